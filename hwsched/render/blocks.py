@@ -186,6 +186,8 @@ class Section:
     """Whether it is read at the door, at arm's length, and not at a desk."""
     code: str = ""
     """By which a sheet is known: in the head of each page, as text and to be read by a camera; capitals and digits."""
+    stop: bool = False
+    """Whether STOP stands across every sheet: what it shows may not be installed."""
     whole_sheets: bool = False
     """Printed on both sides of the paper it ends on a back, so that what follows starts on a sheet of its own."""
 

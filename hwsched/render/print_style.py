@@ -24,6 +24,7 @@ TINT: Final[Colour] = (0.90, 0.925, 0.915)
 CAUTION_TINT: Final[Colour] = (1.0, 0.965, 0.86)
 STOP_TINT: Final[Colour] = (1.0, 0.91, 0.90)
 CAUTION_INK: Final[Colour] = (0.36, 0.24, 0.0)
+STOP_SHADE: Final[Colour] = (0.97, 0.93, 0.93)
 STOP_INK: Final[Colour] = (0.55, 0.02, 0.08)
 WHITE: Final[Colour] = (1.0, 1.0, 1.0)
 
@@ -101,5 +102,6 @@ TIGHTER: Final = (
     replace(_CLOSEST, views=0.9),
     replace(_CLOSEST, views=0.85),
     replace(_CLOSEST, views=0.78),
+    replace(_CLOSEST, views=0.7),
 )
 """The same, each closer than the one before, for what would begin a sheet for its last lines. Letters keep theirs."""

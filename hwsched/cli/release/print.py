@@ -15,6 +15,8 @@ class Printed(Wrote):
 
     document: str
     issued: list[str]
+    held: list[str]
+    """Openings whose packets were to go out and did not; the gate says what is missing."""
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -69,11 +71,15 @@ def _run(arguments: argparse.Namespace) -> int:
             files = []
     # After the files are written: what failed to print must not be down as handed out.
     issued: list[str] = []
+    held: list[str] = []
     if arguments.issue:
         with opened(arguments) as project:
             write_down_packets(project, view, who=who(arguments))
         issued = [each.mark for each in view.openings if each.ready]
-    printed: Printed = {"files": [str(path) for path in files], "document": arguments.document, "issued": issued}
+        held = [each.mark for each in view.openings if not each.ready]
+    printed: Printed = {
+        "files": [str(path) for path in files], "document": arguments.document, "issued": issued, "held": held,
+    }  # fmt: skip
     print_json(printed)
     if streamed:
         pass
@@ -84,6 +90,8 @@ def _run(arguments: argparse.Namespace) -> int:
             said(arguments, f"Wrote {path}")
     if arguments.issue:
         said(arguments, f"Written down as given out: {len(issued)} packets")
+        if held:
+            said(arguments, f"Held, see hwsched release gate: {', '.join(held)}")
     return DONE
 
 

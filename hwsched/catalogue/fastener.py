@@ -1,10 +1,10 @@
 """Part kind: fasteners."""
 
 from hwsched.attributes import Attribute, Choice
+from hwsched.attributes.walls import WALLS
 from hwsched.catalogue.kind import PartKind
 from hwsched.catalogue.traits.leaf_materials import LEAF_MATERIALS
 from hwsched.catalogue.traits.pieces import PIECES
-from hwsched.catalogue.traits.walls import WALLS
 
 FASTENER = PartKind(
     "fastener",

@@ -27,6 +27,7 @@ from hwsched.rules import RULES, rule_named
 from hwsched.rules.impossible_facts import without_impossible
 from hwsched.rules.reading import LOCK_ROLES, SURVEY, in_role, lock_form, unit_in_lock
 from hwsched.rules.rule import Slot
+from hwsched.rules.ways_out import keeps_in
 from hwsched.values import Fit, OpeningInput, Refusal, Role, RunnerUp
 from hwsched.values.facts_memory import FactsMemory
 from hwsched.values.facts_read import FactsRead
@@ -271,8 +272,10 @@ def _ranked(given: OpeningInput, search: _Search) -> list[Fit]:
 
 
 def _rank(given: OpeningInput, found: Fit, *, by_life: bool) -> tuple[object, ...]:
-    # One whose pack lasts too short passes only where a person accepts it: any that passes by itself goes before.
-    return by_life and short_lived(given, found), rank_of(given, found), _order(found), numbers_in(found)
+    # One that keeps people in, or whose pack lasts too short, passes only where a person accepts it: any that passes by
+    # itself goes before.
+    accepted = (keeps_in(given, found), by_life and short_lived(given, found))
+    return *accepted, rank_of(given, found), _order(found), numbers_in(found)
 
 
 def _order(found: Fit) -> int:

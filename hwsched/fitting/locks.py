@@ -48,6 +48,7 @@ from hwsched.rules.reading import KIND_OF_FORM, LOCK_ROLES, lock_form, lock_item
 from hwsched.rules.rounding import EQUAL_MM, MEASURE_MM
 from hwsched.rules.tails import tail_cut, tail_size, tail_way
 from hwsched.rules.threaded import stack_allowance
+from hwsched.rules.ways_out import keeps_in
 from hwsched.rules.wording import length
 from hwsched.values import Fit, FitPart, Item, Leaf, OpeningInput, Part, Role, Stack
 
@@ -129,8 +130,9 @@ def lock_slot(slots: Slots) -> LockSlot:
         (good if found.good else others).append(found)
     # What stands right only by the rounding of coarse measures is a last resort.
     good = [found for found in good if not _owes(given, found.fit)] or good
-    # By number among equals, so that the order of the catalogue decides nothing.
-    good.sort(key=lambda found: (rank_of(given, found.fit), numbers_in(found.fit)))
+    # What keeps people in passes only where a person accepts it: it comes after what has a turn. By number where equal,
+    # so that the order of the catalogue decides nothing.
+    good.sort(key=lambda found: (keeps_in(given, found.fit), rank_of(given, found.fit), numbers_in(found.fit)))
     first: dict[tuple[object, ...], Judged] = {}
     for found in good:
         # Locks alike for the unit differ in price only: the dearer ones could never win, but would be searched to the

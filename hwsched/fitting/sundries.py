@@ -9,6 +9,7 @@ from hwsched.attributes.of_parts import (
     FORM,
     HOLE_MM,
     LEAF_MATERIAL,
+    REACH_MM,
     THREAD_DIAMETER_MM,
 )
 from hwsched.calc.calculator import InputError
@@ -17,6 +18,8 @@ from hwsched.fitting.bolts import bolt_holes, lock_bolts
 from hwsched.fitting.candidate import cheapest, chosen_by, fit_part, offered, with_parts
 from hwsched.fitting.fastening import pilots
 from hwsched.rules import limits_of, rule_named
+from hwsched.rules.bores import is_long
+from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.practice import SLEEVE_SLACK_MM, Wanted, consumables, credentials, pocket_tools
 from hwsched.rules.preparation import wanted_prep
 from hwsched.rules.reading import leaf_name, lock_item, lock_leaf, lock_part, unit_part
@@ -255,6 +258,7 @@ def _bits(given: OpeningInput, stock: list[Part], hole: Hole) -> list[Part]:
             # equal as floats.
             and abs(has - size) <= _TOOL_SLACK_MM
             and tool.text_of(FORM) not in ("drilling-jig", "mortiser", "mill", "saw-and-files", "driver")
+            and _reaches(tool, hole)
         ]
         near.sort(
             key=lambda tool: (
@@ -267,6 +271,14 @@ def _bits(given: OpeningInput, stock: list[Part], hole: Hole) -> list[Part]:
         # Form, then material, then nearest size: a bit of the wrong kind in the right size spoils the leaf.
         found += near[:1]
     return found
+
+
+def _reaches(tool: Part, hole: Hole) -> bool:
+    """Tell whether a bit goes through a way across a leaf: a long one that is not known to be too short."""
+    if not is_long(hole):
+        return True
+    reach = tool.number_of(REACH_MM)
+    return tool.text_of(FORM) == hole.tool and (reach is None or reach >= (hole.depth_mm or 0.0) - TOUCH_MM)
 
 
 def _added(given: OpeningInput, fit: Fit) -> list[FitPart]:

@@ -1,10 +1,18 @@
 """Holes of a fit as the solids that `calc.bore` follows."""
 
 from math import radians, sqrt, tan
+from typing import Final
 
 from hwsched.calc.opening.bore import BoreInput, Box, LeafSize, Rod, Vector
 from hwsched.rules.clearances import ON_FACE
 from hwsched.values import Fit, Hole
+
+_LONG_BIT: Final = "installer-bit"
+
+
+def is_long(hole: Hole) -> bool:
+    """Tell whether a hole is a way across a leaf, which only a bit as long as itself goes through."""
+    return hole.tool == _LONG_BIT and hole.depth_mm is not None
 
 
 def angled(fit: Fit) -> list[Hole]:

@@ -2,8 +2,9 @@
 
 from typing import Final
 
-from hwsched.rules.reading import LATCHING, lock_item, lock_leaf, on_leaf, remains
-from hwsched.values import Item, OpeningInput
+from hwsched.attributes.of_parts import THUMB_TURN
+from hwsched.rules.reading import LATCHING, lock_item, lock_leaf, lock_part, on_leaf, remains
+from hwsched.values import Fit, Item, OpeningInput
 
 ON_EXIT: Final = ("egress", "panic")
 """Egress roles of an opening through which people leave."""
@@ -76,6 +77,25 @@ def locked_on(item: Item, face: str) -> tuple[bool | None, str]:
         # By every function but a deadlock's the inside is free at all times.
         return False, "function"
     return (None if item.function is None else item.function in _HELD_ON_KEY_SIDE), "function"
+
+
+def held_after(given: OpeningInput, fit: Fit, item: Item, face: str) -> tuple[bool | None, str]:
+    """Tell the same with the new cylinder: by its turn a deadlock opens from the inside, whatever the old one had."""
+    part = lock_part(given, fit) if face == "inside" and is_deadlock(item) and item is lock_item(given) else None
+    if part is not None and part.kind == "euro-cylinder" and part.flag_of(THUMB_TURN):
+        return False, "thumb_turn"
+    return locked_on(item, face)
+
+
+def keeps_in(given: OpeningInput, fit: Fit) -> bool:
+    """Tell whether a new cylinder without a turn surely keeps people in who leave from the inside."""
+    lock = lock_item(given)
+    # In this order, so that a door's fit hangs on its egress only where that may decide.
+    if lock is None or lock.lock_form != "euro-profile" or lock.thumb_turn or not is_deadlock(lock):
+        return False
+    if not on_exit(given) or "inside" not in (leaving_from(given) or ()):
+        return False
+    return held_after(given, fit, lock, "inside")[0] is True
 
 
 def latches(item: Item) -> bool | None:

@@ -13,6 +13,7 @@ from hwsched.catalogue import KINDS, PartKind, kind_of
 from hwsched.catalogue.traits.entry import ENTRY, ON_HAND
 from hwsched.survey.item import CAM_FORMS
 from hwsched.survey.leaf import MATERIALS
+from hwsched.survey.opening import OPENING
 from hwsched.values import Part
 
 NOT_KINDS = {"kind", "traits", "validation"}
@@ -140,6 +141,13 @@ def test_leaf_materials_are_those_of_the_survey():
     for name in ("fastener", "tool", "consumable"):
         choices = kind_of(name).attribute("leaf_material").choices
         assert [c.value for c in choices] == [c.value for c in MATERIALS], name
+
+
+def test_walls_are_those_of_the_survey_word_for_word():
+    """A wall that the survey has as brick finds the plugs that the catalogue has for brick."""
+    wall = next(attribute for attribute in OPENING.attributes if attribute.name == "wall_build")
+    assert kind_of("fastener").attribute("wall_build").choices == wall.choices
+    assert choice_words(wall)["brick"] == "masonry"
 
 
 def test_cam_and_tail_forms_are_those_of_the_survey():

@@ -12,7 +12,7 @@ from hwsched.fitting import fit
 from hwsched.rules import RULES
 from hwsched.rules.judging import check
 from hwsched.values import Chosen
-from tests.fitting.door import INCH, door, item, leaf, lock, opening, stock
+from tests.fitting.door import INCH, USUAL, door, item, leaf, lock, opening, stock
 
 HM = leaf(material="hollow-metal")
 NARROW = leaf(material="aluminium", construction="narrow-stile", stile_mm=60.0)
@@ -140,18 +140,36 @@ def test_a_thumb_turn_too_near_below_refuses_the_narrow_unit():
     assert said[0].values["gap_mm"] == pytest.approx(2.925)
 
 
+ESCUTCHEON = item("trim", 55.0, 1010.0, 42.0, 230.0, face="both")
+THIN = leaf(thickness_mm=44.0)
+EURO = lock(
+    "euro-profile",
+    backset_mm=55.0,
+    cylinder_height_mm=978.0,
+    case_height_mm=165.0,
+    case_depth_mm=85.0,
+    case_above_mm=118.0,
+)
+
+
+def test_people_are_not_kept_in_for_a_cheaper_cylinder():
+    """A deadlock without a turn on a way out: of two cylinders the dearer has a turn, which opens it from inside."""
+    cheap = replace(USUAL.get("EURO"), number="CHEAP", list_price=1.0)
+    cheap = replace(cheap, attributes={**cheap.attributes, "thumb_turn": False})
+    dead = replace(EURO, function="deadlock", thumb_turn=False)
+
+    def taken(egress, **stocked):
+        found = fit(door(opening(egress=egress), THIN, dead, [ESCUTCHEON], cat=stock(add=[cheap], **stocked)))
+        return roles(found)["cylinder"]
+
+    assert taken("egress") == "EURO"
+    assert taken("none") == "CHEAP"
+    # Alone it is taken all the same: whether it may stay so is for a person to accept.
+    assert taken("egress", drop=["EURO", "HALF"]) == "CHEAP"
+
+
 def test_euro_profile():
-    escutcheon = item("trim", 55.0, 1010.0, 42.0, 230.0, face="both")
-    thin = leaf(thickness_mm=44.0)
-    key = lock(
-        "euro-profile",
-        backset_mm=55.0,
-        cylinder_height_mm=978.0,
-        case_height_mm=165.0,
-        case_depth_mm=85.0,
-        case_above_mm=118.0,
-    )
-    given = door(opening(), thin, key, [escutcheon])
+    given = door(opening(), THIN, EURO, [ESCUTCHEON])
     found = fit(given)
     assert found.status == "fits"
     assert roles(found)["cylinder"] == "EURO"

@@ -126,6 +126,20 @@ def test_a_solid_leaf_is_bored_and_a_hollow_one_is_pulled_through():
         assert quantity(found, "wire") == pytest.approx(23.84)
 
 
+def test_the_bit_for_a_way_across_a_leaf_is_as_long_as_the_way():
+    """809.4 mm of wood: no hole saw of that size and no short bit goes through, however cheap they are."""
+    saw = part("ASAW", "tool", 1.0, form="hole-saw", diameter_mm=9.525)
+    short = part("BSHORT", "tool", 2.0, form="installer-bit", diameter_mm=9.525, reach_mm=457.2)
+    long = part("CLONG", "tool", 34.0, form="installer-bit", diameter_mm=9.525, reach_mm=1371.6)
+
+    def taken(*tools):
+        found = fit(door(opening(**WIRED), cat=stock(add=tools)))
+        return {each.part for each in found.parts if each.role == "tool"} & {"ASAW", "BSHORT", "CLONG"}
+
+    assert taken(saw, short, long) == {"CLONG"}
+    assert taken(saw, short) == set()
+
+
 def test_the_rise_is_wire_too():
     assert quantity(fit(door(opening(rise_m=3.0, **WIRED))), "wire") == pytest.approx(23.84 + 3.3)
 

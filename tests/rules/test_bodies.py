@@ -21,9 +21,10 @@ from hwsched.rules.bodies import (
     slot_of,
     solid_of,
 )
+from hwsched.rules.screws import screw_places
 from hwsched.survey import ENTITIES
 from hwsched.values import Fit, LockPoint
-from tests.rules.scenario import INCH, catalogue, fit, fp, given, hole, item, leaf, lock, opening, place
+from tests.rules.scenario import INCH, catalogue, fit, fp, given, hole, item, leaf, lock, opening, part, place
 
 THICK = 44.45
 MIDDLE = THICK / 2
@@ -303,6 +304,22 @@ def test_screws_where_the_catalogue_puts_them():
     assert [body.solid.start[:2] for body in new("screw", own)] == [(70.0, 1160.0), (45.0, 1030.5)]
     # What stays in the plate is not in the leaf.
     assert {body.solid.end[2] for body in new("screw", own)} == {7.525}
+
+
+@pytest.mark.parametrize(
+    ("count", "places"),
+    [
+        # Of 80 by 160 mm: one in its middle, two in the middle of the short sides, of three the odd one below.
+        (1, {(40.0, 80.0)}),
+        (2, {(40.0, 6.0), (40.0, 154.0)}),
+        (3, {(6.0, 154.0), (74.0, 154.0), (40.0, 6.0)}),
+        (6, {(6.0, 6.0), (74.0, 6.0), (6.0, 154.0), (74.0, 154.0), (6.0, 80.0), (74.0, 80.0)}),
+    ],
+)
+def test_screws_where_the_catalogue_is_silent(count, places):
+    """6 mm inside the corners (common practice, unverified)."""
+    unit = part("U", "surface-unit", screws=count)
+    assert set(screw_places(unit, 80.0, 160.0)) == places
 
 
 @pytest.mark.parametrize("form", ["through-bolt", "machine-screw"])

@@ -28,6 +28,16 @@ def sleeved(size):
 
 SLEEVED = fit(fp("consumable", "SL"))
 POCKET = hole(0.0, "pocket", name="pocket for the unit", face="lock-edge", pilot_mm=None)
+ACROSS = hole(9.525, "raceway", name="way", face="hinge-edge", depth_mm=809.4, pilot_mm=None, tool="installer-bit")
+LONG = catalogue(
+    add=[
+        # 54 in, as such bits are sold (trade article); one that is too short, and one of which nobody says how long.
+        part("BORER", "tool", form="installer-bit", diameter_mm=9.525, reach_mm=1371.6),
+        part("STUB", "tool", form="installer-bit", diameter_mm=9.525, reach_mm=609.6),
+        part("LOST", "tool", form="installer-bit", diameter_mm=9.525),
+        part("TWIST", "tool", form="twist-drill", diameter_mm=9.525, reach_mm=1371.6),
+    ]
+)
 ROWS = [
     speaks("fastener-for-material", given(), fit(fp("fastener", "PLUG", 4)), about="PLUG", severity="error"),
     unknown(
@@ -113,6 +123,28 @@ ROWS = [
     passes("tool-known", given(), fit(*TOOLS)),
     speaks("tool-known", given(), fit(TOOLS[0]), diameter_mm=6.35, severity="note"),
     speaks("tool-known", given(), fit(holes=(hole(0.0, "pocket"),))),
+    # A leaf of 914.4 bored from the hinge edge to a case 105 deep: 809.4 mm, which only a long bit goes through.
+    passes("tool-known", given(cat=LONG), fit(fp("tool", "BORER"), holes=(ACROSS,))),
+    speaks(
+        "tool-known",
+        given(cat=LONG),
+        fit(fp("tool", "STUB"), holes=(ACROSS,)),
+        1,
+        "note",
+        diameter_mm=9.525,
+        needed_mm=809.4,
+    ),
+    speaks("tool-known", given(cat=LONG), fit(fp("tool", "TWIST"), holes=(ACROSS,)), 1, "note", needed_mm=809.4),
+    speaks("tool-known", given(cat=LONG), fit(holes=(ACROSS,)), 1, "note", needed_mm=809.4),
+    boundary("tool-known", given(cat=LONG), fit(fp("tool", "BORER"), holes=(replace(ACROSS, depth_mm=1371.6),))),
+    boundary(
+        "tool-known",
+        given(cat=LONG),
+        fit(fp("tool", "BORER"), holes=(replace(ACROSS, depth_mm=1371.8),)),
+        says=1,
+        needed_mm=1371.8,
+    ),
+    unknown("tool-known", given(cat=LONG), fit(fp("tool", "LOST"), holes=(ACROSS,)), "part LOST.reach_mm"),
     boundary("tool-known", given(), fit(*TOOLS, holes=(hole(12.84, pilot_mm=None),))),
     boundary("tool-known", given(), fit(*TOOLS, holes=(hole(12.86, pilot_mm=None),)), says=1),
     # #6 screws hold a surface unit on wood (common practice).

@@ -12,6 +12,9 @@ STAIR = opening(stair=True)
 AWAY = opening(egress="egress", egress_toward="inside")
 GATE = fit(lock_number="GATE", role="lock")
 
+DEAD = lock("euro-profile", function="deadlock", thumb_turn=False)
+EURO = fit(lock_number="EURO")
+
 
 def bolt(**facts):
     return item("deadbolt", 70.0, 1200.0, 50.0, 60.0, **facts)
@@ -28,6 +31,10 @@ ROWS = [
     speaks("free-inside", given(EGRESS, lk=lock(function="deadlock")), fit(), severity="error"),
     boundary("free-inside", given(EGRESS, lk=lock(function="deadlock", thumb_turn=True)), fit()),
     boundary("free-inside", given(lk=lock(function="deadlock")), fit()),
+    # The new cylinder's own turn opens a deadlock from the inside; it opens nothing from the key side.
+    passes("free-inside", given(EGRESS, lk=DEAD), EURO),
+    speaks("free-inside", given(EGRESS, lk=DEAD, cat=catalogue(EURO={"thumb_turn": False})), EURO, severity="error"),
+    speaks("free-inside", given(AWAY, lk=DEAD), EURO, severity="error"),
     unknown(
         "free-inside", given(EGRESS, lk=lock(function="deadlock", thumb_turn=None)), fit(), "existing_item.thumb_turn"
     ),

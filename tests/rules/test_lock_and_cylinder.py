@@ -163,6 +163,8 @@ ROWS = [
     passes("bored-lead", given(lk=lock("bored")), leaning(45.0, 15.0)),
     speaks("bored-lead", given(lk=lock("bored")), leaning(45.0, 9.28), is_deg=9.28, off_deg=5.72, severity="error"),
     speaks("bored-lead", given(lk=lock("bored")), leaning(48.0, 15.0), is_deg=48.0, off_deg=3.0),
+    # Leaning up alone is no straight hole: toward the edge all 15 degrees are wanting.
+    speaks("bored-lead", given(lk=lock("bored")), leaning(45.0, 0.0), is_deg=0.0, off_deg=15.0),
     speaks("bored-lead", given(lk=lock("bored")), leaning(45.0, 15.0, order=1, bolts=2), order=1),
     speaks("bored-lead", given(lk=lock("bored")), leaning(45.0, 15.0, up_deg=5.0), up_deg=5.0),
     speaks("bored-lead", given(lk=lock("bored")), leaning(45.0, 15.0, diameter=9.0), wanted_mm=7.9375),

@@ -2,6 +2,7 @@
 
 import pytest
 
+from hwsched.rules import judge, rule_named
 from tests.rules.rows import boundary, passes, run, speaks, unknown
 from tests.rules.scenario import fit, given, item, leaf, lock, opening
 
@@ -135,6 +136,24 @@ ROWS = [
     speaks("moved-item", given(items=[item("pull", disposition="move")]), fit(), items=1, severity="warning"),
     boundary("moved-item", given(items=[item("pull", face="key", disposition="move")]), fit()),
 ]
+
+
+def _said(here, made):
+    return judge(rule_named("fact-in-range"), here, made, settings=here.settings)
+
+
+def test_a_number_that_cannot_be_true_is_named_with_its_leaf():
+    pair = given(PAIR, leaves=(ACTIVE, leaf(position="inactive", thickness_mm=-1.0)))
+    (negative,) = _said(pair, fit())
+    assert "(inactive) is -1" in negative.message
+    (alone,) = _said(given(lf=leaf(thickness_mm=-1.0, position=None)), fit())
+    assert "(leaf) is -1" in alone.message
+
+
+def test_what_is_no_number_is_called_so():
+    (found,) = _said(given(lf=leaf(thickness_mm=float("nan"))), fit())
+    assert "is no number" in found.message
+    assert "lies" not in found.message
 
 
 @pytest.mark.parametrize("row", ROWS, ids=str)

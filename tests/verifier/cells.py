@@ -290,6 +290,8 @@ SHEETS: Final[dict[str, tuple[str, dict[str, str]]]] = {
 }
 """Kind of part: its sheet, and the heading of each of its facts."""
 
+_INSTEAD: Final = "Superseded by"
+
 OPENING: Final = {
     "mark": "Mark",
     "form": "Opening form",
@@ -405,12 +407,14 @@ def write_catalogue(path: Path, parts: dict[str, Cells]) -> None:
         if not here:
             continue
         sheet = book.create_sheet(title)
-        sheet.append(["Part number", "Description", "Order unit", "List price", "Currency", *headings.values()])
+        sheet.append(
+            ["Part number", "Description", "Order unit", "List price", "Currency", *headings.values(), _INSTEAD]
+        )
         for number, part in here.items():
-            unknown = set(part) - set(headings) - {"kind", "price"}
+            unknown = set(part) - set(headings) - {"kind", "price", "instead"}
             if unknown:
                 raise KeyError(f"{number}: no heading for {sorted(unknown)}")
-            facts = [part.get(name) for name in headings]
+            facts = [part.get(name) for name in (*headings, "instead")]
             unit = "M" if kind == "wire" else "EA"
             sheet.append([number, f"{kind} {number}", unit, part.get("price", 1.0), "USD", *facts])
     book.save(path)

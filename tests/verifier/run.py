@@ -4,11 +4,9 @@ Run from the repository: ``python -m tests.verifier.run --openings 2000 --seeds 
 """
 
 import argparse
-import tempfile
 from collections import Counter
 from collections.abc import Iterator
 from dataclasses import dataclass, field
-from pathlib import Path
 from random import Random
 from typing import Any, Final
 
@@ -18,8 +16,8 @@ from tests.verifier.driving import answered
 from tests.verifier.judging import Violation, judge, passed, refused, to_measure
 from tests.verifier.searching import search
 
-BATCH: Final = 200
-"""Openings a project: so many that starting the program does not count, so few that catalogues differ often enough."""
+BATCH: Final = 1000
+"""Openings a project: so many that what a project costs by itself does not count, so few that catalogues differ."""
 _EXAMPLES: Final = 3
 _ALWAYS: Final = ("unit-for-no-glass",)
 """Rules that refuse a part at every opening of a kind and tell nothing."""
@@ -41,6 +39,8 @@ class Report:
     unjudged: int = 0
     forms: dict[str, Counter[str]] = field(default_factory=dict)
     """Start of the mark, which is the form's, to what became of its openings."""
+    ways: Counter[tuple[str, str]] = field(default_factory=Counter)
+    """Units of the fitted openings with what feeds them, to how many have them."""
     open_errors: Counter[str] = field(default_factory=Counter)
     """Rules with an error on openings that fit."""
     families: dict[str, list[Violation]] = field(default_factory=dict)
@@ -64,6 +64,9 @@ class Report:
             of_form["fitted"] += 1
             self.passed += 1
             self.fitted_whole += not opening.blank
+            for point in answer["lock_points"]:
+                unit = next((each["part"] for each in point["parts"] if each["role"] == "unit"), "in the lock")
+                self.ways[unit, point["power"]] += 1
             found = judge(opening, parts, answer)
             self.wrong += bool(found) and not opening.blank
             for violation in found:
@@ -115,15 +118,15 @@ def drawn(seed: int, count: int) -> Iterator[tuple[dict[str, Cells], list[Openin
     """Draw catalogues with their surveys, a batch at a time."""
     for first in range(0, count, BATCH):
         rng = Random(f"{seed}/{first}")
-        yield shops.catalogue(rng), surveys.survey(rng, min(BATCH, count - first), first + 1)
+        parts = shops.catalogue(rng)
+        yield parts, surveys.survey(rng, parts, min(BATCH, count - first), first + 1)
 
 
 def verified(seed: int, count: int, searching: bool = True) -> Report:
     """Draw, let the program answer, and judge."""
     report = Report()
     for parts, openings in drawn(seed, count):
-        with tempfile.TemporaryDirectory(prefix="hwsched-verifier-") as folder:
-            answers = answered(Path(folder), parts, openings)
+        answers = answered(parts, openings)
         for opening in openings:
             report.take(opening, parts, answers[opening.mark], searching)
     return report
@@ -139,6 +142,7 @@ def told(report: Report) -> str:
             f"{form} " + ", ".join(f"{count} {what}" for what, count in sorted(counts.items()))
             for form, counts in sorted(report.forms.items())
         ),
+        "    ways: " + ", ".join(f"{unit} by {power} {count}" for (unit, power), count in sorted(report.ways.items())),
         "    open errors: " + ", ".join(f"{rule} {count}" for rule, count in report.open_errors.most_common()),
         f"false passes: {report.wrong} of {report.fitted_whole}",
         "",

@@ -16,7 +16,7 @@ from math import radians, sin, tan
 from typing import Any, Final
 
 from tests.verifier import judging_locks, judging_power, judging_units
-from tests.verifier.bodies import Box, Point, Rod, meet
+from tests.verifier.bodies import Box, Point, Rod, circle_meets, meet
 from tests.verifier.cells import Cells, Opening
 from tests.verifier.standing import CYLINDER_HOLE_MM, INCH, SKINNED, SOLID, Bore, Rect, Standing
 
@@ -60,6 +60,8 @@ GATE_HOLE_MM: Final = 19.05
 """Behind a gate lock's case; from memory, unverified."""
 LEFT_MM: Final = 3.175
 """Of the leaf before a screw's point; from memory, unverified."""
+RACEWAY_HALF_MM: Final = 12.7
+"""Half of what a raceway takes of the face; from memory, unverified."""
 FREE_FACE_MM: Final = 250.0
 """Beyond it nothing may stand on the face for a raceway over it to be taken as free."""
 _STEP_MM: Final = 8.0
@@ -110,7 +112,7 @@ def search(opening: Opening, parts: dict[str, Cells]) -> Witness | None:
             round(bare.under_head() - part.get("length", 0.0), 1),
             part["plug"],
         )
-        if alike in seen or list(judging_locks.judged(bare)) or _bore_near_glass(bare):
+        if alike in seen or list(judging_locks.judged(bare)) or _bore_near_glass(bare) or _head_under_lever(bare):
             continue
         seen.add(alike)
         for number, unit in _of_kind(parts, "surface-unit"):
@@ -128,6 +130,21 @@ def _bore_near_glass(bare: Standing) -> bool:
     """Tell whether a bore that the lock needs comes nearer to glass than the trade cuts."""
     glass = [body for kind, body in bare.bodies() if kind in ("Lite or vision panel", "Louvre")]
     return any(meet(bore.body, body, WIDER_MM["Louvre"]) for bore in bare.bores for body in glass)
+
+
+def _swept(rect: Rect) -> Rect:
+    """Return what a lever comes over on its way down."""
+    x0, y0, x1, y1 = rect
+    return x0, y0 - 0.71 * (x1 - x0), x1, y1
+
+
+def _head_under_lever(bare: Standing) -> bool:
+    """Tell whether a new rose stands where a lever that stays comes down."""
+    if bare.locking["kind"] != "bored-lever-lock":
+        return False
+    (x, y), radius = bare.at, bare.locking["trim"] / 2
+    levers = [rect for item, rect in bare.items("Inside", "Key side", "Both faces") if item["kind"] == "Lever or knob"]
+    return any(circle_meets(x, y, radius, _swept(rect)) for rect in levers)
 
 
 def _of_kind(parts: dict[str, Cells], kind: str) -> list[tuple[str, Cells]]:
@@ -291,7 +308,8 @@ def _kept_off(bare: Standing) -> list[Rect]:
     for item, (x0, y0, x1, y1) in bare.items("Inside", "Both faces"):
         more = WIDER_MM.get(item["kind"], CLEAR_MM) - CLEAR_MM
         x0, y0, x1, y1 = x0 - more, y0 - more, x1 + more, y1 + more
-        rects.append((x0, y0 - (0.71 * (x1 - x0) if item["kind"] == "Lever or knob" else 0.0), x1, y1))
+        rect = (x0, y0, x1, y1)
+        rects.append(_swept(rect) if item["kind"] == "Lever or knob" else rect)
     x, y = bare.at
     part, lock_case = bare.locking, bare.lock_case()
     if part["kind"] == "bored-lever-lock":
@@ -492,8 +510,8 @@ def _lasts(bare: Standing, unit: Cells, cell: Cells) -> bool:
     return bool(cell["mah"] * cell["usable"] * left / daily >= judging_power.LEAST_DAYS * 1.02)
 
 
-def _crosses(bare: Standing) -> bool:
-    """Tell whether a wire can be brought across the leaf: by a way that is there, inside it, or over its free face."""
+def _inside_leaf(bare: Standing) -> bool:
+    """Tell whether a wire can be brought across inside the leaf, by a way that is there or that is made."""
     leaf, rated = bare.leaf, bare.opening.facts.get("rating") != "Not rated"
     if not leaf or leaf.get("raceway") == "yes":
         return True
@@ -504,13 +522,37 @@ def _crosses(bare: Standing) -> bool:
         wall = (leaf["thick"] - RACEWAY_MM) / 2
         inside = leaf["core"] == "Solid wood or particleboard" and leaf["construction"] == "Flush" and not lites
         inside = inside and wall >= RACEWAY_WALL_MM and leaf["width"] <= RACEWAY_REACH_MM
+    return bool(inside and not rated)
+
+
+def _crosses(bare: Standing) -> bool:
+    """Tell whether a wire can be brought across the leaf: inside it, or over its free face."""
+    leaf, rated = bare.leaf, bare.opening.facts.get("rating") != "Not rated"
+    if _inside_leaf(bare):
+        return True
     bonds = leaf["material"] == "Glass"
     over = any(
         (not rated or part["listed"] == "yes") and (not bonds or part["glass"] == "yes")
         for _, part in _of_kind(bare.parts, "surface-raceway")
     )
     free = not any(rect[2] > FREE_FACE_MM for _, rect in bare.items("Inside", "Both faces"))
-    return (inside and not rated) or (over and free)
+    return over and free
+
+
+def _over_free_face(at: Standing) -> bool:
+    """Tell whether a raceway over the face, where there is no other way, begins free at the middle of the unit."""
+    if at.power != "supply" or _inside_leaf(at):
+        return True
+    unit, x, y = at.unit, at.place["x_mm"], at.place["y_mm"]
+    if unit is None:
+        return False
+    in_edge = at.place["face"] == "edge"
+    beside = 0.0 if in_edge else x + unit["width"]
+    middle = y + (unit["pocket_length"] if in_edge else unit["height"]) / 2
+    return not any(
+        x1 > beside and y0 - RACEWAY_HALF_MM < middle < y1 + RACEWAY_HALF_MM
+        for _, (_, y0, x1, y1) in at.items("Inside", "Both faces")
+    )
 
 
 def _complete(
@@ -558,8 +600,10 @@ def _complete(
 def _sound(at: Standing) -> bool:
     # Lock and power were judged before: they do not depend on where the unit stands. The lead's way round a narrow
     # case is laid along its skin here, so that only its length is judged.
-    return all(family == "narrow-lead-through-case" for family, _, _ in judging_units.judged(at)) and not any(
-        family == "rated-unlisted" for family, _, _ in judging_locks.judged(at)
+    return (
+        _over_free_face(at)
+        and all(family == "narrow-lead-through-case" for family, _, _ in judging_units.judged(at))
+        and not any(family == "rated-unlisted" for family, _, _ in judging_locks.judged(at))
     )
 
 

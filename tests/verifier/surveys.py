@@ -10,7 +10,7 @@ from typing import Final
 
 from tests.verifier.bodies import circle_meets, rects_meet
 from tests.verifier.cells import Cells, Opening
-from tests.verifier.shops import INCH
+from tests.verifier.shops import INCH, most_operations
 from tests.verifier.standing import footprint
 
 FORMS: Final = (
@@ -36,8 +36,9 @@ def inches(rng: Random, low: float, high: float, parts: int = 16) -> float:
 # --- the survey -----------------------------------------------------------------------------------------------------
 
 
-def survey(rng: Random, count: int, first: int = 1, blanks: float = 0.15) -> list[Opening]:
-    """Draw openings; a share of them with cells left open."""
+def survey(rng: Random, parts: dict[str, Cells], count: int, first: int = 1, blanks: float = 0.06) -> list[Opening]:
+    """Draw openings of whoever asks this shop; a share of them with cells left open."""
+    lasting = {warm: most_operations(parts, warm) for warm in (True, False)}
     names = [name for name, _ in FORMS]
     weights = [weight for _, weight in FORMS]
     openings = []
@@ -45,6 +46,10 @@ def survey(rng: Random, count: int, first: int = 1, blanks: float = 0.15) -> lis
         form = rng.choices(names, weights)[0]
         drawn = _DRAW[form](rng, f"{form[:2].upper()}{first + i:05d}")
         drawn.items = list(_possible(drawn))
+        _as_most_are(rng, drawn)
+        if drawn.facts["power_wish"] != "Remote supply" and rng.random() < 0.93:
+            # Nobody asks for cells at a door so busy that none lasts; a few are wrong, and to be found.
+            drawn.facts["operations"] = min(drawn.facts["operations"], lasting[drawn.facts["cold"] >= 20.0])
         turned = drawn.lock.get("thumb_turn") == "yes"
         if drawn.lock.get("function") == "Deadlock" and not turned and rng.random() < 0.9:
             # Where people leave, a deadlock had its turn; a few are wrong, and to be found.
@@ -57,6 +62,21 @@ def survey(rng: Random, count: int, first: int = 1, blanks: float = 0.15) -> lis
             _leave_open(rng, drawn)
         openings.append(drawn)
     return openings
+
+
+def _as_most_are(rng: Random, opening: Opening) -> None:
+    """Leave only some of what no shop could fit: such as a rated leaf that would have to be cut on site."""
+    facts, leaf, lock = opening.facts, opening.leaf(), opening.lock
+    if facts["power_wish"] == "Remote supply" and leaf and leaf["material"] != "Glass" and rng.random() < 0.6:
+        # Leaves that are to be fed were ordered with a way for the wire.
+        leaf["raceway"] = "yes"
+    if facts["rating"] == "Not rated" or rng.random() < 0.1:
+        return
+    # Listed leaves of wood take no way for a wire on site; a round preparation of a listed leaf came with it.
+    if leaf and leaf["material"] != "Hollow metal":
+        facts["rating"] = "Not rated"
+    elif "cross_bore" in lock:
+        lock["cross_bore"], lock["edge_bore"] = 53.975, 25.4
 
 
 def _possible(opening: Opening) -> Iterator[Cells]:
@@ -99,9 +119,9 @@ def _facts(rng: Random, **more: object) -> Cells:
         "egress": rng.choice(("Not on an egress path", "Not on an egress path", "On an egress path")),
         "accessible": rng.choice(("yes", "no")),
         "exposure": "Interior",
-        "operations": rng.choice((5, 20, 40, 60, 150, 600)),
+        "operations": rng.choice((5, 5, 20, 20, 40, 60, 60, 150, 600)),
         "power_wish": rng.choice(("Whatever serves", "Battery", "Remote supply")),
-        "distance": rng.choice((5.0, 10.0, 18.0, 40.0, 90.0)),
+        "distance": rng.choice((5.0, 10.0, 18.0, 18.0, 40.0)) if rng.random() < 0.93 else 90.0,
         "frame": "Hollow metal",
         "stop": rng.choice((12.7, 15.875, 19.05)),
         "cold": rng.choice((15.0, 21.0, 21.0, 21.0)),
@@ -113,11 +133,8 @@ def _facts(rng: Random, **more: object) -> Cells:
     }
     if rng.random() < 0.2:
         facts["exposure"] = "Exterior"
-        facts["cold"] = rng.choice((-25.0, -15.0, -5.0, 5.0))
+        facts["cold"] = rng.choice((-25.0, -15.0, -15.0, -5.0, -5.0, 5.0))
     facts.update(more)
-    if facts["power_wish"] == "Battery" and rng.random() < 0.9:
-        # Nobody asks for cells at a door so busy that none lasts.
-        facts["operations"] = rng.choice((5, 10, 20, 40))
     if facts["egress"] == "Not on an egress path":
         facts.pop("way_out")
     return facts
@@ -136,8 +153,8 @@ def _leaf(rng: Random, **more: object) -> Cells:
     leaf.update(more)
     if leaf["material"] == "Wood, solid core" and rng.random() < 0.2:
         leaf["construction"] = "Stile and rail"
-        leaf["stile"] = inches(rng, 3.5, 5.5)
-    if rng.random() < 0.15:
+        leaf["stile"] = inches(rng, 4.5, 5.5) if rng.random() < 0.85 else inches(rng, 3.5, 4.5)
+    if rng.random() < 0.3:
         leaf["raceway"] = "yes"
     leaf["core"] = _CORES.get(str(leaf["material"]), "Empty tube or frame")
     return leaf
@@ -208,7 +225,7 @@ def _mortise(rng: Random, mark: str) -> Opening:
         "cam": rng.choice(("Straight cam", "Clover cam")),
     }
     items = []
-    below = inches(rng, 1.75, 3.75)
+    below = inches(rng, 2.25, 3.75) if rng.random() < 0.9 else 1.75 * INCH
     items.append(_item("Lever or knob", "Both faces", x, y - below, 127.0, 2.25 * INCH, 60.0))
     if turn:
         up = rng.choice((0.0, 0.0, inches(rng, 2.5, 4)))
@@ -265,7 +282,7 @@ def _narrow(rng: Random, mark: str) -> Opening:
     facts = _facts(rng, frame="Aluminium", rating="Not rated", stop=rng.choice((9.525, 12.7, 15.875)))
     if facts["hand"] in ("LH", "RH"):
         # The stop stands on the key face, and the old head of 1-3/8 in had its place beside it.
-        facts["stop"] = (x - 0.6875 * INCH) * rng.choice((0.2, 0.4, 0.6, 0.95))
+        facts["stop"] = (x - 0.6875 * INCH) * rng.choice((0.2, 0.3, 0.3, 0.4, 0.4, 0.5, 0.5, 0.6, 0.95))
     return Opening(mark, facts, [leaf], lock, items)
 
 
@@ -280,18 +297,25 @@ def _bored(rng: Random, mark: str) -> Opening:
         "cross_bore": rng.choice((53.975, 53.975, 38.1, 50.8)),
         "edge_bore": rng.choice((25.4, 22.225)),
     }
-    items = _others(rng, leaf, x, y, x + lock["cross_bore"] / 2)
-    if rng.random() < 0.06:
+    items = _others(rng, leaf, x, y, x + (lock["cross_bore"] / 2 if rng.random() < 0.15 else 1.75 * INCH))
+    if rng.random() < 0.02:
         items.append(
             _item("Exit device", "Inside", leaf["width"] / 2, y + inches(rng, -3, 3), leaf["width"] - 60, 70.0, 70.0)
         )
-    if rng.random() < 0.06:
+    if rng.random() < 0.04:
         items.append(_item("Lever or knob", "Both faces", x, y + inches(rng, 3, 5), 127.0, 57.15, 60.0))
-    return Opening(mark, _facts(rng), [leaf], lock, items)
+    facts = _facts(rng)
+    if rng.random() < 0.9:
+        # Beside an old rose the stop had its place; new ones may be wider.
+        facts["stop"] = min(facts["stop"], x - 1.75 * INCH)
+    return Opening(mark, facts, [leaf], lock, items)
 
 
 def _rim(rng: Random, mark: str) -> Opening:
     leaf = _leaf(rng)
+    if leaf["thick"] < 40.0 and rng.random() < 0.85:
+        # Rim locks of doors with cylinders of 1 in stand on leaves that are thick enough for them.
+        leaf["thick"] = 1.75 * INCH
     x, y = inches(rng, 2.25, 2.75), inches(rng, 40, 48)
     lock: Cells = {
         "lock": "Rim, cylinder with tailpiece",
@@ -300,7 +324,7 @@ def _rim(rng: Random, mark: str) -> Opening:
         "y": y,
         "case_height": inches(rng, 3, 4),
         "case_depth": x + inches(rng, 0.5, 1.25),
-        "case_width": inches(rng, 0.375, 1.125),
+        "case_width": inches(rng, 0.5625, 1.125) if rng.random() < 0.9 else inches(rng, 0.375, 0.5),
         "case_above": inches(rng, 1.25, 2),
         "trim_key": rng.choice((0.0, 1.5875, 3.175)),
         "trim_inside": 0.0,
@@ -315,6 +339,8 @@ def _rim(rng: Random, mark: str) -> Opening:
 
 def _exit(rng: Random, mark: str) -> Opening:
     leaf = _leaf(rng)
+    if leaf["thick"] < 40.0 and rng.random() < 0.85:
+        leaf["thick"] = 1.75 * INCH
     x, y = rng.choice((60.325, 69.85)), inches(rng, 38, 44)
     # Chassis of narrow and standard devices are a little less and a little more than 2 in high, their covers higher.
     high = inches(rng, 2.25, 4)
@@ -402,7 +428,7 @@ def _gate(rng: Random, mark: str) -> Opening:
         thick=rng.choice((40.0, 50.8)),
         material="Steel gate",
         construction="Stile and rail",
-        stile=rng.choice((80.0, 101.6, 120.0)),
+        stile=rng.choice((80.0, 101.6, 101.6, 120.0, 120.0)),
         undercut=rng.choice((50.0, 100.0)),
     )
     lock: Cells = {
@@ -414,7 +440,11 @@ def _gate(rng: Random, mark: str) -> Opening:
     facts = _facts(
         rng, form="Gate", rating="Not rated", frame="No frame", stop=0.0, exposure="Exterior", power_wish="Battery"
     )
-    facts["cold"] = rng.choice((-25.0, -15.0, -10.0, 5.0))
+    facts["cold"] = rng.choice((-25.0, -15.0, -15.0, -10.0, -10.0, 5.0))
+    if rng.random() < 0.6:
+        # Gates on a way out are few.
+        facts["egress"] = "Not on an egress path"
+        facts.pop("way_out", None)
     return Opening(mark, facts, [leaf], lock, [])
 
 
@@ -422,8 +452,8 @@ def _patch(rng: Random, mark: str) -> Opening:
     leaf = _leaf(rng, thick=rng.choice((10.0, 12.0)), material="Glass", construction="Frameless glass")
     leaf.pop("stile", None)
     leaf["construction"] = "Frameless glass"
-    # Plates of a patch fitting stand so far proud that halves of 30 end in them.
-    trim = rng.choice((20.0, 23.0, 25.0))
+    # Plates of a patch fitting stand so far proud that halves of 30 or 35 end in them; of 25.0 none of whole fives may.
+    trim = rng.choice((23.0, 23.0, 25.0, 28.0))
     lock: Cells = {
         "lock": "Euro profile",
         "function": "Deadlock",
@@ -443,7 +473,9 @@ def _patch(rng: Random, mark: str) -> Opening:
         "ih": 160.0,
     }
     lock["iy"] = lock["y"]
-    facts = _facts(rng, rating="Not rated", frame="No frame", stop=0.0)
+    # Wires across glass are seldom wished for.
+    wish = rng.choice(("Whatever serves", "Whatever serves", "Battery", "Battery", "Remote supply"))
+    facts = _facts(rng, rating="Not rated", frame="No frame", stop=0.0, power_wish=wish)
     return Opening(
         mark, facts, [leaf], lock, [_item("Trim or escutcheon", "Both faces", 80.0, lock["y"], 160.0, 160.0, trim)]
     )

@@ -373,7 +373,10 @@ def test_what_an_opening_hangs_on_its_circuit():
     assert (unit.role, unit.kind, unit.holding, unit.peak, unit.minimum_v, unit.maximum_v) == (
         "unit", "current", 0.4, 0.4, 10.0, 14.0,
     )  # fmt: skip
-    assert unit.assumed == ("current at rest taken as the supply current", "taken as a constant current")
+    assert unit.assumed == (
+        "current at rest taken as the supply current", "taken as a constant current",
+        "no more in the first moment than it draws in operation",
+    )  # fmt: skip
     # 85 to 110 % of 12 V: 10.2 to 13.2 V (NFPA 72, secondary copy; shared facts 1.5).
     assert (strike.minimum_v, strike.maximum_v) == pytest.approx((10.2, 13.2))
     assert (strike.holding, strike.peak, strike.fail, strike.terminals) == (0.0, 0.35, "fail-secure", ("+", "-"))
@@ -381,3 +384,12 @@ def test_what_an_opening_hangs_on_its_circuit():
     assert (magnet.holding, magnet.fail) == (0.5, "fail-safe")
     assert magnet.suppression
     assert devices_of(stated.given, fit(power="battery"))[0][0].role == "unit"
+
+
+def test_a_strike_of_which_nobody_says_how_it_rests_is_taken_as_held():
+    """On the safe side for supply and standby, and not as the least that it can draw."""
+    cat = parts(STRIKE={"rest_a": None, "fail": "fail-safe"})
+    stated = connected("a", cat, fp("strike", "STRIKE"))
+    (_, strike), problems = devices_of(stated.given, stated.fit)
+    assert problems == ()
+    assert (strike.holding, strike.peak, strike.least) == (0.35, 0.35, None)

@@ -2,12 +2,14 @@
 
 from collections.abc import Iterable
 
-from hwsched.attributes.of_parts import DIAMETER_MM, FORM
+from hwsched.attributes.of_parts import DIAMETER_MM, FORM, REACH_MM
+from hwsched.rules.bores import is_long
+from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.practice import pocket_tools
 from hwsched.rules.reading import entry, lock_leaf
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
-from hwsched.rules.wording import length
-from hwsched.values import Fit, OpeningInput
+from hwsched.rules.wording import length, unknown
+from hwsched.values import Fit, Hole, OpeningInput, Part
 
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
@@ -21,15 +23,39 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
                 yield Verdict(f"No {named} is in the catalogue for the {hole.name}.", about=hole.name)
             continue
         for size in (hole.diameter_mm, hole.pilot_mm):
-            if size is None or any(
-                abs((tool.number_of(DIAMETER_MM) or 0.0) - size) <= limits["tolerance_mm"] for tool in tools
-            ):
+            near = [
+                tool
+                for tool in tools
+                if size is None or abs((tool.number_of(DIAMETER_MM) or 0.0) - size) <= limits["tolerance_mm"]
+            ]
+            if size is None or (near and not is_long(hole)):
+                continue
+            if is_long(hole):
+                yield from _long(given, hole, [tool for tool in near if tool.text_of(FORM) == hole.tool])
                 continue
             yield Verdict(
                 f"No bit of {length(given, size)} is in the catalogue for the {hole.name}.",
                 values={"diameter_mm": size},
                 about=hole.name,
             )
+
+
+def _long(given: OpeningInput, hole: Hole, bits: list[Part]) -> Iterable[Verdict]:
+    """Judge the bit of a way across a leaf: only one that is as long as the way goes through."""
+    deep = hole.depth_mm or 0.0
+    reaches = [bit.number_of(REACH_MM) for bit in bits]
+    if any(reach is not None and reach >= deep - TOUCH_MM for reach in reaches):
+        return
+    if None in reaches:
+        bit = bits[reaches.index(None)]
+        yield unknown((f"part {bit.number}.reach_mm",), hole.name)
+        return
+    yield Verdict(
+        f"No installer bit of {length(given, hole.diameter_mm)} that is {length(given, deep)} long is in the catalogue "
+        f"for the {hole.name}.",
+        values={"diameter_mm": hole.diameter_mm, "needed_mm": deep},
+        about=hole.name,
+    )
 
 
 RULE = Rule(

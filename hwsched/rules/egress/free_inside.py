@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.rules.ways_out import SIDE, holding, is_deadlock, leaving_from, locked_on
+from hwsched.rules.ways_out import SIDE, held_after, holding, is_deadlock, leaving_from
 from hwsched.rules.wording import unknown
 from hwsched.values import Fit, Item, OpeningInput
 
@@ -23,7 +23,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         return
     for lock in locks:
         for face in faces:
-            held, fact = locked_on(lock, face)
+            held, fact = held_after(given, fit, lock, face)
             if held is None:
                 yield unknown((f"existing_item.{fact}",), "lock")
             elif held:

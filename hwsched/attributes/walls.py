@@ -1,8 +1,8 @@
-"""Walls that fasteners are meant for; values equal to those of the survey."""
+"""Walls: on which the survey finds a unit, and for which the catalogue has fasteners. One list of words for both."""
 
 from typing import Final
 
-from hwsched.attributes import Choice
+from hwsched.attributes.attribute import Choice
 
 WALLS: Final[tuple[Choice, ...]] = (
     Choice("masonry", "Masonry or concrete", ("brick", "block", "concrete", "stone", "solid wall")),

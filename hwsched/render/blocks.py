@@ -170,8 +170,30 @@ class Columns:
     count: int
 
 
+@dataclass(frozen=True, slots=True)
+class Marked:
+    """A block of which some rows, lines, pairs or views are otherwise since: a bar in the margin, and a letter."""
+
+    block: "Block"
+    rows: frozenset[int]
+    """Counted from 0; in a block without rows any of them marks the whole."""
+    letter: str
+
+
 Block = (
-    Heading | Paragraph | Bullets | Steps | Table | Facts | Drawings | Blanks | Ruled | SignOff | PageBreak | Columns
+    Heading
+    | Paragraph
+    | Bullets
+    | Steps
+    | Table
+    | Facts
+    | Drawings
+    | Blanks
+    | Ruled
+    | SignOff
+    | PageBreak
+    | Columns
+    | Marked
 )
 
 

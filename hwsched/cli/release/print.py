@@ -30,6 +30,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     add_output(parser, "folder to write into (default: here); - is standard output, for one file", "--to", folder=True)
     parser.add_argument("--format", action="append", choices=("pdf", "xlsx", "ics"), help="default: all that it has")
     parser.add_argument("--issue", action="store_true", help="packets: write down that those that are ready went out")
+    parser.add_argument("--since", metavar="LETTER", help="mark what is otherwise since this revision")
     parser.add_argument("--paper", choices=("letter", "a4"), default="letter")
 
 
@@ -51,12 +52,15 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.operations.release.issued_documents import issue_by_name
     from hwsched.operations.release.issued_packets import write_down_packets
     from hwsched.operations.release.project_view import project_view
+    from hwsched.operations.release.revision_view import revision_view
+    from hwsched.operations.release.revisions import read_revision
     from hwsched.writing import scratch_folder
 
     if arguments.issue and arguments.document != "packets":
         return wrong_usage("--issue goes with packets")
     with opened(arguments) as project:
         view = project_view(project, openings_asked(project, arguments))
+        since = None if arguments.since is None else revision_view(read_revision(project, arguments.since))
     streamed = goes_to_stream(arguments.output)
     if streamed and arguments.json:
         return wrong_usage("what is printed and --json would both go to standard output")
@@ -64,7 +68,13 @@ def _run(arguments: argparse.Namespace) -> int:
         folder = stack.enter_context(scratch_folder()) if streamed else Path(arguments.output or ".")
         progress = stack.enter_context(progress_bar("Print", arguments.json or arguments.quiet))
         files = issue_by_name(
-            view, arguments.document, folder, arguments.format, paper=arguments.paper, progress=progress
+            view,
+            arguments.document,
+            folder,
+            arguments.format,
+            paper=arguments.paper,
+            progress=progress,
+            since=since,
         )
         if streamed:
             write_through(files, arguments.output)

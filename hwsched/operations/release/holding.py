@@ -49,7 +49,8 @@ def _own(findings: Iterable[Finding]) -> list[str]:
         if finding.waived or finding.severity != "warning":
             continue
         if finding.needs:
-            found.append(f"unknown: {finding.message} {finding.cure}")
+            said = finding.message if "unknown" in finding.message.casefold() else f"unknown: {finding.message}"
+            found.append(f"{said} {finding.cure}")
         elif finding.rule in WILL_NOT_LAST:
             found.append(f"a person's decision (accept {finding.rule}, with a reason): {finding.message}")
     return found

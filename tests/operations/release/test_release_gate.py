@@ -123,7 +123,7 @@ def test_those_that_pass_go_out_without_the_others(quay):
     free = {each.mark for each in passages(gated) if each.free}
     assert "WOOD" not in free
     assert free == {each.mark for each in view.openings if each.ready} - {"WOOD"}
-    picked = {mark for lines in quantities(gated.openings).values() for line in lines.values() for mark in line.marks}
+    picked = {mark for lines in quantities(gated).values() for line in lines.values() for mark in line.marks}
     assert picked == free
     write_down_packets(project, gated, who=WHO)
     from sqlalchemy import select

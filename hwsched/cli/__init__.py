@@ -105,6 +105,8 @@ ROOMS = (
         Entry("print", "Print a document: schedules, lists, packets, true-size templates.", "print"),
         Entry("list", "List pick lines, schedule rows, revisions, packets."),
         Entry("revision", "Freeze the project under a letter, show and compare such states.", "revision"),
+        Entry("labels", "Write a label for the box of each opening, on sheets of labels."),
+        Entry("gate", "Say which openings may be picked for and installed, and what is missing at the others."),
         Entry("verify", "Say whether the sheet that carries a code is the current one."),
         Entry("attach", "Attach a file to an opening, a part or another thing.", "attach"),
         Entry("attachments", "List attached files, and write them into a folder.", "attachments"),

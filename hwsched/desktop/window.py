@@ -109,7 +109,7 @@ class Window(QMainWindow):
         )
         self._add_menu(
             "&Work",
-            [fitting.act_fit, fitting.act_check, release.act_print, fitting.act_upgrade],
+            [fitting.act_fit, fitting.act_check, release.act_print, release.act_labels, fitting.act_upgrade],
             [opening.act_add, opening.act_item, opening.act_retire, opening.act_remove],
             [history.act_undo, history.act_redo],
             [opening.act_release, project.act_calculators],

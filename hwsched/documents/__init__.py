@@ -12,6 +12,7 @@ LINES = (
     Line("packets", "release.packet:PACKET"),
     Line("type-sheets", "release.type_sheets:TYPE_SHEETS"),
     Line("fault-sheets", "release.fault_sheet:FAULT_SHEET"),
+    Line("box-sheets", "release.box_sheet:BOX_SHEETS"),
     Line("power-schedule", "power.power_schedule:POWER_SCHEDULE"),
     Line("wire-list", "power.wire_list:WIRE_LIST"),
     Line("battery-calendar", "power.battery_calendar:BATTERY_CALENDAR"),

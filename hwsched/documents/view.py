@@ -40,6 +40,8 @@ class OpeningView:
     """How the stored fit stands."""
     code: str = ""
     """By which its sheet is known; empty where none is to be printed."""
+    held: tuple[str, ...] = ()
+    """What else keeps it from being picked for and installed: its circuit, what is unknown, what nobody decided."""
 
     def __post_init__(self) -> None:
         if not self.points:
@@ -63,7 +65,7 @@ class OpeningView:
     @property
     def ready(self) -> bool:
         """Whether the opening is fitted and nothing forbids its installation."""
-        return self.fit is not None and self.fit.status == "fits" and not self.blocking
+        return self.fit is not None and self.fit.status == "fits" and not self.blocking and not self.held
 
     @property
     def lock_leaf(self) -> Leaf | None:

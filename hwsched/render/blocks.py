@@ -170,8 +170,30 @@ class Columns:
     count: int
 
 
+@dataclass(frozen=True, slots=True)
+class Marked:
+    """A block of which some rows, lines, pairs or views are otherwise since: a bar in the margin, and a letter."""
+
+    block: "Block"
+    rows: frozenset[int]
+    """Counted from 0; in a block without rows any of them marks the whole."""
+    letter: str
+
+
 Block = (
-    Heading | Paragraph | Bullets | Steps | Table | Facts | Drawings | Blanks | Ruled | SignOff | PageBreak | Columns
+    Heading
+    | Paragraph
+    | Bullets
+    | Steps
+    | Table
+    | Facts
+    | Drawings
+    | Blanks
+    | Ruled
+    | SignOff
+    | PageBreak
+    | Columns
+    | Marked
 )
 
 
@@ -186,6 +208,8 @@ class Section:
     """Whether it is read at the door, at arm's length, and not at a desk."""
     code: str = ""
     """By which a sheet is known: in the head of each page, as text and to be read by a camera; capitals and digits."""
+    stop: bool = False
+    """Whether STOP stands across every sheet: what it shows may not be installed."""
     whole_sheets: bool = False
     """Printed on both sides of the paper it ends on a back, so that what follows starts on a sheet of its own."""
 

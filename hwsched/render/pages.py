@@ -4,18 +4,20 @@ How many pages there are is known only at the end, so "of y" is a small form tha
 last.
 """
 
+import math
 from collections.abc import Callable
 from typing import Any, Final
 
 from hwsched.render import print_style as style
-from hwsched.render.blocks import Document, Section
-from hwsched.render.fonts import width_per_size
+from hwsched.render.blocks import Document, Marked, Section
+from hwsched.render.fonts import font_name, width_per_size
 from hwsched.render.paint import Painter
 from hwsched.render.qr import QR_PT, paint_qr
 from hwsched.render.scale import Row
 from hwsched.render.wrap import printable, wrap
 
 _TOTAL: Final = "total-pages"
+_STOP: Final = "STOP"
 COLUMN_GAP: Final = 12.0
 """Between two columns [pt]."""
 
@@ -50,6 +52,9 @@ class Pages:
         """Sizes of the section that is set."""
         self.row_memory: dict[object, tuple[Row, ...]] = {}
         """Views that were brought to paper, by what decided it."""
+        self.marked: Marked | None = None
+        """What of the block that is set is otherwise since."""
+        self._lettered = (0, 0, 0)
         self._columns = 1
         self._column = 0
         self._totals: dict[float, style.Type] = {}
@@ -108,6 +113,31 @@ class Pages:
         self.y = min(self.y, self._band_low)
         self._columns, self._column = count, 0
         self._band_top = self._band_low = self.y
+
+    @property
+    def spot(self) -> tuple[int, int, float]:
+        """Where the next block goes: page, column, height."""
+        return self.number, self._column, self.y
+
+    def mark(self, number: int, since: tuple[int, int, float]) -> None:
+        """Put a bar and the letter beside what was set since a spot, where its row is marked."""
+        if self.marked is None or number not in self.marked.rows:
+            return
+        page, column, top = since
+        if (page, column) != (self.number, self._column):
+            top = self._band_top
+        canvas, painter = self.canvas, self.painter
+        painter.set_pen(style.CHANGE_BAR)
+        x = self.left - 3.0
+        canvas.line(x, top - 1.0, x, self.y + 1.0)
+        if self.marked.letter and (page, column, number) != self._lettered:
+            size = self.type.body
+            wide = self.wide(self.marked.letter, True) * size
+            painter.lines([(x - 2.0 - wide, top - size, self.marked.letter)], size, True, style.INK)
+            # One letter for a run of rows.
+            self._lettered = (self.number, self._column, number + 1)
+        elif self.marked.letter:
+            self._lettered = (self.number, self._column, number + 1)
 
     def begin_section(self, section: Section, type_: style.Type | None = None) -> None:
         """Start a section on a page of its own; one of the same mark goes on with its sheets."""
@@ -179,6 +209,8 @@ class Pages:
         # reportlab makes its preamble anew whenever the size is set, even to the same.
         if self.canvas._pagesize != self._size:
             self.canvas.setPageSize(self._size)
+        if self._section is not None and self._section.stop:
+            self._draw_stop()
         self._draw_head_and_foot()
         self.y = self._band_top = self._band_low = self._body_top
         self._column = 0
@@ -277,6 +309,26 @@ class Pages:
             base = self.type.bottom - 14.0
             places = [(self.type.margin, base - number * 8.0, line) for number, line in enumerate(lines[:3])]
             painter.lines(places, 6.5, False, style.SOFT)
+
+    def _draw_stop(self) -> None:
+        """Write STOP from corner to corner, behind all else: outlined and light, so that words on it can be read."""
+        wide, tall = self._size
+        turn = math.atan2(tall, wide)
+        size = 0.62 * math.hypot(wide, tall) / width_per_size(_STOP, True)
+        canvas = self.canvas
+        canvas.saveState()
+        canvas.translate(wide / 2, tall / 2)
+        canvas.rotate(math.degrees(turn))
+        canvas.setFont(font_name(True, False), size)
+        canvas.setFillColorRGB(*style.STOP_SHADE)
+        canvas.setStrokeColorRGB(*style.STOP_INK)
+        canvas.setLineWidth(0.8)
+        words = canvas.beginText(-width_per_size(_STOP, True) * size / 2, -0.36 * size)
+        words.setTextRenderMode(2)
+        words.textOut(_STOP)
+        canvas.drawText(words)
+        canvas.restoreState()
+        self.painter.forget()
 
     def _place_form(self, name: str, x: float, y: float) -> None:
         canvas = self.canvas

@@ -168,8 +168,8 @@ class Nowhere:
 
     _pagesize: tuple[float, float] = (0.0, 0.0)
 
-    def __getattr__(self, name: str) -> Callable[..., None]:
-        return _nothing
+    def __getattr__(self, name: str) -> Callable[..., Any]:
+        return lambda *_, **__: self
 
 
 class Unpainted(Painter):
@@ -185,7 +185,3 @@ class Unpainted(Painter):
 
     def paint(self, view: OnPaper, x_mm: float, y_mm: float) -> None:
         """Leave a view out."""
-
-
-def _nothing(*_: object, **__: object) -> None:
-    """Draw nothing."""

@@ -24,6 +24,7 @@ from hwsched.render.blocks import (
     Drawings,
     Facts,
     Heading,
+    Marked,
     PageBreak,
     Paragraph,
     Ruled,
@@ -193,12 +194,15 @@ def _closeness(
 def _set_blocks(pages: Pages, blocks: tuple[Block, ...]) -> None:
     before: Block | None = None
     heading = ""
-    for number, block in enumerate(blocks):
+    for number, held in enumerate(blocks):
+        pages.marked = held if isinstance(held, Marked) else None
+        block = held.block if isinstance(held, Marked) else held
+        since = pages.spot
         if isinstance(block, Heading):
             if before is not None:
                 pages.advance(1.0 if pages.type.door else 4.0) if pages.room > 20.0 else None
             heading = block.text
-            set_heading(pages, block, _keep(pages, blocks[number + 1] if number + 1 < len(blocks) else None))
+            set_heading(pages, block, _keep(pages, _bare(blocks[number + 1]) if number + 1 < len(blocks) else None))
         elif isinstance(block, Paragraph):
             set_paragraph(pages, block)
         elif isinstance(block, Bullets):
@@ -221,7 +225,13 @@ def _set_blocks(pages: Pages, blocks: tuple[Block, ...]) -> None:
             pages.set_columns(block.count)
         else:
             pages.new_page()
+        if pages.marked is not None and isinstance(block, Paragraph | Drawings):
+            pages.mark(min(pages.marked.rows), since)
         before = None if isinstance(block, PageBreak | Columns) else block
+
+
+def _bare(block: Block) -> Block:
+    return block.block if isinstance(block, Marked) else block
 
 
 def _keep(pages: Pages, following: Block | None) -> float:

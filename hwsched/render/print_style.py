@@ -24,6 +24,7 @@ TINT: Final[Colour] = (0.90, 0.925, 0.915)
 CAUTION_TINT: Final[Colour] = (1.0, 0.965, 0.86)
 STOP_TINT: Final[Colour] = (1.0, 0.91, 0.90)
 CAUTION_INK: Final[Colour] = (0.36, 0.24, 0.0)
+STOP_SHADE: Final[Colour] = (0.97, 0.93, 0.93)
 STOP_INK: Final[Colour] = (0.55, 0.02, 0.08)
 WHITE: Final[Colour] = (1.0, 1.0, 1.0)
 
@@ -32,6 +33,7 @@ STRONG_RULE: Final = PenLook(ACCENT, 0.5)
 BOX: Final = PenLook(INK, 0.25)
 LINE_TO_SIGN: Final = PenLook(INK, 0.18)
 CAUTION_PEN: Final = PenLook(CAUTION_INK, 0.5)
+CHANGE_BAR: Final = PenLook(INK, 0.7)
 STOP_PEN: Final = PenLook(STOP_INK, 1.0)
 
 TITLE: Final = 20.0
@@ -101,5 +103,6 @@ TIGHTER: Final = (
     replace(_CLOSEST, views=0.9),
     replace(_CLOSEST, views=0.85),
     replace(_CLOSEST, views=0.78),
+    replace(_CLOSEST, views=0.7),
 )
 """The same, each closer than the one before, for what would begin a sheet for its last lines. Letters keep theirs."""

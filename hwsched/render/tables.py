@@ -91,7 +91,13 @@ def set_table(pages: Pages, table: Table, title_shown: bool) -> None:
     """
     if not table.columns:
         return
-    if table.abreast > 1 and pages.type.door and len(table.rows) > 1 and pages.width >= _ABREAST:
+    if (
+        table.abreast > 1
+        and pages.type.door
+        and len(table.rows) > 1
+        and pages.width >= _ABREAST
+        and pages.marked is None
+    ):
         table = _abreast(table)
     texts = [
         [cell_text(row[n], table.columns[n].digits) if n < len(row) else "" for n in range(len(table.columns))]
@@ -127,7 +133,7 @@ def set_table(pages: Pages, table: Table, title_shown: bool) -> None:
             pages.room < height <= pages.full * _MOVED
         ):
             _continue(pages, table, widths, head)
-        done = 0
+        done, since = 0, pages.spot
         while done < row.tall:
             room = int((pages.room - 2 * pages.type.pad) / _leading(pages))
             if room < 1:
@@ -136,6 +142,7 @@ def set_table(pages: Pages, table: Table, title_shown: bool) -> None:
             count = min(room, row.tall - done)
             _set_rows(pages, table, widths, row, cells, done, count)
             done += count
+        pages.mark(number, since)
     if not table.rows:
         pages.painter.lines(
             [(pages.left + pages.type.side, pages.y - pages.type.table - pages.type.pad, "none")],

@@ -171,6 +171,7 @@ def set_bullets(pages: Pages, block: Bullets) -> None:
     size, leading = pages.type.body, pages.type.body * pages.type.leading
     indent = 20.0 if block.numbered else 12.0
     for number, item in enumerate(block.items, start=1):
+        since = pages.spot
         lines = list(pages.wrap(item, pages.width - indent, size))
         sign = f"{number}." if block.numbered else "–"
         pages.need(min(len(lines), 3) * leading)
@@ -185,16 +186,19 @@ def set_bullets(pages: Pages, block: Bullets) -> None:
                 sign = ""
             pages.painter.lines(places, size, False, style.INK)
             pages.advance(leading * len(part))
+        pages.mark(number - 1, since)
         pages.advance(2.0)
     pages.advance(pages.type.gap - 2.0)
 
 
 def set_steps(pages: Pages, block: Steps) -> None:
     """Set steps: box to tick, number, where the hand is, what is done; cautions before the step that they are for."""
-    for line in block.lines:
+    for number, line in enumerate(block.lines):
+        since = pages.spot
         for caution in line.cautions:
             _set_box(pages, caution, _BOXES["caution"], gap=1.5)
         _set_step(pages, line, pages.type.body)
+        pages.mark(number, since)
     pages.advance(pages.type.gap - 1.5)
 
 
@@ -234,6 +238,7 @@ def set_facts(pages: Pages, block: Facts) -> None:
     leading = size * pages.type.leading
     for first in range(0, len(block.pairs), columns):
         row = block.pairs[first : first + columns]
+        since = pages.spot
         labels = [pages.wrap(label, label_width - 6.0, small) for label, _ in row]
         values = [pages.wrap(value, cell - label_width, size) for _, value in row]
         done, tall = 0, max(max(len(a), len(b)) for a, b in zip(labels, values, strict=True))
@@ -258,6 +263,7 @@ def set_facts(pages: Pages, block: Facts) -> None:
                 pages.canvas.line(x, pages.y - height, x + cell, pages.y - height)
             pages.advance(height)
             done += count
+        _mark_first(pages, range(first, first + len(row)), since)
     pages.advance(pages.type.gap)
 
 
@@ -269,7 +275,7 @@ def _set_run_in_facts(pages: Pages, block: Facts) -> None:
     leading, air = size * pages.type.leading, 1.5 * pages.type.pad
     for first in range(0, len(block.pairs), columns):
         row = [(label, _led(pages, label, value, cell, size)) for label, value in block.pairs[first : first + columns]]
-        done, tall = 0, max(len(lines) for _, lines in row)
+        done, tall, since = 0, max(len(lines) for _, lines in row), pages.spot
         while done < tall:
             pages.need(leading + air)
             count = max(1, min(tall - done, int((pages.room - air) / leading)))
@@ -283,7 +289,16 @@ def _set_run_in_facts(pages: Pages, block: Facts) -> None:
                 pages.canvas.line(x, pages.y - height + 0.3, x + cell, pages.y - height + 0.3)
             pages.advance(height)
             done += count
+        _mark_first(pages, range(first, first + len(row)), since)
     pages.advance(pages.type.gap)
+
+
+def _mark_first(pages: Pages, numbers: range, since: tuple[int, int, float]) -> None:
+    """Mark a row of pairs once, whichever of them is otherwise."""
+    held = pages.marked.rows if pages.marked is not None else frozenset()
+    number = next((each for each in numbers if each in held), None)
+    if number is not None:
+        pages.mark(number, since)
 
 
 def _to_sign(pages: Pages) -> float:

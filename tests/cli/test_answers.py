@@ -73,6 +73,8 @@ SPOKEN = {
     "parts terms": ("--currency", "USD", "--labour", "84.50", "--discount", "Acme=0.1"),
     "release print": ("schedule", "-o", "OUT"),
     "release revision": ("--freeze",),
+    "release gate": (),
+    "release labels": ("-o", "OUT"),
     "release verify": ("00000000",),
     "release attach": ("1", "PHOTO"),
     "release attachments": ("-o", "OUT"),

@@ -98,6 +98,8 @@ UNKNOWN = {
     "findings rules": "findings rules NOSUCH",
     "release list": "release list P revisions NOSUCH",
     "release revision": "release revision P --show B NOSUCH",
+    "release gate": "release gate P --mark NOSUCH",
+    "release labels": "release labels P --sheet NOSUCH",
     "release verify": "release verify P NOSUCH",
     "release attach": "release attach P NOSUCH F/survey.csv",
     "release attachments": "release attachments P NOSUCH",

@@ -3,10 +3,12 @@
 from decimal import Decimal
 
 import pytest
+from pypdf import PdfReader
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFileDialog
+from PySide6.QtWidgets import QFileDialog, QInputDialog
 
 from hwsched.desktop.parts.cost_window import CostWindow
+from hwsched.desktop.release.gate_window import GateWindow
 from hwsched.desktop.release.print_dialog import PrintDialog
 from hwsched.desktop.survey.missing_window import MissingWindow
 from hwsched.operations.release.issued_documents import PRINTS
@@ -39,6 +41,38 @@ def test_missing_facts_select_their_openings_and_the_return_visit_is_written(at_
     assert len(list(folder.glob("return-visit *.xlsx"))) >= 2
     assert f"{len(list(folder.iterdir()))} files written" in missing.told.text()
     missing.close()
+
+
+def test_the_gate_names_what_is_held_and_shows_it(at_work, qtbot):
+    at_work.beside.acts["gate"].trigger()
+    gate = at_work.frame.side.windows[GateWindow]
+    idle(qtbot, at_work)
+    checked = at_work.frame.state.workspace.checked
+    held = {gate.list.topLevelItem(n).text(0) for n in range(gate.list.topLevelItemCount())}
+    errors = {
+        each.given.opening.mark
+        for each in checked.values()
+        if any(finding.severity == "error" and not finding.waived for finding in each.findings)
+    }
+    assert errors
+    assert errors <= held
+    assert gate.told.text().startswith(f"{len(checked) - len(held)} of {len(checked)} openings")
+    first = gate.list.topLevelItem(0)
+    assert first.text(1)
+    where = gate.list.visualItemRect(first).center()
+    qtbot.mouseClick(gate.list.viewport(), LEFT, pos=where)
+    qtbot.mouseDClick(gate.list.viewport(), LEFT, pos=where)
+    assert [checked[each].given.opening.mark for each in at_work.frame.state.ids] == [first.text(0)]
+    gate.close()
+
+
+def test_labels_of_the_shown_openings_are_asked_for_and_written(at_work, qtbot, tmp_path, monkeypatch):
+    monkeypatch.setattr(QInputDialog, "getItem", lambda *_: ("a4-21", True))
+    monkeypatch.setattr(QInputDialog, "getInt", lambda *_: (20, True))
+    monkeypatch.setattr(QFileDialog, "getExistingDirectory", lambda *_: str(tmp_path))
+    at_work.release.act_labels.trigger()
+    idle(qtbot, at_work)
+    assert len(PdfReader(tmp_path / "labels.pdf").pages) >= 2
 
 
 @pytest.fixture

@@ -19,7 +19,7 @@ from hwsched.operations.survey.typed_values import type_in
 
 HEADING = 4
 RENAMED = {"M003": "M003-N", "A-02": "ST-2"}
-GONE, CLEARED, BY_HAND = "M216", "M005", "M016"
+GONE, CLEARED, BY_HAND = "GATE 1", "M005", "M016"
 CHANGED = ("M004", "M006", "M007", "M008", "M012")
 
 

@@ -97,6 +97,8 @@ ELSEWHERE = {
     "questions": "survey questions P",
     "origin": "survey origin P 1",
     "missing": "survey missing P",
+    "release gate": "release gate P",
+    "labels": "release labels P -o F/out",
     "verify sheet": "release verify P 00000000",
     "show": "opening show P 1",
     "draw": "opening draw P 1 inside -o F/inside.svg",

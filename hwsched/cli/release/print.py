@@ -15,6 +15,8 @@ class Printed(Wrote):
 
     document: str
     issued: list[str]
+    held: list[str]
+    """Openings whose packets were to go out and did not; the gate says what is missing."""
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -28,6 +30,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     add_output(parser, "folder to write into (default: here); - is standard output, for one file", "--to", folder=True)
     parser.add_argument("--format", action="append", choices=("pdf", "xlsx", "ics"), help="default: all that it has")
     parser.add_argument("--issue", action="store_true", help="packets: write down that those that are ready went out")
+    parser.add_argument("--since", metavar="LETTER", help="mark what is otherwise since this revision")
     parser.add_argument("--paper", choices=("letter", "a4"), default="letter")
 
 
@@ -49,12 +52,15 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.operations.release.issued_documents import issue_by_name
     from hwsched.operations.release.issued_packets import write_down_packets
     from hwsched.operations.release.project_view import project_view
+    from hwsched.operations.release.revision_view import revision_view
+    from hwsched.operations.release.revisions import read_revision
     from hwsched.writing import scratch_folder
 
     if arguments.issue and arguments.document != "packets":
         return wrong_usage("--issue goes with packets")
     with opened(arguments) as project:
         view = project_view(project, openings_asked(project, arguments))
+        since = None if arguments.since is None else revision_view(read_revision(project, arguments.since))
     streamed = goes_to_stream(arguments.output)
     if streamed and arguments.json:
         return wrong_usage("what is printed and --json would both go to standard output")
@@ -62,18 +68,28 @@ def _run(arguments: argparse.Namespace) -> int:
         folder = stack.enter_context(scratch_folder()) if streamed else Path(arguments.output or ".")
         progress = stack.enter_context(progress_bar("Print", arguments.json or arguments.quiet))
         files = issue_by_name(
-            view, arguments.document, folder, arguments.format, paper=arguments.paper, progress=progress
+            view,
+            arguments.document,
+            folder,
+            arguments.format,
+            paper=arguments.paper,
+            progress=progress,
+            since=since,
         )
         if streamed:
             write_through(files, arguments.output)
             files = []
     # After the files are written: what failed to print must not be down as handed out.
     issued: list[str] = []
+    held: list[str] = []
     if arguments.issue:
         with opened(arguments) as project:
             write_down_packets(project, view, who=who(arguments))
         issued = [each.mark for each in view.openings if each.ready]
-    printed: Printed = {"files": [str(path) for path in files], "document": arguments.document, "issued": issued}
+        held = [each.mark for each in view.openings if not each.ready]
+    printed: Printed = {
+        "files": [str(path) for path in files], "document": arguments.document, "issued": issued, "held": held,
+    }  # fmt: skip
     print_json(printed)
     if streamed:
         pass
@@ -84,6 +100,8 @@ def _run(arguments: argparse.Namespace) -> int:
             said(arguments, f"Wrote {path}")
     if arguments.issue:
         said(arguments, f"Written down as given out: {len(issued)} packets")
+        if held:
+            said(arguments, f"Held, see hwsched release gate: {', '.join(held)}")
     return DONE
 
 

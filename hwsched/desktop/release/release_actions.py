@@ -6,7 +6,7 @@ from pathlib import Path
 
 from PySide6.QtCore import QUrl
 from PySide6.QtGui import QDesktopServices, QKeySequence
-from PySide6.QtWidgets import QFileDialog
+from PySide6.QtWidgets import QFileDialog, QInputDialog
 
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.jobs import Cancelled, Progress
@@ -19,8 +19,10 @@ from hwsched.documents.view import Format
 from hwsched.model.tables import OPENING_TABLE
 from hwsched.operations.release.attachments import Attached, attach, attachments_of, detach, fetch_into
 from hwsched.operations.release.issued_documents import PRINTS, issue_by_name
+from hwsched.operations.release.issued_labels import issue_labels, label_sheet
 from hwsched.operations.release.issued_packets import write_down_packets
 from hwsched.operations.release.project_view import project_view
+from hwsched.render.labels import label_sheets
 from hwsched.writing import HeldFilesError
 
 
@@ -56,6 +58,9 @@ class ReleaseActions(Subject):
             "openings",
             QKeySequence.StandardKey.Print,
         )
+        self.act_labels = self.action(
+            "Labels…", "A label for the box of each shown opening, on a sheet of labels", self.ask_labels, "openings"
+        )
         self.act_revisions = self.action(
             "Revisions",
             "States of the project under a letter: freeze one, compare",
@@ -88,6 +93,8 @@ class ReleaseActions(Subject):
             return
         ids = {"all": None, "shown": self._in_view(), "chosen": list(self.state.ids)}[scope]
 
+        kept_back: list[str] = []
+
         def work(progress: Progress, cancelled: Cancelled) -> list[Path]:
             view = project_view(workspace.project, ids, checker=workspace.checker)
             written: list[Path] = []
@@ -107,14 +114,43 @@ class ReleaseActions(Subject):
             # What was not printed to the end did not go out; what another document lacks does not matter.
             if went_out and PACKET.name in names and PACKET.name not in held and not cancelled():
                 write_down_packets(workspace.project, view, who=workspace.who)
+                kept_back.extend(each.mark for each in view.openings if not each.ready)
             if held:
                 raise HeldFilesError([path for paths in held.values() for path in paths], written)
             return written
 
         def then(written: list[Path]) -> None:
-            self.frame.say(f"{len(written)} files written into {folder}", 15000)
+            held_back = f"; held, see Release gate: {', '.join(kept_back[:8])}" if kept_back else ""
+            more = f" and {len(kept_back) - 8} more" if len(kept_back) > 8 else ""
+            self.frame.say(f"{len(written)} files written into {folder}{held_back}{more}", 15000)
 
         self.jobs.run("Printing", work, then, ask_again=self.ask_print)
+
+    def ask_labels(self) -> None:
+        """Ask for the label sheet, its first free label and a folder."""
+        window = self.frame.window
+        names = [sheet.name for sheet in label_sheets()]
+        name, stated = QInputDialog.getItem(window, "Labels", "Label sheet: paper and labels a sheet", names, 0, False)
+        if not stated:
+            return
+        most = label_sheet(name).count
+        start, stated = QInputDialog.getInt(window, "Labels", "First free label of the first sheet", 1, 1, most)
+        folder = QFileDialog.getExistingDirectory(window, "Write labels into") if stated else ""
+        if folder:
+            self.write_labels(name, start, Path(folder))
+
+    def write_labels(self, sheet: str, start: int, folder: Path) -> None:
+        """Write labels of the openings that the register shows."""
+        workspace = self.state.workspace
+        if workspace is None:
+            return
+        ids = self._in_view()
+
+        def work(_progress: Progress, _cancelled: Cancelled) -> list[Path]:
+            view = project_view(workspace.project, ids, checker=workspace.checker)
+            return issue_labels(view, folder, sheet, start=start)
+
+        self.jobs.run("Labels", work, lambda written: self.frame.say(f"{written[0]} written", 15000))
 
     def ask_file(self) -> None:
         """Ask for a file and attach it to the chosen opening."""

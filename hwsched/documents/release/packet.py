@@ -56,7 +56,7 @@ def _pages(project: ProjectView, view: OpeningView) -> list[Section]:
     # What a battery wants is said among the facts.
     power = power_blocks(project, view) if supplied else []
     work, ending = _work(project, view)
-    door = Section((), mark=view.mark, at_door=True, code=view.code)
+    door = Section((), mark=view.mark, at_door=True, code=view.code, stop=not view.ready)
     if any(isinstance(block, Drawings) for block in power):
         # Wiring is wide: it has a sheet of its own, on which the work ends.
         side = (*power, Columns(3), *ending)
@@ -80,6 +80,8 @@ def _work(project: ProjectView, view: OpeningView) -> tuple[list[Block], list[Bl
         if fits:
             blocks += tests_blocks(project, situation, plans[number])
             (blocks if view.several else ending).append(_WRITTEN)
+    if fits:
+        ending.append(Paragraph(words.ADVICE, "small"))
     ending += _findings(view)
     ending += [Heading("Sign-off", 2), SignOff(("Installer", "Checked by", "For the owner"))]
     return blocks, ending
@@ -162,7 +164,13 @@ def _verdict(project: ProjectView, view: OpeningView) -> list[Block]:
     if view.blocking:
         reasons = " ".join(f"{finding.message} Cure: {finding.cure}" for finding in view.blocking)
         return [Paragraph(f"DO NOT INSTALL. {reasons}", "stop")]
+    if view.held:
+        return [Paragraph(f"DO NOT INSTALL. {' '.join(_sentence(each) for each in view.held)}", "stop")]
     return unproved_blocks(project, view)
+
+
+def _sentence(text: str) -> str:
+    return f"{text[:1].upper()}{text[1:]}{'' if text.endswith('.') else '.'}"
 
 
 def box_blocks(project: ProjectView, view: OpeningView, plans: list[Plan]) -> list[Block]:

@@ -4,8 +4,7 @@ from collections.abc import Sequence
 from typing import Final
 
 from hwsched.attributes.of_parts import DIAMETER_MM, FORM
-from hwsched.documents import words
-from hwsched.render.blocks import TICK, Block, Cell, Column, Heading, Paragraph, StepLine, Steps, Table
+from hwsched.render.blocks import TICK, Block, Cell, Column, Heading, StepLine, Steps, Table
 from hwsched.values import Catalogue, FitPart
 from hwsched.work.cautions import RECALLED
 from hwsched.work.step import Plan, Step, Tool
@@ -27,7 +26,7 @@ def steps_blocks(work: Plan) -> list[Block]:
         )
         for step in work.steps
     )
-    return [Heading("Steps", 2), Steps(lines), Paragraph(words.ADVICE, "small")]
+    return [Heading("Steps", 2), Steps(lines)]
 
 
 def _said(work: Plan, step: Step) -> str:

@@ -78,7 +78,7 @@ def shared_blocks(project: ProjectView, view: OpeningView) -> list[Block]:
         if number == 0:
             blocks += box_blocks(project, view, plans)
         blocks += [*steps_blocks(plans[number]), *tests_blocks(project, situation, plans[number])]
-    return blocks
+    return [*blocks, Paragraph(words.ADVICE, "small")]
 
 
 def _drawn(project: ProjectView, situation: Situation) -> list[Block]:

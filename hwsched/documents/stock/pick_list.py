@@ -69,7 +69,9 @@ def quantities(project: ProjectView) -> dict[Station, dict[str, _Line]]:
     for goods in project.going.goods:
         if goods.part:
             at, own = (goods.building, goods.level), () if goods.supply_id else goods.opening_ids
-            line = add(at, goods.role, goods.part, float(goods.quantity), [marks[each] for each in own])
+            # A supply may feed openings that are not asked for here.
+            here = [marks[each] for each in own if each in marks]
+            line = add(at, goods.role, goods.part, float(goods.quantity), here)
             if goods.supply_id and names[goods.supply_id] not in line.supplies:
                 line.supplies.append(names[goods.supply_id])
             if goods.line is not None:

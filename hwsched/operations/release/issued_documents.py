@@ -6,6 +6,7 @@ from pathlib import Path
 from typing import Final
 
 from hwsched.documents.documents import DOCUMENTS
+from hwsched.documents.release.changes_marked import marked_since
 from hwsched.documents.view import DocumentKind, Format, OpeningView, ProjectView
 from hwsched.model.errors import ValueRefusedError
 from hwsched.operations.release.issued_templates import issue_templates
@@ -15,6 +16,7 @@ from hwsched.render.file_names import safe_file_name
 from hwsched.render.ics import render_ics
 from hwsched.render.pdf import render_pdf
 from hwsched.render.xlsx import render_xlsx
+from hwsched.values.revision import letter_at, place_of
 from hwsched.writing import HeldFileError, HeldFilesError, made_folder
 
 Progress = Callable[[int, int], None]
@@ -38,12 +40,13 @@ def issue_by_name(
     paper: str = "letter",
     progress: Progress | None = None,
     cancelled: Cancelled | None = None,
+    since: ProjectView | None = None,
 ) -> list[Path]:
     """Write a document, or the true-size templates; see `issue` for parameters and errors."""
     if name == TEMPLATES:
         return issue_templates(view, folder, paper=paper, progress=progress, cancelled=cancelled)
     kind = document_kind(name)
-    return issue(view, kind, folder, formats, paper=paper, progress=progress, cancelled=cancelled)
+    return issue(view, kind, folder, formats, paper=paper, progress=progress, cancelled=cancelled, since=since)
 
 
 def document_kind(name: str) -> DocumentKind:
@@ -63,6 +66,7 @@ def issue(
     paper: str = "letter",
     progress: Progress | None = None,
     cancelled: Cancelled | None = None,
+    since: ProjectView | None = None,
 ) -> list[Path]:
     """Write a document of a project view into a folder.
 
@@ -78,6 +82,8 @@ def issue(
         All that the document has, when left out.
     paper : {"letter", "a4"}
         Sheet of the PDF.
+    since : ProjectView, optional
+        A revision: what is otherwise than in it is marked by a bar in the margin and the letter that comes after it.
 
     Returns
     -------
@@ -103,11 +109,18 @@ def issue(
         if kind.coded:
             view = replace(view, openings=tuple(replace(e, code=sheet_code(e.points)) for e in view.openings))
         for format_ in wanted:
-            sheets.take(kind.build(view, None), target / kind.name, format_, paper)
+            made = kind.build(view, None)
+            if since is not None and format_ == "pdf":
+                made = marked_since(made, kind.build(since, None), _after(since))
+            sheets.take(made, target / kind.name, format_, paper)
         if progress is not None:
             progress(1, 1)
         return sheets.all_written()
-    return _per_opening(view, view.openings, kind, target, wanted, paper, progress, cancelled)
+    return _per_opening(view, view.openings, kind, target, wanted, paper, progress, cancelled, since)
+
+
+def _after(since: ProjectView) -> str:
+    return letter_at(place_of(since.revision) + 1)
 
 
 def _per_opening(
@@ -119,8 +132,10 @@ def _per_opening(
     paper: str,
     progress: Progress | None,
     cancelled: Cancelled | None,
+    since: ProjectView | None,
 ) -> list[Path]:
     chosen = list(openings)
+    then = {} if since is None else {each.given.opening.id: each for each in since.openings}
     taken: set[str] = set()
     sheets = _Sheets()
     for done, opening in enumerate(chosen, start=1):
@@ -128,6 +143,9 @@ def _per_opening(
             break
         stem = safe_file_name(opening.mark, taken)
         document = kind.build(view, replace(opening, code=sheet_code(opening.points)))
+        if since is not None:
+            before = then.get(opening.given.opening.id)
+            document = marked_since(document, None if before is None else kind.build(since, before), _after(since))
         for format_ in formats:
             sheets.take(document, target / stem, format_, paper)
         if progress is not None:

@@ -10,7 +10,9 @@ from hwsched.model.queries import latest_change, read_catalogue, read_set_names,
 from hwsched.operations.findings.checking import Checked, Checker, Progress, check_openings, waiver_book
 from hwsched.operations.findings.waived_power import waived_power
 from hwsched.operations.power.power_results import read_power_result
+from hwsched.operations.release.holding import by_opening, held_back
 from hwsched.operations.snapshot import of_one_state
+from hwsched.operations.survey.deliveries import read_questions
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 from hwsched.rules import RULEBOOK
 from hwsched.survey import OPENING
@@ -39,6 +41,7 @@ def project_view(
         known = {each.given.opening.id: ConnectedOpening.of(each.points) for each in checked}
         # Of some openings only the supplies on which they hang: another building's are no part of what was asked for.
         hanging = None if ids is None else list(known)
+        questions = by_opening(read_questions(connection))
         work = read_power_result(connection, catalogue, read_power(connection), known, hanging)
     work = waived_power(work, checked, waiver_book(project, project.today()))
     style: LengthStyle = next((s for s in LENGTH_STYLES if s == settings.length_style), "fraction")
@@ -56,6 +59,7 @@ def project_view(
                 sets.get(each.given.opening.id, ""),
                 each.points,
                 each.standing,
+                held=held_back(each.given.opening.id, each.findings, work, questions.get(each.given.opening.id, ())),
             )
             for each in checked
         ),

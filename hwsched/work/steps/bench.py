@@ -74,7 +74,7 @@ BENCH = (
         "bench",
         _power,
         when=lambda s: s.unit is not None and s.fit.power != "none",
-        after=("lay-out-box", "coin-cell"),
+        after=("coin-cell",),
         parts=lambda s: s.parts("battery"),
         tools=lambda s: (tools.METER, tools.BENCH_SUPPLY) if s.on_supply else (tools.METER,),
         cautions=(cautions.CELLS, cautions.STATIC),

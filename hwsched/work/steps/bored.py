@@ -9,7 +9,7 @@ BORED = (
         "lock edge",
         "Fit the new latch into the edge bore, its bevel toward the strike.",
         when=lambda s: s.new_lock == "bored-lever-lock",
-        after=("old-off", "clean", "line-holes", "wire-in"),
+        after=("wire-in",),
         tools=lambda s: (tools.SCREWDRIVERS,),
     ),
     StepKind(
@@ -18,7 +18,7 @@ BORED = (
         "Fit the lever set square through its bores, so that latch and tail engage; the lead runs free of both. "
         "Tighten the two bolts evenly by hand.",
         when=lambda s: s.new_lock == "bored-lever-lock",
-        after=("old-off", "drilled", "latch-in", "lead-through"),
+        after=("lead-through",),
         parts=lambda s: s.parts("lock"),
         tools=lambda s: (tools.SCREWDRIVERS,),
         brings="lock-in",

@@ -10,7 +10,7 @@ CABINET = (
         "Put the bolt's body through the door from the front, washer and nut over the lead from behind, the bolt to "
         "the side that locks; tighten by hand and a quarter turn.",
         when=lambda s: s.new_lock == "cabinet-lock",
-        after=("old-off", "drilled", "clean", "lead-through"),
+        after=("lead-through",),
         parts=lambda s: s.parts("lock"),
         tools=lambda s: (tools.WRENCH,),
         brings="lock-in",

@@ -10,7 +10,6 @@ from hwsched.work.step import StepKind, Tool
 
 _SOLID = ("wood", "mineral-core", "composite")
 _STEEL = ("hollow-metal", "steel-gate")
-_MARKS = ("drill-bores", "drill-bolts", "drill-lock", "drill-pocket", "drill-lead", "drill-channel", "drill-bridge")
 _SAFE = (cautions.DRILL, cautions.DUST)
 _LININGS = ("sleeve", "grommet")
 
@@ -122,7 +121,7 @@ DRILLING = (
         lambda s: "wall" if s.leaf is None else "inside",
         _mark,
         when=lambda s: s.drills,
-        after=("old-off", "bare", "compare"),
+        after=("bare",),
         tools=lambda s: (tools.RULE, tools.PENCIL, tools.LEVEL),
     ),
     StepKind(
@@ -144,7 +143,7 @@ DRILLING = (
             f"{'case' if s.lock_form == 'gate' else 'jig'} as template.{practice(s, s.holes('bolt'))}"
         ),
         when=lambda s: bool(s.holes("bolt")),
-        after=("mark", "drill-bores"),
+        after=("drill-bores",),
         holes=_only("bolt"),
         tools=_made(_only("bolt")),
         cautions=_SAFE,
@@ -179,7 +178,7 @@ DRILLING = (
         _lead,
         when=lambda s: bool(_lead_holes(s)),
         # A jig for a slanted hole stands on the bolt holes.
-        after=("mark", "drill-bores", "drill-bolts"),
+        after=("drill-bolts",),
         holes=_lead_holes,
         tools=_made(_lead_holes),
         cautions=_SAFE,
@@ -194,7 +193,7 @@ DRILLING = (
             "with the jig: lean the bit slowly, it cuts its slot."
         ),
         when=lambda s: bool(_channels(s)),
-        after=("mark", "drill-lead"),
+        after=("drill-lead",),
         holes=_channels,
         tools=_made(_channels),
         cautions=_SAFE,
@@ -206,7 +205,7 @@ DRILLING = (
         "lock edge",
         lambda s: f"Drill {numbers(_bridges(s))} through the bridge, from the unit's pocket into the lock's pocket.",
         when=lambda s: bool(_bridges(s)),
-        after=("mark", "drill-pocket"),
+        after=("drill-pocket",),
         holes=_bridges,
         tools=_made(_bridges),
         cautions=_SAFE,
@@ -230,7 +229,7 @@ DRILLING = (
         lambda s: "lock edge" if s.in_edge else "inside",
         _pilots,
         when=lambda s: bool(s.holes("fixing")),
-        after=("mark", *_MARKS, "try-housing"),
+        after=("drill-lock", "drill-channel", "try-housing"),
         holes=_only("fixing"),
         tools=_made(_only("fixing")),
         cautions=(*_SAFE, cautions.STATIC),

@@ -10,7 +10,7 @@ EURO_PROFILE = (
         "Push the cylinder in with its cam central, within the profile, until the hole for its screw stands behind the "
         "edge. Set the retaining screw by hand and tighten it only so far that the cam still turns freely.",
         when=lambda s: s.new_lock == "euro-cylinder",
-        after=("old-off", "case-back", "lead-through"),
+        after=("lead-through",),
         parts=lambda s: s.parts("cylinder"),
         tools=lambda s: (tools.SCREWDRIVERS,),
         brings="lock-in",

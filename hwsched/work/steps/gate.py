@@ -34,7 +34,7 @@ GATE = (
         "key side",
         _in,
         when=lambda s: s.new_lock == "gate-lock",
-        after=("old-off", "drilled", "clean", "line-holes", "lead-through", "wire-in"),
+        after=("lead-through",),
         parts=lambda s: (*s.parts("lock"), *bolts(s)),
         tools=lambda s: (tools.WRENCH, *tools.drivers(s, bolts(s))),
         brings="lock-in",

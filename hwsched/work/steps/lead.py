@@ -39,7 +39,7 @@ LEAD = (
         lambda s: "wall" if s.on_wall else "inside",
         _through,
         when=lambda s: s.fit.cable is not None,
-        after=("old-off", "clean", "line-holes", "case-back", "dress-head", "latch-in", "lock-standing"),
+        after=("dress-head", "latch-in"),
         parts=lambda s: s.parts("lead-extension"),
         tools=lambda s: (tools.PULL_WIRE, tools.TAPE) if s.inside_leaf else (tools.TAPE,),
         cautions=(cautions.LEAD,),

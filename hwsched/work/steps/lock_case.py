@@ -10,7 +10,7 @@ LOCK_CASE = (
         "Put the case back, then its screws, levers, turn and escutcheons. By hand latch and bolt run fully out and "
         "back, without drag.",
         when=lambda s: s.case_out,
-        after=("case-out", "clean", "line-holes", "wire-in"),
+        after=("wire-in",),
         tools=lambda s: (tools.SCREWDRIVERS,),
         brings="lock-standing",
     ),

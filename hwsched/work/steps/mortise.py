@@ -31,7 +31,7 @@ MORTISE = (
         "hand",
         _dressed,
         when=lambda s: s.new_lock in ("mortise-cylinder", "rim-cylinder") and s.has("collar", "ring"),
-        after=("compare-cam", "compare-tail", "build-cylinder", "clean", "case-back"),
+        after=("case-back",),
         parts=lambda s: s.parts("collar", "ring"),
     ),
     StepKind(
@@ -39,7 +39,7 @@ MORTISE = (
         "key side",
         _in,
         when=lambda s: s.new_lock == "mortise-cylinder",
-        after=("build-cylinder", "old-off", "case-back", "dress-head", "lead-through"),
+        after=("lead-through",),
         parts=lambda s: s.parts("cylinder"),
         tools=lambda s: (tools.SCREWDRIVERS,),
         brings="lock-in",

@@ -3,7 +3,7 @@
 from hwsched.work import cautions, tools
 from hwsched.work.step import StepKind
 
-_BEFORE = ("try-old", "wedge", "supply-off")
+_BEFORE = ("wedge", "supply-off")
 _OFF = ("take-off-cylinder",)
 
 OLD_LOCK = (

@@ -9,7 +9,7 @@ READER = (
         "wall",
         "Push the reader into its hole until its face lies flat, turn it upright and fasten it from behind.",
         when=lambda s: s.new_lock == "fixed-reader",
-        after=("old-off", "drilled", "clean", "lead-through"),
+        after=("lead-through",),
         parts=lambda s: s.parts("reader"),
         tools=lambda s: (tools.SCREWDRIVERS, tools.WRENCH),
         brings="lock-in",

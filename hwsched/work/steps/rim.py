@@ -29,7 +29,7 @@ RIM = (
         "the lead beside the tailpiece and not under the plate. Break its screws off to length and tighten both evenly; "
         "the tailpiece turns freely.",
         when=lambda s: s.new_lock == "rim-cylinder",
-        after=("old-off", "cut-tail", "dress-head", "lead-through", "clean"),
+        after=("cut-tail", "lead-through"),
         parts=lambda s: s.parts("cylinder"),
         tools=lambda s: (tools.SCREWDRIVERS, tools.PLIERS),
         brings="lock-in",
@@ -41,7 +41,7 @@ RIM = (
         "Put the rim lock's case back over the tailpiece, which enters its hub without force; the lead is not under "
         "the case's edge. By hand the bolt runs fully out and back.",
         when=lambda s: s.lock_form == "rim",
-        after=("rim-lock-off", "rim-cylinder-in", "clean"),
+        after=("rim-cylinder-in",),
         tools=lambda s: (tools.SCREWDRIVERS,),
         brings="lock-in",
     ),

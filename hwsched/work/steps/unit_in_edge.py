@@ -17,7 +17,7 @@ UNIT_IN_EDGE = (
         "Take the electronics out of the housing and put them away. The empty housing slides into its pocket by hand, "
         "without force and without play; work the pocket over until it does, and take the housing out.",
         when=_in_edge,
-        after=("drill-pocket", "drill-bridge", "feed-off"),
+        after=("drill-bridge",),
         tools=lambda s: (tools.SCREWDRIVERS, tools.FILE),
         cautions=(cautions.STATIC,),
     ),
@@ -27,7 +27,7 @@ UNIT_IN_EDGE = (
         "Put the electronics back into the housing. Push the lead's plug in, square and to its full depth, with the "
         "unit in the hand.",
         when=lambda s: _in_edge(s) and s.fit.cable is not None,
-        after=("try-housing", "clean", "lead-through", "lock-in", "polarity"),
+        after=("lock-in", "polarity"),
         cautions=(cautions.STATIC, cautions.COIN),
         brings="connected",
     ),
@@ -40,7 +40,7 @@ UNIT_IN_EDGE = (
             + "; its plate lies flush with the edge."
         ),
         when=_in_edge,
-        after=("drill-pilots", "connected", "fed", "try-key"),
+        after=("try-key",),
         parts=lambda s: (*s.parts("unit", "mounting"), *screws(s)),
         tools=lambda s: tools.drivers(s, screws(s)),
         cautions=(cautions.STATIC,),

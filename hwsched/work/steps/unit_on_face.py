@@ -6,8 +6,6 @@ from hwsched.work.situation import Situation
 from hwsched.work.step import StepKind
 from hwsched.work.steps.gate import bolts
 
-_ON = ("lock-in", "clean", "line-holes", "polarity")
-
 
 def _on_face(s: Situation) -> bool:
     return s.has("unit") and (s.surface or s.on_wall)
@@ -66,7 +64,7 @@ UNIT_ON_FACE = (
         "Mark the unit's lower edge with tape, level. Put the pad on the unit, take its foil off and press the unit on, "
         "as long as the pad's maker asks; lead through its window.",
         when=lambda s: s.bonded and _on_face(s),
-        after=(*_ON, "glass-clean"),
+        after=("polarity", "glass-clean"),
         parts=lambda s: (*s.parts("unit", "mounting"), *screws(s), *s.of_form("consumable", "adhesive-pad")),
         tools=lambda s: (tools.LEVEL, tools.TAPE),
         cautions=(cautions.STATIC, cautions.GLASS),
@@ -78,7 +76,7 @@ UNIT_ON_FACE = (
         lambda s: "wall" if s.on_wall else "inside",
         _plate,
         when=lambda s: not s.bonded and _on_face(s),
-        after=(*_ON, "drill-pilots"),
+        after=("lock-in", "polarity"),
         parts=lambda s: (*s.parts("unit", "mounting"), *screws(s)),
         tools=lambda s: (tools.LEVEL, *tools.drivers(s, screws(s))),
         cautions=(cautions.STATIC,),
@@ -90,7 +88,7 @@ UNIT_ON_FACE = (
         lambda s: "wall" if s.on_wall else "inside",
         _plug,
         when=lambda s: _on_face(s) and s.fit.cable is not None,
-        after=("unit-on", "lead-through", "lock-in"),
+        after=("unit-on",),
         cautions=(cautions.STATIC, cautions.COIN),
         brings="connected",
     ),
@@ -99,7 +97,7 @@ UNIT_ON_FACE = (
         lambda s: "wall" if s.on_wall else "inside",
         _cover,
         when=_on_face,
-        after=("unit-on", "connected", "fed", "try-key"),
+        after=("try-key",),
         tools=lambda s: (tools.COVER_DRIVER,),
         brings="closed",
     ),

@@ -1,0 +1,67 @@
+"""A revision as documents see it, to be laid beside the project as it stands."""
+
+from typing import Any, cast
+
+from hwsched.attributes import Attribute, Choice, show_value
+from hwsched.documents.view import OpeningView, ProjectView
+from hwsched.operations.release.holding import held_back
+from hwsched.quantities import LENGTH_STYLES, LengthStyle
+from hwsched.survey import OPENING
+from hwsched.values.revision import OpeningThen, RevisionThen
+
+
+def revision_view(then: RevisionThen) -> ProjectView:
+    """Return a revision as documents see it.
+
+    Parameters
+    ----------
+    then : RevisionThen
+        As it was frozen.
+    """
+    style: LengthStyle = next((s for s in LENGTH_STYLES if s == then.settings.length_style), "fraction")
+    return ProjectView(
+        title=then.title,
+        revision=then.letter,
+        date=then.day,
+        length_style=style,
+        openings=tuple(
+            OpeningView(
+                each.given,
+                each.fit,
+                each.findings,
+                _own(then, each, style),
+                each.set_name,
+                each.points,
+                "current" if each.fit is not None else "not-worked-out",
+                held=held_back(each.given.opening.id, each.findings, then.power, ()),
+            )
+            for each in then.openings
+        ),
+        catalogue=then.catalogue,
+        power=then.power,
+        terms=then.terms,
+        level_heights={(level.building, level.level): level.height_m for level in then.levels},
+    )
+
+
+def _own(then: RevisionThen, opening: OpeningThen, style: LengthStyle) -> tuple[tuple[str, str], ...]:
+    """Put the project's own fields of an opening into words."""
+    values = {value.name: value.value for value in opening.own if value.entity == OPENING.name}
+    return tuple(
+        (
+            field.label,
+            show_value(
+                Attribute(
+                    field.name,
+                    field.label,
+                    cast("Any", field.kind),
+                    cast("Any", field.unit),
+                    choices=tuple(Choice(each, each) for each in field.choices),
+                ),
+                values[field.name],
+                style,
+            ),
+        )
+        for field in then.own_fields
+        if field.entity == OPENING.name and field.name in values
+    )

@@ -138,8 +138,8 @@ ROWS = [
 ]
 
 
-def _said(case, made):
-    return judge(rule_named("fact-in-range"), case, made, settings=case.settings)
+def _said(stated, made):
+    return judge(rule_named("fact-in-range"), stated, made, settings=stated.settings)
 
 
 def test_a_number_that_cannot_be_true_is_named_with_its_leaf():

@@ -221,7 +221,7 @@ def annexe(rng):
         row = {
             "Mark": mark, "Bldg": ANNEXE, "Floor": "Upper", "Room from": "Landing", "Room to": f"Archive {index + 1}", "Type": "SGL", "Hand": rng.choice(("LH", "RH")),
             "Label": rng.choice(("none", "none", "45")), "Stair": "n", "Egress": "no", "Accessible route": rng.choice(("y", "n")), "Int/Ext": "int", "Ops/day": 15, "Frame": "WD",
-            "Stop (in)": "15 mm", "Size": rng.choice(("860 x 2010mm", "0,86 x 2,01 m", "88,5 x 201 cm")), "Thickness (in)": "40 mm" if thick == "40" else thick, "Material": "WD",
+            "Stop (in)": "15 mm", "Size": rng.choice(("860 x 2010mm", "0,86 x 2,01 m", "88,5 x 201 cm")), "Thickness (in)": "40 mm" if thick == "40" else thick, "Material": "wood",
             "Construction": "flush", "Lock type": rng.choice(("euro", "PZ", "profile cylinder")), "Function": "office", "B/S": "55 mm", "Cyl AFF": "97,8 cm",
             "Case height": "165mm", "Case depth": "85 mm", "Case thickness": "14 mm", "Top of case above cylinder": "118 mm", "Trim outside": "8 mm",
             "Trim inside": "8mm", "TT": "y", "Cam": "euro",
@@ -284,7 +284,7 @@ def store(rng):
         yield [{
             "Mark": f"CAB-{index + 1}", "Bldg": STORE, "Floor": "Quay", "Room from": "Tool crib", "Room to": f"Cabinet {index + 1}", "Type": "cabinet", "Hand": "RHR", "Label": "none", "Stair": "n",
             "Egress": "no", "Accessible route": "n", "Int/Ext": "int", "Ops/day": 6, "Frame": "WD", "Stop (in)": 0, "Size": "18\" x 30\"" if index < 7 else "12\" x 9\"", "Thickness (in)": "3/4" if index != 8 else "1 1/2",
-            "Material": "WD", "Construction": "flush", "Lock type": "cam lock", "Function": "deadlock", "B/S": "1 1/4", "Cyl AFF": "34", "Cam": None, "Undercut": "20" if index < 7 else "30",
+            "Material": "wood", "Construction": "flush", "Lock type": "cam lock", "Function": "deadlock", "B/S": "1 1/4", "Cyl AFF": "34", "Cam": None, "Undercut": "20" if index < 7 else "30",
         }]  # fmt: skip
     wrong = {
         "Mark": "9E4", "Bldg": STORE, "Floor": "Loft", "Room from": "Loft landing", "Room to": "Paint store", "Type": "SGL", "Hand": "LH", "Label": "45", "Stair": "n", "Egress": "no",

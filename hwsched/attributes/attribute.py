@@ -25,6 +25,29 @@ class Choice:
 
 
 @dataclass(frozen=True, slots=True)
+class Reading:
+    """One of the things that an unclear word may mean."""
+
+    label: str
+    """As people say it; the answer to the question."""
+    value: str | None = None
+    """Of the choice; None where it says nothing of this fact."""
+    also: tuple[tuple[str, str], ...] = ()
+    """Other facts of the same thing that it says, by name."""
+
+
+@dataclass(frozen=True, slots=True)
+class Unclear:
+    """A word of a choice that people write and that may mean more than one thing, or none of the choice's values."""
+
+    word: str
+    said: str
+    """What it says, as the end of a sentence."""
+    readings: tuple[Reading, ...] = ()
+    """Empty where nothing that it may mean is a value of the choice: then the cell is refused."""
+
+
+@dataclass(frozen=True, slots=True)
 class Attribute:
     """One fact of an opening, a leaf, an existing item or a part."""
 
@@ -41,9 +64,8 @@ class Attribute:
     """Least value that can be true (in mm for lengths); a smaller one is refused as a slip."""
     high: float | None = None
     required: bool = False
-    unclear: tuple[tuple[str, str], ...] = ()
-    """Words of a choice that people write and that may mean more than one of its values, each with what they say;
-    they are refused with it, so that somebody is asked."""
+    unclear: tuple[Unclear, ...] = ()
+    """Words of a choice that people write and that may mean more than one thing: somebody is asked."""
     note: str = ""
     """What the surveyor or the catalogue's keeper should know: where to measure, what it decides."""
 

@@ -9,7 +9,7 @@ from collections.abc import Callable
 from math import isfinite
 from typing import Final
 
-from hwsched.attributes.attribute import Attribute
+from hwsched.attributes.attribute import Attribute, Reading, Unclear
 from hwsched.attributes.cell_error import CellError
 from hwsched.attributes.emptiness import is_stroke, marks_emptiness
 from hwsched.attributes.headers import normal
@@ -76,7 +76,7 @@ _STANDS_FOR_A_THING: Final = frozenset({"mark", "name", "number"})
 def _choice(attribute: Attribute, _bare_unit: str | None) -> Reader:
     words = choice_words(attribute)
     marks = {spelling.casefold(): choice.value for choice in attribute.choices for spelling in choice.synonyms}
-    unclear = {normal(word): said for word, said in attribute.unclear}
+    unclear = {normal(each.word): each.said for each in attribute.unclear}
 
     def read(cell: object) -> Found:
         if isinstance(cell, dt.date | dt.time | dt.timedelta):
@@ -115,6 +115,19 @@ def choice_words(attribute: Attribute) -> dict[str, str]:
                     raise ValueError(f"{attribute.name}: {word} means {claimed[word]} as well as {choice.value}")
         words = claimed | words
     return words
+
+
+def unclear_word(attribute: Attribute, cell: object) -> Unclear | None:
+    """Return the unclear word that a cell holds; None for another."""
+    word = normal(as_text(cell)) if attribute.unclear else ""
+    return next((each for each in attribute.unclear if normal(each.word) == word), None) if word else None
+
+
+def reading_of(attribute: Attribute, meaning: str) -> Reading | None:
+    """Return what an answer to a question of an unclear word says; None where it is a word of the choice itself."""
+    told = normal(meaning)
+    readings = (reading for each in attribute.unclear for reading in each.readings)
+    return next((reading for reading in readings if told and normal(reading.label) == told), None)
 
 
 def _flag(attribute: Attribute, _bare_unit: str | None) -> Reader:

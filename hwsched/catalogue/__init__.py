@@ -22,6 +22,8 @@ from hwsched.catalogue.collar import COLLAR
 from hwsched.catalogue.ring import RING
 from hwsched.catalogue.lead_extension import LEAD_EXTENSION
 from hwsched.catalogue.power_supply import POWER_SUPPLY
+from hwsched.catalogue.enclosure import ENCLOSURE
+from hwsched.catalogue.limiter import LIMITER
 from hwsched.catalogue.standby_battery import STANDBY_BATTERY
 from hwsched.catalogue.primary_battery import PRIMARY_BATTERY
 from hwsched.catalogue.coin_cell import COIN_CELL

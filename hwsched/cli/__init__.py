@@ -70,8 +70,11 @@ ROOMS = (
         Entry("connect", "Put openings on a circuit, or take them off.", "hang"),
         Entry("route", "Say how long a cable route is, or pin an opening to a supply.", "route"),
         Entry("plan", "Propose where the supplies of a building go.", "site"),
+        Entry("layout", "Plan supplies, wires and runs of a building, or of one circuit."),
         Entry("list", "List supplies, circuits, loads, routes."),
         Entry("show", "Show supplies, circuits and the volts at every opening.", "power"),
+        Entry("margins", "Show what later openings are borne, and what falls out when one thing fails."),
+        Entry("goods", "Show what is ordered for what is laid, how wire is cut, what is licensed work."),
     ),
     Room(
         "parts",

@@ -10,6 +10,8 @@ LINES = (
     Line("schedule", "release.schedule:SCHEDULE"),
     Line("pick-list", "stock.pick_list:PICK_LIST"),
     Line("packets", "release.packet:PACKET"),
+    Line("type-sheets", "release.type_sheets:TYPE_SHEETS"),
+    Line("fault-sheets", "release.fault_sheet:FAULT_SHEET"),
     Line("power-schedule", "power.power_schedule:POWER_SCHEDULE"),
     Line("wire-list", "power.wire_list:WIRE_LIST"),
     Line("battery-calendar", "power.battery_calendar:BATTERY_CALENDAR"),

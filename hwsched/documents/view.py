@@ -5,6 +5,7 @@ Operations assemble it; documents only read it.
 
 from collections.abc import Callable, Mapping
 from dataclasses import dataclass, field
+from functools import cached_property
 from typing import Literal
 
 from hwsched.quantities import LengthStyle
@@ -14,6 +15,7 @@ from hwsched.values import Catalogue, Finding, Fit, Leaf, OpeningInput, PointFit
 from hwsched.values.power import PowerResult
 from hwsched.values.standing import WHY, Standing
 from hwsched.values.terms import CostTerms
+from hwsched.wiring.goods import Bill, bill_of
 
 Format = Literal["pdf", "xlsx", "ics"]
 
@@ -74,7 +76,8 @@ class OpeningView:
         return len(self.points) > 1
 
 
-@dataclass(frozen=True, slots=True)
+# Without slots: the bill, which many pages read, is kept once it is added up.
+@dataclass(frozen=True)
 class ProjectView:
     """A project as documents see it."""
 
@@ -97,6 +100,34 @@ class ProjectView:
         """Return the mark of each opening by its identifier."""
         return {view.given.opening.id: view.mark for view in self.openings}
 
+    @cached_property
+    def bill(self) -> Bill:
+        """All goods that feed its openings, and the licensed work."""
+        return bill_of(self.power.supplies, [view.points for view in self.openings], self.catalogue)
+
+    @cached_property
+    def going(self) -> Bill:
+        """What of them goes out: for openings that are ready, and for supplies that feed one and have no open error."""
+        ready = [view for view in self.openings if view.ready]
+        ids = {view.given.opening.id for view in ready}
+        supplies = [
+            each
+            for each in self.power.supplies
+            if not ids.isdisjoint(each.openings) and not self.errors_of(each.supply.id)
+        ]
+        return bill_of(supplies, [view.points for view in ready], self.catalogue)
+
+    def errors_of(self, supply_id: str) -> tuple[Finding, ...]:
+        """Return the errors of a supply itself that nobody has waived; those of its openings hold these."""
+        return tuple(
+            each.finding
+            for each in self.power.findings
+            if each.supply_id == supply_id
+            and not each.opening_ids
+            and each.finding.severity == "error"
+            and not each.finding.waived
+        )
+
 
 @dataclass(frozen=True, slots=True)
 class DocumentKind:
@@ -109,3 +140,5 @@ class DocumentKind:
     """One file an opening instead of one for the project."""
     build: Callable[[ProjectView, OpeningView | None], Document]
     """Gets the opening when there is one document an opening."""
+    coded: bool = False
+    """Whether a document of the project shows the codes of its openings' sheets."""

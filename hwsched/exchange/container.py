@@ -123,6 +123,10 @@ class Container:
             size = f"{unpacked / 2**20:,.0f} MB in {len(self._stated):,} parts"
             raise self.rejected(f"unpacks to {size}, far more than is read", "a workbook with the data alone")
 
+    def names(self) -> list[str]:
+        """Return the names of all parts."""
+        return list(self._stated)
+
     def has(self, name: str) -> bool:
         """Tell whether a part is in the file."""
         return name in self._stated

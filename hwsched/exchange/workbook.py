@@ -23,7 +23,7 @@ from python_calamine import (
 )
 
 from hwsched.exchange.container import Container
-from hwsched.exchange.problems import column_letter
+from hwsched.exchange.problems import InputRejected, column_letter
 from hwsched.exchange.sheet_scan import LAST_COLUMN, LAST_ROW, Glance, Inspection, glance, inspect, last_named_row
 
 MOST_CELLS: Final = 5_000_000
@@ -50,6 +50,10 @@ class Merged:
         """
         first = f"{column_letter(self.first_column)}{self.first_row + 1}"
         return f"{first}:{column_letter(self.last_column)}{self.last_row + 1}"
+
+
+class NotReadableError(InputRejected):
+    """The reader of sheets cannot read a workbook whose container is sound; another reader may."""
 
 
 class Book:
@@ -102,7 +106,7 @@ class Book:
             return self._container.rejected("is protected by a password", "a workbook saved without one")
         # A panic of the reader is no Exception, and must not end the program.
         if isinstance(error, CalamineError | OSError | ValueError) or type(error).__name__ == "PanicException":
-            return self._container.rejected(f"cannot be read: {error}", sheet=sheet)
+            return NotReadableError(self._container.rejected(f"cannot be read: {error}", sheet=sheet).problems)
         return error
 
     def _padded_styles(self) -> dict[int, int]:

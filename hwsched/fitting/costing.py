@@ -1,6 +1,6 @@
 """What openings cost by their fits: parts at list price less discount, and labour with difficulty and learning."""
 
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 from dataclasses import replace
 
 from hwsched.calc.parts.cost import LABOUR, Cost, Job, Line, Terms, Unknown, combined, cost_of, exact
@@ -8,7 +8,7 @@ from hwsched.calc.project.labour import LabourTable, labour, labour_table, unit_
 from hwsched.fitting.order_units import held_by, lacking, order_units, price_of_one
 from hwsched.fitting.tasks import tasks_of
 from hwsched.quantities.money import ZERO, Exact, product
-from hwsched.values import Catalogue, Fit, OpeningInput
+from hwsched.values import Catalogue, Fit, OpeningInput, Role
 from hwsched.values.input_key import survey_key
 from hwsched.values.terms import CostTerms
 
@@ -39,7 +39,10 @@ def hours_of(terms: CostTerms) -> LabourTable:
 
 
 def price_openings(
-    openings: Iterable[tuple[OpeningInput, Fit | None]], catalogue: Catalogue, terms: CostTerms
+    openings: Iterable[tuple[OpeningInput, Fit | None]],
+    catalogue: Catalogue,
+    terms: CostTerms,
+    without: Collection[Role] = (),
 ) -> dict[str, Cost]:
     """Price openings in the order of their work.
 
@@ -51,6 +54,8 @@ def price_openings(
         List prices, suppliers, currencies.
     terms : CostTerms
         What the project pays.
+    without : collection of Role
+        What is priced elsewhere, such as wire that is cut with that of its building.
 
     Returns
     -------
@@ -82,7 +87,8 @@ def price_openings(
         done[alike] = number = done.get(alike, 0) + 1
         # In the order of the work, since it is the n-th of a kind that goes quicker (the unit curve).
         hours = work.hours if rate == 1.0 else product(work.hours, exact(unit_share(number, rate), "share"))
-        lines = [line_of(each.part, each.quantity, catalogue) for each in fit.parts if each.role != "tool"]
+        own = [each for each in fit.parts if each.role != "tool" and each.role not in without]
+        lines = [line_of(each.part, each.quantity, catalogue) for each in own]
         found.setdefault(given.opening.id, []).append(cost_in(Job(lines, hours, work.needs), priced))
     whole = ((opening, costs) for opening, costs in found.items() if opening not in left_out)
     return {opening: costs[0] if len(costs) == 1 else combined(costs) for opening, costs in whole}
@@ -120,10 +126,10 @@ def line_of(number: str, quantity: Exact, catalogue: Catalogue) -> Line:
 
 
 def order_of(number: str, quantity: Exact, catalogue: Catalogue, units: int | None = None) -> Line:
-    """Return a part as it is ordered: in whole boxes or reels where it comes in such; units: how many they are."""
+    """Return a part as it is ordered: in whole boxes, reels or feet where it comes in such; units: how many."""
     part = catalogue.get(number)
     held = None if part is None else held_by(part)
-    if part is None or held is None or held <= 1:
+    if part is None or held is None or held == 1:
         return line_of(number, quantity, catalogue)
     ordered = order_units(quantity, held) if units is None else units
     return Line(number, ordered, part.list_price, part.currency or None, part.supplier or None)

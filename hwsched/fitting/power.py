@@ -44,12 +44,11 @@ from hwsched.fitting.candidate import (
 )
 from hwsched.fitting.slots import Slots
 from hwsched.rules import across_leaf, judge, limits_of, rule_named, rules_in_slot
-from hwsched.rules.devices import switched
-from hwsched.rules.leaf_runs import cables, frame_wire_m
 from hwsched.rules.own_circuit import route_m
 from hwsched.rules.pack_life import pack_life
 from hwsched.rules.reading import carries_power, electric_release, in_role, leafless, shared_supply, unit_part
 from hwsched.rules.rule import OpeningRule
+from hwsched.rules.wire_pieces import wire_pieces
 from hwsched.values import BatteryLife, Fit, FitPart, OpeningInput, Part, Role
 
 _BUSY_ON_SUPPLY: Final = rule_named("busy-on-supply")
@@ -328,26 +327,13 @@ def _with_wire(given: OpeningInput, fit: Fit, wire: Part | None, transfer: Part 
     """Add the wire for the run, the leaf and what the unit switches in the frame, with what is lost at the ends."""
     if wire is None:
         return fit
-    terms = []
-    route = route_m(given) if own else None
-    if route is not None:
-        rise = given.opening.rise_m
-        terms.append((route, f"{given.opening.supply_distance_m:g} m one way" + (f", {rise:g} m rise" if rise else "")))
-    way = across_leaf.standing(given, fit) if across_leaf.needed(given, fit) else None
-    if way is not None and way.wire_m is not None:
-        count = cables(given, fit, wire)
-        over = (transfer.number_of(LENGTH_MM) or 0.0) / 1000 if transfer is not None else 0.0
-        terms.append((count * (way.wire_m + over), f"{count * (way.wire_m + over):.2f} m over hinge and leaf"))
-    strikes = switched(given, fit)
-    frame = frame_wire_m(given) if strikes else None
-    if frame is not None:
-        terms.append((strikes * frame, f"{strikes * frame:.2f} m in the frame to what the unit switches"))
+    terms = wire_pieces(given, fit, wire, transfer, own=own)
     if not terms:
         return fit
     waste = wire_waste()
-    why = f"{'; '.join(text for _, text in terms)}; {waste - 1:.0%} allowance"
+    why = f"{'; '.join(each.text for each in terms)}; {waste - 1:.0%} allowance"
     # Two decimals, since a product of floats would show as 12.600000000000001 m on the order.
-    return with_parts(fit, fit_part(given, "wire", wire, why, round(sum(metres for metres, _ in terms) * waste, 2)))
+    return with_parts(fit, fit_part(given, "wire", wire, why, round(sum(each.length_m for each in terms) * waste, 2)))
 
 
 def _transfers(given: OpeningInput, connected: Fit) -> list[Part | None]:

@@ -33,6 +33,7 @@ from hwsched.quantities.readings import (
     ReadingError,
     Size,
 )
+from hwsched.quantities.run_lengths import METRES_PER_FOOT, in_run_unit, run_unit
 from hwsched.quantities.typography import plain_text
 
 __all__ = [
@@ -40,6 +41,7 @@ __all__ = [
     "BARE_UNITS",
     "DIMENSIONS",
     "LENGTH_STYLES",
+    "METRES_PER_FOOT",
     "MM_PER_FOOT",
     "MM_PER_INCH",
     "SHORTHAND",
@@ -64,11 +66,13 @@ __all__ = [
     "format_feet_inches",
     "format_length",
     "format_quantity",
+    "in_run_unit",
     "parse_gauge",
     "parse_length",
     "parse_quantity",
     "parse_voltage",
     "plain_text",
     "read_length",
+    "run_unit",
     "suspicious_in_column",
 ]

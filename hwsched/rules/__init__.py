@@ -170,6 +170,7 @@ from hwsched.rules.power.supply_drop import RULE as SUPPLY_DROP
 from hwsched.rules.power.supply_off_leaf import RULE as SUPPLY_OFF_LEAF
 from hwsched.rules.power.supply_share import RULE as SUPPLY_SHARE
 from hwsched.rules.power.supply_voltage import RULE as SUPPLY_VOLTAGE
+from hwsched.rules.power.supply_assumed import RULE as SUPPLY_ASSUMED
 from hwsched.rules.power.transfer_resistance import RULE as TRANSFER_RESISTANCE
 from hwsched.rules.power.wire_conductors import RULE as WIRE_CONDUCTORS
 from hwsched.rules.power.wire_across_leaf import RULE as WIRE_ACROSS_LEAF
@@ -219,6 +220,7 @@ from hwsched.rules.circuits.circuit_voltage import RULE as CIRCUIT_VOLTAGE
 from hwsched.rules.circuits.circuit_high_voltage import RULE as CIRCUIT_HIGH_VOLTAGE
 from hwsched.rules.circuits.circuit_collapse import RULE as CIRCUIT_COLLAPSE
 from hwsched.rules.circuits.supply_loading import RULE as SUPPLY_LOADING
+from hwsched.rules.circuits.supply_growth import RULE as SUPPLY_GROWTH
 from hwsched.rules.circuits.circuit_limiter import RULE as CIRCUIT_LIMITER
 from hwsched.rules.circuits.supply_power_limited import RULE as SUPPLY_POWER_LIMITED
 from hwsched.rules.circuits.standby_capacity import RULE as STANDBY_CAPACITY

@@ -6,7 +6,7 @@ voltage is tried by `hwsched.wiring.circuits`; what is wrong is said by the rule
 
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
-from math import fsum, isfinite
+from math import fsum, inf, isfinite
 from typing import Final
 
 from hwsched.attributes.of_parts import OUTPUT_A
@@ -74,7 +74,7 @@ def solved_supply(
         # What else is wrong with a circuit says it already.
         bare = [each if each.problems else replace(each, problems=_of_ac(each, circuit_source)) for each in bare]
     if source is None or circuit_source.current != "dc" or (stuck and not bounded):
-        return [(_unproved(each, circuit_source), None) for each in bare]
+        return [(_unproved(each, at, circuit_source), None) for each, at in zip(bare, laid, strict=True)]
     sure = [_known_devices(each) for each in laid]
     least, most = (
         [
@@ -89,7 +89,8 @@ def solved_supply(
         high_side = circuit_states.supply_states(_fed(laid, most), source) if any(e.unsure for e in laid) else low_side
     except InputError as error:
         problem = _untaken(error, laid[0].circuit, [d for each in laid for d in each.devices])
-        return [(_unproved(replace(each, problems=(*each.problems, problem)), circuit_source), None) for each in bare]
+        bare = [replace(each, problems=(*each.problems, problem)) for each in bare]
+        return [(_unproved(each, at, circuit_source), None) for each, at in zip(bare, laid, strict=True)]
     found: list[tuple[CircuitResult, Solved | None]] = []
     for i, each in enumerate(laid):
         solving = _Solving(laid, i, circuit_source, source, low_side[i], high_side[i], limits)
@@ -106,7 +107,6 @@ def _bare(laid: LaidCircuit, source: CircuitSource) -> CircuitResult:
     return CircuitResult(
         laid.circuit, source.supply, devices=laid.devices, problems=laid.problems, openings=laid.openings,
         marks=tuple(laid.names[opening] for opening in laid.openings), wire=laid.wire,
-        unsolved_runs=tuple(_lying(each, laid.names) for each in (*laid.runs, *laid.lying)),
     )  # fmt: skip
 
 
@@ -127,12 +127,16 @@ def _of_ac(bare: CircuitResult, source: CircuitSource) -> tuple[Problem, ...]:
                     about=name),)  # fmt: skip
 
 
-def _unproved(bare: CircuitResult, source: CircuitSource) -> CircuitResult:
-    """Return a circuit that is not solved: nothing is proved of its openings."""
+def _unproved(bare: CircuitResult, laid: LaidCircuit, source: CircuitSource) -> CircuitResult:
+    """Return a circuit that is not solved: nothing is proved of its openings, and its runs lie there."""
     told = [problem for problem in bare.problems if problem.kind in _OF_TREE]
     needs = tuple(dict.fromkeys(need for problem in told for need in problem.needs))
     why = "" if needs else (told[0].message if told else f"{source.supply.name} is not known")
-    return replace(bare, proofs=tuple(Proof(opening, "not-proved", needs, why) for opening in bare.openings))
+    return replace(
+        bare,
+        proofs=tuple(Proof(opening, "not-proved", needs, why) for opening in bare.openings),
+        unsolved_runs=tuple(_lying(each, laid.names) for each in (*laid.runs, *laid.lying)),
+    )
 
 
 def _known_devices(laid: LaidCircuit) -> list[circuit_states.Device]:
@@ -215,7 +219,7 @@ class _Solving:
             bare,
             source_v={state.name: state.source_v for state in states},
             nodes=nodes if laid.runs else (),
-            runs=tuple(_run(each, i, laid, states) for i, each in enumerate(laid.runs)),
+            runs=_runs(laid, states),
             unsolved_runs=tuple(_lying(each, laid.names) for each in laid.lying),
             current_a={s.name: s.solution.source_a for s in states if s.solution.source_a is not None},
             collapsed={s.name: s.solution.reason or "" for s in states if s.solution.collapsed},
@@ -252,23 +256,20 @@ class _Solving:
         for i in range(1, len(tree.names)):
             distance.append(distance[tree.feeder[i]] + laid.runs[tree.run[i]].run.length_m)
         found = []
+        solved = [state for state in self.low_side if not state.solution.collapsed]
+        bounding = [state for state in self.high_side if state.name != "highest-mains"]
+        sunk = any(state.solution.collapsed for state in bounding)
         for i, node in enumerate(tree.names):
             opening = opening_of(node)
             window = windows.get(node)
-            volts = {
-                s.name: s.least_v(node) for s in self.low_side if not s.solution.collapsed and isfinite(s.least_v(node))
-            }
-            bounds = [
-                -float("inf") if s.solution.collapsed else s.bound_v(node)
-                for s in self.high_side
-                if s.name != "highest-mains"
-            ]
+            volts = {state.name: v for state in solved if isfinite(v := state.least_v(node))}
+            bound = -inf if sunk else min([state.bound_v(node) for state in bounding])
             worst_case = self.low_side[-1].worst.get(node)
             operating = () if worst_case is None else self._marks(worst_case.operating, worst_case.elsewhere)
             found.append(
                 NodeResult(
                     node, laid.name_of(node), opening if opening in laid.names else None, distance[i], volts,
-                    window and window[0], window and window[1], min(bounds) if isfinite(min(bounds)) else None,
+                    window and window[0], window and window[1], bound if isfinite(bound) else None,
                     operating,
                     tuple(parts.get(node, ())),
                 )
@@ -329,18 +330,25 @@ def _untaken(error: InputError, circuit: Circuit, devices: Sequence[Device]) -> 
     return Problem("unsound", text, (), "", f"circuit {circuit.name}")
 
 
-def _run(each: RunWithConductor, index: int, laid: LaidCircuit, states: Sequence[State]) -> RunResult:
-    run, names = each.run, laid.names
-    ohm = laid.tree.ohm[laid.tree.run.index(index)]
-    amperes = {s.name: abs(s.solution.run_a[index]) for s in states if not s.solution.collapsed}
-    far = opening_of(run.to_node) if each.transfer else run.to_node
-    to_name = names.get(far, far) + (leaf_words(run.to_node) if each.transfer else "")
-    return RunResult(
-        each.run_id, names.get(run.from_node, run.from_node), to_name, run.from_node, run.to_node, run.length_m,
-        run.gauge, run.stranding, run.conductors_in_parallel, each.part, ohm, amperes,
-        {name: a * ohm for name, a in amperes.items()}, {name: a * a * ohm for name, a in amperes.items()},
-        each.transfer,
-    )  # fmt: skip
+def _runs(laid: LaidCircuit, states: Sequence[State]) -> tuple[RunResult, ...]:
+    names, tree = laid.names, laid.tree
+    ohms = {index: ohm for index, ohm in zip(tree.run, tree.ohm, strict=True) if index >= 0}
+    solved = [(state.name, state.solution.run_a) for state in states if not state.solution.collapsed]
+    found = []
+    for index, each in enumerate(laid.runs):
+        run, ohm = each.run, ohms[index]
+        amperes = {name: abs(run_a[index]) for name, run_a in solved}
+        far = opening_of(run.to_node) if each.transfer else run.to_node
+        to_name = names.get(far, far) + (leaf_words(run.to_node) if each.transfer else "")
+        found.append(
+            RunResult(
+                each.run_id, names.get(run.from_node, run.from_node), to_name, run.from_node, run.to_node,
+                run.length_m, run.gauge, run.stranding, run.conductors_in_parallel, each.part, ohm, amperes,
+                {name: a * ohm for name, a in amperes.items()}, {name: a * a * ohm for name, a in amperes.items()},
+                each.transfer,
+            )
+        )  # fmt: skip
+    return tuple(found)
 
 
 def _limiter(holding_a: float, rated_a: float | None, volts: float, margin: float) -> float | None:

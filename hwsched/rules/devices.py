@@ -1,6 +1,7 @@
 """The devices of an opening that a circuit feeds, read from its fit and the catalogue."""
 
 from dataclasses import replace
+from typing import Final
 
 from hwsched.attributes.of_parts import (
     CURRENT,
@@ -32,6 +33,8 @@ COILS = {
     "electrified-lock": "electrified-lock",
 }
 """Part kinds with a coil, and what they are in the table of suppressors."""
+_NO_INRUSH: Final = "no more in the first moment than it draws in operation"
+_HELD: Final = "held all the time, since it is not said whether it rests with current"
 
 
 def devices_at(connected: ConnectedOpening) -> tuple[tuple[Device, ...], tuple[Problem, ...]]:
@@ -140,6 +143,8 @@ def _unit(opening_id: str, mark: str, part: Part) -> Device | Problem:
     # so as to turn it into watts or ohms.
     rated_v = (low + high) / 2
     kind = _kind(part, assumed)
+    if inrush is None:
+        assumed.append(_NO_INRUSH)
     holding, peak, first = (_value(kind, amount, rated_v) for amount in (held if rest is None else rest, held, inrush))
     return Device(
         opening_id, mark, part.number, "unit", kind, _sure(holding), _sure(peak), first, low, high,
@@ -168,10 +173,15 @@ def _coil(opening_id: str, mark: str, role: str, part: Part) -> Device | Problem
         # Unknown whether it rests with current: taken as held all the time, which sizes supply and standby on the
         # safe side.
         rest = held
+        if not fail:
+            assumed.append(_HELD)
     kind = _kind(part, assumed)
     if part.text_of(CURRENT) is None:
         assumed.append("taken as one for DC")
-    holding, peak, first = (_value(kind, amount, rated_v) for amount in (rest, held, part.number_of(INRUSH_A)))
+    inrush = part.number_of(INRUSH_A)
+    if inrush is None:
+        assumed.append(_NO_INRUSH)
+    holding, peak, first = (_value(kind, amount, rated_v) for amount in (rest, held, inrush))
     suppressor = suppressor_for(COILS[part.kind])
     return Device(
         opening_id, mark, part.number, role, kind, _sure(holding), _sure(peak), first, low, high, _terminals(part),
@@ -195,7 +205,10 @@ def _kept(opening_id: str, mark: str, item: Item) -> Device | Problem:
     return Device(
         opening_id, mark, what, "strike", "current", resting, item.rated_a, None, window[0], window[1],
         suppression=suppressor.text if suppressor else "", fail=fail,
-        assumed=(f"operating window taken as {window[0]:g} to {window[1]:g} V", "taken as a constant current"),
+        assumed=(
+            f"operating window taken as {window[0]:g} to {window[1]:g} V", "taken as a constant current", _NO_INRUSH,
+            *(() if fail else (_HELD,)),
+        ),
         least=resting if fail else None, current=item.current_form,
     )  # fmt: skip
 

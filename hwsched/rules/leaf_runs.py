@@ -13,7 +13,7 @@ from hwsched.rules.connected_opening import ConnectedOpening
 from hwsched.rules.devices import switched
 from hwsched.rules.leaf_nodes import leaf_node, strike_node
 from hwsched.rules.practice import distance_mm
-from hwsched.rules.reading import beside_here, in_role, lock_item, lock_leaf, transfers_kept, unit_part
+from hwsched.rules.reading import beside_here, in_role, leafless, lock_item, lock_leaf, transfers_kept, unit_part
 from hwsched.values import Fit, Item, OpeningInput, Part, PointFit
 from hwsched.values.power import Problem
 
@@ -114,6 +114,17 @@ def _leaf_run(
         "",
         circuit_tree.Run(begin, back, wire_m, gauge, stranding, 1, over_ohm + frame_ohm),
     )
+
+
+def unmeasured(at: PointFit) -> bool:
+    """Tell whether power comes onto the leaf over a transfer that stays and that nobody has measured."""
+    given, fit = at.given, at.fit
+    if fit is None or fit.power != "supply" or unit_part(given, fit) is None or leafless(given):
+        return False
+    kept = transfers_kept(given)
+    if not kept or in_role(given, fit, "power-transfer") is not None:
+        return False
+    return all(item.loop_ohm is None for item in kept)
 
 
 def _kept_ohm(kept: Sequence[Item], unmeasured_ohm: float) -> float:

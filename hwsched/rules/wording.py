@@ -3,7 +3,7 @@
 from functools import cache
 from typing import Final
 
-from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length
+from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length, in_run_unit, run_unit
 from hwsched.rules.rule import Verdict
 from hwsched.survey import ENTITIES, INHERITED, OPENING
 from hwsched.values import OpeningInput
@@ -15,16 +15,30 @@ _NAMES: Final = {"opening": "opening", "leaf": "leaf", "existing_item": "existin
 
 def length(given: OpeningInput, mm: float) -> str:
     """Put a length into the project's units."""
-    style: LengthStyle = "mm"
-    for known in LENGTH_STYLES:
-        if known == given.settings.length_style:
-            style = known
+    style = style_of(given.settings.length_style)
     said = format_length(mm, style)
     if mm and said in (format_length(0.0, style), f"-{format_length(0.0, style)}"):
         # What is short by a hair is not short by nothing.
         step = next(step for step in _STEPS_MM if format_length(step, style) != format_length(0.0, style))
         return f"less than {format_length(step, style)}"
     return said
+
+
+def style_of(asked: str) -> LengthStyle:
+    """Return how a project shows lengths; millimetres where its setting is none of ours."""
+    return next((known for known in LENGTH_STYLES if known == asked), "mm")
+
+
+def run_length(asked: str, length_m: float, digits: int = 1) -> str:
+    """Put the length of a run into the unit in which the project shows runs: metres or feet.
+
+    Examples
+    --------
+    >>> run_length("mm", 30.48), run_length("fraction", 30.48)
+    ('30.5 m', '100 ft')
+    """
+    style = style_of(asked)
+    return f"{round(in_run_unit(length_m, style), digits):g} {run_unit(style)}"
 
 
 def short_v(volts: float) -> str:

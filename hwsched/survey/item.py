@@ -1,6 +1,6 @@
 """Facts of an existing item: a piece of hardware that the survey found."""
 
-from hwsched.attributes import Attribute, Choice
+from hwsched.attributes import Attribute, Choice, Unclear
 from hwsched.survey.entity import Entity
 
 KINDS = (
@@ -264,7 +264,7 @@ ITEM = Entity(
             synonyms=("cam", "tailpiece", "cam type"),
             # Every maker has another cam as the usual one: common practice.
             unclear=tuple(
-                (word, "is whatever cam the lock's maker usually fits, which may be of any form")
+                Unclear(word, "is whatever cam the lock's maker usually fits, which may be of any form")
                 for word in ("std", "standard", "standard cam", "std cam", "regular")
             ),
             note="The form that the lock's case needs.",

@@ -1,6 +1,6 @@
 """Facts of a leaf."""
 
-from hwsched.attributes import Attribute, Choice
+from hwsched.attributes import Attribute, Choice, Reading, Unclear
 from hwsched.survey.entity import Entity
 
 POSITIONS = (
@@ -9,7 +9,9 @@ POSITIONS = (
     Choice("inactive", "Inactive", ("i", "inact", "standing", "passive", "inactive leaf")),
 )
 MATERIALS = (
-    Choice("wood", "Wood, solid core", ("wd", "solid core", "scw", "scwd", "solid wood", "timber", "sc wood")),
+    Choice(
+        "wood", "Wood, solid core", ("solid core", "sc/wd", "wd/sc", "scw", "scwd", "solid wood", "timber", "sc wood")
+    ),
     Choice("mineral-core", "Wood, mineral core", ("mineral core", "mc", "wd mineral", "fire core")),
     Choice("hollow-metal", "Hollow metal", ("hm", "steel", "hollow metal door")),
     Choice("aluminium", "Aluminium", ("al", "alum", "aluminum", "storefront")),
@@ -17,18 +19,32 @@ MATERIALS = (
     Choice("composite", "Composite", ("frp", "fibreglass", "fiberglass")),
     Choice("steel-gate", "Steel gate", ("gate steel", "steel tube", "bar gate")),
 )
-# From published drafting lists, where each of these has several meanings.
+_SOLID = Reading("wood, solid core", "wood")
+_HOLLOW = Reading("wood, hollow core", None, (("core", "honeycomb"),))
+"""No material of its own: what the faces are says nothing of what holds a lock."""
+_SHEET = (Reading("hollow metal door", "hollow-metal"), Reading("steel gate", "steel-gate"))
+# From published drafting lists, where each of these has several meanings; wood by itself is common practice of both.
 UNCLEAR_MATERIALS = (
-    ("STL", "is steel: a hollow metal door, or a gate"),
-    ("SC", "may be a solid core or a self-closing door"),
-    ("HC", "is a hollow core, or handicapped"),
-    ("HC/WD", "is wood with a hollow core, which is none of the materials; the core is a fact of its own"),
-    ("HCW", "is wood with a hollow core, which is none of the materials; the core is a fact of its own"),
-    ("SS", "is stainless steel: a hollow metal door, or a gate"),
-    ("SST", "is stainless steel: a hollow metal door, or a gate"),
-    ("GALV", "is galvanised steel: a hollow metal door, or a gate"),
-    ("FG", "may be full glass or fibreglass"),
-    ("FGL", "may be full glass or fibreglass"),
+    *(Unclear(word, "is wood, of a solid or a hollow core", (_SOLID, _HOLLOW)) for word in ("WD", "WD flush", "FWD")),
+    Unclear("STL", "is steel: a hollow metal door, or a gate", _SHEET),
+    Unclear("SC", "may be a solid core or a self-closing door", (_SOLID, Reading("self-closing"))),
+    Unclear("HC", "is a hollow core, or handicapped", (_HOLLOW, Reading("accessible"))),
+    *(
+        Unclear(word, "is wood with a hollow core, which is none of the materials", (_HOLLOW,))
+        for word in ("HC/WD", "WD/HC", "HCW", "HCWD", "hollow core", "hollow core wood")
+    ),
+    *(
+        Unclear(word, f"is {steel} steel: a hollow metal door, or a gate", _SHEET)
+        for word, steel in (("SS", "stainless"), ("SST", "stainless"), ("GALV", "galvanised"))
+    ),
+    *(
+        Unclear(
+            word,
+            "may be full glass or fibreglass",
+            (Reading("full glass", "glass"), Reading("fibreglass", "composite")),
+        )
+        for word in ("FG", "FGL")
+    ),
 )
 CONSTRUCTIONS = (
     Choice("flush", "Flush", ("f",)),
@@ -98,7 +114,7 @@ LEAF = Entity(
             "choice",
             choices=MATERIALS,
             unclear=UNCLEAR_MATERIALS,
-            synonyms=("material", "door material", "leaf mat", "door mat"),
+            synonyms=("material", "door material", "leaf mat", "door mat", "matl", "mat'l", "door matl", "leaf matl"),
         ),
         Attribute(
             "construction",

@@ -1,6 +1,6 @@
 """Facts of an opening and its frame."""
 
-from hwsched.attributes import Attribute, Choice
+from hwsched.attributes import Attribute, Choice, Reading, Unclear
 from hwsched.attributes.walls import WALLS
 from hwsched.survey.entity import Entity
 from hwsched.survey.place import PLACE_FACTS
@@ -46,12 +46,17 @@ RATINGS = (
 )
 # From published drafting lists: NL is no label or narrow lite; two ratings are a doors' and a frame's, or a range.
 UNCLEAR_RATINGS = (
-    ("NL", "may mean that there is no label, or a narrow lite"),
-    ("S", "says that the leaf holds smoke, and no time"),
-    ("FR", "says that it is rated, and no time"),
-    ("Rated", "says that it is rated, and no time"),
-    ("Yes", "says that it is rated, and no time"),
-    *((f"{low}/{high}", "names two ratings") for low, high in (("20", "45"), ("45", "60"), ("45", "90"), ("60", "90"))),
+    Unclear(
+        "NL",
+        "may mean that there is no label, or a narrow lite",
+        (Reading("no label", "none"), Reading("narrow lite")),
+    ),
+    Unclear("S", "says that the leaf holds smoke, and no time"),
+    *(Unclear(word, "says that it is rated, and no time") for word in ("FR", "Rated", "Yes", "UL", "label", "labeled")),
+    *(
+        Unclear(f"{low}/{high}", "names two ratings", (Reading(f"{low} min", low), Reading(f"{high} min", high)))
+        for low, high in (("20", "45"), ("45", "60"), ("45", "90"), ("60", "90"), ("90", "180"))
+    ),
 )
 EGRESS_ROLES = (
     Choice("none", "Not on an egress path", ("no", "n", "not egress")),
@@ -249,7 +254,7 @@ OPENING = Entity(
             "Frame material",
             "choice",
             choices=FRAME_MATERIALS,
-            synonyms=("frame", "frame mat", "frame type"),
+            synonyms=("frame", "frame mat", "frame type", "frame matl", "frame mat'l"),
         ),
         Attribute(
             "frame_stop_mm",

@@ -189,7 +189,12 @@ class NodeResult:
     @property
     def lowest_v(self) -> float | None:
         """Lowest voltage over the states; at the upper tolerance, hardly anything drawn, it is never that."""
-        return min((volts for state, volts in self.volts.items() if state != "highest-mains"), default=None)
+        lowest = None
+        # Asked of every node by every rule: without a generator it takes half the time.
+        for state, volts in self.volts.items():
+            if state != "highest-mains" and (lowest is None or volts < lowest):
+                lowest = volts
+        return lowest
 
     @property
     def may_fall_v(self) -> float | None:
@@ -277,6 +282,8 @@ class CircuitResult:
     """Runs of known length and wire of which nothing else is worked out: they are bought and laid all the same."""
     held_a: tuple[float, float] | None = None
     """What is held at the least and at the most, while something is unknown [A]; None where nothing can be said."""
+    assumed: tuple[str, ...] = ()
+    """What of its runs and of what leads onto leaves was taken by common practice, since nothing is stated."""
 
     @property
     def solved(self) -> bool:
@@ -324,6 +331,22 @@ class Standby:
 
 
 @dataclass(frozen=True, slots=True)
+class Growth:
+    """Whether a circuit bears so many later openings at the place with the least room."""
+
+    circuit_id: str
+    circuit: str
+    """Its name."""
+    count: int
+    borne: bool | None
+    """None: unknown."""
+    why: str = ""
+    """What stops it, or what is not known."""
+    rule: str = ""
+    """By which rule."""
+
+
+@dataclass(frozen=True, slots=True)
 class SupplyResult:
     """A supply with its circuits."""
 
@@ -348,6 +371,8 @@ class SupplyResult:
     """Of all circuits, everything held at once, at the least and at the most [A]; None where nothing can be said."""
     inrush_a: float | None = None
     """Worst of all circuits, on each so many openings starting as it says [A]; None while a load is unknown."""
+    growth: tuple[Growth, ...] = ()
+    """A line a circuit where room for later openings is asked."""
 
     @property
     def share(self) -> float | None:

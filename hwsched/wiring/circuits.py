@@ -12,6 +12,7 @@ from hwsched.rules.circuit_laying import Devices, laid_circuit
 from hwsched.rules.circuit_solving import Solved, solved_supply
 from hwsched.rules.circuit_source import CircuitSource, SolvingLimits
 from hwsched.rules.connected_opening import ConnectedOpening
+from hwsched.rules.leaf_runs import unmeasured
 from hwsched.rules.unknown_draw import most_drawn_a
 from hwsched.values import Catalogue, Part, Settings
 from hwsched.values.power import Circuit, CircuitResult, Run, Supply
@@ -65,17 +66,38 @@ def solve_circuits(
         touched = {each for run in runs for each in (run.opening_id, run.from_node) if each is not None}
         here = {each: connected[each] for each in sorted(touched) if each in connected}
         laid.append(laid_circuit(circuit, source, runs, devices, here, reckoned, most_a))
-    return tuple(_with_cures(*each) for each in solved_supply(laid, source, reckoned))
+    solved = [_with_cures(*each, settings.length_style) for each in solved_supply(laid, source, reckoned)]
+    return tuple(
+        replace(result, assumed=_assumed(circuit, runs, connected, reckoned.unmeasured_ohm))
+        for result, (circuit, runs) in zip(solved, circuits, strict=True)
+    )
 
 
-def _with_cures(result: CircuitResult, solved: Solved | None) -> CircuitResult:
+def _assumed(
+    circuit: Circuit, runs: Sequence[Run], connected: Mapping[str, ConnectedOpening], unmeasured_ohm: float
+) -> tuple[str, ...]:
+    """Say what of the wires of a circuit is reckoned with though nobody has stated it."""
+    taken = []
+    untold = sum(run.extra_ohm is None for run in runs)
+    if untold:
+        which = "the runs" if untold == len(runs) else f"{untold} of {len(runs)} runs"
+        taken.append(f"no resistance at the terminations of {which} of {circuit.name}")
+    for run in runs:
+        opening = connected.get(run.opening_id or "")
+        if opening is not None and any(unmeasured(at) for at in opening.points):
+            mark = opening.given.opening.mark
+            taken.append(f"{unmeasured_ohm:g} ohm there and back in the power transfer that stays at {mark}")
+    return tuple(taken)
+
+
+def _with_cures(result: CircuitResult, solved: Solved | None, style: str) -> CircuitResult:
     if solved is None:
         return result
     # Less a touch: a load exactly at its minimum, off by rounding, needs no cure.
     low = sorted(
         (n for n in result.nodes if n.margin_v is not None and n.margin_v < -1e-9), key=lambda n: n.margin_v or 0.0
     )
-    offers = {node.node: cure_offers(node, solved) for node in low[:_MOST_CURED]}
+    offers = {node.node: cure_offers(node, solved, style) for node in low[:_MOST_CURED]}
     # What works cures the whole circuit: it is the cure of the places for which none was tried, too.
     works = {offer.text: offer for each in offers.values() for offer in each if offer.works}
     offers |= {node.node: tuple(works.values()) for node in low[_MOST_CURED:]}

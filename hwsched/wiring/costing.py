@@ -1,48 +1,75 @@
-"""What supplies cost with their batteries, wire and the work of laying them, by building."""
+"""What supplies cost with all that is laid for them and the work of laying it, by building; wire in whole reels."""
 
-from hwsched.calc.parts.cost import Cost, Job, Line, exact
-from hwsched.calc.power.supply_practice import wire_waste
+from collections.abc import Iterable, Sequence
+from typing import Final
+
+from hwsched.calc.parts.cost import Cost, Job, Line
 from hwsched.calc.project.labour import Task, labour
-from hwsched.fitting.costing import cost_in, hours_of, line_of, order_of, terms_of
-from hwsched.quantities.money import product
-from hwsched.values import Catalogue
+from hwsched.fitting.costing import cost_in, hours_of, line_of, terms_of
+from hwsched.values import Catalogue, PointFit, Role
 from hwsched.values.power import SupplyResult
 from hwsched.values.terms import CostTerms
-from hwsched.wiring.take_off import wire_lines
+from hwsched.wiring.goods import ROLES, Bill, Goods, bill_of, laid
+
+WITH_OPENING: Final = ("supply", "standby-battery", "power-transfer")
+"""What an opening brings by the piece is priced with the opening."""
+WITH_BUILDING: Final[tuple[Role, ...]] = ("wire", "raceway")
+"""Roles of a fit that are priced with their building, in whole reels, and not with the opening."""
 
 
-def price_supplies(supplies: tuple[SupplyResult, ...], catalogue: Catalogue, terms: CostTerms) -> dict[str, Cost]:
-    """Return building to the cost of its supplies and wire; raises InputError for a number that cannot be."""
+def price_supplies(
+    supplies: tuple[SupplyResult, ...],
+    catalogue: Catalogue,
+    terms: CostTerms,
+    openings: Iterable[Sequence[PointFit]] = (),
+) -> dict[str, Cost]:
+    """Return building to the cost of what is laid there; raises InputError for a number that cannot be.
+
+    Parameters
+    ----------
+    supplies, catalogue, terms
+        As worked out, and what the project pays.
+    openings : iterable of sequence of PointFit
+        Lock points of the openings whose wire and raceway are cut with those of their building.
+    """
+    return price_bill(bill_of(supplies, openings, catalogue), supplies, catalogue, terms)
+
+
+def price_bill(bill: Bill, supplies: Iterable[SupplyResult], catalogue: Catalogue, terms: CostTerms) -> dict[str, Cost]:
+    """Return building to the cost of a bill, what openings bring by the piece left out: that is priced with them."""
     priced, table = terms_of(terms, catalogue), hours_of(terms)
     # A supply that feeds nothing yet is a candidate place, not a purchase.
-    used = tuple(supply for supply in supplies if supply.circuits and supply.openings)
+    put_up = [supply.supply.building or "" for supply in supplies if laid(supply)]
     found = {}
-    for building in dict.fromkeys(supply.supply.building or "" for supply in used):
-        here = tuple(supply for supply in used if (supply.supply.building or "") == building)
-        lines, tasks = [], [Task("mount-supply", len(here))]
-        for supply in here:
-            if supply.supply.part:
-                lines.append(line_of(supply.supply.part, 1, catalogue))
-            if supply.supply.battery:
-                lines.append(line_of(supply.supply.battery, supply.supply.batteries or 1, catalogue))
-        for wire in wire_lines(here, catalogue):
-            # To the millimetre: a sum of metres in binary has digits that nobody laid.
-            length_m = round(wire.length_m, 3)
-            needed = product(exact(length_m, "length of wire"), exact(wire_waste(), "waste"))
-            lines.append(order_of(wire.part or wire.gauge, needed, catalogue, wire.reels))
-            # The length as laid: what is bought over it for ends and slack takes no time to lay.
-            tasks.append(Task("lay-wire", length_m))
+    for building in dict.fromkeys((*put_up, *(each.building for each in bill.goods))):
+        here = [each for each in bill.goods if each.building == building]
+        lines: list[Line] = []
+        needs: list[str] = []
+        tasks = [Task("mount-supply", put_up.count(building))] if building in put_up else []
+        for each in here:
+            if each.role in WITH_OPENING and not each.supply_id:
+                continue
+            lines.append(_line(each, catalogue, priced.currency))
+            if each.line is not None and each.line.length_m:
+                # The length as laid, to the millimetre: what is bought over it for ends and slack takes no time to lay.
+                tasks.append(Task("lay-wire", round(each.line.length_m, 3)))
+            elif each.role == "wire":
+                # No number can stand for it; that it is missing is said all the same.
+                needs += each.needs
+        if not lines and not tasks:
+            continue
         work = labour(tasks, table)
-        lacking = _lacking(here)
-        if lacking:
-            # No number can stand for it; that it is missing is said all the same.
-            lines.append(Line("wire", 0, None, priced.currency or None, None, lacking))
-        found[building] = cost_in(Job(lines, work.hours, (*work.needs, *lacking)), priced)
+        found[building] = cost_in(Job(lines, work.hours, (*work.needs, *needs)), priced)
     return found
 
 
-def _lacking(supplies: tuple[SupplyResult, ...]) -> tuple[str, ...]:
-    """Return what is missing to know how much wire is laid."""
-    told = (problem for each in supplies for circuit in each.circuits for problem in circuit.problems)
-    needs = (need for problem in told if problem.kind == "unknown" for need in problem.needs)
-    return tuple(dict.fromkeys(need for need in needs if need in ("run.length_m", "run.wire", "run.stranding")))
+def _line(goods: Goods, catalogue: Catalogue, currency: str) -> Line:
+    if goods.line is not None:
+        part = catalogue.get(goods.part)
+        if part is None or goods.needs:
+            number = goods.part or f"{goods.line.gauge} {goods.line.stranding}".strip()
+            return Line(number, goods.quantity, None, currency or None, None, goods.needs)
+        return Line(part.number, goods.quantity, part.list_price, part.currency or None, part.supplier or None)
+    if goods.needs or not goods.part:
+        return Line(goods.part or ROLES[goods.role], goods.quantity, None, currency or None, None, goods.needs)
+    return line_of(goods.part, goods.quantity, catalogue)

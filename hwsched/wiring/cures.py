@@ -7,14 +7,16 @@ circuit.
 import re
 from collections.abc import Mapping
 from dataclasses import replace
-from math import ceil
+from math import ceil, floor
 from typing import Final
 
 from hwsched.calc.calculator import InputError
 from hwsched.calc.power import circuit_cures, circuit_states, circuit_tree
 from hwsched.calc.power.circuit import Load
+from hwsched.quantities import in_run_unit, run_unit
 from hwsched.rules.circuit_solving import Solved
 from hwsched.rules.leaf_nodes import leaf_words, opening_of
+from hwsched.rules.wording import style_of
 from hwsched.values.power import CureOffer, NodeResult
 
 _TOUCH_V: Final = 1e-6
@@ -23,10 +25,13 @@ _MOST_SETS: Final = 12
 """Operations at one time that a cure is tried under, the worst first; all are proved afterwards."""
 _OWN_RUN: Final = " (own run)"
 """What the cure of that kind puts behind the name of a place that it feeds."""
+_WITH_LENGTH: Final = ("own-run", "nearer-supply")
+"""Kinds of cure whose text has lengths, and no name of a place."""
+_METRES: Final = re.compile(r"\b([0-9]+(?:\.[0-9]+)?) m\b")
 _OF_SOURCE: Final = ("source-voltage", "nominal-voltage")
 
 
-def cure_offers(node: NodeResult, solved: Solved) -> tuple[CureOffer, ...]:
+def cure_offers(node: NodeResult, solved: Solved, style: str = "mm") -> tuple[CureOffer, ...]:
     """Try every kind of cure at a node that is low.
 
     Parameters
@@ -35,6 +40,8 @@ def cure_offers(node: NodeResult, solved: Solved) -> tuple[CureOffer, ...]:
         With a minimum.
     solved : Solved
         Its circuit.
+    style : str
+        How the project shows lengths.
 
     Returns
     -------
@@ -58,25 +65,24 @@ def cure_offers(node: NodeResult, solved: Solved) -> tuple[CureOffer, ...]:
         return ()
     made: dict[str, CureOffer] = {}
     for cure in found:
-        text, works = _renamed(cure.text, solved.names), cure.works
+        text, works = _renamed(_in_units(cure.kind, cure.text, style), solved.names), cure.works
         if cure.circuit is not None and works:
             # A cure found in the peak state may do harm in another: more volts for the farthest device can be too
             # many for the nearest.
             against, least_v = _proved(cure, cure.circuit, node, solved)
             works = not against
             if least_v is not None:
+                does = _renamed(_in_units(cure.kind, cure.does, style), solved.names)
                 # As it is proved in all states, each place under its own worst operations.
-                text = (
-                    f"{_renamed(cure.does, solved.names)}: {least_v:.2f} V at {node.name}, {node.minimum_v:g} V needed"
-                )
+                text = f"{does}: {least_v:.2f} V at {node.name}, {node.minimum_v:g} V needed"
             if cure.kind in _OF_SOURCE and least_v is not None:
                 # What a person sets or buys is the normal output; what counts is what arrives in the worst state.
                 normal_v = cure.values["source_v"]
                 if cure.kind == "source-voltage":
                     # Up, so that the setting as printed still does.
                     normal_v = ceil(100 * normal_v * source.normal_v / peak.source_v) / 100
-                does = "a supply of" if cure.kind == "nominal-voltage" else "an output of"
-                text = f"{does} {normal_v:g} V (now {source.normal_v:g} V): {least_v:.2f} V at {node.name}"
+                begins = "a supply of" if cure.kind == "nominal-voltage" else "an output of"
+                text = f"{begins} {normal_v:g} V (now {source.normal_v:g} V): {least_v:.2f} V at {node.name}"
                 text += f", {node.minimum_v:g} V needed"
                 if cure.kind == "nominal-voltage" and source.battery_end_v is not None:
                     text += ", with a standby battery to match"
@@ -84,6 +90,18 @@ def cure_offers(node: NodeResult, solved: Solved) -> tuple[CureOffer, ...]:
         # With one run on the way, "this run" and "all runs" are the same cure and read the same.
         made.setdefault(text, CureOffer(cure.kind, works, text))
     return tuple(made.values())
+
+
+def _in_units(kind: str, text: str, style: str) -> str:
+    """Put lengths of runs into the unit in which the project shows them."""
+    if kind not in _WITH_LENGTH or run_unit(style_of(style)) == "m":
+        return text
+
+    def in_feet(found: re.Match[str]) -> str:
+        # Down, so that a distance as printed still does.
+        return f"{floor(10 * in_run_unit(float(found[1]), style_of(style))) / 10:g} {run_unit(style_of(style))}"
+
+    return _METRES.sub(in_feet, text)
 
 
 def _proved(

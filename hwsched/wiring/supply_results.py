@@ -1,8 +1,9 @@
 """Working out supplies and their circuits: trees, voltages in every state, shares, standby, and what the rules say."""
 
-from collections.abc import Collection, Mapping
+from collections.abc import Collection, Iterable, Mapping, Sequence
 from dataclasses import replace
 from math import fsum
+from typing import Final
 
 from hwsched.attributes.of_parts import (
     CLASS_2,
@@ -16,6 +17,7 @@ from hwsched.attributes.of_parts import (
     VOLTAGE_V,
 )
 from hwsched.calc.calculator import InputError
+from hwsched.rules import limits_of, rule_named
 from hwsched.rules.connected_opening import ConnectedOpening
 from hwsched.rules.devices import devices_at
 from hwsched.rules.judging import judge_supply
@@ -24,6 +26,7 @@ from hwsched.values.power import (
     Circuit,
     CircuitResult,
     Device,
+    Growth,
     PowerFacts,
     PowerResult,
     Problem,
@@ -33,7 +36,10 @@ from hwsched.values.power import (
     SupplyResult,
 )
 from hwsched.wiring.circuits import circuit_source, solve_circuits
+from hwsched.wiring.growth import Grower, Judged
 from hwsched.wiring.standby import size_standby
+
+_SUPPLY_GROWTH: Final = rule_named("supply-growth")
 
 
 def solve_supplies(
@@ -74,15 +80,64 @@ def solve_supplies(
         for supply in facts.supplies
         if only is None or supply.id in only
     ]
+    asked = round(limits_of(_SUPPLY_GROWTH, settings)["openings"])
+    if asked and _SUPPLY_GROWTH.id not in settings.rules_off:
+        growers = growers_of(result, facts, openings, catalogue, settings)
+        result = [replace(each, growth=_growth(growers[each.supply.id], asked)) for each in result]
     inputs = {opening_id: connected.given for opening_id, connected in openings.items()}
     findings = [found for supply in result for found in judge_supply(supply, inputs, settings)]
     return PowerResult(tuple(result), tuple(findings))
 
 
+def growers_of(
+    results: Iterable[SupplyResult],
+    facts: PowerFacts,
+    openings: Mapping[str, ConnectedOpening],
+    catalogue: Catalogue,
+    settings: Settings,
+) -> dict[str, Grower]:
+    """Return by supply what says how many later openings its circuits bear.
+
+    Parameters
+    ----------
+    results : iterable of SupplyResult
+        As worked out of the same facts.
+    facts, openings, catalogue, settings
+        As for `solve_supplies`.
+    """
+    runs: dict[str, list[Run]] = {circuit.id: [] for circuit in facts.circuits}
+    for run in facts.runs:
+        runs.setdefault(run.circuit_id, []).append(run)
+    found = {}
+    for result in results:
+        circuits = [each.circuit for each in result.circuits]
+        here = {circuit.id: tuple(runs[circuit.id]) for circuit in circuits}
+        supply = result.supply
+
+        def judged(
+            laid: Mapping[str, Sequence[Run]],
+            connected: Mapping[str, ConnectedOpening],
+            supply: Supply = supply,
+            circuits: Sequence[Circuit] = tuple(circuits),
+        ) -> Judged:
+            grown = _supply(supply, circuits, laid, connected, catalogue, settings)
+            inputs = {opening_id: each.given for opening_id, each in connected.items()}
+            return grown, judge_supply(grown, inputs, settings)
+
+        inputs = {opening_id: each.given for opening_id, each in openings.items()}
+        before = judge_supply(replace(result, growth=()), inputs, settings)
+        found[supply.id] = Grower(result, before, here, openings, judged)
+    return found
+
+
+def _growth(grower: Grower, asked: int) -> tuple[Growth, ...]:
+    return tuple(grower.bears(circuit, asked) for circuit in grower.result.circuits if circuit.openings)
+
+
 def _supply(
     supply: Supply,
-    circuits: list[Circuit],
-    runs: Mapping[str, list[Run]],
+    circuits: Sequence[Circuit],
+    runs: Mapping[str, Sequence[Run]],
     openings: Mapping[str, ConnectedOpening],
     catalogue: Catalogue,
     settings: Settings,
@@ -174,6 +229,8 @@ def _assumed(supply: Supply, part: Part | None, battery: Part | None) -> tuple[s
     taken = []
     if part is not None and part.number_of(INSIDE_OHM) is None:
         taken.append(f"no resistance inside {part.number} beyond its tolerance")
+    if part is not None and part.text_of(LIMITING) is None:
+        taken.append(f"{part.number} limited by its own design")
     if battery is not None and battery.number_of(INSIDE_OHM) is None:
         taken.append(f"no resistance inside {battery.number}")
     if battery is not None and battery.number_of(END_V) is None:

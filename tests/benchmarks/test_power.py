@@ -84,9 +84,9 @@ def test_a_supply_of_200_nodes_with_own_worst_cases_of_40_openings_costs_under_3
     worst = found[-1].worst
     assert len(worst) == 40
     assert all(worst_case.bound_v == worst_case.volts for worst_case in worst.values())
-    # In turns, so that a busy moment falls on both.
+    # The quickest of each: on a busy machine a solve waits for the threads that it starts, a hundred times as long.
     rounds = [(seconds(ours), seconds(lambda: np.linalg.solve(matrix, right))) for _ in range(100)]
-    mine, bare = median(r[0] for r in rounds), median(r[1] for r in rounds)
+    mine, bare = min(r[0] for r in rounds), min(r[1] for r in rounds)
     print(f"\n200 nodes, 40 worst cases: {1000 * mine:.2f} ms; one solve {1000 * bare:.2f} ms; ratio {mine / bare:.1f}")
     assert mine < 30 * bare
 
@@ -252,3 +252,49 @@ def test_10_000_openings_on_batteries_and_circuits_of_a_project(tmp_path):
         f"\n10,000 openings' batteries and circuits: {mine:.2f} s; bare reading {bare:.2f} s; ratio {mine / bare:.2f}"
     )
     assert mine <= bare
+
+
+def test_10_000_openings_on_300_supplies_within_six_tenths_of_a_bare_reading(tmp_path):
+    """Four circuits a supply, chains and branches, every opening over its transfer; four states, own worst cases."""
+    path = tmp_path / "survey.xlsx"
+    write_survey(path, 10_000)
+
+    def reading():
+        book = openpyxl.load_workbook(path, read_only=True, data_only=True)
+        count = sum(1 for _ in book.worksheets[0].iter_rows(values_only=True))
+        book.close()
+        assert count > 10_000
+
+    parts = {part.number: part for part in read_catalogue(SAMPLE / "catalogue.xlsx").parts}
+    catalogue = Catalogue(parts, "sample")
+    unit = parts["ARC-UW"]
+    rng = random.Random(7)
+    wired = (
+        FitPart("unit", unit.number, unit.kind, 1, ""),
+        FitPart("power-transfer", "ROP-D4", "power-transfer", 1, ""),
+    )
+    fit = Fit("fits", wired, power="supply")
+    supplies = [present.Supply(f"s{i}", f"S{i}", "B", part="ROP-S12B") for i in range(300)]
+    circuits = [
+        present.Circuit(f"c{i}.{j}", f"s{i}", f"C{j}", "ROP-W16", limiter_a=3.5) for i in range(300) for j in range(4)
+    ]
+    connected, runs, last = {}, [], {}
+    for number in range(10_000):
+        opening = Opening(f"o{number}", f"M{number}", operations_per_day=float(rng.randint(5, 60)))
+        given = OpeningInput(opening, (), (), catalogue, supply_link=SupplyLink("ROP-S12B"))
+        connected[opening.id] = ConnectedOpening(given, fit)
+        circuit_id = circuits[number % len(circuits)].id
+        begin = rng.choice(last.get(circuit_id, ["supply"])[-2:])
+        runs.append(present.Run(f"r{number}", circuit_id, begin, opening.id, opening.id, rng.uniform(1, 6)))
+        last.setdefault(circuit_id, []).append(opening.id)
+    facts = present.PowerFacts(tuple(supplies), tuple(circuits), tuple(runs))
+
+    def ours():
+        work = solve_supplies(facts, connected, catalogue, Settings())
+        assert sum(len(supply.openings) for supply in work.supplies) == 10_000
+        assert all(circuit.nodes for supply in work.supplies for circuit in supply.circuits)
+
+    rounds = [(seconds(ours), seconds(reading)) for _ in range(3)]
+    mine, bare = min(r[0] for r in rounds), min(r[1] for r in rounds)
+    print(f"\n10,000 openings on 300 supplies: {mine:.2f} s; bare reading {bare:.2f} s; ratio {mine / bare:.2f}")
+    assert mine <= 0.6 * bare

@@ -60,7 +60,10 @@ SPOKEN = {
     "power connect": ("PS1/C1", "2", "3"),
     "power route": ("1", "PS1", "33.5", "--pin"),
     "power plan": ("Main",),
+    "power layout": ("Main",),
     "power show": (),
+    "power goods": (),
+    "power margins": (),
     "parts import": (str(SAMPLE / "catalogue.xlsx"),),
     "parts export": ("-o", "OUT/c.xlsx"),
     "parts set": ("make", "HS-1", "unit=UNIT"),
@@ -99,7 +102,7 @@ def test_what_a_verb_answers_is_as_its_schema_says(verb, yard, tmp_path, capsys)
     if verb == "power import":
         put["POWER"] = str(write_power(tmp_path / "power.xlsx", **WHOLE))
         answer(capsys, "power", "connect", yard, "-", "1")
-    if verb == "power plan":
+    if verb in ("power plan", "power layout"):
         answer(capsys, "power", "add", yard, "supply", "PS1", "use=candidate")
         answer(capsys, "power", "connect", yard, "-", "1")
         for mark in ("1", "2", "3"):

@@ -60,7 +60,7 @@ def test_a_delivery_is_looked_at_whole_and_taken_back(project, tmp_path, capsys)
         (1, "first.csv", 0, []), (2, "second.csv", 3, []),
     ]  # fmt: skip
     (whole,) = answer(capsys, "survey", "deliveries", project, "2")["result"]
-    assert whole["rows"] == ["102: changed: hand RH -> LH (second.csv, second, row 3)"]
+    assert whole["rows"] == ["102: changed: Hand RH -> LH (second.csv, second, row 3)"]
     (told,) = answer(capsys, "survey", "origin", project, "102", "hand")["result"]
     assert [told[name] for name in ("value", "delivery", "file", "sheet", "cell", "person")] == [
         "LH", 2, "second.csv", "second", "E3", "bob",

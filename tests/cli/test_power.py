@@ -107,6 +107,54 @@ def test_power_for_machines(yard, capsys):
     assert {each["supply"] for each in shown["findings"]} == {"PS1"}
 
 
+def test_what_is_laid_is_told_as_goods_with_every_cut(yard, capsys):
+    assert "Nothing is laid yet." in told(capsys, "power", "goods", yard)
+    present(capsys, yard)
+    told(capsys, "power", "connect", yard, "PS1/C1", "1", "2")
+    told(capsys, "opening", "fit", yard)
+    bill = answered(capsys, "power", "goods", yard)
+    parts = {each["role"]: (each["part"], each["quantity"], each["supply"], each["needs"]) for each in bill["goods"]}
+    assert parts["supply"] == ("PSU", "1", "PS1", [])
+    assert parts["limiter"] == (None, "1", "PS1", ["circuit.limiter_a"])
+    (wire,) = bill["wires"]
+    # Runs of 10 and 20 m with 10 % for their ends, and what the two openings have on leaf and in frame.
+    assert (wire["runs_m"], wire["reels"], wire["gap"]) == (30.0, 1, 0)
+    (reel,) = wire["cut"]
+    cut = {each["name"]: each["length_m"] for each in reel["pieces"]}
+    assert (cut["PS1/C1 supply to 1"], cut["PS1/C1 supply to 2"]) == (11.0, 22.0)
+    assert sum(cut.values()) == pytest.approx(wire["needed_m"], abs=0.05)
+    assert reel["left_m"] == pytest.approx(wire["reel_m"] - sum(cut.values()))
+    assert [each["supply"] for each in bill["licensed"]] == ["PS1"]
+    shown = told(capsys, "power", "goods", yard)
+    assert "PS1/C1 supply to 2 22.0 m" in shown
+    assert "(exact)" in shown
+    assert "circuit PS1/C1: none is laid" in shown
+
+
+def test_what_falls_out_and_what_more_is_borne(yard, capsys):
+    assert "Nothing is laid yet." in told(capsys, "power", "margins", yard)
+    present(capsys, yard)
+    told(capsys, "power", "connect", yard, "PS1/C1", "1")
+    told(capsys, "power", "connect", yard, "PS1/C1", "2", "--from", "1", "--length", "2")
+    told(capsys, "opening", "fit", yard)
+    (supply,) = answered(capsys, "power", "margins", yard)["supplies"]
+    fails = {each["name"]: each["marks"] for each in supply["failures"] if each["what"] == "run"}
+    assert fails == {"PS1/C1 PS1 to 1": ["1", "2"], "PS1/C1 1 to 2": ["2"]}
+    alarm = supply["alarm"]
+    assert (alarm["dropped"], alarm["kept"], alarm["unknown"]) == (["1", "2"], [], [])
+    (room,) = supply["rooms"]
+    # Units of 0.4 A: five of them are 80 % of 2.5 A.
+    assert (room["circuit"], room["later_count"], room["stopped_by"]) == ("C1", 3, "supply-loading")
+    assert answered(capsys, "power", "margins", yard, "--most", "2")["supplies"][0]["rooms"][0]["why"] is None
+    shown = told(capsys, "power", "margins", yard)
+    assert "circuit C1: 3 later openings; one more: Everything held at once draws 2.4 A" in shown
+    assert "mains PS1 fails: 1, 2" in shown
+    assert "on the fire alarm lose power: 1, 2" in shown
+    told(capsys, "project", "settings", yard, "--limit", "supply-growth.openings=4")
+    findings = {each["rule"]: each["message"] for each in answered(capsys, "power", "show", yard)["findings"]}
+    assert "4 later openings on circuit C1 are not borne" in findings["supply-growth"]
+
+
 def test_facts_are_changed_by_laying_again(yard, capsys):
     present(capsys, yard)
     told(capsys, "power", "add", yard, "circuit", "PS1/C1", "limiter_a=2 A", "wire=")
@@ -156,6 +204,34 @@ def test_a_siting_is_proposed_and_accepted(yard, capsys):
     assert accepted["change_set"] == answered(capsys, "project", "history", yard)[-1]["number"]
     work = answered(capsys, "power", "show", yard)
     assert not [f for f in work["findings"] if f["severity"] == "error"]
+
+
+def test_a_layout_is_proposed_and_accepted(yard, capsys):
+    for name, x in (("PA", 0), ("PB", 25)):
+        told(capsys, "power", "add", yard, "supply", name, "building=Main", "level=1", f"x_m={x}", "y_m=0", "rise_m=0",
+             "part=PSU", "use=candidate")  # fmt: skip
+    before = facts(yard)
+    layout = answered(capsys, "power", "layout", yard, "Main", "--aim", "least-wire")
+    # From 25 m both ways along the wall: 5 + 10 m each.
+    assert layout["supplies"] == [{"supply": "PB", "part": "PSU"}]
+    assert (layout["wire_m"], layout["proven"], layout["gap"]) == (pytest.approx(30.0), True, 0.0)
+    runs = sorted((run["from"], run["to"], round(run["length_m"], 6)) for leg in layout["legs"] for run in leg["runs"])
+    assert runs == [("2", "1", 10.0), ("3", "4", 10.0), ("supply", "2", 5.0), ("supply", "3", 5.0)]
+    # A supply at 80 and 33 m of wire at 0.5; an hour of work has no price.
+    assert (layout["cost_before"], float(layout["cost_after"])) == ("0", 80 + 33 * 0.5)
+    assert layout["assumed"] == ["work is not counted: an hour of labour has no price"]
+    assert (layout["torn_up"], layout["left_out"], layout["accepted"], layout["circuit"]) == ([], [], False, None)
+    assert facts(yard) == before
+    shown = told(capsys, "power", "layout", yard, "Main", "--aim", "least-wire")
+    assert "Main, least wire: 1 supplies for 4 openings, 30.0 m of wire, proven best" in shown
+    assert f"Shown as {layout['shown']}." in shown
+    assert run(["power", "layout", yard, "Main", "--accept", "--shown", "0123456789abcdef"]) == 3
+    assert facts(yard) == before
+    capsys.readouterr()
+    how = ("--aim", "least-wire", "--accept", "--shown", layout["shown"])
+    assert answered(capsys, "power", "layout", yard, "Main", *how) == {**layout, "accepted": True}
+    assert len(rows(yard)) == 4
+    assert "What is laid is as good" in told(capsys, "power", "layout", yard, "PB/S", "--aim", "least-wire")
 
 
 def test_a_workbook_comes_in_whole_or_not_at_all(yard, tmp_path, capsys):

@@ -35,9 +35,14 @@ def answer(capsys, words):
 
 
 def test_one_unknown_word_is_one_line_and_one_answer(project, file, capsys):
+    assert run(["survey", "import", project, str(file), *READ[:-2], "--dry-run"]) == 0
+    told = capsys.readouterr().out
+    assert 'column D (Leaf material): what does "STL" (2) mean? taken as unknown; it may mean hollow metal door' in told
+    assert "to answer: --word 'Leaf material:STL=ANSWER', for example --word 'Leaf material:STL=steel gate'" in told
+    file.write_text(LIST.replace("STL", "STIL"), encoding="utf-8")
     assert run(["survey", "import", project, str(file), *READ[:-2]]) == 3
-    told = capsys.readouterr().err
-    assert "2 rows (2, 4), column D (Leaf material): read 'STL'; is steel: a hollow metal door, or a gate" in told
+    assert "2 rows (2, 4), column D (Leaf material): read 'STIL'; is none of the words" in capsys.readouterr().err
+    file.write_text(LIST, encoding="utf-8")
     status, told = answer(capsys, ["survey", "import", project, str(file), *READ, "--dash", "Fire rating=none"])
     assert (status, told["result"]["new_marks"], told["result"]["questions"]) == (0, ["D-1", "D-2", "D-3"], [])
 

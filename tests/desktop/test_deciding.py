@@ -7,6 +7,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
 
 from hwsched.cli.command import run
+from hwsched.desktop.survey.deliveries_window import DeliveriesWindow
 from hwsched.desktop.window import Window
 from hwsched.model.project import open_project
 from tests.desktop.conftest import idle
@@ -141,3 +142,68 @@ def test_a_word_is_taken_back_before_it_is_taken_in(window, qtbot, file):
     after = say(window, qtbot, ("changed", "", ""), "as usual: the file's value is taken")
     assert after.pages.tabText(0) == shown
     after.reject()
+
+
+def test_what_was_left_is_answered_in_the_window_of_deliveries(window, qtbot, tmp_path, file):
+    window.survey.take_survey(file)
+    qtbot.mouseClick(seen(window, qtbot).take, LEFT)
+    idle(qtbot, window)
+    window.beside.acts["deliveries"].trigger()
+    beside = window.frame.side.windows[DeliveriesWindow]
+    assert (beside.pages.tabText(0), beside.told.text()) == ("To decide (5)", "5 questions from delivery 2")
+    assert not beside.answer.isEnabled()
+    for key, words in (
+        (("renamed", "", ""), "the known opening takes the file's mark"),
+        (("gone", "", ""), "the opening is retired"),
+        (("by-hand", "", ""), "the file's value is taken"),
+    ):
+        box = beside.deciding.boxes[key]
+        box.setFocus()
+        QTest.keyClicks(box, words[:20])
+    qtbot.mouseClick(beside.answer, LEFT)
+    idle(qtbot, window)
+    assert (beside.pages.tabText(0), beside.pages.tabText(2)) == ("To decide (2)", "Retired openings (1)")
+    assert marks_shown(window) == ["101", "105", "106", "D-103", "S-2"]
+    beside.pages.setCurrentIndex(2)
+    pick_row(qtbot, beside.resting, 0)
+    qtbot.mouseClick(beside.bring, LEFT)
+    idle(qtbot, window)
+    assert marks_shown(window) == ["101", "104", "105", "106", "D-103", "S-2"]
+    beside.pages.setCurrentIndex(3)
+    window.openings.select_openings([openings_by_mark(window)["101"]])
+    told = [beside.origins.topLevelItem(n) for n in range(beside.origins.topLevelItemCount())]
+    said = {row.text(1): (row.text(2), row.text(3)) for row in told}
+    assert said["Hand"][1] == "delivery 2: doors.csv, sheet doors, cell E2; taken in by tester"
+    assert said["Mark"] == ("101", "delivery 1: doors.csv, sheet doors, cell A2; taken in by surveyor")
+
+
+def test_a_delivery_is_looked_at_whole_and_taken_back_in_the_window(window, qtbot, file):
+    window.survey.take_survey(file)
+    qtbot.mouseClick(seen(window, qtbot).take, LEFT)
+    idle(qtbot, window)
+    window.beside.acts["deliveries"].trigger()
+    beside = window.frame.side.windows[DeliveriesWindow]
+    beside.pages.setCurrentIndex(1)
+    pick_row(qtbot, beside.list, 1)
+    rows = sorted(
+        beside.rows.topLevelItem(n).text(0).partition(" (")[0] for n in range(beside.rows.topLevelItemCount())
+    )
+    assert rows == [
+        '101 leaf: changed: Leaf width 36" -> 38"', "105: changed: Fire rating Not rated -> 20 min",
+        '106 leaf: changed: Leaf width 36" -> 34"',
+    ]  # fmt: skip
+    qtbot.mouseClick(beside.back, LEFT)
+    idle(qtbot, window)
+    assert (beside.list.topLevelItemCount(), beside.pages.tabText(0)) == (1, "To decide (0)")
+
+
+def marks_shown(window):
+    return sorted(openings_by_mark(window))
+
+
+def openings_by_mark(window):
+    return {each.given.opening.mark: id_ for id_, each in window.frame.state.workspace.checked.items()}
+
+
+def pick_row(qtbot, tree, place):
+    qtbot.mouseClick(tree.viewport(), LEFT, pos=tree.visualItemRect(tree.topLevelItem(place)).center())

@@ -128,6 +128,30 @@ def test_siting_is_compared_and_accepted(at_work, qtbot, power):
     siting.close()
 
 
+def test_a_plan_of_a_circuit_is_shown_and_accepted_as_one_step(at_work, qtbot, power):
+    run = next(
+        r for r in power_facts(at_work.frame.state.workspace.project).runs
+        if r.opening_id == checked_of(at_work, "M316").given.opening.id
+    )  # fmt: skip
+    power.form.edited.emit("run", run.id, "length_m", "400")
+    idle(qtbot, at_work)
+    power.tree.setCurrentItem(line(power, "M316"))
+    qtbot.mouseClick(power.plan_runs, LEFT)
+    planning = power.layout_window
+    assert planning.what.currentText().startswith("Only circuit")
+    planning.aim.setCurrentIndex(planning.aim.findData("least-wire"))
+    qtbot.mouseClick(planning.work, LEFT)
+    idle(qtbot, at_work)
+    assert "Proved in every state" in planning.said.text()
+    texts = [planning.list.topLevelItem(i).text(0) for i in range(planning.list.topLevelItemCount())]
+    assert any(text.startswith("Would be taken up") for text in texts)
+    assert line(power, "M316").text(4).startswith("LOW by")
+    qtbot.mouseClick(planning.take, LEFT)
+    idle(qtbot, at_work)
+    assert not line(power, "M316").text(4).startswith("LOW by")
+    planning.close()
+
+
 def test_what_cannot_be_is_said_and_changes_nothing(at_work, qtbot, power):
     before = len(power.facts.supplies)
     power.add_power_row("supply", "", {"name": "MILL-1"})

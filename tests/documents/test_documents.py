@@ -85,22 +85,38 @@ def test_totals_of_the_pick_list_are_what_its_places_hold(view):
     totals = next(b for b in blocks(document) if isinstance(b, Table) and b.title == "Totals")
     total = {row[1]: row[3] for row in totals.rows if row[0]}
     counted = {}
+    ready = {opening.given.opening.id for opening in view.openings if opening.ready}
     for opening in view.openings:
         if opening.ready:
             for part in item_lines(opening.fit.parts):
                 counted[part.part] = counted.get(part.part, 0) + part.quantity
+                if part.role == "supply":
+                    counted["ROP-CB1"] = counted.get("ROP-CB1", 0) + 1
+    # And supplies that feed one of them, with what is put up there; 10 % over the runs for their ends.
+    wrong = {each.supply_id for each in view.power.findings if each.finding.severity == "error"}
+    for result in view.power.supplies:
+        supply = result.supply
+        if ready & set(result.openings) and supply.id not in wrong:
+            put_up = [supply.part, "ROP-CB1", *[supply.battery] * (supply.batteries or 1)]
+            # Supplies come bare, and their circuits have fuses of 1 and 2 A.
+            put_up += [f"ROP-L{circuit.circuit.limiter_a:g}" for circuit in result.circuits]
+            for number in put_up:
+                counted[number] = counted.get(number, 0) + 1
+            for run in (run for circuit in result.circuits for run in circuit.runs if not run.transfer):
+                counted[run.part] = counted.get(run.part, 0) + 1.1 * run.length_m * run.parallel
+    counted.pop(None, None)
     # Wire is cut by the metre; of all else whole pieces are picked.
     by_length = {number for number in counted if view.catalogue.get(number).unit == "M"}
     whole = {n: q if n in by_length else math.ceil(round(q, 6)) for n, q in counted.items()}
     assert total == pytest.approx(whole, abs=1e-3)
-    places = quantities(view.openings)
+    places = quantities(view)
     assert sum(line.quantity for lines in places.values() for line in lines.values()) == pytest.approx(
         sum(counted.values())
     )
 
 
 def test_held_openings_are_not_picked(view):
-    picked = {mark for lines in quantities(view.openings).values() for line in lines.values() for mark in line.marks}
+    picked = {mark for lines in quantities(view).values() for line in lines.values() for mark in line.marks}
     assert picked == {opening.mark for opening in view.openings if opening.ready}
 
 

@@ -1,6 +1,7 @@
 """Power schedule, wire list, battery calendar and the power page of a packet: empty, the sample, 300 openings."""
 
 import random
+import re
 from dataclasses import replace
 from datetime import date
 from math import fsum
@@ -15,17 +16,19 @@ from hwsched.documents.power.power_schedule import POWER_SCHEDULE
 from hwsched.documents.power.wire_list import WIRE_LIST
 from hwsched.documents.release.packet import PACKET
 from hwsched.documents.release.schedule import SCHEDULE
+from hwsched.documents.stock.pick_list import PICK_LIST
 from hwsched.documents.view import OpeningView, ProjectView
+from hwsched.drawings.drawing import Text
 from hwsched.model.project import open_project
 from hwsched.operations.release.project_view import project_view
 from hwsched.render.blocks import Drawings, Facts, Heading, Paragraph, Table
 from hwsched.render.ics import calendar_text
 from hwsched.render.pdf import render_pdf
 from hwsched.render.xlsx import render_xlsx
-from hwsched.values import Catalogue
+from hwsched.values import Catalogue, Settings
 from hwsched.values.power import PowerResult
 from hwsched.wiring import ConnectedOpening
-from tests.rules.scenario import fit, given, opening
+from tests.rules.scenario import fit, fp, given, opening, part
 from tests.wiring.power_rows import circuit, connected, parts, run, supply, work
 
 NEW = (POWER_SCHEDULE, WIRE_LIST, BATTERY_CALENDAR)
@@ -173,12 +176,65 @@ def test_the_wire_list_adds_up(which, request):
     listed = [row for b in blocks(document) if isinstance(b, Table) and b.title.startswith("Runs") for row in b.rows]
     assert len(listed) == len(present)
     wires = table(document, "Wire")
-    assert fsum(row[4] for row in wires.rows) == pytest.approx(
+    metres = 1.0 if view.length_style == "mm" else 0.3048
+    assert fsum(row[4] for row in wires.rows) * metres == pytest.approx(
         fsum(r.length_m * r.parallel for r in present if not r.transfer), abs=0.06 * len(wires.rows)
     )
     assert sum(row[3] for row in wires.rows) == sum(not r.transfer for r in present)
-    others = table(document, "Transfers and boxes")
-    assert sum(row[3] for row in others.rows if row[2] == "power transfer") == sum(r.transfer for r in present)
+    others = table(document, "Goods by the piece")
+    of_fits = [part for o in view.openings if o.fit.status == "fits" for part in o.fit.parts]
+    assert sum(row[4] for row in others.rows if row[2] == "power transfer") == sum(
+        part.quantity for part in of_fits if part.role == "power-transfer"
+    )
+
+
+def test_the_schedule_and_the_riser_say_what_is_borne():
+    cat = parts()
+    runs = [run("supply", "a", 5.0), run("a", "b", 5.0)]
+    openings = {name: connected(name, cat) for name in "ab"}
+    laid = {"circuits": [circuit(alarm="drops", limiter_a=2.0)], "supplies": [supply(building="Main", level="1")]}
+    asked = Settings(length_style="mm", limits={"supply-growth.openings": 2.0})
+    view = view_of(work(runs, openings, cat, settings=asked, **laid), openings, cat)
+    document = POWER_SCHEDULE.build(view, None)
+    fails = {(row[0], row[1]): row[3] for row in table(document, "When something fails").rows}
+    assert fails["The supply", "PS-s"] == "A, B"
+    assert fails["A run, cut", "PS-s/C A to B"] == "B"
+    shown = texts(blocks(document))
+    assert "Lose power: A, B" in shown
+    assert "Circuit C, 2 later openings: not borne." in shown or "Circuit C bears 2 later openings" in shown
+    notes = [
+        note for block in blocks(document) if isinstance(block, Drawings) for d in block.drawings for note in d.notes
+    ]
+    (margin,) = [note for note in notes if note.startswith("PS-s: with it 2 lose power")]
+    assert "without mains at once; on the fire alarm C loses power. C bears 2 more." in margin
+
+
+@pytest.mark.parametrize(("style", "other"), [("mm", r"\bft\b"), ("fraction", r"\bm\b")])
+def test_runs_are_in_metres_or_in_feet_and_never_in_both(style, other):
+    """On schedule with its plot and riser, wire list, pick list, hardware schedule and the wiring of a packet."""
+    cat = parts(add=(part("RW", "surface-raceway", inside_mm=10.0, width_mm=16.0, reel_m=3.0),))
+    runs = [run("supply", "a", 95.0), run("a", "b", 20.0)]
+    openings = {}
+    for name in "ab":
+        at = connected(name, cat, fp("raceway", "RW", 0.9), without=(), building="Main")
+        openings[name] = ConnectedOpening(replace(at.given, settings=Settings(length_style=style)), at.fit)
+    power = work(runs, openings, cat, supplies=[supply(building="Main", level="1")],
+                 settings=Settings(length_style=style))  # fmt: skip
+    assert any("supply within" in each.finding.cure for each in power.findings)
+    view = replace(view_of(power, openings, cat), length_style=style)
+    pages = [kind.build(view, None) for kind in (POWER_SCHEDULE, WIRE_LIST, PICK_LIST)]
+    found = [block for page in pages for block in blocks(page)]
+    found += [block for each in view.openings for block in power_blocks(view, each)]
+    words = [texts([block]) for block in found]
+    words += [column.title for block in found if isinstance(block, Table) for column in block.columns]
+    for block in found:
+        for drawing in block.drawings if isinstance(block, Drawings) else ():
+            words += [shape.text for shape in drawing.shapes if isinstance(shape, Text)]
+            words += drawing.notes
+    wrong = [each for each in words if re.search(other, each)]
+    assert not wrong
+    unit = r"\bm\b" if style == "mm" else r"\bft\b"
+    assert sum(bool(re.search(unit, each)) for each in words) > 10
 
 
 def test_the_calendar_has_an_event_a_battery_opening(large):
@@ -307,8 +363,8 @@ def test_the_schedule_lists_what_feeds_openings_from_elsewhere(large):
     """Fifteen supplies with two circuits each, ten openings on a circuit, limiters of 2 A, a battery for standby."""
     rows = table(SCHEDULE.build(large, None), "Supplies").rows
     assert len(rows) == 15
-    for name, _, part, standby, limiters, marks in rows:
-        assert part == "PSU"
+    for name, _, number, standby, limiters, marks in rows:
+        assert number == "PSU"
         assert "BAT" in standby
         assert limiters.count("2 A") == 2
         assert len(marks.split(", ")) == 20, name

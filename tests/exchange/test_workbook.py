@@ -9,10 +9,12 @@ import zipfile
 import pytest
 from openpyxl import Workbook
 from openpyxl.styles import Font
+from python_calamine import CalamineError
 
-from hwsched.exchange import container, workbook
+from hwsched.exchange import container, second_reader, workbook
 from hwsched.exchange.problems import InputRejected
 from hwsched.exchange.sheet_scan import column_index, glance, inspect, last_named_row
+from hwsched.exchange.survey.grid import read_grids
 from hwsched.exchange.workbook import Merged, open_book
 
 HEAD = '<worksheet xmlns="http://schemas.openxmlformats.org/spreadsheetml/2006/main">'
@@ -469,3 +471,26 @@ class TestBounds:
         )
         with pytest.raises(InputRejected, match="merged cells that lie over each other"):
             open_book(path).merged("Doors")
+
+
+def test_what_one_reader_cannot_open_another_reads(path, monkeypatch):
+    def fails(_stream, **_more):
+        raise CalamineError("an unknown record")
+
+    save(path, [["Mark", "Qty"], ["0012", 3]])
+    monkeypatch.setattr(workbook.CalamineWorkbook, "from_filelike", fails)
+    (grid,) = read_grids(path)
+    assert grid.rows == [["Mark", "Qty"], ["0012", 3.0]]
+    assert "second reader" in grid.notes[0]
+    # What neither reads is refused as the first reader says.
+    monkeypatch.setattr(second_reader, "load_workbook", fails)
+    with pytest.raises(InputRejected, match="cannot be read: an unknown record"):
+        read_grids(path)
+
+
+@pytest.mark.parametrize("ending", [".xls", ".ods", ".csv", ".xlsm", ".xlsx"])
+def test_a_workbook_is_read_as_what_it_is(path, tmp_path, ending):
+    named = save(path, [["Mark", "Width"]]).rename(tmp_path / f"doors{ending}")
+    (grid,) = read_grids(named)
+    assert grid.rows == [["Mark", "Width"]]
+    assert bool(grid.notes) == (ending not in (".xlsx", ".xlsm"))

@@ -24,6 +24,7 @@ from hwsched.operations.project.history import redo, undo, undo_one
 from hwsched.operations.project.settings import set_settings
 from hwsched.operations.survey.editing import add_item, add_opening, edit_facts, remove
 from hwsched.operations.survey.own_fields import define_field, remove_field, set_own_value
+from hwsched.operations.survey.retiring import restore_openings, retire_openings, retired
 from hwsched.values import Fit, Item, Leaf, Part
 from hwsched.values.lock_points import lock_items
 from tests.model.states import in_force, rows_of, state
@@ -158,6 +159,15 @@ class Walk(RuleBasedStateMachine):
     def drop(self, pick):
         if opening := self.opening(pick):
             self.step(lambda: remove(self.project, "opening", opening, who="w"))
+
+    @rule(pick=PICK, back=st.booleans())
+    def retire(self, pick, back):
+        opening = self.opening(pick)
+        resting = {each.id for each in retired(self.project)}
+        if opening and not back:
+            self.step(lambda: retire_openings(self.project, [opening], who="w"))
+        elif opening in resting:
+            self.step(lambda: restore_openings(self.project, [opening], who="w"))
 
     @rule(pick=PICK, part=st.sampled_from(["C-1", "C-2", None]))
     def choose(self, pick, part):

@@ -59,7 +59,7 @@ FACTS = {
     "status_of_survey": (["opening.status", "State of the survey"], "choice", {"open": ["open"]}),
     "leaf.thickness_mm": (["leaf.thickness", "Leaf thickness", "thk", "leaf.thickness_mm"], "length", LENGTHS),
     "leaf.width_mm": (["leaf.width", "width", "door width"], "length", WIDTHS),
-    "leaf.material": (["leaf.material", "door mat"], "choice", {"wood": ["wood", "WD"], "glass": ["gl"]}),
+    "leaf.material": (["leaf.material", "door mat"], "choice", {"wood": ["wood", "SCW"], "glass": ["gl"]}),
     "item.kind": (["item.kind", "Item", "existing_item.kind"], "choice", {"closer": ["closer"], "lock": ["lockset"]}),
     "item.backset_mm": (["item.backset", "backset", "b/s"], "length", {69.85: ["2 3/4", '2.75"'], 127.0: ["5"]}),
     "item.thumb_turn": (["item.thumb_turn", "tt"], "flag", {True: ["yes"], False: ["no"]}),

@@ -11,8 +11,10 @@ import pytest
 from hwsched.rules import CIRCUIT_RULES, DEFERS, RuleError
 from hwsched.rules.judging import judge_supply
 from hwsched.values import Settings
+from hwsched.values.power import Growth
+from hwsched.wiring import ConnectedOpening
 from tests.rules.circuit_rows import BY_ID, CircuitRow, run_row
-from tests.rules.scenario import fp, part
+from tests.rules.scenario import fp, item, part
 from tests.wiring.power_rows import BATTERY, alone, circuit, connected, only, parts, run, supply, work
 
 FULL = parts(add=(part("BAT", "standby-battery", voltage_v=12.0, capacity_ah=15.0, end_v=11.0),))
@@ -49,8 +51,26 @@ LIMITED = [circuit(limiter_a=1.0)]
 TWO_CIRCUITS = [circuit(), circuit("d")]
 
 
-TOLD = parts(PSU={"inside_ohm": 0.0}, UNIT={"draws": "current", "supply_rest_a": 0.2})
-"""Of these parts everything is stated."""
+def told(**changed):
+    """Parts of which everything is stated, but for what is changed."""
+    stated = {
+        "PSU": {"inside_ohm": 0.0, "limiting": "inherent"},
+        "UNIT": {"draws": "current", "supply_rest_a": 0.2, "supply_inrush_a": 0.4},
+    }
+    return parts(**{name: facts | changed.get(name, {}) for name, facts in stated.items()})
+
+
+TOLD = told()
+STATED = [circuit(temperature_c=30.0, at_once=1)]
+MADE_OFF = [run("supply", "a", extra_ohm=0.1)]
+"""A run of which everything is stated."""
+
+
+def over_kept(cat, **facts):
+    """An opening whose unit is fed over a power transfer that stays."""
+    stays = item("power-transfer", face="edge", **{"conductors": 4, **facts})
+    at = connected("a", cat)
+    return ConnectedOpening(replace(at.given, items=(*at.given.items, stays)), at.fit)
 
 
 def loaded(amps, **more):
@@ -58,12 +78,35 @@ def loaded(amps, **more):
     return parts(UNIT={"supply_a": amps}, **more)
 
 
+def grown(kind, growth, **expected):
+    """A row of a supply of which room for later openings is asked."""
+    found = alone(ONE)
+    found = replace(found, supplies=(replace(found.supplies[0], growth=(growth,)),))
+    return made("supply-growth", kind, found, **expected)
+
+
 ROWS = [
-    row("circuit-assumed", "passes", ONE, TOLD, circuits=[circuit(temperature_c=30.0, at_once=1)]),
-    row("circuit-assumed", "speaks", ONE, TOLD, circuits=[circuit(temperature_c=30.0, at_once=None)], says=1,
+    row("circuit-assumed", "passes", MADE_OFF, TOLD, circuits=STATED),
+    row("circuit-assumed", "speaks", MADE_OFF, TOLD, circuits=[circuit(temperature_c=30.0, at_once=None)], says=1,
         severity="note", concerns=(), words=("operations at one time on C",)),
-    row("circuit-assumed", "boundary", ONE, TOLD, circuits=[circuit(temperature_c=None, at_once=1)], says=1,
+    row("circuit-assumed", "boundary", MADE_OFF, TOLD, circuits=[circuit(temperature_c=None, at_once=1)], says=1,
         words=("conductors of C",)),
+    # Joints have 0.1 ohm each (common practice); where nobody says it of a run they are reckoned as none.
+    row("circuit-assumed", "speaks", ONE, TOLD, circuits=STATED, says=1, words=("terminations of the runs of C",)),
+    row("circuit-assumed", "speaks", [*MADE_OFF, run("a", "b")], TOLD, circuits=STATED, says=1,
+        words=("terminations of 1 of 2 runs of C",)),
+    row("circuit-assumed", "speaks", MADE_OFF, TOLD, {"a": over_kept(TOLD)}, circuits=STATED, says=1,
+        words=("1 ohm there and back in the power transfer that stays at A",)),
+    row("circuit-assumed", "boundary", MADE_OFF, TOLD, {"a": over_kept(TOLD, loop_ohm=0.4)}, circuits=STATED),
+    row("circuit-assumed", "speaks", MADE_OFF, told(PSU={"limiting": None}), circuits=STATED, says=1,
+        words=("PSU limited by its own design",)),
+    row("circuit-assumed", "speaks", MADE_OFF, told(UNIT={"supply_inrush_a": None}), circuits=STATED, says=1,
+        words=("UNIT: no more in the first moment",)),
+    grown("passes", Growth("c", "C", 2, True)),
+    grown("speaks", Growth("c", "C", 2, False, "It is too much.", "supply-loading"), says=1, severity="warning",
+          words=("2 later openings on circuit C are not borne, as the rule supply-loading says: It is too much.",)),
+    grown("boundary", Growth("c", "C", 1, None, "nothing is known"), says=1,
+          words=("circuit C bears 1 later opening:",)),
     row("circuit-sound", "passes", CHAIN),
     row("circuit-sound", "speaks", [run("J1", "a")], says=1, severity="error", about="A", concerns=("a",)),
     row("circuit-sound", "speaks", [run("a", "b"), run("b", "a")], says=1, words=("closes a loop",)),

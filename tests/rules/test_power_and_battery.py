@@ -4,7 +4,9 @@ from dataclasses import replace
 
 import pytest
 
+from hwsched.rules import judge, rule_named
 from hwsched.values import BatteryLife
+from hwsched.values.opening_input import SupplyLink
 from tests.rules.rows import boundary, passes, run, speaks, unknown
 from tests.rules.scenario import catalogue, chosen, fit, fp, given, hole, item, leaf, lock, opening, part, place
 
@@ -41,6 +43,15 @@ def strike(**facts):
     """An electric strike that stays, with what its label says."""
     usual = {"rated_v": 12.0, "rated_a": 0.35, "current_form": "dc", "fail": "fail-secure"}
     return item("electric-strike", face="frame", **{**usual, **facts})
+
+
+TOLD_UNIT = catalogue(UNIT={"draws": "current", "supply_rest_a": 0.1, "supply_inrush_a": 0.5})
+"""A unit of which everything is stated."""
+
+
+def linked(opening_input):
+    """The same on a circuit."""
+    return replace(opening_input, supply_link=SupplyLink("PSU"))
 
 
 def days(number):
@@ -235,6 +246,11 @@ ROWS = [
     passes("transfer-resistance", given(items=[kept_transfer(loop_ohm=0.3)]), KEPT_FIT),
     speaks("transfer-resistance", given(items=[kept_transfer()]), KEPT_FIT, severity="note", assumed_ohm=1.0),
     boundary("transfer-resistance", given(items=[kept_transfer()]), fit()),
+    # On a circuit it is said just so.
+    speaks("transfer-resistance", linked(given(items=[kept_transfer()])), KEPT_FIT, severity="note"),
+    passes("supply-assumed", given(cat=TOLD_UNIT), SUPPLY),
+    speaks("supply-assumed", given(), SUPPLY, severity="note"),
+    boundary("supply-assumed", linked(given()), SUPPLY),
     passes("release-powered", given(items=[strike()]), SUPPLY),
     speaks("release-powered", given(items=[strike()]), fit(), severity="error"),
     speaks("release-powered", given(chosen=[chosen("strike", "MAG")]), fit(), severity="error"),
@@ -435,3 +451,18 @@ ROWS.append(unknown("supply-distance-known", given(lf=leaf()), SUPPLY, "opening.
 @pytest.mark.parametrize("row", ROWS, ids=str)
 def test_rule(row):
     run(row)
+
+
+@pytest.mark.parametrize(
+    ("asked", "words"),
+    [
+        (given(NEAR, cat=TOLD_UNIT), "no resistance at the terminations of its run"),
+        (given(cat=TOLD_UNIT, items=[strike(fail=None)]), "held all the time"),
+        (given(cat=TOLD_UNIT, items=[strike()]), "the existing electric strike: no more in the first moment"),
+        (given(cat=catalogue(UNIT={"supply_rest_a": None})), "UNIT: current at rest taken as the supply current"),
+    ],
+)
+def test_what_is_taken_of_an_own_supply_is_said(asked, words):
+    (verdict,) = judge(rule_named("supply-assumed"), asked, SUPPLY, settings=asked.settings)
+    assert words in verdict.message
+    assert ("held all the time" in verdict.message) == (words == "held all the time")

@@ -138,8 +138,8 @@ ROWS = [
 ]
 
 
-def _said(stated, made):
-    return judge(rule_named("fact-in-range"), stated, made, settings=stated.settings)
+def _said(here, made):
+    return judge(rule_named("fact-in-range"), here, made, settings=here.settings)
 
 
 def test_a_number_that_cannot_be_true_is_named_with_its_leaf():

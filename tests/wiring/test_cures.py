@@ -40,8 +40,9 @@ def present(offer, node, runs, changed, more):
         where = re.search(r"run the supply to (\S+):|run (\S+) to (\S+):", offer.text)
         chosen = path
         if "all" not in offer.text and where:
-            end = (where[1] or where[3]).lower()
-            chosen = [r for r in path if r.to_node == end]
+            # Openings are named by their marks, junctions by their own name.
+            end = where[1] or where[3]
+            chosen = [r for r in path if r.to_node in (end, end.lower())]
             assert len(chosen) == 1, offer.text
         if offer.kind.startswith("thicker"):
             facts = {"gauge": re.match(r"(.+?) for", offer.text)[1], "stranding": "stranded"}

@@ -373,7 +373,10 @@ def test_what_an_opening_hangs_on_its_circuit():
     assert (unit.role, unit.kind, unit.holding, unit.peak, unit.minimum_v, unit.maximum_v) == (
         "unit", "current", 0.4, 0.4, 10.0, 14.0,
     )  # fmt: skip
-    assert unit.assumed == ("current at rest taken as the supply current", "taken as a constant current")
+    assert unit.assumed == (
+        "current at rest taken as the supply current", "taken as a constant current",
+        "no more in the first moment than it draws in operation",
+    )  # fmt: skip
     # 85 to 110 % of 12 V: 10.2 to 13.2 V (NFPA 72, secondary copy; shared facts 1.5).
     assert (strike.minimum_v, strike.maximum_v) == pytest.approx((10.2, 13.2))
     assert (strike.holding, strike.peak, strike.fail, strike.terminals) == (0.0, 0.35, "fail-secure", ("+", "-"))

@@ -4,7 +4,8 @@ import pytest
 
 from hwsched.values.terms import CostTerms
 from hwsched.wiring.costing import price_supplies
-from hwsched.wiring.take_off import device_lines, wire_lines
+from hwsched.wiring.goods import bill_of
+from hwsched.wiring.take_off import wire_lines
 from tests.rules.scenario import part
 from tests.wiring.power_rows import alone, circuit, connected, parts, run, supply, work
 
@@ -12,7 +13,12 @@ from tests.wiring.power_rows import alone, circuit, connected, parts, run, suppl
 def lines_of(runs, cat=None, **more):
     cat = cat or parts()
     found = alone(runs, cat, **more)
-    return wire_lines(found.supplies, cat), device_lines(found.supplies)
+    doors = [each.points for each in more.get("openings", {}).values()]
+    boxes = tuple(each for each in bill_of(found.supplies, doors, cat).goods if each.role in BY_THE_PIECE)
+    return wire_lines(found.supplies, cat), boxes
+
+
+BY_THE_PIECE = ("power-transfer", "junction-box")
 
 
 def test_reels_are_whole_ones():
@@ -29,7 +35,9 @@ def test_runs_are_cut_whole():
     """Three runs of 60 m take 66 m each with their ends: 198 m, yet no two come from one reel of 100 m."""
     ((line,), _) = lines_of([run("supply", name, 60.0) for name in "abc"])
     assert (line.reels, line.fewest, line.spliced) == (3, 3, 0)
-    assert sorted(line.cuts) == [(f"PS-s/C supply to {name}",) for name in "ABC"]
+    assert sorted([piece.name for piece in each] for each in line.cuts) == [
+        [f"PS-s/C supply to {name}"] for name in "ABC"
+    ]
     # 45.4 m are 49.94 m with their ends: two to a reel.
     ((line,), _) = lines_of([run("supply", name, 45.4) for name in "abc"])
     assert (line.reels, sorted(map(len, line.cuts))) == (2, [1, 2])
@@ -72,8 +80,9 @@ def test_transfers_and_boxes():
     stated = {"a": connected("a", cat, without=()), "b": connected("b", cat, without=()), "c": connected("c", cat)}
     wires, devices = lines_of(runs, cat, openings=stated)
     # Wire is joined at J1 and at b, where it goes on; door loops at a and b, no wire of a reel.
-    assert [(each.part, each.text, each.quantity) for each in devices] == [
-        ("", "junction box", 2), ("LOOP", "power transfer", 2),
+    assert [(each.role, each.part, each.text.split(" on ")[0], each.quantity) for each in devices] == [
+        ("power-transfer", "LOOP", "A", 1), ("power-transfer", "LOOP", "B", 1),
+        ("junction-box", "", "at J1", 1), ("junction-box", "", "at B", 1),
     ]  # fmt: skip
     assert wires[0].length_m == 40.0
 

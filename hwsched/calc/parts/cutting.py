@@ -3,6 +3,7 @@
 Here belongs one stock length at a time; what is cut for whom is said by who asks.
 """
 
+from collections import Counter, deque
 from collections.abc import Sequence
 from dataclasses import dataclass
 from typing import Final
@@ -72,8 +73,9 @@ def cut(lengths: Sequence[int], stock: int, kerf: int = 0) -> Cutting:
     if not lengths:
         return Cutting((), 0)
     # Each piece takes its cut along; the last one of a stock length needs none, so that the stock is longer by one.
-    sizes = sorted({length + kerf for length in lengths}, reverse=True)
-    wanted, room = [sum(length + kerf == size for length in lengths) for size in sizes], stock + kerf
+    counts = Counter(length + kerf for length in lengths)
+    sizes = sorted(counts, reverse=True)
+    wanted, room = [counts[size] for size in sizes], stock + kerf
     whole = _first_fit(sizes, wanted, room)
     # As a division that rounds up: no cutting uses less than what it holds.
     fewest = -(-sum(count * size for count, size in zip(wanted, sizes, strict=True)) // room)
@@ -89,8 +91,11 @@ def _first_fit(sizes: Sequence[int], wanted: Sequence[int], room: int) -> list[P
     left: list[int] = []
     found: list[list[int]] = []
     for kind, count in enumerate(wanted):
+        at = 0
         for _ in range(count):
-            at = next((i for i, free in enumerate(left) if free >= sizes[kind]), len(left))
+            # What was too full for the piece before is so for the next of its length.
+            while at < len(left) and left[at] < sizes[kind]:
+                at += 1
             if at == len(left):
                 left.append(room)
                 found.append([0] * len(sizes))
@@ -102,12 +107,14 @@ def _first_fit(sizes: Sequence[int], wanted: Sequence[int], room: int) -> list[P
 def _named(
     patterns: Sequence[Pattern], sizes: Sequence[int], lengths: Sequence[int], kerf: int
 ) -> tuple[tuple[int, ...], ...]:
-    pieces = {size: [i for i, length in enumerate(lengths) if length + kerf == size] for size in sizes}
+    pieces: dict[int, deque[int]] = {size: deque() for size in sizes}
+    for i, length in enumerate(lengths):
+        pieces[length + kerf].append(i)
     found = []
     for pattern in patterns:
         own: list[int] = []
         for size, count in zip(sizes, pattern, strict=True):
-            own += [pieces[size].pop(0) for _ in range(count)]
+            own += [pieces[size].popleft() for _ in range(count)]
         if own:
             found.append(tuple(own))
     return tuple(found)

@@ -30,6 +30,20 @@ def wire_waste() -> float:
     return row("supply_practice", "name", "wire_waste").number("value")
 
 
+@cache
+def raceway_kerf_mm() -> float:
+    """Length that each cut of a raceway takes [mm].
+
+    Common practice, from the table `supply_practice`.
+
+    Examples
+    --------
+    >>> raceway_kerf_mm()
+    3.0
+    """
+    return row("supply_practice", "name", "raceway_kerf_mm").number("value")
+
+
 @dataclass(frozen=True, slots=True)
 class Share:
     """How much of a supply is used."""

@@ -138,4 +138,22 @@ UNIT_POWER: Final[tuple[Attribute, ...]] = (
     ),
     DRAWS,
     *TERMINALS,
+    Attribute(
+        "signal_opens",
+        "Signal: opens",
+        synonyms=("signal granted", "opening signal"),
+        note="Light and tone by which it tells that it lets a key open, as people describe it.",
+    ),
+    Attribute(
+        "signal_refuses",
+        "Signal: refuses",
+        synonyms=("signal refused", "refusal signal"),
+        note="Light and tone by which it tells that it refuses a key.",
+    ),
+    Attribute(
+        "signal_weak",
+        "Signal: cells weak",
+        synonyms=("signal low battery", "weak cells signal"),
+        note="Light and tone by which it tells that its cells are nearly spent.",
+    ),
 )

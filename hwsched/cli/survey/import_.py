@@ -13,15 +13,18 @@ if TYPE_CHECKING:
     import argparse
 
     from hwsched.exchange.survey.difference import OpeningChange, Preview
+    from hwsched.exchange.survey.facts import Question
 
 
 class Fact(TypedDict):
-    """A fact that changes; lengths in mm, money as a decimal string, null for unknown."""
+    """A fact that changes; lengths in mm, null for unknown; who set what stood there, or which row gave it."""
 
     where: str
     fact: str
     before: str | float | bool | None
     after: str | float | bool | None
+    set_by: str | None
+    given: str | None
 
 
 class ChangedOpening(TypedDict):
@@ -34,7 +37,7 @@ class ChangedOpening(TypedDict):
 
 
 class Asked(TypedDict):
-    """What only a person can say of a column; the first answer is taken until somebody gives another with --dash."""
+    """What only a person can say of a column; the first answer is taken until the option gives another."""
 
     sheet: str
     column: str
@@ -42,6 +45,8 @@ class Asked(TypedDict):
     read: str
     rows: list[int]
     answers: list[str]
+    kind: str
+    option: str
 
 
 class Odd(TypedDict):
@@ -119,6 +124,10 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument(
         "--save-plan", metavar="NAME|FILE", help="keep how the file is read as a column plan, under a name or as a file"
     )
+    parser.add_argument("--encoding", metavar="NAME", help="of a text, such as cp850 or utf-16 (default: found)")
+    parser.add_argument(
+        "--decimal", choices=("comma", "point"), default="", help="mark before the decimals of numbers that are texts"
+    )
     parser.add_argument("--header-row", type=int, metavar="ROW", help="lowest row of the header (default: found)")
     parser.add_argument(
         "--last-row", type=int, metavar="ROW", help="last row of the table (default: all but totals and notes below it)"
@@ -153,6 +162,25 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         metavar="HEADER:WORD=MEANING",
         help="what a word means in a column, such as 'Material:STL=hollow metal' or 'Material:?1=unknown'; may be "
         "repeated",
+    )
+    parser.add_argument(
+        "--mark",
+        default="",
+        metavar="PATTERN",
+        help="how the mark is made of several columns, by their headings, such as '{Level}-{No}'",
+    )
+    parser.add_argument(
+        "--counts",
+        default="",
+        metavar="one|type|PATTERN",
+        help="what becomes of a row that stands for several doors: one opening, a type to which others refer, or "
+        "openings with marks such as '{mark}-{n}', '{mark}{letter}', '{type}-{level}-{n}'",
+    )
+    parser.add_argument(
+        "--pairs",
+        choices=("leaf", "both"),
+        default="",
+        help="what a width such as PR 762 is: of each leaf, or of both together",
     )
     parser.add_argument(
         "--as-typed", action="store_true", help="take numbers that stand far apart from their column without asking"
@@ -201,12 +229,17 @@ def _run(arguments: argparse.Namespace) -> int:
     options = SurveyOptions(
         sheet=arguments.sheet,
         header_row=arguments.header_row,
+        encoding=arguments.encoding,
+        decimal=arguments.decimal,
         last_row=arguments.last_row,
         bare_unit=arguments.bare_unit,
         columns=told(arguments.column),
         units=told(arguments.unit),
         dashes=told(arguments.dash),
         words=words,
+        mark=arguments.mark,
+        counts=arguments.counts,
+        pairs=arguments.pairs,
         as_typed=arguments.as_typed,
         cures=frozenset(arguments.cure),
         decisions=decisions,
@@ -239,8 +272,8 @@ def _run(arguments: argparse.Namespace) -> int:
     if not arguments.json:
         for line in preview.describe():
             print(line)
-        if preview.questions:
-            print("Answer with --dash 'HEADER=MEANING', or a word at a time with --word 'HEADER:WORD=MEANING'.")
+        for question in preview.questions:
+            print(f"to answer: {_option_of(question)}, for example {_option_of(question, question.answers[-1])}")
         if any(oddity.cure for oddity in preview.oddities):
             print("To mend what is doubtful: --cure and its name.")
         if preview.undecided:
@@ -270,6 +303,20 @@ _OUT = frozenset({"renamed", "spelling", "again", "new", "split", "changed", "mo
 """Kinds of undecided differences that leave out something of what the file says."""
 
 
+def _option_of(question: Question, answer: str = "ANSWER") -> str:
+    """Return the option that answers a question."""
+    from hwsched.exchange.survey.answers import column_key
+
+    key = column_key(question)
+    return {
+        "dash": f"--dash '{key}={answer}'",
+        "word": f"--word '{key}:{question.word}={answer}'",
+        "count": f"--counts '{answer}'",
+        "mark": f"--mark '{answer}'",
+        "pair": f"--pairs {answer}",
+    }[question.kind]
+
+
 def _result(preview: Preview, key: str | None) -> SurveyImport:
     return {
         "new_marks": [opening.mark for opening in preview.new],
@@ -287,6 +334,8 @@ def _result(preview: Preview, key: str | None) -> SurveyImport:
                 "read": question.read,
                 "rows": list(question.rows),
                 "answers": list(question.answers),
+                "kind": question.kind,
+                "option": _option_of(question),
             }
             for question in preview.questions
         ],
@@ -328,7 +377,14 @@ def _changed(opening: OpeningChange) -> ChangedOpening:
     return {
         "mark": opening.mark,
         "facts": [
-            {"where": fact.where, "fact": fact.attribute, "before": fact.before, "after": fact.after}
+            {
+                "where": fact.where,
+                "fact": fact.attribute,
+                "before": fact.before,
+                "after": fact.after,
+                "set_by": fact.source or None,
+                "given": fact.given or None,
+            }
             for fact in opening.facts
         ],
         "new_leaf_count": len(opening.new_leaves),

@@ -10,6 +10,7 @@ from PySide6.QtGui import QAction, QKeySequence, QShortcut
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QMenu, QSplitter, QTreeWidgetItem, QWidget
 
 from hwsched.desktop.jobs import Jobs
+from hwsched.desktop.power.layout_window import LayoutWindow
 from hwsched.desktop.power.move_dialog import MoveDialog
 from hwsched.desktop.power.power_edits import PowerEdits
 from hwsched.desktop.power.power_facts_form import NewPowerDialog, parts_offered
@@ -45,6 +46,7 @@ class PowerWindow(ToolWindow):
         self.resize(1330, 690)
         self.present = PowerShown()
         self.siting: SitingWindow | None = None
+        self.layout_window: LayoutWindow | None = None
         self._reading = Jobs(self)
         self._reading.failed.connect(lambda failure: tell_failure(failure, self))
         self._again = False
@@ -69,10 +71,14 @@ class PowerWindow(ToolWindow):
         )
         self.read = self.button("Take in workbook…", self.ask_workbook, "Levels, supplies, circuits, runs, routes")
         self.propose = self.button("Site supplies…", self.show_siting, "Fewest supplies, then least wire")
+        self.plan_runs = self.button(
+            "Plan runs…", self.show_layout, "Supplies, wires and runs of a building, or of the chosen circuit"
+        )
         QShortcut(QKeySequence.StandardKey.Delete, self.tree, self._delete, context=_ONLY_THERE)
         row = QHBoxLayout()
         for each in (
             self.add_supply, self.add_circuit, self.add_run, self.move_to, self.take_away, self.read, self.propose,
+            self.plan_runs,
         ):  # fmt: skip
             row.addWidget(each)
         row.addStretch(1)
@@ -116,6 +122,7 @@ class PowerWindow(ToolWindow):
         connected = self.present.facts.connected()
         self.take_away.setEnabled(idle and (kind in _ENTITIES or any(each in connected for each in openings)))
         self.propose.setEnabled(idle and bool(self.present.buildings()))
+        self.plan_runs.setEnabled(self.propose.isEnabled())
         self.tree.setDragEnabled(idle)
         self.form.setEditTriggers(_EDITS if idle else PowerTree.EditTrigger.NoEditTriggers)
 
@@ -232,10 +239,22 @@ class PowerWindow(ToolWindow):
         self.siting.raise_()
         self.siting.activateWindow()
 
+    def show_layout(self) -> None:
+        """Show the planning of supplies and runs; one window of it at a time."""
+        if self.layout_window is None:
+            circuits = [(self._name(circuit.id), circuit.id) for circuit in self.present.facts.circuits]
+            chosen = self.tree.above("circuit") or self._building()
+            self.layout_window = LayoutWindow(self.desk, self.present.buildings(), circuits, chosen, self)
+            self.layout_window.finished.connect(self._forget_layout)
+        self.layout_window.show()
+        self.layout_window.raise_()
+        self.layout_window.activateWindow()
+
     def done(self, result: int) -> None:
-        """Close the siting with it, and wait for what is being read."""
-        if self.siting is not None:
-            self.siting.close()
+        """Close the siting and the planning with it, and wait for what is being read."""
+        for window in (self.siting, self.layout_window):
+            if window is not None:
+                window.close()
         self._reading.wait()
         super().done(result)
 
@@ -265,6 +284,9 @@ class PowerWindow(ToolWindow):
 
     def _forget_siting(self) -> None:
         self.siting = None
+
+    def _forget_layout(self) -> None:
+        self.layout_window = None
 
     def _edit_fact(self, entity: str, row: str, attribute: str, text: str) -> None:
         self.edits.type_fact(entity, row, attribute, text, self.form.seen)

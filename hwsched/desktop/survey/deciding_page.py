@@ -11,11 +11,14 @@ from PySide6.QtWidgets import QComboBox, QHeaderView, QLabel, QTreeWidget, QTree
 from hwsched.exchange.survey.decisions import BY_NAME, KINDS, DifferenceKind
 from hwsched.exchange.survey.difference import Undecided
 from hwsched.exchange.survey.facts import ANY, Answer, AnswerKey, Decisions
+from hwsched.quantities import LengthStyle
 
 _COLUMNS: Final = ("Difference", "In the project", "In the file", "Why, or by whom", "Decision")
 _ANSWER: Final = len(_COLUMNS) - 1
 _MOST: Final = 300
 """Rows below one heading; the rest follows what is said of all."""
+_FEW: Final = 12
+"""Rows of a kind that wants an answer that are shown at once."""
 _WORDS: Final[dict[Answer, str]] = {"file": "as in the file", "held": "stays", "ask": "left open"}
 _KEY: Final = int(Qt.ItemDataRole.UserRole)
 
@@ -29,6 +32,10 @@ class DecidingPage(QWidget):
         The differences, each with what becomes of it at present.
     decisions : Decisions
         What was said so far.
+    unsaid : str
+        What becomes of that of which nothing is said; empty: what is usual for its kind.
+    style : {"fraction", "decimal-inch", "mm"}
+        How lengths are shown.
     """
 
     said = Signal(object)
@@ -39,9 +46,11 @@ class DecidingPage(QWidget):
         found: Sequence[tuple[Undecided, Answer]],
         decisions: Decisions,
         parent: QWidget | None = None,
+        unsaid: str = "",
+        style: LengthStyle = "mm",
     ) -> None:
         super().__init__(parent)
-        self.decisions = decisions
+        self.decisions, self._unsaid, self._style = decisions, unsaid, style
         self.boxes: dict[AnswerKey, QComboBox] = {}
         """The boxes of rows that were unfolded, by what they are a word on."""
         self._rows: dict[AnswerKey, QTreeWidgetItem] = {}
@@ -58,6 +67,10 @@ class DecidingPage(QWidget):
         self._fill(found)
         # Thousands of boxes would take seconds: those of a heading are made when it is unfolded.
         self.tree.itemExpanded.connect(self._unfold)
+        for kind in KINDS:
+            top = self._rows.get((kind.name, "", ""))
+            if top is not None and kind.usual == "ask" and top.childCount() <= _FEW:
+                top.setExpanded(True)
 
     def unfolded(self) -> list[AnswerKey]:
         """Return the headings that are unfolded."""
@@ -105,9 +118,9 @@ class DecidingPage(QWidget):
                 if change is None:
                     continue
                 row = self._add(under, (kind.name, each.mark, f"{change.where}.{fact}"), f"{each.mark}, {change.where}")
-                row.setText(1, change.shown(change.before))
-                row.setText(2, "blank" if kind.name == "blank" else change.shown(change.after))
-                row.setText(3, change.source)
+                row.setText(1, change.shown(change.before, self._style))
+                row.setText(2, "blank" if kind.name == "blank" else change.shown(change.after, self._style))
+                row.setText(3, change.source or change.given)
             self._rest(under, len(cells))
 
     def _rest(self, top: QTreeWidgetItem, count: int) -> None:
@@ -132,9 +145,9 @@ class DecidingPage(QWidget):
         key: AnswerKey = (name, mark, fact)
         box = QComboBox()
         box.setAccessibleName(f"Decision on {row.text(0)}")
-        usual = (
-            f"as usual: {kind.answers[kind.usual]}" if kind is not None and not mark and not fact else "as said above"
-        )
+        usual = "as said above"
+        if kind is not None and not mark and not fact:
+            usual = self._unsaid or f"as usual: {kind.answers[kind.usual]}"
         box.addItem(usual, None)
         for answer, words in kind.answers.items() if kind is not None else _WORDS.items():
             box.addItem(words, answer)

@@ -24,6 +24,7 @@ from hwsched.exchange.survey.deciding import differences_of
 from hwsched.exchange.survey.difference import Preview
 from hwsched.exchange.survey.facts import Decisions, SurveyOptions
 from hwsched.operations.survey.survey_import import LaidOpen
+from hwsched.quantities import LengthStyle
 
 DECIDING: Final = "Decide"
 """Title of the page of decisions."""
@@ -44,6 +45,8 @@ class PreviewDialog(QDialog):
         What was said so far of how it is to be read.
     first : str
         What a person must know before, such as why it is shown again.
+    style : {"fraction", "decimal-inch", "mm"}
+        How lengths are shown.
     """
 
     again = Signal(object)
@@ -52,7 +55,13 @@ class PreviewDialog(QDialog):
     """SurveyOptions with other decisions on the differences, on which it is looked at again without being read."""
 
     def __init__(
-        self, file: str, opened: LaidOpen, options: SurveyOptions, parent: QWidget | None = None, first: str = ""
+        self,
+        file: str,
+        opened: LaidOpen,
+        options: SurveyOptions,
+        parent: QWidget | None = None,
+        first: str = "",
+        style: LengthStyle = "mm",
     ) -> None:
         super().__init__(parent)
         self.setWindowTitle(f"Take in {file}")
@@ -67,7 +76,7 @@ class PreviewDialog(QDialog):
         head.setWordWrap(True)
         self.pages = pages = QTabWidget()
         changed: list[tuple[str, ...]] = [
-            (opening.mark, f"{fact.where} {fact.attribute}", _text(fact.before), _text(fact.after))
+            (opening.mark, f"{fact.where} {fact.label}", fact.shown(fact.before, style), fact.shown(fact.after, style))
             for opening in preview.changed
             for fact in opening.facts
         ]
@@ -76,10 +85,16 @@ class PreviewDialog(QDialog):
         asked += [(proposal.describe(),) for proposal in preview.undecided]
         asked += [(oddity.describe(),) for oddity in preview.oddities]
         blank: list[tuple[str, ...]] = [
-            (mark, f"{fact.where} {fact.label}", fact.shown(fact.before)) for mark, fact in preview.blank
+            (mark, f"{fact.where} {fact.label}", fact.shown(fact.before, style)) for mark, fact in preview.blank
         ]
         by_hand: list[tuple[str, ...]] = [
-            (mark, f"{fact.where} {fact.label}", fact.shown(fact.before), fact.shown(fact.after), fact.source)
+            (
+                mark,
+                f"{fact.where} {fact.label}",
+                fact.shown(fact.before, style),
+                fact.shown(fact.after, style),
+                fact.source,
+            )
             for mark, fact in preview.by_hand
         ]
         lists: tuple[tuple[str, tuple[str, ...], list[tuple[str, ...]]], ...] = (
@@ -101,7 +116,7 @@ class PreviewDialog(QDialog):
         self.reading.said.connect(self.again)
         pages.addTab(self.reading, "How it is read")
         found = differences_of(preview, options.decisions)
-        self.deciding = DecidingPage(found, options.decisions)
+        self.deciding = DecidingPage(found, options.decisions, style=style)
         self.deciding.said.connect(lambda said: self.decided.emit(replace(options, decisions=said)))
         known = bool(preview.changed or preview.unchanged or preview.missing or preview.left)
         if known and found:
@@ -143,12 +158,6 @@ class PreviewDialog(QDialog):
     def accept_mode(self) -> str:
         """Return what the import shall accept."""
         return "good-rows" if self.good_rows.isChecked() else "all"
-
-
-def _text(value: object) -> str:
-    if value is None:
-        return "unknown"
-    return f"{value:.10g}" if isinstance(value, float) else str(value)
 
 
 def _list(columns: tuple[str, ...], rows: list[tuple[str, ...]]) -> QTreeWidget:

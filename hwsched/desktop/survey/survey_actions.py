@@ -71,7 +71,7 @@ class SurveyActions(Subject):
         self.frame.side.show(MissingWindow, lambda desk: MissingWindow(desk, self.frame.window))
 
     def _on_preview(self, path: Path, options: SurveyOptions, opened: LaidOpen, first: str = "", at: str = "") -> None:
-        dialog = PreviewDialog(path.name, opened, options, self.frame.window, first)
+        dialog = PreviewDialog(path.name, opened, options, self.frame.window, first, self.state.style_of_lengths)
         dialog.show_page(at)
         if at:
             dialog.deciding.unfold(self._unfolded)

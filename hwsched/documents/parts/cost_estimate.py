@@ -9,13 +9,13 @@ from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.fitting.costing import price_openings, terms_of
 from hwsched.quantities.money import rounded
 from hwsched.render.blocks import Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
-from hwsched.wiring.costing import price_supplies
+from hwsched.wiring.costing import WITH_BUILDING, price_bill
 
 NO_SET = "no hardware set"
 
 
 def totals(project: ProjectView, by: str) -> Mapping[str, Cost]:
-    """Add up costs by building, set or opening; supplies and their wire stand under their building.
+    """Add up costs by building, set or opening; supplies and all wire, in whole reels, stand under their building.
 
     Parameters
     ----------
@@ -25,16 +25,17 @@ def totals(project: ProjectView, by: str) -> Mapping[str, Cost]:
         What is added up.
     """
     pairs_of = ((at.given, at.fit) for view in project.openings for at in view.points)
-    found = price_openings(pairs_of, project.catalogue, project.terms)
+    found = price_openings(pairs_of, project.catalogue, project.terms, WITH_BUILDING)
     pairs: list[tuple[str, Cost]] = []
     for view in project.openings:
         opening = view.given.opening
         if opening.id in found:
             key = {"building": opening.building or "no building", "set": view.set_name or NO_SET}.get(by, view.mark)
             pairs.append((key, found[opening.id]))
-    for building, cost in price_supplies(project.power.supplies, project.catalogue, project.terms).items():
+    laid = price_bill(project.bill, project.power.supplies, project.catalogue, project.terms)
+    for building, cost in laid.items():
         place = building or "no building"
-        pairs.append((place if by == "building" else f"supplies of {place}", cost))
+        pairs.append((place if by == "building" else f"supplies and wire of {place}", cost))
     return by_key(pairs)
 
 

@@ -2,12 +2,16 @@
 
 from hwsched.calc.power.power_limits import caution
 from hwsched.documents import words
-from hwsched.documents.power.power_words import STATES, name_of, said, states_of, volts
+from hwsched.documents.power.power_words import STATES, far, name_of, said, states_of, volts
 from hwsched.documents.view import OpeningView, ProjectView
 from hwsched.drawings.power.wiring_sheet import wiring_sheet
 from hwsched.drawings.power.wiring_way import leaves_of
+from hwsched.quantities import run_unit
 from hwsched.render.blocks import Block, Cell, Column, Drawings, Facts, Heading, Paragraph, Table
+from hwsched.values.power import SupplyResult
 from hwsched.wiring.batteries import dues
+from hwsched.wiring.goods import boxes
+from hwsched.wiring.take_off import pieces_at
 
 
 def power_blocks(project: ProjectView, view: OpeningView) -> list[Block]:
@@ -38,6 +42,7 @@ def _supply(project: ProjectView, view: OpeningView) -> list[Block]:
     if found is None:
         return [
             Paragraph("Fed from a supply of its own, as listed under box contents; it hangs on no circuit.", "body"),
+            *_laid(project, view, None),
             Paragraph(f"{caution('mains-on-leaf')} {caution('separation')}", "caution"),
         ]
     supply, circuit = found
@@ -77,11 +82,35 @@ def _supply(project: ProjectView, view: OpeningView) -> list[Block]:
                         f"What is not known yet may bring {each.name} down to {each.may_fall_v:.2f} V.", "caution"
                     )
                 )
+    blocks += _laid(project, view, supply)
     for leaf in leaves_of(circuit, opening_id):
         sheet = wiring_sheet(supply, circuit, opening_id, project.length_style, leaf=leaf)
         blocks.append(Drawings((sheet,), height_mm=110.0))
     blocks.append(Paragraph(f"{caution('mains-on-leaf')} {caution('separation')}", "caution"))
     return blocks
+
+
+def _laid(project: ProjectView, view: OpeningView, supply: SupplyResult | None) -> list[Block]:
+    """Return what is cut and joined for the opening; from which reel says the wire list."""
+    style, opening = project.length_style, view.given.opening
+    counted: dict[tuple[str, str, float], int] = {}
+    for kind, part, conductor, piece in pieces_at(supply, view.points):
+        name = part or conductor or kind
+        key = name, piece.name, far(piece.length_m, style, 2)
+        counted[key] = counted.get(key, 0) + 1
+    rows: list[tuple[Cell, ...]] = [(count, name, where, length) for (name, where, length), count in counted.items()]
+    if supply is not None:
+        at = {opening.id: (opening.building, opening.level)}
+        for box in boxes(supply, project.catalogue, at):
+            if opening.id in box.opening_ids:
+                rows.append((1, box.part or words.UNKNOWN, f"junction box {box.text}", ""))
+    if not rows:
+        return []
+    columns = (
+        Column("Qty", 0.4, "right"), Column("Part", 1.2), Column("Where", 3.2),
+        Column(f"Cut to [{run_unit(style)}]", 0.8, "right"),
+    )  # fmt: skip
+    return [Table(columns, tuple(rows), title="Wire of this opening")]
 
 
 def _batteries(view: OpeningView) -> list[Block]:

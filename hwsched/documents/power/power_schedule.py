@@ -1,14 +1,18 @@
 """The power schedule: supplies with circuits, loads, voltages in every state and standby; risers."""
 
 from collections.abc import Mapping
+from typing import Final
 
 from hwsched.documents import words
-from hwsched.documents.power.power_words import STATES, amps, name_of, said, states_of, volts
+from hwsched.documents.power.power_words import STATES, amps, far, name_of, said, states_of, volts
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.drawings.power.riser import risers
 from hwsched.drawings.power.voltage_plot import voltage_plot
+from hwsched.quantities import LengthStyle, run_unit
 from hwsched.render.blocks import Block, Cell, Column, Document, Drawings, Facts, Heading, Paragraph, Section, Table
 from hwsched.values.power import CircuitResult, NodeResult, PowerFinding, SupplyResult
+from hwsched.wiring.failure import What, failures, on_alarm, without_power
+from hwsched.wiring.goods import ROLES
 
 
 def build(project: ProjectView, _: OpeningView | None = None) -> Document:
@@ -110,12 +114,83 @@ def _supply(project: ProjectView, result: SupplyResult) -> list[Block]:
         ]
     blocks: list[Block] = [Heading(f"Supply {supply.name}"), Facts(tuple(pairs))]
     for circuit in result.circuits:
-        blocks += _circuit(result, circuit)
+        blocks += _circuit(result, circuit, project.length_style)
+    blocks += _margins(result)
+    blocks += _goods(project, supply.id)
     blocks += _findings([f for f in project.power.findings if f.supply_id == supply.id])
     return blocks
 
 
-def _circuit(result: SupplyResult, circuit: CircuitResult) -> list[Block]:
+_WHAT: Final[Mapping[What, str]] = {
+    "supply": "The supply", "mains": "Its mains", "battery": "Its battery, and the mains", "circuit": "A circuit",
+    "run": "A run, cut",
+}  # fmt: skip
+
+
+def _margins(result: SupplyResult) -> list[Block]:
+    """Return who falls out when one thing fails, what remains on the fire alarm, and room for later openings."""
+    if not result.openings:
+        return []
+    marks, stands = result.marks, without_power(result)
+    words_of = {"released": " (released)", "locked": " (stays locked)", "unit": ""}
+    rows = tuple(
+        (
+            _WHAT[each.what], each.name,
+            words.UNKNOWN if each.after_h is None else "at once" if each.after_h == 0 else f"{each.after_h:.3g} h",
+            ", ".join(marks[opening] + words_of[stands[opening]] for opening in each.opening_ids) or "nothing",
+        )
+        for each in failures(result)
+    )  # fmt: skip
+    columns = (Column("What fails", 1.4), Column("Which", 2.2), Column("After", 0.7), Column("Without power", 3.4))
+    alarm = on_alarm(result)
+    pairs = [
+        (title, ", ".join(marks[opening] for opening in found))
+        for title, found in (
+            ("Lose power", alarm.dropped), ("Keep power", alarm.kept), ("Unknown: needs circuit.alarm", alarm.unknown)
+        )
+        if found
+    ]  # fmt: skip
+    blocks: list[Block] = [
+        Heading("When something fails", 2),
+        Table(columns, rows, title="When something fails"),
+        Paragraph("A run that is shorted takes its whole circuit.", "small"),
+        Heading("On the fire alarm", 2),
+        Facts(tuple(pairs)),
+        Heading("Room for later openings", 2),
+    ]
+    if not result.growth:
+        blocks.append(Paragraph("None is asked: the rule supply-growth says how many each circuit is to bear."))
+    for each in result.growth:
+        many = f"{each.count} later opening{'' if each.count == 1 else 's'}"
+        if each.borne:
+            blocks.append(Paragraph(f"Circuit {each.circuit} bears {many} at the place with the least room."))
+        else:
+            verdict = "not borne" if each.borne is False else "unknown"
+            blocks.append(Paragraph(f"Circuit {each.circuit}, {many}: {verdict}. {each.why}", "caution"))
+    return blocks
+
+
+def _goods(project: ProjectView, supply_id: str) -> list[Block]:
+    """Return what is put up with a supply, and what of it is licensed work; its wire is cut for the whole building."""
+    rows = tuple(
+        (ROLES[each.role], each.part or "-", words.quantity(float(each.quantity)), each.text, ", ".join(each.needs))
+        for each in project.bill.goods
+        if each.supply_id == supply_id
+    )
+    if not rows:
+        return []
+    columns = (
+        Column("What", 1.2), Column("Part", 1.2), Column("Qty", 0.5, "right"), Column("For", 2.6), Column("Needs", 2.0),
+    )  # fmt: skip
+    blocks: list[Block] = [Heading("Goods", 2), Table(columns, rows, title="Goods")]
+    for work in project.bill.licensed:
+        if work.supply_id == supply_id:
+            needs = f" (unknown: needs {', '.join(work.needs)})" if work.needs else ""
+            blocks.append(Paragraph(f"Licensed work, not of these goods: {work.text}{needs}.", "caution"))
+    return blocks
+
+
+def _circuit(result: SupplyResult, circuit: CircuitResult, style: LengthStyle) -> list[Block]:
     alarm = {"drops": "loses power", "stays": "keeps power"}.get(circuit.circuit.alarm or "", words.UNKNOWN)
     pairs = (
         ("Openings", str(len(circuit.openings))),
@@ -141,7 +216,7 @@ def _circuit(result: SupplyResult, circuit: CircuitResult) -> list[Block]:
             (
                 node.name,
                 ", ".join(node.parts),
-                round(node.distance_m, 1),
+                far(node.distance_m, style),
                 *(volts(node, state) for state in states),
                 node.minimum_v,
                 words.UNKNOWN if margin is None else round(margin, 2),
@@ -151,7 +226,7 @@ def _circuit(result: SupplyResult, circuit: CircuitResult) -> list[Block]:
         )
     if rows:
         columns = (
-            Column("At", 1.0), Column("Load", 1.4), Column("Run [m]", 0.8, "right"),
+            Column("At", 1.0), Column("Load", 1.4), Column(f"Run [{run_unit(style)}]", 0.8, "right"),
             *(Column(f"{STATES[state]} [V]", 0.9, "right") for state in states),
             Column("Needs [V]", 0.8, "right"), Column("Room [V]", 0.8, "right"),
             Column("Operating at its peak", 1.4), Column("", 0.8),

@@ -3,7 +3,9 @@
 from collections.abc import Mapping
 
 from hwsched.documents import words
+from hwsched.quantities import LengthStyle, in_run_unit, run_unit
 from hwsched.values.power import CircuitResult, NodeResult
+from hwsched.wiring.take_off import WireLine
 
 STATES: Mapping[str, str] = {
     "normal": "Normal",
@@ -29,6 +31,21 @@ def amps(value: float | None) -> float | str:
 def said(value: float | None, unit: str, digits: int = 2) -> str:
     """Put a number and its unit into words."""
     return words.UNKNOWN if value is None else f"{value:.{digits}f} {unit}"
+
+
+def run_lengths(line: WireLine, style: LengthStyle) -> str:
+    """Say how long a wire or raceway is, in how many pieces, and from what it is cut."""
+    count = len(line.pieces)
+    text = f"{far(line.with_waste_m, style)} {run_unit(style)} in {count} {'piece' if count == 1 else 'pieces'}"
+    if line.reels is None or line.reel_m is None:
+        return text
+    what = ("bar" if line.kind == "raceway" else "reel") + ("" if line.reels == 1 else "s")
+    return f"{text}, from {line.reels} {what} of {far(line.reel_m, style)} {run_unit(style)} ({line.gap_text})"
+
+
+def far(length_m: float, style: LengthStyle, digits: int = 1) -> float:
+    """Return the length of a run as the project shows it, as a cell."""
+    return round(in_run_unit(length_m, style), digits)
 
 
 def name_of(circuit: CircuitResult) -> str:

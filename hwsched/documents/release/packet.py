@@ -74,11 +74,11 @@ def _work(project: ProjectView, view: OpeningView) -> tuple[list[Block], list[Bl
     parts = situations(view)
     plans = [plan(situation) for situation in parts] if fits else []
     if view.several and fits:
-        blocks += [Columns(2), *_box(project, view, plans)]
+        blocks += [Columns(2), *box_blocks(project, view, plans)]
     for number, situation in enumerate(parts):
         blocks += _of_point(project, view, situation, plans[number] if fits else None)
         if fits:
-            blocks += _tests(project, situation, plans[number])
+            blocks += tests_blocks(project, situation, plans[number])
             (blocks if view.several else ending).append(_WRITTEN)
     ending += _findings(view)
     ending += [Heading("Sign-off", 2), SignOff(("Installer", "Checked by", "For the owner"))]
@@ -90,29 +90,32 @@ def _of_point(project: ProjectView, view: OpeningView, situation: Situation, wor
     given, fit, style = situation.given, situation.fit, project.length_style
     blocks: list[Block] = []
     if view.several:
-        blocks += [Heading(_title(given)), Facts(tuple(leaf_facts(situation, style) + lock_facts(situation, style)))]
+        blocks += [
+            Heading(point_title(given)),
+            Facts(tuple(leaf_facts(situation, style) + lock_facts(situation, style))),
+        ]
     beside = [each for each in view.points if each.given is not given]
     drawings = [elevation(given, fit, face, style, beside=beside) for face in ("inside", "key")]
     if work is None:
-        return [*blocks, *_views(drawings, 80.0, same_scale=True)]
+        return [*blocks, *views(drawings, 80.0, same_scale=True)]
     cut = None
     if situation.leaf is not None:
         cut = edge_view(given, fit, style) if situation.in_edge else section(given, fit, style)
     detail = [face_detail(given, fit, "inside", style)] if situation.leaf is not None else []
     slanted = [bore_detail(given, fit, style)] if detail and any(h.up_deg or h.edge_deg for h in fit.holes) else []
     if view.several:
-        blocks += [Facts(tuple(fit_facts(situation, style))), *_views(drawings, 50.0, same_scale=True)]
+        blocks += [Facts(tuple(fit_facts(situation, style))), *views(drawings, 50.0, same_scale=True)]
         for each in (*([cut] if cut is not None else []), *detail, *slanted):
-            blocks += _views([each], 60.0, same_scale=True)
+            blocks += views([each], 60.0, same_scale=True)
     else:
         # What is seen at once goes across the page, and with it what is wide; all else stands in columns.
-        blocks += _views([*drawings, *detail], 60.0, same_scale=False)
+        blocks += views([*drawings, *detail], 60.0, same_scale=False)
         across = [cut, *slanted] if cut is not None and slanted else []
-        blocks += _views(across, 46.0, same_scale=False) if across else []
-        blocks += [Columns(2), *(_views([cut], 40.0, same_scale=True) if cut is not None and not slanted else [])]
+        blocks += views(across, 46.0, same_scale=False) if across else []
+        blocks += [Columns(2), *(views([cut], 40.0, same_scale=True) if cut is not None and not slanted else [])]
     blocks += hole_blocks(situation, style)
     if not view.several:
-        blocks += _box(project, view, [work])
+        blocks += box_blocks(project, view, [work])
     return [*blocks, *steps_blocks(work)]
 
 
@@ -120,7 +123,7 @@ _FACES: Final = ("Inside", "Key side")
 """Titles of the views of the whole opening."""
 
 
-def _views(drawings: list[Drawing], height_mm: float, *, same_scale: bool) -> list[Block]:
+def views(drawings: list[Drawing], height_mm: float, *, same_scale: bool) -> list[Block]:
     """Return drawings side by side, and under them what any of them notes, once and as wide as the page."""
     notes = dict.fromkeys(note for drawing in drawings for note in drawing.notes if not _stands_elsewhere(note))
     bare = tuple(replace(drawing, notes=()) for drawing in drawings)
@@ -134,7 +137,8 @@ def _stands_elsewhere(note: str) -> bool:
     return note == CONVENTION_NOTE or note.startswith("Leaf ") or note.endswith("marked from the part itself.")
 
 
-def _title(given: OpeningInput) -> str:
+def point_title(given: OpeningInput) -> str:
+    """Return the heading of a lock point among several."""
     name = given.point.name
     return f"Lock point {given.point.number}: {name}"
 
@@ -161,7 +165,8 @@ def _verdict(project: ProjectView, view: OpeningView) -> list[Block]:
     return unproved_blocks(project, view)
 
 
-def _box(project: ProjectView, view: OpeningView, plans: list[Plan]) -> list[Block]:
+def box_blocks(project: ProjectView, view: OpeningView, plans: list[Plan]) -> list[Block]:
+    """Return what lies in the box of an opening, and the tools of its work."""
     rows: list[tuple[Cell, ...]] = []
     strong = set()
     for at in view.points:
@@ -192,7 +197,8 @@ def _box(project: ProjectView, view: OpeningView, plans: list[Plan]) -> list[Blo
     return blocks
 
 
-def _tests(project: ProjectView, situation: Situation, work: Plan) -> list[Block]:
+def tests_blocks(project: ProjectView, situation: Situation, work: Plan) -> list[Block]:
+    """Return the test sheet of a lock point, and at which reading its pack is spent."""
     blocks: list[Block] = [Heading("Test sheet", 2), tests_table(work)]
     unit = situation.fit.part("unit")
     entry = project.catalogue.get(unit.part) if unit else None
@@ -225,13 +231,18 @@ def spent_words(unit: Part) -> str:
 
 
 def _findings(view: OpeningView) -> list[Block]:
+    lines = finding_lines(view)
+    return [Heading("What the rules say", 2), Bullets(lines)] if lines else []
+
+
+def finding_lines(view: OpeningView) -> tuple[str, ...]:
+    """Return what the rules say of an opening that concerns the person at the door."""
     # Notes are for who specifies, and stand in the schedule: at the door they hide what matters.
-    lines = tuple(
+    return tuple(
         f"{words.SEVERITY[f.severity]}{f' (waived by {f.waived_by})' if f.waived else ''}: {f.message} {f.cure}"
         for f in view.findings
         if f.severity != "note"
     )
-    return [Heading("What the rules say", 2), Bullets(lines)] if lines else []
 
 
 PACKET = DocumentKind("packets", "Install packets", ("pdf",), True, build)

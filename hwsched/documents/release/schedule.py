@@ -5,11 +5,13 @@ from collections.abc import Callable, Sequence
 from dataclasses import dataclass
 
 from hwsched.documents import words
+from hwsched.documents.power.power_words import run_lengths
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
 from hwsched.rules.reading import LOCK_ROLES, lock_item, lock_leaf
 from hwsched.values import SEVERITIES, FitPart, PointFit
+from hwsched.wiring.goods import ROLES
 
 # Order of item lines: secure, then electrical, then what is mounted with them; tools are not hardware.
 ITEM_ORDER = (
@@ -295,7 +297,35 @@ def _supplies(project: ProjectView) -> list[Section]:
         Column("Supply", 1.0), Column("It stands", 2.0), Column("Part", 1.2), Column("Standby batteries", 1.2),
         Column("Circuits and limiters", 1.8), Column("Feeds", 2.4),
     )  # fmt: skip
-    return [Section((Heading("Supplies"), Table(columns, tuple(rows), title="Supplies")))]
+    blocks: list[Block] = [Heading("Supplies"), Table(columns, tuple(rows), title="Supplies")]
+    totals = _goods(project)
+    if totals.rows:
+        blocks += [Heading("Goods of supplies and wire", 2), totals]
+    return [Section(tuple(blocks))]
+
+
+def _goods(project: ProjectView) -> Table:
+    """Add up what feeds openings, building by building: all of the bill save what stands under an opening's heading."""
+    found: dict[tuple[str, str, str], tuple[float, list[str]]] = {}
+    for each in project.bill.goods:
+        if not each.supply_id and each.line is None and each.role in ITEM_ORDER:
+            continue
+        quantity, told = found.get((each.building, each.role, each.part), (0.0, []))
+        told += [run_lengths(each.line, project.length_style)] if each.line is not None else []
+        told += [f"needs {', '.join(each.needs)}"] if each.needs else []
+        found[each.building, each.role, each.part] = quantity + float(each.quantity), told
+    names = {str(role): text for role, text in ROLES.items()}
+    rows = []
+    for (building, role, number), (quantity, told) in found.items():
+        part = project.catalogue.get(number)
+        unit = part.unit if part is not None else ""
+        note = "; ".join(dict.fromkeys(told))
+        rows.append((building or "no building", names[role], number or "-", words.quantity(quantity), unit, note))
+    columns = (
+        Column("Building", 1.2), Column("What", 1.2), Column("Part", 1.2), Column("Qty", 0.6, "right"),
+        Column("Unit", 0.5), Column("", 3.4),
+    )  # fmt: skip
+    return Table(columns, tuple(rows), title="Goods of supplies and wire")
 
 
 def _of_points(view: OpeningView, said: Callable[[PointFit], str]) -> str:

@@ -1,19 +1,29 @@
 """The warehouse's pick list: by building and level, then by part, with what is in each box, ticks and totals."""
 
 from collections import defaultdict
+from collections.abc import Iterable
 from dataclasses import dataclass, field
 from math import ceil
 from typing import Final
 
 from hwsched.documents import words
+from hwsched.documents.power.power_words import run_lengths
 from hwsched.documents.release.schedule import ITEM_ORDER
 from hwsched.documents.stock.box_contents import contents
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
+from hwsched.fitting.order_units import held_by
 from hwsched.render.blocks import TICK, Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
+from hwsched.wiring.goods import ROLES, Goods, LicensedWork, laid
 
 Station = tuple[str, str]
 _MEASURES: Final = frozenset({"m", "ft", "in", "mm", "cm", "yd", "l", "ml", "kg", "g", "lb"})
 """Order units of which any part can be cut or poured off."""
+_PIECE: Final = "EA"
+
+
+_OF_THE_BILL: Final = frozenset(ROLES)
+"""Roles that are counted in the bill of what is laid, and not opening by opening."""
+_ORDER: Final = (*ITEM_ORDER, *(role for role in ROLES if role not in ITEM_ORDER))
 
 
 @dataclass
@@ -23,26 +33,50 @@ class _Line:
     role: str
     quantity: float = 0.0
     marks: list[str] = field(default_factory=list)
+    supplies: list[str] = field(default_factory=list)
+    """Supplies with which it is put up, by name."""
+    told: list[str] = field(default_factory=list)
+    """How it is cut, where it is."""
 
 
-def quantities(openings: tuple[OpeningView, ...]) -> dict[Station, dict[str, _Line]]:
-    """Add up the parts of openings that may go out, by place and catalogue number; tools are left out."""
+def quantities(project: ProjectView) -> dict[Station, dict[str, _Line]]:
+    """Add up what goes out, by place and catalogue number; tools are left out.
+
+    Supplies and what is put up with them stand where they are put up; wire and raceway, which are cut for a building,
+    under the building alone.
+    """
     places: dict[Station, dict[str, _Line]] = {}
-    for view in openings:
+
+    def add(place: Station, role: str, part: str, quantity: float, marks: Iterable[str]) -> _Line:
+        line = places.setdefault(place, {}).setdefault(part, _Line(role))
+        line.quantity += quantity
+        # A part in two roles is one line, and its opening is named once.
+        line.marks += [mark for mark in marks if mark not in line.marks]
+        return line
+
+    for view in project.openings:
         # An opening that is not ready is held back whole: a box that lacks one part costs the visit.
         if not view.ready or view.fit is None:
             continue
         opening = view.given.opening
-        lines = places.setdefault((opening.building or "", opening.level or ""), {})
+        place = (opening.building or "", opening.level or "")
+        places.setdefault(place, {})
         for part in view.fit.parts:
-            if part.role not in ITEM_ORDER:
-                continue
-            line = lines.setdefault(part.part, _Line(part.role))
-            line.quantity += part.quantity
-            # A part in two roles is one line, and its opening is named once.
-            if view.mark not in line.marks:
-                line.marks.append(view.mark)
-    return places
+            if part.role in ITEM_ORDER and part.role not in _OF_THE_BILL:
+                add(place, part.role, part.part, part.quantity, (view.mark,))
+    names = {each.supply.id: each.supply.name for each in project.power.supplies}
+    marks = project.marks
+    for goods in project.going.goods:
+        if goods.part:
+            at, own = (goods.building, goods.level), () if goods.supply_id else goods.opening_ids
+            line = add(at, goods.role, goods.part, float(goods.quantity), [marks[each] for each in own])
+            if goods.supply_id and names[goods.supply_id] not in line.supplies:
+                line.supplies.append(names[goods.supply_id])
+            if goods.line is not None:
+                line.told.append(run_lengths(goods.line, project.length_style))
+    # Building by building in the order of the openings, levels as they come.
+    order = list(dict.fromkeys(building for building, _ in places))
+    return dict(sorted(places.items(), key=lambda each: order.index(each[0][0])))
 
 
 def whole(quantity: float, unit: str) -> int | float:
@@ -60,7 +94,7 @@ def whole(quantity: float, unit: str) -> int | float:
 
 def build(project: ProjectView, _: OpeningView | None = None) -> Document:
     """Build the pick list of a whole project."""
-    places = quantities(project.openings)
+    places = quantities(project)
     ready = [view for view in project.openings if view.ready]
     held = [view for view in project.openings if not view.ready]
     totals: dict[str, _Line] = defaultdict(lambda: _Line(""))
@@ -89,13 +123,16 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
             total.role = line.role
             total.quantity += line.quantity
             total.marks += line.marks
+            total.told += [f"{place[0]}: {each}" if place[0] else each for each in line.told]
         openings = sum((v.given.opening.building or "", v.given.opening.level or "") == place for v in ready)
         title = words.place(*place)
         sections.append(
             Section(
                 (
                     Heading(title),
-                    Paragraph(f"{openings} openings", "small"),
+                    Paragraph(
+                        f"{openings} openings" if openings else "For the building, and for its supplies", "small"
+                    ),
                     _table(project, lines, f"Pick {title}", marks=True),
                 )
             )
@@ -104,8 +141,16 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
         front += [Heading("Totals of the project", 2), _table(project, dict(totals), "Totals", marks=False)]
     else:
         front.append(Paragraph("Nothing can go out: no opening fits without an open error.", "caution"))
+    missing = [each for each in project.going.goods if each.needs]
+    if missing:
+        front += [Heading("Not to be picked yet", 2), _missing(missing)]
+    if project.going.licensed:
+        front += [Heading("Not ours to bring", 2), _licensed(project.going.licensed)]
     if held:
         front += [Heading("Held back", 2), _held_back(held)]
+    held_supplies = _held_supplies(project)
+    if held_supplies:
+        front += [Heading("Supplies held back", 2), _held_table(held_supplies)]
     return Document(
         "Pick list", project.title, project.revision, project.date, (Section(tuple(front)), *sections),
         subtitle=f"{len(ready)} of {len(project.openings)} openings",
@@ -115,19 +160,25 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
 def _table(project: ProjectView, lines: dict[str, _Line], title: str, *, marks: bool) -> Table:
     rows: list[tuple[Cell, ...]] = []
     strong = set()
-    ordered = sorted(lines.items(), key=lambda entry: (ITEM_ORDER.index(entry[1].role), entry[0]))
+    ordered = sorted(lines.items(), key=lambda entry: (_ORDER.index(entry[1].role), entry[0]))
     for number, line in ordered:
         part = project.catalogue.get(number)
         strong.add(len(rows))
         what = part.description if part else "not in the catalogue"
         unit = part.unit if part else ""
+        held = held_by(part) if part is not None and not line.told else None
+        if held is not None and held > 1:
+            # Counted by the piece: as many boxes would be many times too much.
+            what, unit = f"{what} ({unit} of {held:g})", _PIECE
         count = whole(line.quantity, unit)
         if count != words.quantity(line.quantity):
             what += f" ({words.quantity(line.quantity):g} used up)"
+        if line.told:
+            what += f": {'; '.join(line.told)}"
         row: tuple[Cell, ...] = (TICK, number, what, count, unit)
-        rows.append((*row, ", ".join(line.marks)) if marks else row)
-        for held in contents(project.catalogue, number, count):
-            row = ("", held.number, held.text, held.shown, held.unit)
+        rows.append((*row, ", ".join((*line.supplies, *line.marks))) if marks else row)
+        for inside in contents(project.catalogue, number, count):
+            row = ("", inside.number, inside.text, inside.shown, inside.unit)
             rows.append((*row, "") if marks else row)
     columns = [
         Column("", 0.3, "centre"), Column("Part", 1.5), Column("Description", 3.2), Column("Qty", 0.6, "right"),
@@ -151,6 +202,45 @@ def _held_back(held: list[OpeningView]) -> Table:
             why = "no combination of parts fits"
         rows.append((view.mark, words.place(view.given.opening.building, view.given.opening.level), why))
     return Table((Column("Mark", 1.0), Column("Place", 1.6), Column("Why", 5.0)), tuple(rows), title="Held back")
+
+
+def _missing(goods: list[Goods]) -> Table:
+    rows = tuple(
+        (words.place(each.building, each.level), ROLES[each.role], each.text, ", ".join(each.needs)) for each in goods
+    )
+    columns = (Column("Place", 1.6), Column("What", 1.2), Column("For", 3.0), Column("Needs", 3.0))
+    return Table(columns, rows, title="Not to be picked yet")
+
+
+def _licensed(work: Iterable[LicensedWork]) -> Table:
+    rows = tuple(
+        (each.supply, words.place(each.building, each.level), each.text, ", ".join(each.needs)) for each in work
+    )
+    columns = (Column("For", 1.0), Column("Place", 1.6), Column("Licensed work", 5.0), Column("Needs", 1.4))
+    return Table(columns, rows, title="Licensed work")
+
+
+def _held_supplies(project: ProjectView) -> list[tuple[str, str, str]]:
+    """Return supplies that do not go out, and why."""
+    ready = {view.given.opening.id for view in project.openings if view.ready}
+    found = []
+    for each in project.power.supplies:
+        if not laid(each):
+            continue
+        errors = project.errors_of(each.supply.id)
+        if errors:
+            why = "; ".join(f"{finding.rule}: {finding.message}" for finding in errors[:3])
+        elif ready.isdisjoint(each.openings):
+            why = "none of its openings goes out"
+        else:
+            continue
+        found.append((each.supply.name, words.place(each.supply.building, each.supply.level), why))
+    return found
+
+
+def _held_table(held: list[tuple[str, str, str]]) -> Table:
+    columns = (Column("Supply", 1.0), Column("Place", 1.6), Column("Why", 5.0))
+    return Table(columns, tuple(held), title="Supplies held back")
 
 
 PICK_LIST = DocumentKind("pick-list", "Pick list", ("pdf", "xlsx"), False, build)

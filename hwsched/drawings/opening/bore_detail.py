@@ -17,7 +17,7 @@ from hwsched.values import Fit, OpeningInput
 
 TITLE = "Bore detail"
 _AROUND_MM = 22.0
-_BETWEEN_MM = 70.0
+_BETWEEN_MM = 120.0
 _ARC_MM = 16.0
 
 

@@ -4,15 +4,13 @@ Words only; where they stand is the drawings' affair.
 """
 
 import math
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
 from typing import Final
 
 from hwsched.drawings.text_room import broken
-from hwsched.quantities import LengthStyle
+from hwsched.quantities import LengthStyle, in_run_unit, run_unit
 from hwsched.values.power import CircuitResult, Device, NodeResult, RunResult, SupplyResult
-
-METRES_PER_FOOT: Final = 0.3048
-"""Exact (international foot)."""
+from hwsched.wiring.failure import lasts_h
 
 STATE_WORDS: Final = {
     "normal": "mains normal",
@@ -21,6 +19,9 @@ STATE_WORDS: Final = {
     "standby-end": "end of standby",
     "peak": "peak",
 }
+_ON_ALARM: Final[Mapping[str | None, str]] = {
+    "drops": "loses power", "stays": "keeps power", None: "unknown: needs circuit.alarm",
+}  # fmt: skip
 _STRANDING: Final = {"stranded": "str", "solid": "sol"}
 STRANDING_NOTE: Final = "str: stranded, sol: solid; 2 × : so many conductors in parallel, each way."
 
@@ -40,10 +41,8 @@ def run_length_words(length_m: float, style: LengthStyle) -> str:
     """
     if not math.isfinite(length_m):
         return "length unknown"
-    if style == "mm":
-        return f"{_short(length_m)} m"
-    feet = length_m / METRES_PER_FOOT
-    return f"{feet:.0f} ft" if feet >= 10 else f"{_short(feet)} ft"
+    shown, unit = in_run_unit(length_m, style), run_unit(style)
+    return f"{shown:.0f} {unit}" if unit == "ft" and shown >= 10 else f"{_short(shown)} {unit}"
 
 
 def conductor_words(run: RunResult) -> str:
@@ -57,6 +56,26 @@ def conductor_words(run: RunResult) -> str:
     several = f"{run.parallel} × " if run.parallel > 1 else ""
     stranding = _STRANDING.get(run.stranding, run.stranding)
     return f"{several}{run.gauge or 'gauge unknown'} {stranding}".strip()
+
+
+def margin_words(result: SupplyResult) -> str:
+    """Say in one line what a supply bears: its failure, that of its mains, the fire alarm, later openings."""
+    count = len(set(result.openings))
+    hours = lasts_h(result)
+    lasts = "at once" if hours == 0 else "after an unknown time" if hours is None else f"after {hours:.3g} h"
+    circuits: dict[str | None, list[str]] = {}
+    for circuit in result.circuits:
+        if circuit.openings:
+            circuits.setdefault(circuit.circuit.alarm, []).append(circuit.circuit.name)
+    alarm = [f"{', '.join(names)} {_ON_ALARM[does]}" for does, names in circuits.items()]
+    told = f"with it {count} lose power; without mains {lasts}; on the fire alarm {'; '.join(alarm)}"
+    text = f"{result.supply.name}: {told}."
+    later = [
+        f"{each.circuit} {'bears' if each.borne else 'may not bear' if each.borne is None else 'does not bear'} "
+        f"{each.count} more"
+        for each in result.growth
+    ]
+    return f"{text} {'; '.join(later)}." if later else text
 
 
 def worst_of(node: NodeResult) -> tuple[float, str] | None:

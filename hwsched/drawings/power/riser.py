@@ -9,7 +9,14 @@ from typing import Final
 from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.drawing import Circle, Drawing, Line, Pen, Shape, Text
 from hwsched.drawings.opening.symbols import box
-from hwsched.drawings.power.power_words import STRANDING_NOTE, collapse_words, is_low, problem_words, shortened
+from hwsched.drawings.power.power_words import (
+    STRANDING_NOTE,
+    collapse_words,
+    is_low,
+    margin_words,
+    problem_words,
+    shortened,
+)
 from hwsched.drawings.power.riser_layout import (
     AIR_MM,
     LANES_X,
@@ -38,6 +45,7 @@ _KEY_NOTE: Final = (
 )
 _LOW_NOTE: Final = "Thick: a place under its least voltage, and the run that leads there."
 _MOST_NOTES: Final = 4
+_MOST_MARGINS: Final = 3
 _CAP: Final = 1.8
 """Height of small capitals [paper mm]."""
 
@@ -113,7 +121,12 @@ def _notes(plan: SheetPlan, supplies: Sequence[SupplyResult], loose: Sequence[st
         notes.append(_LOW_NOTE)
     if any(stop.kind == "junction" for stop in stops):
         notes.append("Levels of junctions are not recorded: each is drawn on a level of what it feeds.")
-    return (*notes, *shortened([*loose, *problems], _MOST_NOTES, "See the power schedule."))
+    bears = [margin_words(supplies[index]) for index in plan.supplies if supplies[index].openings]
+    return (
+        *notes,
+        *shortened(bears, _MOST_MARGINS, "What else fails: see the power schedule."),
+        *shortened([*loose, *problems], _MOST_NOTES, "See the power schedule."),
+    )
 
 
 def _shapes(sheet: Sheet, supplies: Sequence[SupplyResult]) -> list[Shape]:

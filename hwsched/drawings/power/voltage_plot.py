@@ -11,7 +11,6 @@ from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.drawing import Circle, Drawing, Line, Pen, Shape, Text
 from hwsched.drawings.opening.symbols import box
 from hwsched.drawings.power.power_words import (
-    METRES_PER_FOOT,
     collapse_words,
     is_low,
     problem_words,
@@ -22,7 +21,7 @@ from hwsched.drawings.power.power_words import (
 from hwsched.drawings.power.riser_strings import SUPPLY_NODE
 from hwsched.drawings.text_room import broken, line_step_mm, text_room_mm
 from hwsched.drawings.unknown import unknown_drawing
-from hwsched.quantities import LengthStyle
+from hwsched.quantities import LengthStyle, in_run_unit, run_unit
 from hwsched.values.power import CircuitResult, NodeResult, SupplyResult
 
 _LEFT: Final = 18.0
@@ -108,8 +107,8 @@ class _Plot:
     def __init__(self, circuit: CircuitResult, states: Sequence[str], style: LengthStyle) -> None:
         self._circuit = circuit
         self._states = states
-        self._unit = 1.0 if style == "mm" else METRES_PER_FOOT
-        self._unit_name = "m" if style == "mm" else "ft"
+        self._unit = 1.0 / in_run_unit(1.0, style)
+        self._unit_name = run_unit(style)
         self._nodes = {node.node: node for node in circuit.nodes if node.volts and math.isfinite(node.distance_m)}
         self._source = {state: circuit.source_v[state] for state in states if state in circuit.source_v}
         volts = [value for node in self._nodes.values() for value in node.volts.values()]

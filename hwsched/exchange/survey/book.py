@@ -4,12 +4,14 @@ What a header means stands in `survey_words`, how cells are read in `survey_colu
 `survey_rows` and `survey_openings`.
 """
 
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import Final
 
-from hwsched.attributes import as_text
-from hwsched.exchange.problems import CellProblem, FileProblem, InputRejected, column_letter
+from hwsched.exchange.problems import CellProblem, FileProblem, column_letter
 from hwsched.exchange.survey.columns import read_columns
+from hwsched.exchange.survey.counted import Made
+from hwsched.exchange.survey.counts import TYPE, quantity_column, read_counts
 from hwsched.exchange.survey.facts import (
     Assumption,
     Question,
@@ -19,20 +21,24 @@ from hwsched.exchange.survey.facts import (
     UnmappedColumn,
 )
 from hwsched.exchange.survey.grid import Grid, read_grids
-from hwsched.exchange.survey.header import Header, find_header, map_columns
+from hwsched.exchange.survey.header import MARK, compose_marks, map_columns, places_of
 from hwsched.exchange.survey.mapping import RememberedMapping, SheetMapping, header_keys, plain_word
 from hwsched.exchange.survey.memory import recall
 from hwsched.exchange.survey.openings import Taken, finish
+from hwsched.exchange.survey.patterns import places
 from hwsched.exchange.survey.plausibility import BY_ID, with_oddities
+from hwsched.exchange.survey.repeated_marks import ask_about_repeated, refuse_half_marks
+from hwsched.exchange.survey.row import rows_of
 from hwsched.exchange.survey.rows import gather
 from hwsched.exchange.survey.sheet import SheetFacts, assume, unread
+from hwsched.exchange.survey.sheets import Sheets, choose_sheets
+from hwsched.exchange.survey.shifted import CURE, find_shifted, name_shifted
+from hwsched.exchange.survey.types import Types
+from hwsched.exchange.survey.words import TYPE as TYPE_TARGET
 from hwsched.exchange.survey.words import Vocabulary
 from hwsched.quantities import BARE_UNITS, BareUnit
 
 __all__ = ["SurveyOptions", "SurveyRead", "read_survey"]
-
-_FEWEST_FACTS: Final = 2
-"""Facts beside the mark with which a sheet that is not the best one is worth speaking of."""
 
 _SHOWN: Final = 12
 """Headings of the file that a message names."""
@@ -58,36 +64,53 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
     InputRejected
         Where the file as a whole cannot be read, or no sheet has a header with marks.
     """
-    grids = read_grids(path, options.sheet)
+    grids = read_grids(path, options.sheet, options.encoding)
     vocabulary = Vocabulary(options.own_fields)
-    mains, lists, passed_over, other_sheets = _choose(grids, vocabulary, options, path.name)
+    chosen = choose_sheets(grids, vocabulary, options, path.name)
+    passed_over = list(chosen.passed_over)
     sheets: list[tuple[SheetFacts, bool]] = []
+    of_types: list[SheetFacts] = []
     mappings: list[SheetMapping] = []
     problems: list[CellProblem | FileProblem] = []
     unmapped: list[UnmappedColumn] = []
-    for grid, header in (*mains, *lists):
+    for grid, header in (*chosen.types, *chosen.openings, *chosen.lists):
+        compose_marks(grid, header)
         mapping, wrong = map_columns(grid, header, vocabulary, options)
         mappings.append(mapping)
         if wrong:
             problems += wrong
             continue
-        remembered = recall(options.remembered, header.texts, options.plan)
+        remembered = recall(options.remembered, header.headings, options.plan)
         of_memory = next((unit for unit in BARE_UNITS if remembered and unit == remembered.bare_unit), None)
         # What is said now, then what was said of such a file the last time, then the project's habit.
         bare: BareUnit | None = options.bare_unit or of_memory or options.usual_unit
-        sheet = read_columns(grid, mapping, vocabulary, bare, as_typed=options.as_typed, last_row=options.last_row)
-        sheets.append((sheet, (grid, header) in mains))
+        sheet = _read_sheet(grid, mapping, vocabulary, bare, options)
         unmapped += _unmapped(sheet, mapping)
-        _ask_about_quantities(sheet, mapping)
         _say_recalled(sheet, mapping, vocabulary, options.plan)
         passed_over += sheet.passed_over
+        if (grid, header) in chosen.types:
+            of_types.append(sheet)
+            mappings[-1] = _keyed_by_type(mapping)
+        else:
+            is_opening = (grid, header) in chosen.openings
+            sheets.append((sheet, is_opening))
+            if is_opening:
+                refuse_half_marks(sheet, mapping)
+                read_counts(sheet, mapping)
+                ask_about_repeated(sheet, mapping)
     problems += _named_nowhere(path.name, mappings, options)
-    openings, rejected, of_rows, assumed = _openings(sheets, passed_over, only_named=options.sheet is not None)
-    problems += [problem for sheet, _ in sheets for problem in sheet.problems]
-    problems += of_rows
+    pattern = next((mapping.counts for mapping in mappings if mapping.counts), "")
+    gathered = _openings(sheets, of_types, chosen, pattern, path.name, only_named=options.sheet is not None)
+    openings, rejected, assumed = gathered.openings, gathered.rejected, gathered.assumed
+    passed_over += gathered.passed_over
+    notes = [Assumption(grid.sheet, "", "", note, len(grid.rows)) for grid in grids for note in grid.notes]
+    every = [*of_types, *(sheet for sheet, _ in sheets)]
+    problems += [problem for sheet in every for problem in sheet.problems]
+    problems += gathered.problems
     if not openings and not rejected and not problems:
         rows = "has no row below its header"
-        problems.append(FileProblem(path.name, rows, mains[0][0].sheet, "rows with a mark and facts"))
+        named = chosen.openings[0][0].sheet if chosen.openings else ""
+        problems.append(FileProblem(path.name, rows, named, "rows with a mark and facts"))
     problems += _unknown_cures(path.name, options)
     openings, oddities = with_oddities(openings, options.cures)
     return SurveyRead(
@@ -95,116 +118,106 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
         openings=openings,
         rejected=rejected,
         mapping=tuple(mappings),
-        assumptions=(*(a for sheet, _ in sheets for a in sheet.assumptions), *assumed),
+        assumptions=(*notes, *(a for sheet in every for a in sheet.assumptions), *assumed),
         problems=tuple(problems),
         unmapped=tuple(unmapped),
         passed_over=tuple(passed_over),
-        other_sheets=other_sheets,
-        questions=tuple(question for sheet, _ in sheets for question in sheet.questions),
+        other_sheets=chosen.others,
+        questions=(*(question for sheet in every for question in sheet.questions), *gathered.questions),
         oddities=oddities,
     )
 
 
-Found = tuple[Grid, Header]
+def _read_sheet(
+    grid: Grid, mapping: SheetMapping, vocabulary: Vocabulary, bare: BareUnit | None, options: SurveyOptions
+) -> SheetFacts:
+    def read() -> SheetFacts:
+        return read_columns(
+            grid, mapping, vocabulary, bare,
+            as_typed=options.as_typed, last_row=options.last_row, decimal=options.decimal,
+            pairs=options.pairs,
+        )  # fmt: skip
+
+    sheet = read()
+    found = find_shifted(sheet, mapping, vocabulary, bare)
+    if found and CURE in options.cures:
+        for shifted in found:
+            grid.rows[shifted.row] = list(shifted.line)
+        sheet = read()
+        rows = ", ".join(str(shifted.row + 1) for shifted in found)
+        text = f"values that stood one column too far moved to their headings, rows {rows}"
+        sheet.assumptions.append(Assumption(grid.sheet, "", "", text, len(found)))
+    elif found:
+        name_shifted(sheet, found)
+    return sheet
 
 
-def _choose(
-    grids: list[Grid], vocabulary: Vocabulary, options: SurveyOptions, file: str
-) -> tuple[list[Found], list[Found], list[str], tuple[str, ...]]:
-    """Choose the sheets: of openings the one whose header names most, and those of the same header; all lists of items.
+@dataclass(slots=True)
+class _Gathered:
+    """What became of the rows."""
 
-    Returns
-    -------
-    tuple
-        Sheets of openings, lists of items, what is passed over, and sheets without openings.
-    """
-    found = {grid.sheet: header for grid in grids if (header := find_header(grid, vocabulary, options))}
-    marked = [(grid, found[grid.sheet]) for grid in grids if grid.sheet in found and found[grid.sheet].has_mark]
-    lists = [each for each in marked if each[1].is_items() and each[0].sheet != options.sheet]
-    mains = [each for each in marked if each not in lists]
-    if options.sheet is not None:
-        mains = [each for each in mains if each[0].sheet == options.sheet]
-    if not mains and options.sheet is None:
-        # A file of items alone tells of openings too, if only their marks.
-        mains, lists = lists, []
-    if not mains:
-        raise InputRejected([_no_header(file, grids, found, options)])
-    best = max(mains, key=lambda each: len(each[1].targets))
-    # A book with one sheet a level has the same header on each; another header is another list, and is told, not
-    # read.
-    alike = [each for each in mains if each[1].fingerprint == best[1].fingerprint]
-    read = {grid.sheet for grid, _ in (*alike, *lists)}
-    passed_over = []
-    others = []
-    for grid in grids:
-        if grid.sheet in read or grid.sheet == options.sheet:
-            continue
-        header = found.get(grid.sheet)
-        if header is not None and header.has_mark and len(header.targets) > _FEWEST_FACTS:
-            passed_over.append(f"sheet {grid.sheet}: looks like openings too; not read, its header is another one")
-        elif any(any(row) for row in grid.rows):
-            others.append(grid.sheet)
-    return alike, lists, passed_over, tuple(others)
-
-
-def _no_header(file: str, grids: list[Grid], found: dict[str, Header], options: SurveyOptions) -> FileProblem:
-    accepted = "a header row among the first 30 filled rows, such as Mark, Level, Width, Height, Thickness"
-    if options.sheet is not None:
-        grids = [grid for grid in grids if grid.sheet == options.sheet]
-    if not any(any(row) for grid in grids for row in grid.rows):
-        return FileProblem(file, "holds nothing", options.sheet or "", accepted)
-    without_mark = next((grid.sheet for grid in grids if grid.sheet in found), None)
-    if without_mark is not None:
-        row = found[without_mark].last + 1
-        message = f"row {row} looks like a header, but has no column of marks"
-        return FileProblem(file, message, without_mark, "a column headed Mark, Door no or Opening")
-    return FileProblem(file, "no row looks like a header with a column of marks", options.sheet or "", accepted)
+    openings: tuple[SurveyedOpening, ...] = ()
+    rejected: tuple[str, ...] = ()
+    problems: list[CellProblem | FileProblem] = field(default_factory=list)
+    assumed: list[Assumption] = field(default_factory=list)
+    questions: list[Question] = field(default_factory=list)
+    passed_over: list[str] = field(default_factory=list)
 
 
 def _openings(
-    sheets: list[tuple[SheetFacts, bool]], passed_over: list[str], *, only_named: bool
-) -> tuple[tuple[SurveyedOpening, ...], tuple[str, ...], list[CellProblem], list[Assumption]]:
-    drafts, problems, skipped = gather(sheets, only_named=only_named)
+    sheets: list[tuple[SheetFacts, bool]],
+    of_types: list[SheetFacts],
+    chosen: Sheets,
+    pattern: str,
+    file: str,
+    *,
+    only_named: bool,
+) -> _Gathered:
+    found = _Gathered()
+    types = Types()
+    for sheet in of_types:
+        for _, row in rows_of(sheet):
+            if row.mark is not None:
+                types.add(row.mark, row)
+    drafts, of_rows, skipped = gather(
+        sheets, only_named=only_named, types=types, rows_are_types=pattern == TYPE
+    )  # fmt: skip
+    found.problems += of_rows
     if skipped:
-        passed_over.append(f"{skipped} rows in lists of items: their openings stand on another sheet")
+        found.passed_over.append(f"{skipped} rows in lists of items: their openings stand on another sheet")
+    made = Made(pattern, {draft.mark for draft in drafts})
+    drafts += made.drafts_of(chosen.counts, types)
     taken = Taken()
     openings: list[SurveyedOpening] = []
     rejected: list[str] = []
+    problems: list[CellProblem] = []
     for draft in drafts:
         opening = finish(draft, taken, problems)
         if draft.bad:
             rejected.append(draft.mark)
         else:
-            openings.append(opening)
-    name = sheets[0][0].grid.sheet if sheets else ""
-    assumed = [Assumption(name, "", "", text, count) for text, count in taken.lines()]
-    return tuple(openings), tuple(rejected), problems, assumed
+            openings += made.openings_of(opening, draft)
+    found.problems += [*problems, *made.problems]
+    found.questions += made.questions
+    found.openings, found.rejected = tuple(openings), tuple(rejected)
+    name = sheets[0][0].grid.sheet if sheets else chosen.counts[0].grid.sheet if chosen.counts else ""
+    found.assumed = [
+        Assumption(name, "", "", text, count) for text, count in (*taken.lines(), *types.lines(), *made.lines())
+    ]
+    found.assumed += [Assumption(sheet, "", "", text, 1) for sheet, text in chosen.said]
+    found.passed_over += [
+        f"type {name}, to which {count} rows refer: no table and no row says what it is"
+        for name, count in types.lacking.items()
+    ]
+    return found
 
 
-_QUANTITY: Final = frozenset({"qty", "quantity", "count", "doorcount", "noofdoors", "numberofdoors", "pcs", "quan"})
-
-
-def _ask_about_quantities(sheet: SheetFacts, mapping: SheetMapping) -> None:
-    """Ask about rows that stand for several doors: each is one opening until they are listed one by one."""
-    carried = {column.index for column in mapping.columns} | mapping.left_out
-    for index, header in enumerate(mapping.headers):
-        if plain_word(header) not in _QUANTITY or index in carried:
-            continue
-        lines = [sheet.grid.rows[row] for row in sheet.rows]
-        cells = [line[index] if index < len(line) else "" for line in lines]
-        many = [n for n, cell in enumerate(cells) if _several(cell)]
-        if many:
-            read = ", ".join(f'"{as_text(cells[n])}"' for n in many[:_SHOWN])
-            rows = tuple(sheet.rows[n] + 1 for n in many)
-            answers = ("one opening a row", "as many openings: list each with a mark of its own")
-            sheet.questions.append(Question(mapping.sheet, column_letter(index), header, read, rows, answers))
-
-
-def _several(cell: object) -> bool:
-    try:
-        return float(as_text(cell)) > 1
-    except ValueError:
-        return False
+def _keyed_by_type(mapping: SheetMapping) -> SheetMapping:
+    """Return the mapping of a table of types as it is remembered: its first column is no mark."""
+    columns = tuple(
+        replace(column, target=TYPE_TARGET) if column.target == MARK else column for column in mapping.columns
+    )
+    return replace(mapping, columns=columns)
 
 
 def _say_recalled(
@@ -237,27 +250,36 @@ def _named_nowhere(file: str, mappings: list[SheetMapping], options: SurveyOptio
     """Refuse what is said of a column that no sheet has: it is a slip of the pen, and would else do nothing."""
     known = {key for mapping in mappings for key in header_keys(mapping.headers)}
     known |= {plain_word(f"column {column_letter(i)}") for mapping in mappings for i in range(len(mapping.headers))}
-    told = dict.fromkeys((*options.columns, *options.units, *options.dashes, *options.words))
+    told = dict.fromkeys((*options.columns, *options.units, *options.dashes, *options.words, *places(options.mark)))
     headers = list(dict.fromkeys(header for mapping in mappings for header in mapping.headers if header))
     accepted = ", ".join(headers[:_SHOWN]) + (" ..." if len(headers) > _SHOWN else "")
-    return [
+    plain = {plain_word(key) for key in known}
+    problems = [
         FileProblem(file, f"has no column {header}, of which something is said", accepted=accepted)
         for header in told
-        if plain_word(header) not in {plain_word(key) for key in known}
+        if plain_word(header) not in plain
     ]
+    if options.mark and not places(options.mark):
+        wanted = "headings in braces, such as {Level}-{No}"
+        problems.append(FileProblem(file, f"has no mark made as {options.mark}", accepted=wanted))
+    return problems
 
 
 def _unknown_cures(file: str, options: SurveyOptions) -> list[FileProblem]:
-    curable = ", ".join(kind.id for kind in BY_ID.values() if kind.cure)
+    curable = ", ".join((*(kind.id for kind in BY_ID.values() if kind.cure), CURE))
     return [
         FileProblem(file, f"has nothing that {name} would cure", accepted=curable)
         for name in sorted(options.cures)
-        if name not in BY_ID or not BY_ID[name].cure
+        if name != CURE and (name not in BY_ID or not BY_ID[name].cure)
     ]
 
 
 def _unmapped(sheet: SheetFacts, mapping: SheetMapping) -> list[UnmappedColumn]:
     taken = {column.index for column in mapping.columns}
+    if mapping.mark:
+        taken |= set(places_of(mapping.mark, mapping.headers).values())
+    if mapping.counts and (index := quantity_column(mapping.headers, taken | mapping.left_out)) is not None:
+        taken.add(index)
     width = max((len(mapping.headers), *(len(sheet.grid.rows[row]) for row in sheet.rows)), default=0)
     filled = unread(sheet, [index for index in range(width) if index not in taken])
     found = []

@@ -26,6 +26,8 @@ class Column:
     sheet: SheetFacts
     column: MappedColumn
     cells: Sequence[Any]
+    pairs: str = ""
+    """What a person said that widths of pairs are, which do not say it."""
 
 
 def hashable(cells: Sequence[Any]) -> Sequence[Any]:

@@ -4,16 +4,27 @@ Columns repeat themselves, so each different cell is read once and the rows are 
 cells, assumed units and values that stand apart from their column. How rows become openings stands in `survey_rows`.
 """
 
+import re
 from collections import Counter
 from collections.abc import Mapping
 from itertools import zip_longest
 from typing import Any, Final
 
-from hwsched.attributes import Attribute, CellError, CellReader, as_text, show_value, within_limits
+from hwsched.attributes import (
+    Attribute,
+    CellError,
+    CellReader,
+    Unclear,
+    as_text,
+    show_value,
+    unclear_word,
+    within_limits,
+)
 from hwsched.attributes.emptiness import UNKNOWN
 from hwsched.exchange.survey.column import LEAVES, Column, bare_unit_of, hashable, keep, say_assumed
 from hwsched.exchange.survey.grid import Grid
 from hwsched.exchange.survey.mapping import SheetMapping, Target
+from hwsched.exchange.survey.pairs import leaf_width, pair_measures
 from hwsched.exchange.survey.sheet import (
     SheetFacts,
     ask,
@@ -27,12 +38,14 @@ from hwsched.exchange.survey.sheet import (
     rows_with_content,
 )
 from hwsched.exchange.survey.signs import settle, shown
-from hwsched.exchange.survey.sizes import read_sizes
+from hwsched.exchange.survey.sizes import ask_about_pairs, read_sizes
 from hwsched.exchange.survey.words import LOCK_FACTS, Vocabulary
 from hwsched.quantities import BareUnit, Pair, ReadingError, read_length, suspicious_in_column
 from hwsched.survey import LEAF
 
 _WIDTH: Final = LEAF.attribute("width_mm")
+_NUMERIC: Final = frozenset({"length", "number", "integer"})
+_NUMERAL: Final = re.compile(r"[0-9][0-9.,]*")
 _NEAR: Final = 4.0
 """Columns whose largest value is within this factor of the smallest hold nothing that stands apart."""
 
@@ -45,6 +58,8 @@ def read_columns(
     *,
     as_typed: bool = False,
     last_row: int | None = None,
+    decimal: str = "",
+    pairs: str = "",
 ) -> SheetFacts:
     """Read the mapped columns of a sheet.
 
@@ -62,6 +77,10 @@ def read_columns(
         Take values that stand apart from their column without asking.
     last_row : int or None
         Last row of the table, where the user says it.
+    decimal : {"", "comma", "point"}
+        Mark before the decimals of numbers that are texts.
+    pairs : {"", "leaf", "both"}
+        What widths of pairs are, which do not say it.
 
     Returns
     -------
@@ -77,7 +96,11 @@ def read_columns(
         attribute = vocabulary.attribute(column.target)
         is_length = attribute is None or attribute.kind == "length"
         unit = column.unit or (bare_unit if is_length else None)
-        reading = Column(sheet, column, cells[column.index])
+        numeric = attribute is None or attribute.kind in _NUMERIC
+        told = cells[column.index]
+        reading = Column(
+            sheet, column, [in_points(cell, decimal) for cell in told] if decimal and numeric else told, pairs
+        )
         if attribute is None:
             read_sizes(reading, unit)
         else:
@@ -85,6 +108,21 @@ def read_columns(
     refuse_doubtful(sheet, mapping)
     fill_places(sheet)
     return sheet
+
+
+def in_points(cell: object, decimal: str) -> object:
+    """Return a text with the decimals of its numbers behind a point and no mark between thousands.
+
+    Examples
+    --------
+    >>> told = (("1.219,5 mm", "comma"), ("1,219.5", "point"), ("1,219", "comma"), (3.5, "point"))
+    >>> [in_points(cell, decimal) for cell, decimal in told]
+    ['1219.5 mm', '1219.5', '1.219', 3.5]
+    """
+    if not isinstance(cell, str):
+        return cell
+    groups, mark = (".", ",") if decimal == "comma" else (",", ".")
+    return _NUMERAL.sub(lambda match: match[0].replace(groups, "").replace(mark, "."), cell)
 
 
 def _read_facts(reading: Column, attribute: Attribute, unit: str | None, *, as_typed: bool) -> None:
@@ -97,6 +135,8 @@ def _read_facts(reading: Column, attribute: Attribute, unit: str | None, *, as_t
     assumed: dict[object, str] = {}
     about: list[object] = []
     two_leaves: set[object] = set()
+    unclear: dict[object, Unclear] = {}
+    of_pairs: list[object] = []
     try:
         signs = settle(attribute, column, counts, lambda cell: read(cell).value)
     except CellError as error:
@@ -112,11 +152,18 @@ def _read_facts(reading: Column, attribute: Attribute, unit: str | None, *, as_t
             found = read(cell)
         except CellError as error:
             leaf_mm = _leaf_of_pair(cell, attribute, column.target, unit)
+            pair = pair_measures(cell, bare_unit_of(unit)) if _is_width(attribute, column.target) else None
+            if pair is not None:
+                leaf_mm = leaf_width(pair[0], reading.pairs)
             memo[cell] = leaf_mm
-            if leaf_mm is None:
-                errors[cell] = error
-            else:
+            if leaf_mm is not None or pair is not None:
                 two_leaves.add(cell)
+                if leaf_mm is None:
+                    of_pairs.append(cell)
+            elif (word := unclear_word(attribute, cell)) is not None and word.readings:
+                unclear[cell] = word
+            else:
+                errors[cell] = error
             continue
         memo[cell] = found.value
         if found.assumed_unit is not None:
@@ -136,8 +183,15 @@ def _read_facts(reading: Column, attribute: Attribute, unit: str | None, *, as_t
         doubtful = set(signs.asked)
         entries = [entry for entry, cell in enumerate(cells) if cell in doubtful]
         ask(sheet, column, shown(signs.asked, counts), entries, signs.answers)
+    _ask_about_words(reading, unclear, counts)
+    ask_about_pairs(reading, of_pairs)
+    for name in dict.fromkeys(name for also in signs.also.values() for name, _ in also):
+        said_of = {cell: value for cell, also in signs.also.items() for each, value in also if each == name}
+        target = Target(column.target.entity, name, column.target.slot)
+        keep(reading, target, [said_of.get(cell) for cell in cells])
     for cell in signs.answered:
         said = show_value(attribute, memo[cell]) if memo[cell] is not None else UNKNOWN
+        said += "".join(f", {name} {value}" for name, value in signs.also.get(cell, ()))
         assume(sheet, column, f'"{as_text(cell).strip()}" taken as {said}, as was said', counts[cell])
     if about:
         assume(sheet, column, "measures said to be approximate taken as they are", sum(counts[c] for c in about))
@@ -145,15 +199,33 @@ def _read_facts(reading: Column, attribute: Attribute, unit: str | None, *, as_t
         _ask_about_strays(reading, values, memo, assumed)
 
 
+def _ask_about_words(reading: Column, unclear: Mapping[object, Unclear], counts: Mapping[Any, int]) -> None:
+    """Ask what each word of several meanings means, once however many cells hold it, with all that it may mean."""
+    cells = hashable(reading.cells)
+    by_word: dict[str, list[object]] = {}
+    for cell, word in unclear.items():
+        by_word.setdefault(word.word, []).append(cell)
+    for of_word in by_word.values():
+        held = set(of_word)
+        entries = [entry for entry, cell in enumerate(cells) if cell in held]
+        answers = (UNKNOWN, *(each.label for each in unclear[of_word[0]].readings))
+        text = as_text(of_word[0]).strip()
+        ask(reading.sheet, reading.column, shown(of_word, counts), entries, answers, "word", text)
+
+
 def _leaf_of_pair(cell: object, attribute: Attribute, target: Target, unit: str | None) -> float | None:
     """Return the width of one leaf where the column of widths says 2(3'-0")."""
-    if attribute is not _WIDTH or target.slot or not isinstance(cell, str):
+    if not _is_width(attribute, target) or not isinstance(cell, str):
         return None
     try:
         found = read_length(cell, bare_unit_of(unit))
     except ReadingError:
         return None
     return found.leaf_mm if isinstance(found, Pair) and within_limits(_WIDTH, found.leaf_mm) else None
+
+
+def _is_width(attribute: Attribute, target: Target) -> bool:
+    return attribute is _WIDTH and not target.slot
 
 
 def _is_watched(attribute: Attribute, target: Target) -> bool:

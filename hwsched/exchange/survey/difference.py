@@ -4,6 +4,7 @@ A blank cell leaves a known fact alone, and so does ``?``: nothing that a file l
 Here belongs which leaf and which item of the file is which of the project's.
 """
 
+from collections import Counter
 from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Any, Final
@@ -27,6 +28,7 @@ from hwsched.exchange.survey.facts import (
 from hwsched.exchange.survey.mapping import Target
 from hwsched.exchange.survey.renaming import alike_in_file, renamed, spelt_otherwise
 from hwsched.exchange.survey.words import SIZE
+from hwsched.quantities import LengthStyle
 from hwsched.survey import ENTITIES
 from hwsched.values import Item, Leaf, Opening, OpeningInput
 
@@ -52,6 +54,8 @@ class FactChange:
     origin: str
     source: str = ""
     """Who gave the present value by hand, and when; empty where a file did."""
+    given: str = ""
+    """File, sheet and row of an earlier delivery that gave the present value; empty where it was set by hand."""
 
     @property
     def label(self) -> str:
@@ -59,12 +63,12 @@ class FactChange:
         declared = _DECLARED.get((self.entity, self.attribute))
         return declared.label if declared else self.attribute.replace("_", " ")
 
-    def shown(self, value: Any) -> str:
-        """Return a value of the fact for people."""
+    def shown(self, value: Any, style: LengthStyle = "mm") -> str:
+        """Return a value of the fact for people; style: how lengths are shown."""
         declared = _DECLARED.get((self.entity, self.attribute))
         if value is None:
             return "unknown"
-        return show_value(declared, value) if declared else str(value)
+        return show_value(declared, value, style) if declared else str(value)
 
 
 @dataclass(frozen=True, slots=True)
@@ -384,10 +388,13 @@ def _gone(
     """Return the openings that the file should name and does not: on the levels that it covers, if it covers them."""
     places: set[tuple[object, object]] = {(known[mark].opening.building, known[mark].opening.level) for mark in matched}
     places |= {(opening.facts.get("building"), opening.facts.get("level")) for opening in read.openings}
+    levels = Counter(building for building, _ in places)
+    # A list of several levels of a building is one of all of them; one of a single level says nothing of the others.
     found = tuple(
         (mark, known[mark].opening.id)
         for mark in missing
         if (known[mark].opening.building, known[mark].opening.level) in places
+        or levels[known[mark].opening.building] > 1
     )
     if not found or ("gone", "", "") in decisions.answers:
         return found, ""

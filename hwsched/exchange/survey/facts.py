@@ -115,6 +115,10 @@ class SurveyOptions:
 
     sheet: str | None = None
     """Name of the sheet; None takes the sheet whose header fits best, and others like it."""
+    encoding: str | None = None
+    """Of a file that is a text; None finds it."""
+    decimal: Literal["", "comma", "point"] = ""
+    """Mark before the decimals of numbers that are texts; empty: asked where 1,000 may be one or a thousand."""
     header_row: int | None = None
     """Lowest row of the header, as the spreadsheet counts; None finds it."""
     last_row: int | None = None
@@ -123,6 +127,13 @@ class SurveyOptions:
     """Unit of lengths without one, in columns whose header names none; None: as at the last import, else the usual."""
     usual_unit: BareUnit | None = None
     """The project's unit for such lengths; None refuses them."""
+    mark: str = ""
+    """Pattern of the mark where it stands in several columns, by their headers, such as ``{Level}-{No}``."""
+    counts: str = ""
+    """How rows are read that stand for several doors: ``one`` opening a row, a ``type``, or a pattern of the marks that
+    are made of it, such as ``{mark}-{n}``; empty: one a row, and asked."""
+    pairs: Literal["", "leaf", "both"] = ""
+    """What a width of a pair is that does not say it (PR 762): of each leaf, or of both together; empty: asked."""
     columns: Mapping[str, str] = field(default_factory=dict)
     """Target by header (or ``column F``), such as ``leaf.width_mm``; empty text leaves the column out."""
     own_fields: Mapping[str, tuple[Attribute, ...]] = field(default_factory=dict)
@@ -201,6 +212,18 @@ class Assumption:
         return f"sheet {self.sheet}{column}: {self.text} ({self.count})"
 
 
+QuestionKind = Literal["dash", "word", "count", "mark", "pair"]
+
+
+_ASKED: Final[Mapping[str, str]] = {
+    "dash": "what does {0} mean",
+    "word": "what does {0} mean",
+    "count": "what becomes of rows that count {0}",
+    "mark": "is the mark all of it in {0}",
+    "pair": "is the width that of each leaf or of both in {0}",
+}
+
+
 @dataclass(frozen=True, slots=True)
 class Question:
     """What only a person can say of a column, asked once however many cells raise it."""
@@ -214,6 +237,11 @@ class Question:
     """As the spreadsheet counts."""
     answers: tuple[str, ...]
     """What it may mean; the first is taken until somebody answers."""
+    kind: QuestionKind = "dash"
+    """Of what it is asked: marks of emptiness, a word of several readings, rows that stand for several doors, marks
+    that stand there again, widths of pairs."""
+    word: str = ""
+    """The word as it stands, where one is asked about."""
 
     def describe(self) -> str:
         """Return the question in one line.
@@ -223,10 +251,10 @@ class Question:
         >>> Question("Doors", "H", "Rating", '"-" (2)', (4, 9), ("unknown", "none")).describe()
         'sheet Doors, column H (Rating): what does "-" (2) mean? taken as unknown; it may mean none'
         """
-        column = f"column {self.column} ({' '.join(self.header.split())})"
-        others = " or ".join(self.answers[1:])
-        taken = f"taken as {self.answers[0]}; it may mean {others}"
-        return f"sheet {self.sheet}, {column}: what does {self.read} mean? {taken}"
+        header = f" ({' '.join(self.header.split())})" if self.header else ""
+        column = f", column {self.column}{header}" if self.column else ""
+        taken = f"taken as {self.answers[0]}; it may mean {' or '.join(self.answers[1:])}"
+        return f"sheet {self.sheet}{column}: {_ASKED[self.kind].format(self.read)}? {taken}"
 
 
 @dataclass(frozen=True, slots=True)

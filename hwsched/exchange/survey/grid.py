@@ -4,14 +4,10 @@ Here belongs what differs between the formats. Safe reading of .xlsx stands in `
 `survey_book`.
 """
 
-import csv
 import io
 import os
-import re
 import zipfile
-from codecs import BOM_UTF16_BE, BOM_UTF16_LE
-from collections.abc import Iterator
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import Final
 
@@ -19,7 +15,9 @@ from python_calamine import CalamineError, CalamineSheet, CalamineWorkbook, Pass
 
 from hwsched.exchange.old_books import OLE, SpanError, check_span
 from hwsched.exchange.problems import FileProblem, InputRejected
-from hwsched.exchange.workbook import MOST_CELLS, open_book
+from hwsched.exchange.second_reader import read_again
+from hwsched.exchange.survey.text_table import TextError, read_table
+from hwsched.exchange.workbook import MOST_CELLS, NotReadableError, open_book
 
 Rows = list[list[object]]
 _SHEETS: Final = (".xlsx", ".xlsm")
@@ -27,9 +25,10 @@ _OTHER_SHEETS: Final = (".xls", ".ods", ".xlsb")
 _MOST_BYTES: Final = 200_000_000
 _MOST_UNPACKED: Final = 512_000_000
 _TEXTS: Final = (".csv", ".tsv", ".tab", ".txt")
-_DELIMITERS: Final = ",;\t|"
-_LONGEST_NOTE: Final = 5_000
-"""Characters over several lines that a person types into one cell; beyond, a quotation mark was never closed."""
+_START: Final = 4096
+_PARTS: Final = (("content.xml", ".ods"), ("xl/workbook.bin", ".xlsb"), ("xl/workbook.xml", ".xlsx"))
+"""Parts by which an archive is known."""
+_NO_TABLES: Final = (b"<", b"%PDF", b"{\\rtf", b"\xef\xbb\xbf<", b"SQLite")
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,9 +42,11 @@ class Grid:
     """First and last (row, column) of merged cells, from 0."""
     doubtful: dict[tuple[int, int], str] = field(default_factory=dict)
     """Why cells that come back empty are not empty."""
+    notes: tuple[str, ...] = ()
+    """How the file was read, where its name or its form says otherwise."""
 
 
-def read_grids(path: Path, named: str | None = None) -> list[Grid]:
+def read_grids(path: Path, named: str | None = None, encoding: str | None = None) -> list[Grid]:
     """Read the sheets of a survey file.
 
     Parameters
@@ -54,6 +55,8 @@ def read_grids(path: Path, named: str | None = None) -> list[Grid]:
         .xlsx, .xlsm, .xls, .ods or .csv.
     named : str, optional
         A sheet that is read even where it is hidden.
+    encoding : str, optional
+        Of a text, such as ``cp850``; None finds it.
 
     Returns
     -------
@@ -69,11 +72,16 @@ def read_grids(path: Path, named: str | None = None) -> list[Grid]:
     # Not as Path asks it: of a name that is longer than the system takes that would raise.
     if not os.path.isfile(path):
         raise _rejected(path, "is not there", "the path of a survey file")
-    if ending in _TEXTS:
-        return [_csv_grid(path)]
-    if ending not in (*_SHEETS, *_OTHER_SHEETS):
+    if ending not in (*_SHEETS, *_OTHER_SHEETS, *_TEXTS):
         raise _rejected(path, f"ends with {ending or 'nothing'}", ".xlsx, .xls, .ods, .csv, .xlsm, .xlsb, .tsv, .txt")
-    grids = _other_grids(path, named) if ending in _OTHER_SHEETS else _xlsx_grids(path, named)
+    kind = _kind(path, ending)
+    if kind in _TEXTS:
+        grids = [_text_grid(path, encoding)]
+    else:
+        grids = _other_grids(path, kind, named) if kind in _OTHER_SHEETS else _xlsx_grids(path, named)
+    if kind != ending and not (kind in _TEXTS and ending in _TEXTS):
+        note = f"read as {kind}, which it is, though its name ends with {ending}"
+        grids = [replace(grid, notes=(*grid.notes, note)) for grid in grids]
     if named is not None and all(grid.sheet != named for grid in grids):
         sheets = ", ".join(grid.sheet for grid in grids)
         raise _rejected(path, f"has no sheet {named}", f"one of its sheets: {sheets}")
@@ -84,7 +92,45 @@ def _rejected(path: Path, message: str, accepted: str) -> InputRejected:
     return InputRejected([FileProblem(path.name, message, accepted=accepted)])
 
 
+def _kind(path: Path, ending: str) -> str:
+    """Return the ending that a file's content asks for; programs that export give workbooks the names of others."""
+    with path.open("rb") as stream:
+        start = stream.read(_START)
+    if start.startswith(OLE):
+        return ".xls" if ending not in _OTHER_SHEETS else ending
+    if start.startswith(b"PK\x03\x04"):
+        try:
+            with zipfile.ZipFile(path) as archive:
+                names = set(archive.namelist())
+        except (zipfile.BadZipFile, OSError, ValueError, NotImplementedError):
+            return ending if ending not in _TEXTS else ".xlsx"
+        found = next((kind for part, kind in _PARTS if part in names), ending)
+        return ending if ending in _SHEETS and found == ".xlsx" else ".xlsx" if found in _TEXTS else found
+    if (
+        ending not in _TEXTS
+        and start
+        and b"\x00" not in start
+        and b"\n" in start
+        and not start.lstrip().startswith(_NO_TABLES)
+    ):
+        return ".csv"
+    return ending
+
+
 def _xlsx_grids(path: Path, named: str | None) -> list[Grid]:
+    try:
+        return _sheets_of(path, named)
+    except NotReadableError:
+        found = read_again(path, MOST_CELLS)
+        if found is None:
+            raise
+        note = "read by a second reader, since the first could not; look whether all is there"
+        return [
+            Grid(path.name, name, rows, notes=(note,)) for name, hidden, rows in found if not hidden or name == named
+        ]
+
+
+def _sheets_of(path: Path, named: str | None) -> list[Grid]:
     book = open_book(path)
     grids = []
     for sheet in book.sheet_names:
@@ -96,7 +142,7 @@ def _xlsx_grids(path: Path, named: str | None) -> list[Grid]:
     return grids
 
 
-def _other_grids(path: Path, named: str | None) -> list[Grid]:
+def _other_grids(path: Path, kind: str, named: str | None) -> list[Grid]:
     try:
         with path.open("rb") as stream:
             # Read whole first, and once: what was measured is what is parsed.
@@ -105,7 +151,7 @@ def _other_grids(path: Path, named: str | None) -> list[Grid]:
             raise _rejected(path, "is larger than what is read", "a smaller file")
         if content.startswith(OLE) and "EncryptedPackage".encode("utf-16-le") in content:
             raise _rejected(path, "is protected by a password", "a workbook saved without one")
-        check_span(content, path.suffix.casefold(), MOST_CELLS, _MOST_UNPACKED)
+        check_span(content, kind, MOST_CELLS, _MOST_UNPACKED)
         with CalamineWorkbook.from_filelike(io.BytesIO(content)) as book:
             return [
                 _other_grid(path, book.get_sheet_by_name(sheet.name))
@@ -134,104 +180,13 @@ def _other_grid(path: Path, sheet: CalamineSheet) -> Grid:
     return Grid(path.name, sheet.name, rows, frozenset(sheet.merged_cell_ranges or ()))
 
 
-def _csv_grid(path: Path) -> Grid:
-    if path.stat().st_size > _MOST_BYTES:
+def _text_grid(path: Path, encoding: str | None) -> Grid:
+    with path.open("rb") as stream:
+        content = stream.read(_MOST_BYTES + 1)
+    if len(content) > _MOST_BYTES:
         raise _rejected(path, "is larger than 200 MB", "a smaller file")
-    text = _decoded(path)
-    delimiter = ""
-    if text[:4].casefold() == "sep=" and text[4:5] in tuple(_DELIMITERS):
-        # Spreadsheet programs write such a first line; it stays as an empty row, so that rows keep their numbers.
-        delimiter, text = text[4], text[5:]
-    rows: Rows = []
-    mark = delimiter or _delimiter(text)
-    if (loose := _loose_rows(text, mark)) is not None:
-        return Grid(path.name, path.stem, loose)
     try:
-        for row in _csv_rows(text, mark):
-            rows.append(list(row))
-            # An inch mark at the beginning of a cell opens a quotation that swallows the rows after it without an
-            # error.
-            if any(len(cell) > _LONGEST_NOTE and "\n" in cell for cell in row):
-                raise csv.Error("a quotation mark is opened and not closed")
-    except csv.Error as error:
-        raise _rejected(path, f"cannot be read from row {len(rows)} on: {error}", "comma-separated text") from None
-    return Grid(path.name, path.stem, rows)
-
-
-def _decoded(path: Path) -> str:
-    data = path.read_bytes()
-    try:
-        # "Unicode text" of spreadsheet programs is UTF-16; their CSV in UTF-8 begins with a byte order mark, which
-        # would become part of the first header.
-        text = data.decode("utf-16" if data.startswith((BOM_UTF16_LE, BOM_UTF16_BE)) else "utf-8-sig")
-    except UnicodeDecodeError:
-        # What spreadsheet programs of western Europe and America wrote before they wrote UTF-8.
-        text = data.decode("cp1252", "replace")
-    if "\x00" in text:
-        raise _rejected(path, "is no text", "comma-separated text")
-    return text
-
-
-def _csv_rows(text: str, delimiter: str) -> Iterator[list[str]]:
-    # No guessing of quotation marks: 3'-0" and 36" would be taken for some.
-    return csv.reader(io.StringIO(text, newline=""), delimiter=delimiter)
-
-
-def _loose_rows(text: str, mark: str) -> Rows | None:
-    """Return the rows line by line, where inch marks were written without quoting them; None where the file is sound.
-
-    An inch mark at the end of a cell, or one that opens it, swallows what comes after it; read line by line, such a
-    file has rows of one width, and read by the rules it has not.
-    """
-    if '"' not in text:
-        return None
-    lines = text.splitlines()
-    try:
-        strict = [len(row) for row in _csv_rows(text, mark) if row]
-    except csv.Error:
-        strict = []
-    loose: Rows = [[_unquoted(cell) for cell in _cells(line, mark)] for line in lines]
-    widths = [len(row) for row, line in zip(loose, lines, strict=True) if line.strip()]
-    # A row of several lines counts by its lines: that they fall apart shows only there.
-    return loose if _usual_share(widths, len(widths)) > _usual_share(strict, len(widths)) else None
-
-
-def _usual_share(widths: list[int], lines: int) -> float:
-    usual = max(set(widths), key=widths.count, default=0)
-    return sum(1 for width in widths if width == usual) / max(lines, 1) if usual > 1 else 0.0
-
-
-def _cells(line: str, mark: str) -> list[str]:
-    """Cut a line at its marks; a cell is quoted only where a quotation ends just before the next mark."""
-    quoted = re.compile(rf'".*?"(?={re.escape(mark)}|$)')
-    cells, place = [], 0
-    while True:
-        match = quoted.match(line, place)
-        end = match.end() if match else line.find(mark, place)
-        end = len(line) if end < 0 else end
-        cells.append(line[place:end])
-        if end >= len(line):
-            return cells
-        place = end + 1
-
-
-def _unquoted(cell: str) -> str:
-    text = cell.strip()
-    if len(text) > 1 and text[0] == text[-1] == '"':
-        return text[1:-1].replace('""', '"')
-    # A quotation that was opened and never closed.
-    return text[1:] if text.startswith('"') else text
-
-
-def _delimiter(text: str) -> str:
-    """Return the mark that cuts the first lines into most cells, the same number in most lines."""
-    head = "\n".join(text[:65536].splitlines()[:40])
-    best, most = ",", 0
-    for mark in _DELIMITERS:
-        widths = [len(row) for row in _csv_rows(head, mark) if any(row)]
-        # Title lines above the table have other widths: the width that most lines share is the table's.
-        usual = max(set(widths), key=lambda width: (widths.count(width), width), default=1)
-        cells = widths.count(usual) * (usual - 1)
-        if cells > most:
-            best, most = mark, cells
-    return best
+        rows, notes = read_table(content, encoding)
+    except TextError as error:
+        raise _rejected(path, str(error), error.accepted) from None
+    return Grid(path.name, path.stem, rows, notes=notes)

@@ -8,6 +8,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Final, Generic, TypeVar
 
+from hwsched.attributes import as_text
 from hwsched.exchange.problems import CellProblem, column_letter
 from hwsched.exchange.survey.facts import SurveyOptions
 from hwsched.exchange.survey.grid import Grid
@@ -22,7 +23,8 @@ from hwsched.exchange.survey.mapping import (
     target_of,
 )
 from hwsched.exchange.survey.memory import recall
-from hwsched.exchange.survey.words import Meaning, Vocabulary, is_unit, split_unit
+from hwsched.exchange.survey.patterns import filled, places
+from hwsched.exchange.survey.words import Meaning, Vocabulary, is_neutral, is_unit, split_unit
 from hwsched.quantities import BARE_UNITS
 
 _Word = TypeVar("_Word")
@@ -38,6 +40,18 @@ _OF_ITEM: Final = {"position": "leaf", "width_mm": "width_mm", "height_mm": "hei
 """What Leaf, Width, Height and Notes mean where a row is an item."""
 
 
+_LIKELY_MARKS: Final = frozenset(
+    map(
+        plain_word,
+        (
+            "number", "opening number", "id", "door id", "opening id", "ref", "reference", "door ref", "door reference",
+            "item no", "code", "door code", "name", "door name", "mk", "nr", "door nr", "doors", "openings",
+        ),
+    )
+)  # fmt: skip
+"""Headings that are the marks' where no other heading is."""
+
+
 @dataclass(frozen=True, slots=True)
 class Header:
     """A header row, or two rows of which the upper groups the lower."""
@@ -50,6 +64,8 @@ class Header:
     meanings: tuple[Meaning, ...]
     read: tuple[Meaning, ...] = ()
     """What the headings say by themselves, where the user or an earlier import says otherwise."""
+    mark: str = ""
+    """Pattern of the mark where it is made of several columns: it stands in a column of its own behind the last."""
 
     @property
     def targets(self) -> frozenset[Target]:
@@ -62,9 +78,17 @@ class Header:
         return MARK in self.targets
 
     @property
+    def headings(self) -> tuple[str, ...]:
+        """Return the headings of the file, without the one of a mark that is made of several columns."""
+        return self.texts[:-1] if self.mark else self.texts
+
+    @property
     def fingerprint(self) -> str:
         """Return what this header is known again by."""
-        return fingerprint_of(self.texts)
+        headings = list(self.headings)
+        while self.mark and headings and not headings[-1]:
+            del headings[-1]
+        return fingerprint_of(headings)
 
     def is_items(self) -> bool:
         """Tell whether the sheet lists existing items, one a row, and says nothing of openings and leaves.
@@ -109,7 +133,7 @@ def find_header(grid: Grid, vocabulary: Vocabulary, options: SurveyOptions | Non
         for found in _candidates(grid, index, vocabulary):
             if asked is not None and found.last + 1 != asked:
                 continue
-            header = _as_said(found, vocabulary, options)
+            header = _as_said(grid, found, vocabulary, options)
             by_person = sum(plain_word(text) in stated for text in header.texts)
             named = len(header.targets) + by_person
             # A row that adds nothing but leaves, kinds or units still belongs to the header.
@@ -124,11 +148,13 @@ def find_header(grid: Grid, vocabulary: Vocabulary, options: SurveyOptions | Non
     return best[1] if best else None
 
 
-def _as_said(header: Header, vocabulary: Vocabulary, options: SurveyOptions) -> Header:
+def _as_said(grid: Grid, header: Header, vocabulary: Vocabulary, options: SurveyOptions) -> Header:
     """Return a header with the facts that the user or an earlier import gave its columns."""
     memory = recall(options.remembered, header.texts, options.plan)
-    if not options.columns and memory is None:
-        return header
+    pattern = options.mark or (memory.mark if memory else "")
+    composed = pattern if pattern and places_of(pattern, header.texts) else ""
+    if not options.columns and memory is None and not composed:
+        return replace(header, meanings=tuple(_with_likely_mark(list(header.meanings), header.texts)))
     facts = _Said(options.columns, memory.columns if memory else {})
     meanings = list(header.meanings)
     for index, key in enumerate(header_keys(header.texts)):
@@ -136,7 +162,58 @@ def _as_said(header: Header, vocabulary: Vocabulary, options: SurveyOptions) -> 
         if said is not None:
             target = _checked_target(said, vocabulary) if said else None
             meanings[index] = replace(meanings[index], target=target)
+    meanings = _with_likely_mark(meanings, header.texts)
+    if composed:
+        kept = [replace(m, target=None) if m.target == MARK else m for m in meanings]
+        # Behind the longest row, whose cells beyond the header are told of too.
+        blank = max(map(len, grid.rows)) - len(header.texts)
+        more = (Meaning(None),) * blank
+        texts = (*header.texts, *[""] * blank, composed)
+        read = (*header.meanings, *more, Meaning(None))
+        return replace(header, texts=texts, meanings=(*kept, *more, Meaning(MARK)), read=read, mark=composed)
     return replace(header, meanings=_giving_way(meanings, header.meanings), read=header.meanings)
+
+
+def _with_likely_mark(meanings: list[Meaning], texts: Sequence[str]) -> list[Meaning]:
+    """Where no heading is surely that of the marks, take one that may be it: Number is often something else's."""
+    if any(meaning.target == MARK for meaning in meanings):
+        return meanings
+    for index, text in enumerate(texts):
+        if plain_word(text) in _LIKELY_MARKS and meanings[index].target is None:
+            return [*meanings[:index], replace(meanings[index], target=MARK), *meanings[index + 1 :]]
+    return meanings
+
+
+def places_of(pattern: str, texts: Sequence[str]) -> dict[str, int]:
+    """Return the column, from 0, of each heading that a pattern of the mark names; empty where one is not there."""
+    keys = header_keys(texts)
+    letters = {plain_word(f"column {column_letter(index)}"): index for index in range(len(texts))}
+    known = {**letters, **{key: index for index, key in reversed(list(enumerate(keys))) if key}}
+    found = {name: known.get(plain_word(name), -1) for name in places(pattern)}
+    return found if found and min(found.values()) >= 0 else {}
+
+
+def compose_marks(grid: Grid, header: Header) -> None:
+    """Write the marks that are made of several columns into a column behind the last heading."""
+    if not header.mark:
+        return
+    columns = places_of(header.mark, header.headings)
+    width = len(header.headings)
+    above = {
+        (row, c0): grid.rows[r0][c0]
+        for (r0, c0), (r1, _) in grid.merged
+        if c0 in columns.values() and r0 < len(grid.rows) and c0 < len(grid.rows[r0])
+        for row in range(r0 + 1, r1 + 1)
+    }
+    for row in range(header.last + 1, len(grid.rows)):
+        line = grid.rows[row]
+        cells = {
+            name: as_text(above.get((row, index), line[index] if index < len(line) else "")).strip()
+            for name, index in columns.items()
+        }
+        line += [""] * (width - len(line))
+        # Where one of them is blank there is no mark: half a mark would be that of another door.
+        line.append(filled(header.mark, cells.__getitem__) if all(cells.values()) else "")
 
 
 def _giving_way(said: list[Meaning], read: Sequence[Meaning]) -> tuple[Meaning, ...]:
@@ -159,7 +236,37 @@ def _candidates(grid: Grid, index: int, vocabulary: Vocabulary) -> list[Header]:
         meanings = tuple(vocabulary.meaning(c, p) for p, c in zip(parents, below, strict=True))
         headers.append(Header(index, index + 1, joined, meanings))
         headers += _with_units(grid, headers[-1], vocabulary)
+        headers += _of_three(grid, index, texts, below, vocabulary)
     return headers
+
+
+def _of_three(
+    grid: Grid, index: int, texts: Sequence[str], below: Sequence[str], vocabulary: Vocabulary
+) -> list[Header]:
+    """Return the header of three rows of names, and of those with a row of units: DOOR over SIZE over W, H, T."""
+    third = [_text(cell) for cell in grid.rows[index + 2]] if index + 2 < len(grid.rows) else []
+    if not any(third):
+        return []
+    width = max(len(texts), len(below), len(third))
+    middle, lowest = ([*row, *[""] * (width - len(row))] for row in (below, third))
+    heads = _parents(grid, index, texts, [m or t for m, t in zip(middle, lowest, strict=True)])
+    groups = _parents(grid, index + 1, middle, lowest)
+    # A heading of the second row goes no further than the one of the first above which it stands.
+    for column in range(1, width):
+        if not middle[column] and (heads[column] != heads[column - 1] or not groups[column - 1]):
+            groups[column] = ""
+    names, meanings = [], []
+    for head, group, child in zip(heads, groups, lowest, strict=True):
+        upper, own = (head, group) if not child else (group, child)
+        meaning = vocabulary.meaning(own, upper)
+        if child and is_neutral(group):
+            meaning = vocabulary.meaning(child, head)
+        elif child and meaning.target is None:
+            meaning = vocabulary.meaning(child, f"{head} {group}".strip())
+        names.append(_joined(head, _joined(group, child)))
+        meanings.append(meaning)
+    header = Header(index, index + 2, tuple(names), tuple(meanings))
+    return [header, *_with_units(grid, header, vocabulary)]
 
 
 def _with_units(grid: Grid, header: Header, vocabulary: Vocabulary) -> list[Header]:
@@ -234,7 +341,7 @@ def map_columns(
     tuple
         The mapping, and what is wrong with it: two columns for one fact, a target that does not exist.
     """
-    remembered = recall(options.remembered, header.texts, options.plan)
+    remembered = recall(options.remembered, header.headings, options.plan)
     memory = remembered or RememberedMapping({})
     facts = _Said(options.columns, memory.columns)
     units, dashes = _Said(options.units, memory.units), _Said(options.dashes, memory.dashes)
@@ -244,7 +351,7 @@ def map_columns(
     found: list[MappedColumn] = []
     left_out: list[int] = []
     for index, (key, text, meaning) in enumerate(zip(header_keys(header.texts), header.texts, meanings, strict=True)):
-        said = facts.of(index, key)
+        said = facts.of(index, key) if index < len(header.headings) else None
         target = meaning.target
         if said == "":
             left_out.append(index)
@@ -267,12 +374,14 @@ def map_columns(
         header.last + 1,
         tuple(found),
         header.fingerprint,
-        header.texts,
+        header.headings,
         frozenset(left_out),
         frozenset(_recalled(grid, header, vocabulary, options, found))
         if remembered and options.plan is None
         else frozenset(),
         memory.gone,
+        header.mark,
+        options.counts or memory.counts,
     )
     return mapping, problems
 
@@ -283,7 +392,7 @@ def _recalled(
     """Return the columns that would carry another fact, or none, if nothing were remembered."""
     fresh = replace(options, remembered={}, plan=None)
     by_heading = replace(header, meanings=header.read or header.meanings, read=())
-    plain, _ = map_columns(grid, _as_said(by_heading, vocabulary, fresh), vocabulary, fresh)
+    plain, _ = map_columns(grid, _as_said(grid, by_heading, vocabulary, fresh), vocabulary, fresh)
     targets = {column.index: column.target for column in plain.columns}
     return [column.index for column in found if targets.get(column.index) != column.target]
 
@@ -331,11 +440,11 @@ def _items_beside_items(found: list[MappedColumn]) -> list[MappedColumn]:
     for place, column in enumerate(found):
         by_target.setdefault(column.target, []).append(place)
     settled = list(found)
-    for target, places in by_target.items():
+    for target, found_at in by_target.items():
         item = _as_item(target)
-        if len(places) != 2 or item is None or item in by_target:
+        if len(found_at) != 2 or item is None or item in by_target:
             continue
-        beside = [place for place in places if _beside_item(found, place)]
+        beside = [place for place in found_at if _beside_item(found, place)]
         if len(beside) == 1:
             settled[beside[0]] = replace(found[beside[0]], target=item)
     return settled

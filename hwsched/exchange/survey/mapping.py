@@ -7,6 +7,7 @@ import hashlib
 import re
 from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
+from typing import Any
 
 _NOT_LETTERS = re.compile(r"[\W_]+")
 
@@ -98,8 +99,39 @@ class RememberedMapping:
     """Meaning by word, by header in plain form."""
     headers: tuple[str, ...] = ()
     """All headings of the sheet in plain form and in their order; empty where an earlier version kept it."""
+    mark: str = ""
+    """Pattern of the mark where it stands in several columns."""
+    counts: str = ""
+    """How rows are read that stand for several doors."""
     gone: tuple[str, ...] = ()
     """Remembered columns, by their plain headings, that the header in hand lacks."""
+
+    def content(self) -> dict[str, Any]:
+        """Return it as a project stores it; what says nothing is left out."""
+        content: dict[str, Any] = {"columns": dict(self.columns), "bare_unit": self.bare_unit}
+        for name, told in (("units", self.units), ("dashes", self.dashes), ("words", self.words)):
+            if told:
+                content[name] = dict(told)
+        if self.headers:
+            content["headers"] = list(self.headers)
+        for name, text in (("mark", self.mark), ("counts", self.counts)):
+            if text:
+                content[name] = text
+        return content
+
+    @staticmethod
+    def of(content: Mapping[str, Any]) -> "RememberedMapping":
+        """Return what a project stored; an earlier version stored less."""
+        return RememberedMapping(
+            content.get("columns", {}),
+            content.get("bare_unit", ""),
+            content.get("units", {}),
+            content.get("dashes", {}),
+            content.get("words", {}),
+            tuple(content.get("headers", ())),
+            content.get("mark", ""),
+            content.get("counts", ""),
+        )
 
 
 @dataclass(frozen=True, slots=True)
@@ -119,6 +151,10 @@ class SheetMapping:
     """Columns, from 0, whose fact an earlier import says and the heading does not."""
     gone: tuple[str, ...] = ()
     """Columns of the earlier import of such a file that this one lacks, by their plain headings."""
+    mark: str = ""
+    """Pattern of which its marks are made, in a column behind the last one; empty where a column holds them."""
+    counts: str = ""
+    """How rows are read that stand for several doors, now or at an earlier import."""
 
     def remembered(self, bare_unit: str = "") -> RememberedMapping:
         """Return what a project keeps of it.
@@ -130,9 +166,11 @@ class SheetMapping:
         bare_unit : str
             Unit that the user asked for; empty where none was.
         """
-        said = dict.fromkeys(self.left_out, "") | {column.index: column.target.text() for column in self.columns}
         keys = header_keys(self.headers)
-        named = [(keys[column.index], column) for column in self.columns if keys[column.index]]
+        # A mark that is made of several columns stands behind the last of them, and is told by its pattern.
+        columns = [column for column in self.columns if column.index < len(keys)]
+        said = dict.fromkeys(self.left_out, "") | {column.index: column.target.text() for column in columns}
+        named = [(keys[column.index], column) for column in columns if keys[column.index]]
         return RememberedMapping(
             {keys[i]: said[i] for i in sorted(said) if keys[i]},
             bare_unit,
@@ -140,6 +178,8 @@ class SheetMapping:
             {key: column.dash for key, column in named if column.dash},
             {key: dict(column.words) for key, column in named if column.words},
             tuple(plain_word(header) for header in self.headers),
+            self.mark,
+            self.counts,
         )
 
 

@@ -56,7 +56,7 @@ def outline(path: Path, options: SurveyOptions) -> tuple[SheetOutline, ...]:
         What was said of it so far.
     """
     vocabulary = Vocabulary(options.own_fields)
-    return tuple(_of_sheet(grid, vocabulary, options) for grid in read_grids(path))
+    return tuple(_of_sheet(grid, vocabulary, options) for grid in read_grids(path, encoding=options.encoding))
 
 
 def _of_sheet(grid: Grid, vocabulary: Vocabulary, options: SurveyOptions) -> SheetOutline:

@@ -18,7 +18,7 @@ from hwsched.quantities import BARE_UNITS
 
 ENDING: Final = ".toml"
 _LARGEST: Final = 1_000_000
-_TOP: Final = frozenset({"plan", "unit", "sheet", "header_row", "last_row", "column"})
+_TOP: Final = frozenset({"plan", "unit", "sheet", "header_row", "last_row", "mark", "counts", "column"})
 _OF_COLUMN: Final = frozenset({"header", "fact", "unit", "dash", "words"})
 
 
@@ -76,6 +76,9 @@ def written(plan: ColumnPlan) -> str:
         lines.append(f"unit = {_quoted(plan.columns.bare_unit)}")
     if plan.sheet:
         lines.append(f"sheet = {_quoted(plan.sheet)}")
+    for name, text in (("mark", plan.columns.mark), ("counts", plan.columns.counts)):
+        if text:
+            lines.append(f"{name} = {_quoted(text)}")
     lines += [f"{name} = {row}" for name in ("header_row", "last_row") if (row := getattr(plan, name))]
     for key, fact in plan.columns.columns.items():
         lines += ["", "[[column]]", f"header = {_quoted(_heading(plan, key))}", f"fact = {_quoted(fact)}"]
@@ -155,7 +158,16 @@ def _plan(path: Path, told: Mapping[str, Any]) -> ColumnPlan:
         raise _refused(path, f"has the unit {unit}", ", ".join(BARE_UNITS))
     return ColumnPlan(
         _text(path, told, "plan", "the plan") if "plan" in told else path.stem,
-        RememberedMapping(columns, unit, units, dashes, words, tuple(plain_word(heading) for heading in headings)),
+        RememberedMapping(
+            columns,
+            unit,
+            units,
+            dashes,
+            words,
+            tuple(plain_word(heading) for heading in headings),
+            _text(path, told, "mark", "the plan") if "mark" in told else "",
+            _text(path, told, "counts", "the plan") if "counts" in told else "",
+        ),
         dict(zip(keys, headings, strict=True)),
         _text(path, told, "sheet", "the plan") if "sheet" in told else None,
         _row(path, told, "header_row"),

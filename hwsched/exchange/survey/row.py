@@ -8,7 +8,7 @@ from hwsched.exchange.survey.column import LEAVES
 from hwsched.exchange.survey.mapping import Target
 from hwsched.exchange.survey.sheet import SheetFacts
 from hwsched.exchange.survey.told import FileRow
-from hwsched.exchange.survey.words import LOCK_FACTS
+from hwsched.exchange.survey.words import LOCK_FACTS, TYPE
 
 _MARK: Final = Target("opening", "mark")
 _POSITION: Final = Target("leaf", "position")
@@ -28,6 +28,10 @@ class Row:
     item: dict[str, Any]
     lock: dict[str, Any]
     item_slots: dict[str, dict[str, Any]]
+    of_type: str | None = None
+    """Type whose row says what this one does not."""
+    count: int | None = None
+    """Doors for which it stands, where a person said what becomes of them."""
 
     @property
     def holds_facts(self) -> bool:
@@ -56,6 +60,8 @@ def rows_of(sheet: SheetFacts) -> Iterator[tuple[int, Row]]:
                 blocks.item[entry],
                 blocks.lock[entry],
                 {slot: found for slot, rows in item_slots.items() if (found := rows[entry])} if item_slots else {},
+                blocks.types[entry],
+                sheet.counts.get(entry),
             ),
         )
 
@@ -68,12 +74,13 @@ class _Blocks:
         columns = sheet.columns
         groups: dict[tuple[str, str], list[Target]] = {}
         for target in columns:
-            if target not in (_MARK, _POSITION, LEAVES):
+            if target not in (_MARK, _POSITION, LEAVES, TYPE):
                 groups.setdefault(_group(target), []).append(target)
         empty: list[Any] = [None] * self._count
         self.marks = columns.get(_MARK, empty)
         self.positions = columns.get(_POSITION, empty)
         self.two_leaves = columns.get(LEAVES, empty)
+        self.types = columns.get(TYPE, empty)
         self.opening = self._dicts(columns, groups.pop(("opening", ""), []))
         self.leaf = self._dicts(columns, groups.pop(("leaf", ""), []))
         self.item = self._dicts(columns, groups.pop(("item", ""), []))

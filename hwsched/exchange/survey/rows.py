@@ -13,10 +13,15 @@ from hwsched.exchange.survey.row import Row, rows_of
 from hwsched.exchange.survey.row_items import take_items
 from hwsched.exchange.survey.sheet import SheetFacts
 from hwsched.exchange.survey.told import Draft, FileRow, Told, row_problem, tell
+from hwsched.exchange.survey.types import Types, is_type_row
 
 
 def gather(
-    sheets: Iterable[tuple[SheetFacts, bool]], *, only_named: bool = False
+    sheets: Iterable[tuple[SheetFacts, bool]],
+    *,
+    only_named: bool = False,
+    types: Types | None = None,
+    rows_are_types: bool = False,
 ) -> tuple[list[Draft], list[CellProblem], int]:
     """Gather the rows of sheets into openings.
 
@@ -26,24 +31,59 @@ def gather(
         With True for a sheet of openings, False for a list of items; those of openings first.
     only_named : bool
         In the lists of items pass over marks that the sheet of openings does not have, since not all were read.
+    types : Types, optional
+        Of the file's tables of types; rows that stand for a type are added.
+    rows_are_types : bool
+        Whether a person said that rows of several doors are types.
 
     Returns
     -------
     tuple
         Drafts in the order of the file, problems, and the number of rows passed over.
     """
-    gathering = _Gathering(only_named)
+    known = types or Types()
+    gathering = _Gathering(only_named, known)
     for sheet, makes in sheets:
         gathering.current, gathering.lost = None, False
-        for entry, row in rows_of(sheet):
+        known.above = None
+        rows = list(rows_of(sheet))
+        if rows_are_types:
+            for _, row in rows:
+                if makes and row.count is not None and row.mark is not None:
+                    known.add(row.mark, row)
+            rows = [(entry, row) for entry, row in rows if row.count is None or not makes]
+        # A list of types alone is a list of openings: only where other marks stand too is a type the heading of them.
+        mixed = makes and len({is_type_row(row.mark) for _, row in rows if row.mark is not None}) > 1
+        for entry, row in rows:
+            if makes and _heads_type(row, mixed=mixed):
+                known.above = row
+                known.add(row.of_type or row.mark or "", row)
+                gathering.current, gathering.lost = None, True
+                continue
             gathering.take(sheet, entry, row, makes=makes)
     return list(gathering.drafts.values()), gathering.problems, gathering.skipped
+
+
+def draft_of(row: Row) -> tuple[Draft, list[CellProblem]]:
+    """Return the opening that one row alone describes, and what does not fit in it."""
+    draft = Draft(row.mark or "", Told(row.place))
+    problems = list(_join(draft, row, again=False))
+    draft.bad = bool(problems)
+    return draft, problems
+
+
+def _heads_type(row: Row, *, mixed: bool) -> bool:
+    """Tell whether a row says what holds for the openings below it: a type in place of a mark, or beside none."""
+    if row.mark is not None:
+        return mixed and row.holds_facts and is_type_row(row.mark)
+    return row.of_type is not None and row.holds_facts
 
 
 class _Gathering:
     """Openings so far, and the one with which a row without a mark goes on."""
 
-    def __init__(self, only_named: bool) -> None:
+    def __init__(self, only_named: bool, types: Types) -> None:
+        self._types = types
         self.drafts: dict[str, Draft] = {}
         self.problems: list[CellProblem] = []
         self.skipped = 0
@@ -64,7 +104,9 @@ class _Gathering:
                 return
             if self.current is None:
                 self.current = self.drafts[row.mark] = Draft(row.mark, Told(row.place))
+                self.current.count, self.current.of_type = row.count, row.of_type or ""
                 again = False
+                row = self._types.opening(row)
         elif entry in sheet.no_mark:
             self.current, self.lost = None, True
         # Below an empty row nothing goes on: a row without a mark there belongs to nobody, not to the last opening

@@ -11,7 +11,7 @@ from typing import Any, Final
 
 from hwsched.attributes import CellError, as_text
 from hwsched.exchange.problems import CellProblem, column_letter, problem_of
-from hwsched.exchange.survey.facts import Assumption, Question
+from hwsched.exchange.survey.facts import Assumption, Question, QuestionKind
 from hwsched.exchange.survey.grid import Grid
 from hwsched.exchange.survey.lines import Line, line_kind, mostly_digits
 from hwsched.exchange.survey.mapping import MappedColumn, SheetMapping, Target, plain_word
@@ -38,6 +38,8 @@ class SheetFacts:
     """Entries whose mark is refused, so that nobody knows to which opening they belong."""
     places: list[tuple[str | None, str | None]] = field(default_factory=list)
     """Building and level that the titles above each entry, or the sheet's name, say."""
+    counts: dict[int, int] = field(default_factory=dict)
+    """Doors for which an entry stands, where a person said what becomes of them."""
     apart: set[int] = field(default_factory=set)
     """Entries that stand below an empty row: they do not go on with what stands above it."""
     problems: list[CellProblem] = field(default_factory=list)
@@ -241,8 +243,16 @@ def assume(sheet: SheetFacts, column: MappedColumn, text: str, count: int) -> No
     sheet.assumptions.append(Assumption(sheet.grid.sheet, column_letter(column.index), column.header, text, count))
 
 
-def ask(sheet: SheetFacts, column: MappedColumn, read: str, entries: Iterable[int], answers: tuple[str, ...]) -> None:
+def ask(
+    sheet: SheetFacts,
+    column: MappedColumn,
+    read: str,
+    entries: Iterable[int],
+    answers: tuple[str, ...],
+    kind: QuestionKind = "dash",
+    word: str = "",
+) -> None:
     """Note down what only a person can say of cells of a column."""
     rows = tuple(sheet.rows[entry] + 1 for entry in entries)
     letter = column_letter(column.index)
-    sheet.questions.append(Question(sheet.grid.sheet, letter, column.header, read, rows, answers))
+    sheet.questions.append(Question(sheet.grid.sheet, letter, column.header, read, rows, answers, kind, word))

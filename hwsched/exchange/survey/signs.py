@@ -8,7 +8,7 @@ from collections.abc import Callable, Iterable, Mapping
 from dataclasses import dataclass, field
 from typing import Any, Final
 
-from hwsched.attributes import Attribute, CellError, as_text, normal
+from hwsched.attributes import Attribute, CellError, as_text, normal, reading_of
 from hwsched.attributes.emptiness import UNKNOWN, marks_emptiness, other_meanings
 from hwsched.exchange.survey.mapping import MappedColumn
 
@@ -30,6 +30,8 @@ class Signs:
     """What they may mean, the one that is taken first."""
     answered: tuple[object, ...] = ()
     """Cells that were read as a person said."""
+    also: dict[object, tuple[tuple[str, str], ...]] = field(default_factory=dict)
+    """Other facts that a word says by the meaning that a person gave it."""
 
 
 def settle(attribute: Attribute, column: MappedColumn, cells: Iterable[object], read: Callable[[object], Any]) -> Signs:
@@ -55,7 +57,14 @@ def settle(attribute: Attribute, column: MappedColumn, cells: Iterable[object], 
     words = {_word(word): meaning for word, meaning in column.words}
     known = list(cells)
     if words:
-        found.values = {cell: meant(words[word], read) for cell in known if (word := _word(cell)) in words}
+        for cell in known:
+            meaning = words.get(_word(cell))
+            if meaning is None:
+                continue
+            reading = reading_of(attribute, meaning)
+            found.values[cell] = reading.value if reading is not None else meant(meaning, read)
+            if reading is not None and reading.also:
+                found.also[cell] = reading.also
         found.answered = tuple(found.values)
         known = [cell for cell in known if cell not in found.values]
     if not column.dash and attribute.kind not in _KINDS:

@@ -1,13 +1,16 @@
 """Columns of sizes: width by height in one cell, of one leaf or of each leaf of a pair."""
 
 from collections import Counter
+from collections.abc import Sequence
 from typing import Final
 
 from hwsched.attributes import CellError, accepted_by, as_text, within_limits
 from hwsched.attributes.emptiness import is_stroke
 from hwsched.exchange.survey.column import LEAVES, Column, bare_unit_of, hashable, keep, say_assumed
 from hwsched.exchange.survey.mapping import Target
-from hwsched.exchange.survey.sheet import refuse_cell
+from hwsched.exchange.survey.pairs import ANSWERS, leaf_width, pair_measures
+from hwsched.exchange.survey.sheet import ask, refuse_cell
+from hwsched.exchange.survey.signs import shown
 from hwsched.quantities import BareUnit, LengthError, Pair, PairSize, ReadingError, Size, read_length
 from hwsched.survey import LEAF
 
@@ -25,9 +28,16 @@ def read_sizes(reading: Column, unit: str | None) -> None:
     found: dict[object, tuple[float | None, float | None, int | None]] = {}
     assumed: dict[object, str] = {}
     errors: dict[object, CellError] = {}
+    of_pairs: list[object] = []
     for cell in counts:
         found[cell] = None, None, None
         if cell is None or is_stroke(cell) or (isinstance(cell, str) and cell.strip().casefold() in _NO_SIZE):
+            continue
+        pair = pair_measures(cell, bare_unit_of(unit))
+        if pair is not None and within_limits(_WIDTH, pair[0]):
+            found[cell] = leaf_width(pair[0], reading.pairs), pair[1], 2
+            if found[cell][0] is None:
+                of_pairs.append(cell)
             continue
         try:
             width_mm, height_mm, leaves, unit_of_cell = _size(cell, bare_unit_of(unit))
@@ -48,6 +58,16 @@ def read_sizes(reading: Column, unit: str | None) -> None:
             if cell in errors:
                 refuse_cell(sheet, entry, column, errors[cell])
     say_assumed(reading, assumed, counts)
+    ask_about_pairs(reading, of_pairs)
+
+
+def ask_about_pairs(reading: Column, cells: Sequence[object]) -> None:
+    """Ask once a column what the widths of pairs are that do not say it."""
+    if not cells:
+        return
+    held, every = set(cells), hashable(reading.cells)
+    entries = [entry for entry, cell in enumerate(every) if cell in held]
+    ask(reading.sheet, reading.column, shown(cells, Counter(every)), entries, ANSWERS, "pair")
 
 
 def _size(cell: object, bare: BareUnit | None) -> tuple[float, float | None, int | None, str | None]:

@@ -65,6 +65,9 @@ class Draft:
     two_leaves: FileRow | None = None
     """Row in which a size or width says that it is that of each leaf of a pair."""
     bad: bool = False
+    count: int | None = None
+    """Doors for which it stands, where a person said that marks are made of it."""
+    of_type: str = ""
 
 
 def tell(told: Told, facts: dict[str, Any], entity: str, place: FileRow) -> Iterator[CellProblem]:

@@ -18,6 +18,20 @@ from hwsched.survey.item import KINDS
 
 SIZE: Final = "size"
 """Of a leaf: width and height in one cell, for one leaf or for both of a pair."""
+TYPE: Final = Target("opening", "of_type")
+"""No fact of its own: the row of a table of types that says what the opening's own row does not."""
+TYPE_ATTRIBUTE: Final = Attribute("of_type", "Its type, a row of a table of types")
+TYPE_WORDS: Final = frozenset(
+    map(
+        plain_word,
+        (
+            "type", "door type", "opening type", "leaf type", "type mark", "type no", "type number", "type id",
+            "type code", "door type mark", "door type no", "door type code", "unit type", "assembly", "assembly type",
+            "family", "style",
+        ),
+    )
+)  # fmt: skip
+"""Headings of a column of types; some of them name a fact where its words are understood."""
 LOCK_FACTS: Final = frozenset(
     {
         "lock_form",
@@ -125,6 +139,9 @@ class Vocabulary:
                 entity.name,
                 ((a, (a.name, _stem(a.name), a.name.replace("item_", ""))) for a in entity.attributes),
             )
+        self._attributes.setdefault((TYPE.entity, TYPE.attribute), TYPE_ATTRIBUTE)
+        for word in TYPE_WORDS:
+            self._anywhere.setdefault(word, TYPE)
         self._kinds = {plain_word(w): k.value for k in KINDS for w in (k.label, *k.synonyms)}
 
     def attribute(self, target: Target) -> Attribute | None:
@@ -228,6 +245,17 @@ def split_unit(header: str) -> tuple[str, str]:
         name, unit = (trailing[1], trailing[2]) if trailing[2] else (trailing[3], trailing[4])
         return name, split_bracketed_unit(f"({unit})")[1]
     return header, ""
+
+
+def is_neutral(heading: str) -> bool:
+    """Tell whether a heading says nothing of what stands below it, such as Size or Details; an empty one says nothing.
+
+    Examples
+    --------
+    >>> is_neutral("Sizes"), is_neutral(""), is_neutral("Frame")
+    (True, True, False)
+    """
+    return plain_word(heading) in _NEUTRAL
 
 
 def is_unit(text: str) -> bool:

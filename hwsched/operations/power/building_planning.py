@@ -142,7 +142,7 @@ class BuildingPlanning:
             after = self._after(plan, laying)
             said, short = self._short(after, laying)
             if not said:
-                return plan, laying, after
+                return _as_proved(plan, after), laying, after
             if not short:
                 break
             for supply, volts in short.items():
@@ -358,6 +358,18 @@ class BuildingPlanning:
         for identifier, name in {**{s.id: s.name for s in self.facts.supplies}, **self.marks}.items():
             text = text.replace(identifier, name)
         return text
+
+
+def _as_proved(plan: Plan, after: PowerResult) -> Plan:
+    """Return a plan with the margins that its proof found: these count, and not what it was planned with."""
+    margins: dict[str, float] = {}
+    for supply in after.supplies:
+        for circuit in supply.circuits:
+            for node in circuit.nodes:
+                if node.opening_id is not None and node.margin_v is not None:
+                    margins[node.opening_id] = min(margins.get(node.opening_id, node.margin_v), node.margin_v)
+    legs = tuple(replace(leg, margin_v=min(margins[opening] for opening in leg.openings)) for leg in plan.legs)
+    return replace(plan, legs=legs, margin_v=min((leg.margin_v for leg in legs), default=None))
 
 
 def _worth_having(sizes: Sequence[Size]) -> tuple[Size, ...]:

@@ -14,6 +14,8 @@ from hwsched.operations.snapshot import of_one_state
 from hwsched.values import Catalogue
 from hwsched.values.power import PowerFacts, PowerResult
 from hwsched.wiring import ConnectedOpening, solve_supplies
+from hwsched.wiring.growth import Grower
+from hwsched.wiring.supply_results import growers_of
 
 
 def power_result(project: Project, ids: Collection[str] | None = None, *, fresh: bool = True) -> PowerResult:
@@ -94,12 +96,35 @@ def read_power_result(
     fresh : bool
         Whether openings whose stored fit does not count are fitted here; else they count as not fitted.
     """
-    connected = facts.connected()
     if not facts.circuits:
         return solve_supplies(facts, {}, catalogue, read_settings(connection)) if ids is None else PowerResult()
+    connected = facts.connected()
     supplies = None if ids is None else {connected[each].supply_id for each in ids if each in connected}
     if supplies is not None and not supplies:
         return PowerResult()
+    openings = _connected_openings(connection, catalogue, facts, known, supplies, fresh=fresh)
+    return solve_supplies(facts, openings, catalogue, read_settings(connection), supplies)
+
+
+def read_growers(connection: Connection, catalogue: Catalogue, facts: PowerFacts) -> tuple[PowerResult, list[Grower]]:
+    """Work out all supplies from what a connection sees, with what says how many later openings they bear."""
+    openings = _connected_openings(connection, catalogue, facts, {}, None, fresh=True)
+    settings = read_settings(connection)
+    result = solve_supplies(facts, openings, catalogue, settings)
+    return result, list(growers_of(result.supplies, facts, openings, catalogue, settings).values())
+
+
+def _connected_openings(
+    connection: Connection,
+    catalogue: Catalogue,
+    facts: PowerFacts,
+    known: Mapping[str, ConnectedOpening],
+    supplies: Collection[str] | None,
+    *,
+    fresh: bool,
+) -> dict[str, ConnectedOpening]:
+    """Read the openings of some supplies, with those that their runs begin at."""
+    connected = facts.connected()
     wanted = [each for each, circuit in connected.items() if supplies is None or circuit.supply_id in supplies]
     # And openings that runs begin at without hanging there: they are only named; what is no opening is not found.
     here = {circuit.id for circuit in facts.circuits if supplies is None or circuit.supply_id in supplies}
@@ -114,4 +139,4 @@ def read_power_result(
         for inputs in by_opening(read_inputs(connection, missing, catalogue)):
             points = [each.at for each in point_results(inputs, fits, outright if fresh else None, standings)]
             openings[inputs[0].opening.id] = ConnectedOpening.of(points)
-    return solve_supplies(facts, openings, catalogue, read_settings(connection), supplies)
+    return openings

@@ -100,6 +100,8 @@ def issue(
     target = made_folder(folder / kind.name if kind.per_opening else folder)
     if not kind.per_opening:
         sheets = _Sheets()
+        if kind.coded:
+            view = replace(view, openings=tuple(replace(e, code=sheet_code(e.points)) for e in view.openings))
         for format_ in wanted:
             sheets.take(kind.build(view, None), target / kind.name, format_, paper)
         if progress is not None:

@@ -12,7 +12,7 @@ from hwsched.operations.release.project_view import project_view
 def pick_lines(project: Project, openings: Collection[str] | None) -> Iterator[dict[str, Any]]:
     """Yield what the pick list has: by building and level, each part with its quantity and openings."""
     view = project_view(project, openings)
-    for (building, level), lines in sorted(quantities(view.openings).items()):
+    for (building, level), lines in sorted(quantities(view).items()):
         for number, line in lines.items():
             part = view.catalogue.get(number)
             yield {
@@ -24,6 +24,7 @@ def pick_lines(project: Project, openings: Collection[str] | None) -> Iterator[d
                 "quantity": line.quantity,
                 "unit": part.unit if part else None,
                 "marks": list(line.marks),
+                "supplies": list(line.supplies),
             }
 
 

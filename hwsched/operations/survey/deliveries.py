@@ -18,6 +18,7 @@ from hwsched.exchange.survey.facts import SurveyRead
 from hwsched.exchange.survey.left import content_of, undecided_of
 from hwsched.model.dependence import dependents
 from hwsched.model.errors import MissingRowError, NotUndoableError
+from hwsched.model.fact_words import FactWords
 from hwsched.model.history import Entry, changes_of, entries_of, history, standing
 from hwsched.model.journal import Change
 from hwsched.model.project import Project
@@ -153,16 +154,17 @@ def delivery_numbered(project: Project, number: int) -> Delivery:
 
 def lines_of_delivery(project: Project, delivery: Delivery) -> list[str]:
     """Return what a delivery did row by row, in words: what it was decided to do later with it."""
-    words: list[str] = []
+    lines: list[str] = []
     with project.reading() as connection:
         for step in (delivery.step, *delivery.decided):
             entries = entries_of(connection, step)
+            words = FactWords(connection)
             names = names_of(connection, {Thing(each.entity, each.row_id) for each in entries})
             for each in entries:
                 if each.entity in _OF_THE_BUILDING:
                     name = names.get(Thing(each.entity, each.row_id)) or _mark(each.before, each.after)
-                    words.append(f"{name}: {_DONE[each.action]}{_told(each)}")
-    return words
+                    lines.append(f"{name}: {_DONE[each.action]}{_told(each, words)}")
+    return lines
 
 
 _OF_THE_BUILDING: Final = ("opening", "leaf", "existing_item")
@@ -173,20 +175,19 @@ def _mark(*rows: Mapping[str, Any] | None) -> str:
     return next((str(row["mark"]) for row in rows if row and row.get("mark")), "an opening that is gone")
 
 
-def _told(each: Entry) -> str:
+def _told(each: Entry, words: FactWords) -> str:
     """Say what changed of a row, and where it stands in the file."""
     place = f" ({each.origin})" if each.origin else ""
     if each.action != "update":
         return place
     before, after = each.before or {}, each.after or {}
-    facts = [f"{name} {_said(before.get(name))} -> {_said(value)}" for name, value in after.items()]
+    facts = []
+    for name, value in after.items():
+        declared = words.attribute(each.entity, (name,))
+        label = declared.label if declared is not None else name.removesuffix("_id").replace("_", " ").capitalize()
+        was, now = (words.value(each.entity, (name,), held) for held in (before.get(name), value))
+        facts.append(f"{label} {was} -> {now}")
     return f": {', '.join(facts)}{place}"
-
-
-def _said(value: Any) -> str:
-    if value is None:
-        return "unknown"
-    return f"{value:.10g}" if isinstance(value, float) else str(value)
 
 
 def take_back(project: Project, number: int, *, who: str) -> list[Changes]:

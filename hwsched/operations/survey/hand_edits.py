@@ -16,6 +16,7 @@ from hwsched.exchange.survey.difference import FactChange, OpeningChange, Previe
 from hwsched.exchange.survey.facts import Decisions, is_same
 from hwsched.model.history import RowChange, changes_of_rows
 from hwsched.model.queries import read_levels
+from hwsched.model.time_zone import second_of
 
 _FROM_FILES: Final = frozenset({"import-survey", "decide-survey"})
 """Steps in which a file's word is taken; a person's word on it makes it no word of the person."""
@@ -48,11 +49,13 @@ def settle_by_hand(connection: Connection, preview: Preview, decisions: Decision
     for opening in preview.changed:
         facts: list[FactChange] = []
         for fact in opening.facts:
-            hand, said = _told(history.get((fact.entity, fact.row_id), ()), fact.attribute, levels)
+            state = last_state(history.get((fact.entity, fact.row_id), ()), fact.attribute, levels)
+            hand, said = state.hand, state.said
             if hand is None or fact.before is None:
-                facts.append(fact)
+                origin = state.source.origin if state.source is not None and fact.before is not None else None
+                facts.append(replace(fact, given=origin) if origin else fact)
                 continue
-            of_hand = replace(fact, source=f"{hand.who}, {hand.when}")
+            of_hand = replace(fact, source=f"{hand.who}, {second_of(hand.when)}")
             if _over_hand(decisions, opening.mark, fact) or not _came_from_file(history[fact.entity, fact.row_id]):
                 facts.append(of_hand)
             # A file that says what it said before has no news.

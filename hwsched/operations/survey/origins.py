@@ -13,6 +13,7 @@ from hwsched.operations.snapshot import of_one_state
 from hwsched.operations.survey.deliveries import Delivery, deliveries
 from hwsched.operations.survey.hand_edits import last_state
 from hwsched.operations.survey.own_fields import attribute_of
+from hwsched.quantities import LENGTH_STYLES, LengthStyle
 from hwsched.survey import ITEM, LEAF, OPENING, Entity
 
 _ROW: Final = ", row "
@@ -67,6 +68,7 @@ def origins(project: Project, opening_id: str) -> list[FactOrigin]:
         by_row: dict[tuple[str, str], list[RowChange]] = {}
         for change in changes_of_opening(connection, opening_id):
             by_row.setdefault((change.entity, change.row_id), []).append(change)
+    style: LengthStyle = next((each for each in LENGTH_STYLES if each == project.length_style), "fraction")
     rows: list[tuple[Entity, str, str, str]] = [(OPENING, opening_id, "Opening", "")]
     rows += [(LEAF, leaf.id, f"Leaf {leaf.position or ''}".rstrip(), leaf.position or "") for leaf in given.leaves]
     rows += [(ITEM, item.id, str(item.kind or "item").replace("-", " ").capitalize(), "") for item in given.items]
@@ -77,7 +79,7 @@ def origins(project: Project, opening_id: str) -> list[FactOrigin]:
             state = last_state(changes, attribute.name, levels)
             if state.value is None or state.source is None:
                 continue
-            found.append(_origin(entity.name, slot, where, attribute, state.value, state.source, held))
+            found.append(_origin(entity.name, slot, where, attribute, state.value, state.source, held, style))
     return found
 
 
@@ -89,9 +91,10 @@ def _origin(
     value: Any,
     source: RowChange,
     held: Mapping[int, Delivery],
+    style: LengthStyle,
 ) -> FactOrigin:
     delivery = held.get(source.change_set)
-    told = (where, attribute.name, attribute.label, value, show_value(attribute, value), source.who, source.when)
+    told = (where, attribute.name, attribute.label, value, show_value(attribute, value, style), source.who, source.when)
     plain = FactOrigin(*told, source.change_set, source.verb)
     if source.verb not in ("import-survey", "decide-survey") or not source.origin:
         return plain

@@ -6,6 +6,7 @@ when it comes back.
 """
 
 from collections.abc import Collection, Sequence
+from dataclasses import dataclass
 from typing import Any, Final
 
 from sqlalchemy import select
@@ -16,7 +17,7 @@ from hwsched.model.history import RowChange, changes_of, entries_of
 from hwsched.model.journal import Change
 from hwsched.model.project import Project
 from hwsched.model.queries import opening_ids, retired_openings
-from hwsched.model.tables import CIRCUIT_TABLE, OPENING_TABLE, RUN_TABLE
+from hwsched.model.tables import BUILDING, CIRCUIT_TABLE, IN_USE, LEVEL, OPENING_TABLE, RUN_TABLE
 from hwsched.operations.changes import Changes
 from hwsched.operations.power.connecting import take_off
 from hwsched.operations.survey.accepted_values import row_there
@@ -87,6 +88,33 @@ def restore(change: Change, ids: Collection[str]) -> None:
             raise ValueRefusedError("opening", f"{row.mark} is not retired")
     change.update(OPENING_TABLE, [(each, {"retired": None}) for each in ids])
     _lay_again(change, ids)
+
+
+@dataclass(frozen=True, slots=True)
+class Retired:
+    """An opening that rests."""
+
+    id: str
+    mark: str
+    building: str | None
+    level: str | None
+    why: str
+
+
+def retired(project: Project) -> list[Retired]:
+    """Return the openings that rest, in the order in which people count."""
+    query = (
+        select(
+            OPENING_TABLE.c.id, OPENING_TABLE.c.mark, BUILDING.c.name, LEVEL.c.name.label("level"),
+            OPENING_TABLE.c.retired,
+        )
+        .outerjoin(LEVEL, OPENING_TABLE.c.level_id == LEVEL.c.id)
+        .outerjoin(BUILDING, LEVEL.c.building_id == BUILDING.c.id)
+        .where(~IN_USE)
+    )  # fmt: skip
+    with project.reading() as connection:
+        found = [Retired(*row) for row in connection.execute(query)]
+    return sorted(found, key=lambda each: (each.building or "", each.level or "", natural(each.mark)))
 
 
 def retired_of_marks(project: Project, marks: Sequence[str]) -> list[str]:

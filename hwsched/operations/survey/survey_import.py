@@ -3,7 +3,6 @@
 from collections.abc import Callable, Collection, Iterable, Mapping
 from dataclasses import dataclass, field, replace
 from pathlib import Path
-from typing import Any
 
 from sqlalchemy import Connection, select
 
@@ -286,15 +285,7 @@ def _asked(project: Project, connection: Connection, options: SurveyOptions) -> 
     for made in read_own_fields(connection):
         own.setdefault(made.entity, []).append(attribute_of(made))
     remembered = {
-        row.fingerprint: RememberedMapping(
-            row.mapping.get("columns", {}),
-            row.mapping.get("bare_unit", ""),
-            row.mapping.get("units", {}),
-            row.mapping.get("dashes", {}),
-            row.mapping.get("words", {}),
-            tuple(row.mapping.get("headers", ())),
-        )
-        for row in connection.execute(select(IMPORT_MAPPING))
+        row.fingerprint: RememberedMapping.of(row.mapping) for row in connection.execute(select(IMPORT_MAPPING))
     }
     bare = next((unit for unit in BARE_UNITS if unit == project.bare_unit), None)
     return replace(
@@ -335,13 +326,8 @@ def _remember(change: Change, mapping: SheetMapping, options: SurveyOptions) -> 
         select(IMPORT_MAPPING).where(IMPORT_MAPPING.c.fingerprint == mapping.fingerprint)
     ).first()
     kept = mapping.remembered(options.bare_unit or (row.mapping.get("bare_unit", "") if row else ""))
-    content: dict[str, Any] = {"columns": dict(kept.columns), "bare_unit": kept.bare_unit}
-    for name, told in (("units", kept.units), ("dashes", kept.dashes), ("words", kept.words)):
-        if told:
-            content[name] = dict(told)
-    if kept.headers:
-        content["headers"] = list(kept.headers)
-    said = bool(options.columns or options.units or options.dashes or options.words)
+    content = kept.content()
+    said = bool(options.columns or options.units or options.dashes or options.words or options.mark or options.counts)
     if row is None:
         if change.number is not None or said:
             change.insert(

@@ -14,6 +14,7 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Ver
             taken.append(f"conductors of {name} at the temperature of the rule circuit-voltage")
         if circuit.circuit.at_once is None:
             taken.append(f"operations at one time on {name} as the rule circuit-voltage has them")
+        taken += circuit.assumed
         taken += [f"{device.part}: {each}" for device in circuit.devices for each in device.assumed]
     if taken:
         yield Verdict(

@@ -3,25 +3,27 @@
 from collections.abc import Iterable
 
 from hwsched.rules.rule import SUPPLIES, Inputs, Limit, Limits, Rule, Verdict
-from hwsched.rules.wording import short_v
+from hwsched.rules.wording import run_length, short_v
 from hwsched.values.power import CircuitResult, NodeResult, SupplyResult
 
 
 def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Verdict]:
+    style = next((each.settings.length_style for each in inputs.values()), "mm")
     for circuit in result.circuits:
         for node in circuit.nodes:
             margin = node.margin_v
             if margin is not None and margin < -1e-9:
-                yield _short(circuit, node, margin)
+                yield _short(circuit, node, margin, style)
 
 
-def _short(circuit: CircuitResult, node: NodeResult, margin: float) -> Verdict:
+def _short(circuit: CircuitResult, node: NodeResult, margin: float, style: str) -> Verdict:
     # The worst state alone: a cure for it serves the others too.
     state, volts = min(node.volts.items(), key=lambda pair: pair[1])
     said = state.replace("-", " ")
     works = [offer.text for offer in circuit.cure_offers.get(node.node, ()) if offer.works]
     cure = f"Any of these would do: {'; '.join(works)}." if works else ""
-    where = f"in the state {said} ({circuit.source_v[state]:g} V at the supply, {node.distance_m:.1f} m)"
+    far = run_length(style, node.distance_m)
+    where = f"in the state {said} ({circuit.source_v[state]:g} V at the supply, {far})"
     return Verdict(
         f"{node.name} finds {volts:.2f} V {where}; it needs {node.minimum_v:g} V, short by {short_v(-margin)} V."
         if volts >= 0

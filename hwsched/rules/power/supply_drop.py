@@ -7,7 +7,7 @@ from hwsched.rules.leaf_runs import leaf_wire
 from hwsched.rules.own_circuit import OwnCircuit, own_circuit, route_m
 from hwsched.rules.reading import supply_part, transfers_kept, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
-from hwsched.rules.wording import short_v, unknown
+from hwsched.rules.wording import run_length, short_v, unknown
 from hwsched.values import Fit, OpeningInput
 from hwsched.values.power import NodeResult
 
@@ -42,12 +42,14 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if (solved.low or solved.result.collapsed) and _hangs_on_transfer(given, fit, limits["temperature_c"]):
         yield unknown(("existing_item.loop_ohm",), "power-transfer")
         return
+    far = run_length(given.settings.length_style, solved.run_m)
     for reason in dict.fromkeys(solved.result.collapsed.values()):
         yield Verdict(
-            f"The currents cannot be carried over {solved.run_m:g} m of {solved.gauge}: {reason}.", about=wire.number
+            f"The currents cannot be carried over {far} of {solved.gauge}: {reason}.",
+            about=wire.number,
         )
     for node in solved.low:
-        yield _low(solved, node, wire.number)
+        yield _low(solved, node, wire.number, far)
 
 
 def _hangs_on_transfer(given: OpeningInput, fit: Fit, temperature_c: float) -> bool:
@@ -59,7 +61,7 @@ def _hangs_on_transfer(given: OpeningInput, fit: Fit, temperature_c: float) -> b
     return best is not None and not best.low and not best.result.collapsed
 
 
-def _low(solved: OwnCircuit, node: NodeResult, wire: str) -> Verdict:
+def _low(solved: OwnCircuit, node: NodeResult, wire: str, run: str) -> Verdict:
     volts = {state: each for state, each in node.volts.items() if state != "highest-mains"}
     state, arrives = min(volts.items(), key=lambda pair: pair[1])
     least, needed = solved.result.source_v[state], node.minimum_v or 0.0
@@ -67,10 +69,10 @@ def _low(solved: OwnCircuit, node: NodeResult, wire: str) -> Verdict:
     onto = " and what leads onto the leaf" if "(" in node.name else ""
     short = f"short by {short_v(needed - arrives)} V" if arrives >= 0 else "and no voltage is left at all"
     return Verdict(
-        f"After {solved.run_m:g} m of {solved.gauge}{onto} {arrives:.2f} V of {least:.2f} V arrive at the peak; {who} "
+        f"After {run} of {solved.gauge}{onto} {arrives:.2f} V of {least:.2f} V arrive at the peak; {who} "
         f"needs {needed:g} V, {short}."
         if state == "peak"
-        else f"After {solved.run_m:g} m of {solved.gauge}{onto} {arrives:.2f} V of {least:.2f} V arrive; {who} needs "
+        else f"After {run} of {solved.gauge}{onto} {arrives:.2f} V of {least:.2f} V arrive; {who} needs "
         f"{needed:g} V, {short}.",
         values={"arrives_v": arrives, "needed_v": needed, "short_v": needed - arrives, "run_m": solved.run_m},
         about=wire,

@@ -2,17 +2,13 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.leaf_runs import ASSUMED_OHM
-from hwsched.rules.reading import in_role, leafless, transfers_kept, unit_part
+from hwsched.rules.leaf_runs import ASSUMED_OHM, unmeasured
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.values import Fit, OpeningInput
+from hwsched.values import Fit, OpeningInput, PointFit
 
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    kept = transfers_kept(given)
-    if fit.power != "supply" or unit_part(given, fit) is None or leafless(given) or not kept:
-        return
-    if in_role(given, fit, "power-transfer") is None and all(item.loop_ohm is None for item in kept):
+    if unmeasured(PointFit(given, fit)):
         yield Verdict(
             f"Nobody has measured the power transfer that stays: {ASSUMED_OHM:g} ohm there and back is assumed.",
             values={"assumed_ohm": ASSUMED_OHM},

@@ -88,8 +88,13 @@ LISTS = {
     ),
     "a pair's width that may be that of both leaves": Stranger(
         "Mark,Type,Size\n101,PR,PR 762 x 2134 mm\n102,SGL,3-0 x 7-0\n",
-        {"102": {**DOOR, "form": "single"}},
-        refuses=("one leaf or the whole opening",),
+        {"101": {"form": "pair", "h": 84.0, "leaves": 2}, "102": {**DOOR, "form": "single"}},
+        asks=("is the width that of each leaf or of both",),
+    ),
+    "that pair's width, told": Stranger(
+        "Mark,Width,Height\n101,6'-0\" PR,84\n102,36,84\n103,PR 72,84\n",
+        {"101": {**DOOR, "form": "pair", "leaves": 2}, "102": DOOR, "103": {**DOOR, "form": "pair", "leaves": 2}},
+        options={"pairs": "both"},
     ),
     "ratings as schedules write them": Stranger(
         "Mark,Fire rating\n1,3/4 HR\n2,1.5 hr\n3,B label\n4,90 MIN\n5,60/90\n"
@@ -99,17 +104,37 @@ LISTS = {
             "2": {"rating": "90"},
             "3": {"rating": "90"},
             "4": {"rating": "90"},
+            "5": {},
+            "8": {},
             "6": {"rating": "20"},
             "7": {"rating": "90"},
             "9": {"rating": "none"},
             "10": {"rating": "90"},
         },
-        refuses=("names two ratings", "narrow lite"),
+        asks=("taken as unknown; it may mean 60 min or 90 min", "may mean no label or narrow lite"),
     ),
     "one unknown word in many rows": Stranger(
-        "Mark,Leaf material\n" + "".join(f"{n},STL\n" for n in range(1, 187)) + "200,HM\n",
+        "Mark,Leaf material\n" + "".join(f"{n},STIL\n" for n in range(1, 187)) + "200,HM\n",
         {"200": {"material": "hollow-metal"}},
         refuses=("186 rows (2-187)",),
+    ),
+    "words of two readings": Stranger(
+        "Mark,Leaf material\n1,WD\n2,wd\n3,STL\n4,SCW\n5,HC/WD\n",
+        {"1": {}, "2": {}, "3": {}, "4": {"material": "wood"}, "5": {}},
+        asks=(
+            '"WD" (1), "wd" (1) mean? taken as unknown; it may mean wood, solid core or wood, hollow core',
+            "hollow metal door or steel gate",
+            "HC/WD",
+        ),
+    ),
+    "words of two readings, told": Stranger(
+        "Mark,Leaf material\n1,WD\n2,HC/WD\n3,STL\n",
+        {"1": {"material": "wood"}, "2": {"core": "honeycomb"}, "3": {"material": "hollow-metal"}},
+        options={
+            "words": {
+                "Leaf material": {"wd": "wood, solid core", "HC/WD": "Wood, hollow core", "STL": "hollow metal door"}
+            }
+        },
     ),
     "that word, told": Stranger(
         "Mark,Leaf material\n1,STL\n2,HC/WD\n",
@@ -131,8 +156,34 @@ LISTS = {
     "values shifted by a column": Stranger(
         "Mark,Hand,Width,Height\n101,LH,36,84\n102,,RH,36\n103,LH,36,84\n",
         {"101": {**DOOR, "hand": "LH"}, "103": {**DOOR, "hand": "LH"}},
-        refuses=("row 3, column C (Width): read 'RH'",),
+        refuses=("row 3: read '102 | | RH | 36'; has its values from column C on one column too far to the right",),
     ),
+    "values shifted by a column, moved": Stranger(
+        "Mark,Hand,Width,Height\n101,LH,36,84\n102,,RH,36,84\n103,36,84\n",
+        {m: {**DOOR, "hand": h} for m, h in (("101", "LH"), ("102", "RH"))} | {"103": DOOR},
+        options={"cures": frozenset({"shifted"})},
+    ),
+    "three rows of names": Stranger(
+        "DOOR,,,,FRAME,,FIRE\n,SIZE,,,,,\nNO.,W,H,T,MATERIAL,FINISH,RATING\n101,36,84,1.75,HM,x,90 MIN\n",
+        {"101": {**DOOR, "t": 1.8, "frame_material": "hollow-metal", "rating": "90"}},
+    ),
+    "columns that blanks set apart": Stranger(
+        "Mark   Width   Height   Hand\n101    36      84       LH\n102            84       RH\n103    36      84\n",
+        {"101": {**DOOR, "hand": "LH"}, "102": {"h": 84.0, "hand": "RH"}, "103": DOOR},
+        name="list.txt",
+    ),
+    "an unusual mark between cells": Stranger("Mark^Width^Height\n101^36^84\n102^36^84\n", {"101": DOOR, "102": DOOR}),
+    "two bytes a letter, and no mark of it": Stranger(
+        "Mark,Width,Height\n101,36,84\n", {"101": DOOR}, encoding="utf-16-le"
+    ),
+    "an older code page": Stranger(
+        "Mark,Notes\n101,\xfcber \xc5\n", {"101": {"notes": "\xfcber \xc5"}}, encoding="cp850"
+    ),
+    "thousands grouped by points": Stranger(
+        "Mark;Width\n1;1.016 mm\n2;914,4 mm\n", {"1": {"w": 40.0}, "2": {"w": 36.0}}, options={"decimal": "comma"}
+    ),
+    "a text that is called a workbook": Stranger("Mark\tWidth\tHeight\n101\t36\t84\n", {"101": DOOR}, name="list.xls"),
+    "numbers that are marks since nothing else is": Stranger("Number,Room,Width\n101,A,36\n", {"101": {"w": 36.0}}),
     "marks that are one but for their spelling": Stranger(
         "Mark,Hand\nD-1,LH\nd-1,RH\nD-2,LH\n",
         {"D-1": {"hand": "LH"}, "d-1": {"hand": "RH"}, "D-2": {"hand": "LH"}},
@@ -150,7 +201,7 @@ def as_person_reads(opening):
     short = {"width_mm": "w", "height_mm": "h", "thickness_mm": "t"}
     measures = {short[name]: round(leaf[name] / 25.4, 1) for name in short if name in leaf}
     leaves = {"leaves": 2} if len(opening.leaves) > 1 else {}
-    material = {"material": leaf["material"]} if "material" in leaf else {}
+    material = {name: leaf[name] for name in ("material", "core") if name in leaf}
     return {**{k: v for k, v in opening.facts.items() if k != "mark"}, **measures, **material, **leaves}
 
 

@@ -36,6 +36,7 @@ from hwsched.operations.project.settings import set_settings
 from hwsched.operations.release.issued_packets import write_down_packets
 from hwsched.operations.release.project_view import project_view
 from hwsched.operations.survey.editing import add_item, add_opening, edit_facts, remove
+from hwsched.operations.survey.retiring import restore_openings, retire_openings, retired
 from hwsched.values import SEVERITIES, Fit, Part
 from tests.operations.exact import TODAY, id_of, small
 from tests.operations.powered import circuit, closet, door, more_parts, stated
@@ -156,7 +157,16 @@ class Walk:
 
     def gone(self, opening):
         if len(self.openings()) > 5:
-            remove(self.project, "opening", opening, who=WHO)
+            if self.random.random() < 0.5:
+                remove(self.project, "opening", opening, who=WHO)
+            else:
+                retire_openings(self.project, [opening], who=WHO)
+
+    def come_back(self, _opening):
+        """Openings that rest come back, with what hangs on circuits since."""
+        resting = [each.id for each in retired(self.project)]
+        if resting:
+            restore_openings(self.project, self.some(resting), who=WHO)
 
     def choose(self, opening):
         role, part = self.random.choice(CHOICES)
@@ -277,9 +287,11 @@ class Walk:
         numbers = [step.number for step in history(self.project) if step.kind == "edit" and not step.undone]
         undo_one(self.project, self.random.choice(numbers[-12:]), who=WHO)
 
-    EDITS = (of_opening, of_opening, of_leaf, of_lock, of_bolt, of_bolt, of_items, gone, choose, release, place, sets,
-             sets, give, give, give, limit, off, prefer, catalogue, catalogue, power, power, add_power, packets, fit,
-             fit, fit, back, again, back_one)  # fmt: skip
+    EDITS = (
+        *(of_opening, of_opening, of_leaf, of_lock, of_bolt, of_bolt, of_items, gone, come_back, choose, release),
+        *(place, sets, sets, give, give, give, limit, off, prefer, catalogue, catalogue, power, power, add_power),
+        *(packets, fit, fit, fit, back, again, back_one),
+    )
 
     def step(self):
         edit = self.random.choice(self.EDITS)

@@ -193,7 +193,7 @@ def test_supplies_and_their_wire_stand_under_their_building(yard):
         assert totals(view, "opening")[mark].hours == hours * (Decimal("1.25") if mark == "2" else 1)
     by_building = totals(view, "building")
     assert set(by_building) == {"Main", "Annexe"}
-    assert set(totals(view, "opening")) == {"1", "2", "3", "4", "supplies of Main"}
+    assert set(totals(view, "opening")) == {"1", "2", "3", "4", "supplies and wire of Main"}
     same_whole(view)
 
 

@@ -16,7 +16,18 @@ from tests.model.backends import furnished
 from tests.model.states import state
 from tests.operations.power.test_power_editing import there_and_back
 from tests.operations.power.test_supply_siting import figures
-from tests.operations.powered import WHO, circuit, closet, doors, fit_all, lines, more_parts, power, write_catalogue
+from tests.operations.powered import (
+    WHO,
+    circuit,
+    closet,
+    door,
+    doors,
+    fit_all,
+    lines,
+    more_parts,
+    power,
+    write_catalogue,
+)
 from tests.rules.scenario import part
 
 
@@ -206,3 +217,31 @@ def test_most_margin_takes_what_leaves_most(project, yard):
     room = propose_plan(project, "Main", aim="most-margin")
     assert lowest(room.after) > lowest(wire.after) + 0.1
     assert room.plan.wire_m > wire.plan.wire_m
+
+
+def test_what_a_supply_gives_another_building_is_not_given_twice(project, yard):
+    far = door(project, "A1", building="Annex", level="1", plan_x_m=0.0)
+    for name in ("PA", "PC"):
+        remove_power_row(project, "supply", yard[name], who=WHO)
+    larger_supply(project, output_a=3.4)
+    edit_power_row(project, "supply", yard["PB"], {"part": "PSUL", "use": "laid"}, who=WHO)
+    fit_all(project)
+    # 80 % of 3.4 A are 2.72 A: six of 0.4 A have room, a seventh has none.
+    assert propose_plan(project, "Main", aim="least-wire").plan.supplies == 1
+    connect_openings(project, circuit(project, yard["PB"], "ANNEX"), [far], who=WHO, length_m=20)
+    fit_all(project)
+    with pytest.raises(errors.ValueRefusedError, match="no supplies and wires carry all openings together"):
+        propose_plan(project, "Main", aim="least-wire")
+
+
+def test_a_thicker_wire_is_taken_where_it_needs_a_supply_less(project):
+    write_catalogue(project)
+    more_parts(project, part("THICK", "wire", 30.0, gauge="14 AWG", conductors=2, stranding="stranded"))
+    for mark, x in (("1", 10.0), ("2", 120.0)):
+        door(project, mark, plan_x_m=x)
+    for name, x in (("PA", 0.0), ("PB", 130.0)):
+        closet(project, name, x_m=x, use="candidate")
+    fit_all(project)
+    assert propose_plan(project, "Main", aim="fewest-supplies").plan.supplies == 1
+    cheap = propose_plan(project, "Main")
+    assert (cheap.plan.supplies, {leg.wire for leg in cheap.plan.legs}) == (2, {"WIRE"})

@@ -1,5 +1,7 @@
 """Openings that the building has no more: out of fit, check, lists, counts and prints, and back with one command."""
 
+from datetime import date
+
 import pytest
 
 from hwsched.model.errors import MissingRowError, ValueRefusedError
@@ -14,7 +16,9 @@ from hwsched.operations.opening.asked_openings import asked_openings
 from hwsched.operations.opening.named_openings import openings_of_marks
 from hwsched.operations.opening.scope import Scope
 from hwsched.operations.project.history import undo
+from hwsched.operations.release.freezing import freeze
 from hwsched.operations.release.project_view import project_view
+from hwsched.operations.release.revisions import read_revision
 from hwsched.operations.survey.editing import add_opening
 from hwsched.operations.survey.retiring import restore_openings, retire_openings, retired_of_marks
 from tests.model.states import state
@@ -93,6 +97,16 @@ def test_undo_takes_it_back_whole(project):
     retire(project, MARK, "M016")
     undo(project, who="tests")
     assert state(project) == before
+
+
+def test_a_revision_leaves_a_retired_opening_out_and_the_one_before_keeps_it(project):
+    day = date(2031, 2, 3)
+    freeze(project, who="tests", today=day)
+    retire(project, MARK)
+    freeze(project, who="tests", today=day)
+    first, second = ({each.mark for each in read_revision(project, letter).openings} for letter in "AB")
+    assert first - second == {MARK}
+    assert second < first
 
 
 def test_a_retired_mark_is_not_given_anew_and_the_refusal_says_how_it_comes_back(project):

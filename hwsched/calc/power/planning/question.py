@@ -136,11 +136,11 @@ class Plan:
     cost: float
     wire_m: float
     margin_v: float | None
-    gap: float
+    gap: float = field(compare=False)
     """Share of what is aimed at that a better plan of this kind might save; 0 where none is better."""
-    bound: float
+    bound: float = field(compare=False)
     """No plan of this kind has less of what is aimed at; of most margin: of the cost with that margin."""
-    least_supplies: int = 0
+    least_supplies: int = field(default=0, compare=False)
     tried: int = field(default=0, compare=False)
     """Legs that were looked at."""
 

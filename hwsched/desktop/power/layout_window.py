@@ -1,0 +1,250 @@
+"""A plan of supplies, wires and runs: asked for, shown with what would be taken up, accepted or left."""
+
+from collections.abc import Sequence
+from typing import Any, Final
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import (
+    QComboBox,
+    QFormLayout,
+    QHeaderView,
+    QLabel,
+    QSpinBox,
+    QTreeWidget,
+    QTreeWidgetItem,
+    QWidget,
+)
+
+from hwsched.calc.parts.cost import Cost
+from hwsched.calc.power.planning.question import Leg
+from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.tool_window import CHANGED, Desk, ToolWindow
+from hwsched.model.errors import ChangeError
+from hwsched.operations.power.planning_accepting import accept_plan
+from hwsched.operations.power.power_planning import PowerProposal, propose_plan
+from hwsched.operations.shown import ShownOtherwiseError
+from hwsched.quantities.money import rounded
+
+_NOTHING_YET: Final = (
+    "Places, sizes and number of supplies, wires, runs of their own, daisy chains and junctions in one search. What is "
+    "pinned to its supply stays as it is laid. Nothing is changed before you accept."
+)
+_AIMS: Final = (
+    ("Least cost, parts and work", "least-cost"),
+    ("Fewest supplies, then least cost", "fewest-supplies"),
+    ("Least wire", "least-wire"),
+    ("Most room in volts, then least cost", "most-margin"),
+)
+
+
+class LayoutWindow(ToolWindow):
+    """What is planned, with which aim, for how long; what would be laid and taken up.
+
+    Parameters
+    ----------
+    desk : Desk
+        What may be seen and done of the main window.
+    buildings : list of str
+        In which a supply, or a place for one, is laid.
+    circuits : list of (str, str)
+        Name, with its supply, and identifier of each circuit.
+    chosen : str
+        Building, or identifier of the circuit, that is offered first.
+    """
+
+    stepped = Signal(str)
+    """What the search is at, from its own thread."""
+
+    def __init__(
+        self,
+        desk: Desk,
+        buildings: Sequence[str],
+        circuits: Sequence[tuple[str, str]],
+        chosen: str | None = None,
+        parent: QWidget | None = None,
+    ) -> None:
+        super().__init__(desk, "Plan supplies and runs", parent)
+        self.resize(900, 600)
+        self.found: PowerProposal | None = None
+        self.what = QComboBox()
+        self.what.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        for building in buildings:
+            self.what.addItem(building, ("building", building))
+        for name, identifier in circuits:
+            self.what.addItem(f"Only circuit {name}", ("circuit", identifier))
+        at = next((i for i in range(self.what.count()) if self.what.itemData(i)[1] == chosen), 0)
+        self.what.setCurrentIndex(at)
+        self.aim = QComboBox()
+        for words, aim in _AIMS:
+            self.aim.addItem(words, aim)
+        self.seconds = QSpinBox()
+        self.seconds.setRange(1, 3600)
+        self.seconds.setValue(60)
+        self.seconds.setSuffix(" s")
+        self.seconds.setMaximumWidth(120)
+        form = QFormLayout()
+        form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
+        form.addRow("What", self.what)
+        form.addRow("Aim", self.aim)
+        form.addRow("Look for at most", self.seconds)
+        self.said = QLabel(_NOTHING_YET)
+        self.said.setWordWrap(True)
+        self.said.setTextFormat(Qt.TextFormat.PlainText)
+        self.list = QTreeWidget()
+        self.list.setHeaderLabels(["What", "Wire", "Length", "To spare"])
+        self.list.setAlternatingRowColors(True)
+        header = self.list.header()
+        header.setStretchLastSection(False)
+        for column in range(4):
+            mode = QHeaderView.ResizeMode.ResizeToContents if column else QHeaderView.ResizeMode.Stretch
+            header.setSectionResizeMode(column, mode)
+        self.work = self.button("Look", self.look, "Nothing is changed by it")
+        self.take = self.button("Accept", self.accept_it, "Lay what is planned, and fit its openings, as one step")
+        self.leave = self.button("Leave", self.close, "Nothing is changed")
+        self.body.addLayout(form)
+        self.body.addWidget(self.said)
+        self.body.addWidget(self.list, 1)
+        for each in (self.work, self.take, self.leave):
+            self.foot.addWidget(each)
+        self.stepped.connect(self.told.setText)
+        for box in (self.what, self.aim):
+            box.currentIndexChanged.connect(lambda _index: self._forget())
+        desk.workspace.changed.connect(self.follow_change)
+        self.enable()
+
+    def enable(self) -> None:
+        """There must be a building with a place for a supply."""
+        self.work.setEnabled(self.idle and self.what.count() > 0)
+        self.take.setEnabled(self.idle and self.found is not None and not self.found.already)
+        for field in (self.what, self.aim, self.seconds):
+            field.setEnabled(self.idle)
+
+    def follow(self) -> None:
+        """Say that a plan may stand on what has changed: that is seen to when it is accepted."""
+        if self.found is not None:
+            self.said.setText(CHANGED)
+        self.enable()
+
+    def look(self) -> None:
+        """Work out the plan, off the screen's thread."""
+        project, (kind, name) = self.desk.workspace.project, self.what.currentData()
+        aim, seconds = self.aim.currentData(), float(self.seconds.value())
+
+        def tell(step: str, gap: float | None) -> None:
+            self.stepped.emit(step if gap is None else f"{step}, gap {gap:.2%}")
+
+        def work(_progress: Progress, cancelled: Cancelled) -> Any:
+            try:
+                return propose_plan(
+                    project,
+                    name if kind == "building" else "",
+                    circuit_id=name if kind == "circuit" else None,
+                    aim=aim,
+                    time_limit_s=seconds,
+                    progress=tell,
+                    cancelled=cancelled,
+                )
+            except ChangeError:
+                # Stopped before anything was found: whoever stopped it knows.
+                if cancelled():
+                    return None
+                raise
+
+        self._forget()
+        self.run("Planning supplies and runs", work, self._on_found)
+
+    def accept_it(self) -> None:
+        """Lay what is planned and fit its openings, as one step; shown again where it is not what was shown."""
+        found, workspace = self.found, self.desk.workspace
+        if found is None:
+            return
+
+        def work(progress: Progress, cancelled: Cancelled) -> Any:
+            try:
+                done = accept_plan(workspace.project, found, who=workspace.who, progress=progress, cancelled=cancelled)
+            except ShownOtherwiseError as otherwise:
+                return otherwise
+            return None if cancelled() and done.number is None else done
+
+        def then(done: Any) -> None:
+            if isinstance(done, ShownOtherwiseError):
+                self._forget()
+                if isinstance(done.now, PowerProposal):
+                    self._on_found(done.now)
+                self.said.setText(f"Not laid: {done}.")
+                return
+            if done is None:
+                self.said.setText("Stopped. Nothing is changed.")
+                return
+            self._forget()
+            self.said.setText("Accepted. Undo takes all of it back.")
+
+        self.run("Laying the plan", work, then)
+
+    def _on_found(self, found: PowerProposal | None) -> None:
+        if found is None:
+            self.said.setText("Stopped before a plan was found. Nothing is changed.")
+            return
+        self.found = found
+        plan = found.plan
+        proven = "proven best" if plan.proved_best else f"within {plan.gap:.2%} of the best"
+        costs = f"{_money(found.before_cost)} as laid, {_money(found.after_cost)} then"
+        if found.already:
+            text = "What is laid is as good: nothing would be changed."
+        else:
+            text = (
+                f"{len(plan.sizes)} supplies, {plan.wire_m:.1f} m of wire, {proven}. Cost of what is known: {costs}. "
+                f"{len(found.torn_up)} runs that are laid would be taken up. Proved in every state. Nothing is changed "
+                "yet."
+            )
+        self.said.setText(text)
+        self._show(found)
+        self.enable()
+
+    def _show(self, found: PowerProposal) -> None:
+        self.list.clear()
+        for place, part in found.plan.sizes.items():
+            supply = QTreeWidgetItem([f"{found.names[place]}: {part}"])
+            self.list.addTopLevelItem(supply)
+            for leg in found.plan.legs:
+                if leg.place == place:
+                    supply.addChild(_line(leg, found))
+            supply.setExpanded(True)
+        for title, told in (
+            ("Would be taken up", found.torn_up),
+            ("Kept as laid", found.kept),
+            ("Left out", found.left_out),
+            ("Assumed", found.assumed),
+        ):
+            if not told:
+                continue
+            group = QTreeWidgetItem([f"{title}: {len(told)}"])
+            self.list.addTopLevelItem(group)
+            group.setFirstColumnSpanned(True)
+            for text in told:
+                item = QTreeWidgetItem([text])
+                item.setToolTip(0, text)
+                group.addChild(item)
+                item.setFirstColumnSpanned(True)
+            group.setExpanded(title == "Would be taken up")
+
+    def _forget(self) -> None:
+        if self.found is not None:
+            self.said.setText(_NOTHING_YET)
+        self.found = None
+        self.list.clear()
+        self.enable()
+
+
+def _line(leg: Leg, found: PowerProposal) -> QTreeWidgetItem:
+    marks = ", ".join(found.names[opening] for opening in leg.openings)
+    shape = leg.shape.replace("-", " ")
+    item = QTreeWidgetItem([f"{shape}: {marks}", leg.wire, f"{leg.wire_m:.1f} m", f"{leg.margin_v:.2f} V"])
+    item.setToolTip(0, item.text(0))
+    for column in (2, 3):
+        item.setTextAlignment(column, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+    return item
+
+
+def _money(cost: Cost) -> str:
+    return str(rounded(cost.total))

@@ -1,0 +1,200 @@
+"""Type sheets: openings alike share one sheet with drawing, holes, box and steps; each has a strip of its own.
+
+Alike are openings of which the sheet says and draws the same, word for word and line for line. What it does not say
+stands on the strips: where the opening is, what it is, when its cells are due, what is to be minded, what was found.
+"""
+
+import hashlib
+from collections.abc import Iterator, Sequence
+from dataclasses import dataclass
+from typing import Final
+
+from hwsched.documents import words
+from hwsched.documents.release.packet import box_blocks, finding_lines, point_title, tests_blocks, views
+from hwsched.documents.release.packet_facts import fit_facts, leaf_facts, lock_facts, situations
+from hwsched.documents.release.packet_holes import hole_blocks
+from hwsched.documents.release.packet_work import steps_blocks
+from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
+from hwsched.drawings import bore_detail, edge_view, face_detail, section
+from hwsched.render.blocks import (
+    Block,
+    Bullets,
+    Cell,
+    Column,
+    Columns,
+    Document,
+    Drawings,
+    Facts,
+    Heading,
+    Paragraph,
+    Section,
+    SignOff,
+    Steps,
+    Table,
+)
+from hwsched.work.plan import plan
+from hwsched.work.situation import Situation
+
+_OF_EACH: Final = ("Leaf size", "Function", "Cylinder above floor", "Lead", "Battery", "Change by")
+"""Facts that change nothing of what is done and drilled; they stand on the strips."""
+_LETTERS: Final = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
+_LINE: Final = "." * 18
+
+
+@dataclass(frozen=True, slots=True)
+class SheetType:
+    """What openings alike share."""
+
+    code: str
+    """Four letters that follow from what the sheet says; strips name it."""
+    blocks: tuple[Block, ...]
+    openings: tuple[OpeningView, ...]
+
+
+def sheet_types(project: ProjectView) -> tuple[SheetType, ...]:
+    """Return the types of all openings that may be installed, those of most openings first.
+
+    Some have one opening only.
+    """
+    groups: dict[tuple[Block, ...], list[OpeningView]] = {}
+    for view in project.openings:
+        if view.ready:
+            groups.setdefault(tuple(shared_blocks(project, view)), []).append(view)
+    made = [SheetType(_code(blocks), blocks, tuple(alike)) for blocks, alike in groups.items()]
+    return tuple(sorted(made, key=lambda each: -len(each.openings)))
+
+
+def shared_blocks(project: ProjectView, view: OpeningView) -> list[Block]:
+    """Return what a type sheet says of an opening that fits."""
+    parts = situations(view)
+    plans = [plan(situation) for situation in parts]
+    style = project.length_style
+    blocks: list[Block] = []
+    for number, situation in enumerate(parts):
+        blocks += [Columns(1), *([Heading(point_title(situation.given), 2)] if view.several else [])]
+        said = [*leaf_facts(situation, style), *lock_facts(situation, style), *fit_facts(situation, style)]
+        blocks.append(Facts(tuple(pair for pair in said if pair[0] not in _OF_EACH), columns=3))
+        blocks += [*_drawn(project, situation), Columns(2), *hole_blocks(situation, style)]
+        if number == 0:
+            blocks += box_blocks(project, view, plans)
+        blocks += [*steps_blocks(plans[number]), *tests_blocks(project, situation, plans[number])]
+    return blocks
+
+
+def _drawn(project: ProjectView, situation: Situation) -> list[Block]:
+    given, fit, style = situation.given, situation.fit, project.length_style
+    if situation.leaf is None:
+        return []
+    drawn = [
+        face_detail(given, fit, "inside", style),
+        edge_view(given, fit, style) if situation.in_edge else section(given, fit, style),
+    ]
+    if any(hole.up_deg or hole.edge_deg for hole in fit.holes):
+        drawn.append(bore_detail(given, fit, style))
+    return views(drawn, 60.0, same_scale=False)
+
+
+def _code(blocks: Sequence[Block]) -> str:
+    """Return four letters that follow from what is said and drilled."""
+    said: list[object] = []
+    for block in blocks:
+        if isinstance(block, Table):
+            said.append(block.rows)
+        elif isinstance(block, Steps):
+            said.append(block.lines)
+        elif isinstance(block, Facts):
+            said.append(block.pairs)
+        elif isinstance(block, Drawings):
+            said.append([drawing.shapes for drawing in block.drawings])
+    number = int(hashlib.sha256(repr(said).encode()).hexdigest()[:10], 16)
+    found = ""
+    for _ in range(4):
+        number, at = divmod(number, len(_LETTERS))
+        found += _LETTERS[at]
+    return found
+
+
+# --- pages ----------------------------------------------------------------------------------------------------------
+
+
+def build(project: ProjectView, _: OpeningView | None) -> Document:
+    """Build the type sheets of a project, each with the strips of its openings behind it."""
+    types = [kind for kind in sheet_types(project) if len(kind.openings) > 1]
+    return Document(
+        "Type sheets",
+        project.title,
+        project.revision,
+        project.date,
+        (_contents(project, types), *(page for kind in types for page in _pages(project, kind))),
+    )
+
+
+def _contents(project: ProjectView, types: Sequence[SheetType]) -> Section:
+    rows: list[tuple[Cell, ...]] = [
+        (kind.code, len(kind.openings), ", ".join(view.mark for view in kind.openings)) for kind in types
+    ]
+    shared = {view.mark for kind in types for view in kind.openings}
+    alone = [view.mark for view in project.openings if view.ready and view.mark not in shared]
+    held = [view.mark for view in project.openings if not view.ready]
+    blocks: list[Block] = [
+        Heading("Type sheets"),
+        Paragraph(
+            "Openings alike share one type sheet: take it along once, with the strip of each opening. A strip and a "
+            "sheet belong together where both name the same type."
+        ),
+        Table(
+            (Column("Type", 0.6), Column("Openings", 0.7, "right"), Column("Marks", 6.0)), tuple(rows), title="Types"
+        ),
+    ]
+    if alone:
+        blocks.append(Paragraph(f"Alone of their kind, done by their packets: {', '.join(alone)}."))
+    if held:
+        blocks.append(Paragraph(f"Not to be installed, so without a strip: {', '.join(held)}.", "stop"))
+    return Section(tuple(blocks))
+
+
+def _pages(project: ProjectView, kind: SheetType) -> Iterator[Section]:
+    head = f"Type {kind.code}"
+    marks = ", ".join(view.mark for view in kind.openings)
+    yield Section((Heading(head), Paragraph(f"For {marks}."), *kind.blocks), mark=head, at_door=True)
+    strips = [block for view in kind.openings for block in _strip(project, kind, view)]
+    yield Section(
+        (Heading(f"Strips of type {kind.code}"), Columns(2), *strips), mark=f"Strips {kind.code}", at_door=True
+    )
+
+
+def _strip(project: ProjectView, kind: SheetType, view: OpeningView) -> list[Block]:
+    opening = view.given.opening
+    pairs = [
+        ("Type", f"{kind.code}{f', sheet code {view.code}' if view.code else ''}"),
+        ("Place", words.place(opening.building, opening.level)),
+        ("Location", words.location(opening.room_from, opening.room_to) or words.UNKNOWN),
+        ("Form and hand", f"{words.opening_word('form', opening.form)}, {opening.hand or 'hand unknown'}"),
+        ("Fire rating", words.opening_word("rating", opening.rating)),
+        ("Egress role", words.opening_word("egress", opening.egress)),
+        *([("Frame", words.opening_word("frame_material", opening.frame_material))] if view.given.leaves else []),
+    ]
+    parts = situations(view)
+    for situation in parts:
+        named = f"{situation.given.point.name}: " if view.several else ""
+        style = project.length_style
+        said = [*leaf_facts(situation, style), *lock_facts(situation, style), *fit_facts(situation, style)]
+        pairs += [(f"{named}{label}", text) for label, text in said if label in _OF_EACH]
+    pairs += [(label, text or words.UNKNOWN) for label, text in view.own]
+    blocks: list[Block] = [Heading(view.mark, 2), Facts(tuple(pairs))]
+    lines = finding_lines(view)
+    if lines:
+        blocks.append(Bullets(lines))
+    for situation in parts:
+        named = f"{situation.given.point.name}, t" if view.several else "T"
+        checks = plan(situation).checks
+        passed = "  ".join(f"{number} [  ]" for number in range(1, len(checks) + 1))
+        blocks.append(Paragraph(f"{named}ests passed: {passed}"))
+        read = [f"test {number}: ......" for number, check in enumerate(checks, start=1) if check.reading is not None]
+        if read:
+            blocks.append(Paragraph(f"Read: {', '.join(read)}."))
+        blocks.append(Paragraph(f"Cylinder serial number {_LINE} Unit serial number {_LINE} Found different {_LINE}"))
+    return [*blocks, SignOff(("Installer", "Checked by", "For the owner"))]
+
+
+TYPE_SHEETS = DocumentKind("type-sheets", "Type sheets", ("pdf",), False, build, coded=True)

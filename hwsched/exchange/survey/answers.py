@@ -1,0 +1,64 @@
+"""What a person answers to a question of a survey file, as options by which the file is read again.
+
+The desktop and the command line give the same options from the same answers: here belongs how an answer becomes one.
+"""
+
+from collections.abc import Mapping
+from dataclasses import replace
+
+from hwsched.exchange.survey.facts import Question, SurveyOptions
+from hwsched.exchange.survey.pairs import PAIRS
+from hwsched.exchange.survey.repeated_marks import AS_IT_STANDS
+
+
+def column_key(question: Question) -> str:
+    """Return the name of a question's column in options: its heading, or its letters where it has none."""
+    return question.header or f"column {question.column}"
+
+
+def answered(options: SurveyOptions, question: Question, answer: str) -> SurveyOptions:
+    """Return the options by which a file is read after an answer.
+
+    Parameters
+    ----------
+    options : SurveyOptions
+        As it was read.
+    question : Question
+        Of that reading.
+    answer : str
+        One of its answers, or another that its kind takes.
+
+    Examples
+    --------
+    >>> asked = Question("Doors", "H", "Rating", '"-" (2)', (4, 9), ("unknown", "none"))
+    >>> answered(SurveyOptions(), asked, "none").dashes
+    {'Rating': 'none'}
+    """
+    key = column_key(question)
+    if question.kind == "dash":
+        return replace(options, dashes={**options.dashes, key: answer})
+    if question.kind == "word":
+        return replace(options, words=with_word(options.words, key, question.word, answer))
+    if question.kind == "count":
+        return replace(options, counts=answer)
+    if question.kind == "mark":
+        return replace(options, mark="" if answer == AS_IT_STANDS else answer)
+    return replace(options, pairs=next((known for known in PAIRS if known == answer), ""))
+
+
+def with_word(
+    words: Mapping[str, Mapping[str, str]], key: str, word: str, meaning: str | None
+) -> dict[str, dict[str, str]]:
+    """Return words with the meaning of one more in a column, or without it where there is none.
+
+    Examples
+    --------
+    >>> with_word({"Core": {"HC": "empty"}}, "Core", "HC", None)
+    {}
+    """
+    held = {column: dict(meanings) for column, meanings in words.items()}
+    if meaning is None:
+        held.get(key, {}).pop(word, None)
+    else:
+        held.setdefault(key, {})[word] = meaning
+    return {column: meanings for column, meanings in held.items() if meanings}

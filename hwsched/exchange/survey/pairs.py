@@ -1,0 +1,45 @@
+"""Widths of pairs that do not say whether they are that of each leaf or of both together: PR 762, 6'-0" x 7'-0" PR.
+
+Here belongs what such a cell holds, and the question that is asked of them once a column.
+"""
+
+import re
+from typing import Final, Literal
+
+from hwsched.attributes import as_text
+from hwsched.attributes.emptiness import UNKNOWN
+from hwsched.quantities import BareUnit, ReadingError, Size, read_length
+
+PAIRS: Final[tuple[Literal["leaf", "both"], ...]] = ("leaf", "both")
+"""What a person answers: the width is that of each leaf, or of both together."""
+ANSWERS: Final = (UNKNOWN, *PAIRS)
+_PAIR: Final = re.compile(
+    r"^(?:pr|pair|dbl|double)\b\.?\s*(?:of\s+)?|\s*[,(]?\s*(?:pr|pair|dbl|double)\b\.?\)?$", re.IGNORECASE
+)
+
+
+def pair_measures(cell: object, bare: BareUnit | None) -> tuple[float, float | None] | None:
+    r"""Return width and height of a pair in mm as they stand, the height where there is one; None for another cell.
+
+    Examples
+    --------
+    >>> pair_measures("PR 762", "mm"), pair_measures("6'-0\" x 7'-0\" PR", None), pair_measures("762", "mm")
+    ((762.0, None), (1828.8, 2133.6), None)
+    """
+    text = as_text(cell).strip()
+    inner = _PAIR.sub("", text).strip()
+    if not inner or inner == text:
+        return None
+    try:
+        found = read_length(inner, bare)
+    except ReadingError:
+        return None
+    if isinstance(found, Size):
+        return found.width_mm, found.height_mm
+    mm = getattr(found, "mm", None)
+    return (mm, None) if mm is not None else None
+
+
+def leaf_width(mm: float, pairs: str) -> float | None:
+    """Return the width of one leaf, as a person said what the width of a pair is; None where nobody did."""
+    return mm if pairs == "leaf" else mm / 2 if pairs == "both" else None

@@ -174,6 +174,7 @@ from hwsched.rules.power.supply_assumed import RULE as SUPPLY_ASSUMED
 from hwsched.rules.power.transfer_resistance import RULE as TRANSFER_RESISTANCE
 from hwsched.rules.power.wire_conductors import RULE as WIRE_CONDUCTORS
 from hwsched.rules.power.wire_across_leaf import RULE as WIRE_ACROSS_LEAF
+from hwsched.rules.power.way_clear import RULE as WAY_CLEAR
 from hwsched.rules.power.release_powered import RULE as RELEASE_POWERED
 from hwsched.rules.power.unit_fed import RULE as UNIT_FED
 

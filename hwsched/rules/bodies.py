@@ -54,15 +54,15 @@ from hwsched.values import Fit, Hole, Item, Leaf, OpeningInput, Part
 
 Kind = Literal[
     "case", "bore", "spindle", "bolt", "glass", "other-lock", "on-face", "sweep", "stop", "beyond-stile", "beyond-leaf",
-    "screw", "lead-hole", "new-bore", "pocket", "head", "plate",
+    "screw", "lead-hole", "new-bore", "pocket", "way-across", "head", "plate",
 ]  # fmt: skip
 EXISTING: Final[tuple[Kind, ...]] = (
     "case", "bore", "spindle", "bolt", "glass", "other-lock", "on-face", "sweep", "stop", "beyond-stile", "beyond-leaf",
 )  # fmt: skip
 """What stands there already, the leaf's own limits included."""
-NEW: Final[tuple[Kind, ...]] = ("screw", "lead-hole", "new-bore", "pocket", "head", "plate")
-"""What comes in: a screw, a hole or channel for the lead, a bore for the lock, an in-edge unit's pocket, a head, collar
-or rose on a face, a unit's plate."""
+NEW: Final[tuple[Kind, ...]] = ("screw", "lead-hole", "new-bore", "pocket", "way-across", "head", "plate")
+"""What comes in: a screw, a hole or channel for the lead, a bore for the lock, an in-edge unit's pocket, a way for the
+supply's wire from the hinge edge, a head, collar or rose on a face, a unit's plate."""
 
 _FACE: Final = ("existing_item.face",)
 """What is missing of an item that may stand on either face."""
@@ -422,6 +422,12 @@ def hole_bodies(given: OpeningInput, fit: Fit) -> Iterator[Body]:
         return
     thick = leaf.thickness_mm
     for hole in fit.holes:
+        if hole.leaf == leaf_name(leaf) and hole.face == "hinge-edge" and leaf.width_mm is not None:
+            ends: tuple[Vector, Vector] = (
+                (leaf.width_mm, hole.y_mm, hole.x_mm),
+                (leaf.width_mm - (hole.depth_mm or 0.0), hole.y_mm, hole.x_mm),
+            )
+            yield Body("way-across", f"the {hole.name}", Rod(*ends, hole.diameter_mm), about=hole.name, face=hole.face)
         solid = solid_of(hole, thick) if hole.leaf == leaf_name(leaf) else None
         if solid is None:
             continue
@@ -431,8 +437,8 @@ def hole_bodies(given: OpeningInput, fit: Fit) -> Iterator[Body]:
         yield Body(kind, f"the {hole.name}", solid, about=hole.name, face=hole.face)
         if hole.slot_mm and not hole.up_deg and not hole.edge_deg:
             cut, deep = slot_of(hole), min(hole.depth_mm or thick, thick)
-            ends = (0.0, deep) if hole.face == "inside" else (thick - deep, thick)
-            slot = Box((cut.x0, cut.y0, ends[0]), (cut.x1, cut.y1, ends[1]))
+            low, high = (0.0, deep) if hole.face == "inside" else (thick - deep, thick)
+            slot = Box((cut.x0, cut.y0, low), (cut.x1, cut.y1, high))
             yield Body(kind, f"the slot of the {hole.name}", slot, about=hole.name, face=hole.face)
 
 

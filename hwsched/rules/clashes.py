@@ -74,6 +74,12 @@ TABLE: Final = (
     Pair("", ("head",), ("case", "bore", "spindle", "bolt", "other-lock"), why="a head stands over what it closes"),
     Pair("", ("head",), ("screw", *_CUTS), why="a head stands over the bore that it closes; screws are the unit's"),
     Pair("", _CUTS, _CUTS, why="one leads into the other"),
+    Pair("way-clear", ("way-across",), ("spindle", "bolt", "other-lock")),
+    Pair("way-clear", ("screw",), ("way-across",)),
+    Pair("", ("way-across",), ("case", "bore", *_CUTS), why="it ends in the lock's pocket, or behind the unit"),
+    Pair("", ("way-across",), ("glass",), why="what may be bored or pulled keeps farther off, by another rule"),
+    Pair("", ("way-across",), ("beyond-leaf", "beyond-stile"), why="it begins at the hinge edge"),
+    Pair("", ("way-across",), ("on-face", "sweep", "stop", "head", "plate"), why="it is in the leaf, they on a face"),
 )
 """The table: each new kind with every kind that is there and every other new kind, once."""
 

@@ -321,3 +321,12 @@ def test_cost_leaves_tools_out():
             expected += stock().get(fit_part.part).list_price * Decimal(str(fit_part.quantity))
     assert (found.cost, found.currency, found.cost_needs) == (expected, "USD", ())
     assert any(p.role == "tool" for p in found.parts)
+
+
+def test_what_is_added_by_hand_and_is_in_no_catalogue_stops_nothing():
+    """A part that has left the catalogue since it was chosen: the opening fits without it, and a rule names it."""
+    given = door(chosen=[Chosen("consumable", "GONE"), Chosen("no such role", "SEAL")])
+    found = fit(given)
+    assert found.status == "fits"
+    assert "GONE" not in {part.part for part in found.parts}
+    assert "no such role" not in {part.role for part in found.parts}

@@ -126,6 +126,15 @@ def test_a_solid_leaf_is_bored_and_a_hollow_one_is_pulled_through():
         assert quantity(found, "wire") == pytest.approx(23.84)
 
 
+def test_a_way_that_would_meet_a_bolt_is_not_bored():
+    """The lower bolt of a pull stands where the way would run: the wire goes over the face, or the leaf is refused."""
+    pull = item("pull", 500.0, 1070.0, 60.0, 200.0, face="key")
+    over = fit(door(opening(**WIRED), items=[pull], cat=stock(add=(CHANNEL,))))
+    assert roles(over)["raceway"] == "CHANNEL"
+    alone = fit(door(opening(**WIRED), items=[pull]))
+    assert (alone.status, alone.nearest_miss.rule) == ("does-not-fit", "way-clear")
+
+
 def test_the_bit_for_a_way_across_a_leaf_is_as_long_as_the_way():
     """809.4 mm of wood: no hole saw of that size and no short bit goes through, however cheap they are."""
     saw = part("ASAW", "tool", 1.0, form="hole-saw", diameter_mm=9.525)

@@ -6,6 +6,7 @@ them only. The facts of ways out, pairs and rated openings stand in the table of
 
 from collections import Counter
 from dataclasses import replace
+from functools import cache
 
 import pytest
 
@@ -235,6 +236,47 @@ def test_nothing_is_asked_of_a_lock_that_its_form_does_not_have(name):
             if entity == "existing_item" and fact == name:
                 assert asked_of(fact, there.opening.form), (there.opening.form, fact)
                 assert asked_of_lock(fact, first.lock_form), (first.lock_form, fact)
+
+
+OTHER_VALUES = {
+    "case_depth_mm": (30.0, 400.0), "case_offset_mm": (6.0,), "cam_form": ("straight", "cross-tail"),
+}  # fmt: skip
+"""Beside unknown: values at which a door is judged otherwise."""
+
+
+def heard_of(there, made):
+    """What rules say of an opening with a fit, and which fit it gets: its parts, and what is asked."""
+    found = fit_of(there)
+    needs, parts = tuple(need.fact for need in found.needs), tuple((each.role, each.part) for each in found.parts)
+    return found.status, needs, parts, sorted((each.rule, each.message) for each in check(there, made))
+
+
+@cache
+def of_each_form():
+    """Openings of each form of lock, with a fit."""
+    found = {}
+    for there, made in openings_and_fits()[::2]:
+        found.setdefault(there.items[0].lock_form, []).append((there, made))
+    return found
+
+
+@pytest.mark.turns(3)
+@pytest.mark.parametrize("name", OF_LOCK_FORMS)
+def test_a_lock_is_asked_for_what_decides_of_its_form_and_for_nothing_else(name):
+    """The table of what is asked of which form of lock, worked out anew: by what changes when the fact does."""
+
+    def decides_of(form):
+        asked = form in OF_LOCK_FORMS[name]
+        # What nobody is asked for nobody writes: there only leaving it out is tried, on a few.
+        values = (None, *(OTHER_VALUES.get(name, ()) if asked else ()))
+        return any(
+            heard_of(replace(there, items=(replace(there.items[0], **{name: value}), *there.items[1:])), made)
+            != heard_of(there, made)
+            for there, made in of_each_form()[form][: None if asked else 3]
+            for value in values
+        )
+
+    assert {form for form in of_each_form() if decides_of(form)} == set(OF_LOCK_FORMS[name])
 
 
 @pytest.mark.parametrize("kind", ["release-sensor", "release-button"])

@@ -8,7 +8,7 @@ from hwsched.rules import judge, rule_named
 from hwsched.values import BatteryLife
 from hwsched.values.opening_input import SupplyLink
 from tests.rules.rows import boundary, passes, run, speaks, unknown
-from tests.rules.scenario import catalogue, chosen, fit, fp, given, hole, item, leaf, lock, opening, part
+from tests.rules.scenario import catalogue, chosen, fit, fp, given, hole, item, leaf, lock, opening, part, place
 
 SUPPLY = fit(power="supply")
 NEAR = opening(supply_distance_m=20.0)
@@ -63,6 +63,14 @@ def days(number):
 # constants: shared facts 1.1 and 1.2, IEC 60028 and ASTM B258). The loop of 0.4572 m has 0.05135 ohm there and back.
 # At 0.4 A: 2 x L x 0.4 x 22.21 / 1000 = 1.4 - 0.0205 V at L = 77.64 m. With 1.2144 m of wire across the leaf,
 # 0.05394 ohm: 76.43 m.
+SCREWED_OVER_WAY = replace(BORED_FIT, placement=place(x=60.0, y=994.0))
+
+
+def pull_bolted_at(y_mm):
+    """A pull of 60 by 200, its lower bolt as far in as it is half wide."""
+    return item("pull", 300.0, y_mm + 70.0, 60.0, 200.0, face="key")
+
+
 ROWS = [
     passes("unit-fed", given(), fit()),
     speaks("unit-fed", given(), fit(power="none"), severity="error"),
@@ -247,6 +255,15 @@ ROWS = [
     speaks("release-powered", given(items=[strike()]), fit(), severity="error"),
     speaks("release-powered", given(chosen=[chosen("strike", "MAG")]), fit(), severity="error"),
     boundary("release-powered", given(items=[strike(disposition="remove")]), fit()),
+    # A way of 3/8 in at 1000; the lower bolt of a pull, 5/16 in, beside it: 4.7625 + 3.96875 + 3.175 = 11.90625 apart.
+    passes("way-clear", given(items=[pull_bolted_at(1011.91)]), BORED_FIT),
+    speaks("way-clear", given(items=[pull_bolted_at(1011.8)]), BORED_FIT, short_mm=0.10625, severity="error"),
+    speaks("way-clear", given(items=[pull_bolted_at(1000.0)]), BORED_FIT, needed_mm=3.175),
+    boundary("way-clear", given(items=[pull_bolted_at(1011.86)]), BORED_FIT),
+    passes("way-clear", given(items=[pull_bolted_at(1000.0)]), SUPPLY),
+    # Its plate's lower screws at 1000: one of 3/8 in ends 22.2 - 4.7625 - 9.525 = 7.9125 before the way, 3/4 in in it.
+    passes("way-clear", given(), SCREWED_OVER_WAY),
+    speaks("way-clear", given(cat=catalogue(SCREW={"length_mm": 19.05})), SCREWED_OVER_WAY, about="SCREW"),
     passes("wire-across-leaf", given(), BORED_FIT),
     passes("wire-across-leaf", given(lf=MADE), SUPPLY),
     passes("wire-across-leaf", given(lf=STEEL), PULLED_FIT),

@@ -48,6 +48,8 @@ CHANNEL_ABOVE_MM: Final = 2.5 * INCH
 CHANNEL_DEG: Final = 10.0
 """Square and slanted bore of 3/8 in, 2-1/2 in above the cylinder, the slanted one 10 degrees to the face; common
 practice."""
+LEAN_DEG: Final = 15.0
+"""Of a bored lock's lead hole toward the lock edge, as the jig on its bolt holes holds it; common practice."""
 WARM: Final = 1.3
 """Resistance of a stranded conductor at 75 degC over that of solid copper at 20 degC: 1.22 by temperature, the rest for
 its lay and its ends."""
@@ -363,11 +365,11 @@ def _ways(bare: Standing, unit: Cells) -> Iterator[_Way]:
     elif material in SOLID and kind == "rim-cylinder" and bare.opening.facts.get("rating") == "Not rated":
         yield from _channels(bare)
     elif material in SOLID and kind == "bored-lever-lock":
-        # One bore at 45 degrees from the face into the round bore, as deep as it stands off.
+        # One bore at 45 degrees into the round bore, as deep as it stands off; the jig leans it toward the edge.
         for i in range(1, 8):
             drop = t * i / 10
             for sign, edge in ((1.0, top), (-1.0, low)):
-                start = (x, edge + sign * drop, 0.0)
+                start = (x - drop * tan(radians(LEAN_DEG)), edge + sign * drop, 0.0)
                 end = (x, edge, drop)
                 body = Rod(start, end, 9.525 / 2)
                 bore = Bore("lead's hole", "cable", "inside", body, 0.0, 9.525)

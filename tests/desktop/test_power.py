@@ -4,8 +4,10 @@ from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QDropEvent
 from PySide6.QtWidgets import QTreeWidgetItemIterator
 
+from hwsched.desktop.power.layout_window import LayoutWindow
 from hwsched.desktop.power.power_tree import LOOSE
 from hwsched.desktop.power.power_window import PowerWindow
+from hwsched.desktop.power.siting_window import SitingWindow
 from hwsched.desktop.window import Window
 from hwsched.operations.power.power_results import power_facts, power_result
 from hwsched.paths import SAMPLE
@@ -113,7 +115,7 @@ def test_siting_is_compared_and_accepted(at_work, qtbot, power):
     at_work.fitting.fit()
     idle(qtbot, at_work)
     qtbot.mouseClick(power.propose, LEFT)
-    siting = power.siting
+    siting = power.beside.windows[SitingWindow]
     siting.building.setCurrentText("Mill House")
     assert not siting.take.isEnabled()
     qtbot.mouseClick(siting.work, LEFT)
@@ -137,7 +139,7 @@ def test_a_plan_of_a_circuit_is_shown_and_accepted_as_one_step(at_work, qtbot, p
     idle(qtbot, at_work)
     power.tree.setCurrentItem(line(power, "M316"))
     qtbot.mouseClick(power.plan_runs, LEFT)
-    planning = power.layout_window
+    planning = power.beside.windows[LayoutWindow]
     assert planning.what.currentText().startswith("Only circuit")
     planning.aim.setCurrentIndex(planning.aim.findData("least-wire"))
     qtbot.mouseClick(planning.work, LEFT)

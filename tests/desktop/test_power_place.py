@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QApplication, QLineEdit
 from hwsched.desktop.power import power_window
 from hwsched.desktop.power.power_tree import LOOSE
 from hwsched.desktop.power.power_window import PowerWindow
+from hwsched.desktop.power.siting_window import SitingWindow
 from hwsched.desktop.sheet_view import SheetView
 from hwsched.desktop.window import Window
 from hwsched.drawings.drawing import Drawing, Line, Text
@@ -359,7 +360,7 @@ def test_the_siting_is_pinned_compared_stopped_and_accepted(at_work, qtbot, powe
     m316 = checked_of(at_work, "M316").given.opening.id
     at_work.frame.edit(lambda: set_route(at_work.frame.state.workspace.project, m316, mill_3, who="t", pinned=True))
     qtbot.mouseClick(power.propose, LEFT)
-    siting = power.siting
+    siting = power.beside.windows[SitingWindow]
     assert siting.building.currentText() == "Mill House", "the building of what is chosen is offered first"
     qtbot.mouseClick(siting.work, LEFT)
     idle(qtbot, at_work)

@@ -17,6 +17,7 @@ from hwsched.desktop.power.power_facts_form import NewPowerDialog, parts_offered
 from hwsched.desktop.power.power_sheet import PowerSheet, PowerShown
 from hwsched.desktop.power.power_tree import ID, KIND, PowerTree
 from hwsched.desktop.power.siting_window import SitingWindow
+from hwsched.desktop.side_windows import SideWindows
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.desktop.trouble import tell_failure
 from hwsched.operations.power.power_results import opening_levels, power_as_it_stands, power_facts
@@ -45,8 +46,8 @@ class PowerWindow(ToolWindow):
         super().__init__(desk, "Supplies and circuits", parent)
         self.resize(1330, 690)
         self.present = PowerShown()
-        self.siting: SitingWindow | None = None
-        self.layout_window: LayoutWindow | None = None
+        self.beside = SideWindows(self)
+        self.beside.desk = desk
         self._reading = Jobs(self)
         self._reading.failed.connect(lambda failure: tell_failure(failure, self))
         self._again = False
@@ -230,31 +231,22 @@ class PowerWindow(ToolWindow):
 
     def show_siting(self) -> None:
         """Show the siting of supplies; one window of it at a time."""
-        if self.siting is None:
-            self.siting = SitingWindow(
-                self.desk, self.present.buildings(), self.present.catalogue, self._building(), self
-            )
-            self.siting.finished.connect(self._forget_siting)
-        self.siting.show()
-        self.siting.raise_()
-        self.siting.activateWindow()
+        self.beside.show(
+            SitingWindow,
+            lambda desk: SitingWindow(desk, self.present.buildings(), self.present.catalogue, self._building(), self),
+        )
 
     def show_layout(self) -> None:
         """Show the planning of supplies and runs; one window of it at a time."""
-        if self.layout_window is None:
-            circuits = [(self._name(circuit.id), circuit.id) for circuit in self.present.facts.circuits]
-            chosen = self.tree.above("circuit") or self._building()
-            self.layout_window = LayoutWindow(self.desk, self.present.buildings(), circuits, chosen, self)
-            self.layout_window.finished.connect(self._forget_layout)
-        self.layout_window.show()
-        self.layout_window.raise_()
-        self.layout_window.activateWindow()
+        circuits = [(self._name(circuit.id), circuit.id) for circuit in self.present.facts.circuits]
+        chosen = self.tree.above("circuit") or self._building()
+        self.beside.show(
+            LayoutWindow, lambda desk: LayoutWindow(desk, self.present.buildings(), circuits, chosen, self)
+        )
 
     def done(self, result: int) -> None:
         """Close the siting and the planning with it, and wait for what is being read."""
-        for window in (self.siting, self.layout_window):
-            if window is not None:
-                window.close()
+        self.beside.close()
         self._reading.wait()
         super().done(result)
 
@@ -281,12 +273,6 @@ class PowerWindow(ToolWindow):
         self.tree.blockSignals(False)
         self.told.setText(first)
         self._show_chosen()
-
-    def _forget_siting(self) -> None:
-        self.siting = None
-
-    def _forget_layout(self) -> None:
-        self.layout_window = None
 
     def _edit_fact(self, entity: str, row: str, attribute: str, text: str) -> None:
         self.edits.type_fact(entity, row, attribute, text, self.form.seen)

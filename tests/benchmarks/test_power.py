@@ -18,6 +18,7 @@ from hwsched.calc.power.circuit_states import Device, Source, states
 from hwsched.calc.power.circuit_tree import Run, network
 from hwsched.calc.power.siting import CandidateSupply, Demand, Problem, place_supplies
 from hwsched.exchange.parts.catalogue_book import read_catalogue
+from hwsched.operations.collector import collector_paused
 from hwsched.paths import SAMPLE
 from hwsched.values import Catalogue, Fit, FitPart, Opening, OpeningInput, Settings, SupplyLink
 from hwsched.values import power as present
@@ -242,7 +243,9 @@ def test_10_000_openings_on_batteries_and_circuits_of_a_project(tmp_path):
     facts = present.PowerFacts(tuple(supplies), tuple(circuits), tuple(runs))
 
     def ours():
-        work = solve_supplies(facts, connected, catalogue, Settings())
+        # As the operation does.
+        with collector_paused():
+            work = solve_supplies(facts, connected, catalogue, Settings())
         assert sum(len(supply.openings) for supply in work.supplies) == 5_000
         assert all(circuit.nodes for supply in work.supplies for circuit in supply.circuits)
         assert len(dues(battery)) == 5_000
@@ -254,7 +257,7 @@ def test_10_000_openings_on_batteries_and_circuits_of_a_project(tmp_path):
     assert mine <= bare
 
 
-def test_10_000_openings_on_300_supplies_within_six_tenths_of_a_bare_reading(tmp_path):
+def test_10_000_openings_on_300_supplies_within_four_tenths_of_a_bare_reading(tmp_path):
     """Four circuits a supply, chains and branches, every opening over its transfer; four states, own worst cases."""
     path = tmp_path / "survey.xlsx"
     write_survey(path, 10_000)
@@ -290,11 +293,13 @@ def test_10_000_openings_on_300_supplies_within_six_tenths_of_a_bare_reading(tmp
     facts = present.PowerFacts(tuple(supplies), tuple(circuits), tuple(runs))
 
     def ours():
-        work = solve_supplies(facts, connected, catalogue, Settings())
+        # As the operation does.
+        with collector_paused():
+            work = solve_supplies(facts, connected, catalogue, Settings())
         assert sum(len(supply.openings) for supply in work.supplies) == 10_000
         assert all(circuit.nodes for supply in work.supplies for circuit in supply.circuits)
 
     rounds = [(seconds(ours), seconds(reading)) for _ in range(3)]
     mine, bare = min(r[0] for r in rounds), min(r[1] for r in rounds)
     print(f"\n10,000 openings on 300 supplies: {mine:.2f} s; bare reading {bare:.2f} s; ratio {mine / bare:.2f}")
-    assert mine <= 0.6 * bare
+    assert mine <= 0.45 * bare

@@ -8,6 +8,7 @@ from hwsched.calc.power.circuit_tree import SUPPLY as AT_SUPPLY
 from hwsched.model.power_queries import level_heights, read_power
 from hwsched.model.project import Project
 from hwsched.model.queries import by_opening, read_fits, read_inputs, read_settings
+from hwsched.operations.collector import collector_paused
 from hwsched.operations.opening.lock_points import outright, point_results
 from hwsched.operations.opening.standings import Standings
 from hwsched.operations.snapshot import of_one_state
@@ -103,14 +104,17 @@ def read_power_result(
     if supplies is not None and not supplies:
         return PowerResult()
     openings = _connected_openings(connection, catalogue, facts, known, supplies, fresh=fresh)
-    return solve_supplies(facts, openings, catalogue, read_settings(connection), supplies)
+    settings = read_settings(connection)
+    with collector_paused():
+        return solve_supplies(facts, openings, catalogue, settings, supplies)
 
 
 def read_growers(connection: Connection, catalogue: Catalogue, facts: PowerFacts) -> tuple[PowerResult, list[Grower]]:
     """Work out all supplies from what a connection sees, with what says how many later openings they bear."""
     openings = _connected_openings(connection, catalogue, facts, {}, None, fresh=True)
     settings = read_settings(connection)
-    result = solve_supplies(facts, openings, catalogue, settings)
+    with collector_paused():
+        result = solve_supplies(facts, openings, catalogue, settings)
     return result, list(growers_of(result.supplies, facts, openings, catalogue, settings).values())
 
 

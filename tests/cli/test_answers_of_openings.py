@@ -7,6 +7,7 @@ import pytest
 from hwsched.cli import ENTRIES
 from hwsched.cli.command import run
 from tests.cli.answers import answer, schema
+from tests.cli.test_deliveries import FIRST, SECOND
 from tests.once import made_once
 from tests.operations.exact import small
 
@@ -22,6 +23,12 @@ WORDS = {
     "survey edit": (("YARD", "1", "leaf", "thickness_mm", "44"), ("YARD", "1", "opening", "room_to", "")),
     "survey remove": (("YARD", "1"), ("YARD", "2", "lock")),
     "survey plan": ((), ("PLAN",), ("PLAN", "--column", "Wd.=leaf.width_mm", "--copy", "OUT.toml")),
+    "survey retire": (("YARD", "1", "--why", "walled up"),),
+    "survey restore": (("DELIVERED", "102"),),
+    "survey questions": (("YARD",), ("DELIVERED",)),
+    "survey decide": (("DELIVERED", "--decide", "blank=file"),),
+    "survey deliveries": (("YARD",), ("DELIVERED", "2")),
+    "survey origin": (("DELIVERED", "101"), ("YARD", "1", "hand")),
     "survey field": (("YARD", "opening", "key_group", "Key group"), ("YARD", "part", "shelf")),
     "survey missing": (("YARD",), ("UNKNOWN", "-o", "OUT")),
     "opening fit": (("YARD",), ("UNKNOWN",), ("YARD", "--since-upgrade", "--dry-run")),
@@ -47,14 +54,22 @@ def make(folder):
     for name in "yuw":
         small(folder / f"{name}.hwsched", m2={"stair": True}).close()
     (folder / "s.csv").write_text(SURVEY)
+    delivered = str(folder / "d.hwsched")
+    for name, text in (("first.csv", FIRST), ("second.csv", SECOND)):
+        (folder / name).write_text(text)
     (folder / "p.toml").write_text('plan = "yard"\n\n[[column]]\nheader = "Q"\nfact = "opening.mark"\n')
     unknown, waived = str(folder / "u.hwsched"), str(folder / "w.hwsched")
+    assert run(["project", "new", delivered, "--quiet"]) == 0
     for words in (
+        ("survey", "import", delivered, str(folder / "first.csv")),
+        ("survey", "import", delivered, str(folder / "second.csv")),
+        ("survey", "retire", delivered, "102"),
         ("survey", "edit", unknown, "1", "leaf", "thickness_mm", ""),
         ("opening", "fit", unknown, "--mark", "2", "--mark", "3"),
         ("findings", "waive", waived, "stair-re-entry", "2", "--reason", "alarm"),
     ):
-        assert run([*words, "--quiet"]) == 0, words
+        # Two deliveries leave something to decide, which is told by a status of its own.
+        assert run([*words, "--quiet"]) in ((0, 1) if words[1] == "import" else (0,)), words
 
 
 @pytest.fixture(scope="module")
@@ -70,6 +85,7 @@ def made(made_folder, tmp_path):
         "YARD": str(tmp_path / "y.hwsched"),
         "UNKNOWN": str(tmp_path / "u.hwsched"),
         "WAIVED": str(tmp_path / "w.hwsched"),
+        "DELIVERED": str(tmp_path / "d.hwsched"),
         "SURVEY": str(tmp_path / "s.csv"),
         "PLAN": str(tmp_path / "p.toml"),
         "OUT.toml": str(tmp_path / "out.toml"),

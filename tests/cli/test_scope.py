@@ -98,7 +98,7 @@ def test_verbs_work_on_what_is_asked_for(sample_file, capsys, tmp_path):
     cost = json.loads(asked(capsys, "parts", "cost", str(sample_file), "--by", "opening", *fitting, "--json").out)[
         "result"
     ]
-    openings = {row["key"] for row in cost["lines"] if not row["key"].startswith("supplies of ")}
+    openings = {row["key"] for row in cost["lines"] if not row["key"].startswith("supplies ")}
     assert openings == set(marks(capsys, sample_file, *fitting)[0])
     assert openings
     rows = json.loads(asked(capsys, "parts", "cost", str(sample_file), "--building", "Boat Store", "--json").out)[

@@ -70,10 +70,10 @@ def test_pick_lines_add_up_to_the_parts_of_the_openings_that_may_go_out(sample_f
     assert ready < right
     assert {mark for line in lines for mark in line["marks"]} == ready
     parts = told(capsys, "opening", "list", str(sample_file), "parts")["rows"]
-    # And what is put up with GLASS-G: battery, fuse, its runs of 12 and 9 m with 10 %; bare supplies have cabinets.
-    alone = sum(part["role"] == "supply" and part["mark"] in ready for part in parts)
-    laid = {"ROP-S12A": 1, "ROP-A7": 1, "ROP-L1": 1, "ROP-CB1": 1 + alone, "ROP-W18": 1.1 * (12 + 9)}
-    assert {name for line in lines for name in line["supplies"]} == {"GLASS-G"}
+    # At GLASS-G the thickness of both walls is not known, at MILL-1 the battery is short: nothing laid goes out yet.
+    # Bare supplies of single openings have cabinets.
+    laid = {"ROP-CB1": sum(part["role"] == "supply" and part["mark"] in ready for part in parts)}
+    assert not {name for line in lines for name in line["supplies"]}
     for number in {line["part"] for line in lines}:
         picked = sum(line["quantity"] for line in lines if line["part"] == number)
         own = sum(p["quantity"] for p in parts if p["part"] == number and p["mark"] in ready)

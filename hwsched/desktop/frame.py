@@ -13,6 +13,7 @@ from PySide6.QtWidgets import QWidget
 
 from hwsched.desktop.following import Following
 from hwsched.desktop.jobs import Jobs
+from hwsched.desktop.preferences import Preferences
 from hwsched.desktop.project_state import ProjectState
 from hwsched.desktop.side_windows import SideWindows
 from hwsched.desktop.trouble import Telling
@@ -28,6 +29,8 @@ class Frame(QObject):
         Person at work, for the journal.
     window : QWidget
         Over which dialogs open.
+    preferences : Preferences, optional
+        What the person has chosen; the kept ones unless others are given.
     """
 
     said = Signal(str, int)
@@ -35,9 +38,10 @@ class Frame(QObject):
     possible = Signal()
     """What can be done at present may be otherwise."""
 
-    def __init__(self, who: str, window: QWidget) -> None:
+    def __init__(self, who: str, window: QWidget, preferences: Preferences | None = None) -> None:
         super().__init__(window)
         self.window = window
+        self.preferences = preferences or Preferences(self)
         self.state = ProjectState(who, self)
         self.jobs = Jobs(self)
         self.telling = Telling(window, self)

@@ -19,6 +19,7 @@ from hwsched.desktop.opening.opening_sheet import OpeningSheet
 from hwsched.desktop.parts.parts_actions import PartsActions
 from hwsched.desktop.plain_words import keep_words_plain
 from hwsched.desktop.power.power_actions import PowerActions
+from hwsched.desktop.preferences import Preferences
 from hwsched.desktop.project.history_actions import HistoryActions
 from hwsched.desktop.project.people_actions import PeopleActions
 from hwsched.desktop.project.project_actions import ProjectActions
@@ -38,12 +39,14 @@ class Window(QMainWindow):
     ----------
     who : str
         Person at work, for the journal.
+    preferences : Preferences, optional
+        What the person has chosen; the kept ones unless others are given.
     """
 
-    def __init__(self, who: str) -> None:
+    def __init__(self, who: str, preferences: Preferences | None = None) -> None:
         super().__init__()
         keep_words_plain()
-        self.frame = Frame(who, self)
+        self.frame = Frame(who, self, preferences)
         self.welcome = Welcome()
         self.openings = OpeningsView(self.frame.state)
         self.sheet = OpeningSheet()

@@ -17,6 +17,8 @@ from hwsched.operations.project.history import history, redo, redo_one, undo, un
 class HistoryActions(Subject):
     """Steps taken back and done again."""
 
+    menu = "Edit"
+
     def __init__(self, frame: Frame) -> None:
         super().__init__(frame)
         self.dialog: HistoryDialog | None = None

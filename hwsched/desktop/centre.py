@@ -23,6 +23,7 @@ from PySide6.QtWidgets import (
 from shiboken6 import isValid
 
 from hwsched.desktop.frame import Frame
+from hwsched.desktop.icons import icon
 from hwsched.desktop.place import Place
 from hwsched.desktop.tokens import SPACE, scaled, wide
 
@@ -72,10 +73,12 @@ class Centre(QWidget):
         self.tabs.setExpanding(False)
         self.tabs.setUsesScrollButtons(True)
         self.tabs.currentChanged.connect(self._on_tab)
-        self.own = QPushButton("Own window")
+        self.own = QPushButton(icon("tear-off"), "Own window")
+        self.own.setFlat(True)
         self.own.setToolTip("Put this page into a window of its own, for a second screen")
         self.own.clicked.connect(lambda _checked=False: self.tear_off())
-        self.leave = QPushButton("Close")
+        self.leave = QPushButton(icon("close"), "Close")
+        self.leave.setFlat(True)
         self.leave.setToolTip("Close this page and go back")
         self.leave.clicked.connect(lambda _checked=False: self.close_page())
         self.stack = QStackedWidget()

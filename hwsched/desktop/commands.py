@@ -10,6 +10,8 @@ from typing import Any, Final, Literal
 from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QAction, QKeySequence
 
+from hwsched.desktop.icons import icon as icon_of
+
 Need = Literal["nothing", "no job", "project", "openings"]
 """What must be at hand: nothing at all, no running job, an open project besides, openings in it besides."""
 ActsOn = Literal["", "chosen", "selected", "in view"]
@@ -90,6 +92,8 @@ class Commands(QObject):
         act.setStatusTip(tip)
         if keys is not None:
             act.setShortcut(QKeySequence(keys))
+        if icon:
+            act.setIcon(icon_of(icon))
         taken = next((each.identifier for each in self if each.keys and each.act.shortcut() == act.shortcut()), "")
         if taken:
             raise ValueError(f"{act.shortcut().toString()} gives the command {taken} already")

@@ -13,7 +13,8 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QWidget
 
-from hwsched.desktop.commands import Commands
+from hwsched.desktop.commands import ActsOn, Commands
+from hwsched.desktop.finding import Finder
 from hwsched.desktop.following import Following
 from hwsched.desktop.jobs import Jobs
 from hwsched.desktop.pages import Pages
@@ -58,6 +59,9 @@ class Frame(QObject):
         self.trail = Trail(self)
         self.commands = Commands(self)
         self.pages = self.side = Pages(self, places)
+        self.finder = Finder(self.state, self.commands, self.go, self.acted_on)
+        self.in_view: Callable[[], Sequence[str]] = list
+        """Returns the openings that the list in the middle shows; the window says which list that is."""
         self.pages.closed.connect(lambda name: self.trail.forget(lambda station: station.place == name))
         self.following.said.connect(self.said)
         self.jobs.failed.connect(self.telling.tell)
@@ -83,6 +87,20 @@ class Frame(QObject):
         """
         if self.pages.can_go(place):
             self.trail.go(self.pages.resolved(place).name, thing)
+
+    def acted_on(self, acts_on: ActsOn) -> str:
+        """Say on what a command will act at present; nothing for one that acts on nothing that is chosen."""
+        state, checked = self.state, self.state.checked
+        if not acts_on or state.workspace is None:
+            return ""
+        if acts_on == "chosen":
+            return f"on {checked.given.opening.mark}" if checked is not None else "no opening is chosen"
+        ids = list(state.ids) if acts_on == "selected" else list(self.in_view())
+        if len(ids) == 1 and ids[0] in state.workspace.checked:
+            return f"on {state.workspace.checked[ids[0]].given.opening.mark}"
+        if not ids:
+            return "no opening is selected" if acts_on == "selected" else "no opening is in view"
+        return f"on {len(ids):,} openings" + (" in view" if acts_on == "in view" else "")
 
     @property
     def acts(self) -> dict[str, QAction]:

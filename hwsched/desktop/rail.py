@@ -1,12 +1,13 @@
 """The rail at the left: the places by the stage of the job."""
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QButtonGroup, QFrame, QSizePolicy, QToolButton, QVBoxLayout, QWidget
 
 from hwsched.desktop.frame import Frame
+from hwsched.desktop.icons import icon
 from hwsched.desktop.place import Place
-from hwsched.desktop.tokens import ROW, SPACE, scaled
+from hwsched.desktop.tokens import ICON, ROW, SPACE, scaled
 
 _STEPS = {Qt.Key.Key_Down: 1, Qt.Key.Key_Up: -1}
 
@@ -22,6 +23,9 @@ class RailButton(QToolButton):
         self.setAccessibleDescription(place.tip)
         self.setToolTip(place.tip)
         self.setCheckable(True)
+        if place.icon:
+            self.setIcon(icon(place.icon))
+            self.setIconSize(QSize(scaled(ICON), scaled(ICON)))
         self.setAutoRaise(True)
         self.setProperty("keeps focus", True)
         self.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextUnderIcon)

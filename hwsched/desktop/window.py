@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.centre import Centre
 from hwsched.desktop.drawer import Drawer
+from hwsched.desktop.find_field import FindField
 from hwsched.desktop.findings.finding_actions import FindingActions
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.inspector import Inspector
@@ -79,7 +80,7 @@ class Window(QMainWindow):
         self.frame.possible.emit()
 
     def _build_subjects(self) -> None:
-        in_view = self.openings.register.shown_ids
+        in_view = self.frame.in_view = self.openings.register.shown_ids
         self.project = ProjectActions(self.frame)
         self.history = HistoryActions(self.frame)
         self.people = PeopleActions(self.frame)
@@ -100,6 +101,7 @@ class Window(QMainWindow):
         self.column = QSplitter(Qt.Orientation.Vertical)
         self.column.addWidget(self.centre)
         self.column.addWidget(self.drawer)
+        self.column.setSizes([wide(70), wide(26)])
         self.column.setStretchFactor(0, 3)
         self.column.setStretchFactor(1, 1)
         self.column.setChildrenCollapsible(False)
@@ -130,6 +132,11 @@ class Window(QMainWindow):
     def _build_ways(self) -> None:
         """Add the commands of the window itself."""
         add, trail = self.frame.commands.add, self.frame.trail
+        self.field = FindField(self.frame.finder, self)
+        add(
+            "find", "Find anything", "Openings, parts, rules, commands, help and places by a few words",
+            self.field.begin, menu="Go", keys="Ctrl+K", icon="find",
+        )  # fmt: skip
         self.act_back = add(
             "back", "Back", "To the place before", trail.back, menu="Go", keys="Alt+Left", icon="back"
         ).act
@@ -156,23 +163,22 @@ class Window(QMainWindow):
         )  # fmt: skip
         add("quit", "Quit", "Close the desktop", self.close, menu="Project", keys=QKeySequence.StandardKey.Quit)
         trail.moved.connect(self._on_moved)
+        self.frame.possible.connect(self._on_moved)
 
     def _build_menus(self) -> None:
-        project, history, survey, parts = self.project, self.history, self.survey, self.parts
         self.menus = Menus(self.menuBar(), self.frame.commands, self.frame.pages)
         bar = self.addToolBar("Work")
         bar.setObjectName("work")
         bar.setMovable(False)
-        bar.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextOnly)
+        bar.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
         for group in (
             (self.act_back, self.act_forward),
-            (project.act_new, project.act_open),
-            (survey.act_survey, parts.act_catalogue),
             (self.fitting.act_fit, self.fitting.act_check, self.release.act_print),
-            (history.act_undo, history.act_redo),
+            (self.history.act_undo, self.history.act_redo),
         ):
             bar.addActions(list(group))
             bar.addSeparator()
+        bar.insertWidget(self.fitting.act_fit, self.field)
 
     def _build_status(self) -> None:
         self.status = StatusLine(self.frame, self.statusBar())
@@ -230,6 +236,7 @@ class Window(QMainWindow):
             (self.act_back, trail.before, "Back to {}"),
             (self.act_forward, trail.after, "Forward to {}"),
         ):
+            act.setEnabled(station is not None)
             if station is not None:
                 act.setToolTip(words.format(places[station.place].title))
 

@@ -24,9 +24,15 @@ class FitActions(Subject):
         super().__init__(frame)
         self._in_view = in_view
         self.act_fit = self.action(
-            "Fit", "Work out parts, place, cable, power and holes", self.fit, "openings", "F5", acts_on="in view"
+            "Fit",
+            "Work out parts, place, cable, power and holes",
+            self.fit,
+            "openings",
+            "F5",
+            acts_on="in view",
+            icon="fit",
         )
-        self.act_check = self.action("Check", "Let every rule speak again", self.check, "openings", "F6")
+        self.act_check = self.action("Check", "Let every rule speak again", self.check, "openings", "F6", icon="check")
         self.act_what_if, self.act_upgrade = self.way_to("what-if"), self.way_to("upgrade")
 
     def fit(self) -> None:

@@ -56,6 +56,7 @@ class ReleaseActions(Subject):
             self.ask_print,
             "openings",
             QKeySequence.StandardKey.Print,
+            icon="print",
         )
         self.act_labels = self.action(
             "Labels…",

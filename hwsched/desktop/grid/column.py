@@ -52,7 +52,8 @@ class Column(Generic[Row]):
     """Whether typing over a cell begins an edit; else letters go to the row that begins with them."""
     colour: Callable[[Any], Any] | None = None
     """Of the text, by its value."""
-    width: int = 110
+    width: int = 14
+    """So many figures are seen."""
     right: bool = False
     """Numbers stand one under the other."""
     note: str = ""

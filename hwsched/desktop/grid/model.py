@@ -35,13 +35,15 @@ class GridModel(QAbstractTableModel, Generic[Row]):
         self.contents.load(rows)
         self.endResetModel()
 
-    def renew(self, rows: Iterable[Row]) -> None:
-        """Show changed rows where they stand, without putting all into order again."""
+    def renew(self, rows: Iterable[Row]) -> list[int]:
+        """Show changed rows where they stand, without putting all into order again; returns their places."""
         last = self.columnCount() - 1
-        for place in self.contents.renew(rows):
+        places = self.contents.renew(rows)
+        for place in places:
             line = self.contents.line_of(self.contents.ids[place])
             if line is not None:
                 self.dataChanged.emit(self.index(line, 0), self.index(line, last))
+        return places
 
     def declare(self, columns: Sequence[Column[Row]]) -> None:
         """Offer other columns."""
@@ -90,6 +92,10 @@ class GridModel(QAbstractTableModel, Generic[Row]):
     def total(self) -> int:
         """Return how many rows there are, shown or not."""
         return len(self.contents.ids)
+
+    def shown_names(self) -> tuple[str, ...]:
+        """Return the names of the shown columns, in order."""
+        return tuple(column.name for column in self.contents.columns)
 
     def place_of(self, name: str) -> int:
         """Return where a column stands; -1 where it is not shown."""

@@ -3,7 +3,7 @@
 import gc
 
 import pytest
-from PySide6.QtCore import QCoreApplication, QEvent, QThread, QTimer
+from PySide6.QtCore import QCoreApplication, QEvent, QSettings, QThread, QTimer
 from PySide6.QtWidgets import QApplication
 from shiboken6 import isValid
 
@@ -23,6 +23,12 @@ def nothing_left_behind(qapp):
     alive = [each for each in gc.get_objects() if isinstance(each, (QThread, QTimer)) and isValid(each)]
     assert not [each for each in alive if isinstance(each, QThread) and each.isRunning()]
     assert not [each for each in alive if isinstance(each, QTimer) and each.isActive()]
+
+
+@pytest.fixture(autouse=True)
+def nothing_chosen_before(tmp_path):
+    """Each test has preferences of its own, in which nothing is chosen."""
+    QSettings.setPath(QSettings.Format.IniFormat, QSettings.Scope.UserScope, str(tmp_path / "chosen"))
 
 
 @pytest.fixture(autouse=True)

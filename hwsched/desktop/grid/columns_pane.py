@@ -3,7 +3,7 @@
 from collections.abc import Callable, Mapping, Sequence
 from typing import Any, Final
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
@@ -34,6 +34,8 @@ class ColumnsPane(QFrame):
         Gets the names of the shown columns in order, and how many stay in view.
     """
 
+    _ticked = Signal(str)
+
     def __init__(self, then: Callable[[tuple[str, ...], int], None], parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._then = then
@@ -49,6 +51,8 @@ class ColumnsPane(QFrame):
         self.tree.setHeaderHidden(True)
         self.tree.setAccessibleName("Columns that can be shown")
         self.tree.itemChanged.connect(self._on_checked)
+        # Lines come and go with it: that must wait until Qt is done with the one that was ticked.
+        self._ticked.connect(self._on_ticked, Qt.ConnectionType.QueuedConnection)
         self.earlier = _button("Move left", lambda: self._move(-1))
         self.later = _button("Move right", lambda: self._move(1))
         self.standard = _button("As at first", self._as_at_first)
@@ -118,6 +122,9 @@ class ColumnsPane(QFrame):
             self._names.append(name)
         elif item.checkState(0) == _NOT and name in self._names and len(self._names) > 1:
             self._names.remove(name)
+        self._ticked.emit(name)
+
+    def _on_ticked(self, name: str) -> None:
         self._fill(name)
         self._tell()
 

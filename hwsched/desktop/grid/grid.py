@@ -7,6 +7,7 @@ from typing import Any, Final
 from PySide6.QtCore import QItemSelection, QItemSelectionModel, QPoint, Qt, Signal
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
+from hwsched.desktop.grid.arrangement import Arrangement
 from hwsched.desktop.grid.cell_edits import EDITS, CellEdits
 from hwsched.desktop.grid.cells import CellDelegate
 from hwsched.desktop.grid.changes_pane import ChangesPane
@@ -70,7 +71,8 @@ class Grid(QWidget):
         model.arrange(arrangement_of(place))
         self.table = GridTable(model)
         self.table.setAccessibleName(title)
-        self.delegate = CellDelegate(lambda: self.reading, self.table.marked, self)
+        # Each view has its own: one that is shared is told that it shall close what the other has closed already.
+        self.delegates = [CellDelegate(lambda: self.reading, self.table.marked, self) for _ in range(2)]
         self.echo = QLabel()
         self.echo.setWordWrap(True)
         self.echo.hide()
@@ -90,8 +92,11 @@ class Grid(QWidget):
         self._connect()
 
     def _connect(self) -> None:
-        for view in (self.table, self.table.frozen):
-            view.setItemDelegate(self.delegate)
+        for view, delegate in zip((self.table, self.table.frozen), self.delegates, strict=True):
+            view.setItemDelegate(delegate)
+            delegate.echoed.connect(self._on_echo)
+            delegate.taken.connect(self.edits.take)
+            delegate.closeEditor.connect(lambda _editor, _hint: self._on_typed())
             header = view.horizontalHeader()
             header.setContextMenuPolicy(Qt.ContextMenuPolicy.CustomContextMenu)
             header.customContextMenuRequested.connect(self._on_header_menu)
@@ -102,9 +107,6 @@ class Grid(QWidget):
         self.table.selectionModel().currentRowChanged.connect(lambda _now, _before: self._on_current())
         self.table.wants.connect(self.do)
         self.table.clipped.connect(self.say_why_not)
-        self.delegate.echoed.connect(self._on_echo)
-        self.delegate.taken.connect(self.edits.take)
-        self.delegate.closeEditor.connect(lambda _editor, _hint: self._on_typed())
         # Rows that come and go take the selection along, and no signal of Qt says so.
         self.model.modelReset.connect(self._select_again)
         self.model.layoutChanged.connect(self.moved)
@@ -196,6 +198,11 @@ class Grid(QWidget):
 
     def _arrange(self, names: tuple[str, ...], frozen: int) -> None:
         self._lay(columns=names, frozen=frozen)
+
+    def lay(self, arrangement: Arrangement) -> None:
+        """Show columns and rows as they were laid out once."""
+        self.model.arrange(arrangement)
+        self._keep()
 
     def _lay(self, **said: Any) -> None:
         self._column = max(0, self.table.currentIndex().column())

@@ -117,7 +117,8 @@ class GridTable(QTableView):
                 self.clipped.emit(index)
         else:
             super().keyPressEvent(event)
-            if not event.modifiers() & _SHIFT:
+            moved = self.currentIndex() != index
+            if (moved and not event.modifiers() & _SHIFT) or event.key() == Qt.Key.Key_Escape:
                 self._anchor = max(0, self.currentIndex().column())
             elif event.key() in _SIDEWAYS:
                 self.viewport().update()

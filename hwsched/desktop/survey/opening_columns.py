@@ -11,7 +11,6 @@ from hwsched.desktop.parts.set_book import OpeningSet
 from hwsched.desktop.survey.states import STATES, state_colour, state_of
 from hwsched.operations.findings.checking import Checked
 from hwsched.quantities import LengthStyle, format_length
-from hwsched.query.facts import Fact
 from hwsched.rules.reading import active_leaf, lock_item
 from hwsched.survey import ITEM, LEAF, OPENING, Entity
 from hwsched.telling.natural import natural
@@ -265,8 +264,3 @@ def _place(each: Checked, name: str) -> float | None:
 def _needs(each: Checked) -> frozenset[str]:
     """Return the facts that are missing, each once however many rules ask for it."""
     return frozenset(need for finding in each.findings if not finding.waived for need in finding.needs)
-
-
-def column_of_fact(fact: Fact) -> str:
-    """Return the column of a fact that a query asks for."""
-    return f"{fact.entity.removeprefix('existing_')}.{fact.attribute.name}"

@@ -4,13 +4,15 @@ from collections.abc import Sequence
 from typing import Final
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QLabel, QVBoxLayout, QWidget
 
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.proposals import Reading
+from hwsched.desktop.grid.query_line import Besides
 from hwsched.desktop.opening.earlier_line import EarlierLine
 from hwsched.desktop.project_state import ProjectState
 from hwsched.desktop.survey.building_tree import BuildingTree
+from hwsched.desktop.survey.narrowing import Narrowing
 from hwsched.desktop.survey.questions_line import QuestionsLine
 from hwsched.desktop.survey.register import STATES, Register
 from hwsched.desktop.tokens import SPACE
@@ -42,10 +44,9 @@ class OpeningsView(QWidget):
         self.places = BuildingTree()
         self.earlier = EarlierLine()
         self.questions = QuestionsLine()
-        self.search = QLineEdit()
-        self.search.setPlaceholderText("Find: mark, room, lock, hand ...")
-        self.search.setAccessibleName("Find openings")
-        self.search.setClearButtonEnabled(True)
+        self.narrowing = Narrowing(state, self.grid, self.register, self._place_said)
+        self.ask = self.narrowing.line
+        self.search = self.ask.line
         self.state = QComboBox()
         self.state.setAccessibleName("State")
         self.state.addItem("Any state", "")
@@ -55,18 +56,16 @@ class OpeningsView(QWidget):
         self.left = QLabel()
         self.left.setWordWrap(True)
         self.left.hide()
-        bar = QHBoxLayout()
-        bar.addWidget(self.search, 1)
-        bar.addWidget(self.state)
-        bar.addWidget(self.count)
+        self.ask.bar.addWidget(self.state)
+        self.ask.bar.addWidget(self.count)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(SPACE.hair, SPACE.small, SPACE.hair, SPACE.hair)
         layout.addWidget(self.earlier)
         layout.addWidget(self.questions)
-        layout.addLayout(bar)
+        layout.addWidget(self.ask)
+        layout.addWidget(self.narrowing.views)
         layout.addWidget(self.left)
         layout.addWidget(self.grid, 1)
-        self.search.textChanged.connect(lambda text: self.register.narrow(words=text))
         self.state.currentIndexChanged.connect(lambda _index: self.register.narrow(state=self.state.currentData()))
         self.places.chosen.connect(lambda place: self.register.narrow(place=place))
         self.grid.picked.connect(self._on_picked)
@@ -93,18 +92,28 @@ class OpeningsView(QWidget):
         self._on_picked()
 
     def _show_all(self) -> None:
-        for box in (self.search, self.state, self.places):
+        for box in (self.state, self.places):
             box.blockSignals(True)
-        self.search.clear()
         self.state.setCurrentIndex(0)
         root = self.places.topLevelItem(0)
         if root is not None:
             self.places.setCurrentItem(root)
-        for box in (self.search, self.state, self.places):
+        for box in (self.state, self.places):
             box.blockSignals(False)
-        self.register.contents.filters.clear()
-        self.register.contents.folded.clear()
+        self.narrowing.ask_nothing()
         self.register.narrow(words="", state="", place=None, query=None)
+
+    def _place_said(self) -> Besides | None:
+        place = self.register.place
+        if place is None:
+            return None
+        building, level = place
+        return Besides(f"{building or 'no building'}{f', {level}' if level else ''}", self._show_all_places)
+
+    def _show_all_places(self) -> None:
+        root = self.places.topLevelItem(0)
+        if root is not None:
+            self.places.setCurrentItem(root)
 
     def _on_opened(self) -> None:
         """Begin with nothing selected and nothing narrowed: that was of the project before."""
@@ -137,8 +146,9 @@ class OpeningsView(QWidget):
         self._take_beside()
         self.grid.wanted = tuple(each for each in self.grid.wanted if each in workspace.checked)
         self.register.load(checked)
+        self.narrowing.take_project()
         self._show_earlier()
-        self.places.show_places(workspace.project.title, checked)
+        self.places.show_places(workspace.project.title, checked, workspace.levels)
         if before in self.grid.wanted:
             # What is selected stays so, be it of several and be some of it out of view.
             self._shared.select(self.grid.ids, before)

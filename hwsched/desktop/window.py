@@ -191,6 +191,8 @@ class Window(QMainWindow):
         self.welcome.wants_new.connect(self.project.ask_new)
         self.welcome.wants_open.connect(self.project.ask_open)
         self.welcome.wants_sample.connect(self.project.ask_sample)
+        self.openings.edited.connect(self.survey.set_facts)
+        self.openings.said.connect(self.frame.say)
         self.openings.earlier.asked.connect(self.fitting.show_since_upgrade)
         self.openings.questions.asked.connect(lambda: self.frame.go("deliveries"))
         sheet.findings_page.wants_waiver.connect(findings.ask_waiver)

@@ -17,9 +17,11 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.attributes import Attribute, CellError, read_value, show_value
+from hwsched.attributes import Attribute, show_value
+from hwsched.desktop.choice_box import UNKNOWN, ChoiceBox, words_of
+from hwsched.desktop.typed import understood
 from hwsched.operations.findings.checking import Checked
-from hwsched.quantities import LengthStyle, format_length
+from hwsched.quantities import LengthStyle
 from hwsched.survey import ITEM, LEAF, OPENING, PLACE_ENTITIES, Entity
 from hwsched.survey.asked import OF_KINDS, asked_of, asked_of_lock, decides
 from hwsched.values import Item, Leaf, Opening
@@ -28,7 +30,6 @@ from hwsched.values.lock_points import is_lock
 ATTRIBUTE: Final = int(Qt.ItemDataRole.UserRole)
 _ROW: Final = ATTRIBUTE + 1
 _ENTITY: Final = ATTRIBUTE + 2
-_UNKNOWN: Final = "?"
 _LOCK_FACTS: Final = frozenset(
     a.name for a in ITEM.attributes if a.name not in ("kind", "leaf", "face", "x_mm", "y_mm", "width_mm", "height_mm")
 ) - {"projection_mm", "disposition", "item_notes"}
@@ -36,22 +37,6 @@ _LOCK_FACTS: Final = frozenset(
 _PLACES: Final = {entity.name: entity for entity in PLACE_ENTITIES}
 
 Index = QModelIndex | QPersistentModelIndex
-
-
-def _understood(attribute: Attribute, text: str, bare_unit: str | None, style: LengthStyle) -> str:
-    if not text.strip():
-        return "unknown"
-    try:
-        value = read_value(attribute, text, bare_unit=bare_unit if attribute.kind == "length" else None).value
-    except CellError as error:
-        return f"'{text}' {error.message}" + (f"; accepted: {error.accepted}" if error.accepted else "")
-    if value is None:
-        return "unknown"
-    if attribute.kind == "length" and isinstance(value, float):
-        shown = format_length(value, style)
-        # In both systems: a slip of the unit is seen before it is stored.
-        return shown if style == "mm" else f"{shown}, {value:.4g} mm"
-    return show_value(attribute, value, style)
 
 
 def _asked(entity: Entity, values: Any, opening: Opening) -> tuple[Attribute, ...]:
@@ -74,29 +59,6 @@ def _of_item(name: str, item: Item, *, locks: bool) -> bool:
     return locks or name not in _LOCK_FACTS
 
 
-class _Choice(QComboBox):
-    """A drop-down in a cell: an arrow key looks at the next word, and only Enter or the mouse takes one."""
-
-    picked = Signal()
-
-    def __init__(self, parent: QWidget) -> None:
-        super().__init__(parent)
-        self._by_key = False
-        self.activated.connect(self._on_activated)
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
-        """Note that it is a key that changes the word."""
-        self._by_key = True
-        try:
-            super().keyPressEvent(event)
-        finally:
-            self._by_key = False
-
-    def _on_activated(self, _place: int) -> None:
-        if not self._by_key:
-            self.picked.emit()
-
-
 class FactDelegate(QStyledItemDelegate):
     """Offers a drop-down for a choice, a line for the rest; commits text only.
 
@@ -111,10 +73,9 @@ class FactDelegate(QStyledItemDelegate):
         if index.column() != 1 or not isinstance(attribute, Attribute):
             return None
         self.begin()
-        if attribute.kind in ("choice", "flag"):
-            box = _Choice(parent)
-            box.addItem(_UNKNOWN)
-            box.addItems([c.label for c in attribute.choices] if attribute.kind == "choice" else ["yes", "no"])
+        if words_of(attribute) is not None:
+            box = ChoiceBox(parent)
+            box.addItems(words_of(attribute) or [])
             box.picked.connect(self._pick)
             return box
         line = QLineEdit(parent)
@@ -137,7 +98,7 @@ class FactDelegate(QStyledItemDelegate):
         if isinstance(editor, QComboBox):
             editor.setCurrentText(text)
         elif isinstance(editor, QLineEdit):
-            editor.setText("" if text == _UNKNOWN else text)
+            editor.setText("" if text == UNKNOWN else text)
             editor.selectAll()
 
     def setModelData(self, editor: QWidget, model: QAbstractItemModel, index: Index) -> None:  # noqa: N802
@@ -195,7 +156,7 @@ class FactsForm(QTreeWidget):
     def echo(self, text: str) -> None:
         """Tell how a number that is being typed would be taken, before it is."""
         if self.typing is not None:
-            said = _understood(self.typing, text, self.bare_unit, self._style)
+            said = understood(self.typing, text, self.bare_unit, self._style).words
             self.echoed.emit(f"{self.typing.label}: {said}")
 
     def show_opening(self, checked: Checked | None, style: LengthStyle) -> None:
@@ -289,8 +250,8 @@ class FactsForm(QTreeWidget):
         """Tell what was typed into a cell, if it differs from what stood there."""
         attribute = index.data(ATTRIBUTE)
         shown = str(index.data(Qt.ItemDataRole.DisplayRole) or "")
-        typed = "" if text == _UNKNOWN else text
-        if isinstance(attribute, Attribute) and typed != ("" if shown == _UNKNOWN else shown):
+        typed = "" if text == UNKNOWN else text
+        if isinstance(attribute, Attribute) and typed != ("" if shown == UNKNOWN else shown):
             self.edited.emit(index.data(_ENTITY), index.data(_ROW), attribute.name, typed)
 
     def _section(self, title: str, entity: str, row: str, attributes: tuple[Attribute, ...], values: Any) -> None:
@@ -313,7 +274,7 @@ class FactsForm(QTreeWidget):
                 self._line(section, own.entity, row, own.attribute, own.value)
 
     def _line(self, section: QTreeWidgetItem, entity: str, row: str, attribute: Attribute, value: Any) -> None:
-        line = QTreeWidgetItem([attribute.label, show_value(attribute, value, self._style, unknown=_UNKNOWN)])
+        line = QTreeWidgetItem([attribute.label, show_value(attribute, value, self._style, unknown=UNKNOWN)])
         line.setFlags(Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable | Qt.ItemFlag.ItemIsEditable)
         for role, data in ((ATTRIBUTE, attribute), (_ROW, row), (_ENTITY, entity)):
             line.setData(1, role, data)

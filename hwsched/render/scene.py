@@ -4,9 +4,10 @@ from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
 from typing import Final
 
-from hwsched.drawings.drawing import Anchor, Callout, Dimension, Drawing, Text
+from hwsched.drawings.drawing import Callout, Dimension, Drawing, Text
 from hwsched.drawings.layers import LAYERS, Layer, on_layers
 from hwsched.drawings.opening.scene import View
+from hwsched.render.fonts import text_width_mm
 from hwsched.render.lower import Letters, OnPaper, Primitive, Stroke, lower
 
 Region = tuple[float, float, float, float]
@@ -16,6 +17,7 @@ _GAP_MM: Final = 8.0
 """Between views, where they are laid out [paper mm]."""
 _NAME_MM: Final = 4.0
 """From a view up to its name [paper mm]."""
+_TITLE_MM: Final = 2.5
 _LEAST_WORDS_MM: Final = 20.0
 """A view narrower than that has no words: they would cover it [paper mm]."""
 _TRIES: Final = 8
@@ -69,7 +71,7 @@ def stand(views: Sequence[View], wide_mm: float, tall_mm: float) -> Scene:
     up = max((max(d.bounds[3] - d.bounds[1], 1.0) for d in drawings), default=1.0)
     scale = max(min(wide_mm / across, tall_mm / up), 1e-4)
     for _ in range(_TRIES):
-        scene = _stood(views, scale)
+        scene = stood(views, scale)
         x0, y0, x1, y1 = (value * scale for value in scene.ends)
         if x1 - x0 <= wide_mm and y1 - y0 <= tall_mm:
             break
@@ -77,11 +79,15 @@ def stand(views: Sequence[View], wide_mm: float, tall_mm: float) -> Scene:
     return scene
 
 
-def _stood(views: Sequence[View], scale: float) -> Scene:
+def stood(views: Sequence[View], scale: float) -> Scene:
+    """Put views beside one another as they need room at a scale."""
     x, low, high = 0.0, 0.0, 0.0
     standings = []
     for view in views:
         x0, y0, x1, y1 = lower(_worded(view.drawing, scale), scale).extent
+        half = text_width_mm(view.drawing.title, _TITLE_MM, True) / 2
+        middle = (view.drawing.bounds[0] + view.drawing.bounds[2]) / 2 * scale
+        x0, x1 = min(x0, middle - half), max(x1, middle + half)
         up = 0.0 if view.on_floor else -(view.drawing.bounds[1] * scale if view.drawing.to_scale else y0)
         standings.append(Standing(view, (x - x0) / scale, up / scale))
         x += x1 - x0 + _GAP_MM
@@ -125,12 +131,8 @@ def on_paper(
         dx, dy = each.dx_mm * scale, each.dy_mm * scale
         found += [moved(shape, dx, dy) for shape in page.primitives]
         x0, _, x1, y1 = each.view.drawing.bounds
-        middle = (x0 + x1) / 2 * scale + dx
-        top = max(y1 * scale + dy, page.extent[3] + dy) + _NAME_MM
-        anchor: Anchor = "centre"
-        if drawing.to_scale is False:
-            middle, anchor = page.extent[0] + dx, "left"
-        found.append(Letters(middle, top, drawing.title, 2.5, anchor, 0.0, "title"))
+        top = max(y1 * scale, page.extent[3]) + dy + _NAME_MM
+        found.append(Letters((x0 + x1) / 2 * scale + dx, top, drawing.title, _TITLE_MM, "centre", 0.0, "title"))
     return OnPaper(tuple(found), (ends[0], ends[1], ends[2], ends[3]), scale)
 
 

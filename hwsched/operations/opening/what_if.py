@@ -21,6 +21,7 @@ from hwsched.model.queries import (
     opening_ids,
     read_fits,
     read_inputs,
+    read_own_fields,
     read_terms,
 )
 from hwsched.model.touched import touched_since
@@ -30,9 +31,12 @@ from hwsched.operations.opening.hand_choices import ROLES, write_choices
 from hwsched.operations.opening.lock_points import afresh
 from hwsched.operations.parts.catalogue_import import CatalogueFile, read_catalogue_file, write_catalogue_file
 from hwsched.operations.parts.hardware_sets import effect_between
+from hwsched.operations.parts.part_edits import edit_part, edited_catalogue
+from hwsched.operations.parts.part_form import PartEdit
 from hwsched.operations.prepared import NotReadyError
 from hwsched.operations.project.settings import check_limits, set_settings
 from hwsched.operations.shown import ShownOtherwiseError, changed_meanwhile, check_file
+from hwsched.operations.survey.own_fields import own_attributes
 from hwsched.rules import RULEBOOK
 from hwsched.rules.judging import check, of_opening
 from hwsched.values import Catalogue, Chosen, Finding, Fit, LockPoint, OpeningInput, PointFit
@@ -81,11 +85,14 @@ class Question:
     prefer: str | None = None
     choices: tuple[Chosen, ...] = ()
     """Parts chosen for the openings that are asked about."""
+    part: PartEdit | None = None
+    """A part added, changed or withdrawn."""
 
     @property
     def of_project(self) -> bool:
         """Whether it changes what holds for every opening of the project."""
-        return bool(self.catalogue is not None or self.limits or self.rules_off or self.prefer is not None)
+        asked = (self.catalogue, self.prefer, self.part)
+        return bool(any(each is not None for each in asked) or self.limits or self.rules_off)
 
 
 @dataclass(frozen=True, slots=True)
@@ -182,10 +189,13 @@ def _answered(
         catalogue = project.catalogue.read(connection)
         openings = list(by_opening(read_inputs(connection, None if ids is None else list(ids), catalogue)))
         terms, present = read_terms(connection), read_power(connection)
+        own = own_attributes(read_own_fields(connection), "part")
         others = 0 if ids is None else len(opening_ids(connection)) - len(openings)
         wanted = _beside(present, [inputs[0].opening.id for inputs in openings])
         beside = list(by_opening(read_inputs(connection, wanted, catalogue)))
     other = _catalogue(catalogue, basis.file)
+    if question.part is not None:
+        other = edited_catalogue(other, question.part, own, project.bare_unit)
     for choice in question.choices:
         if other.get(choice.part) is None:
             raise ValueRefusedError("part", f"the catalogue has no part '{choice.part}'")
@@ -295,13 +305,19 @@ def accept_answer(
 
     def write(change: Change, last: bool) -> Sequence[str]:
         # What was shown must be what comes: others may have changed the ground under the answer.
-        if touched_since(change.connection, basis.state):
+        late = touched_since(change.connection, basis.state)
+        if question.part is not None and any(question.part.number in each.parts for each in late):
+            # Even where the same would come of it, what they typed must not be overwritten unseen.
+            raise ShownOtherwiseError(f"somebody else changed part {question.part.number} meanwhile; look at it again")
+        if late:
             if not last:
                 raise NotReadyError(look)
             look()
         if basis.file is not None:
             with project.change("import-catalogue", "", who) as part:
                 write_catalogue_file(part, basis.file)
+        if question.part is not None:
+            edit_part(project, question.part, who=who)
         if question.limits or question.rules_off or question.prefer is not None:
             set_settings(
                 project, who=who, limits=question.limits, rules_off=question.rules_off, prefer=question.prefer

@@ -15,6 +15,7 @@ from hwsched.family import imported
 
 # Their order is that of the menu.
 from hwsched.desktop.survey.deliveries_window import DELIVERIES
+from hwsched.desktop.parts.parts_window import PARTS
 from hwsched.desktop.parts.sets_window import SETS
 from hwsched.desktop.parts.fewest_window import FEWEST
 from hwsched.desktop.parts.cost_window import COST

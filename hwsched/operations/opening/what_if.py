@@ -4,6 +4,8 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 
+from sqlalchemy import Connection
+
 from hwsched.calc.parts.cost import Cost
 from hwsched.choices import PREFERENCES
 from hwsched.exchange.problems import InputRejected
@@ -14,6 +16,7 @@ from hwsched.model.journal import Change
 from hwsched.model.power_queries import read_power
 from hwsched.model.project import Project
 from hwsched.model.queries import (
+    StoredFit,
     by_opening,
     catalogue_of,
     first_points,
@@ -45,12 +48,20 @@ from hwsched.values.power import PowerFacts
 from hwsched.wiring import ConnectedOpening, solve_supplies
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(slots=True)
 class _Known:
     """Fits and findings of inputs that were worked out already."""
 
     fits: FitMemory = field(default_factory=FitMemory)
     said: dict[str, tuple[Finding, ...]] = field(default_factory=dict)
+    stored: dict[str, StoredFit] = field(default_factory=dict)
+    """By lock point, those of this program; one whose facts are read alike in what is asked needs no new fit."""
+
+    def read(self, connection: Connection) -> None:
+        """Read the stored fits as they stand."""
+        engine = self.fits.standings.engine.key
+        found = read_fits(connection).items()
+        self.stored = {point: each for point, each in found if each.engine is not None and each.engine.key == engine}
 
 
 @dataclass(frozen=True, slots=True)
@@ -193,6 +204,7 @@ def _answered(
         others = 0 if ids is None else len(opening_ids(connection)) - len(openings)
         wanted = _beside(present, [inputs[0].opening.id for inputs in openings])
         beside = list(by_opening(read_inputs(connection, wanted, catalogue)))
+        basis.known.read(connection)
     other = _catalogue(catalogue, basis.file)
     if question.part is not None:
         other = edited_catalogue(other, question.part, own, project.bare_unit)
@@ -489,6 +501,9 @@ def _worked(inputs: Sequence[OpeningInput], known: _Known) -> _Opening:
     said: list[tuple[LockPoint, tuple[Finding, ...]]] = []
 
     def make(given: OpeningInput, key: str) -> Fit:
+        held = known.stored.get(given.point.id)
+        if held is not None:
+            known.fits.keep(key, held)
         made = known.fits.made(given, key).fit
         if key not in known.said:
             known.said[key] = check(given, made)

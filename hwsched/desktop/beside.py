@@ -12,6 +12,7 @@ from hwsched.desktop.opening.what_if_window import WHAT_IF
 from hwsched.desktop.findings.why_window import WHY
 from hwsched.desktop.findings.waivers_window import WAIVERS
 from hwsched.desktop.opening.upgrade_window import UPGRADE
+from hwsched.desktop.parts.parts_window import CATALOGUE
 from hwsched.desktop.parts.sets_window import SETS
 from hwsched.desktop.parts.fewest_window import FEWEST
 from hwsched.desktop.parts.cost_window import COST

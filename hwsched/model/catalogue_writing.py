@@ -27,6 +27,17 @@ def part_row(part: Part) -> dict[str, Any]:
     }
 
 
+def write_part(change: Change, part: Part, origin: str, extra: Mapping[str, Any]) -> None:
+    """Add one part or change it whole: stock, preference and own fields that it does not tell are unknown then."""
+    row = {**part_row(part), "stock": part.stock, "preferred": part.preferred, "extra": dict(extra)}
+    held = change.connection.execute(select(PART.c.id).where(PART.c.number == part.number)).scalar()
+    if held is None:
+        held = change.insert(PART, [row], [origin])[0]
+    else:
+        change.update(PART, [(held, row)], [origin])
+    _write_kits(change, [part], {part.number: held}, origin)
+
+
 def write_parts(
     change: Change, parts: Iterable[Part], origin: str, extra: Mapping[str, Mapping[str, Any]] | None = None
 ) -> tuple[int, int]:

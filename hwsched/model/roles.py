@@ -47,8 +47,10 @@ _SURVEY: Final = frozenset(
     }
 )
 
-# What is in stock comes with the catalogue's workbook.
-_STORE: Final = frozenset({"import-catalogue", "issue-packets", "record-piece"}) | _FILES
+# What is in stock comes with the catalogue's workbook, or is typed part by part.
+_STORE: Final = (
+    frozenset({"import-catalogue", "add-part", "edit-part", "withdraw-part", "issue-packets", "record-piece"}) | _FILES
+)
 _SITE: Final = frozenset({"issue-packets", "record-piece"}) | _FILES
 
 ROLES: Final[Mapping[str, Role]] = {

@@ -74,9 +74,11 @@ class DrawingState(QObject):
     def show(self, views: Sequence[View], things: Sequence[Thing], style: LengthStyle, *, keep_places: bool) -> None:
         """Show these views; while something is moved they keep their places."""
         self.views, self.things, self.style = tuple(views), tuple(things), style
-        if keep_places and self.scene is not None and [v.name for v in views] == [
-            each.view.name for each in self.scene.standings
-        ]:
+        if (
+            keep_places
+            and self.scene is not None
+            and [v.name for v in views] == [each.view.name for each in self.scene.standings]
+        ):
             old = self.scene
             standings = tuple(
                 Standing(view, each.dx_mm, each.dy_mm) for view, each in zip(views, old.standings, strict=True)

@@ -1,11 +1,15 @@
-"""The list of files at an opening, and what can be done with them."""
+"""The list of files at an opening or a part with the picture of the chosen one, and what can be done with them."""
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
+from pathlib import Path
 from typing import Final
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import QMimeData, Qt, Signal
+from PySide6.QtGui import QDragEnterEvent, QDropEvent, QShowEvent
+from PySide6.QtWidgets import QBoxLayout, QSplitter
 
 from hwsched.desktop.lines import Lines, LinesPage
+from hwsched.desktop.pictures import Picture, picture_of
 from hwsched.operations.release.attachments import Attached
 
 _SHORT: Final = 5
@@ -13,32 +17,61 @@ _SHORT: Final = 5
 
 
 class FilesPage(LinesPage):
-    """Photographs, data sheets and other files at the opening and at what stands on it."""
+    """Photographs, data sheets and other files at a thing and at what stands on it; files are dropped on it, too.
+
+    Here belongs how files are listed and pictured; what is attached to what belongs to the page of a thing.
+    """
 
     wants_file = Signal()
+    wants_files = Signal(list)
+    """Files that were dropped here, by their paths."""
     wants_look = Signal(object)
     """The attachment that a person wants to see."""
     wants_off = Signal(object)
     """The attachment that shall be taken off."""
 
-    def __init__(self) -> None:
+    def __init__(self, what: str = "opening") -> None:
         super().__init__(Lines(("File", "At", "Kind", "Size", "Title"), 4, {0: 230}))
+        self._what = what
+        self.read: Callable[[Attached], bytes] | None = None
+        """Returns the content of a file; set by whoever shows files here."""
+        self.picture = Picture()
+        self.split = QSplitter(Qt.Orientation.Vertical)
+        self.split.addWidget(self.table)
+        self.split.addWidget(self.picture)
+        self.split.setChildrenCollapsible(False)
+        self.split.setStretchFactor(1, 1)
+        layout = self.layout()
+        if isinstance(layout, QBoxLayout):
+            layout.insertWidget(0, self.split, 1)
+        self.setAcceptDrops(True)
+        self.table.setAccessibleName("Files")
         self.table.setToolTip("Double-click a file to open it")
         self.table.cellDoubleClicked.connect(lambda _row, _column: self._look())
-        self.act_add = self.offer("Add file…", "Attach a file to this opening")
+        self.act_add = self.offer("Add file…", f"Attach a file to this {what}; files can be dropped here, too")
         self.act_add.triggered.connect(self.wants_file)
         self.act_open = self.offer("Open", "Write the file out and open it")
         self.act_open.triggered.connect(self._look)
         self.act_remove = self.offer("Take off", "Take the file off; undo brings it back")
         self.act_remove.triggered.connect(lambda: self.wants_off.emit(self.chosen()))
         self._attached: tuple[Attached, ...] = ()
+        self._pictured: str | None = None
+        """The attachment whose picture is shown."""
+        self._show_picture()
 
     def show_files(self, attached: Sequence[Attached]) -> None:
-        """Show these files."""
+        """Show these files; the chosen one stays so, else the first picture is shown."""
+        chosen = self.chosen()
         self._attached = tuple(attached)
         self.table.show_rows(
             [(a.name, a.about, _kind(a.media_type), _size(a.size), a.title or a.note) for a in self._attached]
         )
+        ids = [each.id for each in self._attached]
+        if chosen is not None and chosen.id in ids:
+            self.table.selectRow(ids.index(chosen.id))
+        elif self._attached:
+            first = (n for n, each in enumerate(self._attached) if each.media_type.startswith("image/"))
+            self.table.selectRow(next(first, 0))
         self.enable()
 
     def title(self) -> str:
@@ -55,10 +88,49 @@ class FilesPage(LinesPage):
         chosen = self.chosen() is not None
         self.act_open.setEnabled(chosen)
         self.act_remove.setEnabled(chosen)
+        self._show_picture()
+
+    def showEvent(self, event: QShowEvent) -> None:  # noqa: N802
+        """Show the chosen picture, which was not read while nobody saw it."""
+        super().showEvent(event)
+        self._show_picture()
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:  # noqa: N802
+        """Take files that are dragged here from elsewhere."""
+        if self.isEnabled() and _files_of(event.mimeData()):
+            event.acceptProposedAction()
+
+    def dropEvent(self, event: QDropEvent) -> None:  # noqa: N802
+        """Tell which files were dropped."""
+        files = _files_of(event.mimeData())
+        if files:
+            event.acceptProposedAction()
+            self.wants_files.emit(files)
+
+    def _show_picture(self) -> None:
+        chosen = self.chosen()
+        if chosen is None:
+            self._pictured = None
+            said = f"Drop photographs and data sheets of this {self._what} here, or press Add file."
+            self.picture.show_picture(None, "" if self._attached else said)
+            return
+        # A page that nobody sees reads nothing; it is asked again when it is shown.
+        if chosen.id == self._pictured or not self.isVisible():
+            return
+        self._pictured = chosen.id
+        shown = chosen.media_type.startswith("image/") and self.read is not None
+        image = picture_of(self.read(chosen), chosen.media_type) if shown and self.read is not None else None
+        said = chosen.title or chosen.name
+        self.picture.show_picture(image, said if image is not None else f"{said}: no picture; Open shows it")
 
     def _look(self) -> None:
         if self.chosen() is not None:
             self.wants_look.emit(self.chosen())
+
+
+def _files_of(data: QMimeData) -> list[Path]:
+    paths = [Path(url.toLocalFile()) for url in data.urls() if url.isLocalFile()]
+    return [each for each in paths if each.is_file()]
 
 
 def _kind(media_type: str) -> str:

@@ -1,22 +1,21 @@
 """What leaves the house, in the main window: documents printed, revisions, files at the chosen opening."""
 
-import tempfile
 from collections.abc import Callable
 from pathlib import Path
 
-from PySide6.QtCore import QUrl
-from PySide6.QtGui import QDesktopServices, QKeySequence
+from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import QFileDialog, QInputDialog
 
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.release.files_page import FilesPage
 from hwsched.desktop.release.print_dialog import PrintDialog
+from hwsched.desktop.release.written_out import WrittenOut, opened_by_system
 from hwsched.desktop.subject import Subject
 from hwsched.documents.release.packet import PACKET
 from hwsched.documents.view import Format
 from hwsched.model.tables import OPENING_TABLE
-from hwsched.operations.release.attachments import Attached, attach, attachments_of, detach, fetch_into
+from hwsched.operations.release.attachments import Attached, attach, attachments_of, detach, fetch
 from hwsched.operations.release.issued_documents import PRINTS, issue_by_name
 from hwsched.operations.release.issued_labels import issue_labels, label_sheet
 from hwsched.operations.release.issued_packets import write_down_packets
@@ -49,7 +48,7 @@ class ReleaseActions(Subject):
     ) -> None:
         super().__init__(frame)
         self._show_files, self._in_view = show_files, in_view
-        self._written: tempfile.TemporaryDirectory[str] | None = None
+        self._written = WrittenOut()
         self.act_print = self.action(
             "Print",
             "Schedule, pick list, install packets",
@@ -66,7 +65,9 @@ class ReleaseActions(Subject):
             acts_on="in view",
         )
         self.act_revisions = self.way_to("revisions")
+        files.read = self._content
         files.wants_file.connect(self.ask_file)
+        files.wants_files.connect(self.attach_files)
         files.wants_look.connect(self.look_at_file)
         files.wants_off.connect(self.take_file_off)
         self.state.shown.connect(self._read_files)
@@ -165,20 +166,23 @@ class ReleaseActions(Subject):
                 lambda: attach(workspace.project, str(OPENING_TABLE.name), opening, path, who=workspace.who)
             )
 
+    def attach_files(self, paths: list[Path]) -> None:
+        """Attach files to the chosen opening, each as a step."""
+        for path in paths:
+            self.attach_file(path)
+
     def look_at_file(self, attached: Attached) -> None:
         """Write a file out and open it with the program that the system has for it."""
         workspace = self.state.workspace
         if workspace is None:
             return
-        if self._written is None:
-            self._written = tempfile.TemporaryDirectory(prefix="hwsched-")
-        folder = Path(self._written.name) / attached.id
+        write = self._written.writing(workspace.project, attached)
 
         def then(written: list[Path]) -> None:
-            if not QDesktopServices.openUrl(QUrl.fromLocalFile(str(written[0]))):
+            if not opened_by_system(written[0]):
                 self.frame.say(f"No program opens {written[0]}", 15000)
 
-        self.jobs.edit("Writing", lambda: fetch_into(workspace.project, [attached], folder), then)
+        self.jobs.edit("Writing", write, then)
 
     def take_file_off(self, attached: Attached) -> None:
         """Take a file off the chosen opening; undo brings it back."""
@@ -188,9 +192,11 @@ class ReleaseActions(Subject):
 
     def forget_files(self) -> None:
         """Remove what was written out to be looked at."""
-        if self._written is not None:
-            self._written.cleanup()
-            self._written = None
+        self._written.forget()
+
+    def _content(self, attached: Attached) -> bytes:
+        workspace = self.state.workspace
+        return fetch(workspace.project, attached.id) if workspace is not None else b""
 
     def _read_files(self) -> None:
         workspace, opening = self.state.workspace, self.state.chosen

@@ -4,6 +4,8 @@ from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 
+from sqlalchemy import Connection
+
 from hwsched.calc.parts.cost import Cost
 from hwsched.choices import PREFERENCES
 from hwsched.exchange.problems import InputRejected
@@ -14,6 +16,7 @@ from hwsched.model.journal import Change
 from hwsched.model.power_queries import read_power
 from hwsched.model.project import Project
 from hwsched.model.queries import (
+    StoredFit,
     by_opening,
     catalogue_of,
     first_points,
@@ -21,6 +24,7 @@ from hwsched.model.queries import (
     opening_ids,
     read_fits,
     read_inputs,
+    read_own_fields,
     read_terms,
 )
 from hwsched.model.touched import touched_since
@@ -30,9 +34,12 @@ from hwsched.operations.opening.hand_choices import ROLES, write_choices
 from hwsched.operations.opening.lock_points import afresh
 from hwsched.operations.parts.catalogue_import import CatalogueFile, read_catalogue_file, write_catalogue_file
 from hwsched.operations.parts.hardware_sets import effect_between
+from hwsched.operations.parts.part_edits import edit_part, edited_catalogue
+from hwsched.operations.parts.part_form import PartEdit
 from hwsched.operations.prepared import NotReadyError
 from hwsched.operations.project.settings import check_limits, set_settings
 from hwsched.operations.shown import ShownOtherwiseError, changed_meanwhile, check_file
+from hwsched.operations.survey.own_fields import own_attributes
 from hwsched.rules import RULEBOOK
 from hwsched.rules.judging import check, of_opening
 from hwsched.values import Catalogue, Chosen, Finding, Fit, LockPoint, OpeningInput, PointFit
@@ -41,12 +48,20 @@ from hwsched.values.power import PowerFacts
 from hwsched.wiring import ConnectedOpening, solve_supplies
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(slots=True)
 class _Known:
     """Fits and findings of inputs that were worked out already."""
 
     fits: FitMemory = field(default_factory=FitMemory)
     said: dict[str, tuple[Finding, ...]] = field(default_factory=dict)
+    stored: dict[str, StoredFit] = field(default_factory=dict)
+    """By lock point, those of this program; one whose facts are read alike in what is asked needs no new fit."""
+
+    def read(self, connection: Connection) -> None:
+        """Read the stored fits as they stand."""
+        engine = self.fits.standings.engine.key
+        found = read_fits(connection).items()
+        self.stored = {point: each for point, each in found if each.engine is not None and each.engine.key == engine}
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,11 +96,14 @@ class Question:
     prefer: str | None = None
     choices: tuple[Chosen, ...] = ()
     """Parts chosen for the openings that are asked about."""
+    part: PartEdit | None = None
+    """A part added, changed or withdrawn."""
 
     @property
     def of_project(self) -> bool:
         """Whether it changes what holds for every opening of the project."""
-        return bool(self.catalogue is not None or self.limits or self.rules_off or self.prefer is not None)
+        asked = (self.catalogue, self.prefer, self.part)
+        return bool(any(each is not None for each in asked) or self.limits or self.rules_off)
 
 
 @dataclass(frozen=True, slots=True)
@@ -182,10 +200,14 @@ def _answered(
         catalogue = project.catalogue.read(connection)
         openings = list(by_opening(read_inputs(connection, None if ids is None else list(ids), catalogue)))
         terms, present = read_terms(connection), read_power(connection)
+        own = own_attributes(read_own_fields(connection), "part")
         others = 0 if ids is None else len(opening_ids(connection)) - len(openings)
         wanted = _beside(present, [inputs[0].opening.id for inputs in openings])
         beside = list(by_opening(read_inputs(connection, wanted, catalogue)))
+        basis.known.read(connection)
     other = _catalogue(catalogue, basis.file)
+    if question.part is not None:
+        other = edited_catalogue(other, question.part, own, project.bare_unit)
     for choice in question.choices:
         if other.get(choice.part) is None:
             raise ValueRefusedError("part", f"the catalogue has no part '{choice.part}'")
@@ -295,13 +317,19 @@ def accept_answer(
 
     def write(change: Change, last: bool) -> Sequence[str]:
         # What was shown must be what comes: others may have changed the ground under the answer.
-        if touched_since(change.connection, basis.state):
+        late = touched_since(change.connection, basis.state)
+        if question.part is not None and any(question.part.number in each.parts for each in late):
+            # Even where the same would come of it, what they typed must not be overwritten unseen.
+            raise ShownOtherwiseError(f"somebody else changed part {question.part.number} meanwhile; look at it again")
+        if late:
             if not last:
                 raise NotReadyError(look)
             look()
         if basis.file is not None:
             with project.change("import-catalogue", "", who) as part:
                 write_catalogue_file(part, basis.file)
+        if question.part is not None:
+            edit_part(project, question.part, who=who)
         if question.limits or question.rules_off or question.prefer is not None:
             set_settings(
                 project, who=who, limits=question.limits, rules_off=question.rules_off, prefer=question.prefer
@@ -473,6 +501,9 @@ def _worked(inputs: Sequence[OpeningInput], known: _Known) -> _Opening:
     said: list[tuple[LockPoint, tuple[Finding, ...]]] = []
 
     def make(given: OpeningInput, key: str) -> Fit:
+        held = known.stored.get(given.point.id)
+        if held is not None:
+            known.fits.keep(key, held)
         made = known.fits.made(given, key).fit
         if key not in known.said:
             known.said[key] = check(given, made)

@@ -1,0 +1,177 @@
+"""One declared fact in a form: its field by its kind, its unit, and how what is typed would be taken."""
+
+from typing import Final
+
+from PySide6.QtCore import QStringListModel, Qt, Signal
+from PySide6.QtGui import QWheelEvent
+from PySide6.QtWidgets import QComboBox, QCompleter, QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
+
+from hwsched.attributes import Attribute, CellError, read_value, show_value, shown_unit
+from hwsched.quantities import LengthStyle, format_length
+
+_FLAG: Final = ("", "yes", "no")
+
+
+def understood(attribute: Attribute, text: str, bare_unit: str | None, style: LengthStyle) -> str:
+    """Say how a text would be taken; raises CellError for one that says nothing certain.
+
+    Examples
+    --------
+    >>> understood(Attribute("length_mm", "Shell length", "length", "mm"), "1 1/4", "in", "fraction")
+    '1 1/4" = 31.75 mm'
+    """
+    value = read_value(attribute, text, bare_unit=bare_unit if attribute.kind == "length" else None).value
+    if value is None:
+        return "unknown"
+    if attribute.kind == "length" and isinstance(value, float):
+        shown = format_length(value, style)
+        # In both systems: a slip of the unit is seen before it is stored.
+        return shown if style == "mm" else f"{shown} = {value:.5g} mm"
+    return show_value(attribute, value, style)
+
+
+class Choices(QComboBox):
+    """A drop-down that the wheel does not change while a form is scrolled over it."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+
+    def wheelEvent(self, event: QWheelEvent) -> None:  # noqa: N802
+        """Leave the wheel to the form unless a person is in the field."""
+        if self.hasFocus():
+            super().wheelEvent(event)
+        else:
+            event.ignore()
+
+
+class FactLine(QWidget):
+    """The field of one fact with its unit, and below it what is understood or refused.
+
+    Parameters
+    ----------
+    attribute : Attribute
+        What is asked.
+    text : str
+        What it holds, as shown.
+    style : LengthStyle
+        How the project shows lengths.
+    bare_unit : str or None
+        What a length without a unit means.
+    names : QStringListModel, optional
+        Texts that are offered while a person types.
+    """
+
+    changed = Signal()
+
+    def __init__(
+        self,
+        attribute: Attribute,
+        text: str,
+        style: LengthStyle,
+        bare_unit: str | None,
+        names: QStringListModel | None = None,
+    ) -> None:
+        super().__init__()
+        self.attribute, self.held = attribute, text
+        self._style, self._bare_unit = style, bare_unit
+        self.field: QComboBox | QLineEdit = self._box(text) if self._words() else self._line(text, names)
+        self.field.setAccessibleName(attribute.label)
+        self.field.setAccessibleDescription(attribute.note)
+        self.field.setToolTip(attribute.note)
+        self.echo = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
+        self.echo.setAccessibleName(f"{attribute.label}, as understood")
+        self.echo.hide()
+        row = QHBoxLayout()
+        row.setContentsMargins(0, 0, 0, 0)
+        row.addWidget(self.field, 1)
+        unit = shown_unit(attribute, style)
+        if unit:
+            row.addWidget(QLabel(unit))
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(0)
+        layout.addLayout(row)
+        layout.addWidget(self.echo)
+        self.setFocusProxy(self.field)
+
+    def text(self) -> str:
+        """Return what stands in the field, as the reader of cells takes it."""
+        if isinstance(self.field, QComboBox):
+            return str(self.field.currentData() or "")
+        return self.field.text().strip()
+
+    @property
+    def edited(self) -> bool:
+        """Whether something else stands in the field than the project holds."""
+        return self.text() != self._was()
+
+    def put(self, text: str) -> None:
+        """Put a text into the field, as if it were typed."""
+        if isinstance(self.field, QComboBox):
+            at = max(self.field.findText(text, Qt.MatchFlag.MatchFixedString), self.field.findData(text), 0)
+            self.field.setCurrentIndex(at)
+        else:
+            self.field.setText(text)
+
+    def complain(self, message: str) -> None:
+        """Say what is wrong with the field beside it."""
+        self._say(message, bad=True)
+
+    def _was(self) -> str:
+        if isinstance(self.field, QComboBox):
+            return str(self.field.property("was") or "")
+        return self.held.strip()
+
+    def _words(self) -> bool:
+        return bool(self.attribute.choices) or self.attribute.kind == "flag"
+
+    def _box(self, text: str) -> QComboBox:
+        box = Choices()
+        if self.attribute.kind == "flag":
+            for word in _FLAG:
+                box.addItem(word or "unknown", word)
+        else:
+            box.addItem("unknown", "")
+            for choice in self.attribute.choices:
+                box.addItem(choice.label, choice.value)
+        # A word that is no choice any more is not lost by being looked at.
+        if text and box.findText(text) < 0:
+            box.addItem(text, text)
+        box.setCurrentIndex(max(box.findText(text), 0) if text else 0)
+        box.setProperty("was", str(box.currentData() or ""))
+        box.currentIndexChanged.connect(self._on_edited)
+        return box
+
+    def _line(self, text: str, names: QStringListModel | None) -> QLineEdit:
+        line = QLineEdit(text)
+        line.setPlaceholderText("unknown")
+        line.setCursorPosition(0)
+        if names is not None:
+            completer = QCompleter(names, line)
+            completer.setFilterMode(Qt.MatchFlag.MatchContains)
+            completer.setCaseSensitivity(Qt.CaseSensitivity.CaseInsensitive)
+            line.setCompleter(completer)
+        line.textChanged.connect(self._on_edited)
+        return line
+
+    def _on_edited(self, _what: object = None) -> None:
+        if not self.edited:
+            self.echo.hide()
+        else:
+            was = f" (was {self.held})" if self.held else ""
+            try:
+                said = understood(self.attribute, self.text(), self._bare_unit, self._style)
+                if said == "unknown" and self.attribute.required:
+                    self._say("must be filled in" + was, bad=True)
+                else:
+                    self._say(f"{said}{was}", bad=False)
+            except CellError as error:
+                wanted = f"; accepted: {error.accepted}" if error.accepted else ""
+                self._say(f"{error.message}{wanted}{was}", bad=True)
+        self.changed.emit()
+
+    def _say(self, words: str, *, bad: bool) -> None:
+        self.echo.setText(f"✗ {words}" if bad else f"→ {words}")
+        self.echo.setProperty("bad", bad)
+        self.echo.show()

@@ -1,0 +1,76 @@
+"""Where the chosen part is used, as a tree: openings, sets, boxes, supplies."""
+
+from typing import Final
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QHeaderView, QLabel, QTreeWidget, QTreeWidgetItem, QVBoxLayout, QWidget
+
+from hwsched.operations.parts.where_used import PartUse
+
+_OPENING: Final = int(Qt.ItemDataRole.UserRole)
+
+
+class UsePage(QWidget):
+    """A sentence that sums it up, and the places below it."""
+
+    wants_openings = Signal(list)
+    """Identifiers of openings that a person wants to see."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.said = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
+        self.tree = QTreeWidget()
+        self.tree.setAccessibleName("Where the part is used")
+        self.tree.setHeaderLabels(["Where", "As", "Quantity", "How"])
+        self.tree.setAlternatingRowColors(True)
+        self.tree.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        self.tree.itemActivated.connect(self._on_activated)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.addWidget(self.said)
+        layout.addWidget(self.tree, 1)
+
+    def wait(self) -> None:
+        """Say that it is being looked for."""
+        self.tree.clear()
+        self.said.setText("Looking where it is used…")
+
+    def show_use(self, use: PartUse, stock: float | None) -> None:
+        """Show where a part is used."""
+        self.tree.clear()
+        on_hand = "not counted" if stock is None else f"{stock:g}"
+        words = f"Needed {use.needed:g} · went out {use.issued:g} · in stock {on_hand}"
+        if stock is not None and use.needed - use.issued > stock:
+            words += f" · short by {use.needed - use.issued - stock:g}"
+        self.said.setText(words if use.used else "Nothing uses it.")
+        openings = self._group(f"{len({each.mark for each in use.openings})} openings", len(use.openings))
+        for each in use.openings:
+            how = "chosen by hand" if each.by_hand else "worked out"
+            item = QTreeWidgetItem(
+                [each.mark, each.role, f"{each.quantity:g}", how if each.in_fit else f"{how}, in no fit that counts"]
+            )
+            item.setData(0, _OPENING, each.opening_id)
+            openings.addChild(item)
+        sets = self._group("Hardware sets", len(use.sets))
+        for name, role, quantity in use.sets:
+            sets.addChild(QTreeWidgetItem([name, role, f"{quantity:g}"]))
+        boxes = self._group("In the box of", len(use.boxes))
+        for box, quantity in use.boxes:
+            boxes.addChild(QTreeWidgetItem([box, "", f"{quantity:g}"]))
+        for title, names in (("Supersedes", use.follows), ("Supplies", use.supplies)):
+            group = self._group(title, len(names))
+            for name in names:
+                group.addChild(QTreeWidgetItem([name]))
+        self.tree.expandAll()
+
+    def _group(self, title: str, count: int) -> QTreeWidgetItem:
+        group = QTreeWidgetItem([title])
+        if count:
+            self.tree.addTopLevelItem(group)
+        return group
+
+    def _on_activated(self, item: QTreeWidgetItem) -> None:
+        below = [item.child(n) for n in range(item.childCount())] or [item]
+        ids = [str(each.data(0, _OPENING)) for each in below if each is not None and each.data(0, _OPENING)]
+        if ids:
+            self.wants_openings.emit(list(dict.fromkeys(ids)))

@@ -7,9 +7,13 @@ named by role and given their measure by whoever renders; offsets in paper milli
 from dataclasses import dataclass
 from typing import Literal
 
-Pen = Literal["outline", "thin", "hidden", "centre", "dimension", "new", "existing", "keepout", "warning", "frame"]
+Pen = Literal[
+    "outline", "thin", "hidden", "centre", "dimension", "new", "existing", "keepout", "warning", "frame", "hatch", "cut"
+]
 """What a line means; renderers give it width, dash and colour (light and dark)."""
 Fill = Literal["none", "leaf", "glass", "metal", "new", "existing", "keepout", "warning", "frame", "hole"]
+Hatch = Literal["", "wood", "metal", "aluminium", "glass", "other"]
+"""Of what is something that a section cuts through; empty where nothing is cut."""
 TextRole = Literal["label", "dimension", "title", "small", "warning"]
 Anchor = Literal["left", "centre", "right"]
 
@@ -24,6 +28,7 @@ class Line:
     fill: Fill = "none"
     name: str = ""
     """What it shows, for tool tips and tests."""
+    hatch: Hatch = ""
     about: str = ""
     """Of which thing it is, so that all of that is known together: an existing item's identifier, UNIT, LEAD ..."""
 
@@ -123,5 +128,7 @@ class Drawing:
     """What a reader must know: what was not drawn and which fact it needs, what is drawn by convention only."""
     to_scale: bool = True
     """False for a drawing that only says what is unknown, and for a schematic: no scale is stated for it."""
+    plain: bool = False
+    """Without title and scale, such as a legend."""
     schematic: bool = False
     """Drawn in paper millimetres, letters and all: it is set as it is."""

@@ -94,6 +94,8 @@ class Drawings:
     """False: each view gets the largest scale that fits, such as a section beside an edge view."""
     paired: int = 0
     """So many of the first ones have one scale all the same, such as both faces beside a detail."""
+    bars: Literal["", "in", "mm"] = ""
+    """Unit of the scale bars that stand beside the scales; empty for none."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -156,6 +158,8 @@ class SignOff:
     """Lines to sign: role, name, date."""
 
     roles: tuple[str, ...]
+    abreast: int = 1
+    """So many of them stand side by side."""
 
 
 @dataclass(frozen=True, slots=True)

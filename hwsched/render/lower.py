@@ -5,7 +5,7 @@ PDF, SVG and the desktop paint what comes out of here and decide nothing themsel
 """
 
 import math
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Literal, NamedTuple
 
 from hwsched.drawings.conventions import (
@@ -26,12 +26,14 @@ from hwsched.drawings.drawing import (
     Fill,
     Line,
     Pen,
+    Shape,
     Text,
     TextRole,
 )
 from hwsched.render.fonts import DESCENT_SHARE, size_of_letters_mm, text_width_mm
-from hwsched.render.hatch import hatch
+from hwsched.render.hatch import cut_lines, hatch
 from hwsched.render.screen import LIGHT
+from hwsched.render.text_apart import Room, covers, way_out
 from hwsched.render.wrap import printable, wrap
 
 Point = tuple[float, float]
@@ -43,6 +45,9 @@ _COLUMN_WIDTH_MM = 26.0
 _NARROW_COLUMN_MM = 20.5
 _HATCH_MM = 1.8
 _AIR_MM = 0.8
+_ROWS_APART = 1.05
+"""So much farther apart do rows of a schematic stand whose small letters are set as large as a page wants them: their
+base lines are 1.7 letter heights apart, of which letters a third larger need 1.78."""
 
 
 class Stroke(NamedTuple):
@@ -109,13 +114,15 @@ class OnPaper:
 class _Sheet:
     """Collects primitives and the extent that they cover."""
 
-    __slots__ = ("found", "least_mm", "narrow", "scale", "x0", "x1", "y0", "y1")
+    __slots__ = ("_rooms", "_words", "found", "least_mm", "narrow", "scale", "x0", "x1", "y0", "y1")
 
     def __init__(self, scale: float, bounds: tuple[float, float, float, float], least_mm: float, narrow: bool) -> None:
         self.narrow = narrow
         self.scale = scale
         self.least_mm = least_mm
         self.found: list[Primitive] = []
+        self._words: list[tuple[Letters, Room, bool]] = []
+        self._rooms: list[Room] = []
         self.x0, self.y0, self.x1, self.y1 = (value * scale for value in bounds)
 
     def height(self, role: TextRole) -> float:
@@ -138,23 +145,67 @@ class _Sheet:
             self.cover(x, y)
 
     def letters(self, x: float, y: float, text: str, role: TextRole, anchor: Anchor, angle_deg: float = 0.0) -> None:
+        """Put letters where they stand."""
+        words = self._composed(x, y, text, role, anchor, angle_deg)
+        if words is not None:
+            self._put(*words)
+
+    def words(
+        self, x: float, y: float, text: str, role: TextRole, anchor: Anchor, angle_deg: float, *, on_line: bool
+    ) -> None:
+        """Take letters that may move where others stand already; `settle` puts them."""
+        words = self._composed(x, y, text, role, anchor, angle_deg)
+        if words is not None:
+            self._words.append((*words, on_line))
+
+    def room_within(self, x: float, y: float, text: str, role: TextRole, angle_deg: float = 0.0) -> bool:
+        """Put letters about a point if nothing is written there; tells whether it was done."""
+        words = self._composed(x, y, text, role, "centre", angle_deg)
+        if words is None or any(covers(words[1], each) for each in self._rooms):
+            return False
+        self._put(*words)
+        return True
+
+    def settle(self) -> None:
+        """Put what was taken, words of dimensions first: they belong to a line, and other words go out of their way."""
+        for shape, room, on_line in sorted(self._words, key=lambda each: not each[2]):
+            along, off = (1.0, 3.0) if on_line else (1.5, 1.0)
+            upright = abs(math.sin(math.radians(shape.angle_deg))) > 0.7
+            dx, dy = way_out(room, self._rooms, off if upright else along, along if upright else off)
+            self._put(
+                shape._replace(x=shape.x + dx, y=shape.y + dy),
+                (room[0] + dx, room[1] + dy, room[2] + dx, room[3] + dy),
+            )
+        self._words.clear()
+
+    def _put(self, shape: Letters, room: Room) -> None:
+        self.found.append(shape)
+        self._rooms.append(room)
+        self.cover(room[0], room[1])
+        self.cover(room[2], room[3])
+
+    def _composed(
+        self, x: float, y: float, text: str, role: TextRole, anchor: Anchor, angle_deg: float
+    ) -> tuple[Letters, Room] | None:
         text = printable(text).replace("\n", " ")
         if not text:
-            return
+            return None
         height = self.height(role)
-        self.found.append(Letters(x, y, text, height, anchor, angle_deg, role, self.narrow))
         width = text_width_mm(text, height, role in LIGHT.bold, self.narrow)
         left = {"left": 0.0, "centre": -width / 2, "right": -width}[anchor]
         depth = size_of_letters_mm(height, self.narrow) * DESCENT_SHARE
+        shape = Letters(x, y, text, height, anchor, angle_deg, role, self.narrow)
         if angle_deg == 0.0:
-            self.cover(x + left, y - depth)
-            self.cover(x + left + width, y + height)
-            return
+            return shape, (x + left, y - depth, x + left + width, y + height)
         turn = math.radians(angle_deg)
         cos, sin = math.cos(turn), math.sin(turn)
-        for across in (left, left + width):
-            for up in (-depth, height):
-                self.cover(x + across * cos - up * sin, y + across * sin + up * cos)
+        corners = [
+            (x + across * cos - up * sin, y + across * sin + up * cos)
+            for across in (left, left + width)
+            for up in (-depth, height)
+        ]
+        xs, ys = [corner[0] for corner in corners], [corner[1] for corner in corners]
+        return shape, (min(xs), min(ys), max(xs), max(ys))
 
 
 def lower(
@@ -184,6 +235,8 @@ def lower(
     OnPaper
         Primitives in paper mm, in the order in which they are painted.
     """
+    if drawing.schematic and letters_mm > LETTER_HEIGHT_MM["small"]:
+        drawing = _taller(drawing, _ROWS_APART)
     sheet = _Sheet(scale, drawing.bounds, letters_mm, narrow)
     callouts: list[Callout] = []
     for shape in drawing.shapes:
@@ -196,7 +249,11 @@ def lower(
             sheet.cover(x + across / 2, y + across / 2)
         elif isinstance(shape, Text):
             x, y = shape.x * scale + shape.dx, shape.y * scale + shape.dy
-            sheet.letters(x, y, shape.text, shape.role, shape.anchor, shape.angle_deg)
+            if drawing.schematic:
+                # It places its texts itself.
+                sheet.letters(x, y, shape.text, shape.role, shape.anchor, shape.angle_deg)
+            else:
+                sheet.words(x, y, shape.text, shape.role, shape.anchor, shape.angle_deg, on_line=False)
         elif isinstance(shape, Dimension):
             _dimension(shape, sheet)
         elif isinstance(shape, Arc):
@@ -207,8 +264,28 @@ def lower(
                 sheet.cover(x + radius * math.cos(turn), y + radius * math.sin(turn))
         else:
             callouts.append(shape)
+    sheet.settle()
     _callouts(callouts, sheet, within)
     return OnPaper(tuple(sheet.found), (sheet.x0, sheet.y0, sheet.x1, sheet.y1), scale)
+
+
+def _taller(drawing: Drawing, by: float) -> Drawing:
+    """Draw a schematic's rows apart for letters that are taller than those for which it was laid out.
+
+    Across nothing moves: taller letters are narrow ones, which need no more room than it left.
+    """
+    shapes: list[Shape] = []
+    for shape in drawing.shapes:
+        if isinstance(shape, Line):
+            shapes.append(replace(shape, points=tuple((x, y * by) for x, y in shape.points)))
+        elif isinstance(shape, Text):
+            shapes.append(replace(shape, y=shape.y * by, dy=shape.dy * by))
+        elif isinstance(shape, Dimension):
+            shapes.append(replace(shape, y0=shape.y0 * by, y1=shape.y1 * by))
+        else:
+            shapes.append(replace(shape, y=shape.y * by))
+    x0, y0, x1, y1 = drawing.bounds
+    return replace(drawing, shapes=tuple(shapes), bounds=(x0, y0 * by, x1, y1 * by))
 
 
 def _line(shape: Line, sheet: _Sheet) -> None:
@@ -218,6 +295,9 @@ def _line(shape: Line, sheet: _Sheet) -> None:
     if shape.fill == "keepout":
         for start, end in hatch(points, _HATCH_MM):
             sheet.found.append(Stroke((start, end), "keepout"))
+    if shape.hatch:
+        for start, end in cut_lines(points, shape.hatch):
+            sheet.found.append(Stroke((start, end), "hatch"))
 
 
 def _arrow(sheet: _Sheet, x: float, y: float, ux: float, uy: float) -> None:
@@ -286,7 +366,7 @@ def _dimension(shape: Dimension, sheet: _Sheet) -> None:
         else:
             mx, my = sx - ux * beyond, sy - uy * beyond
         mx, my = mx - px * height / 2, my - py * height / 2
-    sheet.letters(mx, my, shape.text, "dimension", "centre", math.degrees(turn))
+    sheet.words(mx, my, shape.text, "dimension", "centre", math.degrees(turn), on_line=True)
 
 
 def _callouts(callouts: list[Callout], sheet: _Sheet, within: tuple[float, float, float, float] | None = None) -> None:
@@ -300,12 +380,13 @@ def _callouts(callouts: list[Callout], sheet: _Sheet, within: tuple[float, float
         width = text_width_mm(callout.text, height, callout.role in LIGHT.bold, sheet.narrow)
         across, up = callout.room[0] * scale, callout.room[1] * scale
         x, y = callout.x * scale, callout.y * scale
-        if across >= width + 1.6 and up >= 1.8 * height:
-            sheet.letters(x, y - height / 2, callout.text, callout.role, "centre")
-        elif up >= width + 1.6 and across >= 1.8 * height:
-            sheet.letters(x + height / 2, y, callout.text, callout.role, "centre", 90.0)
-        else:
-            columns[callout.side].append(callout)
+        level = across >= width + 1.6 and up >= 1.8 * height
+        upright = up >= width + 1.6 and across >= 1.8 * height
+        if level and sheet.room_within(x, y - height / 2, callout.text, callout.role):
+            continue
+        if upright and sheet.room_within(x + height / 2, y, callout.text, callout.role, 90.0):
+            continue
+        columns[callout.side].append(callout)
     # Both columns' places are taken before either is drawn, so that one does not push the other.
     places = {"left": sheet.x0 - _COLUMN_GAP_MM, "right": sheet.x1 + _COLUMN_GAP_MM}
     if within is not None:

@@ -33,6 +33,7 @@ STRONG_RULE: Final = PenLook(ACCENT, 0.5)
 BOX: Final = PenLook(INK, 0.25)
 LINE_TO_SIGN: Final = PenLook(INK, 0.18)
 CAUTION_PEN: Final = PenLook(CAUTION_INK, 0.5)
+SCALE_BAR: Final = PenLook(INK, 0.25)
 CHANGE_BAR: Final = PenLook(INK, 0.7)
 STOP_PEN: Final = PenLook(STOP_INK, 1.0)
 

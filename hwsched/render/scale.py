@@ -25,6 +25,27 @@ def scale_words(denominator: float) -> str:
     return f"{1 / denominator:g}:1" if denominator < 1 else f"1:{denominator:g}"
 
 
+_BARS: Final = {
+    "in": tuple((length * 25.4, f'{length:g}"') for length in (0.5, 1, 2, 3, 6, 12, 24, 36, 60, 120)),
+    "mm": tuple((float(length), f"{length} mm") for length in (10, 20, 50, 100, 200, 500, 1000, 2000)),
+}
+_BAR_MM: Final = 14.0
+"""Longest bar on paper."""
+
+
+def scale_bar(scale: float, unit: str) -> tuple[float, str]:
+    """Return how long a scale bar is on paper [mm], and what it says; the longest round length that is short enough.
+
+    Examples
+    --------
+    >>> scale_bar(1 / 10, "mm"), scale_bar(1 / 24, "in")
+    ((10.0, '100 mm'), (12.7, '12"'))
+    """
+    lengths = _BARS[unit]
+    length, words = next((each for each in reversed(lengths) if each[0] * scale <= _BAR_MM), lengths[0])
+    return round(length * scale, 6), words
+
+
 @dataclass(frozen=True, slots=True)
 class Row:
     """Views that stand side by side: at one scale with their floors on one level, else hung from one level."""

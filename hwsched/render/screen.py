@@ -48,6 +48,8 @@ LIGHT: Final = Look(
         "keepout": PenLook((0.42, 0.35, 0.12), 0.13, (1.2, 0.8)),
         "warning": PenLook((0.66, 0.05, 0.14), 0.7),
         "frame": PenLook((0.30, 0.30, 0.30), 0.25),
+        "hatch": PenLook((0.50, 0.50, 0.50), 0.13),
+        "cut": PenLook((0.10, 0.13, 0.17), 0.5, (5.0, 1.0, 0.8, 1.0)),
     },
     fills={
         "none": None,
@@ -84,6 +86,8 @@ DARK: Final = Look(
         "keepout": PenLook((0.80, 0.73, 0.45), 0.13, (1.2, 0.8)),
         "warning": PenLook((1.00, 0.46, 0.45), 0.7),
         "frame": PenLook((0.60, 0.60, 0.58), 0.25),
+        "hatch": PenLook((0.55, 0.55, 0.55), 0.13),
+        "cut": PenLook((0.88, 0.89, 0.87), 0.5, (5.0, 1.0, 0.8, 1.0)),
     },
     fills={
         "none": None,

@@ -307,31 +307,36 @@ def _to_sign(pages: Pages) -> float:
 
 def sign_off_height(pages: Pages, block: SignOff) -> float:
     """Return about what lines to sign take."""
-    return len(block.roles) * (_to_sign(pages) if pages.type.door else 12.0 * style.MM)
+    rows = -(-len(block.roles) // block.abreast)
+    return rows * (_to_sign(pages) if pages.type.door else 12.0 * style.MM)
 
 
 def set_sign_off(pages: Pages, block: SignOff) -> None:
     """Set lines to sign: role, name, signature, date."""
-    height, size = _to_sign(pages), pages.type.small
+    height, size, gap = _to_sign(pages), pages.type.small, 12.0
+    leading = pages.type.body * pages.type.leading
     shares = (0.26, 0.27, 0.27, 0.2) if pages.type.door else (0.2, 0.3, 0.3, 0.2)
-    for role in block.roles:
-        lines = pages.wrap(role, pages.width * shares[0] - 8.0, pages.type.body)
-        tall = max(height, len(lines) * pages.type.body * pages.type.leading + (0.0 if pages.type.door else 8.0))
+    cell = (pages.width - gap * (block.abreast - 1)) / block.abreast
+    for first in range(0, len(block.roles), block.abreast):
+        row = [
+            pages.wrap(role, cell * shares[0] - 8.0, pages.type.body)
+            for role in block.roles[first : first + block.abreast]
+        ]
+        tall = max(height, max(map(len, row)) * leading + (0.0 if pages.type.door else 8.0))
         pages.need(tall)
         base = pages.y - tall + 9.0
-        places = [
-            (pages.left, base + (len(lines) - 1 - number) * pages.type.body * pages.type.leading, line)
-            for number, line in enumerate(lines)
-        ]
-        pages.painter.lines(places, pages.type.body, False, style.INK)
-        x = pages.left + pages.width * shares[0]
-        words = []
-        pages.painter.set_pen(style.LINE_TO_SIGN)
-        for share, name in zip(shares[1:], ("Name", "Signature", "Date"), strict=True):
-            end = x + pages.width * share - 8.0
-            pages.canvas.line(x, base - 1.0, end, base - 1.0)
-            words.append((x, base - 8.5, name))
-            x += pages.width * share
+        roles, words = [], []
+        for number, lines in enumerate(row):
+            left = pages.left + number * (cell + gap)
+            roles += [(left, base + (len(lines) - 1 - at) * leading, line) for at, line in enumerate(lines)]
+            x = left + cell * shares[0]
+            pages.painter.set_pen(style.LINE_TO_SIGN)
+            for share, name in zip(shares[1:], ("Name", "Signature", "Date"), strict=True):
+                end = x + cell * share - 8.0
+                pages.canvas.line(x, base - 1.0, end, base - 1.0)
+                words.append((x, base - 8.5, name))
+                x += cell * share
+        pages.painter.lines(roles, pages.type.body, False, style.INK)
         pages.painter.lines(words, size - (1.0 if not pages.type.door else 0.0), False, style.SOFT)
         pages.advance(tall)
     pages.advance(pages.type.gap)

@@ -5,7 +5,7 @@ from typing import Final
 from hwsched.render import print_style as style
 from hwsched.render.blocks import Drawings
 from hwsched.render.pages import Pages
-from hwsched.render.scale import Row, fit_views, scale_words
+from hwsched.render.scale import Row, fit_views, scale_bar, scale_words
 
 _GAP_MM: Final = 6.0
 _TITLE: Final = 10.0
@@ -21,6 +21,8 @@ def _gap(pages: Pages) -> float:
 
 def views_height(pages: Pages, block: Drawings) -> float:
     """Return what the views need at most without their notes [pt]."""
+    if all(drawing.plain for drawing in block.drawings):
+        return block.height_mm * style.MM
     around = _title(pages) * 1.3 if pages.type.door else _title(pages) * 1.6 + pages.type.small * 1.6
     return block.height_mm * pages.type.views * style.MM + around
 
@@ -46,10 +48,13 @@ def set_views(pages: Pages, block: Drawings) -> None:
             narrow=pages.type.narrow,
         )
     for row in rows:
-        _set_row(pages, row)
+        _set_row(pages, row, block.bars)
 
 
-def _set_row(pages: Pages, row: Row) -> None:
+def _set_row(pages: Pages, row: Row, bars: str = "") -> None:
+    if all(drawing.plain for drawing in row.drawings):
+        _set_plain(pages, row)
+        return
     tall = row.tall * style.MM
     wide = [(view.extent[2] - view.extent[0]) * style.MM for view in row.views]
     free = pages.width - sum(wide) - _gap(pages) * style.MM * (len(wide) - 1)
@@ -64,27 +69,61 @@ def _set_row(pages: Pages, row: Row) -> None:
     pages.need(min(height + max(len(lines) for lines in notes) * pages.type.note * 1.3, pages.full))
     x = pages.left
     top = pages.y - head
-    titles, scales = [], []
+    titles, scales, measures = [], [], []
     for drawing, view, hangs, width, cell in zip(row.drawings, row.views, row.tops, wide, cells, strict=True):
         left = x + (cell - width) / 2
         pages.painter.paint(view, left / style.MM - view.extent[0], top / style.MM - hangs)
         words = f"Scale {scale_words(1.0 / view.scale)}" if drawing.to_scale else "Not to scale"
         if door:
             # One line less where room is dear.
-            titles.append((x, pages.y - _title(pages), f"{drawing.title} · {words[:1].lower()}{words[1:]}"))
+            said = f"{drawing.title} · {words[:1].lower()}{words[1:]}"
+            titles.append((x, pages.y - _title(pages), said))
+            if bars and drawing.to_scale:
+                beside = x + pages.wide(said, True) * _title(pages) + 6.0
+                measures += _set_bar(pages, view.scale, bars, beside, pages.y - _title(pages), x + cell)
             x += cell + _gap(pages) * style.MM
             continue
         titles.append((x, pages.y - _title(pages), drawing.title))
         low = tall if row.denominator else (hangs - view.extent[1]) * style.MM
-        scales.append(
-            (x + (cell - pages.wide(words) * pages.type.small) / 2, top - low - pages.type.small * 1.4, words)
-        )
+        base = top - low - pages.type.small * 1.4
+        across = x + (cell - pages.wide(words) * pages.type.small) / 2
+        scales.append((across, base, words))
+        if bars and drawing.to_scale:
+            beside = across + pages.wide(words) * pages.type.small + 6.0
+            measures += _set_bar(pages, view.scale, bars, beside, base, x + cell)
         x += cell + _gap(pages) * style.MM
     pages.painter.lines(titles, _title(pages), True, style.INK)
-    pages.painter.lines(scales, pages.type.small, False, style.INK)
+    pages.painter.lines([*scales, *measures], pages.type.small, False, style.INK)
     pages.advance(height)
     _set_notes(pages, notes, cells)
     pages.advance(pages.type.gap)
+
+
+def _set_bar(
+    pages: Pages, scale: float, unit: str, x: float, base: float, end: float
+) -> list[tuple[float, float, str]]:
+    """Draw a scale bar on a line of words and return what it says; nothing where the view is too narrow for it."""
+    long, words = scale_bar(scale, unit)
+    far = x + long * style.MM
+    if far + 3.0 + pages.wide(words) * pages.type.small > end:
+        return []
+    canvas, middle = pages.canvas, base + pages.type.small * 0.25
+    pages.painter.set_pen(style.SCALE_BAR)
+    canvas.line(x, middle, far, middle)
+    for place, tall in ((x, 2.5), ((x + far) / 2, 1.5), (far, 2.5)):
+        canvas.line(place, middle - tall, place, middle + tall)
+    return [(far + 3.0, base, words)]
+
+
+def _set_plain(pages: Pages, row: Row) -> None:
+    """Set what has no title, such as a legend."""
+    tall = row.tall * style.MM
+    pages.need(min(tall, pages.full))
+    x = pages.left
+    for view, hangs in zip(row.views, row.tops, strict=True):
+        pages.painter.paint(view, x / style.MM - view.extent[0], pages.y / style.MM - hangs)
+        x += (view.extent[2] - view.extent[0]) * style.MM
+    pages.advance(tall + pages.type.gap)
 
 
 def _set_notes(pages: Pages, notes: list[list[str]], cells: list[float]) -> None:

@@ -24,7 +24,7 @@ KEY = "ROP-CB1"
 def parts(at_work):
     at_work.beside.acts["catalogue"].trigger()
     # The main window, closed before the fixtures, takes it along.
-    return at_work.frame.pages.of(PartsWindow)
+    return at_work.frame.side.windows[PartsWindow]
 
 
 def click(qtbot, window, number):

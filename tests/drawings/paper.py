@@ -13,17 +13,22 @@ LETTER_MM = (250.0, 180.0)
 
 def rooms(drawing, scale=1.0):
     """Return text and rectangle of all letters at a scale; upright and 90 degree texts only."""
+    return rooms_on_paper(lower(drawing, scale))
+
+
+def rooms_on_paper(view):
+    """Return the same of a drawing that was brought to paper."""
     found = []
-    for shape in lower(drawing, scale).primitives:
+    for shape in view.primitives:
         if not isinstance(shape, Letters):
             continue
-        width = text_width_mm(shape.text, shape.height_mm, shape.role in LIGHT.bold)
-        depth = size_of_letters_mm(shape.height_mm) * DESCENT_SHARE
+        width = text_width_mm(shape.text, shape.height_mm, shape.role in LIGHT.bold, shape.narrow)
+        depth = size_of_letters_mm(shape.height_mm, shape.narrow) * DESCENT_SHARE
         left = {"left": 0.0, "centre": -width / 2, "right": -width}[shape.anchor]
         if shape.angle_deg == 0.0:
             room = (shape.x + left, shape.y - depth, shape.x + left + width, shape.y + shape.height_mm)
         else:
-            assert math.isclose(shape.angle_deg, 90.0)
+            assert math.isclose(abs(shape.angle_deg), 90.0)
             room = (shape.x - shape.height_mm, shape.y + left, shape.x + depth, shape.y + left + width)
         found.append((shape.text, room))
     return found

@@ -2,7 +2,7 @@ import pytest
 
 from hwsched.drawings import edge_view, elevation, section
 from hwsched.drawings.unknown import unknown_drawing
-from hwsched.render.scale import DENOMINATORS, fit_row, fit_views
+from hwsched.render.scale import DENOMINATORS, fit_row, fit_views, scale_bar
 from tests.drawings.openings import ALL, FIT, GIVEN
 
 FACES = ("inside", "key")
@@ -52,3 +52,13 @@ def test_words_do_not_decide_the_scale():
     alone = fit_row([elevation(GIVEN, FIT, "key")], 188.0, 110.0)
     both = fit_row([elevation(GIVEN, FIT, "key"), unknown_drawing("x", ["unknown: needs y"])], 260.0, 110.0)
     assert both.denominator == alone.denominator
+
+
+@pytest.mark.parametrize("unit", ["in", "mm"])
+@pytest.mark.parametrize("denominator", [0.5, 1, 2, 2.5, 5, 10, 20, 30, 50, 75, 100])
+def test_a_scale_bar_is_as_long_as_it_says(denominator, unit):
+    long, words = scale_bar(1 / denominator, unit)
+    said = float(words.removesuffix(" mm").removesuffix('"')) * (25.4 if unit == "in" else 1.0)
+    assert long * denominator == pytest.approx(said)
+    # Long enough to be laid against, short enough to stand beside the scale; half an inch at 2:1 is the shortest.
+    assert 5.0 <= long <= (14.0 if denominator >= 1 else 26.0)

@@ -12,7 +12,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterable
 
     from hwsched.model.project import Project
-    from hwsched.operations.release.revision_differences import Changed as Line
+    from hwsched.operations.release.changed_lines import Changed as Line
     from hwsched.values.revision import Scope
 
 _NEXT = "the next"
@@ -87,6 +87,21 @@ class OpeningChanged(TypedDict):
     findings: list[Changed]
 
 
+class CircuitChanged(TypedDict):
+    """A circuit that is otherwise, by the names of supply and circuit."""
+
+    name: str
+    kind: str
+    lines: list[Changed]
+
+
+class DocumentChanged(TypedDict):
+    """A document that says something else: the openings whose sheets do, none where it is one for the project."""
+
+    document: str
+    marks: list[str]
+
+
 class Compared(TypedDict):
     """Two states compared."""
 
@@ -94,6 +109,8 @@ class Compared(TypedDict):
     after: str
     openings: list[OpeningChanged]
     others: list[Changed]
+    circuits: list[CircuitChanged]
+    documents: list[DocumentChanged]
     same_count: int
 
 
@@ -257,10 +274,13 @@ def _show(arguments: argparse.Namespace, project: Project) -> int:
 
 def _compare(arguments: argparse.Namespace, project: Project) -> int:
     from hwsched.cli.session import progress_bar
+    from hwsched.operations.release.document_differences import document_differences
     from hwsched.operations.release.revision_differences import differences
 
     with progress_bar("Compare", arguments.json or arguments.quiet) as progress:
         found = differences(project, *arguments.compare, progress=progress)
+    with progress_bar("Compare documents", arguments.json or arguments.quiet) as progress:
+        documents = document_differences(project, found, progress=progress)
     _answer(
         compared={
             "before": found.before,
@@ -278,6 +298,10 @@ def _compare(arguments: argparse.Namespace, project: Project) -> int:
                 for each in found.openings
             ],
             "others": _changed(found.others),
+            "circuits": [
+                {"name": each.name, "kind": each.kind, "lines": _changed(each.lines)} for each in found.circuits
+            ],
+            "documents": [{"document": each.name, "marks": list(each.marks)} for each in documents],
             "same_count": found.same,
         }
     )
@@ -290,6 +314,12 @@ def _compare(arguments: argparse.Namespace, project: Project) -> int:
         print(f"{opening.mark}: {opening.kind}")
         for line in opening.lines:
             print(f"  {line.what}: {line.before or '-'} -> {line.after or '-'}")
+    for circuit in found.circuits:
+        print(f"Circuit {circuit.name}: {circuit.kind}")
+        for line in circuit.lines:
+            print(f"  {line.what}: {line.before or '-'} -> {line.after or '-'}")
+    for document in documents:
+        print(f"{document.title}: otherwise" + (f" for {', '.join(document.marks)}" if document.marks else ""))
     return DONE
 
 

@@ -9,8 +9,10 @@ from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.model.errors import minute_of
+from hwsched.operations.release.changed_lines import Changed
+from hwsched.operations.release.document_differences import DocumentDifference, document_differences
 from hwsched.operations.release.freezing import FrozenRevision, freeze
-from hwsched.operations.release.revision_differences import Changed, RevisionDifferences, differences
+from hwsched.operations.release.revision_differences import RevisionDifferences, differences
 from hwsched.operations.release.revisions import revisions
 from hwsched.values.revision import Scope
 
@@ -97,17 +99,24 @@ class RevisionsWindow(ToolWindow):
         letters, workspace = self.letters(), self.desk.workspace
 
         def work(progress: Progress, cancelled: Cancelled) -> Any:
-            return differences(workspace.project, *letters, progress=progress, cancelled=cancelled)
+            found = differences(workspace.project, *letters, progress=progress, cancelled=cancelled)
+            return found, document_differences(workspace.project, found, cancelled=cancelled)
 
         if letters:
             self.run("Comparing", work, self._show_found)
 
-    def _show_found(self, found: RevisionDifferences) -> None:
+    def _show_found(self, both: tuple[RevisionDifferences, tuple[DocumentDifference, ...]]) -> None:
+        found, documents = both
         self.found.clear()
         if found.others:
             self._add("The project", "", found.others)
         for each in found.openings:
             self._add(each.mark, each.kind, each.lines, each.opening_id)
+        for circuit in found.circuits:
+            self._add(f"Circuit {circuit.name}", circuit.kind, circuit.lines)
+        if documents:
+            said = [(each.title, ", ".join(each.marks) or "otherwise") for each in documents]
+            self._add("Documents", "", tuple(Changed(title, "", words) for title, words in said))
         after = "the project as it stands" if found.after == "present" else found.after
         self.told.setText(f"{found.before} and {after}: {len(found.openings)} openings differ, {found.same} do not.")
 

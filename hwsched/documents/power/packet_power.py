@@ -58,7 +58,7 @@ def _supply(project: ProjectView, view: OpeningView) -> list[Block]:
     ]
     if node is not None and node.minimum_v is not None:
         pairs.append(("Needs at the unit", f"{node.minimum_v:g} to {node.maximum_v:g} V"))
-    blocks: list[Block] = [Facts(tuple(pairs))]
+    blocks: list[Block] = [Facts(tuple(pairs), columns=4)]
     for problem in (*supply.problems, *circuit.problems):
         if problem.opening_id in ("", opening_id):
             blocks.append(Paragraph(f"Not worked out: {problem.message}.", "caution"))

@@ -8,13 +8,12 @@ from hwsched.documents import words
 from hwsched.documents.power.packet_power import power_blocks, unproved_blocks
 from hwsched.documents.release.packet_facts import fit_facts, leaf_facts, lock_facts, opening_facts, situations
 from hwsched.documents.release.packet_holes import hole_blocks
+from hwsched.documents.release.packet_views import bar_unit, legend_blocks, section_letter, views
 from hwsched.documents.release.packet_work import steps_blocks, tests_table, tool_words
 from hwsched.documents.release.schedule import item_lines
 from hwsched.documents.stock.box_contents import contents
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.drawings import bore_detail, edge_view, elevation, face_detail, section
-from hwsched.drawings.drawing import Drawing
-from hwsched.drawings.opening.face_ground import CONVENTION_NOTE
 from hwsched.render.blocks import (
     TICK,
     Block,
@@ -59,7 +58,7 @@ def _pages(project: ProjectView, view: OpeningView) -> list[Section]:
     door = Section((), mark=view.mark, at_door=True, code=view.code, stop=not view.ready)
     if any(isinstance(block, Drawings) for block in power):
         # Wiring is wide: it has a sheet of its own, on which the work ends.
-        side = (*power, Columns(3), *ending)
+        side = (*power, *(replace(each, abreast=3) if isinstance(each, SignOff) else each for each in ending))
         return [replace(door, blocks=tuple(work)), replace(door, blocks=side, landscape=True)]
     return [replace(door, blocks=(*work, *power, *ending))]
 
@@ -97,46 +96,32 @@ def _of_point(project: ProjectView, view: OpeningView, situation: Situation, wor
             Facts(tuple(leaf_facts(situation, style) + lock_facts(situation, style))),
         ]
     beside = [each for each in view.points if each.given is not given]
+    bars = bar_unit(style)
     drawings = [elevation(given, fit, face, style, beside=beside) for face in ("inside", "key")]
     if work is None:
-        return [*blocks, *views(drawings, 80.0, same_scale=True)]
+        return [*blocks, *views(drawings, 80.0, same_scale=True, bars=bars), *legend_blocks(drawings)]
     cut = None
     if situation.leaf is not None:
         cut = edge_view(given, fit, style) if situation.in_edge else section(given, fit, style)
-    detail = [face_detail(given, fit, "inside", style)] if situation.leaf is not None else []
+    lettered = section_letter(situation, cut)
+    detail = [face_detail(given, fit, "inside", style, cut=lettered)] if situation.leaf is not None else []
     slanted = [bore_detail(given, fit, style)] if detail and any(h.up_deg or h.edge_deg for h in fit.holes) else []
     if view.several:
-        blocks += [Facts(tuple(fit_facts(situation, style))), *views(drawings, 50.0, same_scale=True)]
+        blocks += [Facts(tuple(fit_facts(situation, style))), *views(drawings, 50.0, same_scale=True, bars=bars)]
         for each in (*([cut] if cut is not None else []), *detail, *slanted):
-            blocks += views([each], 60.0, same_scale=True)
+            blocks += views([each], 60.0, same_scale=True, bars=bars)
     else:
         # What is seen at once goes across the page, and with it what is wide; all else stands in columns.
-        blocks += views([*drawings, *detail], 60.0, same_scale=False)
+        blocks += views([*drawings, *detail], 60.0, same_scale=False, bars=bars)
         across = [cut, *slanted] if cut is not None and slanted else []
-        blocks += views(across, 46.0, same_scale=False) if across else []
-        blocks += [Columns(2), *(views([cut], 40.0, same_scale=True) if cut is not None and not slanted else [])]
+        blocks += views(across, 46.0, same_scale=False, bars=bars) if across else []
+        blocks += legend_blocks([*drawings, *detail, *slanted, *([cut] if cut is not None else [])])
+        alone = cut is not None and not slanted
+        blocks += [Columns(2), *(views([cut], 40.0, same_scale=True, bars=bars) if cut is not None and alone else [])]
     blocks += hole_blocks(situation, style)
     if not view.several:
         blocks += box_blocks(project, view, [work])
     return [*blocks, *steps_blocks(work)]
-
-
-_FACES: Final = ("Inside", "Key side")
-"""Titles of the views of the whole opening."""
-
-
-def views(drawings: list[Drawing], height_mm: float, *, same_scale: bool) -> list[Block]:
-    """Return drawings side by side, and under them what any of them notes, once and as wide as the page."""
-    notes = dict.fromkeys(note for drawing in drawings for note in drawing.notes if not _stands_elsewhere(note))
-    bare = tuple(replace(drawing, notes=()) for drawing in drawings)
-    paired = sum(drawing.title in _FACES for drawing in drawings)
-    blocks: list[Block] = [Drawings(bare, height_mm=height_mm, same_scale=same_scale, paired=paired)]
-    return [*blocks, Paragraph(" ".join(notes), "small")] if notes else blocks
-
-
-def _stands_elsewhere(note: str) -> bool:
-    """Tell whether what a drawing notes stands on the packet as a fact or in the table of holes."""
-    return note == CONVENTION_NOTE or note.startswith("Leaf ") or note.endswith("marked from the part itself.")
 
 
 def point_title(given: OpeningInput) -> str:

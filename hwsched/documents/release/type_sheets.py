@@ -10,9 +10,10 @@ from dataclasses import dataclass
 from typing import Final
 
 from hwsched.documents import words
-from hwsched.documents.release.packet import box_blocks, finding_lines, point_title, tests_blocks, views
+from hwsched.documents.release.packet import box_blocks, finding_lines, point_title, tests_blocks
 from hwsched.documents.release.packet_facts import fit_facts, leaf_facts, lock_facts, situations
 from hwsched.documents.release.packet_holes import hole_blocks
+from hwsched.documents.release.packet_views import bar_unit, legend_blocks, section_letter, views
 from hwsched.documents.release.packet_work import steps_blocks
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.drawings import bore_detail, edge_view, face_detail, section
@@ -85,13 +86,11 @@ def _drawn(project: ProjectView, situation: Situation) -> list[Block]:
     given, fit, style = situation.given, situation.fit, project.length_style
     if situation.leaf is None:
         return []
-    drawn = [
-        face_detail(given, fit, "inside", style),
-        edge_view(given, fit, style) if situation.in_edge else section(given, fit, style),
-    ]
+    cut = edge_view(given, fit, style) if situation.in_edge else section(given, fit, style)
+    drawn = [face_detail(given, fit, "inside", style, cut=section_letter(situation, cut)), cut]
     if any(hole.up_deg or hole.edge_deg for hole in fit.holes):
         drawn.append(bore_detail(given, fit, style))
-    return views(drawn, 60.0, same_scale=False)
+    return [*views(drawn, 60.0, same_scale=False, bars=bar_unit(style)), *legend_blocks(drawn)]
 
 
 def _code(blocks: Sequence[Block]) -> str:

@@ -5,11 +5,11 @@ from math import atan2, copysign, degrees
 
 from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.dimensions import stack_horizontal
-from hwsched.drawings.drawing import Arc, Callout, Drawing, Line, Shape, Text
+from hwsched.drawings.drawing import Arc, Callout, Drawing, Hatch, Line, Shape, Text
 from hwsched.drawings.opening.hole_words import direction_words, size_words
 from hwsched.drawings.opening.lock_place import LockPlace, case_problem, lock_place
 from hwsched.drawings.opening.symbols import box
-from hwsched.drawings.opening.through_leaf import Axis, bore_outline, face_axes, thick_leaf
+from hwsched.drawings.opening.through_leaf import Axis, bore_outline, cut_of, face_axes, thick_leaf
 from hwsched.drawings.unknown import known, unknown_drawing
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.reading import leafless
@@ -51,8 +51,9 @@ def bore_detail(given: OpeningInput, fit: Fit, length_style: LengthStyle = "frac
         problems = case_problem(place, thick, length_style)
     if problems:
         return unknown_drawing(TITLE, problems)
-    upright, up_span = _view(axes, thick, 1, 0.0, place, length_style)
-    plan, plan_span = _view(axes, thick, 0, thick + _BETWEEN_MM, place, length_style)
+    cut = cut_of(leaf)
+    upright, up_span = _view(axes, thick, 1, 0.0, place, length_style, cut)
+    plan, plan_span = _view(axes, thick, 0, thick + _BETWEEN_MM, place, length_style, cut)
     # Both views hang from one level, so that they stand side by side whatever heights they show.
     shapes = [*_moved(upright, 0.0, -up_span[1]), *_moved(plan, 0.0, -plan_span[1])]
     deep = max(up_span[1] - up_span[0], plan_span[1] - plan_span[0])
@@ -71,7 +72,13 @@ def bore_detail(given: OpeningInput, fit: Fit, length_style: LengthStyle = "frac
 
 
 def _view(
-    axes: list[Axis], thick: float, along: int, left: float, place: LockPlace | None, style: LengthStyle
+    axes: list[Axis],
+    thick: float,
+    along: int,
+    left: float,
+    place: LockPlace | None,
+    style: LengthStyle,
+    cut: Hatch = "",
 ) -> tuple[list[Shape], tuple[float, float]]:
     """Draw one view: z to the right, y (along 1) or x (along 0) upward; returns the levels that it spans."""
     levels = [value for axis in axes for value in (axis.start[along], axis.end[along])]
@@ -88,7 +95,7 @@ def _view(
         corners += [(left + thick * 0.58, low), (left + thick * 0.53, low - tooth), (left + thick * 0.47, low + tooth)]
         corners += [(left + thick * 0.42, low)]
     shapes: list[Shape] = [
-        Line(tuple(corners), "outline", True, "leaf", "leaf"),
+        Line(tuple(corners), "outline", True, "leaf", "leaf", cut),
         Text(left, high, "Inside", "small", "right", dx=-1.5, dy=-1.8),
         Text(left + thick, high, "Key side", "small", "left", dx=1.5, dy=-1.8),
     ]
@@ -158,7 +165,7 @@ def _moved(shapes: list[Shape], dx: float, dy: float) -> list[Shape]:
     for shape in shapes:
         if isinstance(shape, Line):
             points = tuple((x + dx, y + dy) for x, y in shape.points)
-            moved.append(Line(points, shape.pen, shape.closed, shape.fill, shape.name))
+            moved.append(replace(shape, points=points))
         elif isinstance(shape, Arc):
             moved.append(
                 Arc(shape.x + dx, shape.y + dy, shape.radius, shape.start_deg, shape.end_deg, shape.pen, shape.name)

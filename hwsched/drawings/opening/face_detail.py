@@ -2,7 +2,7 @@
 
 from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.dimensions import stack_horizontal, stack_vertical
-from hwsched.drawings.drawing import Drawing, Fill, Line, Pen, Shape
+from hwsched.drawings.drawing import Drawing, Fill, Line, Pen, Shape, Text
 from hwsched.drawings.handing import Face
 from hwsched.drawings.opening.face_items import existing_items
 from hwsched.drawings.opening.face_lock import lock_shapes
@@ -18,9 +18,13 @@ from hwsched.values import Fit, Hole, OpeningInput
 
 TITLES = {"inside": "Lock and unit, inside", "key": "Lock and unit, key side"}
 _AROUND_MM = 35.0
+_CUT_MM = 20.0
+"""Of a stroke that marks a section, beyond the part that is shown."""
 
 
-def face_detail(given: OpeningInput, fit: Fit, face: Face, length_style: LengthStyle = "fraction") -> Drawing:
+def face_detail(
+    given: OpeningInput, fit: Fit, face: Face, length_style: LengthStyle = "fraction", *, cut: str = ""
+) -> Drawing:
     """Draw the part of a face on which work is done, larger than an elevation can.
 
     Parameters
@@ -31,6 +35,8 @@ def face_detail(given: OpeningInput, fit: Fit, face: Face, length_style: LengthS
         Which face is looked at.
     length_style : LengthStyle
         How dimensions are written; distances to be marked are given to 1/64 in.
+    cut : str, optional
+        Letter of the section at the cylinder, where one is drawn: its plane is marked.
 
     Returns
     -------
@@ -54,7 +60,27 @@ def face_detail(given: OpeningInput, fit: Fit, face: Face, length_style: LengthS
     made, notes = new_work(given, fit, face, (leaf,), length_style)
     shapes += made
     shapes += _dimensions(fit, face, place, leaf, region, length_style)
+    if cut:
+        shapes += _cutting_plane(place, region, cut)
     return Drawing(title, tuple(shapes), region, tuple(notes))
+
+
+def _cutting_plane(place: LockPlace, region: Rect, letter: str) -> list[Shape]:
+    """Mark where the section is: strokes at both ends, arrows the way it is looked, its letter.
+
+    The section is seen from above, so that the arrows point down.
+    """
+    long = _CUT_MM * 0.6
+    shapes: list[Shape] = []
+    for x, way in ((region.x0, -1.0), (region.x1, 1.0)):
+        end = x + way * _CUT_MM
+        tip = place.y_mm - long
+        shapes += [
+            Line(((x + way * 2.0, place.y_mm), (end, place.y_mm), (end, tip)), "cut", name="cutting plane"),
+            Line(((end - 3.0, tip + 6.0), (end, tip), (end + 3.0, tip + 6.0)), "outline", name="way it is looked"),
+            Text(end, place.y_mm, letter, "label", "centre", dy=1.0),
+        ]
+    return shapes
 
 
 def _made_here(fit: Fit, leaf: LeafOnSheet, face: Face) -> list[Hole]:

@@ -11,7 +11,7 @@ from hwsched.drawings.layers import LEAD, LOCK, UNIT, hole_thing, of_thing
 from hwsched.drawings.opening.cylinder_section import Cut, cylinder_shapes
 from hwsched.drawings.opening.lock_place import LockPlace, case_problem, lock_place
 from hwsched.drawings.opening.symbols import box
-from hwsched.drawings.opening.through_leaf import bore_outline, face_axes, thick_leaf
+from hwsched.drawings.opening.through_leaf import bore_outline, cut_of, face_axes, thick_leaf
 from hwsched.drawings.unknown import known, positive, unknown_drawing
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.footprints import rectangle
@@ -19,7 +19,7 @@ from hwsched.rules.reading import CASE_IN_LEAF, leaf_hand, leafless, lock_part, 
 from hwsched.rules.wording import label_of
 from hwsched.values import Fit, Leaf, OpeningInput
 
-TITLE = "Section at the cylinder"
+TITLE = "Section A-A, at the cylinder"
 _BEYOND_MM = 45.0
 
 
@@ -108,7 +108,8 @@ def _leaf(leaf: Leaf, way: float, reach: float, thick: float) -> list[Shape]:
         (x, 0.0), (0.0, 0.0), (0.0, -thick), (x, -thick),
         (x, -thick * 0.6), (x + tooth, -thick * 0.53), (x - tooth, -thick * 0.47), (x, -thick * 0.4),
     )  # fmt: skip
-    return [Line(corners, "outline", True, "glass" if leaf.material == "glass" else "leaf", "leaf")]
+    fill: Fill = "glass" if leaf.material == "glass" else "leaf"
+    return [Line(corners, "outline", True, fill, "leaf", cut_of(leaf))]
 
 
 def _trim(place: LockPlace, way: float, thick: float) -> list[Shape]:

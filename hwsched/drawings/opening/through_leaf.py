@@ -3,9 +3,12 @@
 x from the lock edge toward the hinge edge, y up, z from the inside face (0) to the key face; mm.
 """
 
+from collections.abc import Mapping
 from dataclasses import dataclass
 from math import radians, sqrt, tan
+from typing import Final
 
+from hwsched.drawings.drawing import Hatch
 from hwsched.drawings.unknown import known, size_problem
 from hwsched.rules.reading import lock_leaf
 from hwsched.values import Fit, Hole, Leaf, OpeningInput
@@ -24,6 +27,21 @@ class Axis:
     """Starts in a face; else below it, at the bottom of another hole."""
     into_face: bool
     """Comes out of the other face."""
+
+
+_CUT: Final[Mapping[str, Hatch]] = {
+    "wood": "wood",
+    "mineral-core": "wood",
+    "hollow-metal": "metal",
+    "steel-gate": "metal",
+    "aluminium": "aluminium",
+    "glass": "glass",
+}
+
+
+def cut_of(leaf: Leaf) -> Hatch:
+    """Return how a leaf is hatched where it is cut through; nothing while its material is unknown."""
+    return _CUT.get(leaf.material, "other") if leaf.material else ""
 
 
 def thick_leaf(given: OpeningInput) -> tuple[Leaf | None, float, tuple[str, ...]]:

@@ -10,26 +10,20 @@ from hwsched.drawings.opening.hole_words import across_words
 from hwsched.model.frozen import revision_with
 from hwsched.model.project import Project
 from hwsched.operations.findings.checking import Cancelled, Checker, Progress
-from hwsched.operations.release.frozen_record import CatalogueRecord, PowerRecord, ProjectRecord, Root
+from hwsched.operations.release.changed_lines import Changed, unshared
+from hwsched.operations.release.frozen_record import CatalogueRecord, ProjectRecord, Root
 from hwsched.operations.release.frozen_state import gather
+from hwsched.operations.release.power_differences import CircuitDifference, power_differences
 from hwsched.operations.release.revisions import Source, entries_of, openings_then
 from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length
 from hwsched.survey import ENTITIES
+from hwsched.telling.natural import natural
 from hwsched.values import Catalogue, Finding, Fit, Hole, Part
 from hwsched.values.revision import OpeningThen, Scope
 
 UNKNOWN: Final = "unknown"
 _NO_CATALOGUE: Final = Catalogue({}, "")
 _LABELS: Final = {entity.name: entity for entity in ENTITIES}
-
-
-@dataclass(frozen=True, slots=True)
-class Changed:
-    """Something that is otherwise: what, before and after, as people read it; empty where it was or is not there."""
-
-    what: str
-    before: str
-    after: str
 
 
 @dataclass(frozen=True, slots=True)
@@ -67,6 +61,10 @@ class RevisionDifferences:
     """What is one for the whole project: settings, terms, parts, supplies, rules, program."""
     same: int
     """Openings that are as they were."""
+    circuits: tuple[CircuitDifference, ...] = ()
+    """Those that are otherwise, by name."""
+    on_every_page: bool = False
+    """Whether something is otherwise that any opening's sheet may show: settings, parts."""
 
 
 def differences(
@@ -141,10 +139,20 @@ def _compared(source: Source, was: Root, now: Root, before: str, after: str) -> 
         for each in otherwise
     ]
     changed = sum(each.kind != "new" for each in found)
+    supplies, circuits = (
+        power_differences(source, source.one("power", was.power), source.one("power", now.power), style)
+        if was.power != now.power
+        else ((), ())
+    )
     return RevisionDifferences(
-        before, after, tuple(sorted(found, key=lambda each: each.mark)), tuple(_others(source, was, now)),
+        before,
+        after,
+        tuple(sorted(found, key=lambda each: natural(each.mark))),
+        (*_others(source, was, now), *supplies),
         was.count - changed,
-    )  # fmt: skip
+        circuits,
+        was.project != now.project or was.catalogue != now.catalogue,
+    )
 
 
 def _difference(
@@ -159,7 +167,7 @@ def _difference(
         there.mark,
         "changed",
         tuple(_facts(was, now, style)),
-        tuple(_told(_parts(was), _parts(now))),
+        tuple(unshared(_parts(was), _parts(now))),
         tuple(_shown(_places(was, style), _places(now, style))),
         tuple(_shown(_holes(was, style), _holes(now, style))),
         tuple(_findings(was.findings, now.findings)),
@@ -172,13 +180,6 @@ class _Shown:
 
     value: object
     text: str
-
-
-def _told(before: Mapping[str, str], after: Mapping[str, str]) -> Iterable[Changed]:
-    """Yield what two lists of lines do not share, in their order."""
-    for what in dict.fromkeys((*before, *after)):
-        if before.get(what) != after.get(what):
-            yield Changed(what, before.get(what, ""), after.get(what, ""))
 
 
 def _shown(before: Mapping[str, _Shown], after: Mapping[str, _Shown]) -> Iterable[Changed]:
@@ -214,9 +215,9 @@ def _facts(was: OpeningThen, now: OpeningThen, style: LengthStyle) -> Iterable[C
         ("existing_item", was.given.items, now.given.items),
     ):
         yield from _rows(entity, of_was, of_now, style)
-    yield from _told(_by_hand(was), _by_hand(now))
+    yield from unshared(_by_hand(was), _by_hand(now))
     own_was = {f"Own field {each.name}": str(each.value) for each in was.own}
-    yield from _told(own_was, {f"Own field {each.name}": str(each.value) for each in now.own})
+    yield from unshared(own_was, {f"Own field {each.name}": str(each.value) for each in now.own})
 
 
 def _rows(entity: str, was: Sequence[Any], now: Sequence[Any], style: LengthStyle) -> Iterable[Changed]:
@@ -318,7 +319,7 @@ def _hole(hole: Hole, style: LengthStyle) -> str:
 
 
 def _findings(was: Sequence[Finding], now: Sequence[Finding]) -> Iterable[Changed]:
-    return _told(_lines(was), _lines(now))
+    return unshared(_lines(was), _lines(now))
 
 
 def _lines(findings: Sequence[Finding]) -> dict[str, str]:
@@ -333,16 +334,14 @@ def _lines(findings: Sequence[Finding]) -> dict[str, str]:
 def _others(source: Source, was: Root, now: Root) -> Iterable[Changed]:
     if was.engine != now.engine:
         before, after = (source.one("engine", root.engine) for root in (was, now))
-        yield from _told(_flat("Program", before), _flat("Program", after))
+        yield from unshared(_flat("Program", before), _flat("Program", after))
     if was.project != now.project:
-        yield from _told(*(_settings(source.one("project", root.project)) for root in (was, now)))
+        yield from unshared(*(_settings(source.one("project", root.project)) for root in (was, now)))
     if was.catalogue != now.catalogue:
         yield from _catalogues(source, source.one("catalogue", was.catalogue), source.one("catalogue", now.catalogue))
     if was.rules != now.rules:
         texts = ({rule.id: rule for rule in source.one("rules", root.rules)} for root in (was, now))
         yield from _members("Rule", *texts)
-    if was.power != now.power:
-        yield from _members("Supply", *(_supplies(source.one("power", root.power)) for root in (was, now)))
 
 
 def _catalogues(source: Source, was: CatalogueRecord, now: CatalogueRecord) -> Iterable[Changed]:
@@ -350,7 +349,7 @@ def _catalogues(source: Source, was: CatalogueRecord, now: CatalogueRecord) -> I
     parts = source.read("part", [held.parts[number] for number in otherwise for held in (was, now)])
     for number in sorted(was.parts.keys() | now.parts.keys()):
         if number in otherwise:
-            for each in _told(*(_part(parts[held.parts[number]]) for held in (was, now))):
+            for each in unshared(*(_part(parts[held.parts[number]]) for held in (was, now))):
                 yield Changed(f"Part {number}: {each.what}", each.before, each.after)
         elif number not in was.parts or number not in now.parts:
             yield Changed(f"Part {number}", *("there" if number in held.parts else "" for held in (was, now)))
@@ -393,8 +392,3 @@ def _settings(record: ProjectRecord) -> dict[str, str]:
         **{f"Hours {name}": value for name, value in terms.hours.items()},
         **{f"Field {each.entity}.{each.name}": f"{each.label}, {each.kind}" for each in record.own_fields},
     }
-
-
-def _supplies(record: PowerRecord) -> dict[str, str]:
-    names = {supply.id: supply.name for supply in record.present.supplies}
-    return {names.get(each, each): key for each, key in record.supplies.items()}

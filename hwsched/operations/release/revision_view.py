@@ -38,6 +38,8 @@ def revision_view(then: RevisionThen) -> ProjectView:
             for each in then.openings
         ),
         catalogue=then.catalogue,
+        rules_off=tuple(sorted(then.settings.rules_off)),
+        rules_run=sum(rule.id not in then.settings.rules_off for rule in then.rules),
         power=then.power,
         terms=then.terms,
         level_heights={(level.building, level.level): level.height_m for level in then.levels},

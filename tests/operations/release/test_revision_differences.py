@@ -14,8 +14,10 @@ from hwsched.operations.parts.cost_terms import set_terms
 from hwsched.operations.power.connecting import connect_openings
 from hwsched.operations.project.history import undo
 from hwsched.operations.project.settings import set_settings
+from hwsched.operations.release.changed_lines import Changed
+from hwsched.operations.release.document_differences import document_differences
 from hwsched.operations.release.freezing import freeze
-from hwsched.operations.release.revision_differences import Changed, differences
+from hwsched.operations.release.revision_differences import differences
 from hwsched.operations.survey.editing import add_item, edit_facts, remove
 from hwsched.values.revision import Scope
 from tests.model.states import state
@@ -147,6 +149,56 @@ def test_circuits(yard):
     found = compared(yard)
     assert Changed("Supply PS1", "", "there") in found.others
     assert any(line.what == "Fed by" for line in only(found).facts)
+    (new,) = found.circuits
+    assert (new.name, new.kind) == ("PS1 · C1", "new")
+
+
+def test_what_a_circuit_feeds_and_its_runs(yard):
+    supply = closet(yard)
+    line = circuit(yard, supply)
+    connect_openings(yard, line, [id_of(yard, "1")], who=WHO, length_m=9.0)
+    freeze(yard, who=WHO, today=TODAY)
+    connect_openings(yard, line, [id_of(yard, "2")], who=WHO, length_m=12.0)
+    found = compared(yard, "B")
+    (otherwise,) = found.circuits
+    lines = {each.what: (each.before, each.after) for each in otherwise.lines}
+    assert lines["Opening 2"] == ("", "on it")
+    # Its conductor is that of the circuit.
+    assert lines["Run supply to 2"] == ("", "12 m, 18 AWG str, WIRE")
+    assert "Opening 1" not in lines
+    assert found.openings[0].mark == "2"
+
+
+def leaf_of(project, mark):
+    with project.reading() as connection:
+        (given,) = read_inputs(connection, [id_of(project, mark)])
+    return given.leaves[0].id
+
+
+def test_which_documents_say_something_else(yard):
+    assert document_differences(yard, compared(yard)) == ()
+    edit_facts(yard, "leaf", leaf_of(yard, "1"), {"undercut_mm": 7.0}, who=WHO)
+    fit_openings(yard, who=WHO)
+    documents = {each.name: each.marks for each in document_differences(yard, compared(yard))}
+    # The leaf is drawn, with its hole's height; no part is picked otherwise for its undercut.
+    assert documents["packets"] == ("1",)
+    assert "pick-list" not in documents
+    freeze(yard, who=WHO, today=TODAY)
+    assert document_differences(yard, compared(yard, "B")) == ()
+    # Two revisions, whatever the project says now.
+    edit_facts(yard, "leaf", leaf_of(yard, "2"), {"undercut_mm": 9.0}, who=WHO)
+    between = {each.name: each.marks for each in document_differences(yard, compared(yard, "A", "B"))}
+    assert between["packets"] == ("1",)
+
+
+def test_a_part_that_is_otherwise_is_looked_for_on_every_sheet(yard):
+    catalogue_then = compared(yard)
+    assert not catalogue_then.on_every_page
+    set_settings(yard, length_style="fraction", who=WHO)
+    found = compared(yard)
+    assert found.on_every_page
+    documents = {each.name: each.marks for each in document_differences(yard, found)}
+    assert documents["packets"] == ("1", "2", "3")
 
 
 def test_two_revisions_whatever_came_after(yard):

@@ -305,7 +305,7 @@ def _run(arguments: argparse.Namespace) -> int:
     return REJECTED if arguments.accept == "all" else FINDINGS
 
 
-_OUT = frozenset({"renamed", "spelling", "again", "new", "split", "changed", "moved"})
+_OUT = frozenset({"renamed", "spelling", "divided", "joined", "again", "new", "split", "changed", "moved"})
 """Kinds of undecided differences that leave out something of what the file says."""
 
 

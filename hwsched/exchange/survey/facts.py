@@ -55,7 +55,7 @@ def agree(name: str, one: object, other: object) -> bool:
     return is_same(one, other)
 
 
-ProposalKind = Literal["spelling", "renamed"]
+ProposalKind = Literal["spelling", "renamed", "divided", "joined"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,7 +100,8 @@ class Decisions:
     apart: frozenset[str] = frozenset()
     """Marks in the file that are openings of their own, however like they are to others."""
     proposals: Literal["ask", "take", "apart"] = "ask"
-    """What happens with all other proposals: left out, taken (a spelling is the same, the rest are renamed), or new."""
+    """What happens with all other proposals: left out, taken (a spelling is the same, the rest are renamed; of a mark
+    that became several the first carries on), or new."""
     emptied: frozenset[str] = frozenset()
     """Facts, such as ``hand`` or ``thickness_mm``, that a blank cell makes unknown where a file gave them; ``all``."""
     over_hand: frozenset[str] = frozenset()

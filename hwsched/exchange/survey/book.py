@@ -138,8 +138,8 @@ def _read_sheet(
     def read() -> SheetFacts:
         return read_columns(
             grid, mapping, vocabulary, bare,
-            as_typed=options.as_typed, last_row=options.last_row, decimal=options.decimal,
-            pairs=options.pairs,
+            as_typed=options.as_typed, last_row=options.last_row, decimal=mapping.decimal,
+            pairs=mapping.pairs,
         )  # fmt: skip
 
     sheet = read()

@@ -385,6 +385,8 @@ def map_columns(
         memory.gone,
         header.mark,
         options.counts or memory.counts,
+        options.decimal or memory.decimal,
+        options.pairs or memory.pairs,
     )
     return mapping, problems
 

@@ -25,6 +25,7 @@ class Plan(TypedDict):
     counts: str
     decimal: str
     pairs: str
+    tables: str
     encoding: str
 
 
@@ -59,6 +60,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         "--decimal", choices=("comma", "point"), help="mark before the decimals of numbers that are texts"
     )
     parser.add_argument("--pairs", choices=("leaf", "both"), help="what widths of pairs are, which do not say it")
+    parser.add_argument("--tables", choices=("left-out", "types"), help="what a second table with types in a sheet is")
 
 
 def _run(arguments: argparse.Namespace) -> int:
@@ -73,6 +75,7 @@ def _run(arguments: argparse.Namespace) -> int:
         "facts": told(arguments.column), "units": told(arguments.unit), "dashes": told(arguments.dash), "words": words,
         "drop": arguments.drop, "unit": arguments.bare_unit, "mark": arguments.mark, "counts": arguments.counts,
         "encoding": arguments.encoding, "decimal": arguments.decimal, "pairs": arguments.pairs,
+        "tables": arguments.tables,
     }  # fmt: skip
     changed = any(changes.values())
     if arguments.plan is None:
@@ -105,7 +108,8 @@ def _run(arguments: argparse.Namespace) -> int:
         told_of = plan.columns
         for name, text in (
             ("unit", told_of.bare_unit), ("mark", told_of.mark), ("counts", told_of.counts),
-            ("encoding", plan.encoding), ("decimal", told_of.decimal), ("pairs", told_of.pairs),
+            ("encoding", plan.encoding), ("decimal", told_of.decimal),
+            ("pairs", told_of.pairs), ("tables", told_of.tables),
         ):  # fmt: skip
             if text:
                 print(f"{name}: {text}")
@@ -125,6 +129,7 @@ def _told(name: str, path: Path, plan: ColumnPlan | None) -> Plan:
         "counts": told.counts if told else "",
         "decimal": told.decimal if told else "",
         "pairs": told.pairs if told else "",
+        "tables": told.tables if told else "",
         "encoding": (plan.encoding or "") if plan else "",
     }
 

@@ -126,7 +126,11 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
         unmapped=tuple(unmapped),
         passed_over=tuple(passed_over),
         other_sheets=chosen.others,
-        questions=(*(question for sheet in every for question in sheet.questions), *gathered.questions),
+        questions=(
+            *chosen.questions,
+            *(question for sheet in every for question in sheet.questions),
+            *gathered.questions,
+        ),
         oddities=oddities,
         corrections=tuple((each.sheet, each.cell, each.was, each.now, each.by) for each in mended),
     )

@@ -135,6 +135,8 @@ class SurveyOptions:
     are made of it, such as ``{mark}-{n}``; empty: one a row, and asked."""
     pairs: Literal["", "leaf", "both"] = ""
     """What a width of a pair is that does not say it (PR 762): of each leaf, or of both together; empty: asked."""
+    tables: Literal["", "left-out", "types"] = ""
+    """What becomes of a table that stands in the sheet of the openings and names their types."""
     columns: Mapping[str, str] = field(default_factory=dict)
     """Target by header (or ``column F``), such as ``leaf.width_mm``; empty text leaves the column out."""
     own_fields: Mapping[str, tuple[Attribute, ...]] = field(default_factory=dict)
@@ -215,7 +217,7 @@ class Assumption:
         return f"sheet {self.sheet}{column}: {self.text} ({self.count})"
 
 
-QuestionKind = Literal["dash", "word", "count", "mark", "pair"]
+QuestionKind = Literal["dash", "word", "count", "mark", "pair", "table"]
 
 
 _ASKED: Final[Mapping[str, str]] = {
@@ -224,6 +226,7 @@ _ASKED: Final[Mapping[str, str]] = {
     "count": "what becomes of rows that count {0}",
     "mark": "is the mark all of it in {0}",
     "pair": "is the width that of each leaf or of both in {0}",
+    "table": "are the rows of the table {0} types of the openings in the other one",
 }
 
 
@@ -242,7 +245,7 @@ class Question:
     """What it may mean; the first is taken until somebody answers."""
     kind: QuestionKind = "dash"
     """Of what it is asked: marks of emptiness, a word of several readings, rows that stand for several doors, marks
-    that stand there again, widths of pairs."""
+    that stand there again, widths of pairs, a second table in the sheet."""
     word: str = ""
     """The word as it stands, where one is asked about."""
 

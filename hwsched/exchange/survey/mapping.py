@@ -111,6 +111,8 @@ class RememberedMapping:
     """Mark before the decimals of numbers that are texts: comma or point."""
     pairs: str = ""
     """What widths of pairs are, which do not say it: of each ``leaf``, or of ``both``."""
+    tables: str = ""
+    """What becomes of a table of types in the sheet of the openings: ``types``, or ``left-out``."""
 
     def content(self) -> dict[str, Any]:
         """Return it as a project stores it; what says nothing is left out."""
@@ -120,7 +122,7 @@ class RememberedMapping:
                 content[name] = dict(told)
         if self.headers:
             content["headers"] = list(self.headers)
-        for name in ("mark", "counts", "decimal", "pairs"):
+        for name in ("mark", "counts", "decimal", "pairs", "tables"):
             if text := getattr(self, name):
                 content[name] = text
         if self.corrections:
@@ -142,6 +144,7 @@ class RememberedMapping:
             tuple((sheet, cell, was, now, by) for sheet, cell, was, now, by in content.get("corrections", ())),
             decimal=content.get("decimal", ""),
             pairs=content.get("pairs", ""),
+            tables=content.get("tables", ""),
         )
 
 
@@ -170,6 +173,8 @@ class SheetMapping:
     """Mark before the decimals of numbers that are texts, now or at an earlier import."""
     pairs: str = ""
     """What widths of pairs are, which do not say it, now or at an earlier import."""
+    tables: str = ""
+    """What becomes of a table of types in the sheet of the openings, now or at an earlier import."""
 
     def remembered(self, bare_unit: str = "") -> RememberedMapping:
         """Return what a project keeps of it.
@@ -197,6 +202,7 @@ class SheetMapping:
             self.counts,
             decimal=self.decimal,
             pairs=self.pairs,
+            tables=self.tables,
         )
 
 

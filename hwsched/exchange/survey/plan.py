@@ -15,11 +15,12 @@ from hwsched.exchange.problems import FileProblem, InputRejected
 from hwsched.exchange.survey.facts import SurveyOptions
 from hwsched.exchange.survey.mapping import RememberedMapping, SheetMapping, header_keys, plain_word, target_of
 from hwsched.exchange.survey.pairs import PAIRS
+from hwsched.exchange.survey.two_tables import TABLES
 from hwsched.quantities import BARE_UNITS
 
 ENDING: Final = ".toml"
 _LARGEST: Final = 1_000_000
-_CHOICES: Final = {"decimal": ("comma", "point"), "pairs": tuple(PAIRS)}
+_CHOICES: Final = {"decimal": ("comma", "point"), "pairs": PAIRS, "tables": TABLES}
 """What is said by one of a few words."""
 _TEXTS: Final = ("mark", "counts", *_CHOICES)
 _TOP: Final = frozenset({"plan", "unit", "sheet", "encoding", "header_row", "last_row", *_TEXTS, "column"})
@@ -77,7 +78,7 @@ class ColumnPlan:
             Headings of columns that it shall say nothing of any more.
         **whole
             Of the whole: ``name``, ``sheet``, ``header_row``, ``last_row``, ``encoding``, ``unit``, ``mark``,
-            ``counts``, ``decimal``, ``pairs``.
+            ``counts``, ``decimal``, ``pairs``, ``tables``.
 
         Raises
         ------
@@ -258,7 +259,11 @@ def _plan(path: Path, told: Mapping[str, Any]) -> ColumnPlan:
             dashes,
             words,
             tuple(plain_word(heading) for heading in headings),
-            **texts,
+            mark=texts["mark"],
+            counts=texts["counts"],
+            decimal=texts["decimal"],
+            pairs=texts["pairs"],
+            tables=texts["tables"],
         ),
         dict(zip(keys, headings, strict=True)),
         _text(path, told, "sheet", "the plan") if "sheet" in told else None,

@@ -16,7 +16,7 @@ from typing import Any, Final
 from sqlalchemy import Connection, RowMapping, bindparam, func, select, update
 
 from hwsched.model.bulk import execute_many
-from hwsched.model.tables import CHANGE_ENTRY, CHANGE_SET, TABLE_DIGEST
+from hwsched.model.tables import CHANGE_ENTRY, CHANGE_SET, CHANGE_TARGET, TABLE_DIGEST
 
 Header = Mapping[str, Any] | RowMapping
 """Of a change set, by column."""
@@ -67,9 +67,22 @@ def entry_digest(before: str | None, after: str | None) -> bytes:
     return sha256(((before or "") + (after or "")).encode()).digest()
 
 
-def chained(before: str, header: Header, own: str) -> str:
-    """Return the chained hash of a set behind the one with the chained hash ``before``."""
-    return sha256(json.dumps([before, header["number"], header["base"], header["target"], own]).encode()).hexdigest()
+def chained(before: str, header: Header, own: str, further: Sequence[int] = ()) -> str:
+    """Return the chained hash of a set behind the one with the chained hash ``before``.
+
+    Parameters
+    ----------
+    before : str
+        Chained hash of the set before it; empty where there is none.
+    header : mapping
+        Of the set.
+    own : str
+        Its own hash.
+    further : sequence of int, optional
+        Edits of which it speaks beside its target, ascending.
+    """
+    held = [before, header["number"], header["base"], header["target"], own, *further]
+    return sha256(json.dumps(held).encode()).hexdigest()
 
 
 @dataclass(frozen=True, slots=True)
@@ -102,11 +115,12 @@ def broken_links(connection: Connection) -> dict[int, str]:
     """
     columns = [CHANGE_SET.c[name] for name in ("number", "base", "target", "own_hash", "chain_hash")]
     found: dict[int, str] = {}
+    further = _further(connection)
     before, last = "", 0
     for row in connection.execute(select(*columns).order_by(CHANGE_SET.c.number)).mappings():
         if row["number"] != last + 1:
             found[row["number"]] = f"change set {last + 1} is missing before it"
-        elif row["chain_hash"] != chained(before, row, row["own_hash"] or ""):
+        elif row["chain_hash"] != chained(before, row, row["own_hash"] or "", further.get(row["number"], ())):
             found[row["number"]] = "it does not go on from the one before"
         # One break is told once: what follows goes on from what stands there.
         before, last = row["chain_hash"] or "", row["number"]
@@ -129,12 +143,21 @@ def altered_sets(connection: Connection) -> dict[int, str]:
 def seal_chain(connection: Connection) -> None:
     """Hash all change sets as they stand: after an upgrade, when somebody takes them as they are."""
     rows = []
+    further = _further(connection)
     before = ""
     for header, own in _own_hashes(connection):
-        before = chained(before, header, own)
+        before = chained(before, header, own, further.get(header["number"], ()))
         rows.append({"here": header["number"], "own": own, "chain": before})
     statement = update(CHANGE_SET).where(CHANGE_SET.c.number == bindparam("here"))
     execute_many(connection, statement.values(own_hash=bindparam("own"), chain_hash=bindparam("chain")), rows)
+
+
+def _further(connection: Connection) -> dict[int, list[int]]:
+    """Return by undo or redo the edits of which it speaks beside its target, ascending."""
+    found: dict[int, list[int]] = {}
+    for number, target in connection.execute(select(CHANGE_TARGET).order_by(*CHANGE_TARGET.primary_key.columns)):
+        found.setdefault(number, []).append(target)
+    return found
 
 
 def _own_hashes(connection: Connection) -> Iterator[tuple[Header, str]]:

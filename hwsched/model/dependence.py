@@ -7,15 +7,14 @@ step, however much was done since; taking back stands in `reverting`.
 from collections.abc import Iterable, Mapping, Sequence
 from typing import Any
 
-from sqlalchemy import Connection, or_, select
+from sqlalchemy import Connection, select
 
 from hwsched.model.bulk import among, chunks
 from hwsched.model.facts import Path, differing
-from hwsched.model.history import Entry, entries_after, newest
+from hwsched.model.history import Entry, entries_after, newest, turns
 from hwsched.model.tables import (
     CHANGE_ENTRY,
     CHANGE_REFERENCE,
-    CHANGE_SET,
     JOURNALLED,
     NAMED,
     OPENING_TABLE,
@@ -112,16 +111,19 @@ def _holders(connection: Connection, freed: Iterable[Taken]) -> set[str]:
 
 def _counting(connection: Connection, number: int, found: Iterable[int]) -> list[int]:
     """Leave out change sets that took each other back since: done and taken back after the step is as if never done."""
-    targets = select(CHANGE_SET.c.number, CHANGE_SET.c.target)
-    edits = {row[1] or row[0] for row in among(connection, targets, CHANGE_SET.c.number, set(found))}
-    turns: dict[int, list[tuple[int, str]]] = {}
-    query = select(CHANGE_SET.c.number, CHANGE_SET.c.target, CHANGE_SET.c.kind).where(CHANGE_SET.c.number > number)
+    said: dict[int, list[int]] = {turn: [] for turn in found}
+    for chunk in chunks(said):
+        of_these = turns(lambda turn, _, chunk=chunk: turn.in_(chunk))  # type: ignore[misc]
+        for row in connection.execute(select(of_these)):
+            said[row.number].append(row.target)
+    edits = {edit for turn, targets in said.items() for edit in targets or [turn]}
+    own: dict[int, list[tuple[int, str]]] = {edit: [(edit, "edit")] if edit > number else [] for edit in edits}
     for chunk in chunks(edits):
-        here = or_(CHANGE_SET.c.number.in_(chunk), CHANGE_SET.c.target.in_(chunk))
-        for turn, target, kind in connection.execute(query.where(here).order_by(CHANGE_SET.c.number)):
-            turns.setdefault(target or turn, []).append((turn, kind))
+        of_them = turns(lambda turn, target, chunk=chunk: (turn > number) & target.in_(chunk))  # type: ignore[misc]
+        for turn, kind, _, target in connection.execute(select(of_them).order_by(of_them.c.number)):
+            own[target].append((turn, kind))
     return sorted(
-        turn[-1][0] if turn[-1][1] == "undo" else edit for edit, turn in turns.items() if len(turn) % 2
+        {turn[-1][0] if turn[-1][1] == "undo" else edit for edit, turn in own.items() if len(turn) % 2}
     )  # fmt: skip
 
 

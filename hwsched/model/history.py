@@ -1,17 +1,17 @@
 """Reading the journal: the steps that were taken, which are in force, and where a fact came from."""
 
 import json
-from collections.abc import Collection, Iterable, Mapping
+from collections.abc import Callable, Collection, Iterable, Mapping
 from contextlib import suppress
 from dataclasses import dataclass, fields
 from decimal import Decimal
 from typing import Any, Final
 
-from sqlalchemy import ColumnElement, Connection, func, select
+from sqlalchemy import ColumnElement, Connection, FromClause, Subquery, func, select, true, union_all
 
 from hwsched.model.bulk import among
 from hwsched.model.errors import DamagedProjectError
-from hwsched.model.tables import CHANGE_ENTRY, CHANGE_SET, EXACT
+from hwsched.model.tables import CHANGE_ENTRY, CHANGE_SET, CHANGE_TARGET, EXACT
 from hwsched.model.time_zone import read_zone, told_in
 
 
@@ -28,7 +28,7 @@ class ChangeSetInfo:
     kind: str
     """edit, undo or redo."""
     target: int | None
-    """For undo and redo: the edit that they speak of."""
+    """For undo and redo: the edit that they speak of; of several, the first."""
     undone: bool
     """Whether it is an edit that is taken back at present."""
     rows: int
@@ -88,11 +88,36 @@ class Standing:
 _ENTRY: Final = tuple(CHANGE_ENTRY.c[field.name] for field in fields(Entry))
 
 
+def turns(condition: Callable[[Any, Any], ColumnElement[bool]], *outer: FromClause) -> Subquery:
+    """Return undo and redo, a row for each edit that they speak of: number, kind, who, target.
+
+    Parameters
+    ----------
+    condition : callable
+        Of a row's number and target: which are wanted. It stands in both halves, so that each goes by its index.
+    *outer : FromClause
+        Tables of the query around, which the condition speaks of.
+    """
+    heads, others = CHANGE_SET.alias(), CHANGE_SET.alias()
+    number, target = heads.c.number, heads.c.target
+    first = select(number, heads.c.kind, heads.c.who, target).where(target.is_not(None), condition(number, target))
+    number, target = CHANGE_TARGET.c.change_set, CHANGE_TARGET.c.target
+    further = (
+        select(others.c.number, others.c.kind, others.c.who, target)
+        .join_from(CHANGE_TARGET, others, others.c.number == number)
+        .where(condition(number, target))
+    )
+    if outer:
+        first, further = first.correlate(*outer), further.correlate(*outer)
+    return union_all(first, further).subquery()
+
+
 def history(connection: Connection) -> list[ChangeSetInfo]:
     """Return all steps, oldest first."""
     rows = connection.execute(select(CHANGE_SET).order_by(CHANGE_SET.c.number)).all()
     # In the order of their numbers, so that of undo, redo and undo again the last one stands.
-    last = {row.target: row.kind for row in rows if row.target is not None}
+    every = turns(lambda _number, _target: true())
+    last = {row.target: row.kind for row in connection.execute(select(every).order_by(every.c.number))}
     zone = read_zone(connection)
     return [
         ChangeSetInfo(
@@ -127,15 +152,19 @@ def standing(connection: Connection, number: int) -> Standing | None:
     ).first()  # fmt: skip
     if header is None:
         return None
+    of_it = turns(lambda _, target: target == number)
     turn = connection.execute(
-        select(CHANGE_SET.c.number, CHANGE_SET.c.kind)
-        .where(CHANGE_SET.c.target == number)
-        .order_by(CHANGE_SET.c.number.desc())
-        .limit(1)
-    ).first()
+        select(of_it.c.number, of_it.c.kind).order_by(of_it.c.number.desc()).limit(1)
+    ).first()  # fmt: skip
     if turn is None:
         return Standing(number, *header, number, True)
     return Standing(number, *header, turn.number, turn.kind == "redo")
+
+
+def spoken_of(connection: Connection, number: int) -> list[int]:
+    """Return the edits of which a change set speaks, ascending: those that it took back or did again, else itself."""
+    spoken = turns(lambda each, _: each == number)
+    return sorted(row.target for row in connection.execute(select(spoken))) or [number]
 
 
 def entries_of(connection: Connection, number: int) -> list[Entry]:

@@ -40,6 +40,7 @@ from hwsched.model.tables import (
     CHANGE_ENTRY,
     CHANGE_REFERENCE,
     CHANGE_SET,
+    CHANGE_TARGET,
     LINKS,
     OWNED,
     PART,
@@ -145,7 +146,9 @@ class Change:
         self.kind: Kind = kind
         self.base = base
         self.target: int | None = None
-        """For undo and redo: number of the edit that is taken back or done again."""
+        """For undo and redo: number of the edit that is taken back or done again; of several, the first."""
+        self.further: Sequence[int] = ()
+        """The other edits of an undo or redo of several, ascending."""
         self.number: int | None = None
         """Its number, once a first entry was made; None as long as nothing has changed."""
         self.openings: set[str] = set()
@@ -437,10 +440,12 @@ class Change:
         # Sorted, as a set has another order in every process: the same edit writes the same rows.
         links = [{"row_id": row_id, "change_set": self.number} for row_id in sorted(self._stood_on)]
         execute_many(self.connection, inserting(CHANGE_REFERENCE), links)
+        further = [{"change_set": self.number, "target": target} for target in self.further]
+        execute_many(self.connection, inserting(CHANGE_TARGET), further)
         query = select(PART.c.number)
         self.parts.update(row[0] for row in among(self.connection, query, PART.c.id, self._part_ids))
         said = {"summary": self.summary, "target": self.target, "entries": self._entries}
-        own, chained = self._ledger.close(self.connection, {**self._header, **said}, self._before)
+        own, chained = self._ledger.close(self.connection, {**self._header, **said}, self._before, self.further)
         closed = {"here": self.number, **said, "own_hash": own, "chain_hash": chained}
         execute_many(self.connection, _CLOSING, [{f"new_{name}": value for name, value in closed.items()}])
         if self._seals:

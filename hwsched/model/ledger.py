@@ -44,7 +44,9 @@ class Ledger:
         """Note entries by which no row changes."""
         self._hash.add(entries, b"".join([entry_digest(entry["before"], entry["after"]) for entry in entries]))
 
-    def close(self, connection: Connection, header: Mapping[str, Any], before: str) -> tuple[str, str]:
+    def close(
+        self, connection: Connection, header: Mapping[str, Any], before: str, further: Sequence[int] = ()
+    ) -> tuple[str, str]:
         """Carry the digests on; returns the own and the chained hash of the set.
 
         Parameters
@@ -55,10 +57,12 @@ class Ledger:
             Of the set, as it stays.
         before : str
             Chained hash of the set before it; empty where there is none.
+        further : sequence of int, optional
+            Edits of which it speaks beside its target, ascending.
         """
         write_sums(connection, self._sums, header["number"])
         own = self._hash.own(header)
-        return own, chained(before, header, own)
+        return own, chained(before, header, own, further)
 
     def _sum(self, entries: Sequence[Mapping[str, Any]]) -> Sum:
         return self._sums.setdefault(entries[0]["entity"], Sum())

@@ -443,6 +443,15 @@ this project; uuid: what it is known by in every copy; base: the newest change s
 of the machine; session: one opening of the project by one process or window. Null: written before these were kept.
 Hashes: of the set itself, and of its place behind the one before, see `hwsched.model.chain`."""
 
+CHANGE_TARGET: Final = Table(
+    "change_target",
+    METADATA,
+    Column("change_set", Integer, ForeignKey("change_set.number"), primary_key=True),
+    Column("target", Integer, ForeignKey("change_set.number"), primary_key=True),
+    Index(None, "target", "change_set"),
+)
+"""The further edits of which an undo or redo of several speaks; its first stands in its header."""
+
 CHANGE_ENTRY: Final = Table(
     "change_entry",
     METADATA,

@@ -38,7 +38,7 @@ from hwsched.model.value_kinds import value_checks
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.opening.hand_choices import choose_part, place_unit
 from hwsched.operations.opening.storing_fits import store_fits
-from hwsched.operations.project.history import undo
+from hwsched.operations.project.history import undo, undo_one
 from hwsched.operations.project.people import add_person
 from hwsched.operations.release.attachments import attach_content
 from hwsched.operations.release.freezing import freeze
@@ -82,6 +82,14 @@ def fill(project: Project) -> None:
     edit_facts(project, "opening", opening, {"hand": "LHR"}, who=WHO)
     edit_facts(project, "opening", opening, {"hand": "RH"}, who=WHO)
     undo(project, who=WHO)
+    undo_two(project, other)
+
+
+def undo_two(project: Project, opening: str) -> None:
+    """Put something into what came with revision 0017: two steps that were taken back as one."""
+    steps = [edit_facts(project, "opening", opening, {"hand": hand}, who=WHO).number for hand in ("LH", "RH")]
+    first, second = [step for step in steps if step is not None]
+    undo_one(project, first, second, who=WHO)
 
 
 def fill_power_and_sets(project: Project, opening: str) -> None:

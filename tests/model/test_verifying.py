@@ -184,10 +184,17 @@ def test_a_change_set_that_is_gone_is_told_at_the_next_one(yard):
 def test_the_newest_change_sets_that_are_gone_are_told(yard):
     with yard.reading() as connection:
         last = newest(connection)
-    for table in ("change_reference", "change_entry"):
+    for table in ("change_reference", "change_target", "change_entry"):
         foreign(yard, f"DELETE FROM {table} WHERE change_set > {last - 2}")
     foreign(yard, f"DELETE FROM change_set WHERE number > {last - 2}")
     assert verify(yard).sets == {last - 2: f"change sets up to {last} were written after it and are gone"}
+
+
+def test_an_undo_of_several_that_speaks_of_others_is_told(yard):
+    with yard.reading() as connection:
+        last = newest(connection)
+    foreign(yard, f"UPDATE change_target SET target = 1 WHERE change_set = {last}")
+    assert verify(yard).sets == {last: "it does not go on from the one before"}
 
 
 def test_a_content_that_is_another_is_told(yard):
@@ -204,6 +211,7 @@ def test_a_change_set_keeps_its_own_hash_wherever_it_stands(tmp_path):
         database.execute("UPDATE change_set SET number = number + 100, target = target + 100")
         database.execute("UPDATE change_entry SET change_set = change_set + 100")
         database.execute("UPDATE change_reference SET change_set = change_set + 100")
+        database.execute("UPDATE change_target SET change_set = change_set + 100, target = target + 100")
     with open_project(target) as project:
         found = verify(project)
     assert found.sets[101] == "change set 1 is missing before it"

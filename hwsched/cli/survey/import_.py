@@ -183,6 +183,12 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         help="what a width such as PR 762 is: of each leaf, or of both together",
     )
     parser.add_argument(
+        "--tables",
+        choices=("left-out", "types"),
+        default="",
+        help="what becomes of a second table in the sheet of the openings that says what their types are",
+    )
+    parser.add_argument(
         "--mend",
         action="append",
         default=[],
@@ -245,6 +251,7 @@ def _run(arguments: argparse.Namespace) -> int:
         mark=arguments.mark,
         counts=arguments.counts,
         pairs=arguments.pairs,
+        tables=arguments.tables,
         corrections={cell.strip(): text for cell, _, text in (each.partition("=") for each in arguments.mend)},
         as_typed=arguments.as_typed,
         cures=frozenset(arguments.cure),
@@ -305,7 +312,7 @@ def _run(arguments: argparse.Namespace) -> int:
     return REJECTED if arguments.accept == "all" else FINDINGS
 
 
-_OUT = frozenset({"renamed", "spelling", "again", "new", "split", "changed", "moved"})
+_OUT = frozenset({"renamed", "spelling", "divided", "joined", "again", "new", "split", "changed", "moved"})
 """Kinds of undecided differences that leave out something of what the file says."""
 
 
@@ -320,6 +327,7 @@ def _option_of(question: Question, answer: str = "ANSWER") -> str:
         "count": f"--counts '{answer}'",
         "mark": f"--mark '{answer}'",
         "pair": f"--pairs {answer}",
+        "table": f"--tables {answer}",
     }[question.kind]
 
 

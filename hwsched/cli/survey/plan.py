@@ -23,6 +23,10 @@ class Plan(TypedDict):
     unit: str
     mark: str
     counts: str
+    decimal: str
+    pairs: str
+    tables: str
+    encoding: str
 
 
 class Plans(TypedDict):
@@ -51,6 +55,12 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--bare-unit", choices=BARE_UNITS, help="unit of numbers where neither cell nor header has one")
     parser.add_argument("--mark", metavar="PATTERN", help="how the mark is made of several columns")
     parser.add_argument("--counts", metavar="one|type|PATTERN", help="what becomes of rows of several doors")
+    parser.add_argument("--encoding", metavar="NAME", help="of a list that is a text, such as cp850")
+    parser.add_argument(
+        "--decimal", choices=("comma", "point"), help="mark before the decimals of numbers that are texts"
+    )
+    parser.add_argument("--pairs", choices=("leaf", "both"), help="what widths of pairs are, which do not say it")
+    parser.add_argument("--tables", choices=("left-out", "types"), help="what a second table with types in a sheet is")
 
 
 def _run(arguments: argparse.Namespace) -> int:
@@ -64,6 +74,8 @@ def _run(arguments: argparse.Namespace) -> int:
     changes = {
         "facts": told(arguments.column), "units": told(arguments.unit), "dashes": told(arguments.dash), "words": words,
         "drop": arguments.drop, "unit": arguments.bare_unit, "mark": arguments.mark, "counts": arguments.counts,
+        "encoding": arguments.encoding, "decimal": arguments.decimal, "pairs": arguments.pairs,
+        "tables": arguments.tables,
     }  # fmt: skip
     changed = any(changes.values())
     if arguments.plan is None:
@@ -94,7 +106,11 @@ def _run(arguments: argparse.Namespace) -> int:
     print_json({"plans": [_told(plan.name, path, plan)]})
     if not arguments.json:
         told_of = plan.columns
-        for name, text in (("unit", told_of.bare_unit), ("mark", told_of.mark), ("counts", told_of.counts)):
+        for name, text in (
+            ("unit", told_of.bare_unit), ("mark", told_of.mark), ("counts", told_of.counts),
+            ("encoding", plan.encoding), ("decimal", told_of.decimal),
+            ("pairs", told_of.pairs), ("tables", told_of.tables),
+        ):  # fmt: skip
             if text:
                 print(f"{name}: {text}")
         for line in plan.lines():
@@ -111,6 +127,10 @@ def _told(name: str, path: Path, plan: ColumnPlan | None) -> Plan:
         "unit": told.bare_unit if told else "",
         "mark": told.mark if told else "",
         "counts": told.counts if told else "",
+        "decimal": told.decimal if told else "",
+        "pairs": told.pairs if told else "",
+        "tables": told.tables if told else "",
+        "encoding": (plan.encoding or "") if plan else "",
     }
 
 

@@ -9,6 +9,7 @@ from dataclasses import replace
 from hwsched.exchange.survey.facts import Question, SurveyOptions
 from hwsched.exchange.survey.pairs import PAIRS
 from hwsched.exchange.survey.repeated_marks import AS_IT_STANDS
+from hwsched.exchange.survey.two_tables import TABLES
 
 
 def column_key(question: Question) -> str:
@@ -43,6 +44,8 @@ def answered(options: SurveyOptions, question: Question, answer: str) -> SurveyO
         return replace(options, counts=answer)
     if question.kind == "mark":
         return replace(options, mark="" if answer == AS_IT_STANDS else answer)
+    if question.kind == "table":
+        return replace(options, tables=next((known for known in TABLES if known == answer), ""))
     return replace(options, pairs=next((known for known in PAIRS if known == answer), ""))
 
 

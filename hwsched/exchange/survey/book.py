@@ -126,7 +126,11 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
         unmapped=tuple(unmapped),
         passed_over=tuple(passed_over),
         other_sheets=chosen.others,
-        questions=(*(question for sheet in every for question in sheet.questions), *gathered.questions),
+        questions=(
+            *chosen.questions,
+            *(question for sheet in every for question in sheet.questions),
+            *gathered.questions,
+        ),
         oddities=oddities,
         corrections=tuple((each.sheet, each.cell, each.was, each.now, each.by) for each in mended),
     )
@@ -138,8 +142,8 @@ def _read_sheet(
     def read() -> SheetFacts:
         return read_columns(
             grid, mapping, vocabulary, bare,
-            as_typed=options.as_typed, last_row=options.last_row, decimal=options.decimal,
-            pairs=options.pairs,
+            as_typed=options.as_typed, last_row=options.last_row, decimal=mapping.decimal,
+            pairs=mapping.pairs,
         )  # fmt: skip
 
     sheet = read()

@@ -20,7 +20,9 @@ _PLACE: Final = frozenset({"building", "level"})
 def settled_key(each: Undecided) -> Settled:
     """Return by what a decision is known again when a later delivery says the same."""
     says = repr(each.fact.after) if each.fact is not None else ""
-    return each.kind, each.opening_id or each.mark, each.about, says
+    # Of a mark that became several each is asked about, and all of them are about one opening.
+    whose = each.mark if each.kind == "divided" else each.opening_id or each.mark
+    return each.kind, whose, each.about, says
 
 
 def decide(
@@ -56,7 +58,8 @@ def decide(
     for proposal in preview.undecided:
         court.leave(
             Undecided(
-                proposal.kind, proposal.mark, ids.get(proposal.known), proposal.known,
+                proposal.kind, proposal.known if proposal.kind == "joined" else proposal.mark,
+                ids.get(proposal.known), proposal.known,
                 opening=read.get(proposal.mark), evidence=proposal.evidence,
             )
         )  # fmt: skip
@@ -91,7 +94,7 @@ def decide(
         new=tuple(new),
         changed=tuple(changed),
         unchanged=tuple(unchanged),
-        retired=tuple(retired),
+        retired=(*retired, *((mark, row_id) for mark, row_id, _ in preview.joined)),
         leaves_gone=tuple(merged),
         left_out=tuple(left_out),
         left=tuple(court.left),
@@ -112,7 +115,7 @@ def lines_of(left: Iterable[Undecided]) -> list[Line]:
     """Return undecided differences as lines of a text of decisions."""
     return [
         Line(each.kind, each.mark, each.about, each.known, BY_NAME[each.kind].usual, each.describe())
-        if each.kind in ("renamed", "spelling")
+        if each.kind in ("renamed", "spelling", "divided")
         else Line(each.kind, each.mark, each.about, "", "ask", each.describe())
         for each in left
     ]
@@ -197,7 +200,10 @@ def differences_of(preview: Preview, decisions: Decisions) -> list[tuple[Undecid
     found: list[tuple[Undecided, Answer]] = [(each, "ask") for each in preview.left]
     found += [(each, answer) for each, answer in preview.settled if answer == "held"]
     found += [(Undecided("spelling", mark, known=known), "file") for mark, known in preview.same]
-    found += [(Undecided("gone", mark, row_id), "file") for mark, row_id in preview.retired]
+    found += preview.parted
+    parted = {each.opening_id for each, _ in preview.parted}
+    went = {row_id for _, row_id, _ in preview.joined}
+    found += [(Undecided("gone", mark, row_id), "file") for mark, row_id in preview.retired if row_id not in went]
     found += [(Undecided("again", mark, row_id), "file") for mark, row_id in preview.restored]
     found += [(Undecided("merged", each.mark, each.opening_id), "file") for each in preview.leaves_gone]
     for opening in preview.changed:
@@ -205,6 +211,8 @@ def differences_of(preview: Preview, decisions: Decisions) -> list[tuple[Undecid
             found.append((Undecided("split", opening.mark, opening.opening_id), "file"))
         for fact in opening.facts:
             if fact.entity == "opening" and fact.attribute == "mark":
+                if opening.opening_id in parted:
+                    continue
                 found.append((Undecided("renamed", opening.mark, opening.opening_id, str(fact.before)), "file"))
                 continue
             kind = _kind_of(fact)

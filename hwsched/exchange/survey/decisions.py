@@ -46,6 +46,15 @@ KINDS: Final[tuple[DifferenceKind, ...]] = (
         "spelling", "Spelt otherwise", {**_proposed("it is the known opening, which keeps its mark"),
                                         "renamed": "the known opening takes the file's spelling"}, "ask",
     ),
+    DifferenceKind(
+        "divided", "One mark, now several", _proposed("the known opening carries on under it, the others are new"),
+        "ask",
+    ),
+    DifferenceKind(
+        "joined", "Several marks, now one",
+        {"file": "it carries on under the file's mark, the others are retired", "apart": "it is none of them",
+         "ask": "left open"}, "ask",
+    ),
     DifferenceKind("gone", "Not in the file", _either("the opening is retired", "the opening stays"), "ask"),
     DifferenceKind("again", "Retired, and in the file", _either("it is brought back", "it stays retired"), "ask"),
     DifferenceKind("by-hand", "Set by hand", _either("the file's value is taken", "what was set by hand stays"), "ask"),

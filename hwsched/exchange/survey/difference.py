@@ -26,7 +26,7 @@ from hwsched.exchange.survey.facts import (
     is_same,
 )
 from hwsched.exchange.survey.mapping import Target
-from hwsched.exchange.survey.renaming import alike_in_file, renamed, spelt_otherwise
+from hwsched.exchange.survey.renaming import Parted, alike_in_file, divided, joined, renamed, spelt_otherwise
 from hwsched.exchange.survey.words import SIZE
 from hwsched.quantities import LengthStyle
 from hwsched.survey import ENTITIES
@@ -187,6 +187,10 @@ class Preview:
     """What was decided and holds of later deliveries that say the same."""
     same: tuple[tuple[str, str], ...] = ()
     """Marks of the file that are known openings under another mark, which they keep."""
+    parted: tuple[tuple[Undecided, Answer], ...] = ()
+    """Marks that became several, or several that became one, by a person's word: each with what becomes of it."""
+    joined: tuple[tuple[str, str, str], ...] = ()
+    """Mark and identifier of openings that are one with another now, and the mark of that; they are retired."""
 
     def describe(self) -> list[str]:
         """Return the preview in lines for people."""
@@ -201,6 +205,7 @@ class Preview:
         lines += [f"not read: sheet {name}, no openings in it" for name in self.other_sheets]
         lines += [f"retired: {line}" for line in _named_lines(self.retired)]
         lines += [f"brought back: {line}" for line in _named_lines(self.restored)]
+        lines += [f"{mark}: one with {into} now, retired" for mark, _, into in self.joined[:_SHOWN]]
         lines += [f"{each.mark}: leaf {each.position} goes" for each in self.leaves_gone[:_SHOWN]]
         if self.left_out:
             lines.append(f"left out as decided: {_named_marks(self.left_out)}")
@@ -306,7 +311,8 @@ def difference(
     covered = _covered(read)
     decisions = decisions or Decisions()
     resting = retired or {}
-    same, takes, undecided = _decided(read, known, resting, decisions)
+    same, takes, undecided, parted = _decided(read, known, resting, decisions)
+    went = [(each.known, known[each.known].opening.id, each.mark) for each, answer in parted if answer == "held"]
     left_out = {proposal.mark for proposal in undecided}
     again: list[tuple[SurveyedOpening, str]] = []
     restored: list[tuple[str, str]] = []
@@ -340,7 +346,7 @@ def difference(
         else:
             unchanged.append(opening.mark)
     named = {opening.mark for opening in read.openings} | set(read.rejected) | set(same.values())
-    named |= {proposal.known for proposal in undecided}
+    named |= {proposal.known for proposal in undecided} | {mark for mark, _, _ in went}
     missing = tuple(mark for mark in known if mark not in named)
     gone, part = _gone(missing, known, matched, read, decisions)
     not_read = [
@@ -367,7 +373,14 @@ def difference(
         again=tuple(again),
         restored=tuple(restored),
         same=tuple(kept_marks),
+        parted=tuple((_parted(each, known), answer) for each, answer in parted),
+        joined=tuple(went),
     )
+
+
+def _parted(each: Proposal, known: Mapping[str, OpeningInput]) -> Undecided:
+    mark = each.known if each.kind == "joined" else each.mark
+    return Undecided(each.kind, mark, known[each.known].opening.id, each.known, evidence=each.evidence)
 
 
 def _merged(opening: SurveyedOpening, given: OpeningInput) -> Iterable[LeafGone]:
@@ -412,11 +425,15 @@ def _gone(
 
 def _decided(
     read: SurveyRead, known: Mapping[str, OpeningInput], resting: Collection[str], decisions: Decisions
-) -> tuple[dict[str, str], set[str], list[Proposal]]:
-    """Return the project's mark by the file's of openings under another mark, which take it, and what is undecided."""
+) -> tuple[dict[str, str], set[str], list[Proposal], list[tuple[Proposal, Answer]]]:
+    """Return the project's mark by the file's of openings under another mark, which take it, and what is undecided.
+
+    Of marks that became several, or one of several, last what was decided of each: it carries on (``file``), it is none
+    of them (``apart``), it is one with another (``held``: retired).
+    """
     new = [opening for opening in read.openings if opening.mark not in known and opening.mark not in resting]
     if not new or not known:
-        return {}, set(), []
+        return {}, set(), [], []
     said = {**decisions.same, **decisions.renamed}
     takes = set(decisions.renamed)
     same = {mark: said[mark] for mark in (opening.mark for opening in new) if said.get(mark) in known}
@@ -428,12 +445,24 @@ def _decided(
         Proposal(mark, other, "spelling", spelling)
         for mark, other in spelt_otherwise([opening.mark for opening in open_ones], gone).items()
     ]
+    undecided: list[Proposal] = []
+    settled: list[tuple[Proposal, Answer]] = []
     taken, others = {each.mark for each in found}, {each.known for each in found}
+    for way in (divided, joined):
+        rest = [opening for opening in open_ones if opening.mark not in taken]
+        for parted in way(rest, [known[mark] for mark in gone if mark not in others]):
+            taken |= {each.mark for each in parted.proposals}
+            others |= {each.known for each in parted.proposals}
+            carried, left, done = _carried(parted, decisions)
+            undecided += left
+            settled += done
+            if carried is not None:
+                same[carried.mark] = carried.known
+                takes.add(carried.mark)
     found += renamed(
         [opening for opening in open_ones if opening.mark not in taken],
         [known[mark] for mark in gone if mark not in others],
     )
-    undecided = []
     for each in found:
         answer = answered(decisions, each.kind, each.mark) or _PROPOSALS[decisions.proposals]
         if answer == "ask":
@@ -441,7 +470,29 @@ def _decided(
         elif answer != "apart":
             same[each.mark] = each.known
             takes |= {each.mark} if "renamed" in (each.kind, answer) else set()
-    return same, takes, undecided
+    return same, takes, undecided, settled
+
+
+def _carried(
+    parted: Parted, decisions: Decisions
+) -> tuple[Proposal | None, list[Proposal], list[tuple[Proposal, Answer]]]:
+    """Return which of several carries on, which are left open, and what was decided of each."""
+    usual = _PROPOSALS[decisions.proposals]
+    marks = {each: each.known if parted.kind == "joined" else each.mark for each in parted.proposals}
+    answers = {each: answered(decisions, parted.kind, mark) or usual for each, mark in marks.items()}
+    carry = [each for each, answer in answers.items() if answer == "file"]
+    # What was said of one mark goes before what was said of all.
+    carry.sort(key=lambda each: decisions.answers.get((parted.kind, marks[each], "")) != "file")
+    if not carry:
+        settled: list[tuple[Proposal, Answer]] = [
+            (each, answer) for each, answer in answers.items() if answer == "apart"
+        ]
+        return None, [each for each, answer in answers.items() if answer != "apart"], settled
+    rest: Answer = "held" if parted.kind == "joined" else "apart"
+    return carry[0], [], [
+        (each, "file" if each is carry[0] else "apart" if answer == "apart" else rest)
+        for each, answer in answers.items()
+    ]  # fmt: skip
 
 
 _PROPOSALS: Final[Mapping[str, Answer]] = {"ask": "ask", "take": "file", "apart": "apart"}

@@ -55,7 +55,7 @@ def agree(name: str, one: object, other: object) -> bool:
     return is_same(one, other)
 
 
-ProposalKind = Literal["spelling", "renamed"]
+ProposalKind = Literal["spelling", "renamed", "divided", "joined"]
 
 
 @dataclass(frozen=True, slots=True)
@@ -100,7 +100,8 @@ class Decisions:
     apart: frozenset[str] = frozenset()
     """Marks in the file that are openings of their own, however like they are to others."""
     proposals: Literal["ask", "take", "apart"] = "ask"
-    """What happens with all other proposals: left out, taken (a spelling is the same, the rest are renamed), or new."""
+    """What happens with all other proposals: left out, taken (a spelling is the same, the rest are renamed; of a mark
+    that became several the first carries on), or new."""
     emptied: frozenset[str] = frozenset()
     """Facts, such as ``hand`` or ``thickness_mm``, that a blank cell makes unknown where a file gave them; ``all``."""
     over_hand: frozenset[str] = frozenset()
@@ -134,6 +135,8 @@ class SurveyOptions:
     are made of it, such as ``{mark}-{n}``; empty: one a row, and asked."""
     pairs: Literal["", "leaf", "both"] = ""
     """What a width of a pair is that does not say it (PR 762): of each leaf, or of both together; empty: asked."""
+    tables: Literal["", "left-out", "types"] = ""
+    """What becomes of a table that stands in the sheet of the openings and names their types."""
     columns: Mapping[str, str] = field(default_factory=dict)
     """Target by header (or ``column F``), such as ``leaf.width_mm``; empty text leaves the column out."""
     own_fields: Mapping[str, tuple[Attribute, ...]] = field(default_factory=dict)
@@ -214,7 +217,7 @@ class Assumption:
         return f"sheet {self.sheet}{column}: {self.text} ({self.count})"
 
 
-QuestionKind = Literal["dash", "word", "count", "mark", "pair"]
+QuestionKind = Literal["dash", "word", "count", "mark", "pair", "table"]
 
 
 _ASKED: Final[Mapping[str, str]] = {
@@ -223,6 +226,7 @@ _ASKED: Final[Mapping[str, str]] = {
     "count": "what becomes of rows that count {0}",
     "mark": "is the mark all of it in {0}",
     "pair": "is the width that of each leaf or of both in {0}",
+    "table": "are the rows of the table {0} types of the openings in the other one",
 }
 
 
@@ -241,7 +245,7 @@ class Question:
     """What it may mean; the first is taken until somebody answers."""
     kind: QuestionKind = "dash"
     """Of what it is asked: marks of emptiness, a word of several readings, rows that stand for several doors, marks
-    that stand there again, widths of pairs."""
+    that stand there again, widths of pairs, a second table in the sheet."""
     word: str = ""
     """The word as it stands, where one is asked about."""
 

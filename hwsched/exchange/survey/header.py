@@ -24,7 +24,7 @@ from hwsched.exchange.survey.mapping import (
 )
 from hwsched.exchange.survey.memory import recall
 from hwsched.exchange.survey.patterns import filled, places
-from hwsched.exchange.survey.words import Meaning, Vocabulary, is_neutral, is_unit, split_unit
+from hwsched.exchange.survey.words import TYPE, Meaning, Vocabulary, is_neutral, is_unit, split_unit
 from hwsched.quantities import BARE_UNITS
 
 _Word = TypeVar("_Word")
@@ -356,6 +356,9 @@ def map_columns(
     for index, (key, text, meaning) in enumerate(zip(header_keys(header.texts), header.texts, meanings, strict=True)):
         said = facts.of(index, key) if index < len(header.headings) else None
         target = meaning.target
+        if target == MARK and said == TYPE.text():
+            # The key of a table of types: what is said of it was said of the openings that refer to it.
+            said = None
         if said == "":
             left_out.append(index)
         if said is not None:
@@ -385,6 +388,9 @@ def map_columns(
         memory.gone,
         header.mark,
         options.counts or memory.counts,
+        options.decimal or memory.decimal,
+        options.pairs or memory.pairs,
+        options.tables or memory.tables,
     )
     return mapping, problems
 

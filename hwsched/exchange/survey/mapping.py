@@ -107,6 +107,12 @@ class RememberedMapping:
     """Cells that were mended: sheet, cell, what it held, what it is read as, by whom."""
     gone: tuple[str, ...] = ()
     """Remembered columns, by their plain headings, that the header in hand lacks."""
+    decimal: str = ""
+    """Mark before the decimals of numbers that are texts: comma or point."""
+    pairs: str = ""
+    """What widths of pairs are, which do not say it: of each ``leaf``, or of ``both``."""
+    tables: str = ""
+    """What becomes of a table of types in the sheet of the openings: ``types``, or ``left-out``."""
 
     def content(self) -> dict[str, Any]:
         """Return it as a project stores it; what says nothing is left out."""
@@ -116,8 +122,8 @@ class RememberedMapping:
                 content[name] = dict(told)
         if self.headers:
             content["headers"] = list(self.headers)
-        for name, text in (("mark", self.mark), ("counts", self.counts)):
-            if text:
+        for name in ("mark", "counts", "decimal", "pairs", "tables"):
+            if text := getattr(self, name):
                 content[name] = text
         if self.corrections:
             content["corrections"] = [list(each) for each in self.corrections]
@@ -136,6 +142,9 @@ class RememberedMapping:
             content.get("mark", ""),
             content.get("counts", ""),
             tuple((sheet, cell, was, now, by) for sheet, cell, was, now, by in content.get("corrections", ())),
+            decimal=content.get("decimal", ""),
+            pairs=content.get("pairs", ""),
+            tables=content.get("tables", ""),
         )
 
 
@@ -160,6 +169,12 @@ class SheetMapping:
     """Pattern of which its marks are made, in a column behind the last one; empty where a column holds them."""
     counts: str = ""
     """How rows are read that stand for several doors, now or at an earlier import."""
+    decimal: str = ""
+    """Mark before the decimals of numbers that are texts, now or at an earlier import."""
+    pairs: str = ""
+    """What widths of pairs are, which do not say it, now or at an earlier import."""
+    tables: str = ""
+    """What becomes of a table of types in the sheet of the openings, now or at an earlier import."""
 
     def remembered(self, bare_unit: str = "") -> RememberedMapping:
         """Return what a project keeps of it.
@@ -185,6 +200,9 @@ class SheetMapping:
             tuple(plain_word(header) for header in self.headers),
             self.mark,
             self.counts,
+            decimal=self.decimal,
+            pairs=self.pairs,
+            tables=self.tables,
         )
 
 

@@ -14,11 +14,16 @@ from typing import Any, Final
 from hwsched.exchange.problems import FileProblem, InputRejected
 from hwsched.exchange.survey.facts import SurveyOptions
 from hwsched.exchange.survey.mapping import RememberedMapping, SheetMapping, header_keys, plain_word, target_of
+from hwsched.exchange.survey.pairs import PAIRS
+from hwsched.exchange.survey.two_tables import TABLES
 from hwsched.quantities import BARE_UNITS
 
 ENDING: Final = ".toml"
 _LARGEST: Final = 1_000_000
-_TOP: Final = frozenset({"plan", "unit", "sheet", "header_row", "last_row", "mark", "counts", "column"})
+_CHOICES: Final = {"decimal": ("comma", "point"), "pairs": PAIRS, "tables": TABLES}
+"""What is said by one of a few words."""
+_TEXTS: Final = ("mark", "counts", *_CHOICES)
+_TOP: Final = frozenset({"plan", "unit", "sheet", "encoding", "header_row", "last_row", *_TEXTS, "column"})
 _OF_COLUMN: Final = frozenset({"header", "fact", "unit", "dash", "words"})
 
 
@@ -33,6 +38,8 @@ class ColumnPlan:
     sheet: str | None = None
     header_row: int | None = None
     last_row: int | None = None
+    encoding: str | None = None
+    """Of a file that is a text."""
 
     def lines(self) -> list[str]:
         """Return the columns in words, one a line.
@@ -70,7 +77,8 @@ class ColumnPlan:
         drop : collection of str
             Headings of columns that it shall say nothing of any more.
         **whole
-            Of the whole: ``name``, ``sheet``, ``header_row``, ``last_row``, ``unit``, ``mark``, ``counts``.
+            Of the whole: ``name``, ``sheet``, ``header_row``, ``last_row``, ``encoding``, ``unit``, ``mark``,
+            ``counts``, ``decimal``, ``pairs``, ``tables``.
 
         Raises
         ------
@@ -106,8 +114,7 @@ class ColumnPlan:
             dashes=_with(told.dashes, dashes, columns),
             words=kept_words,
             headers=tuple(order),
-            mark=whole.pop("mark", None) or told.mark,
-            counts=whole.pop("counts", None) or told.counts,
+            **{name: whole.pop(name, None) or getattr(told, name) for name in _TEXTS},
         )
         return replace(self, columns=remembered, headings=headings, **{k: v for k, v in whole.items() if v is not None})
 
@@ -118,6 +125,7 @@ class ColumnPlan:
             options,
             plan=self.columns,
             sheet=options.sheet or self.sheet,
+            encoding=options.encoding or self.encoding,
             header_row=options.header_row or self.header_row,
             last_row=options.last_row or self.last_row,
             bare_unit=options.bare_unit or unit,
@@ -134,7 +142,7 @@ def plan_of(name: str, mapping: SheetMapping, options: SurveyOptions) -> ColumnP
     kept = mapping.remembered(options.bare_unit or "")
     keys = header_keys(mapping.headers)
     headings = {key: header for key, header in zip(keys, mapping.headers, strict=True) if key in kept.columns}
-    return ColumnPlan(name, kept, headings, options.sheet, options.header_row, options.last_row)
+    return ColumnPlan(name, kept, headings, options.sheet, options.header_row, options.last_row, options.encoding)
 
 
 def written(plan: ColumnPlan) -> str:
@@ -158,7 +166,7 @@ def written(plan: ColumnPlan) -> str:
         lines.append(f"unit = {_quoted(plan.columns.bare_unit)}")
     if plan.sheet:
         lines.append(f"sheet = {_quoted(plan.sheet)}")
-    for name, text in (("mark", plan.columns.mark), ("counts", plan.columns.counts)):
+    for name, text in (("encoding", plan.encoding), *((name, getattr(plan.columns, name)) for name in _TEXTS)):
         if text:
             lines.append(f"{name} = {_quoted(text)}")
     lines += [f"{name} = {row}" for name in ("header_row", "last_row") if (row := getattr(plan, name))]
@@ -238,6 +246,10 @@ def _plan(path: Path, told: Mapping[str, Any]) -> ColumnPlan:
     unit = _text(path, told, "unit", "the plan") if "unit" in told else ""
     if unit and unit not in BARE_UNITS:
         raise _refused(path, f"has the unit {unit}", ", ".join(BARE_UNITS))
+    for name, choices in _CHOICES.items():
+        if name in told and told[name] not in choices:
+            raise _refused(path, f"has {name} {told[name]}", ", ".join(choices))
+    texts = {name: _text(path, told, name, "the plan") if name in told else "" for name in _TEXTS}
     return ColumnPlan(
         _text(path, told, "plan", "the plan") if "plan" in told else path.stem,
         RememberedMapping(
@@ -247,13 +259,17 @@ def _plan(path: Path, told: Mapping[str, Any]) -> ColumnPlan:
             dashes,
             words,
             tuple(plain_word(heading) for heading in headings),
-            _text(path, told, "mark", "the plan") if "mark" in told else "",
-            _text(path, told, "counts", "the plan") if "counts" in told else "",
+            mark=texts["mark"],
+            counts=texts["counts"],
+            decimal=texts["decimal"],
+            pairs=texts["pairs"],
+            tables=texts["tables"],
         ),
         dict(zip(keys, headings, strict=True)),
         _text(path, told, "sheet", "the plan") if "sheet" in told else None,
         _row(path, told, "header_row"),
         _row(path, told, "last_row"),
+        _text(path, told, "encoding", "the plan") if "encoding" in told else None,
     )
 
 

@@ -6,8 +6,9 @@ have in common, never each by each, so that ten thousand cost ten times a thousa
 
 import re
 import unicodedata
-from collections.abc import Iterable, Mapping, Sequence
-from typing import Any, Final
+from collections.abc import Callable, Iterable, Mapping, Sequence
+from dataclasses import dataclass
+from typing import Any, Final, Literal
 
 from hwsched.exchange.survey.facts import Proposal, SurveyedOpening, agree
 from hwsched.values import OpeningInput
@@ -16,6 +17,8 @@ _DASHES: Final = re.compile(r"[\u2010-\u2015\u2212\ufe58\ufe63\uff0d_]")
 _LEADING: Final = re.compile(r"(?<![\d.])0+(?=\d)")
 _WHOLE: Final = re.compile(r"(?<=\d)\.0+$")
 _DIGITS: Final = re.compile(r"\d+")
+_PART: Final = re.compile(r"(?P<base>.*\d)(?:[-./]?[a-z]|[-./]\d{1,2})")
+"""Of a mark that is another one with a letter or a number behind, such as 101A or 101-2."""
 _PLACES: Final = ("building", "level", "room_from", "room_to")
 _LEAF: Final = ("width_mm", "height_mm", "thickness_mm", "material")
 _OPENING: Final = ("form", "hand", "rating", "frame_material", "exposure")
@@ -108,6 +111,93 @@ def renamed(new: Sequence[SurveyedOpening], gone: Sequence[OpeningInput]) -> lis
                             (score + bonus + 0.1 * _near(mark, known), Proposal(mark, known, "renamed", evidence))
                         )
     return _each_once(found)
+
+
+@dataclass(frozen=True, slots=True)
+class Parted:
+    """One mark that may have become several, or several that may have become one."""
+
+    kind: Literal["divided", "joined"]
+    proposals: tuple[Proposal, ...]
+    """One for each of the several, in the order of their marks."""
+
+
+def divided(new: Sequence[SurveyedOpening], gone: Sequence[OpeningInput]) -> list[Parted]:
+    """Propose which openings of a file are one that the project knew under the mark that theirs begin with.
+
+    Parameters
+    ----------
+    new : sequence of SurveyedOpening
+        Openings whose mark the project does not know.
+    gone : sequence of OpeningInput
+        Openings of the project that the file does not name.
+    """
+    told = {opening.mark: _told(opening) for opening in new}
+    known = {given.opening.mark: _known(given) for given in gone}
+    return [
+        Parted(
+            "divided",
+            tuple(
+                Proposal(
+                    mark,
+                    base,
+                    "divided",
+                    f"{base} may be {_listed(marks)} now; {_likeness(told[mark], known[base], False)[1]}",
+                )
+                for mark in marks
+            ),
+        )
+        for base, marks in _with_parts(known, told, lambda base, mark: _may_be(told[mark], known[base]))
+    ]
+
+
+def joined(new: Sequence[SurveyedOpening], gone: Sequence[OpeningInput]) -> list[Parted]:
+    """Propose which openings of a file are several of the project, whose marks begin with theirs; as `divided`."""
+    told = {opening.mark: _told(opening) for opening in new}
+    known = {given.opening.mark: _known(given) for given in gone}
+    return [
+        Parted(
+            "joined",
+            tuple(
+                Proposal(
+                    base,
+                    mark,
+                    "joined",
+                    f"{_listed(marks)} may be {base} now; {_likeness(told[base], known[mark], False)[1]}",
+                )
+                for mark in marks
+            ),
+        )
+        for base, marks in _with_parts(told, known, lambda base, mark: _may_be(told[base], known[mark]))
+    ]
+
+
+def _with_parts(
+    bases: Iterable[str], parts: Iterable[str], may_be: Callable[[str, str], bool]
+) -> Iterable[tuple[str, list[str]]]:
+    """Yield marks with the several others that are theirs with a letter or a number behind."""
+    by_base: dict[str, list[str]] = {}
+    for mark in parts:
+        if found := _PART.fullmatch(mark_key(mark)):
+            by_base.setdefault(found["base"], []).append(mark)
+    if by_base:
+        for base in bases:
+            marks = sorted(mark for mark in by_base.get(mark_key(base), ()) if may_be(base, mark))
+            if 1 < len(marks) <= _MOST_ALIKE:
+                yield base, marks
+
+
+def _may_be(new: Mapping[str, Any], gone: Mapping[str, Any]) -> bool:
+    """Tell whether nothing of where they are speaks against it."""
+    for name in ("building", "level"):
+        if new[name] is not None and gone[name] is not None and not agree(name, new[name], gone[name]):
+            return False
+    rooms = [name for name in ("room_from", "room_to") if new[name] is not None and gone[name] is not None]
+    return not rooms or any(agree(name, new[name], gone[name]) for name in rooms)
+
+
+def _listed(marks: Sequence[str]) -> str:
+    return f"{', '.join(marks[:-1])} and {marks[-1]}"
 
 
 def _each_once(found: list[tuple[float, Proposal]]) -> list[Proposal]:

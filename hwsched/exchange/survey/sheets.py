@@ -12,11 +12,13 @@ from hwsched.attributes import CellError, CellReader, as_text
 from hwsched.exchange.problems import FileProblem, InputRejected
 from hwsched.exchange.survey.count_tables import CountTable, find_counts, levels_beside
 from hwsched.exchange.survey.counts import quantity_column
-from hwsched.exchange.survey.facts import SurveyOptions
+from hwsched.exchange.survey.facts import Question, SurveyOptions
 from hwsched.exchange.survey.grid import Grid
 from hwsched.exchange.survey.header import MARK, Header, find_header
 from hwsched.exchange.survey.lines import line_kind
 from hwsched.exchange.survey.mapping import plain_word
+from hwsched.exchange.survey.memory import recall
+from hwsched.exchange.survey.two_tables import cuts, place_of, question
 from hwsched.exchange.survey.words import TYPE, TYPE_WORDS, Meaning, Vocabulary
 
 _FEWEST_FACTS: Final = 2
@@ -44,6 +46,9 @@ class Sheets:
     """Names of sheets without anything like openings."""
     said: list[tuple[str, str]] = field(default_factory=list)
     """Sheet and what it was taken as, where that does not follow from its header alone."""
+    questions: list[Question] = field(default_factory=list)
+    tables: str = ""
+    """What becomes of a table of types in the sheet of the openings, now or at an earlier import."""
 
 
 def choose_sheets(grids: Sequence[Grid], vocabulary: Vocabulary, options: SurveyOptions, file: str) -> Sheets:
@@ -54,6 +59,7 @@ def choose_sheets(grids: Sequence[Grid], vocabulary: Vocabulary, options: Survey
     InputRejected
         Where none has a header with marks, nor types that are counted.
     """
+    grids, parted = _in_tables(grids, vocabulary, options)
     found = {grid.sheet: header for grid in grids if (header := find_header(grid, vocabulary, options))}
     headed = [(grid, found[grid.sheet]) for grid in grids if grid.sheet in found]
     marked = [each for each in headed if each[1].has_mark]
@@ -65,14 +71,14 @@ def choose_sheets(grids: Sequence[Grid], vocabulary: Vocabulary, options: Survey
     types = _tables_of_types(headed, mains, vocabulary, options.sheet)
     held = {grid.sheet for grid, _ in types}
     mains = [each for each in mains if each[0].sheet not in held and options.sheet in (None, each[0].sheet)]
-    names = {name for grid, header in types for name in _names(grid, header, MARK)}
+    names = {name for grid, header in types for name in _names(grid, header, MARK)} | parted.names
     mains = [(grid, _referring(grid, header, names, vocabulary)) for grid, header in mains]
     used = {grid.sheet for grid, _ in (*mains, *lists, *types)}
     counts = [table for grid in grids if grid.sheet not in used and (table := find_counts(grid, names))]
     counts += [table for grid, header in types if (table := _counts_beside(grid, header))]
     if not mains and not counts:
         raise InputRejected([_no_header(file, grids, found, options)])
-    chosen = Sheets([], lists, types, counts)
+    chosen = Sheets([], lists, types, counts, parted.passed_over, questions=parted.questions, tables=parted.tables)
     if mains:
         chosen.openings = _alike(mains)
     read = {grid.sheet for grid, _ in (*chosen.openings, *lists, *types)} | {table.grid.sheet for table in counts}
@@ -91,6 +97,65 @@ def choose_sheets(grids: Sequence[Grid], vocabulary: Vocabulary, options: Survey
     chosen.said = [(grid.sheet, "taken as a table of types, one a row") for grid, _ in types]
     chosen.said += [(table.grid.sheet, "taken as counts of types") for table in counts]
     return chosen
+
+
+@dataclass(slots=True)
+class _Parted:
+    """What became of sheets with two tables."""
+
+    passed_over: list[str] = field(default_factory=list)
+    questions: list[Question] = field(default_factory=list)
+    names: set[str] = field(default_factory=set)
+    """Of the types, in plain form."""
+    tables: str = ""
+
+
+def _in_tables(grids: Sequence[Grid], vocabulary: Vocabulary, options: SurveyOptions) -> tuple[Sequence[Grid], _Parted]:
+    """Cut sheets that hold a table of types beside the openings that refer to it."""
+    parted = _Parted()
+    if options.header_row is not None or options.last_row is not None:
+        # A person says where the table is.
+        return grids, parted
+    whole: list[Grid] = []
+    for grid in grids:
+        found = _two_tables(grid, vocabulary, options)
+        if found is None:
+            whole.append(grid)
+            continue
+        (types, of_types), (openings, header) = found
+        memory = recall(options.remembered, header.texts, options.plan)
+        parted.tables = options.tables or (memory.tables if memory else "")
+        whole.append(openings)
+        parted.names |= _names(types, of_types, MARK)
+        if parted.tables == "types":
+            whole.append(replace(types, sheet=f"{grid.sheet}, {place_of(types)}"))
+            continue
+        names = list(dict.fromkeys(_cells(types, of_types, _place(of_types, MARK))))
+        parted.passed_over.append(f"sheet {grid.sheet}, {place_of(types)}: a table of types, not read")
+        if not parted.tables:
+            parted.questions.append(question(types, names, of_types.last))
+    return whole, parted
+
+
+def _two_tables(grid: Grid, vocabulary: Vocabulary, options: SurveyOptions) -> tuple[Found, Found] | None:
+    """Return the table of types and that of openings of a sheet that holds both."""
+    for halves in cuts(grid):
+        one, other = (replace(half, sheet=name) for half, name in zip(halves, ("1", "2"), strict=True))
+        headed = [(half, header) for half in (one, other) if (header := find_header(half, vocabulary, options))]
+        if len(headed) < 2:
+            continue
+        mains = [each for each in headed if each[1].has_mark]
+        for table, of_types in _tables_of_types(headed, mains, vocabulary, None):
+            openings = next((each for each in mains if each[0].sheet != table.sheet), None)
+            names = _names(table, of_types, MARK)
+            if openings is not None and _column_of(*openings, names) is not None:
+                at = grid.sheet
+                return (replace(table, sheet=at), of_types), (replace(openings[0], sheet=at), openings[1])
+    return None
+
+
+def _place(header: Header, target: object) -> int:
+    return next(index for index, meaning in enumerate(header.meanings) if meaning.target == target)
 
 
 def _alike(mains: list[Found]) -> list[Found]:
@@ -199,7 +264,7 @@ def _column_above(grid: Grid, header: Header, vocabulary: Vocabulary) -> int | N
 
 
 def _counts_beside(grid: Grid, header: Header) -> CountTable | None:
-    key = next(index for index, meaning in enumerate(header.meanings) if meaning.target == MARK)
+    key = _place(header, MARK)
     carried = [index for index, meaning in enumerate(header.meanings) if meaning.target is not None]
     quantity = quantity_column(header.texts, carried)
     return levels_beside(grid, header.last + 1, header.texts, key, carried, quantity)

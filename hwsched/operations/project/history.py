@@ -35,8 +35,8 @@ def redo(project: Project, *, who: str) -> Changes:
     return Changes.of(change)
 
 
-def undo_one(project: Project, number: int, *, who: str) -> Changes:
-    """Take back one step chosen in the history, be it another person's.
+def undo_one(project: Project, number: int, *further: int, who: str) -> Changes:
+    """Take back one step chosen in the history, be it another person's; with further ones as a single step.
 
     Raises
     ------
@@ -46,7 +46,7 @@ def undo_one(project: Project, number: int, *, who: str) -> Changes:
         When the person's role does not do such a step.
     """
     with project.change("undo", "Undo", who, kind="undo") as change:
-        revert(change, number)
+        revert(change, number, *further)
     return Changes.of(change)
 
 

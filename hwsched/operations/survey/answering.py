@@ -22,9 +22,10 @@ from hwsched.operations.survey.hand_edits import settle_by_hand
 from hwsched.operations.survey.survey_writing import write_preview
 from hwsched.values import OpeningInput
 
-_WHOLE: Final = frozenset({"renamed", "spelling", "again", "new", "split", "merged"})
+_WHOLE: Final = frozenset({"renamed", "spelling", "divided", "joined", "again", "new", "split", "merged"})
 """Kinds of which the question holds all that the file says of the opening."""
-_PROPOSED: Final = ("renamed", "spelling")
+_PROPOSED: Final = ("renamed", "spelling", "divided", "joined")
+_USUAL: Final[Mapping[str, Answer]] = {"ask": "ask", "take": "file", "apart": "apart"}
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,8 +95,10 @@ class _Judged:
 def _judged(project: Project, connection: Connection, decisions: Decisions, delivery: int | None) -> _Judged:
     questions = read_questions(connection, delivery)
     answers = {question.id: _answer(decisions, question.undecided) for question in questions}
+    went = _part(questions, answers, decisions)
     asked = [question for question in questions if answers[question.id] != "ask"]
     whole = [question for question in asked if question.undecided.kind in _WHOLE and answers[question.id] != "held"]
+    whole = [question for question in whole if not _still_open(question, questions, answers)]
     told = _difference(project, connection, [question.undecided for question in whole], answers_of(whole, answers))
     facts = [question for question in asked if question.undecided.fact is not None and answers[question.id] == "file"]
     changed = [*told.changed, *_fact_changes(connection, [question.undecided for question in facts])]
@@ -104,27 +107,77 @@ def _judged(project: Project, connection: Connection, decisions: Decisions, deli
         for question in asked
         if (each := question.undecided).kind == "gone" and answers[question.id] == "file" and each.opening_id
     ]
-    preview = replace(told, changed=tuple(_merged(changed)), retired=tuple(retired))
+    retired += [(mark, row_id) for mark, row_id, _ in went]
+    preview = replace(told, changed=tuple(_merged(changed)), retired=tuple(retired), joined=tuple(went))
     # What an opening that is taken now says otherwise than by hand, or leaves blank, is asked like the rest.
-    done = {
-        question.id: "held" if answers[question.id] == "held" else _kept(question.undecided, answers[question.id])
-        for question in asked
-    }
+    done = {question.id: _kept(question.undecided, answers[question.id]) for question in asked}
     files = dict.fromkeys(_file(connection, question.delivery) for question in asked)
     left = tuple(question for question in questions if question.id not in done)
     return _Judged(preview, done, left, {each.id: each for each in questions}, ", ".join(files) or "deliveries")
 
 
+def _of_one(each: Undecided) -> tuple[str, str | None] | None:
+    """Return what the several have in common that are one mark now, or were one."""
+    if each.kind == "divided":
+        return each.kind, each.opening_id
+    return (each.kind, each.opening.mark) if each.kind == "joined" and each.opening is not None else None
+
+
+def _part(
+    questions: Sequence[OpenQuestion], answers: dict[str, Answer], decisions: Decisions
+) -> list[tuple[str, str, str]]:
+    """Let what is said of one of several hold of all: one carries on, the others are new, or are one with it now.
+
+    Returns
+    -------
+    list of (str, str, str)
+        Mark and identifier of openings that are one with another now, and its mark.
+    """
+    groups: dict[tuple[str, str | None], list[OpenQuestion]] = {}
+    for question in questions:
+        if (of := _of_one(question.undecided)) is not None:
+            groups.setdefault(of, []).append(question)
+    went: list[tuple[str, str, str]] = []
+    for (kind, _), group in groups.items():
+        said = [question for question in group if answers[question.id] in ("file", "renamed")]
+        if not said:
+            continue
+        # What was said of one mark goes before what was said of all; of them the first carries on.
+        told = {each.id: decisions.answers.get((kind, each.undecided.mark, "")) == "file" for each in said}
+        carries = min(said, key=lambda each: (not told[each.id], each.undecided.mark))
+        for question in group:
+            each = question.undecided
+            if question is carries:
+                answers[question.id] = "file"
+            elif kind == "divided":
+                answers[question.id] = "apart"
+            elif answers[question.id] != "apart" and each.opening is not None and each.opening_id is not None:
+                answers[question.id] = "held"
+                went.append((each.known, each.opening_id, each.opening.mark))
+    return went
+
+
+def _still_open(question: OpenQuestion, questions: Sequence[OpenQuestion], answers: Mapping[str, Answer]) -> bool:
+    """Tell whether the file's opening waits for what becomes of others that may be it, or comes in with one of them."""
+    if question.undecided.kind != "joined" or answers[question.id] != "apart":
+        return False
+    of = _of_one(question.undecided)
+    return any(answers[each.id] in ("ask", "file") for each in questions if _of_one(each.undecided) == of)
+
+
 def _answer(decisions: Decisions, each: Undecided) -> Answer:
     if each.kind in _PROPOSED:
+        if each.kind == "joined":
+            if each.opening is not None and decisions.renamed.get(each.opening.mark) == each.known:
+                return "file"
+            return answered(decisions, each.kind, each.mark) or _USUAL[decisions.proposals]
         if each.mark in decisions.apart:
             return "apart"
         if each.mark in decisions.renamed:
             return "renamed"
         if each.mark in decisions.same:
             return "file"
-        usual: Mapping[str, Answer] = {"ask": "ask", "take": "file", "apart": "apart"}
-        return answered(decisions, each.kind, each.mark) or usual[decisions.proposals]
+        return answered(decisions, each.kind, each.mark) or _USUAL[decisions.proposals]
     fact = each.fact
     if fact is None:
         return answered(decisions, each.kind, each.mark) or "ask"
@@ -145,13 +198,18 @@ def answers_of(whole: Sequence[OpenQuestion], answers: Mapping[str, Answer]) -> 
         each, answer = question.undecided, answers[question.id]
         if each.kind in _PROPOSED and answer != "apart":
             taken = same if each.kind == "spelling" and answer == "file" else renamed
-            taken[each.mark] = each.known
+            taken[_told_mark(each)] = each.known
         elif each.kind in (*_PROPOSED, "new"):
-            apart.add(each.mark)
+            apart.add(_told_mark(each))
         if each.kind not in _PROPOSED:
             marks = {each.mark} | ({each.opening.mark} if each.opening is not None else set())
             kept |= {(each.kind, mark, ""): answer for mark in marks}
     return Decisions(same=same, renamed=renamed, apart=frozenset(apart), proposals="apart", answers=kept)
+
+
+def _told_mark(each: Undecided) -> str:
+    """Return the file's mark of an opening."""
+    return each.opening.mark if each.kind == "joined" and each.opening is not None else each.mark
 
 
 def _difference(project: Project, connection: Connection, whole: Sequence[Undecided], decisions: Decisions) -> Preview:
@@ -219,6 +277,8 @@ def _merged(changed: Sequence[OpeningChange]) -> list[OpeningChange]:
 
 def _kept(each: Undecided, answer: Answer) -> str:
     """Return the answer that holds of later deliveries: a mark that is a known opening's other spelling."""
+    if answer == "held" and each.kind not in _PROPOSED:
+        return "held"
     return "file" if each.kind == "spelling" and answer == "file" else "gone"
 
 
@@ -238,10 +298,11 @@ def _close(change: Change, judged: _Judged) -> None:
         rows[row_id] = None if answer == "gone" else answer
     for number, rows in by_delivery.items():
         row = change.connection.execute(select(DELIVERY).where(DELIVERY.c.number == number)).one()
-        here = {question.undecided.mark for question in judged.questions.values() if question.delivery == number}
+        told = [question.undecided for question in judged.questions.values() if question.delivery == number]
+        here = {mark for each in told for mark in (each.mark, _told_mark(each))}
         new = [(each, None) for each in judged.preview.left if each.mark in here and settled_key(each) not in asked]
         asked.update(settled_key(each) for each, _ in new)
         replace_questions(change, row.id, new, {key: answer for key, answer in rows.items() if key in there})
-        told = dict(row.told)
-        told["decided"] = int(told.get("decided", 0)) + len(rows)
-        change.update(DELIVERY, [(row.id, {"told": told})])
+        kept = dict(row.told)
+        kept["decided"] = int(kept.get("decided", 0)) + len(rows)
+        change.update(DELIVERY, [(row.id, {"told": kept})])

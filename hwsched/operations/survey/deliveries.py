@@ -16,10 +16,9 @@ from hwsched.exchange.survey.deciding import Settled, settled_key
 from hwsched.exchange.survey.difference import Preview, Undecided
 from hwsched.exchange.survey.facts import SurveyRead
 from hwsched.exchange.survey.left import content_of, undecided_of
-from hwsched.model.dependence import dependents
 from hwsched.model.errors import MissingRowError, NotUndoableError
 from hwsched.model.fact_words import FactWords
-from hwsched.model.history import Entry, changes_of, entries_of, history, standing
+from hwsched.model.history import Entry, changes_of, entries_of, standing
 from hwsched.model.journal import Change
 from hwsched.model.project import Project
 from hwsched.model.tables import DELIVERY, IN_USE, OPEN_QUESTION, OPENING_TABLE
@@ -70,8 +69,6 @@ class EarlierAnswers:
     """Marks of files that are known openings, which keep their mark."""
 
 
-_NAMED: Final = 5
-"""Steps that a refusal names."""
 _ROWS: Final = (
     select(OPEN_QUESTION, DELIVERY.c.number, OPENING_TABLE.c.mark.label("present"))
     .join(DELIVERY, OPEN_QUESTION.c.delivery_id == DELIVERY.c.id)
@@ -203,8 +200,8 @@ def _told(each: Entry, words: FactWords) -> str:
     return f": {', '.join(facts)}{place}"
 
 
-def take_back(project: Project, number: int, *, who: str) -> list[Changes]:
-    """Take a delivery back whole: what was decided on its questions, the newest first, and then itself.
+def take_back(project: Project, number: int, *, who: str) -> Changes:
+    """Take a delivery back whole, with what was decided on its questions: one step, that is done again as one.
 
     Raises
     ------
@@ -214,20 +211,12 @@ def take_back(project: Project, number: int, *, who: str) -> list[Changes]:
         Where a later step depends on it, which is named; nothing is changed then.
     """
     found = delivery_numbered(project, number)
-    steps = (*reversed(found.decided), found.step)
-    with project.reading() as connection:
-        later: set[int] = set()
-        for step in steps:
-            held = standing(connection, step)
-            if held is not None:
-                later.update(dependents(connection, held.last, entries_of(connection, held.last)))
-        named = [each for each in history(connection) if each.number in later - set(steps)]
-    if named:
-        words = "; ".join(f"{each.number} of {each.who} ({each.summary})" for each in named[:_NAMED])
-        more = f"; and {len(named) - _NAMED} more" if len(named) > _NAMED else ""
-        message = f"delivery {number} ({found.file}) cannot be taken back, later steps depend on it: {words}{more}"
-        raise NotUndoableError(message, [each.number for each in named])
-    return [undo_one(project, step, who=who) for step in steps]
+    try:
+        return undo_one(project, found.step, *found.decided, who=who)
+    except NotUndoableError as error:
+        raise NotUndoableError(
+            f"delivery {number} ({found.file}) cannot be taken back: {error}", error.dependents
+        ) from error
 
 
 def summary_of(preview: Preview) -> str:

@@ -340,7 +340,8 @@ def _remember(
     )
     content = replace(kept, corrections=of_sheet).content()
     columns = options.columns or options.units or options.dashes or options.words
-    said = bool(columns or options.mark or options.counts or options.corrections)
+    whole = options.mark or options.counts or options.decimal or options.pairs or options.tables
+    said = bool(columns or whole or options.corrections)
     if row is None:
         if change.number is not None or said:
             change.insert(

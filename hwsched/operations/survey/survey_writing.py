@@ -39,8 +39,14 @@ def write_preview(change: Change, preview: Preview, file: str) -> None:
     for leaf in preview.leaves_gone:
         change.delete(ITEM_TABLE, leaf.items)
         change.delete(LEAF_TABLE, [leaf.leaf_id])
-    if preview.retired:
-        retire(change, [row_id for _, row_id in preview.retired], f"not in {file}")
+    into: dict[str, list[str]] = {}
+    for _, row_id, mark in preview.joined:
+        into.setdefault(mark, []).append(row_id)
+    for mark, ids in into.items():
+        retire(change, ids, f"one with {mark} now")
+    others = {row_id for ids in into.values() for row_id in ids}
+    if gone := [row_id for _, row_id in preview.retired if row_id not in others]:
+        retire(change, gone, f"not in {file}")
 
 
 def _write_new(change: Change, preview: Preview) -> None:

@@ -62,6 +62,33 @@ def test_what_is_said_now_goes_before_the_plan(tmp_path, plan):
     assert facts(found)["D-1"] == (None, "hollow-metal", 360)
 
 
+def test_encoding_decimal_mark_and_widths_of_pairs_are_kept(tmp_path):
+    text = "Nr;Raum;Breite;H\u00f6he\n7;B\u00fcro;1.830,5 PR;2.032,0\n8;Flur;914,4;2.032,0\n"
+    path = tmp_path / "liste.csv"
+    path.write_bytes(text.encode("cp850"))
+    columns = {
+        "Nr": "opening.mark",
+        "Raum": "opening.room_to",
+        "Breite": "leaf.width_mm",
+        "H\u00f6he": "leaf.height_mm",
+    }
+    options = SurveyOptions(columns=columns, bare_unit="mm", encoding="cp850", decimal="comma", pairs="both")
+    found = read_survey(path, options)
+    plan = plan_of("liste", found.mapping[0], options)
+    again = read_plan(file(tmp_path, written(plan), "liste.toml"))
+    assert again == plan
+    replayed = read_survey(path, again.onto(SurveyOptions()))
+    assert [(o.mark, o.facts["room_to"], [leaf.facts["width_mm"] for leaf in o.leaves]) for o in replayed.openings] == [
+        ("7", "B\u00fcro", [915.25, 915.25]),
+        ("8", "Flur", [914.4]),
+    ]
+    assert replayed.questions == ()
+    # A project remembers of such a list what is not the file's own.
+    kept = {found.mapping[0].fingerprint: found.mapping[0].remembered("mm")}
+    by_memory = read_survey(path, SurveyOptions(encoding="cp850", remembered=kept))
+    assert [leaf.facts["width_mm"] for o in by_memory.openings for leaf in o.leaves] == [915.25, 915.25, 914.4]
+
+
 @pytest.mark.parametrize(
     ("text", "says"),
     [
@@ -73,6 +100,9 @@ def test_what_is_said_now_goes_before_the_plan(tmp_path, plan):
         ('[[column]]\nheader = "A"\nfact = ""\nsize = "3"', "says size of column A"),
         ('[[column]]\nheader = "A"\nfact = ""\nwords = 3', "words that are no texts"),
         ('unit = "furlong"', "has the unit furlong"),
+        ('pairs = "thrice"', "has pairs thrice"),
+        ("decimal = 3", "has decimal 3"),
+        ("encoding = 3", "no text encoding"),
         ("header_row = 0", "no row header_row"),
     ],
 )

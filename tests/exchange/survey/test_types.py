@@ -2,6 +2,7 @@
 
 import pytest
 
+from hwsched.exchange.survey.answers import answered
 from hwsched.exchange.survey.book import SurveyOptions, read_survey
 from hwsched.exchange.survey.plan import plan_of, read_plan, written
 from tests.exchange.surveys import said, write
@@ -102,6 +103,44 @@ def test_a_type_above_its_openings(tmp_path, rows):
     found = read(tmp_path, {"Doors": rows})
     assert said(found) == ""
     assert types_of(found) == {"101": ("A", None), "102": ("B", None)}
+
+
+OPENINGS = [["No", "Type", "Level"], ["101", "A", "1"], ["102", "B", "1"], ["201", "a", "2"]]
+WIDE = [[*row, "", *more] for row, more in zip(OPENINGS, [*TYPES, ["", "", "", ""]], strict=True)]
+ONE_SHEET = {
+    "above": [["DOOR TYPES"], *TYPES, [], ["DOORS"], *OPENINGS],
+    "below": [*OPENINGS, [], ["DOOR TYPES"], *TYPES],
+    "beside": WIDE,
+    "beside, with a title and a gap": [["DOORS", "", "", "", "TYPES"], *WIDE[:2], [], *WIDE[2:]],
+}
+
+
+@pytest.mark.parametrize("rows", ONE_SHEET.values(), ids=list(ONE_SHEET))
+def test_a_table_of_types_in_the_sheet_of_its_openings_is_asked_about(tmp_path, rows):
+    found = read(tmp_path, {"Doors": rows})
+    assert said(found) == ""
+    # Until somebody answers no type is an opening, and no opening has what a type says.
+    assert types_of(found) == {"101": (None, "1"), "102": (None, "1"), "201": (None, "2")}
+    (asked,) = found.questions
+    assert (asked.kind, asked.answers, asked.read.partition(" (")[2]) == ("table", ("left-out", "types"), "A, B)")
+    options = answered(SurveyOptions(bare_unit="in"), asked, "types")
+    path = write(tmp_path / "types.xlsx", {"Doors": rows})
+    found = read_survey(path, options)
+    assert (said(found), found.questions) == ("", ())
+    assert types_of(found) == {"101": ("A", "1"), "102": ("B", "1"), "201": ("A", "2")}
+    # A plan replays it.
+    plan = plan_of("types", next(each for each in found.mapping if each.sheet == "Doors"), options)
+    (tmp_path / "types.toml").write_text(written(plan))
+    replayed = read_survey(path, read_plan(tmp_path / "types.toml").onto(SurveyOptions()))
+    assert types_of(replayed) == types_of(found)
+
+
+@pytest.mark.parametrize(
+    "types", [[["Stock", "Width", "Height"], ["X", 36, 84]], [["Type", "Width", "Note"], ["X", 36, "y"]]]
+)
+def test_a_table_to_which_no_opening_refers_is_no_table_of_their_types(tmp_path, types):
+    found = read(tmp_path, {"Doors": [*OPENINGS, [], *types]})
+    assert [each for each in found.questions if each.kind == "table"] == []
 
 
 def test_words_that_a_type_column_may_hold_stay_words(tmp_path):

@@ -1,15 +1,20 @@
 """A person decides on a delivery: for all, by fact, by opening, by cell; what is undecided stays on a list."""
 
+import os
+import signal
+
 import pytest
+from sqlalchemy import event
 
 from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.exchange.survey.deciding import lines_of
 from hwsched.exchange.survey.decisions import read_decisions, read_word, written
 from hwsched.exchange.survey.facts import Decisions
+from hwsched.model.chain import broken_links
 from hwsched.model.errors import MissingRowError, NotUndoableError
 from hwsched.model.project import open_project
 from hwsched.model.queries import retired_openings
-from hwsched.operations.project.history import history
+from hwsched.operations.project.history import history, redo, redo_one, undo_one
 from hwsched.operations.survey.answering import answer_questions
 from hwsched.operations.survey.deliveries import deliveries, open_counts, open_questions, take_back
 from hwsched.operations.survey.editing import edit_facts
@@ -249,6 +254,70 @@ def test_a_delivery_is_looked_at_whole_and_taken_back_whole(project, tmp_path):
     assert (second.counts["changed"], second.columns["doors"]["leaf.width_mm"], len(second.decided)) == (2, "F", 1)
     take_back(project, 2, who="ann")
     assert (state(project), [each.number for each in deliveries(project)]) == (before, [1])
+
+
+def decided_twice(project, folder):
+    """A second delivery of which two questions are decided one after the other; returns the state before it."""
+    by_hand(project, "D-103", "hand", "LH")
+    before = state(project)
+    taken(project, folder, with_rows(**WIDER, **{"104": None}), "changed:rating=ask")
+    decide(project, "changed:rating=file")
+    decide(project, "gone=file")
+    assert len(deliveries(project)[-1].decided) == 2
+    return before
+
+
+def test_a_delivery_and_its_decisions_are_taken_back_and_brought_back_as_one_step(project, tmp_path):
+    before = decided_twice(project, tmp_path)
+    after, count = state(project), len(history(project))
+    assert take_back(project, 2, who="ann").openings
+    steps = history(project)
+    assert (len(steps), state(project)) == (count + 1, before)
+    assert [each.undone for each in steps[-4:]] == [True, True, True, False]
+    # What was there before stands alone again: the edit by hand is taken back as if nothing had come between.
+    undo_one(project, count - 3, who="foreman")
+    redo_one(project, count - 3, who="foreman")
+    redo(project, who="ann")
+    assert (state(project), len(deliveries(project)[-1].decided)) == (after, 2)
+    # What came back as one goes as one, whichever of its steps is named.
+    undo_one(project, count - 1, who="ann")
+    assert state(project) == before
+    with project.reading() as connection:
+        assert not broken_links(connection)
+
+
+@pytest.mark.parametrize("commits", [0, 1])
+def test_a_kill_leaves_a_delivery_whole_or_taken_back_whole(project, tmp_path, commits):
+    path = tmp_path / "p.hwsched"
+    before = decided_twice(project, tmp_path)
+    states = (state(project), before)
+    project.close()
+    child = os.fork()
+    if child == 0:
+        try:
+            with open_project(str(path)) as opened:
+                # Just before the first of them is committed, and just after it.
+                _kill_at(opened, commits)
+                take_back(opened, 2, who="ann")
+        finally:
+            os._exit(1)
+    assert os.waitstatus_to_exitcode(os.waitpid(child, 0)[1]) == -signal.SIGKILL
+    with open_project(str(path)) as opened:
+        assert state(opened) == states[commits]
+
+
+def _kill_at(project, commits):
+    wrote = []
+
+    def note(_connection, _cursor, statement, *_):
+        wrote.extend(["a step"] if statement.startswith("INSERT INTO change_set ") else [])
+
+    def kill(*_):
+        if wrote:
+            os.kill(os.getpid(), signal.SIGKILL)
+
+    event.listen(project.engine, "before_cursor_execute", note)
+    event.listen(*((project.engine, "commit") if commits == 0 else (project.engine.pool, "checkin")), kill)
 
 
 def test_a_delivery_on_which_something_stands_is_not_taken_back(project, tmp_path):

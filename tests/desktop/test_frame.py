@@ -52,14 +52,14 @@ def test_places_are_gone_to_by_rail_and_tabs_and_back_leads_home(at_work, qtbot)
     assert at_work.inspector.isVisible()
     assert at_work.sheet.title.text().startswith("M005")
     press(qtbot, at_work, Qt.Key.Key_Right, ALT)
-    assert here(at_work) == "sets"
+    assert here(at_work) == "catalogue"
 
 
 def test_the_rail_is_walked_by_arrow_keys_and_return_goes_on_from_there(at_work, qtbot):
     at_work.activateWindow()
     click(qtbot, at_work, "survey")
     assert QApplication.focusWidget() is at_work.rail.buttons["survey"]
-    for name, page in (("openings", "openings"), ("power", "power"), ("parts", "sets")):
+    for name, page in (("openings", "openings"), ("power", "power"), ("parts", "catalogue")):
         press(qtbot, at_work, Qt.Key.Key_Down)
         assert here(at_work) == page
         assert QApplication.focusWidget() is at_work.rail.buttons[name]

@@ -26,7 +26,7 @@ class PartFiles(FilesPage):
         self.wants_files.connect(self.attach_files)
         self.wants_look.connect(self.look_at_file)
         self.wants_off.connect(self.take_file_off)
-        window.finished.connect(lambda _result: self._written.forget())
+        window.finished.connect(lambda: self._written.forget())
 
     def show_part(self, number: str, row: str) -> None:
         """Show the files of a part; of one that is not in the project yet there are none."""

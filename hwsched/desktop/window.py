@@ -5,7 +5,7 @@ do stands with their subjects.
 """
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QCloseEvent, QKeySequence
+from PySide6.QtGui import QCloseEvent
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QMainWindow,
@@ -161,7 +161,7 @@ class Window(QMainWindow):
             "drawer", "Jobs and problems", "What jobs came to, and what could not be done; it stays to be read",
             self.drawer.turn, menu="View", keys="F7",
         )  # fmt: skip
-        add("quit", "Quit", "Close the desktop", self.close, menu="Project", keys=QKeySequence.StandardKey.Quit)
+        add("quit", "Quit", "Close the desktop", self.close, menu="Project", keys="Ctrl+Q")
         trail.moved.connect(self._on_moved)
         self.frame.possible.connect(self._on_moved)
 
@@ -187,6 +187,7 @@ class Window(QMainWindow):
         state, sheet, findings = self.frame.state, self.sheet, self.findings
         state.opened.connect(self._on_opened)
         state.settled.connect(self._on_settled)
+        self.frame.following.may_close.connect(self.close)
         self.remains.wants_saving.connect(self.project.ask_rescue)
         self.welcome.wants_new.connect(self.project.ask_new)
         self.welcome.wants_open.connect(self.project.ask_open)
@@ -221,6 +222,7 @@ class Window(QMainWindow):
             show_rule=self.findings.show_rule,
             reload=frame.following.reload,
             go=frame.go,
+            open_project=self.project.open_project,
         )
         state.selected.connect(frame.pages.desk.selected)
         frame.go(_FIRST)
@@ -243,9 +245,12 @@ class Window(QMainWindow):
                 act.setToolTip(words.format(places[station.place].title))
 
     def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802
-        """Stop what is running and close the project; an edit that then fails is told before the window goes."""
+        """Stop what is running and close the project once it has; an edit that then fails is told before."""
         self.release.forget_files()
         if self.frame.close():
             super().closeEvent(event)
-        else:
-            event.ignore()
+            return
+        event.ignore()
+        ran = self.frame.jobs.log.running
+        if self.frame.following.closing:
+            self.frame.say(f"Stopping{f': {ran.title}' if ran is not None else ''}. The window closes by itself.", 0)

@@ -48,6 +48,7 @@ QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QAbstractSpinBox:focus {
 }
 QAbstractItemView, QScrollArea { border: ${thin}px solid $line; }
 QAbstractItemView:focus, QScrollArea:focus { border: ${ring}px solid $focus; }
+QScrollArea[frameShape="0"] { border: none; }
 QAbstractItemView QLineEdit { border-radius: 0; padding: 0 ${half}px; }
 QPushButton {
     background: $field; border: ${thin}px solid $edge; border-radius: ${corner}px; padding: ${hair}px ${middle}px;
@@ -88,6 +89,15 @@ QSplitter::handle:horizontal { width: ${thin}px; }
 QSplitter::handle:vertical { height: ${thin}px; }
 QProgressBar { background: $field; border: ${thin}px solid $line; border-radius: ${corner}px; text-align: center; }
 QProgressBar::chunk { background: $tint; border-radius: ${hair_less}px; }
+QScrollBar { background: transparent; border: none; }
+QScrollBar:vertical { width: ${middle}px; }
+QScrollBar:horizontal { height: ${middle}px; }
+QScrollBar::handle { background: $edge; border: ${less}px solid $window; border-radius: ${corner}px; }
+QScrollBar::handle:vertical { min-height: ${wide}px; }
+QScrollBar::handle:horizontal { min-width: ${wide}px; }
+QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
+QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
+QFrame#card { background: $pane; border: ${thin}px solid $line; border-radius: ${corner}px; }
 QToolTip { background: $field; color: $text; border: ${thin}px solid $edge; padding: ${hair}px; }
 """
 )
@@ -111,8 +121,8 @@ def sheet(*, dark: bool) -> str:
     return _SHEET.substitute(
         named,
         thin=THIN, ring=FOCUS, corner=CORNER, inner=TARGET - 2 * SPACE.hair,
-        half=half, hair=SPACE.hair, small=SPACE.small, middle=SPACE.middle,
-        half_less=half - less, hair_less=SPACE.hair - less, middle_less=SPACE.middle - less,
+        half=half, hair=SPACE.hair, small=SPACE.small, middle=SPACE.middle, wide=SPACE.wide,
+        less=SPACE.hair - less, half_less=half - less, hair_less=SPACE.hair - less, middle_less=SPACE.middle - less,
     )  # fmt: skip
 
 

@@ -97,6 +97,7 @@ COLOURS: Final[dict[Role, tuple[str, str]]] = {
     "focus": ("#214a45", "#6fc7b3"),
     "line": ("#d2d8d5", "#363d44"),
 }
+_BREATH: Final = 0.14
 SURFACES: Final[tuple[Surface, ...]] = tuple(each for each in get_args(Surface) if each != "accent")
 TEXTS: Final[tuple[Text, ...]] = get_args(Text)
 
@@ -143,6 +144,13 @@ def colour(role: Role, *, dark: bool | None = None) -> QColor:
         Opaque.
     """
     return QColor(COLOURS[role][dark_now() if dark is None else dark])
+
+
+def wash(role: Text, *, dark: bool | None = None) -> QColor:
+    """Return a surface with a breath of a text's colour, on which that text stands; it is opaque."""
+    ground, ink = colour("field", dark=dark), colour(role, dark=dark)
+    parts = zip(ground.getRgb()[:3], ink.getRgb()[:3], strict=True)
+    return QColor(*(round(under + (over - under) * _BREATH) for under, over in parts))
 
 
 def letters_at(percent: int) -> int:

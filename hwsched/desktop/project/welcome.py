@@ -3,6 +3,8 @@
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
 
+from hwsched.desktop.tokens import font
+
 WORDS = (
     "Survey what stands, fit what goes in, prove it before anything is ordered, "
     "and hand every installer one packet that is right."
@@ -19,10 +21,7 @@ class Welcome(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         title = QLabel("hwsched")
-        font = title.font()
-        font.setPointSizeF(font.pointSizeF() * 2.4)
-        font.setBold(True)
-        title.setFont(font)
+        title.setFont(font("title", bold=True))
         title.setAlignment(Qt.AlignmentFlag.AlignHCenter)
         words = QLabel(WORDS)
         words.setWordWrap(True)

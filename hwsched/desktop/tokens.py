@@ -149,7 +149,7 @@ def colour(role: Role, *, dark: bool | None = None) -> QColor:
 def wash(role: Text, *, dark: bool | None = None) -> QColor:
     """Return a surface with a breath of a text's colour, on which that text stands; it is opaque."""
     ground, ink = colour("field", dark=dark), colour(role, dark=dark)
-    parts = zip(ground.getRgb()[:3], ink.getRgb()[:3], strict=True)
+    parts = ((ground.red(), ink.red()), (ground.green(), ink.green()), (ground.blue(), ink.blue()))
     return QColor(*(round(under + (over - under) * _BREATH) for under, over in parts))
 
 

@@ -4,8 +4,10 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 
+from hwsched.desktop.preferences import Preferences
 from hwsched.desktop.project.today_page import TodayPage
 from hwsched.desktop.project.today_rows import CountRow, LevelRow
+from hwsched.desktop.window import Window
 from hwsched.operations.project.today import LevelProgress, SinceRelease, Task, Today
 
 
@@ -88,3 +90,27 @@ def test_what_changed_since_the_release_leads_to_it(at_work, qtbot):
         assert led.args == args, name
     (level,) = page.findChildren(LevelRow)
     assert level.accessibleName() == "No building, no level: 1 ready, 2 do not fit"
+
+
+def test_who_opens_a_project_first_lands_here_and_later_where_they_were(qtbot, project_file):
+    preferences = Preferences()
+    preferences.place = ""
+    window = Window("tester", preferences)
+    qtbot.addWidget(window)
+    window.show()
+    window.project.open_project(str(project_file))
+    here = window.frame.trail
+    assert here.here.place == "today"
+    page = window.frame.pages.page("today")
+    qtbot.waitUntil(lambda: page.today is not None, timeout=30000)
+    measure = row(page, "to-measure")
+    qtbot.mouseClick(measure, Qt.MouseButton.LeftButton)
+    assert here.here.place == "openings"
+    assert list(window.frame.state.ids) == list(measure.task.openings)
+    assert Preferences().place == "openings"
+    qtbot.keyClick(window, Qt.Key.Key_Left, Qt.KeyboardModifier.AltModifier)
+    assert here.here.place == "today"
+    # The page follows another project, and shows nothing of the one before.
+    window.project.open_project(str(project_file))
+    assert page.today is None
+    qtbot.waitUntil(lambda: page.today is not None, timeout=30000)

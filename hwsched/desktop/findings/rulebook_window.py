@@ -105,6 +105,10 @@ class RulebookWindow(ToolWindow):
         item = self.list.currentItem()
         return str(item.data(0, _RULE) or "") if item is not None else ""
 
+    def help_topic(self) -> str:
+        """Return the help page of what is looked at."""
+        return f"rules/{self.chosen()}" if self.chosen() else ""
+
     def follow(self) -> None:
         """Show what is in force now; the chosen rule stays chosen."""
         self.base = newest(self.desk.workspace.project)

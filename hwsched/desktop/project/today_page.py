@@ -11,6 +11,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QScrollArea, QVBoxLay
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.icons import Picture
 from hwsched.desktop.jobs import Jobs
+from hwsched.desktop.place import Place
 from hwsched.desktop.project.today_rows import CountRow, Legend, LevelRow
 from hwsched.desktop.tokens import SPACE, font
 from hwsched.operations.project.today import PERSONS, LevelProgress, Person, SinceRelease, Task, Today, read_today
@@ -47,7 +48,7 @@ class TodayPage(QScrollArea):
         self._frame = frame
         self._reading = Jobs(self)
         self._reading.failed.connect(frame.telling.tell)
-        self._old = True
+        self._old, self._leaving = True, False
         self.today: Today | None = None
         # Its lines take the keyboard, one after another, and come into sight.
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
@@ -55,14 +56,19 @@ class TodayPage(QScrollArea):
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setAccessibleName("What is to be done today")
-        self.told = QLabel("Reading the project…")
-        self.told.setWordWrap(True)
-        self._show_alone(self.told)
+        # One widget for good, in which bodies take turns: one that the area is given in place of another goes with what
+        # Python holds of it, and not of it alone.
+        self._inside = QWidget()
+        self._turns = QVBoxLayout(self._inside)
+        self._turns.setContentsMargins(0, 0, 0, 0)
+        self.setWidget(self._inside)
+        self._body = QWidget()
+        self._show_alone("Reading the project…")
         state = frame.state
         state.opened.connect(self._on_opened)
         state.reloaded.connect(self._on_changed)
         state.touched.connect(self._on_changed)
-        state.leaving.connect(self._reading.wait)
+        state.leaving.connect(self._on_leaving)
 
     def showEvent(self, event: QShowEvent) -> None:  # noqa: N802
         """Read anew what has changed while it was out of sight."""
@@ -77,7 +83,10 @@ class TodayPage(QScrollArea):
     def follow(self) -> None:
         """Read the project anew, unless nothing has changed or nobody looks."""
         workspace = self._frame.state.workspace
-        if not self._old or not self.isVisible() or workspace is None or self._reading.busy:
+        # Until the first reading of the project is handed over there is nothing to count.
+        if workspace is None or not workspace.turn or self._leaving:
+            return
+        if not self._old or not self.isVisible() or self._reading.busy:
             return
         # Read as it is shown; what is changed meanwhile makes it old again.
         self._old = False
@@ -112,13 +121,12 @@ class TodayPage(QScrollArea):
         whole.addWidget(self._since(today.since), 1)
         column.addLayout(whole)
         column.addStretch(1)
-        self.setWidget(body)
+        self._take_turns(body)
         self._focus(focused)
 
     def rows(self) -> list[CountRow]:
         """Return the counts, in their order."""
-        inside = self.widget()
-        return inside.findChildren(CountRow) if inside is not None else []
+        return self._body.findChildren(CountRow)
 
     def _title(self) -> str:
         workspace = self._frame.state.workspace
@@ -190,30 +198,61 @@ class TodayPage(QScrollArea):
 
     def _on_opened(self) -> None:
         self.today = None
-        self.told = QLabel("Reading the project…")
-        self._show_alone(self.told)
+        self._show_alone("Reading the project…")
         self._on_changed()
+
+    def _on_leaving(self) -> None:
+        """Let go of the project before it is closed: what is being read of it is not begun again."""
+        self._leaving = True
+        self._reading.wait()
+        self._leaving = False
 
     def _on_changed(self, _ids: object = None) -> None:
         self._old = True
-        # Until the first reading is handed over there is nothing to count.
-        if self._frame.state.workspace is not None and (self._frame.state.workspace.turn or self.today):
-            self.follow()
+        self.follow()
 
-    def _show_alone(self, label: QLabel) -> None:
+    def _show_alone(self, words: str) -> None:
+        label = QLabel(words)
+        label.setWordWrap(True)
         label.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        self.setWidget(label)
+        self._take_turns(label)
+
+    def _take_turns(self, body: QWidget) -> None:
+        """Show another body in place of the one before."""
+        self._turns.removeWidget(self._body)
+        self._body.hide()
+        self._body.deleteLater()
+        self._body = body
+        self._turns.addWidget(body)
 
     def _focused(self) -> str:
         """Return the name of the line that has the keyboard, so that it keeps it when the counts are read anew."""
-        inside = self.widget()
-        row = inside.focusWidget() if inside is not None else None
+        row = self._body.focusWidget()
         return row.task.name if isinstance(row, CountRow) and row.hasFocus() else ""
 
     def _focus(self, name: str) -> None:
         for row in self.rows():
             if name and row.task.name == name:
                 row.setFocus()
+
+
+def _place(frame: Frame) -> TodayPage:
+    page = TodayPage(frame)
+    page.wants_openings.connect(lambda ids, _said: frame.go("openings", tuple(ids)))
+    page.wants_parts.connect(lambda numbers, _said: frame.go("parts", tuple(numbers)))
+    page.wants_differences.connect(lambda: frame.go("revisions"))
+    page.wants_questions.connect(lambda: frame.go("deliveries"))
+    return page
+
+
+TODAY: Final = Place(
+    "today",
+    "Today",
+    "today",
+    "What is to be done next, how far each level is, what has changed",
+    rail=True,
+    make=_place,
+)
 
 
 def _card(title: str, image: str) -> tuple[QWidget, QVBoxLayout]:

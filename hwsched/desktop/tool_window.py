@@ -58,6 +58,8 @@ class Desk(QObject):
         Reads and checks everything anew, after a job that wrote.
     go : callable
         Goes to a place by its name, to show a thing.
+    open_project : callable
+        Opens another project, or the same one anew.
     """
 
     selected = Signal()
@@ -76,11 +78,12 @@ class Desk(QObject):
         show_rule: Callable[[str], None],
         reload: Callable[[], None],
         go: Callable[..., None],
+        open_project: Callable[[str], None],
     ) -> None:
         super().__init__(parent)
         self.workspace, self.jobs = workspace, jobs
         self.edit, self.edit_seen, self.chosen, self.select = edit, edit_seen, chosen, select
-        self.show_rule, self.reload, self.go = show_rule, reload, go
+        self.show_rule, self.reload, self.go, self.open_project = show_rule, reload, go, open_project
 
 
 class ToolWindow(QWidget):

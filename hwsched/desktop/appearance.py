@@ -43,17 +43,21 @@ _SHEET: Final = Template(
 QLineEdit, QPlainTextEdit, QTextEdit, QAbstractSpinBox {
     background: $field; border: ${thin}px solid $edge; border-radius: ${corner}px; padding: ${half}px ${hair}px;
 }
+QLineEdit, QAbstractSpinBox { min-height: ${line_inner}px; }
+QComboBox { min-height: ${target}px; }
+QCheckBox, QRadioButton { min-height: ${target}px; }
 QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QAbstractSpinBox:focus {
     border: ${ring}px solid $focus; padding: ${half_less}px ${hair_less}px;
 }
 QAbstractItemView, QScrollArea { border: ${thin}px solid $line; }
 QAbstractItemView:focus, QScrollArea:focus { border: ${ring}px solid $focus; }
 QScrollArea[frameShape="0"] { border: none; }
-QAbstractItemView QLineEdit { border-radius: 0; padding: 0 ${half}px; }
+QAbstractItemView QLineEdit { border-radius: 0; min-height: 0; padding: 0 ${half}px; }
 QPushButton {
     background: $field; border: ${thin}px solid $edge; border-radius: ${corner}px; padding: ${hair}px ${middle}px;
     min-height: ${inner}px;
 }
+QPushButton[line="true"] { text-align: left; }
 QPushButton:hover { background: $hover; }
 QPushButton:pressed, QPushButton:checked { background: $tint; }
 QPushButton:focus { border: ${ring}px solid $focus; padding: ${hair_less}px ${middle_less}px; }
@@ -73,10 +77,10 @@ QTabBar::tab {
 }
 QTabBar::tab:hover { background: $hover; }
 QTabBar::tab:selected { color: $text; border-bottom: ${ring}px solid $accent; }
-QTabBar:focus::tab:selected { background: $tint; }
+QTabBar::tab:selected:focus { background: $tint; }
 QHeaderView::section {
     background: $window; color: $soft; border: none; border-right: ${thin}px solid $line;
-    border-bottom: ${thin}px solid $line; padding: ${hair}px ${small}px;
+    border-bottom: ${thin}px solid $line; padding: ${hair}px ${small}px; text-align: left;
 }
 QMenuBar { background: $window; }
 QMenuBar::item { padding: ${hair}px ${small}px; border-radius: ${corner}px; }
@@ -120,7 +124,8 @@ def sheet(*, dark: bool) -> str:
     less, half = FOCUS - THIN, SPACE.hair // 2
     return _SHEET.substitute(
         named,
-        thin=THIN, ring=FOCUS, corner=CORNER, inner=TARGET - 2 * SPACE.hair,
+        thin=THIN, ring=FOCUS, corner=CORNER, target=TARGET,
+        inner=TARGET - 2 * SPACE.hair, line_inner=TARGET - 2 * half - 2 * THIN,
         half=half, hair=SPACE.hair, small=SPACE.small, middle=SPACE.middle, wide=SPACE.wide,
         less=SPACE.hair - less, half_less=half - less, hair_less=SPACE.hair - less, middle_less=SPACE.middle - less,
     )  # fmt: skip

@@ -93,3 +93,6 @@ class Rail(QFrame):
         for name, button in self.buttons.items():
             button.setChecked(name == room)
         self._group.setExclusive(True)
+        if self._group.checkedButton() is None and self.buttons:
+            # Of buttons that exclude one another Tab reaches the one that is down; where none is, the first.
+            next(iter(self.buttons.values())).setFocusPolicy(Qt.FocusPolicy.StrongFocus)

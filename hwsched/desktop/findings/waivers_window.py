@@ -20,6 +20,7 @@ class WaiversWindow(ToolWindow):
         super().__init__(desk, "Waivers", parent)
         self.resize(900, 400)
         self.list = QTreeWidget()
+        self.list.setAccessibleName("Waivers")
         self.list.setHeaderLabels(["Rule", "About", "Opening", "Holds for", "Person", "Given", "Until", "Reason"])
         self.list.setRootIsDecorated(False)
         self.list.setAlternatingRowColors(True)

@@ -8,6 +8,7 @@ from functools import partial
 from typing import Any, Final
 
 from PySide6.QtCore import Qt, QUrl
+from PySide6.QtGui import QTextBlockFormat, QTextCursor, QTextDocument
 from PySide6.QtWidgets import (
     QLabel,
     QLineEdit,
@@ -25,6 +26,8 @@ from hwsched.desktop.place import Place
 from hwsched.desktop.project.help_topics import GROUPS, linked, place_topic, text_of, topics
 from hwsched.desktop.tokens import SPACE, wide
 
+_LINE: Final = 130
+"""Height of a line [%]."""
 _NAME: Final = Qt.ItemDataRole.UserRole
 
 
@@ -100,6 +103,7 @@ class HelpPage(QSplitter):
             self.page.setMarkdown(text)
         else:
             self.page.setPlainText(text)
+        _air(self.page.document(), markdown)
         self._groups[self._group_of[name]].setExpanded(True)
         self.topics.setCurrentItem(self._lines[name])
 
@@ -131,6 +135,21 @@ class HelpPage(QSplitter):
             if words:
                 branch.setExpanded(True)
         self.none.setVisible(not kept)
+
+
+def _air(text: QTextDocument, markdown: bool) -> None:
+    """Set lines apart as pages to be read want it; plain text keeps its columns."""
+    text.setDocumentMargin(SPACE.wide)
+    cursor = QTextCursor(text)
+    block = text.begin()
+    while block.isValid():
+        cursor.setPosition(block.position())
+        look = QTextBlockFormat()
+        look.setLineHeight(_LINE, QTextBlockFormat.LineHeightTypes.ProportionalHeight.value)
+        if markdown:
+            look.setBottomMargin(SPACE.hair if block.textList() is not None else SPACE.small)
+        cursor.mergeBlockFormat(look)
+        block = block.next()
 
 
 def topic_here(frame: Frame) -> str:

@@ -19,6 +19,7 @@ class GateWindow(ToolWindow):
         super().__init__(desk, "Release gate", parent)
         self.resize(820, 480)
         self.list = QTreeWidget()
+        self.list.setAccessibleName("Openings that are held back")
         self.list.setHeaderLabels(["Opening", "What is missing until it may be picked for and installed"])
         self.list.header().setSectionResizeMode(0, QHeaderView.ResizeMode.ResizeToContents)
         self.list.setWordWrap(True)

@@ -48,6 +48,7 @@ class OpeningsView(QWidget):
         self.earlier = EarlierLine()
         self.questions = QuestionsLine()
         self.search = QLineEdit()
+        self.search.setAccessibleName("Words of an opening")
         self.search.setPlaceholderText("Find: mark, room, lock, hand ...")
         self.search.setClearButtonEnabled(True)
         self._timer = QTimer(self)
@@ -55,6 +56,7 @@ class OpeningsView(QWidget):
         self._timer.setInterval(_PAUSE_MS)
         self._timer.timeout.connect(self._search_now)
         self.state = QComboBox()
+        self.state.setAccessibleName("State")
         self.state.addItem("Any state", "")
         for word in STATES:
             self.state.addItem(word, word)
@@ -230,6 +232,7 @@ class OpeningsView(QWidget):
 
 def _table(register: Register) -> QTableView:
     table = QTableView()
+    table.setAccessibleName("Openings")
     table.setModel(register)
     table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
     table.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)

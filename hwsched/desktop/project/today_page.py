@@ -6,10 +6,10 @@ from typing import Any, Final
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QHideEvent, QShowEvent
-from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
 from hwsched.desktop.frame import Frame
-from hwsched.desktop.icons import Picture
+from hwsched.desktop.icons import Picture, icon
 from hwsched.desktop.jobs import Jobs
 from hwsched.desktop.place import Place
 from hwsched.desktop.project.today_rows import CountRow, Legend, LevelRow
@@ -151,6 +151,12 @@ class TodayPage(QScrollArea):
             column.addWidget(row)
         if not levels:
             column.addWidget(QLabel("No openings yet: take in a survey."))
+            if "take-in-survey" in self._frame.commands:
+                act = self._frame.commands["take-in-survey"].act
+                begin = QPushButton(icon("take-in", "link"), act.text())
+                begin.setToolTip(act.toolTip())
+                begin.clicked.connect(lambda _checked=False: act.trigger())
+                column.addWidget(begin, 0, Qt.AlignmentFlag.AlignLeft)
         column.addStretch(1)
         return card
 

@@ -8,7 +8,7 @@ from PySide6.QtGui import QFont, QPalette
 from PySide6.QtWidgets import QApplication
 
 from hwsched.desktop.preferences import Preferences, Theme
-from hwsched.desktop.tokens import COLOURS, CORNER, FOCUS, SPACE, TARGET, THIN, Role, colour, letters_at
+from hwsched.desktop.tokens import COLOURS, CORNER, FOCUS, ICON, SPACE, TARGET, THIN, TYPE, Role, at_percent, colour
 
 _SCHEMES: Final[dict[Theme, Qt.ColorScheme]] = {
     "system": Qt.ColorScheme.Unknown,
@@ -85,6 +85,7 @@ QHeaderView::section {
 QMenuBar { background: $window; }
 QMenuBar::item { padding: ${hair}px ${small}px; border-radius: ${corner}px; }
 QMenuBar::item:selected { background: $tint; color: $text; }
+QPushButton, QCheckBox, QRadioButton, QTabBar, QToolBar { icon-size: ${icon}px; }
 QToolBar { border: none; border-bottom: ${thin}px solid $line; spacing: ${hair}px; padding: ${hair}px; }
 QStatusBar { border-top: ${thin}px solid $line; }
 QStatusBar::item { border: none; }
@@ -117,14 +118,14 @@ def palette(*, dark: bool) -> QPalette:
     return made
 
 
-def sheet(*, dark: bool) -> str:
-    """Return the style sheet of a theme: what a palette cannot say."""
+def sheet(*, dark: bool, percent: int = 100) -> str:
+    """Return the style sheet of a theme at a text size: what a palette cannot say."""
     named = {role.replace("-", "_"): codes[dark] for role, codes in COLOURS.items()}
     # The ring of the focus is thicker than an edge: by so much less stands what it surrounds away from it.
     less, half = FOCUS - THIN, SPACE.hair // 2
     return _SHEET.substitute(
         named,
-        thin=THIN, ring=FOCUS, corner=CORNER, target=TARGET,
+        thin=THIN, ring=FOCUS, icon=at_percent(ICON, percent), corner=CORNER, target=TARGET,
         inner=TARGET - 2 * SPACE.hair, line_inner=TARGET - 2 * half - 2 * THIN,
         half=half, hair=SPACE.hair, small=SPACE.small, middle=SPACE.middle, wide=SPACE.wide,
         less=SPACE.hair - less, half_less=half - less, hair_less=SPACE.hair - less, middle_less=SPACE.middle - less,
@@ -166,10 +167,10 @@ class Look(QObject):
         self._shown = wanted
         dark, percent = wanted
         letters = QFont(self._application.font())
-        letters.setPixelSize(letters_at(percent))
+        letters.setPixelSize(at_percent(TYPE.normal, percent))
         self._application.setFont(letters)
         self._application.setPalette(palette(dark=dark))
-        self._application.setStyleSheet(sheet(dark=dark))
+        self._application.setStyleSheet(sheet(dark=dark, percent=percent))
 
     def _on_chosen(self, name: str) -> None:
         if name == "theme":

@@ -46,7 +46,7 @@ from hwsched.desktop.release.release_actions import ReleaseActions
 from hwsched.desktop.status_line import StatusLine
 from hwsched.desktop.survey.openings_place import OpeningsPlace
 from hwsched.desktop.survey.survey_actions import SurveyActions
-from hwsched.desktop.tokens import wide
+from hwsched.desktop.tokens import icon_size, wide
 from hwsched.desktop.tool_window import Desk
 from hwsched.operations.findings.why import HOLES
 
@@ -193,6 +193,7 @@ class Window(QMainWindow):
         bar.setObjectName("work")
         bar.setMovable(False)
         bar.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
+        bar.setIconSize(icon_size())
         for group in (
             (self.act_back, self.act_forward),
             (self.fitting.act_fit, self.fitting.act_check, self.release.act_print),

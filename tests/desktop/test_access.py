@@ -107,7 +107,11 @@ def faults(window):
 def cut(window):
     """Words in sight that stand in less room than they need."""
     for each in window.findChildren(QAbstractButton.__mro__[1]):
-        if not each.isVisibleTo(window) or not isinstance(each, (QPushButton, QToolButton, QLabel)) or not each.text():
+        if (
+            not each.isVisibleTo(window.window())
+            or not isinstance(each, (QPushButton, QToolButton, QLabel))
+            or not each.text()
+        ):
             continue
         if isinstance(each, QLabel) and each.wordWrap():
             if each.heightForWidth(each.width()) > each.height() + 1:
@@ -123,10 +127,12 @@ def test_every_place_is_worked_by_anybody(whole, qtbot):
         whole.centre.layout().activate()
         qtbot.wait(0)
         seen.add(whole.frame.trail.here.place)
-        for fault in faults(whole):
-            found.setdefault(fault, place.name)
-        for fault in cut(whole):
-            short.setdefault(fault, place.name)
+        # What stands around every place is looked at once; on the rail it depends on the place what Tab reaches.
+        for part in (whole.centre, whole.rail) if len(seen) > 1 else (whole,):
+            for fault in faults(part):
+                found.setdefault(fault, place.name)
+            for fault in cut(part):
+                short.setdefault(fault, place.name)
     idle(qtbot, whole)
     assert len(seen) >= 15
     assert not found, "\n".join(f"{where}: {what}" for what, where in found.items())

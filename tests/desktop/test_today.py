@@ -65,8 +65,10 @@ def test_counts_follow_what_is_changed_and_the_keyboard_stays_where_it_was(page,
     assert QApplication.focusWidget() is row(page, "to-measure")
 
 
-def test_what_changed_since_the_release_leads_to_it(at_work, qtbot):
-    page = TodayPage(at_work.frame)
+def test_what_changed_since_the_release_leads_to_it(qtbot):
+    window = Window("tester")
+    qtbot.addWidget(window)
+    page = TodayPage(window.frame)
     qtbot.addWidget(page)
     since = SinceRelease("B", "2026-03-01T10:00", ("n",), ("c", "d"), 3, 0)
     tasks = (

@@ -4,7 +4,6 @@ from collections import Counter
 from collections.abc import Mapping
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QFontDatabase
 from PySide6.QtWidgets import (
     QCheckBox,
     QFormLayout,
@@ -21,6 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.side_place import SidePlace
+from hwsched.desktop.tokens import fixed_font
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.operations.project.history import newest
 from hwsched.operations.project.reading_settings import settings_of
@@ -60,7 +60,7 @@ class RulebookWindow(ToolWindow):
         self.page = QPlainTextEdit()
         self.page.setAccessibleName("Page of the rule")
         self.page.setReadOnly(True)
-        self.page.setFont(QFontDatabase.systemFont(QFontDatabase.SystemFont.FixedFont))
+        self.page.setFont(fixed_font())
         self.limits: dict[str, QLineEdit] = {}
         self.form_area = QScrollArea()
         self.form_area.setWidgetResizable(True)

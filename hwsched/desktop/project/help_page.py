@@ -24,7 +24,7 @@ from hwsched.desktop.finding import Found
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.place import Place
 from hwsched.desktop.project.help_topics import GROUPS, linked, place_topic, text_of, topics
-from hwsched.desktop.tokens import SPACE, wide
+from hwsched.desktop.tokens import SPACE, fixed_font, font, wide
 
 _LINE: Final = 130
 """Height of a line [%]."""
@@ -99,6 +99,7 @@ class HelpPage(QSplitter):
     def _show(self, name: str) -> None:
         self.name = name
         text, markdown = text_of(name)
+        self.page.document().setDefaultFont(font() if markdown else fixed_font())
         if markdown:
             self.page.setMarkdown(text)
         else:

@@ -67,8 +67,12 @@ class CellDelegate(QStyledItemDelegate):
             return
         if view.selectionModel().isRowSelected(index.row(), index.parent()):
             painter.save()
-            painter.setPen(QPen(colour("focus"), FOCUS, Qt.PenStyle.DotLine))
-            painter.drawRect(QRect(option.rect).adjusted(1, 1, -FOCUS, -FOCUS))
+            painter.setPen(QPen(colour("focus"), FOCUS))
+            rect = QRect(option.rect)
+            if index.column() == first:
+                painter.drawLine(rect.topLeft(), rect.bottomLeft())
+            if index.column() == last:
+                painter.drawLine(rect.topRight(), rect.bottomRight())
             painter.restore()
 
     def _paint_group(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:

@@ -64,6 +64,8 @@ class Contents(Generic[Row]):
         self.arrangement = arrangement.of_known(self.known)
         names = self.arrangement.columns or tuple(each.name for each in self.known.values() if each.standard)
         self.columns: list[Column[Row]] = [self.known[name] for name in names]
+        frozen = max(0, min(self.arrangement.frozen, len(names) - 1))
+        self.arrangement = replace(self.arrangement, frozen=frozen)
         self.filters = {name: values for name, values in self.filters.items() if name in self.known}
         self.choose()
 

@@ -14,8 +14,11 @@ from PySide6.QtCore import QObject, QThread, Signal, Slot
 from PySide6.QtWidgets import QWidget
 from shiboken6 import isValid
 
+from hwsched.desktop.job_log import JobLog
+from hwsched.desktop.ran import Ran, Report
 from hwsched.model.written import Written, noting
 from hwsched.operations.outcome import changes_of
+from hwsched.telling.masking import masked
 
 Progress = Callable[[int, int], None]
 Cancelled = Callable[[], bool]
@@ -52,6 +55,9 @@ class _Job:
     once_more: Callable[[], object]
     ask_again: Callable[[], object] | None
     doing: str
+    ran: Ran | None = None
+    """Where it is one that is kept to be read."""
+    tells: Callable[[Any], Report] | None = None
 
 
 class _Runner(QThread):
@@ -67,6 +73,10 @@ class _Runner(QThread):
 
     def stop(self) -> None:
         self._stop = True
+
+    @property
+    def stopped(self) -> bool:
+        return self._stop
 
     def run(self) -> None:
         with noting() as written:
@@ -98,6 +108,8 @@ class Jobs(QObject):
         self._job: _Job | None = None
         self._waiting: deque[_Job] = deque()
         self._told = False
+        self.log = JobLog(self)
+        """Long work, kept to be read after it ended."""
 
     @property
     def busy(self) -> bool:
@@ -112,6 +124,8 @@ class Jobs(QObject):
         *,
         asker: QWidget | None = None,
         ask_again: Callable[[], object] | None = None,
+        tells: Callable[[Any], Report] | None = None,
+        kept: bool = True,
     ) -> bool:
         """Start long work, unless something is running.
 
@@ -127,6 +141,10 @@ class Jobs(QObject):
             The window in which it was asked for: errors are told there.
         ask_again : callable, optional
             Where what was chosen is refused: asks anew.
+        tells : callable, optional
+            Says of its result what came of it, for the page that stays.
+        kept : bool
+            Whether it is kept to be read after it ended, as what only reads is not.
 
         Returns
         -------
@@ -137,9 +155,10 @@ class Jobs(QObject):
             return False
 
         def once_more() -> None:
-            self.run(title, work, then, asker=asker, ask_again=ask_again)
+            self.run(title, work, then, asker=asker, ask_again=ask_again, tells=tells, kept=kept)
 
-        self._start(_Job(title, work, then, asker, once_more, ask_again, _name(work)), 0)
+        ran = Ran(title) if kept else None
+        self._start(_Job(title, work, then, asker, once_more, ask_again, _name(work), ran, tells), 0)
         return True
 
     def edit(
@@ -174,6 +193,9 @@ class Jobs(QObject):
         """Ask the running work to stop."""
         if self._runner is not None:
             self._runner.stop()
+            if self._job is not None and self._job.ran is not None:
+                self._job.ran.stopping = True
+                self.log.go_on(self._job.ran)
 
     def leave(self, asker: QWidget) -> None:
         """Let an asker go: its long work is asked to stop, its edits are made; it hears of neither, the views do."""
@@ -193,14 +215,23 @@ class Jobs(QObject):
     def _start(self, job: _Job, patience_ms: int) -> None:
         runner = _Runner(job.work, self)
         self._runner, self._job, self._told = runner, job, False
-        runner.progressed.connect(self.progressed)
+        runner.progressed.connect(self._on_progressed)
         runner.finished.connect(self._on_finished)
         runner.start()
         if patience_ms and runner.wait(patience_ms):
             self._hand_over(runner)
             return
         self._told = True
+        if job.ran is not None:
+            self.log.begin(job.ran)
         self.started.emit(job.title)
+
+    @Slot(int, int)
+    def _on_progressed(self, done: int, total: int) -> None:
+        if self._job is not None and self._job.ran is not None:
+            self._job.ran.done, self._job.ran.total = done, total
+            self.log.go_on(self._job.ran)
+        self.progressed.emit(done, total)
 
     @Slot()
     def _on_finished(self) -> None:
@@ -216,6 +247,8 @@ class Jobs(QObject):
         self._runner = self._job = None
         runner.wait()
         runner.deleteLater()
+        if job.ran is not None:
+            self._conclude(job, job.ran, runner)
         if self._told:
             self.ended.emit()
         try:
@@ -229,6 +262,17 @@ class Jobs(QObject):
             # What was asked for by now has begun already, or begins here.
             if self._runner is None and self._waiting:
                 self._start(self._waiting.popleft(), self.patience_ms)
+
+    def _conclude(self, job: _Job, ran: Ran, runner: _Runner) -> None:
+        """Write down what came of a job that is kept."""
+        if runner.error is not None:
+            ran.trouble = (masked(str(runner.error)).splitlines() or [type(runner.error).__name__])[0]
+            ran.end("stopped" if runner.stopped else "failed")
+        else:
+            if job.tells is not None:
+                ran.report = job.tells(runner.result)
+            ran.end("stopped" if runner.stopped else "done")
+        self.log.end(ran)
 
     def _fail(self, job: _Job, error: BaseException, written: tuple[Written, ...]) -> None:
         _LOG.info(f"{job.doing} did not come to its end: {type(error).__name__}")

@@ -4,8 +4,6 @@ from collections.abc import Callable
 
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.jobs import Cancelled, Progress
-from hwsched.desktop.opening.upgrade_window import UpgradeWindow
-from hwsched.desktop.opening.what_if_window import WhatIfWindow
 from hwsched.desktop.subject import Subject
 from hwsched.operations.changes import Changes
 from hwsched.operations.opening.fitting_openings import FitOutcome, fit_openings
@@ -25,15 +23,17 @@ class FitActions(Subject):
     def __init__(self, frame: Frame, in_view: Callable[[], list[str]]) -> None:
         super().__init__(frame)
         self._in_view = in_view
-        self.act_fit = self.action("Fit", "Work out parts, place, cable, power and holes", self.fit, "openings", "F5")
-        self.act_check = self.action("Check", "Let every rule speak again", self.check, "openings", "F6")
-        self.act_what_if = self.action("What if?", "Compare before anything is changed", self.show_what_if, "project")
-        self.act_upgrade = self.action(
-            "Since the upgrade",
-            "What this version says otherwise than an earlier one",
-            self.show_since_upgrade,
-            "project",
+        self.act_fit = self.action(
+            "Fit",
+            "Work out parts, place, cable, power and holes",
+            self.fit,
+            "openings",
+            "F5",
+            acts_on="in view",
+            icon="fit",
         )
+        self.act_check = self.action("Check", "Let every rule speak again", self.check, "openings", "F6", icon="check")
+        self.act_what_if, self.act_upgrade = self.way_to("what-if"), self.way_to("upgrade")
 
     def fit(self) -> None:
         """Fit the openings that are shown; those whose fit is another one are read anew."""
@@ -56,12 +56,6 @@ class FitActions(Subject):
         """Read and check everything anew."""
         self.frame.following.reload()
 
-    def show_what_if(self) -> None:
-        """Show what would be different."""
-        self.frame.side.show(WhatIfWindow, lambda desk: WhatIfWindow(desk, self.frame.window))
-
     def show_since_upgrade(self) -> None:
         """Show what this version says otherwise than the one that worked out the stored fits."""
-        window = self.frame.side.show(UpgradeWindow, lambda desk: UpgradeWindow(desk, self.frame.window))
-        if window is not None and window.found is None:
-            window.compare()
+        self.frame.go("upgrade")

@@ -46,22 +46,32 @@ class OpeningActions(Subject):
         """The question whether openings are removed."""
         self.act_add = self.action("Add opening", "Add an opening by hand", self.ask_opening, "project")
         self.act_item = self.action(
-            "Add existing item", "Add an existing item to the chosen opening", self.ask_item, "openings"
+            "Add existing item",
+            "Add an existing item to the chosen opening",
+            self.ask_item,
+            "openings",
+            acts_on="chosen",
         )
         self.act_remove = self.action(
-            "Remove openings", "Remove the selected openings with all their facts", self.ask_removal, "openings"
+            "Remove openings",
+            "Remove the selected openings with all their facts",
+            self.ask_removal,
+            "openings",
+            acts_on="selected",
         )
         self.act_retire = self.action(
             "Retire openings",
             "Let the selected openings rest that the building has no more; they can be brought back",
             self.ask_retiring,
             "openings",
+            acts_on="selected",
         )
         self.act_release = self.action(
             "Release unit",
             "Leave the place of the chosen opening's unit to the fit again",
             self.release_unit,
             "openings",
+            acts_on="chosen",
         )
         sheet.edited.connect(self.type_fact)
         sheet.facts.echoed.connect(lambda words: frame.say(words, 0))

@@ -156,7 +156,9 @@ class CostWindow(ToolWindow):
         self.edit_seen(act, self._base, then)
 
 
-COST = SidePlace("cost", "Cost", "Totals, and the terms that the project pays", CostWindow, shown=CostWindow.reckon)
+COST = SidePlace(
+    "cost", "Cost", "Totals, and the terms that the project pays", CostWindow, within="parts", shown=CostWindow.reckon
+)
 
 
 def _show(table: QTreeWidget, found: Any, *, labour: bool) -> None:

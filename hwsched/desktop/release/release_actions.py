@@ -12,7 +12,6 @@ from hwsched.desktop.frame import Frame
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.release.files_page import FilesPage
 from hwsched.desktop.release.print_dialog import PrintDialog
-from hwsched.desktop.release.revisions_window import RevisionsWindow
 from hwsched.desktop.subject import Subject
 from hwsched.documents.release.packet import PACKET
 from hwsched.documents.view import Format
@@ -57,16 +56,16 @@ class ReleaseActions(Subject):
             self.ask_print,
             "openings",
             QKeySequence.StandardKey.Print,
+            icon="print",
         )
         self.act_labels = self.action(
-            "Labels…", "A label for the box of each shown opening, on a sheet of labels", self.ask_labels, "openings"
+            "Labels…",
+            "A label for the box of each shown opening, on a sheet of labels",
+            self.ask_labels,
+            "openings",
+            acts_on="in view",
         )
-        self.act_revisions = self.action(
-            "Revisions",
-            "States of the project under a letter: freeze one, compare",
-            self.show_revisions,
-            "project",
-        )
+        self.act_revisions = self.way_to("revisions")
         files.wants_file.connect(self.ask_file)
         files.wants_look.connect(self.look_at_file)
         files.wants_off.connect(self.take_file_off)
@@ -186,10 +185,6 @@ class ReleaseActions(Subject):
         workspace = self.state.workspace
         if workspace is not None:
             self.frame.edit(lambda: detach(workspace.project, [attached.id], who=workspace.who))
-
-    def show_revisions(self) -> None:
-        """Show the revisions."""
-        self.frame.side.show(RevisionsWindow, lambda desk: RevisionsWindow(desk, self.frame.window))
 
     def forget_files(self) -> None:
         """Remove what was written out to be looked at."""

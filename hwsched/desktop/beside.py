@@ -10,6 +10,7 @@ from hwsched.desktop.survey.deliveries_window import DELIVERIES
 from hwsched.desktop.survey.missing_window import MISSING
 from hwsched.desktop.opening.what_if_window import WHAT_IF
 from hwsched.desktop.findings.why_window import WHY
+from hwsched.desktop.findings.findings_window import FINDINGS
 from hwsched.desktop.findings.waivers_window import WAIVERS
 from hwsched.desktop.opening.upgrade_window import UPGRADE
 from hwsched.desktop.parts.sets_window import SETS

@@ -58,6 +58,8 @@ class Desk(QObject):
         Reads and checks everything anew, after a job that wrote.
     go : callable
         Goes to a place by its name, to show a thing.
+    show_fact : callable
+        Shows a fact of the chosen opening, by ``entity.attribute``, beside the register.
     """
 
     selected = Signal()
@@ -76,11 +78,12 @@ class Desk(QObject):
         show_rule: Callable[[str], None],
         reload: Callable[[], None],
         go: Callable[..., None],
+        show_fact: Callable[[str], None],
     ) -> None:
         super().__init__(parent)
         self.workspace, self.jobs = workspace, jobs
         self.edit, self.edit_seen, self.chosen, self.select = edit, edit_seen, chosen, select
-        self.show_rule, self.reload, self.go = show_rule, reload, go
+        self.show_rule, self.reload, self.go, self.show_fact = show_rule, reload, go, show_fact
 
 
 class ToolWindow(QWidget):

@@ -221,6 +221,7 @@ class Window(QMainWindow):
             show_rule=self.findings.show_rule,
             reload=frame.following.reload,
             go=frame.go,
+            show_fact=self.sheet.show_fact,
         )
         state.selected.connect(frame.pages.desk.selected)
         frame.go(_FIRST)

@@ -199,6 +199,10 @@ class Grid(QWidget):
     def _arrange(self, names: tuple[str, ...], frozen: int) -> None:
         self._lay(columns=names, frozen=frozen)
 
+    def lay_columns(self, names: tuple[str, ...]) -> None:
+        """Show these columns, in this order."""
+        self._lay(columns=names)
+
     def lay(self, arrangement: Arrangement) -> None:
         """Show columns and rows as they were laid out once."""
         self.model.arrange(arrangement)

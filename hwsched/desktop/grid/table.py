@@ -225,7 +225,8 @@ class _Frozen(QTableView):
         return super().event(event)
 
     def _on_resized(self, section: int, _before: int, width: int) -> None:
-        if self._table.columnWidth(section) != width:
+        # Of a column that is hidden here the width is none.
+        if not self.isColumnHidden(section) and width and self._table.columnWidth(section) != width:
             self._table.setColumnWidth(section, width)
 
 

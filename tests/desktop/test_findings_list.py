@@ -66,10 +66,11 @@ def test_findings_stand_by_rule_opening_and_cure_and_lead_to_the_fact(at_work, q
 
 def test_a_missing_fact_is_filled_in_for_all_that_lack_it_after_a_preview(at_work, qtbot, page):
     lines = page.model.contents.rows
-    counts = {line.need: len(sharing(lines, line)) for line in lines if page.mending.kind(line) == "fact"}
+    counts = {line.need: page.mending.words(sharing(lines, line))[1] for line in lines if line.need}
     need = max(counts, key=counts.get)
     line = next(line for line in lines if line.need == need)
     marks = {each.mark for each in sharing(lines, line)}
+    assert counts[need] > 1
     before = len(history(at_work.frame.state.workspace.project))
     pick(qtbot, page, line)
     assert page.mend.text() == f"Fill in for {counts[need]}…"
@@ -80,6 +81,7 @@ def test_a_missing_fact_is_filled_in_for_all_that_lack_it_after_a_preview(at_wor
     qtbot.keyClicks(pane.field, text or column.attribute.choices[0].label if column.attribute.choices else text or "x")
     told = {pane.lines.item(row, 0).text() for row in range(pane.lines.rowCount())}
     assert told <= marks
+    assert len(told) == counts[need]
     assert pane.take.isEnabled()
     assert len(history(at_work.frame.state.workspace.project)) == before, "nothing is written before it is taken"
     qtbot.keyClick(pane.field, Qt.Key.Key_Return)

@@ -125,10 +125,10 @@ class FindingsWindow(ToolWindow):
         self.fact.setEnabled(bool(lines))
         self.rule.setEnabled(bool(lines))
         self.waive.setEnabled(idle and any(line.spoken for line in lines))
-        how = self.mending.words(lines[0]) if lines else ""
+        share = sharing(self.model.contents.rows, lines[0]) if lines else []
+        how, count = self.mending.words(share)
         self.mend.setEnabled(idle and bool(how))
-        share = len(sharing(self.model.contents.rows, lines[0])) if how else 0
-        self.mend.setText(f"{how} for {share}…" if how else "Mend for all…")
+        self.mend.setText(f"{how} for {count}…" if how else "Mend for all…")
 
     def tell(self, thing: object) -> None:
         """Show what somebody came for: the findings of a rule, by its identifier."""
@@ -153,9 +153,9 @@ class FindingsWindow(ToolWindow):
         self.waive_pane.hide()
         share = sharing(self.model.contents.rows, lines[0])
         ids = list(dict.fromkeys(line.opening for line in share))
-        kind = self.mending.kind(lines[0])
+        kind = self.mending.kind(share)
         if kind == "fact":
-            self.told.setText(self.mending.ask_fact(lines[0].need, ids))
+            self.told.setText(self.mending.ask_fact(share))
         elif kind == "fit":
             self._fit(ids)
         elif kind == "waiver":

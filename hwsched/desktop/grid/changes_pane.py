@@ -132,7 +132,7 @@ class ChangesPane(QFrame):
         self.field.deleteLater()
         self.field = made
         counts = Counter(column.text(column.value(row)) or UNKNOWN for row in self._rows)
-        told = [f"{text} ({count})" for text, count in counts.most_common(_SAID)]
+        told = [f"{'not known' if text == UNKNOWN else text} ({count})" for text, count in counts.most_common(_SAID)]
         more = f" and {len(counts) - _SAID} other values" if len(counts) > _SAID else ""
         self.mixed.setText(f"{'mixed: ' if len(counts) > 1 else 'now: '}{', '.join(told)}{more}")
         if isinstance(made, QLineEdit):

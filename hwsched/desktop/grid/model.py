@@ -147,6 +147,8 @@ class GridModel(QAbstractTableModel, Generic[Row]):
             return _RIGHT
         if role == _ROLE.ForegroundRole and column.colour is not None:
             return column.colour(column.value(row))
+        if role == _ROLE.DecorationRole and column.icon is not None:
+            return column.icon(column.value(row))
         return None
 
     def _of_group(self, index: Index, role: int) -> Any:

@@ -2,9 +2,11 @@
 
 from typing import Final
 
-from PySide6.QtGui import QColor
+from PySide6.QtGui import QColor, QIcon
 
-from hwsched.desktop.tokens import Text, colour
+from hwsched.desktop.icons import state_icon
+from hwsched.desktop.tokens import STATES as LOOKS
+from hwsched.desktop.tokens import State, Text, colour
 from hwsched.operations.findings.checking import Checked
 
 STATES: Final = ("Fits", "Held", "Does not fit", "To measure", "Not worked out yet", "Earlier version")
@@ -37,3 +39,10 @@ def state_colour(state: str) -> QColor | None:
     """Return the colour of a state's word, readable on the present palette."""
     role = _ROLES.get(state)
     return None if role is None else colour(role)
+
+
+def state_shape(state: str) -> QIcon | None:
+    """Return the shape of a state, so that it is not told by its colour alone."""
+    role = _ROLES.get(state)
+    found: State | None = next((name for name, look in LOOKS.items() if look.role == role), None)
+    return None if found is None else state_icon(found)

@@ -23,16 +23,17 @@ def test_missing_facts_select_their_openings_and_the_return_visit_is_written(at_
     qtbot.waitUntil(lambda: at_work.openings.register.rowCount() < at_work.openings.register.total(), timeout=3000)
     at_work.survey.act_missing.trigger()
     missing = at_work.frame.side.windows[MissingWindow]
-    first = missing.list.topLevelItem(0)
-    counts = [int(missing.list.topLevelItem(n).text(2)) for n in range(missing.list.topLevelItemCount())]
+    contents, table = missing.model.contents, missing.grid.table
+    first = contents.row_at(0)
+    counts = [len(contents.row_at(n).alone) for n in range(len(contents))]
     assert counts == sorted(counts, reverse=True)
-    marks = set(first.text(4).split(", "))
-    where = missing.list.visualItemRect(first).center()
-    qtbot.mouseClick(missing.list.viewport(), LEFT, pos=where)
-    qtbot.mouseDClick(missing.list.viewport(), LEFT, pos=where)
+    marks = set(first.needed)
+    where = table.visualRect(missing.model.index(0, 0)).center()
+    qtbot.mouseClick(table.viewport(), LEFT, pos=where)
+    qtbot.mouseDClick(table.viewport(), LEFT, pos=where)
     chosen = {at_work.frame.state.workspace.checked[each].given.opening.mark for each in at_work.frame.state.ids}
     assert chosen == marks
-    assert len(chosen) == int(first.text(3))
+    assert missing.model.data(missing.model.index(0, 3)) == str(len(chosen))
     assert at_work.openings.search.text() == ""
     monkeypatch.setattr(QFileDialog, "getExistingDirectory", lambda *_: str(folder))
     qtbot.mouseClick(missing.write, LEFT)

@@ -60,9 +60,9 @@ class FindingsWindow(ToolWindow):
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, "Findings", parent)
         self.model = GridModel(Contents(COLUMNS, lambda line: line.id), self)
-        self.grid = Grid(self.model, "findings", "Findings", self._mark)
+        self.grid = Grid(self.model, "findings", "Findings", self._mark, opens=True)
         self.grid.picked.connect(self.enable)
-        self.grid.table.activated.connect(lambda _index: self.go_to_fact())
+        self.grid.opened.connect(lambda _line: self.go_to_fact())
         self.pane = ChangesPane()
         self.waive_pane = WaivePane()
         self.waive_pane.given.connect(self._waive)

@@ -34,6 +34,8 @@ class GridTable(QTableView):
     """A key asks for something: copy, paste, fill, clear, many, filter, menu."""
     clipped = Signal(object)
     """Somebody wants to edit a cell that cannot be; its index."""
+    entered = Signal(object)
+    """Return was pressed, or a double click made, in a cell that cannot be edited; its index."""
 
     def __init__(self, model: GridModel[Any], parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -42,6 +44,8 @@ class GridTable(QTableView):
         _set_up(self, model)
         self.frozen = _Frozen(self, model)
         self.frozen.setSelectionModel(self.selectionModel())
+        for view in (self, self.frozen):
+            view.doubleClicked.connect(self._on_double_click)
         self.horizontalHeader().sectionResized.connect(self._on_resized)
         self.verticalScrollBar().valueChanged.connect(self.frozen.verticalScrollBar().setValue)
         self.frozen.verticalScrollBar().valueChanged.connect(self.verticalScrollBar().setValue)
@@ -114,7 +118,7 @@ class GridTable(QTableView):
             if index.isValid() and index.flags() & Qt.ItemFlag.ItemIsEditable:
                 self.edit(index)
             elif index.isValid():
-                self.clipped.emit(index)
+                (self.clipped if event.key() == Qt.Key.Key_F2 else self.entered).emit(index)
         else:
             super().keyPressEvent(event)
             moved = self.currentIndex() != index
@@ -175,6 +179,10 @@ class GridTable(QTableView):
         if frozen and hidden > 0:
             bar = self.horizontalScrollBar()
             bar.setValue(bar.value() - hidden)
+
+    def _on_double_click(self, index: QModelIndex) -> None:
+        if index.data(GROUP) is None and not index.flags() & Qt.ItemFlag.ItemIsEditable:
+            self.entered.emit(index)
 
     def _on_resized(self, section: int, _before: int, width: int) -> None:
         self.frozen.setColumnWidth(section, width)

@@ -72,6 +72,6 @@ def _end(application: QApplication, window: Window, status: int) -> None:
         # It still opens the project: told to end before its loop runs, Qt would forget that and run for ever.
         QTimer.singleShot(0, application, lambda: _end(application, window, status))
         return
-    window.frame.jobs.wait()
+    window.frame.following.stop()
     window.close()
     application.exit(status)

@@ -18,6 +18,7 @@ from hwsched.desktop.job_log import JobLog
 from hwsched.desktop.ran import Ran, Report
 from hwsched.model.written import Written, noting
 from hwsched.operations.outcome import changes_of
+from hwsched.stopping import StopAskedError, stoppable
 from hwsched.telling.masking import masked
 
 Progress = Callable[[int, int], None]
@@ -58,28 +59,31 @@ class _Job:
     ran: Ran | None = None
     """Where it is one that is kept to be read."""
     tells: Callable[[Any], Report] | None = None
+    may_stop: bool = False
+    """Whether it is long work that can be stopped, and no edit."""
 
 
 class _Runner(QThread):
     progressed = Signal(int, int)
 
-    def __init__(self, work: Work, parent: QObject) -> None:
+    def __init__(self, work: Work, may_stop: bool, parent: QObject) -> None:
         super().__init__(parent)
-        self._work = work
+        self._work, self._may_stop = work, may_stop
         self._stop = False
         self.result: Any = None
         self.error: BaseException | None = None
         self.written: tuple[Written, ...] = ()
 
     def stop(self) -> None:
-        self._stop = True
+        """Ask long work to stop; an edit is always made."""
+        self._stop = self._may_stop
 
     @property
     def stopped(self) -> bool:
         return self._stop
 
     def run(self) -> None:
-        with noting() as written:
+        with noting() as written, stoppable(lambda: self._stop):
             try:
                 self.result = self._work(self.progressed.emit, lambda: self._stop)
             except BaseException as error:
@@ -101,6 +105,9 @@ class Jobs(QObject):
 
     patience_ms = 300
     """So long an edit may hold the screen: nearly every one is made by then, and nobody sees it come and go."""
+
+    closing_ms = 0
+    """So long closing holds the screen for what was asked to stop: it goes on by itself once that has."""
 
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
@@ -158,7 +165,7 @@ class Jobs(QObject):
             self.run(title, work, then, asker=asker, ask_again=ask_again, tells=tells, kept=kept)
 
         ran = Ran(title) if kept else None
-        self._start(_Job(title, work, then, asker, once_more, ask_again, _name(work), ran, tells), 0)
+        self._start(_Job(title, work, then, asker, once_more, ask_again, _name(work), ran, tells, may_stop=True), 0)
         return True
 
     def edit(
@@ -190,7 +197,7 @@ class Jobs(QObject):
             self._start(job, self.patience_ms)
 
     def cancel(self) -> None:
-        """Ask the running work to stop."""
+        """Ask the running work to stop; an edit is made to its end."""
         if self._runner is not None:
             self._runner.stop()
             if self._job is not None and self._job.ran is not None:
@@ -205,15 +212,30 @@ class Jobs(QObject):
                 if job is self._job:
                     self.cancel()
 
-    def wait(self) -> None:
-        """Stop the running work, make the edits that wait, and come back when all is handed over."""
+    def wait(self, within_ms: int | None = None) -> bool:
+        """Stop the running work, make the edits that wait, and come back when all is handed over.
+
+        Parameters
+        ----------
+        within_ms : int, optional
+            So long each piece of work is waited for at most; as long as it takes when left out.
+
+        Returns
+        -------
+        bool
+            Whether all is handed over; otherwise `ended` tells when what was asked to stop has.
+        """
         while self._runner is not None:
-            self._runner.stop()
-            self._runner.wait()
+            self.cancel()
+            if within_ms is None:
+                self._runner.wait()
+            elif not self._runner.wait(within_ms):
+                return False
             self._hand_over(self._runner)
+        return True
 
     def _start(self, job: _Job, patience_ms: int) -> None:
-        runner = _Runner(job.work, self)
+        runner = _Runner(job.work, job.may_stop, self)
         self._runner, self._job, self._told = runner, job, False
         runner.progressed.connect(self._on_progressed)
         runner.finished.connect(self._on_finished)
@@ -254,7 +276,9 @@ class Jobs(QObject):
         try:
             if runner.written:
                 self.changed.emit(changes_of(runner.written))
-            if runner.error is not None:
+            if runner.stopped and isinstance(runner.error, StopAskedError):
+                _LOG.info(f"{job.doing} was stopped")
+            elif runner.error is not None:
                 self._fail(job, runner.error, runner.written)
             elif job.then is not None and (job.asker is None or isValid(job.asker)):
                 job.then(runner.result)
@@ -265,7 +289,9 @@ class Jobs(QObject):
 
     def _conclude(self, job: _Job, ran: Ran, runner: _Runner) -> None:
         """Write down what came of a job that is kept."""
-        if runner.error is not None:
+        if isinstance(runner.error, StopAskedError):
+            ran.end("stopped")
+        elif runner.error is not None:
             ran.trouble = (masked(str(runner.error)).splitlines() or [type(runner.error).__name__])[0]
             ran.end("stopped" if runner.stopped else "failed")
         else:

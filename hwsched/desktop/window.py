@@ -5,7 +5,7 @@ do stands with their subjects.
 """
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QCloseEvent, QKeySequence
+from PySide6.QtGui import QCloseEvent
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QMainWindow,
@@ -17,10 +17,13 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.centre import Centre
 from hwsched.desktop.drawer import Drawer
+from hwsched.desktop.dropping import Dropping
 from hwsched.desktop.find_field import FindField
 from hwsched.desktop.findings.finding_actions import FindingActions
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.inspector import Inspector
+from hwsched.desktop.layout_kept import LayoutKept
+from hwsched.desktop.leaving import Leaving
 from hwsched.desktop.menus import Menus
 from hwsched.desktop.opening.fit_actions import FitActions
 from hwsched.desktop.opening.opening_actions import OpeningActions
@@ -36,6 +39,7 @@ from hwsched.desktop.project.project_actions import ProjectActions
 from hwsched.desktop.project.remains_line import RemainsLine
 from hwsched.desktop.project.welcome import Welcome
 from hwsched.desktop.rail import Rail
+from hwsched.desktop.recent_menu import RecentMenu
 from hwsched.desktop.release.release_actions import ReleaseActions
 from hwsched.desktop.status_line import StatusLine
 from hwsched.desktop.survey.openings_place import OpeningsPlace
@@ -69,6 +73,8 @@ class Window(QMainWindow):
         assert isinstance(place, OpeningsPlace)
         self.openings = place.view
         self.sheet = OpeningSheet()
+        self.leaving = Leaving(self.frame)
+        self.dropping = Dropping(self, self.frame.state)
         self._build_subjects()
         self._build_views()
         self._build_ways()
@@ -76,7 +82,10 @@ class Window(QMainWindow):
         self._build_status()
         self._connect()
         self.setWindowTitle("hwsched")
-        self.resize(1360, 740)
+        self.kept = LayoutKept(
+            self.frame.preferences, self, {"frame": self.split, "drawer": self.column, "openings": place}
+        )
+        self.kept.restore()
         self.frame.possible.emit()
 
     def _build_subjects(self) -> None:
@@ -161,12 +170,18 @@ class Window(QMainWindow):
             "drawer", "Jobs and problems", "What jobs came to, and what could not be done; it stays to be read",
             self.drawer.turn, menu="View", keys="F7",
         )  # fmt: skip
-        add("quit", "Quit", "Close the desktop", self.close, menu="Project", keys=QKeySequence.StandardKey.Quit)
+        add(
+            "close-project", "Close project", "Close it and go back to where one begins", self.leaving.close_project,
+            menu="Project", keys="Ctrl+F4", needs="project",
+        )  # fmt: skip
+        add("quit", "Quit", "Close the desktop", self.close, menu="Project", keys="Ctrl+Q")
         trail.moved.connect(self._on_moved)
         self.frame.possible.connect(self._on_moved)
 
     def _build_menus(self) -> None:
         self.menus = Menus(self.menuBar(), self.frame.commands, self.frame.pages)
+        self.recent = RecentMenu(self.menus, self.frame)
+        self.recent.wanted.connect(self.project.open_project)
         bar = self.addToolBar("Work")
         bar.setObjectName("work")
         bar.setMovable(False)
@@ -187,6 +202,11 @@ class Window(QMainWindow):
         state, sheet, findings = self.frame.state, self.sheet, self.findings
         state.opened.connect(self._on_opened)
         state.settled.connect(self._on_settled)
+        self.leaving.left.connect(self._on_left)
+        self.dropping.project.connect(self.project.open_project)
+        self.dropping.survey.connect(self.survey.take_survey)
+        self.dropping.catalogue.connect(self.parts.take_catalogue)
+        self.dropping.said.connect(self.frame.said)
         self.remains.wants_saving.connect(self.project.ask_rescue)
         self.welcome.wants_new.connect(self.project.ask_new)
         self.welcome.wants_open.connect(self.project.ask_open)
@@ -222,9 +242,16 @@ class Window(QMainWindow):
             reload=frame.following.reload,
             go=frame.go,
             show_fact=self.sheet.show_fact,
+            open_project=self.project.open_project,
         )
         state.selected.connect(frame.pages.desk.selected)
         frame.go(_FIRST)
+
+    def _on_left(self) -> None:
+        """Show where one begins."""
+        self.release.forget_files()
+        self.stack.setCurrentWidget(self.welcome)
+        self.setWindowTitle("hwsched")
 
     def _on_settled(self) -> None:
         workspace = self.frame.state.workspace
@@ -244,9 +271,10 @@ class Window(QMainWindow):
                 act.setToolTip(words.format(places[station.place].title))
 
     def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802
-        """Stop what is running and close the project; an edit that then fails is told before the window goes."""
+        """Stop what is running and close the project once it has; an edit that then fails is told before."""
         self.release.forget_files()
-        if self.frame.close():
+        if self.leaving.close(self.close):
+            self.kept.keep()
             super().closeEvent(event)
         else:
             event.ignore()

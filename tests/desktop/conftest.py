@@ -35,6 +35,7 @@ def nothing_chosen_before(tmp_path):
 def edits_are_waited_for(monkeypatch):
     """However loaded the machine is, an edit is made when the call comes back; those who test the waiting say so."""
     monkeypatch.setattr(Jobs, "patience_ms", 60_000)
+    monkeypatch.setattr(Jobs, "closing_ms", 60_000)
 
 
 @pytest.fixture(autouse=True)

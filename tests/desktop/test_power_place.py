@@ -391,8 +391,9 @@ def test_the_siting_is_pinned_compared_stopped_and_accepted(at_work, qtbot, powe
     qtbot.mouseClick(siting.take, LEFT)
     idle(qtbot, at_work)
     assert steps(at_work) == before + 1, "what is laid and the fits are one step"
-    assert line(power, "M316").parent().parent() is line(power, "MILL-3")
     assert checked_of(at_work, "M316").stored
+    at_work.act_back.trigger()
+    assert line(power, "M316").parent().parent() is line(power, "MILL-3")
     at_work.history.act_undo.trigger()
     idle(qtbot, at_work)
     assert line(power, "M316").parent().parent() is line(power, "MILL-1")

@@ -4,9 +4,12 @@ from collections.abc import Callable
 
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.ran import Report
 from hwsched.desktop.subject import Subject
 from hwsched.operations.changes import Changes
 from hwsched.operations.opening.fitting_openings import FitOutcome, fit_openings
+from hwsched.rules.wording import label_of
+from hwsched.values import Fit
 
 
 class FitActions(Subject):
@@ -50,7 +53,7 @@ class FitActions(Subject):
             if kept:
                 self.frame.say(f"{kept} released openings keep what an earlier version worked out", 15000)
 
-        self.jobs.run(f"Fitting {len(ids)} openings", work, then)
+        self.jobs.run(f"Fitting {len(ids)} openings", work, then, tells=_report)
 
     def check(self) -> None:
         """Read and check everything anew."""
@@ -59,3 +62,24 @@ class FitActions(Subject):
     def show_since_upgrade(self) -> None:
         """Show what this version says otherwise than the one that worked out the stored fits."""
         self.frame.go("upgrade")
+
+
+def _report(done: tuple[Changes, list[FitOutcome]]) -> Report:
+    """Say how many openings fit, and why the others do not."""
+    outcomes = done[1]
+    fit = sum(each.fit.status == "fits" for each in outcomes)
+    kept = sum(each.kept for each in outcomes)
+    words = f"{fit:,} of {len(outcomes):,} openings fit" if outcomes else ""
+    if kept:
+        words += f", {kept:,} released ones keep what an earlier version worked out"
+    left = [(each.given.opening.mark, why_not(each.fit)) for each in outcomes if each.fit.status != "fits"]
+    return Report(words, tuple(left), openings=tuple(each.given.opening.id for each in outcomes))
+
+
+def why_not(fit: Fit) -> str:
+    """Say in a line why an opening does not fit, or what is to be measured first."""
+    if fit.status == "to-measure":
+        needed = dict.fromkeys(label_of(each.fact) for each in fit.needs)
+        return f"to measure: {', '.join(needed)}" if needed else "to measure"
+    nearest = fit.nearest_miss or next(iter(fit.refused), None)
+    return f"does not fit: {nearest.part}: {nearest.reason}" if nearest is not None else "does not fit"

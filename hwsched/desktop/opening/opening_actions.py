@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QInputDialog, QMessageBox
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.opening.opening_sheet import OpeningSheet
 from hwsched.desktop.subject import Subject
+from hwsched.model.errors import ChangeError, DuplicateValueError, ValueRefusedError
 from hwsched.operations.changes import Changes
 from hwsched.operations.findings.checking import Checked
 from hwsched.operations.opening.hand_choices import choose_part, place_unit, release_part, release_unit
@@ -74,6 +75,8 @@ class OpeningActions(Subject):
             acts_on="chosen",
         )
         sheet.edited.connect(self.type_fact)
+        sheet.facts.given_up.connect(lambda: self.state.show_again())
+        self.state.leaving.connect(sheet.facts.refused.clear)
         sheet.facts.echoed.connect(lambda words: frame.say(words, 0))
         sheet.wants_part.connect(self.ask_part)
         sheet.unit_dragged.connect(self._on_unit_dragged)
@@ -86,7 +89,8 @@ class OpeningActions(Subject):
     def enable(self) -> None:
         """Let what is possible at present be done."""
         super().enable()
-        self.sheet.facts.setEnabled(not self.jobs.busy and self.state.workspace is not None)
+        # Not while there is no project; during a job a person goes on typing, and the edit is made after it.
+        self.sheet.facts.setEnabled(self.state.workspace is not None)
 
     def _show_sheet(self) -> None:
         if self.state.workspace is not None:
@@ -228,13 +232,26 @@ class OpeningActions(Subject):
             )
 
     def type_fact(self, entity: str, row: str, attribute: str, text: str) -> None:
-        """Take what was typed for a fact of the chosen opening."""
-        workspace = self.state.workspace
-        if workspace is not None:
-            self.frame.edit_seen(
-                lambda base: type_in(workspace.project, entity, row, attribute, text, who=workspace.who, base=base),
-                self.sheet.facts.seen,
-            )
+        """Take what was typed for a fact of the chosen opening; refused it stays beside its field with the reason."""
+        workspace, facts = self.state.workspace, self.sheet.facts
+        if workspace is None:
+            return
+
+        def act(base: int | None) -> Changes | ChangeError:
+            try:
+                return type_in(workspace.project, entity, row, attribute, text, who=workspace.who, base=base)
+            except (ValueRefusedError, DuplicateValueError) as refused:
+                return refused
+
+        def then(done: Changes | ChangeError) -> None:
+            if isinstance(done, ChangeError):
+                facts.refused.keep((entity, row, attribute), text, str(done))
+                self.frame.say(f"Not taken: {done}")
+                self.state.show_again()
+            elif facts.refused.forget((entity, row, attribute)):
+                self.state.show_again()
+
+        self.frame.edit_seen(act, facts.seen, then)
 
     def ask_opening(self) -> None:
         """Ask for a mark and add an opening."""

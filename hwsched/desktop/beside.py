@@ -19,6 +19,7 @@ from hwsched.desktop.parts.cost_window import COST
 from hwsched.desktop.release.revisions_window import REVISIONS
 from hwsched.desktop.release.gate_window import GATE
 from hwsched.desktop.findings.rulebook_window import RULES_PAGE
+from hwsched.desktop.project.history_window import HISTORY
 from hwsched.desktop.project.copies_window import COPIES
 from hwsched.desktop.project.journal_window import JOURNAL
 

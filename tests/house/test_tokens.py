@@ -46,7 +46,6 @@ OLDER = {
     "power/siting_window.py": 2,
     "project/calculators.py": 4,
     "project/copies_window.py": 1,
-    "project/history_dialog.py": 1,
     "project/journal_window.py": 1,
     "project/people_dialog.py": 1,
     "project/remains_line.py": 1,

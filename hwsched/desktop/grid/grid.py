@@ -218,7 +218,7 @@ class Grid(QWidget):
         """Show these columns, in this order."""
         self._lay(columns=names)
 
-    def lay(self, arrangement: Arrangement) -> None:
+    def lay_as(self, arrangement: Arrangement) -> None:
         """Show columns and rows as they were laid out once."""
         self.model.arrange(arrangement)
         self._keep()

@@ -98,7 +98,7 @@ class Narrowing(QObject):
                 if column in contents.known:
                     values = {each for each in contents.values(column) if contents.known[column].said(each) in said}
                     contents.filters[column] = frozenset(values)
-            self._grid.lay(view.arrangement)
+            self._grid.lay_as(view.arrangement)
         self.line.ask(view.asked if view is not None else COMMON.get(name, ""))
         self._register.narrow()
         self._showing = False

@@ -28,7 +28,7 @@ def pick(qtbot, page, line):
     assert page.chosen() == [line]
 
 
-def test_one_missing_fact_is_one_line_and_what_is_worst_comes_first(at_work):
+def test_one_missing_fact_is_one_line_worst_first_by_rule_opening_and_cure_and_leads_to_the_fact(at_work, qtbot, page):
     checked = list(at_work.frame.state.workspace.checked.values())
     several = 0
     for each in checked:
@@ -40,9 +40,6 @@ def test_one_missing_fact_is_one_line_and_what_is_worst_comes_first(at_work):
         assert order == sorted(order)
         assert {id(f) for line in lines for f in line.findings} == {id(f) for f in each.findings}
     assert several, "some fact is asked for by two rules"
-
-
-def test_findings_stand_by_rule_opening_and_cure_and_lead_to_the_fact(at_work, qtbot, page):
     contents = page.model.contents
     lines = finding_lines(at_work.frame.state.workspace.checked.values())
     assert set(contents.ids) == {line.id for line in lines if not line.waived}

@@ -6,13 +6,22 @@ is told by signals to whoever has the table.
 
 from typing import Any, Final
 
-from PySide6.QtCore import QEvent, QItemSelectionModel, QModelIndex, QPersistentModelIndex, QPoint, QSize, Qt, Signal
-from PySide6.QtGui import QContextMenuEvent, QKeyEvent, QKeySequence, QMouseEvent, QResizeEvent
+from PySide6.QtCore import QItemSelectionModel, QModelIndex, QPersistentModelIndex, QPoint, QSize, Qt, Signal
+from PySide6.QtGui import (
+    QContextMenuEvent,
+    QKeyEvent,
+    QKeySequence,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+    QPen,
+    QResizeEvent,
+)
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
 
 from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.model import COLUMN, GROUP, GridModel
-from hwsched.desktop.tokens import ROW, SPACE, scaled
+from hwsched.desktop.tokens import ROW, SPACE, THIN, colour, scaled
 
 _SHIFT: Final = Qt.KeyboardModifier.ShiftModifier
 _SIDEWAYS: Final = (Qt.Key.Key_Left, Qt.Key.Key_Right)
@@ -226,11 +235,14 @@ class _Frozen(QTableView):
         """Let it be as narrow as its columns."""
         return QSize(0, 0)
 
-    def event(self, event: QEvent) -> bool:
-        """Scroll with the table."""
-        if event.type() == QEvent.Type.Wheel:
-            return self._table.viewportEvent(event)
-        return super().event(event)
+    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
+        """Paint the columns, and an edge under which the others go."""
+        super().paintEvent(event)
+        painter = QPainter(self.viewport())
+        painter.setPen(QPen(colour("edge"), THIN))
+        right = self.viewport().width() - THIN
+        painter.drawLine(right, 0, right, self.viewport().height())
+        painter.end()
 
     def _on_resized(self, section: int, _before: int, width: int) -> None:
         # Of a column that is hidden here the width is none.

@@ -51,6 +51,7 @@ class GridTable(QTableView):
         self._grid = model
         self._anchor = 0
         _set_up(self, model)
+        self.horizontalHeader().setStretchLastSection(True)
         self.frozen = _Frozen(self, model)
         self.frozen.setSelectionModel(self.selectionModel())
         for view in (self, self.frozen):
@@ -202,8 +203,10 @@ class GridTable(QTableView):
 
     def _place_frozen(self) -> None:
         width, header = self._frozen_width(), self.horizontalHeader().height()
-        edge = self.frameWidth()
-        self.frozen.setGeometry(edge, edge, width, self.viewport().height() + header)
+        place, edge = self.viewport().geometry(), self.frozen.frameWidth()
+        self.frozen.setGeometry(
+            place.left() - edge, place.top() - header - edge, width + 2 * edge, place.height() + header + 2 * edge
+        )
         self.frozen.horizontalHeader().setFixedHeight(header)
         self.frozen.setVisible(width > 0)
 

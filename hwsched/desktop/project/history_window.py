@@ -24,7 +24,7 @@ def _seen(step: ChangeSetInfo) -> str:
 
 COLUMNS: Final[tuple[Column[ChangeSetInfo], ...]] = (
     Column("step", "Step", lambda step: step.number, right=True, width=8),
-    Column("when", "When", lambda step: step.when, second_of, width=22),
+    Column("when", "When", lambda step: step.when, second_of, width=27),
     Column("who", "Who", lambda step: step.who, width=14),
     Column("what", "What", lambda step: step.summary, width=60),
     Column("state", "State", lambda step: "taken back" if step.undone else "", width=12),

@@ -48,6 +48,15 @@ def test_one_missing_fact_is_one_line_worst_first_by_rule_opening_and_cure_and_l
         groups = [contents.group_at(n).value for n in range(len(contents)) if contents.group_at(n)]
         assert sorted(groups) == sorted({getattr(line, value) for line in contents.rows})
     qtbot.mouseClick(page.ways["list"], LEFT)
+    page.ask.ask("building = Glass Annexe")
+    asked = {line.id for line in contents.rows if line.building == "Glass Annexe"}
+    assert asked
+    assert set(contents.shown_ids()) == asked
+    page.ask.ask("annexe warning")
+    shown = [contents.row_of(each) for each in contents.shown_ids()]
+    assert shown
+    assert all(line.building == "Glass Annexe" and "warning" in line.text for line in shown)
+    page.ask.ask("")
     page.grid.sort("severity")
     order = [("error", "warning", "note").index(contents.row_at(n).first.severity) for n in range(len(contents))]
     assert order == sorted(order)
@@ -108,3 +117,16 @@ def test_selected_findings_are_waived_as_one_step(at_work, qtbot, page):
         assert all(f.waived for f in found if (f.rule, f.about) == (line.first.rule, each.first.about))
         assert page.model.contents.row_of(each.id) is None
     assert not pane.isVisible()
+
+
+def test_what_is_no_edit_of_cells_is_seen_before_it_is_done_too(at_work, qtbot, page):
+    done = []
+    rows = [("M004", "Fit", "other facts", "worked out anew")]
+    page.pane.ask_plain(rows, "Fit 1 opening again", lambda: done.append("fit"))
+    assert page.pane.lines.item(0, 0).text() == "M004"
+    qtbot.keyClick(page.pane.take, Qt.Key.Key_Escape)
+    assert not page.pane.isVisible()
+    assert done == []
+    page.pane.ask_plain(rows, "Fit 1 opening again", lambda: done.append("fit"))
+    qtbot.mouseClick(page.pane.take, LEFT)
+    assert done == ["fit"]

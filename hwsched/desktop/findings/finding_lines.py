@@ -46,6 +46,13 @@ class FindingLine:
         return f"Find out {label_of(self.need)}" if self.need else self.first.cure
 
     @property
+    def text(self) -> str:
+        """In which words are looked for."""
+        rules = " ".join(each.rule for each in self.findings)
+        words = (self.mark, self.building, self.level, self.first.severity, rules, self.title, self.said, self.cure)
+        return " ".join((*words, self.first.about)).casefold()
+
+    @property
     def waived(self) -> bool:
         """Whether all of it is accepted."""
         return all(each.waived for each in self.findings)

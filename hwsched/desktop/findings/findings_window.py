@@ -14,12 +14,16 @@ from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.kept_views import button
 from hwsched.desktop.grid.model import GridModel
+from hwsched.desktop.grid.query_line import QueryLine
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.side_place import SidePlace
+from hwsched.desktop.survey.askable_names import askable_in
 from hwsched.desktop.tokens import Text, colour
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.operations.findings.waivers import waive_several
+from hwsched.operations.opening.asked_facts import CheckedFacts
 from hwsched.operations.opening.fitting_openings import fit_openings
+from hwsched.query import Askable, judge
 from hwsched.rules.wording import label_of
 from hwsched.values import DISCIPLINES, SEVERITIES
 
@@ -67,6 +71,10 @@ class FindingsWindow(ToolWindow):
         self.waive_pane = WaivePane()
         self.waive_pane.given.connect(self._waive)
         self.mending = Mending(desk, self.pane)
+        self.ask = QueryLine("Find findings, or ask for openings:  building = Mill House")
+        self.ask.askable = lambda: self._askable
+        self.ask.asked.connect(lambda _found: self._narrow())
+        self._askable = Askable()
         self.with_waived = QCheckBox("With waived ones")
         self.with_waived.toggled.connect(lambda _on: self.follow())
         self.count = QLabel()
@@ -82,6 +90,7 @@ class FindingsWindow(ToolWindow):
         top.addStretch(1)
         top.addWidget(self.count)
         top.addWidget(self.with_waived)
+        self.body.addWidget(self.ask)
         self.body.addLayout(top)
         self.body.addWidget(self.grid, 1)
         self.body.addWidget(self.pane)
@@ -105,8 +114,23 @@ class FindingsWindow(ToolWindow):
             return
         lines = finding_lines(self.desk.workspace.checked.values())
         shown = [line for line in lines if not line.waived or self.with_waived.isChecked()]
+        self._askable = askable_in(self.desk.workspace)
         self.model.load(shown)
-        self._say_count(shown)
+        self._narrow()
+
+    def _narrow(self) -> None:
+        """Show the findings that hold all words, or those of openings that are asked for."""
+        asked, lines = self.ask.understood, self.model.contents.rows
+        if asked.query is not None:
+            checked = list(self.desk.workspace.checked.values())
+            true = judge(asked.query, CheckedFacts(checked)).true
+            openings = {checked[place].given.opening.id for place in true}
+            kept = [place for place, line in enumerate(lines) if line.opening in openings]
+        else:
+            words = asked.words.casefold().split()
+            kept = [place for place, line in enumerate(lines) if all(word in line.text for word in words)]
+        self.model.narrow_to(kept)
+        self._say_count([lines[place] for place in kept])
         self.enable()
 
     def _say_count(self, lines: list[FindingLine]) -> None:
@@ -119,13 +143,18 @@ class FindingsWindow(ToolWindow):
         rows = (self.model.contents.row_of(each) for each in self.grid.ids)
         return [row for row in rows if row is not None]
 
+    def _shown(self) -> list[FindingLine]:
+        """Return the lines that are shown: a cure is for those, and for no opening that nobody sees."""
+        contents = self.model.contents
+        return [row for each in contents.kept_ids() if (row := contents.row_of(each)) is not None]
+
     def enable(self) -> None:
         """Let what is possible with the selected lines be done."""
         lines, idle = self.chosen(), self.idle
         self.fact.setEnabled(bool(lines))
         self.rule.setEnabled(bool(lines))
         self.waive.setEnabled(idle and any(line.spoken for line in lines))
-        share = sharing(self.model.contents.rows, lines[0]) if lines else []
+        share = sharing(self._shown(), lines[0]) if lines else []
         how, count = self.mending.words(share)
         self.mend.setEnabled(idle and bool(how))
         self.mend.setText(f"{how} for {count}…" if how else "Mend for all…")
@@ -151,15 +180,18 @@ class FindingsWindow(ToolWindow):
         if not lines or not self.idle:
             return
         self.waive_pane.hide()
-        share = sharing(self.model.contents.rows, lines[0])
+        share = sharing(self._shown(), lines[0])
         ids = list(dict.fromkeys(line.opening for line in share))
         kind = self.mending.kind(share)
         if kind == "fact":
             self.told.setText(self.mending.ask_fact(share))
         elif kind == "fit":
-            self._fit(ids)
+            rows = [(line.mark, "Fit", line.said, "worked out anew from the facts as they are") for line in share]
+            self.pane.ask_plain(rows, f"Fit {len(ids)} openings again", partial(self._fit, ids))
         elif kind == "waiver":
-            self.mending.take_back(share, self.edit_seen)
+            rows = [(line.mark, "Waiver", line.said, "taken back") for line in share]
+            back = partial(self.mending.take_back, share, self.edit_seen)
+            self.pane.ask_plain(rows, f"Take back waivers of {len(ids)} openings", back)
         elif kind == "try":
             self.desk.select(ids)
             self.desk.go("what-if")

@@ -211,6 +211,10 @@ class Contents(Generic[Row]):
         """Return by what the shown rows are known, in order."""
         return [self.ids[place] for place in self._lines if place >= 0]
 
+    def kept_ids(self) -> list[str]:
+        """Return by what rows are known that are not narrowed or filtered away, be their group folded or not."""
+        return [self.ids[place] for place in self._passing(None)]
+
     def counted(self, name: str) -> list[tuple[Any, int]]:
         """Return the values among which a filter of a column chooses, each with how many rows have it."""
         column, values = self.known[name], self.values(name)

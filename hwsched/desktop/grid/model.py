@@ -63,6 +63,12 @@ class GridModel(QAbstractTableModel, Generic[Row]):
         self.contents.allow(name, None if values is None else frozenset(values))
         self.endResetModel()
 
+    def narrow_to(self, places: Sequence[int] | None) -> None:
+        """Show only rows at some places; all with None."""
+        self.beginResetModel()
+        self.contents.narrow(places)
+        self.endResetModel()
+
     def group(self, name: str | None) -> None:
         """Let rows of one value of a column stand together."""
         self.beginResetModel()

@@ -5,7 +5,10 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 
 from hwsched.desktop.findings.finding_lines import finding_lines, lines_of, sharing
+from hwsched.operations.findings.waivers import Spoken, waive_several, waivers
 from hwsched.operations.project.history import history
+from hwsched.operations.survey.many_facts import FactEdit, edit_many
+from hwsched.rules.reading import lock_item
 from tests.desktop.conftest import checked_of, idle
 
 LEFT = Qt.MouseButton.LeftButton
@@ -130,3 +133,32 @@ def test_what_is_no_edit_of_cells_is_seen_before_it_is_done_too(at_work, qtbot, 
     page.pane.ask_plain(rows, "Fit 1 opening again", lambda: done.append("fit"))
     qtbot.mouseClick(page.pane.take, LEFT)
     assert done == ["fit"]
+
+
+def test_waivers_that_nothing_needs_any_more_are_taken_back_for_all(at_work, qtbot, page):
+    workspace = at_work.frame.state.workspace
+    marks = ["M004", "M005"]
+    spoken = [
+        Spoken(each.given.opening.id, f.rule, f.about)
+        for each in (checked_of(at_work, mark) for mark in marks)
+        for f in each.findings
+        if f.rule == "case-offset-taken"
+    ]
+    assert len(spoken) == 2
+    at_work.frame.edit(lambda: waive_several(workspace.project, spoken, person="Ann", reason="seen", who="tester"))
+    idle(qtbot, at_work)
+    locks = [lock_item(checked_of(at_work, mark).given).id for mark in marks]
+    edits = [FactEdit("existing_item", lock, "case_offset_mm", "0") for lock in locks]
+    at_work.frame.edit(lambda: edit_many(workspace.project, edits, who="tester"))
+    idle(qtbot, at_work)
+    lines = [line for line in page.model.contents.rows if line.first.rule == "waiver-unneeded"]
+    assert [line.mark for line in lines] == marks
+    page.grid.select([lines[0].id])
+    page.enable()
+    assert page.mend.text() == "Take waivers back for 2…"
+    qtbot.mouseClick(page.mend, LEFT)
+    assert len(waivers(workspace.project)) == 2
+    qtbot.mouseClick(page.pane.take, LEFT)
+    idle(qtbot, at_work)
+    assert not waivers(workspace.project)
+    assert not [line for line in page.model.contents.rows if line.first.rule == "waiver-unneeded"]

@@ -49,7 +49,7 @@ def test_the_gate_names_what_is_held_and_shows_it(at_work, qtbot):
     gate = at_work.frame.side.windows[GateWindow]
     idle(qtbot, at_work)
     checked = at_work.frame.state.workspace.checked
-    held = {gate.list.topLevelItem(n).text(0) for n in range(gate.list.topLevelItemCount())}
+    held = {line.mark for line in gate.model.contents.rows}
     errors = {
         each.given.opening.mark
         for each in checked.values()
@@ -58,12 +58,12 @@ def test_the_gate_names_what_is_held_and_shows_it(at_work, qtbot):
     assert errors
     assert errors <= held
     assert gate.told.text().startswith(f"{len(checked) - len(held)} of {len(checked)} openings")
-    first = gate.list.topLevelItem(0)
-    assert first.text(1)
-    where = gate.list.visualItemRect(first).center()
-    qtbot.mouseClick(gate.list.viewport(), LEFT, pos=where)
-    qtbot.mouseDClick(gate.list.viewport(), LEFT, pos=where)
-    assert [checked[each].given.opening.mark for each in at_work.frame.state.ids] == [first.text(0)]
+    first, table = gate.model.contents.row_at(0), gate.grid.table
+    assert first.missing
+    where = table.visualRect(gate.model.index(0, 1)).center()
+    qtbot.mouseClick(table.viewport(), LEFT, pos=where)
+    qtbot.mouseDClick(table.viewport(), LEFT, pos=where)
+    assert [checked[each].given.opening.mark for each in at_work.frame.state.ids] == [first.mark]
     gate.close()
 
 

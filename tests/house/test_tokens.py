@@ -51,7 +51,6 @@ OLDER = {
     "project/remains_line.py": 1,
     "project/settings_dialog.py": 1,
     "project/welcome.py": 6,
-    "release/gate_window.py": 1,
     "release/print_dialog.py": 2,
     "release/revisions_window.py": 4,
     "sheet_view.py": 4,

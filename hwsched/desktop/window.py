@@ -179,6 +179,8 @@ class Window(QMainWindow):
         self.frame.possible.connect(self._on_moved)
 
     def _build_menus(self) -> None:
+        # A right click on the register offers what acts on its openings.
+        self.openings.table.addActions([each.act for each in self.frame.commands if each.acts_on])
         self.menus = Menus(self.menuBar(), self.frame.commands, self.frame.pages)
         self.recent = RecentMenu(self.menus, self.frame)
         self.recent.wanted.connect(self.project.open_project)

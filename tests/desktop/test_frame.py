@@ -130,6 +130,8 @@ def test_every_command_stands_in_a_menu_once_and_says_its_keys(at_work):
     keys = [each.keys for each in commands if each.keys]
     assert len(keys) == len(set(keys)) > 12
     assert all(each.tip for each in commands)
+    offered = {each.text() for each in at_work.openings.table.actions()}
+    assert offered >= {"Fit", "Remove openings", "Retire openings", "Add existing item"}, "by a right click"
     assert all(
         at_work.frame.pages.places[each.within].rail for each in at_work.frame.pages.places.values() if each.within
     )

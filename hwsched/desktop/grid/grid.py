@@ -324,6 +324,10 @@ class Grid(QWidget):
 
     def _open_menu(self, column: int, at: QPoint) -> None:
         self.menu = grid_menu(self.model, column, len(self.ids), self.do, self)
+        if self.table.actions():
+            # What the window offers for the selected rows.
+            self.menu.addSeparator()
+            self.menu.addActions(self.table.actions())
         self.menu.popup(at)
 
     menu: Any = None

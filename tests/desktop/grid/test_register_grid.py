@@ -185,6 +185,10 @@ def test_values_of_a_column_are_chosen_by_keys_and_columns_frozen_grouped_and_ke
     qtbot.mouseClick(chip, LEFT)
     assert grid.model.rowCount() == total
     click(qtbot, grid, "M004", "result.state")
+    grid.do("menu")
+    offered = {action.text().partition("\t")[0] for action in grid.menu.actions()}
+    assert offered >= {"Copy", "Sort downward", "Group by State", "Remove openings"}
+    grid.menu.close()
     grid.do("freeze")
     assert grid.table.frozen.isVisible()
     assert grid.table.frozen.width() == grid.table.columnWidth(0) + grid.table.columnWidth(1)

@@ -224,6 +224,8 @@ class Window(QMainWindow):
         self.welcome.wants_recent.connect(self.project.open_project)
         self.welcome.named.connect(lambda name: setattr(state, "who", name))
         self.project.made_for.connect(self.survey.take_survey)
+        self.openings.edited.connect(self.survey.set_facts)
+        self.openings.said.connect(self.frame.say)
         self.openings.earlier.asked.connect(self.fitting.show_since_upgrade)
         self.openings.questions.asked.connect(lambda: self.frame.go("deliveries"))
         sheet.findings_page.wants_waiver.connect(findings.ask_waiver)
@@ -252,6 +254,7 @@ class Window(QMainWindow):
             show_rule=self.findings.show_rule,
             reload=frame.following.reload,
             go=frame.go,
+            show_fact=self.sheet.show_fact,
             open_project=self.project.open_project,
         )
         state.selected.connect(frame.pages.desk.selected)

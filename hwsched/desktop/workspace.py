@@ -14,6 +14,7 @@ from hwsched.operations.findings.checking import Checked, Checker, look_again, w
 from hwsched.operations.findings.waiver_book import WaiverBook
 from hwsched.operations.parts.hardware_sets import hardware_sets
 from hwsched.operations.survey.deliveries import open_counts
+from hwsched.operations.survey.places import levels_upward
 
 _ASIDE: Final = {"person", "attachment"}
 """Tables of which nothing that is worked out hangs."""
@@ -49,6 +50,8 @@ class Workspace(QObject):
         self.checked: dict[str, Checked] = {}
         self.sets: Mapping[str, OpeningSet] = {}
         """Hardware set of each opening that has one."""
+        self.levels: Mapping[tuple[str | None, str | None], tuple[bool, float, int]] = {}
+        """By building and level, by what levels are put in order."""
         self.questions: Mapping[int, int] = {}
         """How many questions are left by the number of their delivery."""
         self.checker = Checker()
@@ -67,6 +70,7 @@ class Workspace(QObject):
         self.version += 1
         self.checked = {each.given.opening.id: each for each in checked}
         self.read_sets()
+        self.levels = levels_upward(self.project)
         self.questions = open_counts(self.project)
         self.reloaded.emit()
 
@@ -78,6 +82,7 @@ class Workspace(QObject):
         self.turn += 1
         self.version += 1
         self.questions = open_counts(self.project)
+        self.levels = levels_upward(self.project)
         looked = look_again(self.project, wanted, checker=self.checker, earlier=False)
         found = {each.given.opening.id: each for each in looked}
         fresh = set(found) - set(self.checked)

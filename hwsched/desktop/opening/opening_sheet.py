@@ -98,6 +98,12 @@ class OpeningSheet(QWidget):
         self.files_page.show_files(attached)
         self.pages.setTabText(self.pages.indexOf(self.files_page), self.files_page.title())
 
+    def show_fact(self, fact: str) -> None:
+        """Show a fact of the opening where it is typed; without one, what is found."""
+        self.pages.setCurrentWidget(self.facts if fact else self.findings_page)
+        if fact:
+            self.facts.go_to_fact(*fact.split(".", 1))
+
     def show_tried(self, tried: Checked, style: LengthStyle, words: str) -> None:
         """Show where a dragged unit would stand, and what would follow."""
         self.state.setText(words)

@@ -1,12 +1,17 @@
 """The tree of buildings and levels; choosing one narrows the register to it."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
+from functools import partial
+from typing import Any
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QTreeWidget, QTreeWidgetItem, QWidget
 
 from hwsched.operations.findings.checking import Checked
+from hwsched.telling.natural import natural
 
+Upward = Mapping[tuple[str | None, str | None], tuple[bool, float, int]]
+"""By building and level, by what levels are put in order."""
 _PLACE = int(Qt.ItemDataRole.UserRole)
 
 
@@ -27,8 +32,8 @@ class BuildingTree(QTreeWidget):
         self.setIndentation(14)
         self.currentItemChanged.connect(self._on_current)
 
-    def show_places(self, title: str, checked: Iterable[Checked]) -> None:
-        """Show where these openings stand; what was chosen stays chosen."""
+    def show_places(self, title: str, checked: Iterable[Checked], upward: Upward) -> None:
+        """Show where these openings stand, levels as one walks up; what was chosen stays chosen."""
         current_item = self.currentItem()
         before = current_item.data(0, _PLACE) if current_item is not None else None
         counts: dict[str, dict[str, int]] = {}
@@ -40,11 +45,11 @@ class BuildingTree(QTreeWidget):
         self.clear()
         root = self._line(None, title, sum(sum(levels.values()) for levels in counts.values()), None)
         current = root
-        for building, levels in sorted(counts.items()):
+        for building, levels in sorted(counts.items(), key=lambda each: natural(each[0])):
             branch = self._line(root, building or "No building", sum(levels.values()), (building, None))
             if before == (building, None):
                 current = branch
-            for level, count in sorted(levels.items()):
+            for level, count in sorted(levels.items(), key=partial(_order, upward, building)):
                 leaf = self._line(branch, level or "No level", count, (building, level))
                 if before == (building, level):
                     current = leaf
@@ -67,3 +72,8 @@ class BuildingTree(QTreeWidget):
         if item is not None:
             place = item.data(0, _PLACE)
             self.chosen.emit(tuple(place) if place is not None else None)
+
+
+def _order(upward: Upward, building: str, count: tuple[str, int]) -> Any:
+    level = count[0]
+    return upward.get((building or None, level or None), (True, 0.0, 0)), natural(level)

@@ -17,10 +17,12 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.attributes import Attribute, CellError, read_value, show_value
+from hwsched.attributes import Attribute, show_value
+from hwsched.desktop.choice_box import UNKNOWN, ChoiceBox, words_of
 from hwsched.desktop.survey.refused_facts import STANDS, RefusedFacts
+from hwsched.desktop.typed import understood
 from hwsched.operations.findings.checking import Checked
-from hwsched.quantities import LengthStyle, format_length
+from hwsched.quantities import LengthStyle
 from hwsched.survey import ITEM, LEAF, OPENING, PLACE_ENTITIES, Entity
 from hwsched.survey.asked import OF_KINDS, asked_of, asked_of_lock, decides
 from hwsched.values import Item, Leaf, Opening
@@ -29,7 +31,6 @@ from hwsched.values.lock_points import is_lock
 ATTRIBUTE: Final = int(Qt.ItemDataRole.UserRole)
 _ROW: Final = ATTRIBUTE + 1
 _ENTITY: Final = ATTRIBUTE + 2
-_UNKNOWN: Final = "?"
 _LOCK_FACTS: Final = frozenset(
     a.name for a in ITEM.attributes if a.name not in ("kind", "leaf", "face", "x_mm", "y_mm", "width_mm", "height_mm")
 ) - {"projection_mm", "disposition", "item_notes"}
@@ -37,22 +38,6 @@ _LOCK_FACTS: Final = frozenset(
 _PLACES: Final = {entity.name: entity for entity in PLACE_ENTITIES}
 
 Index = QModelIndex | QPersistentModelIndex
-
-
-def _understood(attribute: Attribute, text: str, bare_unit: str | None, style: LengthStyle) -> str:
-    if not text.strip():
-        return "unknown"
-    try:
-        value = read_value(attribute, text, bare_unit=bare_unit if attribute.kind == "length" else None).value
-    except CellError as error:
-        return f"'{text}' {error.message}" + (f"; accepted: {error.accepted}" if error.accepted else "")
-    if value is None:
-        return "unknown"
-    if attribute.kind == "length" and isinstance(value, float):
-        shown = format_length(value, style)
-        # In both systems: a slip of the unit is seen before it is stored.
-        return shown if style == "mm" else f"{shown}, {value:.4g} mm"
-    return show_value(attribute, value, style)
 
 
 def _asked(entity: Entity, values: Any, opening: Opening) -> tuple[Attribute, ...]:
@@ -75,29 +60,6 @@ def _of_item(name: str, item: Item, *, locks: bool) -> bool:
     return locks or name not in _LOCK_FACTS
 
 
-class _Choice(QComboBox):
-    """A drop-down in a cell: an arrow key looks at the next word, and only Enter or the mouse takes one."""
-
-    picked = Signal()
-
-    def __init__(self, parent: QWidget) -> None:
-        super().__init__(parent)
-        self._by_key = False
-        self.activated.connect(self._on_activated)
-
-    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
-        """Note that it is a key that changes the word."""
-        self._by_key = True
-        try:
-            super().keyPressEvent(event)
-        finally:
-            self._by_key = False
-
-    def _on_activated(self, _place: int) -> None:
-        if not self._by_key:
-            self.picked.emit()
-
-
 class FactDelegate(QStyledItemDelegate):
     """Offers a drop-down for a choice, a line for the rest; commits text only.
 
@@ -112,10 +74,9 @@ class FactDelegate(QStyledItemDelegate):
         if index.column() != 1 or not isinstance(attribute, Attribute):
             return None
         self.begin()
-        if attribute.kind in ("choice", "flag"):
-            box = _Choice(parent)
-            box.addItem(_UNKNOWN)
-            box.addItems([c.label for c in attribute.choices] if attribute.kind == "choice" else ["yes", "no"])
+        if words_of(attribute) is not None:
+            box = ChoiceBox(parent)
+            box.addItems(words_of(attribute) or [])
             box.picked.connect(self._pick)
             return box
         line = QLineEdit(parent)
@@ -138,7 +99,7 @@ class FactDelegate(QStyledItemDelegate):
         if isinstance(editor, QComboBox):
             editor.setCurrentText(text)
         elif isinstance(editor, QLineEdit):
-            editor.setText("" if text == _UNKNOWN else text)
+            editor.setText("" if text == UNKNOWN else text)
             editor.selectAll()
 
     def setModelData(self, editor: QWidget, model: QAbstractItemModel, index: Index) -> None:  # noqa: N802
@@ -201,7 +162,7 @@ class FactsForm(QTreeWidget):
     def echo(self, text: str) -> None:
         """Tell how a number that is being typed would be taken, before it is."""
         if self.typing is not None:
-            said = _understood(self.typing, text, self.bare_unit, self._style)
+            said = understood(self.typing, text, self.bare_unit, self._style).words
             self.echoed.emit(f"{self.typing.label}: {said}")
 
     def show_opening(self, checked: Checked | None, style: LengthStyle) -> None:
@@ -276,6 +237,20 @@ class FactsForm(QTreeWidget):
                     self.setCurrentItem(item, 1)
                     return
 
+    def go_to_fact(self, entity: str, name: str) -> None:
+        """Make the line of a fact the current one, of the first thing that lacks it; the keyboard goes there."""
+        found = []
+        for place in range(self.topLevelItemCount()):
+            section = self.topLevelItem(place)
+            for n in range(section.childCount() if section is not None else 0):
+                item = section.child(n) if section is not None else None
+                attribute = item.data(1, ATTRIBUTE) if item is not None else None
+                if item is not None and isinstance(attribute, Attribute) and attribute.name == name:
+                    found.append((item.data(1, _ENTITY) != entity, item.text(1) != UNKNOWN, place, n, item))
+        if found:
+            self.setCurrentItem(min(found, key=lambda each: each[:4])[4], 1)
+            self.setFocus(Qt.FocusReason.OtherFocusReason)
+
     def put_off(self, show: Callable[[], None]) -> bool:
         """Put off showing anew while a person types; returns whether it was."""
         self._waiting = show if self.state() == QTreeWidget.State.EditingState else None
@@ -303,8 +278,8 @@ class FactsForm(QTreeWidget):
             if text in (shown, ""):
                 self.given_up.emit()
                 return
-        typed = "" if text == _UNKNOWN else text
-        if isinstance(attribute, Attribute) and typed != ("" if shown == _UNKNOWN else shown):
+        typed = "" if text == UNKNOWN else text
+        if isinstance(attribute, Attribute) and typed != ("" if shown == UNKNOWN else shown):
             self.edited.emit(index.data(_ENTITY), index.data(_ROW), attribute.name, typed)
 
     def _section(self, title: str, entity: str, row: str, attributes: tuple[Attribute, ...], values: Any) -> None:
@@ -327,7 +302,7 @@ class FactsForm(QTreeWidget):
                 self._line(section, own.entity, row, own.attribute, own.value)
 
     def _line(self, section: QTreeWidgetItem, entity: str, row: str, attribute: Attribute, value: Any) -> None:
-        line = QTreeWidgetItem([attribute.label, show_value(attribute, value, self._style, unknown=_UNKNOWN)])
+        line = QTreeWidgetItem([attribute.label, show_value(attribute, value, self._style, unknown=UNKNOWN)])
         line.setFlags(Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable | Qt.ItemFlag.ItemIsEditable)
         for role, data in ((ATTRIBUTE, attribute), (_ROW, row), (_ENTITY, entity)):
             line.setData(1, role, data)

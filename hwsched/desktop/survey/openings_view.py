@@ -1,35 +1,28 @@
 """The register on the screen: search, state and place narrow it; what is selected in it is selected for all."""
 
 from collections.abc import Sequence
+from typing import Final
 
-from PySide6.QtCore import QItemSelection, QItemSelectionModel, Qt, QTimer
-from PySide6.QtWidgets import (
-    QAbstractItemView,
-    QComboBox,
-    QHBoxLayout,
-    QHeaderView,
-    QLabel,
-    QLineEdit,
-    QTableView,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtCore import Signal
+from PySide6.QtWidgets import QComboBox, QLabel, QVBoxLayout, QWidget
 
+from hwsched.desktop.grid.grid import Grid
+from hwsched.desktop.grid.proposals import Reading
+from hwsched.desktop.grid.query_line import Besides
 from hwsched.desktop.opening.earlier_line import EarlierLine
 from hwsched.desktop.project_state import ProjectState
 from hwsched.desktop.survey.building_tree import BuildingTree
+from hwsched.desktop.survey.narrowing import Narrowing
 from hwsched.desktop.survey.questions_line import QuestionsLine
 from hwsched.desktop.survey.register import STATES, Register
+from hwsched.desktop.tokens import SPACE
 
-_NAMED = 8
+_NAMED: Final = 8
 """Marks that a line names."""
-_SELECT = QItemSelectionModel.SelectionFlag.Select | QItemSelectionModel.SelectionFlag.Rows
-_PAUSE_MS = 120
-"""So long a person pauses in typing before the search follows."""
 
 
 class OpeningsView(QWidget):
-    """All openings as a table, with what narrows it above; the tree of places is put beside it by the window.
+    """All openings as a grid, with what narrows it above; the tree of places is put beside it by the window.
 
     Parameters
     ----------
@@ -37,24 +30,23 @@ class OpeningsView(QWidget):
         Followed, and told what is selected.
     """
 
+    edited = Signal(object, object)
+    """Cells were edited: a list of FactEdit, and the newest step when they were shown."""
+    said = Signal(str)
+    """A sentence for the person."""
+
     def __init__(self, state: ProjectState, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._shared = state
-        self._selecting = False
-        self._wanted: tuple[str, ...] = ()
-        """What a person has selected, whether it is in view or not."""
         self.register = Register(self)
+        self.grid = Grid(self.register, "openings", "Openings", self._mark_of)
+        self.table = self.grid.table
         self.places = BuildingTree()
         self.earlier = EarlierLine()
         self.questions = QuestionsLine()
-        self.search = QLineEdit()
-        self.search.setAccessibleName("Words of an opening")
-        self.search.setPlaceholderText("Find: mark, room, lock, hand ...")
-        self.search.setClearButtonEnabled(True)
-        self._timer = QTimer(self)
-        self._timer.setSingleShot(True)
-        self._timer.setInterval(_PAUSE_MS)
-        self._timer.timeout.connect(self._search_now)
+        self.narrowing = Narrowing(state, self.grid, self.register, self._place_said)
+        self.ask = self.narrowing.line
+        self.search = self.ask.line
         self.state = QComboBox()
         self.state.setAccessibleName("State")
         self.state.addItem("Any state", "")
@@ -64,101 +56,74 @@ class OpeningsView(QWidget):
         self.left = QLabel()
         self.left.setWordWrap(True)
         self.left.hide()
-        self.table = _table(self.register)
-        bar = QHBoxLayout()
-        bar.addWidget(self.search, 1)
-        bar.addWidget(self.state)
-        bar.addWidget(self.count)
+        self.ask.bar.addWidget(self.state)
+        self.ask.bar.addWidget(self.count)
         layout = QVBoxLayout(self)
-        layout.setContentsMargins(4, 6, 4, 4)
+        layout.setContentsMargins(SPACE.hair, SPACE.small, SPACE.hair, SPACE.hair)
         layout.addWidget(self.earlier)
         layout.addWidget(self.questions)
-        layout.addLayout(bar)
+        layout.addWidget(self.ask)
+        layout.addWidget(self.narrowing.views)
         layout.addWidget(self.left)
-        layout.addWidget(self.table, 1)
-        self.search.textChanged.connect(lambda: self._timer.start())
-        self.state.currentIndexChanged.connect(self._on_state)
-        self.places.chosen.connect(self._on_place)
-        self.table.selectionModel().selectionChanged.connect(self._on_selection)
-        # Rows that come and go take the selection along, and no signal of Qt says so.
-        self.register.modelReset.connect(self._select_again)
-        self.register.layoutChanged.connect(lambda: state.reorder(self._selected()))
+        layout.addWidget(self.grid, 1)
+        self.state.currentIndexChanged.connect(lambda _index: self.register.narrow(state=self.state.currentData()))
+        self.places.chosen.connect(lambda place: self.register.narrow(place=place))
+        self.grid.picked.connect(self._on_picked)
+        self.grid.moved.connect(self._on_moved)
+        self.grid.changed.connect(self._show_count)
+        self.grid.edited.connect(self._on_edited)
+        self.grid.said.connect(self.said)
         state.opened.connect(self._on_opened)
         state.reloaded.connect(self._on_reloaded)
         state.touched.connect(self._on_touched)
 
     def select_openings(self, ids: Sequence[str]) -> None:
         """Select openings; where some are narrowed away, all are shown."""
-        wanted, self._wanted = set(ids), tuple(ids)
-        if any(self.register.row_of_id(each) is None for each in wanted):
+        if any(self.register.row_of_id(each) is None for each in ids):
             self._show_all()
-        rows = sorted(row for each in wanted if (row := self.register.row_of_id(each)) is not None)
-        flags = QItemSelectionModel.SelectionFlag.ClearAndSelect | QItemSelectionModel.SelectionFlag.Rows
-        self.table.selectionModel().select(self._ranges(rows), flags)
-        if rows:
-            self.table.scrollTo(self.register.index(rows[0], 0))
+        self.grid.select(ids)
+        self._on_picked()
 
     def select_one(self, opening: str | None) -> None:
         """Select one opening; the first where it is not shown."""
-        row = self.register.row_of_id(opening) if opening is not None else None
-        if row is None and self.register.rowCount():
-            row = 0
-        if row is None:
-            self._wanted = ()
-            self._shared.select((), None)
-            self._say_left()
-            return
-        self._selecting = True
-        self.table.selectRow(row)
-        self._selecting = False
-        self._wanted = tuple(self._selected())
-        self._shared.select(self._wanted, self.register.id_at(row))
-        self._say_left()
+        shown = opening is not None and self.register.row_of_id(opening) is not None
+        first = opening if shown else next(iter(self.register.shown_ids()), None)
+        self.grid.select((first,) if first is not None else (), first)
+        self._on_picked()
 
     def _show_all(self) -> None:
-        for box in (self.search, self.state, self.places):
+        for box in (self.state, self.places):
             box.blockSignals(True)
-        self.search.clear()
         self.state.setCurrentIndex(0)
         root = self.places.topLevelItem(0)
         if root is not None:
             self.places.setCurrentItem(root)
-        for box in (self.search, self.state, self.places):
+        for box in (self.state, self.places):
             box.blockSignals(False)
-        self.register.narrow(words="", state="", place=None)
-        self._show_count()
+        self.narrowing.ask_nothing()
+        self.register.narrow(words="", state="", place=None, query=None)
+
+    def _place_said(self) -> Besides | None:
+        place = self.register.place
+        if place is None:
+            return None
+        building, level = place
+        return Besides(f"{building or 'no building'}{f', {level}' if level else ''}", self._show_all_places)
+
+    def _show_all_places(self) -> None:
+        root = self.places.topLevelItem(0)
+        if root is not None:
+            self.places.setCurrentItem(root)
 
     def _on_opened(self) -> None:
         """Begin with nothing selected and nothing narrowed: that was of the project before."""
-        self._wanted = ()
+        self.grid.wanted, self.grid.current = (), None
         self.places.clear()
         self._show_all()
 
-    def _select_again(self) -> None:
-        """Select what of the selected openings is in view, and say what is not."""
-        rows = sorted(row for each in self._wanted if (row := self.register.row_of_id(each)) is not None)
-        self._selecting = True
-        self.table.selectionModel().clearSelection()
-        self.table.selectionModel().select(self._ranges(rows), _SELECT)
-        self._selecting = False
-        self._shared.reorder(self._selected())
-        self._say_left()
-
-    def _ranges(self, rows: Sequence[int]) -> QItemSelection:
-        """Return shown rows, in order, as what Qt selects: neighbours as one range."""
-        chosen, last, begin = QItemSelection(), self.register.columnCount() - 1, 0
-        for place, row in enumerate(rows):
-            if place + 1 == len(rows) or rows[place + 1] != row + 1:
-                chosen.select(self.register.index(rows[begin], 0), self.register.index(row, last))
-                begin = place + 1
-        return chosen
-
     def _say_left(self) -> None:
         """Say which of the selected openings are not in view: commands leave those alone."""
-        workspace = self._shared.workspace
-        known = workspace.checked if workspace is not None else {}
-        gone = [each for each in self._wanted if each in known and self.register.row_of_id(each) is None]
-        marks = [known[each].given.opening.mark for each in gone]
+        marks = [self._mark_of(each) for each in self.grid.gone]
         if not marks:
             words = ""
         elif len(marks) == 1:
@@ -169,29 +134,40 @@ class OpeningsView(QWidget):
         self.left.setText(words)
         self.left.setVisible(bool(words))
 
+    def _mark_of(self, opening: str) -> str:
+        row = self.register.contents.row_of(opening)
+        return row.given.opening.mark if row is not None else ""
+
     def _on_reloaded(self) -> None:
         workspace = self._shared.workspace
-        if workspace is None:
+        if workspace is None or self.grid.put_off(self._on_reloaded):
             return
         checked, before = list(workspace.checked.values()), self._shared.chosen
-        self.register.sets = workspace.sets
+        self._take_beside()
+        self.grid.wanted = tuple(each for each in self.grid.wanted if each in workspace.checked)
         self.register.load(checked)
+        self.narrowing.take_project()
         self._show_earlier()
-        self.places.show_places(workspace.project.title, checked)
-        self._show_count()
-        self._wanted = tuple(each for each in self._wanted if each in workspace.checked)
-        if before in self._wanted:
+        self.places.show_places(workspace.project.title, checked, workspace.levels)
+        if before in self.grid.wanted:
             # What is selected stays so, be it of several and be some of it out of view.
-            self._shared.select(self._selected(), before)
+            self._shared.select(self.grid.ids, before)
         else:
             self.select_one(before)
 
     def _on_touched(self, ids: frozenset[str]) -> None:
         workspace = self._shared.workspace
         if workspace is not None:
-            self.register.sets = workspace.sets
-            self.register.renew(workspace.checked[each] for each in ids)
+            self._take_beside()
+            self.register.renew(workspace.checked[each] for each in ids if each in workspace.checked)
             self._show_earlier()
+
+    def _take_beside(self) -> None:
+        """Take over what columns show beside the openings, and how texts are read."""
+        workspace, beside = self._shared.workspace, self.register.beside
+        if workspace is not None:
+            beside.sets, beside.levels, beside.style = workspace.sets, workspace.levels, self._shared.style_of_lengths
+            self.grid.reading = Reading(workspace.project.bare_unit, self._shared.style_of_lengths)
 
     def _show_earlier(self) -> None:
         workspace = self._shared.workspace
@@ -199,54 +175,25 @@ class OpeningsView(QWidget):
         self.earlier.show_count(sum(each.standing == "earlier-version" for each in checked))
         self.questions.show_counts(workspace.questions if workspace is not None else {})
 
-    def _on_place(self, place: object) -> None:
-        self.register.narrow(place=place)
-        self._show_count()
-
-    def _on_state(self, _index: int) -> None:
-        self.register.narrow(state=self.state.currentData())
-        self._show_count()
-
-    def _search_now(self) -> None:
-        self.register.narrow(words=self.search.text())
-        self._show_count()
-
     def _show_count(self) -> None:
-        shown, total = self.register.rowCount(), self.register.total()
+        shown, total = len(self.register.contents.shown_ids()), self.register.total()
         text = f"{total} openings" if shown == total else f"{shown} of {total}"
         if total == 0:
             text = "No openings yet: take in a survey"
         self.count.setText(text)
 
-    def _selected(self) -> list[str]:
-        rows = sorted({index.row() for index in self.table.selectionModel().selectedRows()})
-        return [found for found in (self.register.id_at(row) for row in rows) if found is not None]
+    def _on_picked(self) -> None:
+        self._shared.select(self.grid.ids, self.grid.current)
+        self._say_left()
 
-    def _on_selection(self, _now: QItemSelection, _before: QItemSelection) -> None:
-        if not self._selecting:
-            rows = self.table.selectionModel().selectedRows()
-            self._wanted = tuple(self._selected())
-            self._shared.select(self._wanted, self.register.id_at(rows[0].row()) if rows else None)
-            self._say_left()
+    def _on_moved(self) -> None:
+        self._shared.reorder(self.grid.ids)
+        self._say_left()
 
+    def _on_edited(self, edits: object) -> None:
+        self.edited.emit(edits, self._seen_of(self.grid.ids))
 
-def _table(register: Register) -> QTableView:
-    table = QTableView()
-    table.setAccessibleName("Openings")
-    table.setModel(register)
-    table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
-    table.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
-    table.setAlternatingRowColors(True)
-    table.setShowGrid(False)
-    table.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
-    # Tab goes on to what stands beside; cells are reached by arrow keys.
-    table.setTabKeyNavigation(False)
-    table.setSortingEnabled(True)
-    table.horizontalHeader().setSortIndicator(-1, Qt.SortOrder.AscendingOrder)
-    table.verticalHeader().hide()
-    table.verticalHeader().setDefaultSectionSize(24)
-    table.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
-    for column, width in enumerate((64, 124, 172, 56, 190, 84, 48, 74, 116, 150, 96, 70)):
-        table.setColumnWidth(column, width)
-    table.horizontalHeader().setStretchLastSection(True)
-    return table
+    def _seen_of(self, ids: Sequence[str]) -> int | None:
+        """Return the newest step when the first of some openings was read: what all of them were seen at."""
+        seen = [base for each in ids if (base := self._shared.seen_of(each)) is not None]
+        return min(seen, default=None)

@@ -1,5 +1,6 @@
 """The survey in the main window: taken in after a preview, blank forms written, missing facts listed."""
 
+from collections.abc import Sequence
 from pathlib import Path
 from typing import Any
 
@@ -12,6 +13,7 @@ from hwsched.desktop.survey.preview_dialog import DECIDING, PreviewDialog
 from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.exchange.survey.facts import AnswerKey
 from hwsched.operations.shown import ShownOtherwiseError
+from hwsched.operations.survey.many_facts import FactEdit, edit_many
 from hwsched.operations.survey.plans import find_plan, list_plans
 from hwsched.operations.survey.survey_forms import write_form
 from hwsched.operations.survey.survey_import import (
@@ -42,6 +44,15 @@ class SurveyActions(Subject):
             "Write survey form", "Write a blank workbook or paper sheets for the surveyor", self.ask_form, "project"
         )
         self.act_missing = self.way_to("missing")
+
+    def set_facts(self, edits: Sequence[FactEdit], seen: int | None) -> None:
+        """Set facts that were edited in a grid, as one step; where somebody changed one of them since, ask."""
+        workspace = self.state.workspace
+        if workspace is not None and edits:
+            self.frame.edit_seen(
+                lambda base: edit_many(workspace.project, edits, who=workspace.who, base=base),
+                seen,
+            )
 
     def ask_survey(self) -> None:
         """Ask for a survey and take it in after a preview."""

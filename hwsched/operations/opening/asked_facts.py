@@ -14,7 +14,7 @@ from hwsched.model.bulk import among
 from hwsched.model.project import Project
 from hwsched.model.queries import by_opening, read_fits, read_inputs
 from hwsched.model.tables import BUILDING, ITEM_TABLE, LEAF_TABLE, LEVEL, OPENING_TABLE
-from hwsched.operations.findings.checking import check_openings
+from hwsched.operations.findings.checking import Checked, check_openings
 from hwsched.operations.opening.lock_points import point_results, standing_of
 from hwsched.operations.opening.scope import Row
 from hwsched.operations.opening.standings import Standings
@@ -185,14 +185,63 @@ def _fits(project: Project, ids: Sequence[str]) -> dict[str, dict[Fact, tuple[An
 
 
 def _findings(project: Project, ids: Sequence[str]) -> dict[str, dict[Fact, tuple[Any, ...]]]:
+    return {each.given.opening.id: _of_checked(each) for each in check_openings(project, ids)}
+
+
+def _of_checked(each: Checked) -> dict[Fact, tuple[Any, ...]]:
     return {
-        each.given.opening.id: {
-            **_of_fit(each.fit, each.standing, each.inputs),
-            FINDING: _spoken((f for f in each.findings if not f.waived), judged=each.fit is not None),
-            WAIVED: _spoken((f for f in each.findings if f.waived), judged=each.fit is not None),
-        }
-        for each in check_openings(project, ids)
+        **_of_fit(each.fit, each.standing, each.inputs),
+        FINDING: _spoken((f for f in each.findings if not f.waived), judged=each.fit is not None),
+        WAIVED: _spoken((f for f in each.findings if f.waived), judged=each.fit is not None),
     }
+
+
+class CheckedFacts:
+    """Columns of facts of openings that are at hand as they were checked: nothing is read from the project.
+
+    Parameters
+    ----------
+    checked : sequence of Checked
+        The openings; the sequence is not copied, so that a changed one can be put in its place.
+    """
+
+    def __init__(self, checked: Sequence[Checked]) -> None:
+        self._checked = checked
+        self._columns: dict[Fact, list[Any]] = {}
+
+    def __len__(self) -> int:
+        """Return the number of openings."""
+        return len(self._checked)
+
+    def column(self, fact: Fact) -> Values:
+        """Return the values of a fact; they are kept until somebody says that an opening is another."""
+        found = self._columns.get(fact)
+        if found is None:
+            found = self._columns[fact] = [fact_of(each, fact) for each in self._checked]
+        return found
+
+    def renew(self, places: Iterable[int]) -> None:
+        """Read the openings at some places anew."""
+        for place in places:
+            for fact, column in self._columns.items():
+                column[place] = fact_of(self._checked[place], fact)
+
+
+def fact_of(checked: Checked, fact: Fact) -> Any:
+    """Return what an opening as it was checked holds of a fact; of leaves and items all that they hold."""
+    given, name = checked.given, fact.attribute.name
+    if fact.source != "survey":
+        return _of_checked(checked)[fact]
+    if fact == PLACE:
+        return tuple(getattr(given.opening, each) for each in PLACES)
+    things: Sequence[Any] = {LEAF.name: given.leaves, ITEM.name: given.items}.get(fact.entity, (given.opening,))
+    declared = {OPENING.name: OPENING, LEAF.name: LEAF, ITEM.name: ITEM}[fact.entity]
+    if any(each.name == name for each in declared.attributes):
+        held = tuple(getattr(each, name) for each in things)
+    else:
+        own = {each.row_id: each.value for each in checked.own if each.attribute.name == name}
+        held = tuple(_exact(fact.attribute.kind)(own.get(each.id)) for each in things)
+    return held if fact.of_rows else held[0]
 
 
 def _of_fit(fit: Fit | None, standing: Standing, inputs: Sequence[OpeningInput]) -> dict[Fact, tuple[Any, ...]]:

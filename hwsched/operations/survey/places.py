@@ -11,8 +11,9 @@ from hwsched.model.bulk import among
 from hwsched.model.project import Project
 from hwsched.model.queries import read_places
 from hwsched.model.rooms import closed_rooms_on
-from hwsched.model.tables import LEVEL, OPENING_TABLE
+from hwsched.model.tables import BUILDING, LEVEL, OPENING_TABLE
 from hwsched.operations.findings.checking import Checked
+from hwsched.telling.natural import upward
 
 
 def otherwise_placed(project: Project, known: Mapping[str, Checked]) -> set[str]:
@@ -20,6 +21,14 @@ def otherwise_placed(project: Project, known: Mapping[str, Checked]) -> set[str]
     with project.reading() as connection:
         places = read_places(connection)
     return {each for each, held in places.items() if each in known and known[each].places != held}
+
+
+def levels_upward(project: Project) -> dict[tuple[str | None, str | None], tuple[bool, float, int]]:
+    """Return by building and level what levels are put in order by: their height, as one walks."""
+    query = select(BUILDING.c.name, LEVEL.c.name, LEVEL.c.height_m, LEVEL.c.sort).select_from(LEVEL)
+    with project.reading() as connection:
+        rows = connection.execute(query.outerjoin(BUILDING, LEVEL.c.building_id == BUILDING.c.id)).all()
+    return {(building, level): upward(height_m, sort) for building, level, height_m, sort in rows}
 
 
 def otherwise_closed(project: Project, known: Mapping[str, Checked], touched: Collection[str]) -> set[str]:

@@ -1,0 +1,135 @@
+"""Edits of the cells of a grid: one, the marked ones of all selected rows, what stands on the clipboard."""
+
+from collections.abc import Callable
+from typing import Any, Final
+
+from PySide6.QtCore import QObject, Qt, Signal
+from PySide6.QtGui import QGuiApplication
+
+from hwsched.desktop.grid.changes_pane import ChangesPane
+from hwsched.desktop.grid.model import GridModel
+from hwsched.desktop.grid.proposals import Proposal, Reading, cells_of, proposed, spread, text_of
+from hwsched.desktop.grid.table import GridTable
+from hwsched.operations.survey.many_facts import FactEdit
+
+EDITS: Final = ("copy", "paste", "fill", "clear", "many")
+
+
+class CellEdits(QObject):
+    """What keys and menu ask for with the marked columns of the selected rows.
+
+    Parameters
+    ----------
+    model, table, changes
+        Of the grid.
+    reading : callable
+        Returns how texts are read at present.
+    thing : callable
+        Returns by what a person calls a row, given its identity.
+    """
+
+    edited = Signal(object)
+    """Cells were edited: a list of FactEdit."""
+    said = Signal(str)
+    """A sentence for the person."""
+
+    def __init__(
+        self,
+        model: GridModel[Any],
+        table: GridTable,
+        changes: ChangesPane,
+        reading: Callable[[], Reading],
+        thing: Callable[[str], str],
+    ) -> None:
+        super().__init__(table)
+        self._model, self._table, self._changes = model, table, changes
+        self._reading, self._thing = reading, thing
+        changes.taken.connect(self.write)
+
+    def do(self, wanted: str) -> None:
+        """Do one of EDITS."""
+        acts = (self.copy, self.paste, self.fill, self.clear, self.ask_many)
+        dict(zip(EDITS, acts, strict=True))[wanted]()
+
+    def _marked(self) -> list[str]:
+        first, last = self._table.marked()
+        return list(self._model.shown_names()[first : last + 1])
+
+    def copy(self) -> None:
+        """Copy the marked columns of the selected rows, as a spreadsheet takes them."""
+        contents, ids, names = self._model.contents, self._table.selected_ids(), self._marked()
+        columns = [contents.known[name] for name in names]
+        rows = [row for each in ids if (row := contents.row_of(each)) is not None]
+        lines = [[column.text(column.value(row)) for column in columns] for row in rows]
+        QGuiApplication.clipboard().setText(text_of(lines))
+        self.said.emit(f"Copied {len(rows)} rows of {', '.join(column.title for column in columns)}.")
+
+    def paste(self) -> None:
+        """Show what the cells on the clipboard would change, laid from the current cell on."""
+        text, index = QGuiApplication.clipboard().text(), self._table.currentIndex()
+        if not text or not index.isValid():
+            self.said.emit("There is nothing to paste, or no cell to paste it into.")
+            return
+        ids = self._model.shown_ids()
+        chosen = self._table.selected_ids()
+        first = min(chosen, key=ids.index) if chosen else self._model.id_at(index.row())
+        start = ids.index(first) if first is not None else 0
+        names = self._model.shown_names()[self._table.marked()[0] :]
+        laid, left = spread(cells_of(text), ids, start, names, chosen)
+        note = f"{left} pasted cells have no place here." if left else ""
+        self._changes.show_proposals([self._proposed(*each) for each in laid], note)
+
+    def fill(self) -> None:
+        """Show what it would change to give the marked cells of the first selected row to the others."""
+        contents, ids, names = self._model.contents, self._table.selected_ids(), self._marked()
+        row = contents.row_of(ids[0]) if ids else None
+        if row is None or len(ids) < 2:
+            self.said.emit("Select the row to fill down from and those below it.")
+            return
+        texts = {name: contents.known[name].text(contents.known[name].value(row)) for name in names}
+        self._changes.show_proposals([self._proposed(each, name, texts[name]) for each in ids[1:] for name in names])
+
+    def clear(self) -> None:
+        """Show what it would change to make the marked facts of the selected rows unknown."""
+        names = [name for name in self._marked() if self._model.contents.known[name].target is not None]
+        if not names:
+            self._table.clipped.emit(self._table.currentIndex())
+            return
+        self._changes.show_proposals(
+            [self._proposed(each, name, "") for each in self._table.selected_ids() for name in names]
+        )
+
+    def ask_many(self) -> None:
+        """Let one value be typed for a fact of all selected rows."""
+        contents, ids = self._model.contents, self._table.selected_ids()
+        columns = [column for column in contents.columns if column.target is not None]
+        rows = [row for each in ids if (row := contents.row_of(each)) is not None]
+        if not columns or not rows:
+            self.said.emit("Select rows, and show a column of a fact that can be typed.")
+            return
+        name = self._model.shown_names()[max(0, self._table.currentIndex().column())]
+        self._changes.ask(columns, name, rows, lambda fact, text: [self._proposed(each, fact, text) for each in ids])
+
+    def _proposed(self, identity: str, name: str, text: str) -> Proposal:
+        return proposed(self._model.contents, identity, name, text, self._reading(), self._thing(identity))
+
+    def take(self, index: Any, text: str, to_all: bool) -> None:
+        """Take what was typed into a cell, for its row or for all selected ones."""
+        identity = self._model.id_at(index.row())
+        if identity is None:
+            return
+        name = self._model.shown_names()[index.column()]
+        if to_all and len(self._table.selected_ids()) > 1:
+            self._changes.show_proposals([self._proposed(each, name, text) for each in self._table.selected_ids()])
+            return
+        cell = self._proposed(identity, name, text)
+        if cell.refused:
+            self.said.emit(f"{cell.thing}: {cell.fact} {cell.refused}")
+        elif cell.changes and cell.target is not None:
+            self.write([FactEdit(cell.target.entity, cell.target.row_id, cell.target.name, cell.text)])
+
+    def write(self, edits: list[FactEdit]) -> None:
+        """Hand edits over to whoever writes them; the keyboard goes back to the table."""
+        self._table.setFocus(Qt.FocusReason.OtherFocusReason)
+        if edits:
+            self.edited.emit(edits)

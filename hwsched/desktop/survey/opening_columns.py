@@ -1,0 +1,280 @@
+"""The columns of the register: what is seen at first, every fact of opening, leaf and lock, every result."""
+
+from collections.abc import Callable, Mapping, Sequence
+from dataclasses import dataclass, field
+from functools import partial
+from typing import Any, Final, get_args
+
+from hwsched.attributes import Attribute, show_value
+from hwsched.desktop.grid.column import UNKNOWN, Column, Target
+from hwsched.desktop.parts.set_book import OpeningSet
+from hwsched.desktop.survey.states import STATES, state_colour, state_of, state_shape
+from hwsched.operations.findings.checking import Checked
+from hwsched.quantities import LengthStyle, format_length
+from hwsched.rules.reading import active_leaf, lock_item
+from hwsched.survey import ITEM, LEAF, OPENING, Entity
+from hwsched.survey.asked import OF_KINDS
+from hwsched.telling.natural import natural
+from hwsched.values import SEVERITIES
+from hwsched.values.fit import Role
+from hwsched.values.lock_points import LOCK_KINDS
+
+NOT_HERE: Final = ""
+"""Value of a fact of a leaf or a lock that an opening does not have."""
+_NO_LEAF: Final = "no leaf"
+_TALL: Final = frozenset({"length", "number", "integer", "money"})
+_ROLE_NOT_SAID: Final = frozenset({"fastener", "tool", "consumable"})
+"""Roles with too many parts for one cell."""
+
+
+@dataclass
+class Beside:
+    """What columns show that does not stand in the opening itself."""
+
+    style: LengthStyle = "fraction"
+    sets: Mapping[str, OpeningSet] = field(default_factory=dict)
+    levels: Mapping[tuple[str | None, str | None], tuple[bool, float, int]] = field(default_factory=dict)
+
+
+def opening_columns(beside: Beside, own: Sequence[Attribute] = ()) -> tuple[Column[Checked], ...]:
+    """Return all columns, those that are seen at first before the others.
+
+    Parameters
+    ----------
+    beside : Beside
+        Read whenever a cell is shown.
+    own : sequence of Attribute
+        The project's own fields of openings.
+    """
+    seen = _seen_first(beside)
+    names = {each.name for each in seen}
+    facts = [
+        _fact_column(entity, attribute, beside)
+        for entity in (OPENING, LEAF, ITEM)
+        for attribute in entity.attributes
+        if entity is not ITEM or LOCK_KINDS.keys() & set(OF_KINDS.get(attribute.name, LOCK_KINDS))
+    ]
+    mine = [_own_column(attribute, beside) for attribute in own]
+    return (*seen, *(each for each in (*facts, *mine, *_results(beside)) if each.name not in names))
+
+
+def _seen_first(beside: Beside) -> tuple[Column[Checked], ...]:
+    fact = partial(_fact_column, beside=beside, standard=True)
+    return (
+        fact(OPENING, OPENING.attribute("mark"), width=9, typed=False),
+        Column(
+            "result.state",
+            "State",
+            state_of,
+            key=_state_order,
+            colour=state_colour,
+            icon=state_shape,
+            width=18,
+            section="Results",
+        ),
+        Column("result.findings", "Findings", _counts, _findings_text, _worst_first, width=22, section="Results"),
+        Column("opening.set", "Set", partial(_set_name, beside), width=8, section="Opening"),
+        Column("opening.location", "Location", _location, width=24, section="Opening"),
+        fact(OPENING, OPENING.attribute("form"), title="Form", width=12),
+        fact(OPENING, OPENING.attribute("hand"), title="Hand", width=8),
+        fact(OPENING, OPENING.attribute("rating"), title="Rating", width=11),
+        fact(LEAF, LEAF.attribute("material"), title="Leaf", width=15, missing=_NO_LEAF),
+        Column("result.locks", "Lock", _locks, width=20, section="Lock"),
+        fact(OPENING, OPENING.attribute("building"), title="Building", width=14),
+        Column(
+            "opening.level",
+            "Level",
+            lambda each: each.given.opening.level,
+            row_key=partial(_level_order, beside),
+            attribute=OPENING.attribute("level"),
+            target=lambda each: Target(OPENING.name, each.given.opening.id, "level"),
+            width=10,
+            section="Opening",
+        ),
+    )
+
+
+def _state_order(state: str) -> int:
+    return STATES.index(state) if state in STATES else len(STATES)
+
+
+def _counts(each: Checked) -> tuple[int, ...]:
+    counts = [sum(f.severity == s and not f.waived for f in each.findings) for s in SEVERITIES]
+    return (*counts, sum(f.waived for f in each.findings))
+
+
+def _findings_text(counts: tuple[int, ...]) -> str:
+    said = [f"{n} {severity}{'s' if n > 1 else ''}" for n, severity in zip(counts, SEVERITIES, strict=False) if n]
+    waived = counts[len(SEVERITIES)] if counts else 0
+    return "  ".join([*said, f"{waived} waived"] if waived else said)
+
+
+def _worst_first(counts: tuple[int, ...]) -> tuple[int, ...]:
+    """Return a key by which what is worst comes first: more errors, then more warnings, then more notes."""
+    return tuple(-n for n in counts)
+
+
+def _set_name(beside: Beside, each: Checked) -> str:
+    held = beside.sets.get(each.given.opening.id)
+    return held.name if held is not None else ""
+
+
+def _location(each: Checked) -> str:
+    opening = each.given.opening
+    return " to ".join(room for room in (opening.room_from, opening.room_to) if room)
+
+
+def _locks(each: Checked) -> str:
+    locks = [lock for at in each.points if (lock := lock_item(at.given)) is not None]
+    form = ITEM.attribute("lock_form")
+    return " + ".join(show_value(form, lock.lock_form, unknown=UNKNOWN) for lock in locks) or "none"
+
+
+def _level_order(beside: Beside, each: Checked) -> Any:
+    opening = each.given.opening
+    upward = beside.levels.get((opening.building, opening.level), (True, 0.0, 0))
+    name = (opening.level or "").casefold()
+    return opening.level is None, natural((opening.building or "").casefold()), upward, natural(name)
+
+
+def thing_of(each: Checked, entity: Entity) -> Any:
+    """Return of an opening what facts of an entity are shown: itself, its active leaf, the lock of its first point."""
+    if entity is OPENING:
+        return each.given.opening
+    return active_leaf(each.given) if entity is LEAF else lock_item(each.given)
+
+
+def fact_name(entity: Entity, attribute: Attribute) -> str:
+    """Return by what the column of a fact is known; the query language calls it so too."""
+    return f"{entity.name.removeprefix('existing_')}.{attribute.name}"
+
+
+def _fact_column(
+    entity: Entity,
+    attribute: Attribute,
+    beside: Beside,
+    *,
+    title: str = "",
+    width: int = 0,
+    missing: str = NOT_HERE,
+    standard: bool = False,
+    typed: bool = True,
+) -> Column[Checked]:
+    name = attribute.name
+
+    def value(each: Checked) -> Any:
+        thing = thing_of(each, entity)
+        return getattr(thing, name) if thing is not None else missing
+
+    def target(each: Checked) -> Target | None:
+        thing = thing_of(each, entity)
+        return Target(entity.name, thing.id, name) if thing is not None else None
+
+    note = {LEAF.name: "Of the single or active leaf.", ITEM.name: "Of the lock."}.get(entity.name, "")
+    return Column(
+        fact_name(entity, attribute),
+        title or attribute.label,
+        value,
+        partial(_fact_text, attribute, beside, _silent(entity, attribute), missing),
+        partial(_fact_order, attribute, missing),
+        attribute=attribute,
+        target=target,
+        typed=typed,
+        width=width or max(11, min(24, len(attribute.label) + 3)),
+        right=attribute.kind in _TALL,
+        note=" ".join(filter(None, (attribute.note, note))),
+        standard=standard,
+        section={OPENING.name: "Opening", LEAF.name: "Leaf", ITEM.name: "Lock"}[entity.name],
+    )
+
+
+def _silent(entity: Entity, attribute: Attribute) -> str:
+    """Return what stands for unknown: of a name nothing, of what has to be found out a question mark."""
+    return "" if entity is OPENING and attribute.kind == "text" else UNKNOWN
+
+
+def _fact_text(attribute: Attribute, beside: Beside, unknown: str, missing: str, value: Any) -> str:
+    return missing if value == missing else show_value(attribute, value, beside.style, unknown=unknown)
+
+
+def _fact_order(attribute: Attribute, missing: str, value: Any) -> Any:
+    if value == missing:
+        return (1,)
+    if attribute.kind == "choice":
+        words = [choice.value for choice in attribute.choices]
+        return 0, words.index(value) if value in words else len(words)
+    return 0, natural(value.casefold()) if isinstance(value, str) else value
+
+
+def _own_column(attribute: Attribute, beside: Beside) -> Column[Checked]:
+    def value(each: Checked) -> Any:
+        return next(
+            (o.value for o in each.own if o.entity == OPENING.name and o.attribute.name == attribute.name), None
+        )
+
+    return Column(
+        f"opening.{attribute.name}",
+        attribute.label,
+        value,
+        partial(_fact_text, attribute, beside, "", NOT_HERE),
+        partial(_fact_order, attribute, NOT_HERE),
+        attribute=attribute,
+        target=lambda each: Target(OPENING.name, each.given.opening.id, attribute.name),
+        right=attribute.kind in _TALL,
+        standard=False,
+        section="Fields of the project",
+    )
+
+
+def _results(beside: Beside) -> tuple[Column[Checked], ...]:
+    def length(read: Callable[[Checked], float | None], name: str, title: str) -> Column[Checked]:
+        def text(value: float | None) -> str:
+            return "" if value is None else format_length(value, beside.style)
+
+        return Column(name, title, read, text, right=True, standard=False, section="Results")
+
+    def whole(read: Callable[[Checked], int | None], name: str, title: str) -> Column[Checked]:
+        return Column(name, title, read, width=8, right=True, standard=False, section="Results")
+
+    parts = tuple(
+        Column(
+            f"part.{role}", role.replace("-", " ").capitalize(), partial(_parts, role), standard=False, section="Parts"
+        )
+        for role in get_args(Role)
+        if role not in _ROLE_NOT_SAID
+    )
+    return (
+        length(_spare, "result.lead_spare", "Lead to spare"),
+        length(lambda each: _place(each, "x_mm"), "result.unit_x", "Unit from the lock edge"),
+        length(lambda each: _place(each, "y_mm"), "result.unit_y", "Unit above the floor"),
+        whole(lambda each: len(each.fit.holes) if each.fit is not None else None, "result.holes", "Holes"),
+        whole(lambda each: len(_needs(each)), "result.missing", "Facts missing"),
+        whole(lambda each: len(each.points), "result.points", "Lock points"),
+        *parts,
+    )
+
+
+def _capital(role: str) -> str:
+    return role.replace("-", " ").capitalize()
+
+
+def _parts(role: str, each: Checked) -> str | None:
+    """Return the parts of a role; None while no fit counts."""
+    if each.fit is None:
+        return None
+    return ", ".join(dict.fromkeys(part.part for part in each.fit.parts if part.role == role))
+
+
+def _spare(each: Checked) -> float | None:
+    cable = each.points[0].fit.cable if each.points[0].fit is not None else None
+    return cable.available_mm - cable.length_mm if cable is not None else None
+
+
+def _place(each: Checked, name: str) -> float | None:
+    fit = each.points[0].fit
+    return getattr(fit.placement, name) if fit is not None and fit.placement is not None else None
+
+
+def _needs(each: Checked) -> frozenset[str]:
+    """Return the facts that are missing, each once however many rules ask for it."""
+    return frozenset(need for finding in each.findings if not finding.waived for need in finding.needs)

@@ -10,6 +10,7 @@ from hwsched.desktop.survey.deliveries_window import DELIVERIES
 from hwsched.desktop.survey.missing_window import MISSING
 from hwsched.desktop.opening.what_if_window import WHAT_IF
 from hwsched.desktop.findings.why_window import WHY
+from hwsched.desktop.findings.findings_window import FINDINGS
 from hwsched.desktop.findings.waivers_window import WAIVERS
 from hwsched.desktop.opening.upgrade_window import UPGRADE
 from hwsched.desktop.parts.parts_window import CATALOGUE
@@ -19,6 +20,7 @@ from hwsched.desktop.parts.cost_window import COST
 from hwsched.desktop.release.revisions_window import REVISIONS
 from hwsched.desktop.release.gate_window import GATE
 from hwsched.desktop.findings.rulebook_window import RULES_PAGE
+from hwsched.desktop.project.history_window import HISTORY
 from hwsched.desktop.project.copies_window import COPIES
 from hwsched.desktop.project.journal_window import JOURNAL
 

@@ -29,8 +29,13 @@ _ROOMS: Final = {
     "release": "Release",
 }
 """Room of a page, and the menu that leads to it."""
+_PAGES: Final = {"help": "Help", "keys": "Help", "preferences": "View"}
+"""Pages of no room, and where they stand; others stand under Project."""
 _FIRST: Final = {
-    "Project": (("new-project", "open-project", "save-what-can-be-read-of-a-damaged-project"), ("settings-and-rules",)),
+    "Project": (
+        ("new-project", "open-project", "close-project", "save-what-can-be-read-of-a-damaged-project"),
+        ("settings-and-rules",),
+    ),
     "Edit": (("undo", "redo", "history"),),
     "Openings": (("fit", "check"), ("add-opening", "add-existing-item", "retire-openings", "remove-openings")),
     "Go": (("back", "forward"), ("find",)),
@@ -54,6 +59,7 @@ class Menus:
 
     def __init__(self, bar: QMenuBar, commands: Commands, pages: Pages) -> None:
         self._commands, self._pages = commands, pages
+        self._inserted: dict[str, tuple[str, QMenu]] = {}
         self.menus: dict[str, QMenu] = {title: bar.addMenu(words) for title, words in TITLES.items()}
         for title in self.menus:
             self._fill(title)
@@ -64,8 +70,13 @@ class Menus:
         if command.identifier.startswith("go-"):
             place = self._pages.places.get(command.identifier.removeprefix("go-"))
             if place is not None and not place.rail:
-                return _ROOMS.get(place.within, "Project")
+                return _PAGES.get(place.name) or _ROOMS.get(place.within, "Project")
         return command.menu if command.menu in self.menus else "Project"
+
+    def insert(self, title: str, after: str, menu: QMenu) -> None:
+        """Put a menu into another one, behind a command."""
+        self._inserted[title] = after, menu
+        self._fill(title)
 
     def _fill(self, title: str) -> None:
         menu = self.menus[title]
@@ -81,7 +92,10 @@ class Menus:
         for group in groups:
             if group and not menu.isEmpty():
                 menu.addSeparator()
-            menu.addActions([held[name].act for name in group])
+            for name in group:
+                menu.addAction(held[name].act)
+                if name == self._inserted.get(title, ("",))[0]:
+                    menu.addMenu(self._inserted[title][1])
         menu.menuAction().setVisible(not menu.isEmpty())
 
     def _on_added(self, command: Command) -> None:

@@ -79,6 +79,7 @@ class StatusLine(QObject):
         frame.state.touched.connect(self._on_touched)
         frame.state.settled.connect(self._on_settled)
         frame.state.opened.connect(self._on_reloaded)
+        frame.state.leaving.connect(self._on_leaving)
 
     def _on_settled(self) -> None:
         workspace = self._frame.state.workspace
@@ -93,6 +94,11 @@ class StatusLine(QObject):
         checked = workspace.checked if workspace is not None else {}
         self._state = {id_: state_of(each) for id_, each in checked.items()}
         self._show()
+
+    def _on_leaving(self) -> None:
+        self._state = {}
+        self.counts.clear()
+        self.where.clear()
 
     def _on_touched(self, ids: frozenset[str]) -> None:
         workspace = self._frame.state.workspace

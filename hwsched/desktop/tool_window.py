@@ -58,6 +58,8 @@ class Desk(QObject):
         Reads and checks everything anew, after a job that wrote.
     go : callable
         Goes to a place by its name, to show a thing.
+    show_fact : callable
+        Shows a fact of the chosen opening, by ``entity.attribute``, beside the register.
     open_project : callable
         Opens another project, or the same one anew.
     """
@@ -78,12 +80,14 @@ class Desk(QObject):
         show_rule: Callable[[str], None],
         reload: Callable[[], None],
         go: Callable[..., None],
+        show_fact: Callable[[str], None],
         open_project: Callable[[str], None],
     ) -> None:
         super().__init__(parent)
         self.workspace, self.jobs = workspace, jobs
         self.edit, self.edit_seen, self.chosen, self.select = edit, edit_seen, chosen, select
         self.show_rule, self.reload, self.go, self.open_project = show_rule, reload, go, open_project
+        self.show_fact = show_fact
 
 
 class ToolWindow(QWidget):

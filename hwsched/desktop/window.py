@@ -17,10 +17,13 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.centre import Centre
 from hwsched.desktop.drawer import Drawer
+from hwsched.desktop.dropping import Dropping
 from hwsched.desktop.find_field import FindField
 from hwsched.desktop.findings.finding_actions import FindingActions
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.inspector import Inspector
+from hwsched.desktop.layout_kept import LayoutKept
+from hwsched.desktop.leaving import Leaving
 from hwsched.desktop.menus import Menus
 from hwsched.desktop.opening.fit_actions import FitActions
 from hwsched.desktop.opening.opening_actions import OpeningActions
@@ -30,22 +33,25 @@ from hwsched.desktop.places import PLACES
 from hwsched.desktop.plain_words import keep_words_plain
 from hwsched.desktop.power.power_actions import PowerActions
 from hwsched.desktop.preferences import Preferences
+from hwsched.desktop.project.help_page import offer_help
 from hwsched.desktop.project.history_actions import HistoryActions
 from hwsched.desktop.project.people_actions import PeopleActions
 from hwsched.desktop.project.project_actions import ProjectActions
 from hwsched.desktop.project.remains_line import RemainsLine
+from hwsched.desktop.project.tour import Tour
 from hwsched.desktop.project.welcome import Welcome
 from hwsched.desktop.rail import Rail
+from hwsched.desktop.recent_menu import RecentMenu
 from hwsched.desktop.release.release_actions import ReleaseActions
 from hwsched.desktop.status_line import StatusLine
 from hwsched.desktop.survey.openings_place import OpeningsPlace
 from hwsched.desktop.survey.survey_actions import SurveyActions
-from hwsched.desktop.tokens import wide
+from hwsched.desktop.tokens import icon_size, wide
 from hwsched.desktop.tool_window import Desk
 from hwsched.operations.findings.why import HOLES
 
-_FIRST = "openings"
-"""The place that is shown when a project was opened."""
+_FIRST = "today"
+"""The place that is shown when a project was opened by who was in none before."""
 
 
 class Window(QMainWindow):
@@ -64,11 +70,13 @@ class Window(QMainWindow):
         keep_words_plain()
         self.frame = Frame(who, self, preferences, PLACES)
         self.beside = self.frame
-        self.welcome = Welcome()
+        self.welcome = Welcome(self.frame.preferences, who)
         place = self.frame.pages.page("openings")
         assert isinstance(place, OpeningsPlace)
         self.openings = place.view
         self.sheet = OpeningSheet()
+        self.leaving = Leaving(self.frame)
+        self.dropping = Dropping(self, self.frame.state)
         self._build_subjects()
         self._build_views()
         self._build_ways()
@@ -76,7 +84,10 @@ class Window(QMainWindow):
         self._build_status()
         self._connect()
         self.setWindowTitle("hwsched")
-        self.resize(1360, 740)
+        self.kept = LayoutKept(
+            self.frame.preferences, self, {"frame": self.split, "drawer": self.column, "openings": place}
+        )
+        self.kept.restore()
         self.frame.possible.emit()
 
     def _build_subjects(self) -> None:
@@ -113,6 +124,7 @@ class Window(QMainWindow):
         self.split.setStretchFactor(1, 2)
         self.split.setChildrenCollapsible(False)
         self.remains = RemainsLine()
+        self.tour = Tour(self.frame)
         self.work = QWidget()
         beside = QHBoxLayout()
         beside.setSpacing(0)
@@ -122,6 +134,7 @@ class Window(QMainWindow):
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(0)
         layout.addWidget(self.remains)
+        layout.addWidget(self.tour)
         layout.addLayout(beside, 1)
         self.stack = QStackedWidget()
         self.stack.addWidget(self.welcome)
@@ -161,16 +174,26 @@ class Window(QMainWindow):
             "drawer", "Jobs and problems", "What jobs came to, and what could not be done; it stays to be read",
             self.drawer.turn, menu="View", keys="F7",
         )  # fmt: skip
+        offer_help(self.frame)
+        add(
+            "close-project", "Close project", "Close it and go back to where one begins", self.leaving.close_project,
+            menu="Project", keys="Ctrl+F4", needs="project",
+        )  # fmt: skip
         add("quit", "Quit", "Close the desktop", self.close, menu="Project", keys="Ctrl+Q")
         trail.moved.connect(self._on_moved)
         self.frame.possible.connect(self._on_moved)
 
     def _build_menus(self) -> None:
+        # A right click on the register offers what acts on its openings.
+        self.openings.table.addActions([each.act for each in self.frame.commands if each.acts_on])
         self.menus = Menus(self.menuBar(), self.frame.commands, self.frame.pages)
+        self.recent = RecentMenu(self.menus, self.frame)
+        self.recent.wanted.connect(self.project.open_project)
         bar = self.addToolBar("Work")
         bar.setObjectName("work")
         bar.setMovable(False)
         bar.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
+        bar.setIconSize(icon_size())
         for group in (
             (self.act_back, self.act_forward),
             (self.fitting.act_fit, self.fitting.act_check, self.release.act_print),
@@ -187,11 +210,20 @@ class Window(QMainWindow):
         state, sheet, findings = self.frame.state, self.sheet, self.findings
         state.opened.connect(self._on_opened)
         state.settled.connect(self._on_settled)
-        self.frame.following.may_close.connect(self.close)
+        self.leaving.left.connect(self._on_left)
+        self.dropping.project.connect(self.project.open_project)
+        self.dropping.survey.connect(self.survey.take_survey)
+        self.dropping.catalogue.connect(self.parts.take_catalogue)
+        self.dropping.said.connect(self.frame.said)
         self.remains.wants_saving.connect(self.project.ask_rescue)
         self.welcome.wants_new.connect(self.project.ask_new)
         self.welcome.wants_open.connect(self.project.ask_open)
         self.welcome.wants_sample.connect(self.project.ask_sample)
+        self.welcome.wants_spreadsheet.connect(self.project.ask_spreadsheet)
+        self.welcome.wants_server.connect(self.project.ask_server)
+        self.welcome.wants_recent.connect(self.project.open_project)
+        self.welcome.named.connect(lambda name: setattr(state, "who", name))
+        self.project.made_for.connect(self.survey.take_survey)
         self.openings.edited.connect(self.survey.set_facts)
         self.openings.said.connect(self.frame.say)
         self.openings.earlier.asked.connect(self.fitting.show_since_upgrade)
@@ -222,10 +254,19 @@ class Window(QMainWindow):
             show_rule=self.findings.show_rule,
             reload=frame.following.reload,
             go=frame.go,
+            show_fact=self.sheet.show_fact,
             open_project=self.project.open_project,
         )
         state.selected.connect(frame.pages.desk.selected)
-        frame.go(_FIRST)
+        known = frame.preferences.place
+        frame.go(known if known in frame.pages.places else _FIRST)
+        self.tour.offer()
+
+    def _on_left(self) -> None:
+        """Show where one begins."""
+        self.release.forget_files()
+        self.stack.setCurrentWidget(self.welcome)
+        self.setWindowTitle("hwsched")
 
     def _on_settled(self) -> None:
         workspace = self.frame.state.workspace
@@ -234,8 +275,11 @@ class Window(QMainWindow):
             self.setWindowTitle(f"{workspace.project.title}{damaged} - hwsched")
 
     def _on_moved(self) -> None:
-        """Say where back and forward lead."""
+        """Say where back and forward lead; show places as long as somebody is in one, and remember where."""
         trail, places = self.frame.trail, self.frame.pages.places
+        self.stack.setCurrentWidget(self.welcome if trail.here is None else self.work)
+        if trail.here is not None and places[trail.here.place].rail:
+            self.frame.preferences.place = trail.here.place
         for act, station, words in (
             (self.act_back, trail.before, "Back to {}"),
             (self.act_forward, trail.after, "Forward to {}"),
@@ -247,10 +291,8 @@ class Window(QMainWindow):
     def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802
         """Stop what is running and close the project once it has; an edit that then fails is told before."""
         self.release.forget_files()
-        if self.frame.close():
+        if self.leaving.close(self.close):
+            self.kept.keep()
             super().closeEvent(event)
-            return
-        event.ignore()
-        ran = self.frame.jobs.log.running
-        if self.frame.following.closing:
-            self.frame.say(f"Stopping{f': {ran.title}' if ran is not None else ''}. The window closes by itself.", 0)
+        else:
+            event.ignore()

@@ -23,7 +23,7 @@ def test_people_read_the_counts_by_who_does_it(yard, capsys):
     assert [line for line in told if line[:1].isalpha()] == [
         "Surveyor", "Specifier", "Storekeeper", "Installer", "Levels", "Nothing was released under a letter yet",
     ]  # fmt: skip
-    assert told[told.index("Specifier") + 1].split(None, 1) == ["2", "to be worked out"]
+    assert told[told.index("Specifier") + 1].split(None, 1) == ["2", "openings to work out"]
     assert "  no building, no level: 2 not worked out" in told
 
 

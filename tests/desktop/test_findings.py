@@ -132,15 +132,16 @@ def test_the_list_of_waivers_takes_several_back_as_one_step(at_work, qtbot):
         waive(qtbot, at_work, "seen")
     at_work.findings.act_waivers.trigger()
     window = at_work.frame.side.windows[WaiversWindow]
-    assert {window.list.topLevelItem(n).text(2) for n in range(2)} == {"M004", "M005"}
-    window.list.setFocus()
-    qtbot.keyClick(window.list, Qt.Key.Key_A, Qt.KeyboardModifier.ControlModifier)
+    contents = window.model.contents
+    assert {contents.row_at(n).mark for n in range(len(contents))} == {"M004", "M005"}
+    window.grid.table.setFocus()
+    qtbot.keyClick(window.grid.table, Qt.Key.Key_A, Qt.KeyboardModifier.ControlModifier)
     qtbot.mouseClick(window.back, LEFT)
     assert not waivers(at_work.frame.state.workspace.project)
-    assert window.list.topLevelItemCount() == 0
+    assert len(contents) == 0
     at_work.history.act_undo.trigger()
     assert len(waivers(at_work.frame.state.workspace.project)) == 2
-    assert window.list.topLevelItemCount() == 2
+    assert len(contents) == 2
     window.close()
 
 

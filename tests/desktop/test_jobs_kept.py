@@ -78,7 +78,7 @@ def test_closing_does_not_hold_the_screen_for_a_job(at_work, qtbot, monkeypatch)
         qtbot.waitUntil(at_work.isActiveWindow)
         qtbot.keyClick(QApplication.focusWidget() or at_work, Qt.Key.Key_Q, CONTROL)
         assert at_work.isVisible()
-        assert at_work.statusBar().currentMessage() == "Stopping: Slow work. The window closes by itself."
+        assert at_work.statusBar().currentMessage() == "Stopping: Slow work. It is closed as soon as it can be."
     finally:
         go.set()
     qtbot.waitUntil(lambda: not at_work.isVisible(), timeout=30000)

@@ -23,16 +23,17 @@ def test_missing_facts_select_their_openings_and_the_return_visit_is_written(at_
     qtbot.waitUntil(lambda: at_work.openings.register.rowCount() < at_work.openings.register.total(), timeout=3000)
     at_work.survey.act_missing.trigger()
     missing = at_work.frame.side.windows[MissingWindow]
-    first = missing.list.topLevelItem(0)
-    counts = [int(missing.list.topLevelItem(n).text(2)) for n in range(missing.list.topLevelItemCount())]
+    contents, table = missing.model.contents, missing.grid.table
+    first = contents.row_at(0)
+    counts = [len(contents.row_at(n).alone) for n in range(len(contents))]
     assert counts == sorted(counts, reverse=True)
-    marks = set(first.text(4).split(", "))
-    where = missing.list.visualItemRect(first).center()
-    qtbot.mouseClick(missing.list.viewport(), LEFT, pos=where)
-    qtbot.mouseDClick(missing.list.viewport(), LEFT, pos=where)
+    marks = set(first.needed)
+    where = table.visualRect(missing.model.index(0, 0)).center()
+    qtbot.mouseClick(table.viewport(), LEFT, pos=where)
+    qtbot.mouseDClick(table.viewport(), LEFT, pos=where)
     chosen = {at_work.frame.state.workspace.checked[each].given.opening.mark for each in at_work.frame.state.ids}
     assert chosen == marks
-    assert len(chosen) == int(first.text(3))
+    assert missing.model.data(missing.model.index(0, 3)) == str(len(chosen))
     assert at_work.openings.search.text() == ""
     monkeypatch.setattr(QFileDialog, "getExistingDirectory", lambda *_: str(folder))
     qtbot.mouseClick(missing.write, LEFT)
@@ -48,7 +49,7 @@ def test_the_gate_names_what_is_held_and_shows_it(at_work, qtbot):
     gate = at_work.frame.side.windows[GateWindow]
     idle(qtbot, at_work)
     checked = at_work.frame.state.workspace.checked
-    held = {gate.list.topLevelItem(n).text(0) for n in range(gate.list.topLevelItemCount())}
+    held = {line.mark for line in gate.model.contents.rows}
     errors = {
         each.given.opening.mark
         for each in checked.values()
@@ -57,12 +58,12 @@ def test_the_gate_names_what_is_held_and_shows_it(at_work, qtbot):
     assert errors
     assert errors <= held
     assert gate.told.text().startswith(f"{len(checked) - len(held)} of {len(checked)} openings")
-    first = gate.list.topLevelItem(0)
-    assert first.text(1)
-    where = gate.list.visualItemRect(first).center()
-    qtbot.mouseClick(gate.list.viewport(), LEFT, pos=where)
-    qtbot.mouseDClick(gate.list.viewport(), LEFT, pos=where)
-    assert [checked[each].given.opening.mark for each in at_work.frame.state.ids] == [first.text(0)]
+    first, table = gate.model.contents.row_at(0), gate.grid.table
+    assert first.missing
+    where = table.visualRect(gate.model.index(0, 1)).center()
+    qtbot.mouseClick(table.viewport(), LEFT, pos=where)
+    qtbot.mouseDClick(table.viewport(), LEFT, pos=where)
+    assert [checked[each].given.opening.mark for each in at_work.frame.state.ids] == [first.mark]
     gate.close()
 
 

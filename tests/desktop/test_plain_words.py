@@ -121,7 +121,6 @@ def test_every_window_shows_words_as_words(baited, qtbot):
         tipped += walk()[1]
     assert tipped, "bait reached tooltips"
     baited.frame.side.close()
-    baited.history.dialog.close()
     baited.project.settings.close()
     baited.project.calculators.close()
 

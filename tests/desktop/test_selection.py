@@ -116,12 +116,14 @@ def test_thickness_and_parts_are_found(at_work, qtbot):
 def test_another_project_begins_with_nothing_narrowed_and_no_history(at_work, qtbot, tmp_path):
     search(qtbot, at_work, "m004")
     at_work.history.act_history.trigger()
-    shown = at_work.history.dialog
+    shown = at_work.frame.pages.widgets["history"]
     assert shown.isVisible()
+    closed = []
+    shown.destroyed.connect(lambda: closed.append(shown))
     at_work.project.new_project(str(tmp_path / "other.hwsched"), "Other")
     idle(qtbot, at_work)
-    assert not shown.isVisible()
-    assert at_work.history.dialog is None
+    qtbot.waitUntil(lambda: bool(closed))
+    assert "history" not in at_work.frame.pages.widgets
     assert (at_work.openings.search.text(), at_work.openings.register.words) == ("", "")
     assert at_work.openings.register.place is None
 

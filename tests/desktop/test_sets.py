@@ -52,8 +52,6 @@ def test_a_set_is_made_of_what_selected_openings_have_alike_and_shown_in_the_reg
     assert not hardware_sets(at_work.frame.state.workspace.project)
     assert sets.list.topLevelItemCount() == 0
     at_work.openings.search.clear()
-    at_work.openings._timer.stop()
-    at_work.openings._search_now()
     assert set_in_register(at_work, "M004") == ""
 
 

@@ -31,6 +31,14 @@ def windows(qtbot, corner_file):
     return shown
 
 
+def step(qtbot, page, line):
+    """Choose a step of the history by a click."""
+    table = page.grid.table
+    qtbot.mouseClick(
+        table.viewport(), Qt.MouseButton.LeftButton, pos=table.visualRect(page.model.index(line, 0)).center()
+    )
+
+
 def fact(window, label):
     items = window.sheet.facts.findItems(label, Qt.MatchFlag.MatchExactly | Qt.MatchFlag.MatchRecursive, 0)
     return items[0]
@@ -199,18 +207,17 @@ def test_undo_takes_back_the_own_step_and_offers_the_history_where_it_is_blocked
     assert "of ben (Edit leaf thickness of M004)" in box.text()
     show = next(button for button in box.buttons() if button.text() == "Show history")
     qtbot.mouseClick(show, Qt.MouseButton.LeftButton)
-    dialog = ann.history.dialog
-    assert dialog.isVisible()
-    dialog.list.setCurrentItem(dialog.list.topLevelItem(0))
-    assert dialog.list.currentItem().text(2) == "ben"
-    qtbot.mouseClick(dialog.back, Qt.MouseButton.LeftButton)
+    page = ann.frame.pages.widgets["history"]
+    assert page.isVisible()
+    step(qtbot, page, 0)
+    assert page.chosen().who == "ben"
+    qtbot.mouseClick(page.back, Qt.MouseButton.LeftButton)
     assert thickness(ann) == '2"'
     # What was taken back is chosen again, and done again.
-    dialog.list.setCurrentItem(dialog.list.topLevelItem(1))
-    assert dialog.list.currentItem().text(4) == "taken back"
-    qtbot.mouseClick(dialog.again, Qt.MouseButton.LeftButton)
+    step(qtbot, page, 1)
+    assert page.chosen().undone
+    qtbot.mouseClick(page.again, Qt.MouseButton.LeftButton)
     assert thickness(ann) == '2 1/4"'
-    dialog.close()
 
 
 def test_settings_of_two_people(qtbot, windows):

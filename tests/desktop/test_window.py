@@ -297,19 +297,27 @@ def test_a_rule_is_switched_off_and_a_limit_changed_in_the_settings(window, qtbo
     assert not next(iter(window.frame.state.workspace.checked.values())).given.settings.rules_off
 
 
+def take_back(qtbot, page, line):
+    index = page.model.index(line, 0)
+    page.grid.table.scrollTo(index)
+    qtbot.mouseClick(
+        page.grid.table.viewport(), Qt.MouseButton.LeftButton, pos=page.grid.table.visualRect(index).center()
+    )
+    qtbot.mouseClick(page.back, Qt.MouseButton.LeftButton)
+
+
 def test_history_takes_back_an_older_step_or_says_why_not(window, qtbot):
     choose(window, "M004")
     window.sheet.edited.emit("opening", window.frame.state.chosen, "notes", "first")
     window.sheet.edited.emit("opening", window.frame.state.chosen, "wave", "2")
     window.history.show_history()
-    numbers = [window.history.dialog.list.topLevelItem(n).text(0) for n in range(2)]
-    window.history.take_back(int(numbers[1]))
+    page = window.frame.pages.widgets["history"]
+    take_back(qtbot, page, 1)
     assert fact_cell(window, "Notes").text(1) == "?"
     assert fact_cell(window, "Wave").text(1) == "2"
-    window.history.take_back(2)
+    take_back(qtbot, page, page.model.row_of_id("2"))
     assert "depend" in window.frame.telling.told.text()
     window.frame.telling.told.close()
-    window.history.dialog.close()
 
 
 def test_forms_and_catalogue_are_written(window, tmp_path, monkeypatch):

@@ -112,7 +112,7 @@ def _lines(found: Today) -> list[str]:
     lines = []
     for person in PERSONS:
         lines.append(person.capitalize())
-        lines += [f"{each.count:>6}  {each.says}" for each in found.of(person)]
+        lines += [f"{each.count:>6}  {each.words}" for each in found.of(person)]
     lines.append("Levels")
     for level in found.levels:
         told = ", ".join(f"{count} {state.replace('-', ' ')}" for state, count in level.states.items() if count)

@@ -1,16 +1,48 @@
 """All waivers of the project; those selected can be taken back."""
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QHeaderView, QTreeWidget, QTreeWidgetItem, QWidget
+from dataclasses import dataclass
+from datetime import date
+from typing import Final
 
+from PySide6.QtWidgets import QWidget
+
+from hwsched.desktop.findings.finding_lines import rule_title
+from hwsched.desktop.grid.column import Column
+from hwsched.desktop.grid.contents import Contents
+from hwsched.desktop.grid.grid import Grid
+from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.operations.findings.waivers import unwaive, waivers
 from hwsched.operations.project.history import newest
-from hwsched.values.record import SCOPES
+from hwsched.values.record import SCOPES, Waiver
 
-_ID = int(Qt.ItemDataRole.UserRole)
-_OPENING = _ID + 1
+
+@dataclass(frozen=True, slots=True)
+class WaiverLine:
+    """A waiver with the mark of its opening."""
+
+    waiver: Waiver
+    mark: str
+    over: bool
+    """Whether its last day is past."""
+
+
+def _until(line: WaiverLine) -> date | None:
+    return line.waiver.until
+
+
+COLUMNS: Final[tuple[Column[WaiverLine], ...]] = (
+    Column("rule", "Rule", lambda line: rule_title(line.waiver.rule), width=28),
+    Column("about", "About", lambda line: line.waiver.about, width=14),
+    Column("mark", "Opening", lambda line: line.mark, width=10),
+    Column("scope", "Holds for", lambda line: SCOPES[line.waiver.scope], width=16),
+    Column("person", "Person", lambda line: line.waiver.person, width=14),
+    Column("given", "Given", lambda line: line.waiver.given_on, lambda day: day.isoformat(), width=12),
+    Column("until", "Until", _until, lambda day: day.isoformat() if day else "no end", width=12),
+    Column("over", "Over", lambda line: line.over, lambda over: "over" if over else "", width=8),
+    Column("reason", "Reason", lambda line: line.waiver.reason, width=44),
+)
 
 
 class WaiversWindow(ToolWindow):
@@ -18,58 +50,46 @@ class WaiversWindow(ToolWindow):
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, "Waivers", parent)
-        self.resize(900, 400)
-        self.list = QTreeWidget()
-        self.list.setHeaderLabels(["Rule", "About", "Opening", "Holds for", "Person", "Given", "Until", "Reason"])
-        self.list.setRootIsDecorated(False)
-        self.list.setAlternatingRowColors(True)
-        self.list.setSelectionMode(QTreeWidget.SelectionMode.ExtendedSelection)
-        self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        self.list.header().setStretchLastSection(True)
-        self.list.itemSelectionChanged.connect(self.enable)
-        self.list.itemActivated.connect(self._show_opening)
+        self.model = GridModel(Contents(COLUMNS, lambda line: line.waiver.id), self)
+        self.grid = Grid(self.model, "waivers", "Waivers", lambda _id: "", opens=True)
+        self.grid.picked.connect(self.enable)
+        self.grid.opened.connect(self._show_opening)
+        self.grid.said.connect(self.told.setText)
         self.back = self.button("Take back the selected", self.take_back, "Their findings count again")
         self.rule = self.button("Show rule", self._show_rule)
-        self.body.addWidget(self.list)
+        self.body.addWidget(self.grid)
         self.foot.addWidget(self.rule)
         self.foot.addWidget(self.back)
         self.follow()
 
     def follow(self) -> None:
         """List the waivers anew."""
-        self.list.clear()
-        checked = self.desk.workspace.checked
-        self.base = newest(self.desk.workspace.project)
-        found = waivers(self.desk.workspace.project)
-        today = self.desk.workspace.project.today()
-        for each in found:
+        checked, project = self.desk.workspace.checked, self.desk.workspace.project
+        self.base = newest(project)
+        today = project.today()
+        lines = []
+        for each in waivers(project):
             opening = checked.get(each.opening_id or "")
-            until = each.until.isoformat() if each.until else "no end"
-            over = " (over)" if each.past(today) else ""
             mark = opening.given.opening.mark if opening is not None else ""
-            item = QTreeWidgetItem(
-                [
-                    each.rule, each.about, mark, SCOPES[each.scope], each.person, each.given_on.isoformat(),
-                    until + over, each.reason,
-                ]
-            )  # fmt: skip
-            item.setData(0, _ID, each.id)
-            item.setData(0, _OPENING, each.opening_id)
-            item.setToolTip(7, each.reason)
-            self.list.addTopLevelItem(item)
-        self.told.setText("" if found else "No waiver is given.")
+            lines.append(WaiverLine(each, mark, each.past(today)))
+        self.model.load(lines)
+        self.told.setText("" if lines else "No waiver is given.")
         self.enable()
+
+    def chosen(self) -> list[Waiver]:
+        """Return the selected waivers."""
+        lines = (self.model.contents.row_of(each) for each in self.grid.ids)
+        return [line.waiver for line in lines if line is not None]
 
     def enable(self) -> None:
         """Something must be selected."""
-        chosen = self.list.selectedItems()
+        chosen = self.chosen()
         self.back.setEnabled(bool(chosen) and self.idle)
         self.rule.setEnabled(bool(chosen))
 
     def take_back(self) -> None:
         """Take the selected waivers back, as one step."""
-        ids = [str(item.data(0, _ID)) for item in self.list.selectedItems()]
-        workspace = self.desk.workspace
+        ids, workspace = [each.id for each in self.chosen()], self.desk.workspace
         self.edit_seen(
             lambda base: unwaive(workspace.project, ids, who=workspace.who, base=base),
             self.base,
@@ -77,12 +97,13 @@ class WaiversWindow(ToolWindow):
         )
 
     def _show_rule(self) -> None:
-        for item in self.list.selectedItems()[:1]:
-            self.desk.show_rule(item.text(0))
+        for each in self.chosen()[:1]:
+            self.desk.show_rule(each.rule)
 
-    def _show_opening(self, item: QTreeWidgetItem) -> None:
-        if item.data(0, _OPENING):
-            self.desk.select([str(item.data(0, _OPENING))])
+    def _show_opening(self, identity: str) -> None:
+        line = self.model.contents.row_of(identity)
+        if line is not None and line.waiver.opening_id:
+            self.desk.select([line.waiver.opening_id])
 
 
 WAIVERS = SidePlace("waivers", "Waivers", "Who accepted which finding, and why", WaiversWindow, within="openings")

@@ -27,7 +27,7 @@ class Arrangement:
         return replace(
             self,
             columns=columns,
-            frozen=max(0, min(self.frozen, len(columns) - 1)),
+            frozen=max(0, self.frozen),
             widths={name: width for name, width in self.widths.items() if name in known and 20 <= width <= 2000},
             sort=self.sort if self.sort is not None and self.sort[0] in known else None,
             group=self.group if self.group in known else None,

@@ -56,19 +56,32 @@ class CellDelegate(QStyledItemDelegate):
         self._to_all = False
 
     def paint(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
-        """Paint a cell; the line of a group across all cells, the marked columns of selected rows with an edge."""
+        """Paint a cell; a ring around that of the keyboard, an edge beside marked columns, a group's line over all."""
         if index.data(GROUP) is not None:
             self._paint_group(painter, option, index)
             return
         super().paint(painter, option, index)
         first, last = self._block()
         view = self._view_of(option)
+        if (
+            view is not None
+            and view.selectionModel().currentIndex() == index
+            and (view.focusProxy() or view).hasFocus()
+        ):
+            painter.save()
+            painter.setPen(QPen(colour("focus"), FOCUS))
+            painter.drawRect(QRect(option.rect).adjusted(1, 1, -FOCUS, -FOCUS))
+            painter.restore()
         if view is None or first == last or not first <= index.column() <= last:
             return
         if view.selectionModel().isRowSelected(index.row(), index.parent()):
             painter.save()
-            painter.setPen(QPen(colour("focus"), FOCUS, Qt.PenStyle.DotLine))
-            painter.drawRect(QRect(option.rect).adjusted(1, 1, -FOCUS, -FOCUS))
+            painter.setPen(QPen(colour("focus"), FOCUS))
+            rect = QRect(option.rect)
+            if index.column() == first:
+                painter.drawLine(rect.topLeft(), rect.bottomLeft())
+            if index.column() == last:
+                painter.drawLine(rect.topRight(), rect.bottomRight())
             painter.restore()
 
     def _paint_group(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:

@@ -73,12 +73,24 @@ class ChangesPane(QFrame):
 
     def show_proposals(self, proposals: Sequence[Proposal], note: str = "") -> None:
         """Show what pasted or filled cells would change."""
-        self._propose = None
+        self._propose = self._then = None
         for each in (self.fact, self.field, self.mixed):
             each.hide()
         self._show(proposals, note)
         self.show()
         (self.take if self.take.isEnabled() else self.leave).setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def ask_plain(self, rows: Sequence[tuple[str, str, str, str]], words: str, then: Callable[[], None]) -> None:
+        """Show what would come of something that is no edit of cells; `then` does it where a person agrees."""
+        self.show_proposals(())
+        self._then = then
+        self.lines.show_rows(rows[:MOST])
+        self.take.setText(words)
+        self.take.setEnabled(bool(rows))
+        self.said.setText("")
+        self.take.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    _then: Callable[[], None] | None = None
 
     def ask(self, columns: Sequence[Column[Any]], name: str, rows: Sequence[Any], propose: Propose) -> None:
         """Let one value be typed for a fact of many rows.
@@ -94,7 +106,7 @@ class ChangesPane(QFrame):
         propose : callable
             Returns what a text would change.
         """
-        self._columns, self._rows, self._propose = columns, rows, propose
+        self._columns, self._rows, self._propose, self._then = columns, rows, propose, None
         self.fact.clear()
         for column in columns:
             self.fact.addItem(column.title, column.name)
@@ -132,7 +144,7 @@ class ChangesPane(QFrame):
         self.field.deleteLater()
         self.field = made
         counts = Counter(column.text(column.value(row)) or UNKNOWN for row in self._rows)
-        told = [f"{text} ({count})" for text, count in counts.most_common(_SAID)]
+        told = [f"{'not known' if text == UNKNOWN else text} ({count})" for text, count in counts.most_common(_SAID)]
         more = f" and {len(counts) - _SAID} other values" if len(counts) > _SAID else ""
         self.mixed.setText(f"{'mixed: ' if len(counts) > 1 else 'now: '}{', '.join(told)}{more}")
         if isinstance(made, QLineEdit):
@@ -171,6 +183,10 @@ class ChangesPane(QFrame):
         self.said.setText(" ".join(words))
 
     def _take(self) -> None:
+        if self._then is not None:
+            self.hide()
+            self._then()
+            return
         edits = [
             FactEdit(each.target.entity, each.target.row_id, each.target.name, each.text)
             for each in self._proposals

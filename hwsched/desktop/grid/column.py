@@ -52,6 +52,8 @@ class Column(Generic[Row]):
     """Whether typing over a cell begins an edit; else letters go to the row that begins with them."""
     colour: Callable[[Any], Any] | None = None
     """Of the text, by its value."""
+    icon: Callable[[Any], Any] | None = None
+    """Beside the text, by its value."""
     width: int = 14
     """So many figures are seen."""
     right: bool = False

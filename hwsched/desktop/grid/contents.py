@@ -64,6 +64,8 @@ class Contents(Generic[Row]):
         self.arrangement = arrangement.of_known(self.known)
         names = self.arrangement.columns or tuple(each.name for each in self.known.values() if each.standard)
         self.columns: list[Column[Row]] = [self.known[name] for name in names]
+        frozen = max(0, min(self.arrangement.frozen, len(names) - 1))
+        self.arrangement = replace(self.arrangement, frozen=frozen)
         self.filters = {name: values for name, values in self.filters.items() if name in self.known}
         self.choose()
 
@@ -208,6 +210,10 @@ class Contents(Generic[Row]):
     def shown_ids(self) -> list[str]:
         """Return by what the shown rows are known, in order."""
         return [self.ids[place] for place in self._lines if place >= 0]
+
+    def kept_ids(self) -> list[str]:
+        """Return by what rows are known that are not narrowed or filtered away, be their group folded or not."""
+        return [self.ids[place] for place in self._passing(None)]
 
     def counted(self, name: str) -> list[tuple[Any, int]]:
         """Return the values among which a filter of a column chooses, each with how many rows have it."""

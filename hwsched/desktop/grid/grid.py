@@ -38,12 +38,16 @@ class Grid(QWidget):
         By which it is called.
     thing : callable
         Returns by what a person calls a row, given its identity.
+    opens : bool
+        Whether rows lead somewhere; else a cell that cannot be edited says why.
     """
 
     picked = Signal()
     """A person selected other rows: see `ids`, `current`, `gone`."""
     moved = Signal()
     """What is selected stands elsewhere, or has left the view or come back."""
+    opened = Signal(str)
+    """Return or a double click on a row, of a grid whose rows lead somewhere."""
     edited = Signal(object)
     """Cells were edited: a list of FactEdit."""
     changed = Signal()
@@ -58,6 +62,8 @@ class Grid(QWidget):
         title: str,
         thing: Callable[[str], str],
         parent: QWidget | None = None,
+        *,
+        opens: bool = False,
     ) -> None:
         super().__init__(parent)
         self.model, self.place = model, place
@@ -67,6 +73,7 @@ class Grid(QWidget):
         self.current: str | None = None
         """The selected row that the cursor stands on."""
         self._selecting = self._laying = False
+        self._opens = opens
         self._waiting: Callable[[], None] | None = None
         model.arrange(arrangement_of(place))
         self.table = GridTable(model)
@@ -107,6 +114,7 @@ class Grid(QWidget):
         self.table.selectionModel().currentRowChanged.connect(lambda _now, _before: self._on_current())
         self.table.wants.connect(self.do)
         self.table.clipped.connect(self.say_why_not)
+        self.table.entered.connect(self._on_entered)
         # Rows that come and go take the selection along, and no signal of Qt says so.
         self.model.modelReset.connect(self._select_again)
         self.model.layoutChanged.connect(self.moved)
@@ -181,6 +189,13 @@ class Grid(QWidget):
         at = self.model.id_at(self.table.currentIndex().row())
         self.current = at if at in self.wanted else next(iter(self.wanted), None)
 
+    def _on_entered(self, index: Any) -> None:
+        identity = self.model.id_at(index.row())
+        if not self._opens:
+            self.say_why_not(index)
+        elif identity is not None:
+            self.opened.emit(identity)
+
     # --- what is shown anew -----------------------------------------------------------------------------------------
 
     def put_off(self, show: Callable[[], None]) -> bool:
@@ -199,7 +214,11 @@ class Grid(QWidget):
     def _arrange(self, names: tuple[str, ...], frozen: int) -> None:
         self._lay(columns=names, frozen=frozen)
 
-    def lay(self, arrangement: Arrangement) -> None:
+    def lay_columns(self, names: tuple[str, ...]) -> None:
+        """Show these columns, in this order."""
+        self._lay(columns=names)
+
+    def lay_as(self, arrangement: Arrangement) -> None:
         """Show columns and rows as they were laid out once."""
         self.model.arrange(arrangement)
         self._keep()
@@ -305,6 +324,10 @@ class Grid(QWidget):
 
     def _open_menu(self, column: int, at: QPoint) -> None:
         self.menu = grid_menu(self.model, column, len(self.ids), self.do, self)
+        if self.table.actions():
+            # What the window offers for the selected rows.
+            self.menu.addSeparator()
+            self.menu.addActions(self.table.actions())
         self.menu.popup(at)
 
     menu: Any = None

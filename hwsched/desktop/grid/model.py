@@ -63,6 +63,12 @@ class GridModel(QAbstractTableModel, Generic[Row]):
         self.contents.allow(name, None if values is None else frozenset(values))
         self.endResetModel()
 
+    def narrow_to(self, places: Sequence[int] | None) -> None:
+        """Show only rows at some places; all with None."""
+        self.beginResetModel()
+        self.contents.narrow(places)
+        self.endResetModel()
+
     def group(self, name: str | None) -> None:
         """Let rows of one value of a column stand together."""
         self.beginResetModel()
@@ -147,6 +153,8 @@ class GridModel(QAbstractTableModel, Generic[Row]):
             return _RIGHT
         if role == _ROLE.ForegroundRole and column.colour is not None:
             return column.colour(column.value(row))
+        if role == _ROLE.DecorationRole and column.icon is not None:
+            return column.icon(column.value(row))
         return None
 
     def _of_group(self, index: Index, role: int) -> Any:

@@ -6,7 +6,7 @@ from PySide6.QtCore import QPoint, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QFrame, QLineEdit, QListWidget, QListWidgetItem, QWidget
 
-from hwsched.desktop.tokens import ROW, scaled, wide
+from hwsched.desktop.tokens import wide
 from hwsched.query import Askable, completions
 
 _SHOWN: Final = 9
@@ -59,7 +59,7 @@ class Offers(QListWidget):
         if self.parentWidget() is not window:
             self.setParent(window)
         at = self._line.mapTo(window, QPoint(0, self._line.height()))
-        height = count * scaled(ROW.grid) + 2 * self.frameWidth()
+        height = count * max(1, self.sizeHintForRow(0)) + 2 * self.frameWidth()
         self.setGeometry(at.x(), at.y(), min(self._line.width(), wide(70)), height)
         self.setUniformItemSizes(True)
         self.show()

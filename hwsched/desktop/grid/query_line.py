@@ -29,19 +29,24 @@ class QueryLine(QWidget):
     """A line in which words or a query are typed.
 
     Nothing of what was typed is lost: what cannot be read stays, with why under it, and rows stay as they were.
+
+    Parameters
+    ----------
+    hint : str
+        What stands there while nothing is typed.
     """
 
     asked = Signal(object)
     """What is asked for: an Understanding that can be read."""
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, hint: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.askable: Callable[[], Askable] = Askable
         """Returns what can be asked for at present."""
         self.understood = Understanding("")
         self.line = _Line()
-        self.line.setPlaceholderText("Find words, or ask:  rating = 90 and leaf thickness > 1 3/4")
-        self.line.setAccessibleName("Find openings")
+        self.line.setPlaceholderText(hint)
+        self.line.setAccessibleName("Find words, or ask")
         self.line.setClearButtonEnabled(True)
         self.offers = Offers(self.line)
         self.line.offers = self.offers

@@ -6,13 +6,22 @@ is told by signals to whoever has the table.
 
 from typing import Any, Final
 
-from PySide6.QtCore import QEvent, QItemSelectionModel, QModelIndex, QPersistentModelIndex, QPoint, QSize, Qt, Signal
-from PySide6.QtGui import QContextMenuEvent, QKeyEvent, QKeySequence, QMouseEvent, QResizeEvent
+from PySide6.QtCore import QItemSelectionModel, QModelIndex, QPersistentModelIndex, QPoint, QSize, Qt, Signal
+from PySide6.QtGui import (
+    QContextMenuEvent,
+    QKeyEvent,
+    QKeySequence,
+    QMouseEvent,
+    QPainter,
+    QPaintEvent,
+    QPen,
+    QResizeEvent,
+)
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
 
 from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.model import COLUMN, GROUP, GridModel
-from hwsched.desktop.tokens import ROW, SPACE, scaled
+from hwsched.desktop.tokens import ROW, SPACE, THIN, colour, scaled
 
 _SHIFT: Final = Qt.KeyboardModifier.ShiftModifier
 _SIDEWAYS: Final = (Qt.Key.Key_Left, Qt.Key.Key_Right)
@@ -34,14 +43,19 @@ class GridTable(QTableView):
     """A key asks for something: copy, paste, fill, clear, many, filter, menu."""
     clipped = Signal(object)
     """Somebody wants to edit a cell that cannot be; its index."""
+    entered = Signal(object)
+    """Return was pressed, or a double click made, in a cell that cannot be edited; its index."""
 
     def __init__(self, model: GridModel[Any], parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._grid = model
         self._anchor = 0
         _set_up(self, model)
+        self.horizontalHeader().setStretchLastSection(True)
         self.frozen = _Frozen(self, model)
         self.frozen.setSelectionModel(self.selectionModel())
+        for view in (self, self.frozen):
+            view.doubleClicked.connect(self._on_double_click)
         self.horizontalHeader().sectionResized.connect(self._on_resized)
         self.verticalScrollBar().valueChanged.connect(self.frozen.verticalScrollBar().setValue)
         self.frozen.verticalScrollBar().valueChanged.connect(self.verticalScrollBar().setValue)
@@ -56,7 +70,10 @@ class GridTable(QTableView):
 
     def selected_ids(self) -> list[str]:
         """Return by what the selected rows are known that are in view, in its order."""
-        lines = sorted({index.row() for index in self.selectionModel().selectedRows()})
+        # By its ranges: to make an index of each of 50,000 rows would hold the screen.
+        chosen = self.selectionModel().selection()
+        ranges = [chosen.at(place) for place in range(chosen.size())]
+        lines = sorted({line for each in ranges for line in range(each.top(), each.bottom() + 1)})
         return [found for line in lines if (found := self._grid.id_at(line)) is not None]
 
     def marked(self) -> tuple[int, int]:
@@ -114,7 +131,7 @@ class GridTable(QTableView):
             if index.isValid() and index.flags() & Qt.ItemFlag.ItemIsEditable:
                 self.edit(index)
             elif index.isValid():
-                self.clipped.emit(index)
+                (self.clipped if event.key() == Qt.Key.Key_F2 else self.entered).emit(index)
         else:
             super().keyPressEvent(event)
             moved = self.currentIndex() != index
@@ -176,6 +193,10 @@ class GridTable(QTableView):
             bar = self.horizontalScrollBar()
             bar.setValue(bar.value() - hidden)
 
+    def _on_double_click(self, index: QModelIndex) -> None:
+        if index.data(GROUP) is None and not index.flags() & Qt.ItemFlag.ItemIsEditable:
+            self.entered.emit(index)
+
     def _on_resized(self, section: int, _before: int, width: int) -> None:
         self.frozen.setColumnWidth(section, width)
         self._place_frozen()
@@ -185,8 +206,10 @@ class GridTable(QTableView):
 
     def _place_frozen(self) -> None:
         width, header = self._frozen_width(), self.horizontalHeader().height()
-        edge = self.frameWidth()
-        self.frozen.setGeometry(edge, edge, width, self.viewport().height() + header)
+        place, edge = self.viewport().geometry(), self.frozen.frameWidth()
+        self.frozen.setGeometry(
+            place.left() - edge, place.top() - header - edge, width + 2 * edge, place.height() + header + 2 * edge
+        )
         self.frozen.horizontalHeader().setFixedHeight(header)
         self.frozen.setVisible(width > 0)
 
@@ -218,14 +241,18 @@ class _Frozen(QTableView):
         """Let it be as narrow as its columns."""
         return QSize(0, 0)
 
-    def event(self, event: QEvent) -> bool:
-        """Scroll with the table."""
-        if event.type() == QEvent.Type.Wheel:
-            return self._table.viewportEvent(event)
-        return super().event(event)
+    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
+        """Paint the columns, and an edge under which the others go."""
+        super().paintEvent(event)
+        painter = QPainter(self.viewport())
+        painter.setPen(QPen(colour("edge"), THIN))
+        right = self.viewport().width() - THIN
+        painter.drawLine(right, 0, right, self.viewport().height())
+        painter.end()
 
     def _on_resized(self, section: int, _before: int, width: int) -> None:
-        if self._table.columnWidth(section) != width:
+        # Of a column that is hidden here the width is none.
+        if not self.isColumnHidden(section) and width and self._table.columnWidth(section) != width:
             self._table.setColumnWidth(section, width)
 
 

@@ -12,6 +12,7 @@ from hwsched.desktop.parts.set_book import OpeningSet
 from hwsched.desktop.release.files_page import FilesPage
 from hwsched.desktop.survey.facts_form import FactsForm
 from hwsched.desktop.survey.register import state_of
+from hwsched.desktop.tokens import font
 from hwsched.drawings import elevation
 from hwsched.drawings.handing import lock_edge_left
 from hwsched.operations.findings.checking import Checked
@@ -39,10 +40,7 @@ class OpeningSheet(QWidget):
         self.title = QLabel()
         self.title.setTextFormat(Qt.TextFormat.PlainText)
         self.title.setWordWrap(True)
-        font = self.title.font()
-        font.setBold(True)
-        font.setPointSizeF(font.pointSizeF() * 1.15)
-        self.title.setFont(font)
+        self.title.setFont(font("large", bold=True))
         self.state = QLabel()
         self.state.setWordWrap(True)
         self.point_box = QComboBox()
@@ -99,6 +97,12 @@ class OpeningSheet(QWidget):
         """Show the files at the opening."""
         self.files_page.show_files(attached)
         self.pages.setTabText(self.pages.indexOf(self.files_page), self.files_page.title())
+
+    def show_fact(self, fact: str) -> None:
+        """Show a fact of the opening where it is typed; without one, what is found."""
+        self.pages.setCurrentWidget(self.facts if fact else self.findings_page)
+        if fact:
+            self.facts.go_to_fact(*fact.split(".", 1))
 
     def show_tried(self, tried: Checked, style: LengthStyle, words: str) -> None:
         """Show where a dragged unit would stand, and what would follow."""

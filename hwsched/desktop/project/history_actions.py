@@ -7,11 +7,10 @@ from PySide6.QtWidgets import QDialog, QMessageBox
 
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.jobs import Failure
-from hwsched.desktop.project.history_dialog import HistoryDialog
 from hwsched.desktop.subject import Subject
 from hwsched.model.errors import NotUndoableError
 from hwsched.operations.changes import Changes
-from hwsched.operations.project.history import history, redo, redo_one, undo, undo_one
+from hwsched.operations.project.history import redo, undo
 
 
 class HistoryActions(Subject):
@@ -21,7 +20,6 @@ class HistoryActions(Subject):
 
     def __init__(self, frame: Frame) -> None:
         super().__init__(frame)
-        self.dialog: HistoryDialog | None = None
         standard = QKeySequence.StandardKey
         self.act_undo, self.act_redo, self.act_history = (
             self.action(title, tip, slot, "project", keys, icon=icon)
@@ -32,40 +30,10 @@ class HistoryActions(Subject):
             )
         )
         frame.telling.told_of.connect(self._offer_history)
-        self.state.leaving.connect(self._close)
 
     def show_history(self) -> None:
         """Show the steps of the journal."""
-        if self.state.workspace is None:
-            return
-        self.dialog = HistoryDialog(history(self.state.workspace.project), self.frame.window)
-        self.dialog.wants_back.connect(self.take_back)
-        self.dialog.wants_again.connect(self.do_again)
-        self.dialog.show()
-
-    def _close(self) -> None:
-        """Close the history with its project: a step of it is none of another project."""
-        if self.dialog is not None:
-            self.dialog.close()
-            self.dialog = None
-
-    def take_back(self, number: int) -> None:
-        """Take back one step, be it another person's; one on which later ones depend is refused, with their numbers."""
-        self._step_of_history(undo_one, number)
-
-    def do_again(self, number: int) -> None:
-        """Do one step again that was taken back."""
-        self._step_of_history(redo_one, number)
-
-    def _step_of_history(self, verb: Callable[..., Changes], number: int) -> None:
-        workspace, dialog = self.state.workspace, self.dialog
-        if workspace is None or dialog is None or self.jobs.busy:
-            return
-
-        def then(_changes: Changes) -> None:
-            self.frame.telling.guarded(lambda: dialog.show_steps(history(workspace.project)))
-
-        self.frame.edit(lambda: verb(workspace.project, number, who=workspace.who), then, asker=dialog)
+        self.frame.go("history")
 
     def undo(self) -> None:
         """Take back the person's last step."""

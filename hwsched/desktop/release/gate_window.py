@@ -1,29 +1,47 @@
 """The release gate: which openings may be picked for and installed, and what is missing at the others."""
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QHeaderView, QTreeWidget, QTreeWidgetItem, QWidget
+from dataclasses import dataclass
+from typing import Final
 
+from PySide6.QtWidgets import QWidget
+
+from hwsched.desktop.grid.column import Column
+from hwsched.desktop.grid.contents import Contents
+from hwsched.desktop.grid.grid import Grid
+from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.operations.release.project_view import project_view
 from hwsched.operations.release.release_gate import Passage, passages
 
-_OPENING = int(Qt.ItemDataRole.UserRole)
+
+@dataclass(frozen=True, slots=True)
+class HeldLine:
+    """One thing that is missing at an opening."""
+
+    id: str
+    opening: str
+    mark: str
+    missing: str
+
+
+COLUMNS: Final[tuple[Column[HeldLine], ...]] = (
+    Column("mark", "Opening", lambda line: line.mark, width=14),
+    Column("missing", "What is missing until it may be picked for and installed", lambda line: line.missing, width=90),
+)
 
 
 class GateWindow(ToolWindow):
-    """Openings that are held, each with what is missing below it; one that is chosen by double-click is shown."""
+    """What is missing at openings that are held; Return or a double click shows the opening."""
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, "Release gate", parent)
-        self.resize(820, 480)
-        self.list = QTreeWidget()
-        self.list.setHeaderLabels(["Opening", "What is missing until it may be picked for and installed"])
-        self.list.header().setSectionResizeMode(0, QHeaderView.ResizeMode.ResizeToContents)
-        self.list.setWordWrap(True)
-        self.list.itemActivated.connect(self._show_opening)
-        self.body.addWidget(self.list)
+        self.model = GridModel(Contents(COLUMNS, lambda line: line.id), self)
+        self.grid = Grid(self.model, "gate", "Openings that are held", lambda _line: "", opens=True)
+        self.grid.opened.connect(self._show_opening)
+        self.grid.said.connect(self.told.setText)
+        self.body.addWidget(self.grid)
         self.again = self.button("Ask again", self.ask)
         self.foot.addWidget(self.again)
         self._asked = False
@@ -51,20 +69,18 @@ class GateWindow(ToolWindow):
     def show_passages(self, found: tuple[Passage, ...]) -> None:
         """Show what is held."""
         self._asked = True
-        self.list.clear()
         held = [each for each in found if not each.free]
-        for each in held:
-            item = QTreeWidgetItem([each.mark, each.missing[0]])
-            item.setData(0, _OPENING, each.opening_id)
-            item.addChildren([QTreeWidgetItem(["", line]) for line in each.missing[1:]])
-            self.list.addTopLevelItem(item)
-        self.list.expandAll()
+        self.model.load(
+            HeldLine(f"{each.opening_id} {n}", each.opening_id, each.mark, missing)
+            for each in held
+            for n, missing in enumerate(each.missing)
+        )
         self.told.setText(f"{len(found) - len(held)} of {len(found)} openings may be picked for and installed.")
 
-    def _show_opening(self, item: QTreeWidgetItem) -> None:
-        opening = str((item.parent() or item).data(0, _OPENING) or "")
-        if opening in self.desk.workspace.checked:
-            self.desk.select([opening])
+    def _show_opening(self, identity: str) -> None:
+        line = self.model.contents.row_of(identity)
+        if line is not None and line.opening in self.desk.workspace.checked:
+            self.desk.select([line.opening])
 
 
 def _shown(window: GateWindow) -> None:

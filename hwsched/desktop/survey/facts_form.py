@@ -134,6 +134,7 @@ class FactsForm(QTreeWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self.setAccessibleName("Facts")
         self.refused = RefusedFacts()
         """What was typed and not taken."""
         self.base: int | None = None
@@ -235,6 +236,20 @@ class FactsForm(QTreeWidget):
                 ):  # fmt: skip
                     self.setCurrentItem(item, 1)
                     return
+
+    def go_to_fact(self, entity: str, name: str) -> None:
+        """Make the line of a fact the current one, of the first thing that lacks it; the keyboard goes there."""
+        found = []
+        for place in range(self.topLevelItemCount()):
+            section = self.topLevelItem(place)
+            for n in range(section.childCount() if section is not None else 0):
+                item = section.child(n) if section is not None else None
+                attribute = item.data(1, ATTRIBUTE) if item is not None else None
+                if item is not None and isinstance(attribute, Attribute) and attribute.name == name:
+                    found.append((item.data(1, _ENTITY) != entity, item.text(1) != UNKNOWN, place, n, item))
+        if found:
+            self.setCurrentItem(min(found, key=lambda each: each[:4])[4], 1)
+            self.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def put_off(self, show: Callable[[], None]) -> bool:
         """Put off showing anew while a person types; returns whether it was."""

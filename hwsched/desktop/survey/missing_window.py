@@ -1,17 +1,38 @@
 """Missing facts, most useful first; the openings that need one are selected, and the return visit is written."""
 
 from pathlib import Path
+from typing import Final
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QComboBox, QFileDialog, QHeaderView, QLabel, QTreeWidget, QTreeWidgetItem, QWidget
+from PySide6.QtWidgets import QComboBox, QFileDialog, QLabel, QWidget
 
+from hwsched.desktop.grid.column import Column
+from hwsched.desktop.grid.contents import Contents
+from hwsched.desktop.grid.grid import Grid
+from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.operations.survey.return_visit import issue_return_visit
-from hwsched.rules.missing import missing_facts
+from hwsched.rules.missing import MissingFact, missing_facts
 
-_MARKS = int(Qt.ItemDataRole.UserRole)
+_NAMED: Final = 12
+"""Marks that a cell names."""
+
+
+def _some(marks: tuple[str, ...]) -> str:
+    return ", ".join(marks[:_NAMED]) + (f" and {len(marks) - _NAMED} more" if len(marks) > _NAMED else "")
+
+
+COLUMNS: Final[tuple[Column[MissingFact], ...]] = (
+    Column("fact", "Fact", lambda fact: fact.label, width=44),
+    Column("of", "Of the", lambda fact: "catalogue" if fact.of_catalogue else "survey", width=11),
+    Column(
+        "alone", "Unblocks", lambda fact: len(fact.alone), right=True, width=11,
+        note="Openings that need this fact and nothing else.",
+    ),
+    Column("needed", "Needed by", lambda fact: len(fact.needed), right=True, width=12),
+    Column("openings", "Openings", lambda fact: fact.needed, _some, width=60),
+)  # fmt: skip
 
 
 class MissingWindow(ToolWindow):
@@ -19,42 +40,32 @@ class MissingWindow(ToolWindow):
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, "Missing facts", parent)
-        self.resize(860, 440)
-        note = QLabel("Unblocks: openings that need this fact and nothing else. Double-click to select the openings.")
+        note = QLabel(
+            "Unblocks: openings that need this fact and nothing else. Return or a double click selects the openings."
+        )
         note.setWordWrap(True)
-        self.list = QTreeWidget()
-        self.list.setHeaderLabels(["Fact", "Of the", "Unblocks", "Needed by", "Openings"])
-        self.list.setRootIsDecorated(False)
-        self.list.setAlternatingRowColors(True)
-        self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        self.list.itemActivated.connect(lambda item: self.select(item))
+        self.model = GridModel(Contents(COLUMNS, lambda fact: fact.fact), self)
+        self.grid = Grid(self.model, "missing", "Missing facts", self._label, opens=True)
+        self.grid.opened.connect(self.select)
+        self.grid.said.connect(self.told.setText)
         self.paper = QComboBox()
+        self.paper.setAccessibleName("Paper of the return visit")
         self.paper.addItem("Letter", "letter")
         self.paper.addItem("A4", "a4")
         self.write = self.button(
             "Write return visit…", self.ask_folder, "The sheet as PDF, and a workbook a building to be imported back"
         )
         self.body.addWidget(note)
-        self.body.addWidget(self.list, 1)
+        self.body.addWidget(self.grid, 1)
         self.foot.addWidget(self.paper)
         self.foot.addWidget(self.write)
         self.follow()
 
     def follow(self) -> None:
         """Rank what is missing now."""
-        self.list.clear()
         checked = self.desk.workspace.checked.values()
         found = missing_facts((each.given.opening.mark, each.fit, each.findings) for each in checked)
-        for fact in found:
-            some = ", ".join(fact.needed[:12])
-            more = f" and {len(fact.needed) - 12} more" if len(fact.needed) > 12 else ""
-            of = "catalogue" if fact.of_catalogue else "survey"
-            item = QTreeWidgetItem([fact.label, of, str(len(fact.alone)), str(len(fact.needed)), some + more])
-            item.setData(0, _MARKS, list(fact.needed))
-            item.setToolTip(4, some + more)
-            for column in (2, 3):
-                item.setTextAlignment(column, Qt.AlignmentFlag.AlignCenter)
-            self.list.addTopLevelItem(item)
+        self.model.load(found)
         waiting = sum(each.fit is None for each in checked)
         words = "" if found else "Nothing is missing."
         if waiting:
@@ -65,13 +76,18 @@ class MissingWindow(ToolWindow):
 
     def enable(self) -> None:
         """Offer the visit where something is missing."""
-        self.write.setEnabled(self.idle and self.list.topLevelItemCount() > 0)
+        self.write.setEnabled(self.idle and self.model.total() > 0)
 
-    def select(self, item: QTreeWidgetItem) -> None:
+    def select(self, fact: str) -> None:
         """Select the openings that need a fact in the register."""
-        marks = set(item.data(0, _MARKS))
+        found = self.model.contents.row_of(fact)
+        marks = set(found.needed) if found is not None else set()
         checked = self.desk.workspace.checked
         self.desk.select([id_ for id_, each in checked.items() if each.given.opening.mark in marks])
+
+    def _label(self, fact: str) -> str:
+        found = self.model.contents.row_of(fact)
+        return found.label if found is not None else ""
 
     def ask_folder(self) -> None:
         """Ask for a folder and write the return visit into it."""

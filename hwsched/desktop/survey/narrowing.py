@@ -1,7 +1,7 @@
 """What narrows the register: the query line, the state, values of columns, the place, and views kept under names."""
 
 from collections.abc import Callable
-from functools import cache, partial
+from functools import partial
 
 from PySide6.QtCore import QObject
 
@@ -10,9 +10,9 @@ from hwsched.desktop.grid.kept_views import COMMON, KeptViews
 from hwsched.desktop.grid.query_line import Besides, QueryLine
 from hwsched.desktop.grid.remembering import KeptView, keep_views, views_of
 from hwsched.desktop.project_state import ProjectState
+from hwsched.desktop.survey.askable_names import askable_in
 from hwsched.desktop.survey.register import Register
 from hwsched.query import Askable
-from hwsched.rules import RULEBOOK
 
 _NAMED = 3
 """Values that a chip names."""
@@ -36,7 +36,7 @@ class Narrowing(QObject):
     ) -> None:
         super().__init__(grid)
         self._shared, self._grid, self._register, self._place_said = state, grid, register, place_said
-        self.line = QueryLine()
+        self.line = QueryLine("Find words, or ask:  rating = 90 and leaf thickness > 1 3/4")
         self.line.askable = self.askable
         self.views = KeptViews(tuple(COMMON))
         self._askable = Askable()
@@ -58,27 +58,8 @@ class Narrowing(QObject):
         workspace = self._shared.workspace
         if workspace is None:
             return
-        project, rows = workspace.project, self._register.contents.rows
-        own = rows[0].own if rows else ()
-
-        @cache
-        def parts() -> tuple[str, ...]:
-            with project.reading() as connection:
-                return tuple(project.catalogue.read(connection).parts)
-
-        def named(column: str) -> tuple[str, ...]:
-            return tuple(dict.fromkeys(each for each in self._register.contents.values(column) if each))
-
-        self._askable = Askable(
-            own=tuple({(each.entity, each.attribute): None for each in own}),
-            bare_unit=project.bare_unit,
-            length_style=self._shared.style_of_lengths,
-            buildings=partial(named, "opening.building"),
-            levels=partial(named, "opening.level"),
-            parts=parts,
-            rules=lambda: tuple(rule.id for rule in RULEBOOK),
-        )
-        self.views.show_views(tuple(views_of(project.id)), self._present())
+        self._askable = askable_in(workspace)
+        self.views.show_views(tuple(views_of(workspace.project.id)), self._present())
 
     def ask_nothing(self) -> None:
         """Show all openings."""
@@ -98,7 +79,7 @@ class Narrowing(QObject):
                 if column in contents.known:
                     values = {each for each in contents.values(column) if contents.known[column].said(each) in said}
                     contents.filters[column] = frozenset(values)
-            self._grid.lay(view.arrangement)
+            self._grid.lay_as(view.arrangement)
         self.line.ask(view.asked if view is not None else COMMON.get(name, ""))
         self._register.narrow()
         self._showing = False

@@ -8,14 +8,16 @@ from typing import Any, Final, get_args
 from hwsched.attributes import Attribute, show_value
 from hwsched.desktop.grid.column import UNKNOWN, Column, Target
 from hwsched.desktop.parts.set_book import OpeningSet
-from hwsched.desktop.survey.states import STATES, state_colour, state_of
+from hwsched.desktop.survey.states import STATES, state_colour, state_of, state_shape
 from hwsched.operations.findings.checking import Checked
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.reading import active_leaf, lock_item
 from hwsched.survey import ITEM, LEAF, OPENING, Entity
+from hwsched.survey.asked import OF_KINDS
 from hwsched.telling.natural import natural
 from hwsched.values import SEVERITIES
 from hwsched.values.fit import Role
+from hwsched.values.lock_points import LOCK_KINDS
 
 NOT_HERE: Final = ""
 """Value of a fact of a leaf or a lock that an opening does not have."""
@@ -47,7 +49,10 @@ def opening_columns(beside: Beside, own: Sequence[Attribute] = ()) -> tuple[Colu
     seen = _seen_first(beside)
     names = {each.name for each in seen}
     facts = [
-        _fact_column(entity, attribute, beside) for entity in (OPENING, LEAF, ITEM) for attribute in entity.attributes
+        _fact_column(entity, attribute, beside)
+        for entity in (OPENING, LEAF, ITEM)
+        for attribute in entity.attributes
+        if entity is not ITEM or LOCK_KINDS.keys() & set(OF_KINDS.get(attribute.name, LOCK_KINDS))
     ]
     mine = [_own_column(attribute, beside) for attribute in own]
     return (*seen, *(each for each in (*facts, *mine, *_results(beside)) if each.name not in names))
@@ -57,7 +62,16 @@ def _seen_first(beside: Beside) -> tuple[Column[Checked], ...]:
     fact = partial(_fact_column, beside=beside, standard=True)
     return (
         fact(OPENING, OPENING.attribute("mark"), width=9, typed=False),
-        Column("result.state", "State", state_of, key=_state_order, colour=state_colour, width=16, section="Results"),
+        Column(
+            "result.state",
+            "State",
+            state_of,
+            key=_state_order,
+            colour=state_colour,
+            icon=state_shape,
+            width=18,
+            section="Results",
+        ),
         Column("result.findings", "Findings", _counts, _findings_text, _worst_first, width=22, section="Results"),
         Column("opening.set", "Set", partial(_set_name, beside), width=8, section="Opening"),
         Column("opening.location", "Location", _location, width=24, section="Opening"),

@@ -1,10 +1,14 @@
 """The states of openings as the desktop calls and colours them."""
 
+from functools import lru_cache
 from typing import Final
 
-from PySide6.QtGui import QColor
+from PySide6.QtCore import QSize
+from PySide6.QtGui import QColor, QGuiApplication, QPixmap
 
-from hwsched.desktop.tokens import Text, colour
+from hwsched.desktop.icons import state_icon
+from hwsched.desktop.tokens import ICON, State, Text, colour, dark_now, scaled
+from hwsched.desktop.tokens import STATES as LOOKS
 from hwsched.operations.findings.checking import Checked
 
 STATES: Final = ("Fits", "Held", "Does not fit", "To measure", "Not worked out yet", "Earlier version")
@@ -37,3 +41,17 @@ def state_colour(state: str) -> QColor | None:
     """Return the colour of a state's word, readable on the present palette."""
     role = _ROLES.get(state)
     return None if role is None else colour(role)
+
+
+def state_shape(state: str) -> QPixmap | None:
+    """Return the shape of a state, so that it is not told by its colour alone."""
+    role = _ROLES.get(state)
+    found: State | None = next((name for name, look in LOOKS.items() if look.role == role), None)
+    ratio = QGuiApplication.primaryScreen().devicePixelRatio()
+    return None if found is None else _painted(found, scaled(ICON), ratio, dark=dark_now())
+
+
+@lru_cache(maxsize=64)
+def _painted(state: State, side: int, ratio: float, *, dark: bool) -> QPixmap:
+    """Return a shape as it is seen; drawn anew in every row of a grid it would take longer than all else."""
+    return state_icon(state).pixmap(QSize(side, side), ratio)

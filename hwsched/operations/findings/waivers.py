@@ -1,6 +1,7 @@
 """Waivers: findings that a person accepts, for how long and for which facts; laid over findings, never hiding them."""
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from datetime import date
 
 from hwsched.model.errors import MissingRowError, ValueRefusedError
@@ -63,32 +64,8 @@ def waive(
         For an opening that is not there.
     """
     day = today or project.today()
-    last = _day(until)
-    if in_rulebook(rule) is None:
-        raise ValueRefusedError("rule", f"there is no '{rule}'")
-    # A waiver of what is said of waivers would hide that another one has run out.
-    if rule in OF_WAIVERS:
-        raise ValueRefusedError("rule", f"{rule} speaks of a waiver: take that waiver back, or give it anew")
-    if scope not in SCOPES:
-        raise ValueRefusedError("scope", f"there is no '{scope}'; accepted: {', '.join(SCOPES)}")
-    for name, text in (("person", person), ("reason", reason)):
-        if not text.strip():
-            raise ValueRefusedError(name, "a waiver says who accepts it and why")
-    # A word left empty by a slip would accept all that the rule says.
-    if about is not None and not about.strip():
-        raise ValueRefusedError("about", "says nothing; leave it out to accept whatever the findings speak of")
-    if (scope == "supply") != (supply is not None):
-        raise ValueRefusedError("supply", "a waiver for a supply names it, and no other waiver does")
-    if last is not None and last < day:
-        raise ValueRefusedError("until", f"{last.isoformat()} is over already")
-    common = {
-        "rule": rule,
-        "scope": scope,
-        "person": " ".join(person.split()),
-        "reason": " ".join(reason.split()),
-        "given_on": day.isoformat(),
-        "until": last.isoformat() if last else None,
-    }
+    _check(rule, scope, supply, about)
+    common = {**_decision(person, reason, until, day), "rule": rule, "scope": scope}
     if scope == "project":
         with project.reading() as connection:
             settings = read_settings(connection)
@@ -107,6 +84,92 @@ def waive(
             change.summary = f"Waive {rule} for {'the whole project' if supply is None else f'supply {supply}'}"
         change.insert(WAIVER, rows)
     return Changes.of(change)
+
+
+@dataclass(frozen=True, slots=True)
+class Spoken:
+    """A finding at an opening, as it is pointed at: its rule, and what it speaks of."""
+
+    opening_id: str
+    rule: str
+    about: str
+
+
+def waive_several(
+    project: Project,
+    findings: Sequence[Spoken],
+    *,
+    person: str,
+    reason: str,
+    who: str,
+    until: str | None = None,
+    today: date | None = None,
+) -> Changes:
+    """Accept findings at several openings, each for its own opening, as one step.
+
+    Parameters
+    ----------
+    project : Project
+        Open project.
+    findings : sequence of Spoken
+        Each must be open.
+    person, reason, who, until, today
+        As in `waive`.
+
+    Raises
+    ------
+    ValueRefusedError, MissingRowError
+        And nothing is accepted.
+    """
+    day = today or project.today()
+    decision = _decision(person, reason, until, day)
+    rows = []
+    for each in dict.fromkeys(findings):
+        _check(each.rule, "opening", None, None)
+        at = _at_opening(project, each.opening_id, each.rule, None, day)
+        about = [row for row in at if row["about"] == each.about]
+        if not about:
+            raise ValueRefusedError(
+                "rule", f"there is no open finding of {each.rule} about {each.about or 'it'} any more"
+            )
+        rows += [{**decision, "rule": each.rule, "scope": "opening", **row} for row in about]
+    rules = ", ".join(dict.fromkeys(each.rule for each in findings))
+    openings = len({each.opening_id for each in findings})
+    with project.change("waive", f"Waive {rules} of {openings} openings", who) as change:
+        change.insert(WAIVER, rows)
+    return Changes.of(change)
+
+
+def _check(rule: str, scope: str, supply: str | None, about: str | None) -> None:
+    """Refuse what cannot be waived."""
+    if in_rulebook(rule) is None:
+        raise ValueRefusedError("rule", f"there is no '{rule}'")
+    # A waiver of what is said of waivers would hide that another one has run out.
+    if rule in OF_WAIVERS:
+        raise ValueRefusedError("rule", f"{rule} speaks of a waiver: take that waiver back, or give it anew")
+    if scope not in SCOPES:
+        raise ValueRefusedError("scope", f"there is no '{scope}'; accepted: {', '.join(SCOPES)}")
+    # A word left empty by a slip would accept all that the rule says.
+    if about is not None and not about.strip():
+        raise ValueRefusedError("about", "says nothing; leave it out to accept whatever the findings speak of")
+    if (scope == "supply") != (supply is not None):
+        raise ValueRefusedError("supply", "a waiver for a supply names it, and no other waiver does")
+
+
+def _decision(person: str, reason: str, until: str | None, day: date) -> dict[str, str | None]:
+    """Return who accepts, why, when and how long, as it is written down."""
+    last = _day(until)
+    for name, text in (("person", person), ("reason", reason)):
+        if not text.strip():
+            raise ValueRefusedError(name, "a waiver says who accepts it and why")
+    if last is not None and last < day:
+        raise ValueRefusedError("until", f"{last.isoformat()} is over already")
+    return {
+        "person": " ".join(person.split()),
+        "reason": " ".join(reason.split()),
+        "given_on": day.isoformat(),
+        "until": last.isoformat() if last else None,
+    }
 
 
 def unwaive(project: Project, waiver_ids: Sequence[str], *, who: str, base: int | None = None) -> Changes:

@@ -38,12 +38,24 @@ class Task:
     name: str
     person: Person
     says: str
-    """What is counted, as it goes on after the number."""
+    """What is counted, as it goes on after a number of several."""
     count: int
     openings: tuple[str, ...] = ()
     """Identifiers of the openings behind it, in the project's order."""
     parts: tuple[str, ...] = ()
     """Catalogue numbers behind it."""
+
+    @property
+    def words(self) -> str:
+        """What is counted, as it goes on after its own number.
+
+        Examples
+        --------
+        >>> Task("to-measure", "surveyor", "openings to measure", 1).words
+        'opening to measure'
+        """
+        first, _, rest = self.says.partition(" ")
+        return f"{first.removesuffix('s')} {rest}".rstrip() if self.count == 1 else self.says
 
 
 @dataclass(frozen=True, slots=True)
@@ -149,19 +161,19 @@ def counted(
     return Today(
         (
             task("to-measure", "surveyor", "openings to measure", being("to-measure")),
-            task("unknown", "surveyor", "that fit, with a fact still unknown", unknown),
+            task("unknown", "surveyor", "openings fitting, a fact still unknown", unknown),
             Task("questions", "surveyor", "questions of deliveries to decide", len(questions), tuple(asked)),
-            task("not-worked-out", "specifier", "to be worked out", being("not-worked-out")),
-            task("does-not-fit", "specifier", "that nothing fits", being("does-not-fit")),
-            task("errors", "specifier", "with an error nobody accepted", errors),
-            task("held", "specifier", "fit and are held back", being("held")),
-            task("to-pick", "storekeeper", "to pick: ready, packet not out", to_pick),
-            Task("short", "storekeeper", "parts that run short for them", len(short), parts=short),
-            Task("stock-unknown", "storekeeper", "parts whose stock is unknown", len(unsaid), parts=unsaid),
-            task("to-install", "installer", "to install: packet out and right",
+            task("not-worked-out", "specifier", "openings to work out", being("not-worked-out")),
+            task("does-not-fit", "specifier", "openings that nothing fits", being("does-not-fit")),
+            task("errors", "specifier", "openings with an error nobody accepted", errors),
+            task("held", "specifier", "openings fitting, held back", being("held")),
+            task("to-pick", "storekeeper", "openings to pick: ready, packet not out", to_pick),
+            Task("short", "storekeeper", "parts short for them", len(short), parts=short),
+            Task("stock-unknown", "storekeeper", "parts of unknown stock for them", len(unsaid), parts=unsaid),
+            task("to-install", "installer", "openings to install: packet out and right",
                  [e for e in ready if e.given.opening.id in out and e not in stale]),
-            task("packets-old", "installer", "packets out that are older than the facts", stale),
-            task("cells", "installer", f"with cells due within {AHEAD.days} days",
+            task("packets-old", "installer", "packets out, older than the facts", stale),
+            task("cells", "installer", f"openings with cells due within {AHEAD.days} days",
                  [e for e in view.openings if e.given.opening.id in late]),
         ),
         _levels(view, states),

@@ -1,8 +1,4 @@
-"""The grid of openings by mouse and keys: cells edited, many at once, pasted, filtered, columns chosen; the query line.
-
-All of it stands in one window over one project, each test on what the one before left: to open one takes longer than
-what is tried here.
-"""
+"""The grid of openings by mouse and keys: one cell, many at once, pasted, filtered, columns; the query line."""
 
 import pytest
 from PySide6.QtCore import Qt
@@ -189,6 +185,10 @@ def test_values_of_a_column_are_chosen_by_keys_and_columns_frozen_grouped_and_ke
     qtbot.mouseClick(chip, LEFT)
     assert grid.model.rowCount() == total
     click(qtbot, grid, "M004", "result.state")
+    grid.do("menu")
+    offered = {action.text().partition("\t")[0] for action in grid.menu.actions()}
+    assert offered >= {"Copy", "Sort downward", "Group by State", "Remove openings"}
+    grid.menu.close()
     grid.do("freeze")
     assert grid.table.frozen.isVisible()
     assert grid.table.frozen.width() == grid.table.columnWidth(0) + grid.table.columnWidth(1)
@@ -228,7 +228,7 @@ QUERIES = (
 )
 
 
-def test_the_query_line_finds_what_the_command_line_finds(at_work):
+def test_the_query_line_finds_what_the_command_line_finds_and_levels_stand_as_one_walks(at_work):
     register, project = at_work.openings.register, at_work.frame.state.workspace.project
     found = []
     for text in QUERIES:
@@ -237,6 +237,18 @@ def test_the_query_line_finds_what_the_command_line_finds(at_work):
         found.append(len(register.shown_ids()))
     assert len(set(found)) > 3, found
     assert judge(parse(QUERIES[0], at_work.openings.narrowing.askable()), register._facts).true
+    at_work.openings.ask.ask("")
+    register.beside.levels = {
+        ("Mill House", "Ground"): (False, 0.0, 0),
+        ("Mill House", "1"): (False, 3.5, 0),
+        ("Mill House", "2"): (False, 7.0, 0),
+        ("Mill House", "Cellar"): (False, -3.0, 0),
+    }
+    register.sort(register.place_of("opening.level"))
+    rows = [register.contents.row_of(each).given.opening for each in register.shown_ids()]
+    levels = list(dict.fromkeys(each.level for each in rows if each.building == "Mill House"))
+    known = [each for each in ("Cellar", "Ground", "1", "2") if each in levels]
+    assert [each for each in levels if each in known] == known
 
 
 def test_a_query_is_typed_with_offers_said_in_words_and_taken_away_by_chips(at_work, qtbot):
@@ -295,18 +307,3 @@ def test_views_are_kept_by_name_for_the_project_and_forgotten(at_work, qtbot):
     assert register.shown_ids() == found
     qtbot.mouseClick(view.narrowing.views.forget, LEFT)
     assert "wood, rated" not in view.narrowing.views.buttons
-
-
-def test_levels_are_in_the_order_in_which_one_walks(at_work):
-    register = at_work.openings.register
-    register.beside.levels = {
-        ("Mill House", "Ground"): (False, 0.0, 0),
-        ("Mill House", "1"): (False, 3.5, 0),
-        ("Mill House", "2"): (False, 7.0, 0),
-        ("Mill House", "Cellar"): (False, -3.0, 0),
-    }
-    register.sort(register.place_of("opening.level"))
-    rows = [register.contents.row_of(each).given.opening for each in register.shown_ids()]
-    levels = list(dict.fromkeys(each.level for each in rows if each.building == "Mill House"))
-    known = [each for each in ("Cellar", "Ground", "1", "2") if each in levels]
-    assert [each for each in levels if each in known] == known

@@ -12,7 +12,7 @@ from hwsched.model.errors import MissingRowError, ValueRefusedError
 from hwsched.operations.findings.checking import Checker, check_openings, look_again
 from hwsched.operations.findings.verdict import not_passed
 from hwsched.operations.findings.waiver_book import WaiverBook, facts_of, facts_of_rule
-from hwsched.operations.findings.waivers import unwaive, waive, waivers, waivers_of
+from hwsched.operations.findings.waivers import Spoken, unwaive, waive, waive_several, waivers, waivers_of
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.opening.hand_choices import choose_part, place_unit
 from hwsched.operations.power.connecting import connect_openings
@@ -407,3 +407,19 @@ def test_waiving_what_is_worked_out_but_not_stored(yard):
     opening = add_opening(yard, {"mark": "8", "stair": True}, who=WHO)[1]
     waive(yard, "known-before-order", person="p", reason="r", who=WHO, opening_id=opening, today=TODAY)
     assert all(each.opening_id == opening for each in waivers(yard))
+
+
+def test_several_openings_are_waived_as_one_step_each_for_itself(yard):
+    before = state(yard)
+    spoken = [Spoken(id_of(yard, mark), "stair-re-entry", "stair") for mark in ("2", "3", "2")]
+    changes = waive_several(yard, spoken, person="Ann", reason="re-entry is not asked for here", who=WHO, today=TODAY)
+    assert changes.openings == {id_of(yard, "2"), id_of(yard, "3")}
+    assert findings(yard) == {"1": USUAL, "2": waived(OPEN, "stair-re-entry"), "3": waived(OPEN, "stair-re-entry")}
+    undo(yard, who=WHO)
+    assert state(yard) == before
+    for wrong in (Spoken(id_of(yard, "1"), "stair-re-entry", "stair"), Spoken(id_of(yard, "2"), "waiver-past", "")):
+        with pytest.raises(ValueRefusedError):
+            waive_several(yard, [*spoken, wrong], person="Ann", reason="so", who=WHO, today=TODAY)
+    with pytest.raises(ValueRefusedError):
+        waive_several(yard, spoken, person="Ann", reason=" ", who=WHO, today=TODAY)
+    assert state(yard) == before

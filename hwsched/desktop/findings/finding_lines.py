@@ -1,0 +1,119 @@
+"""Findings of all openings as lines: one a finding, and one a missing fact, whoever asks for it. No widgets."""
+
+from collections.abc import Iterable, Sequence
+from dataclasses import dataclass
+
+from hwsched.operations.findings.checking import Checked
+from hwsched.operations.findings.waivers import Spoken
+from hwsched.rules import OF_WAIVERS, in_rulebook
+from hwsched.rules.wording import label_of
+from hwsched.values import SEVERITIES, Finding
+
+
+@dataclass(frozen=True, slots=True)
+class FindingLine:
+    """One line: a finding at an opening, or a fact that is missing there."""
+
+    id: str
+    opening: str
+    mark: str
+    building: str
+    level: str
+    findings: tuple[Finding, ...]
+    """The finding; of a missing fact all that ask for it, the worst first."""
+    need: str = ""
+    """The missing fact, as ``entity.attribute``; empty for a finding that is proved."""
+
+    @property
+    def first(self) -> Finding:
+        """The finding, or the worst of those that ask for a fact."""
+        return self.findings[0]
+
+    @property
+    def title(self) -> str:
+        """What rule speaks, or how many of them."""
+        titles = list(dict.fromkeys(rule_title(each.rule) for each in self.findings))
+        return titles[0] if len(titles) == 1 else f"{titles[0]} and {len(titles) - 1} more"
+
+    @property
+    def said(self) -> str:
+        """What is found."""
+        return f"Not known: {label_of(self.need)}" if self.need else self.first.message
+
+    @property
+    def cure(self) -> str:
+        """What helps: of a missing fact to find it, whoever asks."""
+        return f"Find out {label_of(self.need)}" if self.need else self.first.cure
+
+    @property
+    def text(self) -> str:
+        """In which words are looked for."""
+        rules = " ".join(each.rule for each in self.findings)
+        words = (self.mark, self.building, self.level, self.first.severity, rules, self.title, self.said, self.cure)
+        return " ".join((*words, self.first.about)).casefold()
+
+    @property
+    def waived(self) -> bool:
+        """Whether all of it is accepted."""
+        return all(each.waived for each in self.findings)
+
+    @property
+    def spoken(self) -> tuple[Spoken, ...]:
+        """What of it can be waived."""
+        return tuple(
+            Spoken(self.opening, each.rule, each.about)
+            for each in self.findings
+            if not each.waived and each.rule not in OF_WAIVERS
+        )
+
+
+def rule_title(rule: str) -> str:
+    """Return what people call a rule."""
+    known = in_rulebook(rule)
+    return known.title if known is not None else rule
+
+
+def finding_lines(checked: Iterable[Checked]) -> list[FindingLine]:
+    """Return the lines of openings, each opening's worst first."""
+    return [line for each in checked for line in lines_of(each)]
+
+
+def lines_of(checked: Checked) -> list[FindingLine]:
+    """Return the lines of an opening: findings in their order, a missing fact where it is first asked for."""
+    opening = checked.given.opening
+    together: dict[str, list[Finding]] = {}
+    order: dict[str, str] = {}
+    for number, finding in enumerate(checked.findings):
+        # What is accepted asks for nothing any more: it stays a line of its own.
+        needs = finding.needs if not finding.waived else ()
+        for need in needs:
+            together.setdefault(f"needs {need}", []).append(finding)
+            order[f"needs {need}"] = need
+        if not needs:
+            together[f"{number} {finding.rule} {finding.about}"] = [finding]
+    lines = [
+        FindingLine(
+            f"{opening.id} {key}",
+            opening.id,
+            opening.mark,
+            opening.building or "",
+            opening.level or "",
+            tuple(sorted(found, key=severity_order)),
+            order.get(key, ""),
+        )
+        for key, found in together.items()
+    ]
+    return sorted(lines, key=lambda line: severity_order(line.first))
+
+
+def severity_order(finding: Finding) -> int:
+    """Return by what findings are put in order: the worst first."""
+    return SEVERITIES.index(finding.severity)
+
+
+def sharing(lines: Sequence[FindingLine], chosen: FindingLine) -> list[FindingLine]:
+    """Return the lines that the same cure mends: the same missing fact, or the same rule with the same cure."""
+    if chosen.need:
+        return [each for each in lines if each.need == chosen.need]
+    rule, cure = chosen.first.rule, chosen.first.cure
+    return [each for each in lines if not each.need and (each.first.rule, each.first.cure) == (rule, cure)]

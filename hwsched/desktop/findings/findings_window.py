@@ -1,0 +1,249 @@
+"""All findings as one list: by rule, by opening, by cure; waived, mended for all that share a cure."""
+
+from functools import partial
+from typing import Any, Final
+
+from PySide6.QtWidgets import QButtonGroup, QCheckBox, QHBoxLayout, QLabel, QPushButton, QToolButton, QWidget
+
+from hwsched.desktop.findings.finding_lines import FindingLine, finding_lines, sharing
+from hwsched.desktop.findings.mending import Mending
+from hwsched.desktop.findings.waive_pane import WaivePane
+from hwsched.desktop.grid.changes_pane import ChangesPane
+from hwsched.desktop.grid.column import Column
+from hwsched.desktop.grid.contents import Contents
+from hwsched.desktop.grid.grid import Grid
+from hwsched.desktop.grid.kept_views import button
+from hwsched.desktop.grid.model import GridModel
+from hwsched.desktop.grid.query_line import QueryLine
+from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.side_place import SidePlace
+from hwsched.desktop.survey.askable_names import askable_in
+from hwsched.desktop.tokens import Text, colour
+from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.operations.findings.waivers import waive_several
+from hwsched.operations.opening.asked_facts import CheckedFacts
+from hwsched.operations.opening.fitting_openings import fit_openings
+from hwsched.query import Askable, judge
+from hwsched.rules.wording import label_of
+from hwsched.values import DISCIPLINES, SEVERITIES
+
+_SEVERE: Final[dict[str, Text]] = {"error": "refused", "warning": "held", "note": "soft"}
+_WAYS: Final = (
+    ("opening", "By opening", "mark"),
+    ("rule", "By rule", "rule"),
+    ("cure", "By cure", "cure"),
+    ("fact", "By missing fact", "need"),
+    ("list", "One list", None),
+)
+"""How lines stand together: name, words, column."""
+
+COLUMNS: Final[tuple[Column[FindingLine], ...]] = (
+    Column(
+        "severity", "Severity", lambda line: line.first.severity, str.capitalize, SEVERITIES.index,
+        colour=lambda severity: colour(_SEVERE[severity]), width=10,
+    ),
+    Column("mark", "Opening", lambda line: line.mark, width=10),
+    Column("rule", "Rule", lambda line: line.title, width=26),
+    Column("said", "Finding", lambda line: line.said, width=60),
+    Column("cure", "Cure", lambda line: line.cure, width=44),
+    Column("building", "Building", lambda line: line.building, width=14),
+    Column("level", "Level", lambda line: line.level, width=9),
+    Column("about", "About", lambda line: line.first.about, width=14, standard=False),
+    Column("need", "Missing fact", lambda line: label_of(line.need) if line.need else "", width=26, standard=False),
+    Column("asked", "Asked by", lambda line: len(line.findings), right=True, width=9, standard=False),
+    Column("discipline", "Discipline", lambda line: DISCIPLINES[line.first.discipline], width=20, standard=False),
+    Column("basis", "Basis", lambda line: line.first.basis, width=40, standard=False),
+    Column("waived", "Waived", lambda line: line.waived, lambda waived: "waived" if waived else "", width=9,
+           standard=False),
+)  # fmt: skip
+
+
+class FindingsWindow(ToolWindow):
+    """The list, how its lines stand together, and what can be done with the selected ones."""
+
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(desk, "Findings", parent)
+        self.model = GridModel(Contents(COLUMNS, lambda line: line.id), self)
+        self.grid = Grid(self.model, "findings", "Findings", self._mark, opens=True)
+        self.grid.picked.connect(self.enable)
+        self.grid.opened.connect(lambda _line: self.go_to_fact())
+        self.pane = ChangesPane()
+        self.waive_pane = WaivePane()
+        self.waive_pane.given.connect(self._waive)
+        self.mending = Mending(desk, self.pane)
+        self.ask = QueryLine("Find findings, or ask for openings:  building = Mill House")
+        self.ask.askable = lambda: self._askable
+        self.ask.asked.connect(lambda _found: self._narrow())
+        self._askable = Askable()
+        self.with_waived = QCheckBox("With waived ones")
+        self.with_waived.toggled.connect(lambda _on: self.follow())
+        self.count = QLabel()
+        self.ways: dict[str, QToolButton] = {}
+        self._group = QButtonGroup(self)
+        top = QHBoxLayout()
+        for name, words, column in _WAYS:
+            made = button(words, f"Let findings stand together: {words.lower()}", partial(self._stand, column))
+            made.setCheckable(True)
+            self._group.addButton(made)
+            self.ways[name] = made
+            top.addWidget(made)
+        top.addStretch(1)
+        top.addWidget(self.count)
+        top.addWidget(self.with_waived)
+        self.body.addWidget(self.ask)
+        self.body.addLayout(top)
+        self.body.addWidget(self.grid, 1)
+        self.body.addWidget(self.pane)
+        self.body.addWidget(self.waive_pane)
+        self.fact = self.button("Go to the fact", self.go_to_fact, "Select the opening, and show what mends it")
+        self.mend = self.button("Mend for all…", self.mend_all, "The cure of this line for all that share it")
+        self.waive = self.button("Waive…", self.ask_waiver, "Accept the selected findings, by name and with a reason")
+        self.rule = self.button("Show rule", self._show_rule, "What the rule asks, and why")
+        self.buttons: list[QPushButton] = [self.fact, self.mend, self.waive, self.rule]
+        for each in self.buttons:
+            self.foot.addWidget(each)
+        self.grid.said.connect(self.told.setText)
+        if self.model.contents.arrangement == type(self.model.contents.arrangement)():
+            self.model.group("mark")
+        self._mark_way()
+        self.follow()
+
+    def follow(self) -> None:
+        """List what is found now."""
+        if self.grid.put_off(self.follow):
+            return
+        lines = finding_lines(self.desk.workspace.checked.values())
+        shown = [line for line in lines if not line.waived or self.with_waived.isChecked()]
+        self._askable = askable_in(self.desk.workspace)
+        self.model.load(shown)
+        self._narrow()
+
+    def _narrow(self) -> None:
+        """Show the findings that hold all words, or those of openings that are asked for."""
+        asked, lines = self.ask.understood, self.model.contents.rows
+        if asked.query is not None:
+            checked = list(self.desk.workspace.checked.values())
+            true = judge(asked.query, CheckedFacts(checked)).true
+            openings = {checked[place].given.opening.id for place in true}
+            kept = [place for place, line in enumerate(lines) if line.opening in openings]
+        else:
+            words = asked.words.casefold().split()
+            kept = [place for place, line in enumerate(lines) if all(word in line.text for word in words)]
+        self.model.narrow_to(kept)
+        self._say_count([lines[place] for place in kept])
+        self.enable()
+
+    def _say_count(self, lines: list[FindingLine]) -> None:
+        counts = {each: sum(line.first.severity == each for line in lines) for each in SEVERITIES}
+        words = [f"{n} {each}{'' if n == 1 else 's'}" for each, n in counts.items() if n]
+        self.count.setText(", ".join(words) if words else "Nothing is found.")
+
+    def chosen(self) -> list[FindingLine]:
+        """Return the selected lines."""
+        rows = (self.model.contents.row_of(each) for each in self.grid.ids)
+        return [row for row in rows if row is not None]
+
+    def _shown(self) -> list[FindingLine]:
+        """Return the lines that are shown: a cure is for those, and for no opening that nobody sees."""
+        contents = self.model.contents
+        return [row for each in contents.kept_ids() if (row := contents.row_of(each)) is not None]
+
+    def enable(self) -> None:
+        """Let what is possible with the selected lines be done."""
+        lines, idle = self.chosen(), self.idle
+        self.fact.setEnabled(bool(lines))
+        self.rule.setEnabled(bool(lines))
+        self.waive.setEnabled(idle and any(line.spoken for line in lines))
+        share = sharing(self._shown(), lines[0]) if lines else []
+        how, count = self.mending.words(share)
+        self.mend.setEnabled(idle and bool(how))
+        self.mend.setText(f"{how} for {count}…" if how else "Mend for all…")
+
+    def tell(self, thing: object) -> None:
+        """Show what somebody came for: the findings of a rule, by its identifier."""
+        self._stand("rule")
+        for line in self.model.contents.rows:
+            if line.first.rule == thing:
+                self.grid.select([line.id])
+                break
+
+    def go_to_fact(self) -> None:
+        """Select the openings of the selected lines in the register."""
+        lines = self.chosen()
+        if lines:
+            self.desk.go("openings", list(dict.fromkeys(line.opening for line in lines)))
+            self.desk.show_fact(next((line.need for line in lines if line.need), ""))
+
+    def mend_all(self) -> None:
+        """Begin with the cure of the selected line, for all lines that share it."""
+        lines = self.chosen()
+        if not lines or not self.idle:
+            return
+        self.waive_pane.hide()
+        share = sharing(self._shown(), lines[0])
+        ids = list(dict.fromkeys(line.opening for line in share))
+        kind = self.mending.kind(share)
+        if kind == "fact":
+            self.told.setText(self.mending.ask_fact(share))
+        elif kind == "fit":
+            rows = [(line.mark, "Fit", line.said, "worked out anew from the facts as they are") for line in share]
+            self.pane.ask_plain(rows, f"Fit {len(ids)} openings again", partial(self._fit, ids))
+        elif kind == "waiver":
+            rows = [(line.mark, "Waiver", line.said, "taken back") for line in share]
+            back = partial(self.mending.take_back, share, self.edit_seen)
+            self.pane.ask_plain(rows, f"Take back waivers of {len(ids)} openings", back)
+        elif kind == "try":
+            self.desk.select(ids)
+            self.desk.go("what-if")
+
+    def _fit(self, ids: list[str]) -> None:
+        workspace = self.desk.workspace
+
+        def work(progress: Progress, cancelled: Cancelled) -> Any:
+            return fit_openings(workspace.project, ids, who=workspace.who, progress=progress, cancelled=cancelled)
+
+        self.run(f"Fitting {len(ids)} openings", work, lambda _done: self.follow())
+
+    def ask_waiver(self) -> None:
+        """Ask who accepts the selected findings, and why."""
+        lines = [line for line in self.chosen() if line.spoken]
+        if lines and self.idle:
+            self.pane.hide()
+            count = len({each for line in lines for each in line.spoken})
+            self.waive_pane.ask(count, len({line.opening for line in lines}), self.desk.workspace.who)
+
+    def _waive(self, person: str, reason: str, until: str | None) -> None:
+        workspace = self.desk.workspace
+        spoken = list(dict.fromkeys(each for line in self.chosen() for each in line.spoken))
+        self.edit(
+            lambda: waive_several(
+                workspace.project, spoken, person=person, reason=reason, who=workspace.who, until=until
+            ),
+            lambda _changes: self.waive_pane.hide(),
+        )
+
+    def _stand(self, column: str | None) -> None:
+        if column is not None and self.model.place_of(column) < 0:
+            names = (*self.model.shown_names(), column)
+            self.grid.lay_columns(names)
+        self.grid.group(column)
+        self._mark_way()
+
+    def _mark_way(self) -> None:
+        group = self.model.contents.arrangement.group
+        for name, _words, column in _WAYS:
+            self.ways[name].setChecked(column == group)
+
+    def _show_rule(self) -> None:
+        for line in self.chosen()[:1]:
+            self.desk.show_rule(line.first.rule)
+
+    def _mark(self, identity: str) -> str:
+        line = self.model.contents.row_of(identity)
+        return line.mark if line is not None else ""
+
+
+FINDINGS: Final = SidePlace(
+    "findings", "Findings", "All findings by rule, opening or cure; waived, or mended for all that share a cure",
+    FindingsWindow, "openings", told=FindingsWindow.tell, within="openings",
+)  # fmt: skip

@@ -1,0 +1,77 @@
+"""The steps of the journal: who, when, what; any step can be taken back when nothing depends on it, and done again."""
+
+from collections.abc import Callable
+from typing import Final
+
+from PySide6.QtWidgets import QWidget
+
+from hwsched.desktop.grid.column import Column
+from hwsched.desktop.grid.contents import Contents
+from hwsched.desktop.grid.grid import Grid
+from hwsched.desktop.grid.model import GridModel
+from hwsched.desktop.side_place import SidePlace
+from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.model.history import ChangeSetInfo
+from hwsched.model.time_zone import second_of
+from hwsched.operations.changes import Changes
+from hwsched.operations.project.history import history, redo_one, undo_one
+
+
+def _seen(step: ChangeSetInfo) -> str:
+    seen = "" if step.base is None or step.base == step.number - 1 else f", made after seeing step {step.base}"
+    return f"on {step.device}{seen}" if step.device else "before devices were written down"
+
+
+COLUMNS: Final[tuple[Column[ChangeSetInfo], ...]] = (
+    Column("step", "Step", lambda step: step.number, right=True, width=8),
+    Column("when", "When", lambda step: step.when, second_of, width=27),
+    Column("who", "Who", lambda step: step.who, width=14),
+    Column("what", "What", lambda step: step.summary, width=60),
+    Column("state", "State", lambda step: "taken back" if step.undone else "", width=12),
+    Column("rows", "Rows", lambda step: step.rows, right=True, width=8, standard=False),
+    Column("seen", "Made", _seen, width=32, standard=False, note="On which machine, and what its maker had seen."),
+)
+
+
+class HistoryWindow(ToolWindow):
+    """All steps, the latest on top; what is done meanwhile shows at once."""
+
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(desk, "History", parent)
+        self.model = GridModel(Contents(COLUMNS, lambda step: str(step.number)), self)
+        self.grid = Grid(self.model, "history", "Steps", lambda number: f"step {number}")
+        self.grid.picked.connect(self.enable)
+        self.back = self.button("Take back the chosen step", lambda: self._do(undo_one), "As a step of its own")
+        self.again = self.button("Do the chosen step again", lambda: self._do(redo_one), "One that was taken back")
+        self.body.addWidget(self.grid)
+        self.foot.addWidget(self.again)
+        self.foot.addWidget(self.back)
+        self.listen(desk.workspace.changed, self.follow_change)
+        self.follow()
+
+    def follow(self) -> None:
+        """Read the steps."""
+        self.model.load(reversed(history(self.desk.workspace.project)))
+        self.enable()
+
+    def chosen(self) -> ChangeSetInfo | None:
+        """Return the one step that is chosen; None where it is none or several."""
+        ids = self.grid.ids
+        return self.model.contents.row_of(ids[0]) if len(ids) == 1 else None
+
+    def enable(self) -> None:
+        """Let an edit be taken back, or done again where it was."""
+        step = self.chosen()
+        edit = step is not None and step.kind == "edit" and self.idle
+        self.back.setEnabled(edit and step is not None and not step.undone)
+        self.again.setEnabled(edit and step is not None and step.undone)
+        self.told.setText(_seen(step) if step is not None else "")
+
+    def _do(self, verb: Callable[..., Changes]) -> None:
+        step, workspace = self.chosen(), self.desk.workspace
+        if step is not None:
+            number = step.number
+            self.edit(lambda: verb(workspace.project, number, who=workspace.who), lambda _changes: self.follow())
+
+
+HISTORY: Final = SidePlace("history", "History", "Who changed what, and when", HistoryWindow, listed=False)

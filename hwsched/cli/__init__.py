@@ -13,6 +13,7 @@ ROOMS = (
         "The project as a whole: make it, settings, people, history.",
         Entry("sample", "Run the main job on the invented sample.", "demo"),
         Entry("new", "Make a project file.", "new"),
+        Entry("today", "Say what is to be done next, by person, and how far each level is."),
         Entry("upgrade", "Bring a project of an earlier version up to date, with a copy first.", "upgrade"),
         Entry("verify", "See whether anything was changed past the journal."),
         Entry("backups", "List the daily copies of a project file, or put one back."),

@@ -8,7 +8,7 @@ from PySide6.QtGui import QFont, QPalette
 from PySide6.QtWidgets import QApplication
 
 from hwsched.desktop.preferences import Preferences, Theme
-from hwsched.desktop.tokens import COLOURS, CORNER, FOCUS, SPACE, TARGET, THIN, Role, colour, letters_at
+from hwsched.desktop.tokens import COLOURS, CORNER, FOCUS, ICON, SPACE, TARGET, THIN, TYPE, Role, at_percent, colour
 
 _SCHEMES: Final[dict[Theme, Qt.ColorScheme]] = {
     "system": Qt.ColorScheme.Unknown,
@@ -43,16 +43,21 @@ _SHEET: Final = Template(
 QLineEdit, QPlainTextEdit, QTextEdit, QAbstractSpinBox {
     background: $field; border: ${thin}px solid $edge; border-radius: ${corner}px; padding: ${half}px ${hair}px;
 }
+QLineEdit, QAbstractSpinBox { min-height: ${line_inner}px; }
+QComboBox { min-height: ${target}px; }
+QCheckBox, QRadioButton { min-height: ${target}px; }
 QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QAbstractSpinBox:focus {
     border: ${ring}px solid $focus; padding: ${half_less}px ${hair_less}px;
 }
 QAbstractItemView, QScrollArea { border: ${thin}px solid $line; }
 QAbstractItemView:focus, QScrollArea:focus { border: ${ring}px solid $focus; }
-QAbstractItemView QLineEdit { border-radius: 0; padding: 0 ${half}px; }
+QScrollArea[frameShape="0"] { border: none; }
+QAbstractItemView QLineEdit { border-radius: 0; min-height: 0; padding: 0 ${half}px; }
 QPushButton {
     background: $field; border: ${thin}px solid $edge; border-radius: ${corner}px; padding: ${hair}px ${middle}px;
     min-height: ${inner}px;
 }
+QPushButton[line="true"] { text-align: left; }
 QPushButton:hover { background: $hover; }
 QPushButton:pressed, QPushButton:checked { background: $tint; }
 QPushButton:focus { border: ${ring}px solid $focus; padding: ${hair_less}px ${middle_less}px; }
@@ -72,14 +77,15 @@ QTabBar::tab {
 }
 QTabBar::tab:hover { background: $hover; }
 QTabBar::tab:selected { color: $text; border-bottom: ${ring}px solid $accent; }
-QTabBar:focus::tab:selected { background: $tint; }
+QTabBar::tab:selected:focus { background: $tint; }
 QHeaderView::section {
     background: $window; color: $soft; border: none; border-right: ${thin}px solid $line;
-    border-bottom: ${thin}px solid $line; padding: ${hair}px ${small}px;
+    border-bottom: ${thin}px solid $line; padding: ${hair}px ${small}px; text-align: left;
 }
 QMenuBar { background: $window; }
 QMenuBar::item { padding: ${hair}px ${small}px; border-radius: ${corner}px; }
 QMenuBar::item:selected { background: $tint; color: $text; }
+QPushButton, QCheckBox, QRadioButton, QTabBar, QToolBar { icon-size: ${icon}px; }
 QToolBar { border: none; border-bottom: ${thin}px solid $line; spacing: ${hair}px; padding: ${hair}px; }
 QStatusBar { border-top: ${thin}px solid $line; }
 QStatusBar::item { border: none; }
@@ -88,6 +94,15 @@ QSplitter::handle:horizontal { width: ${thin}px; }
 QSplitter::handle:vertical { height: ${thin}px; }
 QProgressBar { background: $field; border: ${thin}px solid $line; border-radius: ${corner}px; text-align: center; }
 QProgressBar::chunk { background: $tint; border-radius: ${hair_less}px; }
+QScrollBar { background: transparent; border: none; }
+QScrollBar:vertical { width: ${middle}px; }
+QScrollBar:horizontal { height: ${middle}px; }
+QScrollBar::handle { background: $edge; border: ${less}px solid $window; border-radius: ${corner}px; }
+QScrollBar::handle:vertical { min-height: ${wide}px; }
+QScrollBar::handle:horizontal { min-width: ${wide}px; }
+QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
+QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
+QFrame#card { background: $pane; border: ${thin}px solid $line; border-radius: ${corner}px; }
 QToolTip { background: $field; color: $text; border: ${thin}px solid $edge; padding: ${hair}px; }
 """
 )
@@ -103,16 +118,17 @@ def palette(*, dark: bool) -> QPalette:
     return made
 
 
-def sheet(*, dark: bool) -> str:
-    """Return the style sheet of a theme: what a palette cannot say."""
+def sheet(*, dark: bool, percent: int = 100) -> str:
+    """Return the style sheet of a theme at a text size: what a palette cannot say."""
     named = {role.replace("-", "_"): codes[dark] for role, codes in COLOURS.items()}
     # The ring of the focus is thicker than an edge: by so much less stands what it surrounds away from it.
     less, half = FOCUS - THIN, SPACE.hair // 2
     return _SHEET.substitute(
         named,
-        thin=THIN, ring=FOCUS, corner=CORNER, inner=TARGET - 2 * SPACE.hair,
-        half=half, hair=SPACE.hair, small=SPACE.small, middle=SPACE.middle,
-        half_less=half - less, hair_less=SPACE.hair - less, middle_less=SPACE.middle - less,
+        thin=THIN, ring=FOCUS, icon=at_percent(ICON, percent), corner=CORNER, target=TARGET,
+        inner=TARGET - 2 * SPACE.hair, line_inner=TARGET - 2 * half - 2 * THIN,
+        half=half, hair=SPACE.hair, small=SPACE.small, middle=SPACE.middle, wide=SPACE.wide,
+        less=SPACE.hair - less, half_less=half - less, hair_less=SPACE.hair - less, middle_less=SPACE.middle - less,
     )  # fmt: skip
 
 
@@ -151,10 +167,10 @@ class Look(QObject):
         self._shown = wanted
         dark, percent = wanted
         letters = QFont(self._application.font())
-        letters.setPixelSize(letters_at(percent))
+        letters.setPixelSize(at_percent(TYPE.normal, percent))
         self._application.setFont(letters)
         self._application.setPalette(palette(dark=dark))
-        self._application.setStyleSheet(sheet(dark=dark))
+        self._application.setStyleSheet(sheet(dark=dark, percent=percent))
 
     def _on_chosen(self, name: str) -> None:
         if name == "theme":

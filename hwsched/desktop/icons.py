@@ -7,10 +7,11 @@ from functools import lru_cache
 from typing import Final
 
 from PySide6.QtCore import QByteArray, QPoint, QRect, QRectF, QSize
-from PySide6.QtGui import QColor, QIcon, QIconEngine, QPainter, QPixmap
+from PySide6.QtGui import QColor, QIcon, QIconEngine, QPainter, QPaintEvent, QPixmap
 from PySide6.QtSvg import QSvgRenderer
+from PySide6.QtWidgets import QWidget
 
-from hwsched.desktop.tokens import STATES, Role, State, colour
+from hwsched.desktop.tokens import ICON, STATES, Role, State, colour, scaled
 from hwsched.paths import RESOURCES
 
 _FOLDER: Final = RESOURCES / "icons"
@@ -60,6 +61,20 @@ class _Engine(QIconEngine):
     def clone(self) -> QIconEngine:
         """Return another like it."""
         return _Engine(self._name, self._role)
+
+
+class Picture(QWidget):
+    """An icon that stands by itself beside words; it says nothing that they do not."""
+
+    def __init__(self, name: str, role: Role = "text", parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._name, self._role = name, role
+        self.setFixedSize(scaled(ICON), scaled(ICON))
+
+    def paintEvent(self, _event: QPaintEvent) -> None:  # noqa: N802
+        """Paint it."""
+        painter = QPainter(self)
+        paint_icon(painter, QRectF(self.rect()), self._name, self._role)
 
 
 def icon(name: str, role: Role = "text") -> QIcon:

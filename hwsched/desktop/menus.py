@@ -29,6 +29,8 @@ _ROOMS: Final = {
     "release": "Release",
 }
 """Room of a page, and the menu that leads to it."""
+_PAGES: Final = {"help": "Help", "keys": "Help", "preferences": "View"}
+"""Pages of no room, and where they stand; others stand under Project."""
 _FIRST: Final = {
     "Project": (
         ("new-project", "open-project", "close-project", "save-what-can-be-read-of-a-damaged-project"),
@@ -68,7 +70,7 @@ class Menus:
         if command.identifier.startswith("go-"):
             place = self._pages.places.get(command.identifier.removeprefix("go-"))
             if place is not None and not place.rail:
-                return _ROOMS.get(place.within, "Project")
+                return _PAGES.get(place.name) or _ROOMS.get(place.within, "Project")
         return command.menu if command.menu in self.menus else "Project"
 
     def insert(self, title: str, after: str, menu: QMenu) -> None:

@@ -91,6 +91,9 @@ class Pages(QObject):
         held = self.widgets.get(name)
         if held is not None and isValid(held):
             held.close()
+            if not isinstance(held, ToolWindow):
+                self._forget(name, held)
+                held.deleteLater()
 
     def close(self) -> None:
         """Close all pages that are made of the desk."""

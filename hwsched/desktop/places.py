@@ -9,11 +9,15 @@ from hwsched.desktop.place import Place
 from hwsched.family import imported
 
 # Their order is that of the rail, of the tabs and of the menus.
+from hwsched.desktop.project.today_page import TODAY
 from hwsched.desktop.survey.survey_place import SURVEY
 from hwsched.desktop.survey.openings_place import OPENINGS
 from hwsched.desktop.power.power_place import POWER, SITING, LAYOUT
 from hwsched.desktop.parts.parts_place import PARTS
 from hwsched.desktop.release.release_place import RELEASE
 from hwsched.desktop.beside import PAGES
+from hwsched.desktop.project.preferences_page import PREFERENCES
+from hwsched.desktop.project.keys_page import KEYS
+from hwsched.desktop.project.help_page import HELP
 
 PLACES: Final[tuple[Place, ...]] = imported(globals(), Place)

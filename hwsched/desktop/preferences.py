@@ -8,6 +8,8 @@ from typing import Any, Final, Literal, get_args
 
 from PySide6.QtCore import QByteArray, QObject, QSettings, Signal
 
+from hwsched.telling.masking import masked
+
 Theme = Literal["system", "light", "dark"]
 THEMES: Final[tuple[Theme, ...]] = get_args(Theme)
 LEAST_TEXT: Final = 80
@@ -78,6 +80,15 @@ class Preferences(QObject):
         self._keep("person/toured", "true" if toured else "false", "toured")
 
     @property
+    def place(self) -> str:
+        """The place of the rail in which the person was last; empty before there was one."""
+        return str(self._kept.value("layout/place") or "")
+
+    @place.setter
+    def place(self, name: str) -> None:
+        self._kept.setValue("layout/place", name)
+
+    @property
     def recent(self) -> list[str]:
         """Projects that were open, the last one first."""
         said: Any = self._kept.value("projects/recent")
@@ -85,7 +96,9 @@ class Preferences(QObject):
         return [said] if isinstance(said, str) and said else [str(each) for each in said or ()]
 
     def opened(self, target: str) -> None:
-        """Remember that a project was opened."""
+        """Remember that a project was opened; an address with a password in it is not written down."""
+        if masked(target) != target:
+            return
         self._keep_recent([target, *(each for each in self.recent if each != target)])
 
     def forget(self, target: str) -> None:

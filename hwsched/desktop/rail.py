@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QButtonGroup, QFrame, QSizePolicy, QToolButton, QV
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.icons import icon
 from hwsched.desktop.place import Place
-from hwsched.desktop.tokens import ICON, ROW, SPACE, scaled
+from hwsched.desktop.tokens import ICON, ROW, SPACE, icon_size, scaled
 
 _STEPS = {Qt.Key.Key_Down: 1, Qt.Key.Key_Up: -1}
 
@@ -29,6 +29,7 @@ class RailButton(QToolButton):
         self.setAutoRaise(True)
         self.setProperty("keeps focus", True)
         self.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextUnderIcon)
+        self.setIconSize(icon_size())
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.setMinimumHeight(scaled(ROW.form + SPACE.small))
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
@@ -93,3 +94,6 @@ class Rail(QFrame):
         for name, button in self.buttons.items():
             button.setChecked(name == room)
         self._group.setExclusive(True)
+        if self._group.checkedButton() is None and self.buttons:
+            # Of buttons that exclude one another Tab reaches the one that is down; where none is, the first.
+            next(iter(self.buttons.values())).setFocusPolicy(Qt.FocusPolicy.StrongFocus)

@@ -11,7 +11,8 @@ many figures take in it, `font` gives letters of a step.
 from dataclasses import dataclass
 from typing import Final, Literal, get_args
 
-from PySide6.QtGui import QColor, QFont, QFontMetricsF, QGuiApplication, QPalette
+from PySide6.QtCore import QSize
+from PySide6.QtGui import QColor, QFont, QFontDatabase, QFontMetricsF, QGuiApplication, QPalette
 
 Surface = Literal["window", "pane", "field", "tint", "hover", "head-ground", "refused-ground", "asked-ground", "accent"]
 """On what text stands."""
@@ -97,6 +98,7 @@ COLOURS: Final[dict[Role, tuple[str, str]]] = {
     "focus": ("#214a45", "#6fc7b3"),
     "line": ("#d2d8d5", "#363d44"),
 }
+_BREATH: Final = 0.14
 SURFACES: Final[tuple[Surface, ...]] = tuple(each for each in get_args(Surface) if each != "accent")
 TEXTS: Final[tuple[Text, ...]] = get_args(Text)
 
@@ -145,9 +147,16 @@ def colour(role: Role, *, dark: bool | None = None) -> QColor:
     return QColor(COLOURS[role][dark_now() if dark is None else dark])
 
 
-def letters_at(percent: int) -> int:
-    """Return how large ordinary letters are at a text size [px]."""
-    return round(TYPE.normal * percent / 100)
+def wash(role: Text, *, dark: bool | None = None) -> QColor:
+    """Return a surface with a breath of a text's colour, on which that text stands; it is opaque."""
+    ground, ink = colour("field", dark=dark), colour(role, dark=dark)
+    parts = ((ground.red(), ink.red()), (ground.green(), ink.green()), (ground.blue(), ink.blue()))
+    return QColor(*(round(under + (over - under) * _BREATH) for under, over in parts))
+
+
+def at_percent(size: float, percent: int) -> int:
+    """Return a size at 100 % as it is at a text size [px]."""
+    return round(size * percent / 100)
 
 
 def scaled(size: float) -> int:
@@ -155,6 +164,11 @@ def scaled(size: float) -> int:
     letters = QGuiApplication.font().pixelSize()
     # Letters in points are the system's: the look was not put on, so no text size was chosen.
     return round(size * letters / TYPE.normal) if letters > 0 else round(size)
+
+
+def icon_size() -> QSize:
+    """Return how large an icon beside words is at the text size that the person chose."""
+    return QSize(scaled(ICON), scaled(ICON))
 
 
 def wide(figures: float) -> int:
@@ -184,4 +198,11 @@ def font(step: Step = "normal", *, bold: bool = False, tabular: bool = False) ->
     made.setBold(bold)
     if tabular:
         made.setFeature(QFont.Tag("tnum"), 1)
+    return made
+
+
+def fixed_font() -> QFont:
+    """Return letters that are all equally wide, for texts whose columns stand under one another."""
+    made = QFontDatabase.systemFont(QFontDatabase.SystemFont.FixedFont)
+    made.setPixelSize(scaled(TYPE.normal))
     return made

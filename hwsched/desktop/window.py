@@ -33,10 +33,12 @@ from hwsched.desktop.places import PLACES
 from hwsched.desktop.plain_words import keep_words_plain
 from hwsched.desktop.power.power_actions import PowerActions
 from hwsched.desktop.preferences import Preferences
+from hwsched.desktop.project.help_page import offer_help
 from hwsched.desktop.project.history_actions import HistoryActions
 from hwsched.desktop.project.people_actions import PeopleActions
 from hwsched.desktop.project.project_actions import ProjectActions
 from hwsched.desktop.project.remains_line import RemainsLine
+from hwsched.desktop.project.tour import Tour
 from hwsched.desktop.project.welcome import Welcome
 from hwsched.desktop.rail import Rail
 from hwsched.desktop.recent_menu import RecentMenu
@@ -44,12 +46,12 @@ from hwsched.desktop.release.release_actions import ReleaseActions
 from hwsched.desktop.status_line import StatusLine
 from hwsched.desktop.survey.openings_place import OpeningsPlace
 from hwsched.desktop.survey.survey_actions import SurveyActions
-from hwsched.desktop.tokens import wide
+from hwsched.desktop.tokens import icon_size, wide
 from hwsched.desktop.tool_window import Desk
 from hwsched.operations.findings.why import HOLES
 
-_FIRST = "openings"
-"""The place that is shown when a project was opened."""
+_FIRST = "today"
+"""The place that is shown when a project was opened by who was in none before."""
 
 
 class Window(QMainWindow):
@@ -68,7 +70,7 @@ class Window(QMainWindow):
         keep_words_plain()
         self.frame = Frame(who, self, preferences, PLACES)
         self.beside = self.frame
-        self.welcome = Welcome()
+        self.welcome = Welcome(self.frame.preferences, who)
         place = self.frame.pages.page("openings")
         assert isinstance(place, OpeningsPlace)
         self.openings = place.view
@@ -122,6 +124,7 @@ class Window(QMainWindow):
         self.split.setStretchFactor(1, 2)
         self.split.setChildrenCollapsible(False)
         self.remains = RemainsLine()
+        self.tour = Tour(self.frame)
         self.work = QWidget()
         beside = QHBoxLayout()
         beside.setSpacing(0)
@@ -131,6 +134,7 @@ class Window(QMainWindow):
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(0)
         layout.addWidget(self.remains)
+        layout.addWidget(self.tour)
         layout.addLayout(beside, 1)
         self.stack = QStackedWidget()
         self.stack.addWidget(self.welcome)
@@ -170,6 +174,7 @@ class Window(QMainWindow):
             "drawer", "Jobs and problems", "What jobs came to, and what could not be done; it stays to be read",
             self.drawer.turn, menu="View", keys="F7",
         )  # fmt: skip
+        offer_help(self.frame)
         add(
             "close-project", "Close project", "Close it and go back to where one begins", self.leaving.close_project,
             menu="Project", keys="Ctrl+F4", needs="project",
@@ -188,6 +193,7 @@ class Window(QMainWindow):
         bar.setObjectName("work")
         bar.setMovable(False)
         bar.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
+        bar.setIconSize(icon_size())
         for group in (
             (self.act_back, self.act_forward),
             (self.fitting.act_fit, self.fitting.act_check, self.release.act_print),
@@ -213,6 +219,11 @@ class Window(QMainWindow):
         self.welcome.wants_new.connect(self.project.ask_new)
         self.welcome.wants_open.connect(self.project.ask_open)
         self.welcome.wants_sample.connect(self.project.ask_sample)
+        self.welcome.wants_spreadsheet.connect(self.project.ask_spreadsheet)
+        self.welcome.wants_server.connect(self.project.ask_server)
+        self.welcome.wants_recent.connect(self.project.open_project)
+        self.welcome.named.connect(lambda name: setattr(state, "who", name))
+        self.project.made_for.connect(self.survey.take_survey)
         self.openings.edited.connect(self.survey.set_facts)
         self.openings.said.connect(self.frame.say)
         self.openings.earlier.asked.connect(self.fitting.show_since_upgrade)
@@ -247,7 +258,9 @@ class Window(QMainWindow):
             open_project=self.project.open_project,
         )
         state.selected.connect(frame.pages.desk.selected)
-        frame.go(_FIRST)
+        known = frame.preferences.place
+        frame.go(known if known in frame.pages.places else _FIRST)
+        self.tour.offer()
 
     def _on_left(self) -> None:
         """Show where one begins."""
@@ -262,8 +275,11 @@ class Window(QMainWindow):
             self.setWindowTitle(f"{workspace.project.title}{damaged} - hwsched")
 
     def _on_moved(self) -> None:
-        """Say where back and forward lead."""
+        """Say where back and forward lead; show places as long as somebody is in one, and remember where."""
         trail, places = self.frame.trail, self.frame.pages.places
+        self.stack.setCurrentWidget(self.welcome if trail.here is None else self.work)
+        if trail.here is not None and places[trail.here.place].rail:
+            self.frame.preferences.place = trail.here.place
         for act, station, words in (
             (self.act_back, trail.before, "Back to {}"),
             (self.act_forward, trail.after, "Forward to {}"),

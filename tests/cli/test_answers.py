@@ -47,6 +47,7 @@ SPOKEN = {
     "project upgrade": (),
     "project verify": (),
     "project backups": (),
+    "project today": (),
     "project rescue": ("NEW",),
     "project settings": ("--prefer", "holes", "--rule-off", "reach-height"),
     "project people": ("--add", "ann", "--role", "specifier"),

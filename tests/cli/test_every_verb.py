@@ -54,6 +54,7 @@ UNKNOWN = {
     "project settings": "project settings P --rule-off NOSUCH",
     "project people": "project people P --remove NOSUCH",
     "project history": None,
+    "project today": None,
     "project backups": "project backups P --restore NOSUCH",
     "project list": "project list P settings NOSUCH",
     "project batch": "project batch P F/unknown.jsonl",

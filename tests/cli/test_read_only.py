@@ -12,7 +12,7 @@ READING = (
     "findings check", "opening show", "findings why MARK", "survey missing", "survey questions",
     "survey deliveries", "survey origin MARK", "project history", "power show",
     "power goods", "power margins", "parts cost", "findings waivers", "release attachments", "opening pieces MARK",
-    "project settings",
+    "project today", "project settings",
     "project people", "parts terms", "release revision", "parts successors", "project verify",
     "opening draw MARK inside out.svg", "opening fit --since-upgrade --dry-run", "release print schedule",
     "release print pick-list", "release print packets", "release print cost-estimate",

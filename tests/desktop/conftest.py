@@ -10,6 +10,7 @@ from shiboken6 import isValid
 from hwsched.desktop import watching
 from hwsched.desktop.jobs import Jobs
 from hwsched.desktop.power.power_window import PowerWindow
+from hwsched.desktop.preferences import Preferences
 from hwsched.desktop.window import Window
 
 
@@ -27,8 +28,10 @@ def nothing_left_behind(qapp):
 
 @pytest.fixture(autouse=True)
 def nothing_chosen_before(tmp_path):
-    """Each test has preferences of its own, in which nothing is chosen."""
+    """Each test has preferences of its own, of one who was with the openings and knows the tour."""
     QSettings.setPath(QSettings.Format.IniFormat, QSettings.Scope.UserScope, str(tmp_path / "chosen"))
+    known = Preferences()
+    known.place, known.toured = "openings", True
 
 
 @pytest.fixture(autouse=True)

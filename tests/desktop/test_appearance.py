@@ -56,6 +56,8 @@ def test_recent_projects_stand_last_first_and_once(preferences):
     preferences.opened("/yard/9.hwsched")
     assert preferences.recent[:3] == ["/yard/9.hwsched", "/yard/14.hwsched", "/yard/13.hwsched"]
     assert len(preferences.recent) == len(set(preferences.recent)) == 12
+    preferences.opened("postgresql://ann:s3cret@db/yard")
+    assert "s3cret" not in str(preferences.recent)
     preferences.forget("/yard/14.hwsched")
     assert preferences.recent[1] == "/yard/13.hwsched"
     alone = Preferences()

@@ -20,6 +20,7 @@ from hwsched.desktop.tokens import (
     dark_now,
     font,
     scaled,
+    wash,
 )
 
 READ = 4.5
@@ -55,6 +56,13 @@ def test_every_text_is_read_on_every_surface(dark):
     pairs = [*product(TEXTS, SURFACES), ("on-accent", "accent")]
     found = {pair: contrast(*(COLOURS[role][dark] for role in pair)) for pair in pairs}
     assert not {pair: round(ratio, 2) for pair, ratio in found.items() if ratio < READ}
+
+
+@pytest.mark.parametrize("dark", [False, True])
+def test_every_text_is_read_on_a_breath_of_its_own_colour(dark):
+    found = {role: contrast(COLOURS[role][dark], wash(role, dark=dark).name()) for role in TEXTS}
+    assert not {role: round(ratio, 2) for role, ratio in found.items() if ratio < READ}
+    assert len({wash(look.role, dark=dark).name() for look in STATES.values()}) == len(STATES)
 
 
 @pytest.mark.parametrize("dark", [False, True])

@@ -86,6 +86,7 @@ ELSEWHERE = {
     "upgrade": "project upgrade P",
     "verify": "project verify P",
     "backups": "project backups P",
+    "today": "project today P",
     "rescue": "project rescue P F/rescued.hwsched",
     "history": "project history P --last 5",
     "calculators": "project calc --help length",

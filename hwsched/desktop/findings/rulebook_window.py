@@ -4,7 +4,6 @@ from collections import Counter
 from collections.abc import Mapping
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QFontDatabase
 from PySide6.QtWidgets import (
     QCheckBox,
     QFormLayout,
@@ -21,6 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.side_place import SidePlace
+from hwsched.desktop.tokens import fixed_font
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.operations.project.history import newest
 from hwsched.operations.project.reading_settings import settings_of
@@ -41,12 +41,14 @@ class RulebookWindow(ToolWindow):
         self.base = newest(desk.workspace.project)
         self.settings: Settings = settings_of(desk.workspace.project)
         self.search = QLineEdit()
+        self.search.setAccessibleName("Words of a rule")
         self.search.setPlaceholderText("Find: word, identifier, publication ...")
         self.search.setClearButtonEnabled(True)
         self.search.textChanged.connect(self._narrow)
         self.changed = QCheckBox("Only changed or off")
         self.changed.toggled.connect(self._narrow)
         self.list = QTreeWidget()
+        self.list.setAccessibleName("Rules")
         self.list.setHeaderLabels(["Rule", "Severity", "In force", "Findings"])
         self.list.setAlternatingRowColors(True)
         self.list.header().setStretchLastSection(False)
@@ -56,8 +58,9 @@ class RulebookWindow(ToolWindow):
         self.list.setColumnWidth(2, 110)
         self.list.currentItemChanged.connect(lambda *_: self._show())
         self.page = QPlainTextEdit()
+        self.page.setAccessibleName("Page of the rule")
         self.page.setReadOnly(True)
-        self.page.setFont(QFontDatabase.systemFont(QFontDatabase.SystemFont.FixedFont))
+        self.page.setFont(fixed_font())
         self.limits: dict[str, QLineEdit] = {}
         self.form_area = QScrollArea()
         self.form_area.setWidgetResizable(True)
@@ -104,6 +107,10 @@ class RulebookWindow(ToolWindow):
         """Return the identifier of the chosen rule; empty where none is."""
         item = self.list.currentItem()
         return str(item.data(0, _RULE) or "") if item is not None else ""
+
+    def help_topic(self) -> str:
+        """Return the help page of what is looked at."""
+        return f"rules/{self.chosen()}" if self.chosen() else ""
 
     def follow(self) -> None:
         """Show what is in force now; the chosen rule stays chosen."""

@@ -23,6 +23,7 @@ class WhyWindow(ToolWindow):
         self.mark = ""
         self._told: tuple[Why, ...] = ()
         self.about = QComboBox()
+        self.about.setAccessibleName("What is asked about")
         self.about.currentIndexChanged.connect(self._show)
         self.about.setMinimumWidth(280)
         self.headline = QLabel()
@@ -32,6 +33,7 @@ class WhyWindow(ToolWindow):
         font.setBold(True)
         self.headline.setFont(font)
         self.tree = WrappingTree()
+        self.tree.setAccessibleName("Why")
         self.tree.setAlternatingRowColors(True)
         self.tree.wants_copy.connect(self.copy_text)
         self.tree.setSelectionMode(WrappingTree.SelectionMode.ExtendedSelection)

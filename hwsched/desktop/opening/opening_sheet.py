@@ -12,6 +12,7 @@ from hwsched.desktop.parts.set_book import OpeningSet
 from hwsched.desktop.release.files_page import FilesPage
 from hwsched.desktop.survey.facts_form import FactsForm
 from hwsched.desktop.survey.register import state_of
+from hwsched.desktop.tokens import font
 from hwsched.drawings import elevation
 from hwsched.drawings.handing import lock_edge_left
 from hwsched.operations.findings.checking import Checked
@@ -39,10 +40,7 @@ class OpeningSheet(QWidget):
         self.title = QLabel()
         self.title.setTextFormat(Qt.TextFormat.PlainText)
         self.title.setWordWrap(True)
-        font = self.title.font()
-        font.setBold(True)
-        font.setPointSizeF(font.pointSizeF() * 1.15)
-        self.title.setFont(font)
+        self.title.setFont(font("large", bold=True))
         self.state = QLabel()
         self.state.setWordWrap(True)
         self.point_box = QComboBox()

@@ -31,6 +31,7 @@ class UpgradeWindow(ToolWindow):
         self.said = QLabel()
         self.said.setWordWrap(True)
         self.tree = QTreeWidget()
+        self.tree.setAccessibleName("What differs")
         self.tree.setHeaderLabels(["Opening, and what differs", "Before", "After"])
         self.tree.setAlternatingRowColors(True)
         self.tree.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)

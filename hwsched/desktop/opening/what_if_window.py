@@ -32,6 +32,7 @@ class WhatIfWindow(ToolWindow):
         self.said = QLabel()
         self.said.setWordWrap(True)
         self.differences = Differences()
+        self.differences.setAccessibleName("What would change")
         self.differences.itemActivated.connect(self._show_opening)
         self.work = self.button("Work out", self.compare, "Nothing is changed by it")
         self.last = self.button("Successors", self.try_successors, "Every superseded part with its successor instead")

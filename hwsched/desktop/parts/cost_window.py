@@ -202,6 +202,7 @@ def _show(table: QTreeWidget, found: Any, *, labour: bool) -> None:
 
 def _tree(titles: list[str]) -> QTreeWidget:
     made = QTreeWidget()
+    made.setAccessibleName(f"List of {', '.join(titles)}")
     made.setHeaderLabels(titles)
     made.setRootIsDecorated(False)
     made.setAlternatingRowColors(True)

@@ -28,6 +28,7 @@ class SetLines(QWidget):
         super().__init__(parent)
         self._names = names
         self.table = QTableWidget(0, 3)
+        self.table.setAccessibleName("Lines of the set")
         self.table.setHorizontalHeaderLabels(["Role", "Part", "Qty"])
         self.table.verticalHeader().hide()
         self.table.verticalHeader().setDefaultSectionSize(30)

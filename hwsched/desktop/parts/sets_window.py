@@ -342,6 +342,7 @@ def _openings(count: int) -> str:
 
 def _tree(titles: list[str]) -> QTreeWidget:
     made = QTreeWidget()
+    made.setAccessibleName(f"List of {', '.join(titles)}")
     made.setHeaderLabels(titles)
     made.setRootIsDecorated(False)
     made.setAlternatingRowColors(True)

@@ -91,6 +91,7 @@ class LayoutWindow(ToolWindow):
         self.said.setWordWrap(True)
         self.said.setTextFormat(Qt.TextFormat.PlainText)
         self.list = QTreeWidget()
+        self.list.setAccessibleName("Plans")
         self.list.setHeaderLabels(["What", "Wire", "Length", "To spare"])
         self.list.setAlternatingRowColors(True)
         header = self.list.header()

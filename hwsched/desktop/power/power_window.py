@@ -50,6 +50,7 @@ class PowerWindow(ToolWindow):
         self._again = False
         self.edits = PowerEdits(self)
         self.tree = PowerTree()
+        self.tree.setAccessibleName("Supplies, circuits and openings")
         self.tree.moved.connect(self.carry)
         self.tree.itemSelectionChanged.connect(self.enable)
         self.tree.currentItemChanged.connect(lambda *_: self._show_chosen())

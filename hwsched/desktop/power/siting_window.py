@@ -77,6 +77,7 @@ class SitingWindow(ToolWindow):
         self.said.setWordWrap(True)
         self.said.setTextFormat(Qt.TextFormat.PlainText)
         self.list = QTreeWidget()
+        self.list.setAccessibleName("Plans")
         self.list.setHeaderLabels(["What", "Before", "After", "Run", "Volts at worst"])
         self.list.setAlternatingRowColors(True)
         header = self.list.header()

@@ -4,7 +4,7 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Any
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import QFileDialog, QInputDialog, QMessageBox
 
@@ -25,6 +25,7 @@ from hwsched.operations.project.settings import set_settings
 from hwsched.operations.project.upgrading import Upgraded, upgrade
 from hwsched.operations.survey.own_fields import define_field
 
+SURVEYS = "Surveys (*.xlsx *.xlsm *.xlsb *.xls *.ods *.csv *.tsv *.txt)"
 _PROJECTS = "Projects (*.hwsched)"
 _NOTICES = 8
 """So many sentences are shown; the last one says where the rest is."""
@@ -32,6 +33,9 @@ _NOTICES = 8
 
 class ProjectActions(Subject):
     """Which project is open, and what it decides."""
+
+    made_for = Signal(object)
+    """A project was made and is open, to take in this survey, a Path."""
 
     def __init__(self, frame: Frame) -> None:
         super().__init__(frame)
@@ -72,21 +76,44 @@ class ProjectActions(Subject):
         path, _ = QFileDialog.getSaveFileName(self.frame.window, "New project", "", _PROJECTS)
         if not path:
             return
-        target = Path(path).with_suffix(".hwsched")
+        self._ask_of_new(Path(path).with_suffix(".hwsched"))
+
+    def _ask_of_new(self, target: Path, survey: Path | None = None) -> None:
         dialog = NewProjectDialog(target.stem, self.frame.window)
-        dialog.accepted.connect(lambda: self._make(target, dialog))
+        dialog.accepted.connect(lambda: self._make(target, dialog, survey))
         self.beginning = dialog
         dialog.open()
 
-    def _make(self, target: Path, dialog: NewProjectDialog) -> None:
+    def _make(self, target: Path, dialog: NewProjectDialog, survey: Path | None) -> None:
         name, style, unit = dialog.answer()
-        self.new_project(str(target), name or target.stem, self.ask_new, style=style, unit=unit)
+        self.new_project(str(target), name or target.stem, self.ask_new, style=style, unit=unit, survey=survey)
 
     def ask_open(self) -> None:
         """Ask for a project file and open it."""
         path, _ = QFileDialog.getOpenFileName(self.frame.window, "Open project", "", _PROJECTS)
         if path:
             self.open_project(path, self.ask_open)
+
+    def ask_spreadsheet(self) -> None:
+        """Ask for a survey that somebody has written and where its project goes; make that, and take the survey in."""
+        survey, _ = QFileDialog.getOpenFileName(self.frame.window, "Survey to start from", "", SURVEYS)
+        if not survey:
+            return
+        proposed = str(Path(survey).with_suffix(".hwsched"))
+        path, _ = QFileDialog.getSaveFileName(self.frame.window, "New project", proposed, _PROJECTS)
+        if path:
+            self._ask_of_new(Path(path).with_suffix(".hwsched"), Path(survey))
+
+    def ask_server(self) -> None:
+        """Ask for the address of a database on a server, and open the project in it."""
+        text, stated = QInputDialog.getText(
+            self.frame.window,
+            "Join an office's database",
+            "Address that you were given, as in postgresql://USER@HOST/NAME. A password belongs into a password file, "
+            "never here:",
+        )
+        if stated and text.strip():
+            self.open_project(text.strip(), self.ask_server)
 
     def ask_sample(self) -> None:
         """Ask for a folder and run the main job on the sample there."""
@@ -115,12 +142,24 @@ class ProjectActions(Subject):
         *,
         style: str = "fraction",
         unit: str = "in",
+        survey: Path | None = None,
     ) -> None:
-        """Make a project and show it; where it cannot be made, another place is asked for on wish."""
+        """Make a project and show it; where it cannot be made, another place is asked for on wish.
+
+        One that is made for a survey says so once it is shown.
+        """
+
+        def then(project: Project) -> None:
+            self.frame.following.show(project)
+            self.frame.preferences.opened(target)
+            if survey is not None:
+                # It is read first: one job at a time.
+                self.jobs.edit("Opening the survey", lambda: survey, self.made_for.emit)
+
         self.jobs.edit(
             "Making the project",
             lambda: create_project(target, name, length_style=style, bare_unit=unit),
-            self.frame.following.show,
+            then,
             ask_again=ask_again,
         )
 
@@ -147,6 +186,7 @@ class ProjectActions(Subject):
                 self._tell_damaged(found)
             else:
                 self.frame.following.show(found)
+                self.frame.preferences.opened(target)
                 self._tell_notices(found)
 
         self.jobs.edit("Opening the project", act, then, ask_again=ask_again)

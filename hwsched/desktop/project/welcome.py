@@ -1,48 +1,166 @@
-"""What stands in the window before a project is open."""
+"""What stands in the window before a project is open: who is at work, and the ways to begin."""
+
+from functools import partial
+from pathlib import Path
+from typing import Final
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QLabel, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import (
+    QFormLayout,
+    QFrame,
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QPushButton,
+    QScrollArea,
+    QVBoxLayout,
+    QWidget,
+)
+
+from hwsched.desktop.icons import icon
+from hwsched.desktop.preferences import Preferences
+from hwsched.desktop.tokens import ROW, SPACE, font, scaled, wide
+from hwsched.telling.masking import masked
 
 WORDS = (
     "Survey what stands, fit what goes in, prove it before anything is ordered, "
     "and hand every installer one packet that is right."
 )
+_SHOWN: Final = 6
+"""So many recent projects are offered."""
 
 
-class Welcome(QWidget):
-    """Three ways to begin."""
+class Welcome(QScrollArea):
+    """The ways to begin, and the projects that were open.
+
+    Parameters
+    ----------
+    preferences : Preferences
+        Tells the person's name and their recent projects.
+    who : str
+        By which name they are known while they have told none.
+    """
 
     wants_new = Signal()
     wants_open = Signal()
     wants_sample = Signal()
+    wants_spreadsheet = Signal()
+    wants_server = Signal()
+    wants_recent = Signal(str)
+    """A recent project, by its file or address."""
+    named = Signal(str)
+    """The person has told their name."""
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    def __init__(self, preferences: Preferences, who: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._preferences = preferences
+        self.setWidgetResizable(True)
+        self.setFrameShape(QFrame.Shape.NoFrame)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         title = QLabel("hwsched")
-        font = title.font()
-        font.setPointSizeF(font.pointSizeF() * 2.4)
-        font.setBold(True)
-        title.setFont(font)
-        title.setAlignment(Qt.AlignmentFlag.AlignHCenter)
+        title.setFont(font("title", bold=True))
         words = QLabel(WORDS)
         words.setWordWrap(True)
-        words.setAlignment(Qt.AlignmentFlag.AlignHCenter)
-        words.setFixedWidth(460)
-        # A wrapped label under an alignment gets the height of one line only, unless it is told.
-        words.setMinimumHeight(words.heightForWidth(460))
-        layout = QVBoxLayout(self)
-        layout.addStretch(2)
-        layout.addWidget(title)
-        layout.addWidget(words, 0, Qt.AlignmentFlag.AlignHCenter)
-        layout.addSpacing(18)
-        for text, signal in (
-            ("Open a project", self.wants_open),
-            ("Make a new project", self.wants_new),
-            ("Work out the sample", self.wants_sample),
-        ):
-            button = QPushButton(text)
-            button.setFixedWidth(240)
-            button.setMinimumHeight(34)
+        self.name = QLineEdit(preferences.name)
+        self.name.setPlaceholderText(who)
+        self.name.setAccessibleName("Your name, as journals write it")
+        self.name.setMinimumHeight(scaled(ROW.form))
+        self.name.editingFinished.connect(self._on_name)
+        asked = QFormLayout()
+        asked.addRow("Your name, as &journals write it", self.name)
+        self.asked = QWidget()
+        self.asked.setLayout(asked)
+        asked.setContentsMargins(0, 0, 0, 0)
+        # Asked once: who has told it changes it in their settings.
+        self.asked.setVisible(not preferences.name)
+        self.begin = QVBoxLayout()
+        self.begin.setSpacing(SPACE.small)
+        for text, image, tip, signal in (
+            ("Open a project", "open", "A project file that lies on this machine or a share", self.wants_open),
+            ("Make a new project", "new", "Empty, in the units that you choose", self.wants_new),
+            ("Start from a spreadsheet", "take-in", "A new project from a survey that somebody has written",
+             self.wants_spreadsheet),
+            ("Join an office's database", "server", "A project on a server, in which several people write",
+             self.wants_server),
+            ("Work out the sample", "sample", "An invented building with 167 openings, to look around in",
+             self.wants_sample),
+        ):  # fmt: skip
+            button = QPushButton(icon(image, "link"), text)
+            button.setToolTip(tip)
+            button.setAccessibleDescription(tip)
             button.clicked.connect(signal)
-            layout.addWidget(button, 0, Qt.AlignmentFlag.AlignHCenter)
-        layout.addStretch(3)
+            self.begin.addWidget(_line(button))
+        self.recent = QVBoxLayout()
+        self.recent.setSpacing(SPACE.small)
+        ways = QHBoxLayout()
+        ways.setSpacing(SPACE.wide)
+        ways.addLayout(_headed("Begin", self.begin), 1)
+        ways.addLayout(_headed("Open again", self.recent), 1)
+        body = QWidget()
+        body.setMaximumWidth(wide(104))
+        column = QVBoxLayout(body)
+        column.setContentsMargins(SPACE.wide, SPACE.wide, SPACE.wide, SPACE.wide)
+        column.setSpacing(SPACE.large)
+        column.addStretch(1)
+        for each in (title, words, self.asked):
+            column.addWidget(each)
+        column.addLayout(ways)
+        column.addStretch(2)
+        middle = QWidget()
+        across = QHBoxLayout(middle)
+        across.addStretch(1)
+        across.addWidget(body, 8)
+        across.addStretch(1)
+        self.setWidget(middle)
+        preferences.changed.connect(self._on_chosen)
+        self._list_recent()
+
+    def _list_recent(self) -> None:
+        while (item := self.recent.takeAt(0)) is not None:
+            gone = item.widget()
+            if gone is not None:
+                gone.deleteLater()
+        for target in self._preferences.recent[:_SHOWN]:
+            at = Path(target)
+            name = masked(target) if "://" in target else at.stem
+            button = QPushButton(icon("server" if "://" in target else "openings", "link"), name)
+            button.setToolTip(masked(target))
+            button.setAccessibleName(f"Open {name} again")
+            button.clicked.connect(partial(self._again, target))
+            self.recent.addWidget(_line(button))
+        if not self._preferences.recent:
+            none = QLabel("Projects that were open are listed here.")
+            none.setWordWrap(True)
+            self.recent.addWidget(none)
+        self.recent.addStretch(1)
+
+    def _again(self, target: str, _checked: bool = False) -> None:
+        self.wants_recent.emit(target)
+
+    def _on_name(self) -> None:
+        if self.name.text().strip():
+            self._preferences.name = self.name.text()
+            self.named.emit(self._preferences.name)
+
+    def _on_chosen(self, name: str) -> None:
+        if name == "recent":
+            self._list_recent()
+        elif name == "name" and not self.name.hasFocus():
+            self.asked.setVisible(not self._preferences.name)
+
+
+def _line(button: QPushButton) -> QPushButton:
+    button.setMinimumHeight(scaled(ROW.form))
+    button.setProperty("line", True)
+    return button
+
+
+def _headed(title: str, lines: QVBoxLayout) -> QVBoxLayout:
+    column = QVBoxLayout()
+    column.setSpacing(SPACE.small)
+    words = QLabel(title)
+    words.setFont(font("large", bold=True))
+    column.addWidget(words)
+    column.addLayout(lines)
+    column.addStretch(1)
+    return column

@@ -23,6 +23,7 @@ class BuildingTree(QTreeWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self.setAccessibleName("Buildings and levels")
         self.setHeaderLabels(["Place", "Openings"])
         self.header().setStretchLastSection(False)
         self.header().setSectionResizeMode(0, self.header().ResizeMode.Stretch)

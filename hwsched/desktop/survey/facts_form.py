@@ -134,6 +134,7 @@ class FactsForm(QTreeWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self.setAccessibleName("Facts")
         self.refused = RefusedFacts()
         """What was typed and not taken."""
         self.base: int | None = None

@@ -57,8 +57,10 @@ class ReadingPage(QWidget):
             options.decisions.proposals,
         )
         self.columns = QTableWidget(0, 5)
+        self.columns.setAccessibleName("Columns and what they were taken for")
         self.columns.setHorizontalHeaderLabels(["Column", "Cells", "Carries", "Unit", "A dash means"])
         self.words = QTableWidget(0, 4)
+        self.words.setAccessibleName("Words and what they were taken for")
         self.words.setHorizontalHeaderLabels(["Column", "Word", "Cells", "Means"])
         self._fill_columns()
         self._fill_words(unknown)

@@ -82,6 +82,7 @@ class SheetPage(QWidget):
         self._by_letter = {column_letter(index): each for index, each in self._columns.items()}
         self.model = SheetModel(sheet, _marked_cells(questions, refused, sheet.name if sheet else ""))
         self.table = QTableView()
+        self.table.setAccessibleName("The sheet")
         self.table.setModel(self.model)
         self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectItems)
         self.table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
@@ -152,6 +153,7 @@ class SheetPage(QWidget):
         self.header_here = QPushButton("&Header ends in this row")
         self.ends_here = QPushButton("Table &ends in this row")
         self.cell = QLineEdit()
+        self.cell.setAccessibleName("What stands in the cell")
         self.cell.setPlaceholderText("what the cell says; the file is not written")
         self.mend = QPushButton("Mend &cell")
         form.addRow("Column", self.heading)

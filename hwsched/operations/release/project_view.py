@@ -1,6 +1,6 @@
 """Assembling what documents are built from: a project's openings with fits and findings, as plain values."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 
 from hwsched.attributes import show_value
 from hwsched.documents.view import OpeningView, ProjectView
@@ -25,14 +25,17 @@ def project_view(
     project: Project,
     ids: Iterable[str] | None = None,
     *,
+    checked: Sequence[Checked] | None = None,
     checker: Checker | None = None,
     progress: Progress | None = None,
 ) -> ProjectView:
     """Check openings and return the project as documents see it.
 
-    The revision is the number of the latest change set: a working state, not a frozen one.
+    The revision is the number of the latest change set: a working state, not a frozen one. Who has the openings just
+    checked, by their stored fits, hands them over as `checked`.
     """
-    checked = check_openings(project, ids, checker=checker, progress=progress)
+    if checked is None:
+        checked = check_openings(project, ids, checker=checker, progress=progress)
     with project.reading() as connection:
         settings = read_settings(connection)
         catalogue = read_catalogue(connection)

@@ -1,0 +1,185 @@
+"""Help in the window, without a network: topics at the left, the page at the right.
+
+Which pages there are stands in `help_topics`.
+"""
+
+from collections.abc import Iterator
+from functools import partial
+from typing import Any, Final
+
+from PySide6.QtCore import Qt, QUrl
+from PySide6.QtGui import QTextBlockFormat, QTextCursor, QTextDocument
+from PySide6.QtWidgets import (
+    QLabel,
+    QLineEdit,
+    QSplitter,
+    QTextBrowser,
+    QTreeWidget,
+    QTreeWidgetItem,
+    QVBoxLayout,
+    QWidget,
+)
+
+from hwsched.desktop.finding import Found
+from hwsched.desktop.frame import Frame
+from hwsched.desktop.place import Place
+from hwsched.desktop.project.help_topics import GROUPS, linked, place_topic, text_of, topics
+from hwsched.desktop.tokens import SPACE, fixed_font, font, wide
+
+_LINE: Final = 130
+"""Height of a line [%]."""
+_NAME: Final = Qt.ItemDataRole.UserRole
+
+
+class HelpPage(QSplitter):
+    """Pages of places, handbook and rules, found by words.
+
+    Parameters
+    ----------
+    frame : Frame
+        Back and forward lead over the pages that were read.
+    """
+
+    def __init__(self, frame: Frame) -> None:
+        super().__init__(Qt.Orientation.Horizontal)
+        self._frame = frame
+        self.words = QLineEdit()
+        self.words.setPlaceholderText("Words of a page")
+        self.words.setAccessibleName("Words of a page")
+        self.words.setClearButtonEnabled(True)
+        self.words.textChanged.connect(self._narrow)
+        self.topics = QTreeWidget()
+        self.topics.setHeaderHidden(True)
+        self.topics.setAccessibleName("Help pages")
+        self.topics.currentItemChanged.connect(self._on_topic)
+        self.none = QLabel("No page holds these words.")
+        self.none.setWordWrap(True)
+        self.none.hide()
+        self.page = QTextBrowser()
+        self.page.setAccessibleName("The page")
+        self.page.setOpenLinks(False)
+        self.page.anchorClicked.connect(self._on_link)
+        left = QWidget()
+        column = QVBoxLayout(left)
+        column.setContentsMargins(SPACE.small, SPACE.small, SPACE.small, SPACE.small)
+        column.addWidget(self.words)
+        column.addWidget(self.none)
+        column.addWidget(self.topics, 1)
+        self.addWidget(left)
+        self.addWidget(self.page)
+        self.setSizes([wide(34), wide(90)])
+        self.setStretchFactor(1, 1)
+        self.name = ""
+        self._lines: dict[str, QTreeWidgetItem] = {}
+        self._groups: dict[str, QTreeWidgetItem] = {}
+        self._group_of = {topic.name: topic.group for topic in topics()}
+        for group in GROUPS:
+            branch = QTreeWidgetItem(self.topics, [group])
+            branch.setFlags(Qt.ItemFlag.ItemIsEnabled)
+            self._groups[group] = branch
+            for topic in topics():
+                if topic.group == group:
+                    line = QTreeWidgetItem(branch, [topic.title])
+                    line.setData(0, _NAME, topic.name)
+                    line.setToolTip(0, topic.title)
+                    self._lines[topic.name] = line
+        self._show("places/today")
+
+    def show_topic(self, thing: Any) -> None:
+        """Show a page by its name."""
+        if isinstance(thing, str):
+            self.read(thing)
+
+    def read(self, name: str) -> None:
+        """Show a page; one that there is not changes nothing."""
+        if name in self._lines and name != self.name:
+            self._show(name)
+            self._frame.trail.note(name)
+
+    def _show(self, name: str) -> None:
+        self.name = name
+        text, markdown = text_of(name)
+        self.page.document().setDefaultFont(font() if markdown else fixed_font())
+        if markdown:
+            self.page.setMarkdown(text)
+        else:
+            self.page.setPlainText(text)
+        _air(self.page.document(), markdown)
+        self._groups[self._group_of[name]].setExpanded(True)
+        self.topics.setCurrentItem(self._lines[name])
+
+    def _on_topic(self, line: QTreeWidgetItem | None, _before: object) -> None:
+        name = line.data(0, _NAME) if line is not None else None
+        if name:
+            self.read(name)
+
+    def _on_link(self, url: QUrl) -> None:
+        name = linked(self.name, url.path() if url.isRelative() else "")
+        if name:
+            self.read(name)
+        elif url.hasFragment() and not url.path():
+            self.page.scrollToAnchor(url.fragment())
+        else:
+            self._frame.say(f"{url.toString()} stands elsewhere; help reads only what came with the program.")
+
+    def _narrow(self, text: str) -> None:
+        words = text.casefold().split()
+        kept: set[str] = set()
+        for name, line in self._lines.items():
+            told = f"{line.text(0)} {text_of(name)[0]}".casefold() if words else ""
+            fits = all(word in told for word in words)
+            line.setHidden(not fits)
+            if fits:
+                kept.add(self._group_of[name])
+        for group, branch in self._groups.items():
+            branch.setHidden(group not in kept)
+            if words:
+                branch.setExpanded(True)
+        self.none.setVisible(not kept)
+
+
+def _air(text: QTextDocument, markdown: bool) -> None:
+    """Set lines apart as pages to be read want it; plain text keeps its columns."""
+    text.setDocumentMargin(SPACE.wide)
+    cursor = QTextCursor(text)
+    block = text.begin()
+    while block.isValid():
+        cursor.setPosition(block.position())
+        look = QTextBlockFormat()
+        look.setLineHeight(_LINE, QTextBlockFormat.LineHeightTypes.ProportionalHeight.value)
+        if markdown:
+            look.setBottomMargin(SPACE.hair if block.textList() is not None else SPACE.small)
+        cursor.mergeBlockFormat(look)
+        block = block.next()
+
+
+def topic_here(frame: Frame) -> str:
+    """Return the help page of what a person looks at: of the thing that is shown, else of the place."""
+    here = frame.trail.here
+    if here is None:
+        return place_topic(())
+    page = frame.pages.widgets.get(here.place)
+    told = getattr(page, "help_topic", None)
+    return (told() if callable(told) else "") or place_topic((here.place, frame.pages.room(here.place)))
+
+
+def offer_help(frame: Frame) -> None:
+    """Add the command that leads from any place to its page, and let pages be found by their words."""
+
+    def found() -> Iterator[Found]:
+        for each in topics():
+            # A rule is found as such already.
+            if each.group != "Rules":
+                yield Found("Help", each.title, each.group, partial(frame.go, "help", each.name))
+
+    frame.commands.add(
+        "help-here", "Help on this place", "What this place is for and how it is worked in",
+        lambda: frame.go("help", topic_here(frame)), menu="Help", keys="F1", icon="help",
+    )  # fmt: skip
+    frame.finder.sources.append(found)
+
+
+HELP: Final = Place(
+    "help", "Help", "help", "A page for each place and rule, and the handbook; without a network", needs="nothing",
+    make=HelpPage, show=HelpPage.show_topic,
+)  # fmt: skip

@@ -1,0 +1,88 @@
+"""What there is to read without a network: a page for each place, the handbook, a page for each rule. No widgets."""
+
+from collections.abc import Iterable
+from dataclasses import dataclass
+from functools import cache
+from pathlib import Path
+from typing import Final, Literal
+
+from hwsched.paths import RESOURCES
+from hwsched.rules import RULEBOOK, in_rulebook
+from hwsched.rules.page import page_of
+
+Group = Literal["Places", "Handbook", "Rules"]
+GROUPS: Final[tuple[Group, ...]] = ("Places", "Handbook", "Rules")
+_HANDBOOK: Final = RESOURCES / "handbook"
+_ORDER: Final = ("today", "survey", "openings", "power", "parts", "release")
+"""Places in the order of the rail; others follow by their titles."""
+
+
+@dataclass(frozen=True, slots=True)
+class Topic:
+    """One page to read."""
+
+    name: str
+    """By which it is asked for: "places/today", "handbook/office", "rules/RULE"."""
+    group: Group
+    title: str
+
+
+def topics() -> tuple[Topic, ...]:
+    """Return all pages, by group, in the order in which they are listed."""
+    places = [_of_file(f"places/{path.stem}", "Places") for path in (_HANDBOOK / "places").glob("*.md")]
+    first = {f"places/{name}": at for at, name in enumerate(_ORDER)}
+    places.sort(key=lambda each: (first.get(each.name, len(first)), each.title))
+    handbook = sorted(
+        (_of_file(f"handbook/{path.stem}", "Handbook") for path in _HANDBOOK.glob("*.md")), key=lambda each: each.title
+    )
+    rules = sorted((Topic(f"rules/{rule.id}", "Rules", rule.title) for rule in RULEBOOK), key=lambda each: each.title)
+    return (*places, *handbook, *rules)
+
+
+def text_of(name: str) -> tuple[str, bool]:
+    """Return the text of a page, and whether it is Markdown.
+
+    Raises
+    ------
+    LookupError
+        When there is no such page.
+    """
+    group, _, rest = name.partition("/")
+    rule = in_rulebook(rest) if group == "rules" else None
+    if rule is not None:
+        return page_of(rule), False
+    path = _path(name)
+    if group not in ("places", "handbook") or not path.is_file():
+        raise LookupError(f"there is no page {name}")
+    return path.read_text(encoding="utf-8"), True
+
+
+def place_topic(names: Iterable[str]) -> str:
+    """Return the page of the first of these places that has one; that of the whole where none has."""
+    return next((f"places/{name}" for name in names if _path(f"places/{name}").is_file()), "places/today")
+
+
+def linked(name: str, target: str) -> str:
+    """Return the page to which a link in a page leads; empty where it leads elsewhere.
+
+    Examples
+    --------
+    >>> linked("places/today", "../office.md"), linked("places/today", "openings.md"), linked("handbook/office", "#a")
+    ('handbook/office', 'places/openings', '')
+    """
+    if not target.endswith(".md") or "://" in target:
+        return ""
+    path = (_path(name).parent / target).resolve()
+    known = {_path(each.name).resolve(): each.name for each in topics() if each.group != "Rules"}
+    return known.get(path, "")
+
+
+def _path(name: str) -> Path:
+    group, _, rest = name.partition("/")
+    return (_HANDBOOK / "places" if group == "places" else _HANDBOOK) / f"{rest}.md"
+
+
+@cache
+def _of_file(name: str, group: Group) -> Topic:
+    with _path(name).open(encoding="utf-8") as lines:
+        return Topic(name, group, next(lines).lstrip("# ").rstrip())

@@ -1,0 +1,139 @@
+"""Every place for everybody: what can be worked has a name, is reached by Tab, and is large enough to be hit."""
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QAccessible
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QAbstractItemView,
+    QAbstractSpinBox,
+    QComboBox,
+    QHeaderView,
+    QLabel,
+    QLineEdit,
+    QPlainTextEdit,
+    QPushButton,
+    QTabBar,
+    QTextEdit,
+    QToolBar,
+    QToolButton,
+)
+
+from hwsched.desktop.appearance import Look
+from hwsched.desktop.places import PLACES
+from hwsched.desktop.tokens import TARGET
+from tests.desktop.conftest import choose, idle
+
+WORKED = (
+    QAbstractButton, QLineEdit, QComboBox, QAbstractSpinBox, QAbstractItemView, QTextEdit, QPlainTextEdit, QTabBar,
+)  # fmt: skip
+HIT = (QAbstractButton, QComboBox, QLineEdit, QAbstractSpinBox)
+
+
+@pytest.fixture
+def whole(at_work, qapp):
+    """The window as a person sees it, with the look put on and an opening chosen."""
+    style, letters, colours = qapp.style().name(), qapp.font(), qapp.palette()
+    look = Look(qapp, at_work.frame.preferences)
+    at_work.resize(1366, 768)
+    choose(at_work, "M016")
+    yield at_work
+    look.setParent(None)
+    qapp.setStyleSheet("")
+    qapp.setStyle(style)
+    qapp.setFont(letters)
+    qapp.setPalette(colours)
+
+
+def inside(each, kinds):
+    """Whether a widget is a part of another one, which is worked as a whole."""
+    above = each.parentWidget()
+    while above is not None:
+        if isinstance(above, kinds):
+            return True
+        above = above.parentWidget()
+    return False
+
+
+def worked(parent):
+    """What a person works inside a widget that is seen."""
+    for each in parent.findChildren(QAbstractButton.__mro__[1]):
+        if not isinstance(each, WORKED) or not each.isVisibleTo(parent.window()):
+            continue
+        # Headers, the field of a spin box, the list of a combo box, arrows of tabs: worked with their whole.
+        if isinstance(each, QHeaderView) or inside(each, (QComboBox, QAbstractSpinBox, QTabBar, QHeaderView)):
+            continue
+        # The corner of a table, and what clears a field: there are keys for both.
+        if isinstance(each, QAbstractButton) and (
+            type(each) is QAbstractButton or inside(each, QLineEdit) or type(each).__name__ == "QTableCornerButton"
+        ):
+            continue
+        yield each
+
+
+def told(each):
+    said = each.objectName() or getattr(each, "text", str)()
+    return f"{type(each).__name__} {said!r} in {'/'.join(above(each))}"
+
+
+def above(each):
+    while (each := each.parentWidget()) is not None:
+        yield type(each).__name__
+
+
+def faults(window):
+    """Everything in sight that has no name, is not reached by Tab, or is too small."""
+    for each in worked(window):
+        name = QAccessible.queryAccessibleInterface(each).text(QAccessible.Text.Name)
+        if not name.strip():
+            yield f"no name: {told(each)}"
+        # What stands in the tool bar stands in a menu too; among buttons of which one is down, arrow keys walk.
+        group = each.group() if isinstance(each, QAbstractButton) else None
+        walked = (
+            group is not None
+            and group.exclusive()
+            and any(other.focusPolicy() & Qt.FocusPolicy.TabFocus for other in group.buttons())
+        )
+        if not walked and not inside(each, QToolBar) and not each.focusPolicy() & Qt.FocusPolicy.TabFocus:
+            yield f"not by Tab: {told(each)}"
+        if (
+            isinstance(each, HIT)
+            and (each.width() < TARGET or each.height() < TARGET)
+            and not inside(each, QAbstractItemView)
+        ):
+            yield f"small, {each.width()} x {each.height()}: {told(each)}"
+
+
+def cut(window):
+    """Words in sight that stand in less room than they need."""
+    for each in window.findChildren(QAbstractButton.__mro__[1]):
+        if (
+            not each.isVisibleTo(window.window())
+            or not isinstance(each, (QPushButton, QToolButton, QLabel))
+            or not each.text()
+        ):
+            continue
+        if isinstance(each, QLabel) and each.wordWrap():
+            if each.heightForWidth(each.width()) > each.height() + 1:
+                yield f"{each.height()} high for {each.heightForWidth(each.width())}: {told(each)}"
+        elif each.width() + 1 < each.sizeHint().width() and not each.toolTip():
+            yield f"{each.width()} wide for {each.sizeHint().width()}: {told(each)}"
+
+
+def test_every_place_is_worked_by_anybody(whole, qtbot):
+    seen, found, short = set(), {}, {}
+    for place in PLACES:
+        whole.frame.go(place.name)
+        whole.centre.layout().activate()
+        qtbot.wait(0)
+        seen.add(whole.frame.trail.here.place)
+        # What stands around every place is looked at once; on the rail it depends on the place what Tab reaches.
+        for part in (whole.centre, whole.rail) if len(seen) > 1 else (whole,):
+            for fault in faults(part):
+                found.setdefault(fault, place.name)
+            for fault in cut(part):
+                short.setdefault(fault, place.name)
+    idle(qtbot, whole)
+    assert len(seen) >= 15
+    assert not found, "\n".join(f"{where}: {what}" for what, where in found.items())
+    assert not short, "\n".join(f"{where}: {what}" for what, where in short.items())

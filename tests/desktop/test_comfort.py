@@ -1,0 +1,193 @@
+"""What a person chooses for themselves, keys, help without a network, the ways to begin, the tour."""
+
+import re
+import shutil
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication, QFileDialog, QInputDialog, QPushButton
+
+from hwsched.desktop.place import Place
+from hwsched.desktop.places import PLACES
+from hwsched.desktop.preferences import Preferences
+from hwsched.desktop.project.help_page import topic_here
+from hwsched.desktop.project.help_topics import linked, place_topic, text_of, topics
+from hwsched.desktop.project.tour import STEPS
+from hwsched.desktop.window import Window
+from hwsched.paths import RESOURCES, SAMPLE
+from hwsched.rules import RULEBOOK
+from tests.desktop.conftest import idle
+
+
+@pytest.fixture
+def window(qtbot):
+    """A window in which nothing is open."""
+    shown = Window("login")
+    qtbot.addWidget(shown)
+    shown.show()
+    return shown
+
+
+def type_keys(qtbot, window, keys):
+    """Press keys where the keyboard is."""
+    qtbot.keyClick(QApplication.focusWidget() or window, *keys)
+
+
+def press(qtbot, parent, text):
+    (button,) = [each for each in parent.findChildren(QPushButton) if each.text() == text and not each.isHidden()]
+    qtbot.mouseClick(button, Qt.MouseButton.LeftButton)
+
+
+def test_settings_are_reached_without_a_project_and_hold_at_once(window, qtbot):
+    assert window.stack.currentWidget() is window.welcome
+    window.frame.commands["go-preferences"].act.trigger()
+    page = window.frame.pages.page("preferences")
+    assert page.isVisible()
+    page.theme.setFocus()
+    qtbot.keyClick(page.theme, Qt.Key.Key_End)
+    qtbot.keyClick(page.text_size, Qt.Key.Key_Home)
+    assert (window.frame.preferences.theme, window.frame.preferences.text_size) == ("dark", 80)
+    qtbot.mouseClick(page.name, Qt.MouseButton.LeftButton)
+    qtbot.keyClicks(page.name, "Ann  Quay")
+    qtbot.keyClick(page.name, Qt.Key.Key_Return)
+    again = Preferences()
+    assert (again.theme, again.text_size, again.name) == ("dark", 80, "Ann Quay")
+    assert window.frame.state.who == "Ann Quay"
+    press(qtbot, window.centre, "Close")
+    assert window.stack.currentWidget() is window.welcome
+
+
+def test_the_page_of_keys_tells_every_command_and_finds_it_by_words(window, qtbot):
+    window.frame.go("keys")
+    page = window.frame.pages.page("keys")
+    told = {page.table.item(at, 0).text(): page.table.item(at, 1).text() for at in range(page.table.rowCount())}
+    assert {each.title for each in window.frame.commands} == set(told)
+    assert told["Find anything"] == "Ctrl+K"
+    qtbot.keyClicks(page.words, "f1")
+    assert [page.table.item(at, 0).text() for at in range(page.table.rowCount())][:1] == ["Help on this place"]
+
+
+def test_every_place_has_a_page_of_help_and_every_rule(qapp):
+    names = {each.name for each in topics()}
+    for place in PLACES:
+        assert isinstance(place, Place)
+        topic = place_topic((place.name, place.within))
+        assert topic in names
+        if place.rail:
+            assert topic == f"places/{place.name}"
+    assert {f"rules/{rule.id}" for rule in RULEBOOK} <= names
+    for each in topics():
+        text, markdown = text_of(each.name)
+        assert each.title
+        assert text.strip()
+        if markdown and each.group == "Places":
+            # Links lead to pages that are there, and nothing leads out of the machine.
+            assert "://" not in text
+            for target in re.findall(r"\]\(([^)]+)\)", text):
+                assert linked(each.name, target) in names, (each.name, target)
+
+
+def test_commands_that_help_names_are_there():
+    from hwsched.cli import ENTRIES, ROOMS
+
+    known = {f"hwsched {room.name} {entry.name}" for room in ROOMS for entry in room.entries}
+    assert len(known) == len(ENTRIES)
+    for path in (RESOURCES / "handbook" / "places").glob("*.md"):
+        named = set(re.findall(r"`(hwsched [a-z-]+ [a-z-]+)", path.read_text(encoding="utf-8")))
+        assert named <= known, path.name
+
+
+def test_f1_tells_about_the_place_and_the_rule_that_is_shown(at_work, qtbot):
+    frame = at_work.frame
+    qtbot.keyClick(at_work, Qt.Key.Key_F1)
+    page = frame.pages.page("help")
+    assert page.isVisible()
+    assert page.name == "places/openings"
+    assert "Openings" in page.page.toPlainText()
+    qtbot.keyClick(at_work, Qt.Key.Key_Left, Qt.KeyboardModifier.AltModifier)
+    assert frame.trail.here.place == "openings"
+    frame.go("rulebook", "reach-height")
+    assert topic_here(frame) == "rules/reach-height"
+    qtbot.keyClick(at_work, Qt.Key.Key_F1)
+    assert "reach-height" in page.page.toPlainText()
+    # Found by words that only the page holds, and by "find anything".
+    qtbot.keyClicks(page.words, "what its columns were taken for")
+    shown = [name for name, line in page._lines.items() if not line.isHidden()]
+    assert shown[0] == "places/survey"
+    assert len(shown) < 5
+    assert any(each.kind == "Help" for each in frame.finder.find("release"))
+
+
+def test_a_name_is_asked_once_and_signs_the_journal(window, qtbot, tmp_path):
+    assert window.welcome.asked.isVisible()
+    qtbot.mouseClick(window.welcome.name, Qt.MouseButton.LeftButton)
+    qtbot.keyClicks(window.welcome.name, "Ann Quay")
+    qtbot.keyClick(window.welcome.name, Qt.Key.Key_Return)
+    window.project.new_project(str(tmp_path / "yard.hwsched"), "Yard")
+    qtbot.waitUntil(lambda: window.frame.state.workspace is not None, timeout=20000)
+    assert window.frame.state.workspace.who == "Ann Quay"
+    idle(qtbot, window)
+    later = Window("login")
+    qtbot.addWidget(later)
+    later.show()
+    assert not later.welcome.asked.isVisible()
+    # And the project is offered again.
+    press(qtbot, later.welcome, "yard")
+    qtbot.waitUntil(lambda: later.frame.state.workspace is not None, timeout=20000)
+    idle(qtbot, later)
+
+
+def test_a_project_starts_from_a_spreadsheet(window, qtbot, tmp_path, monkeypatch):
+    survey = tmp_path / "what stands.xlsx"
+    shutil.copy(SAMPLE / "survey.xlsx", survey)
+    proposed = []
+    monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *_: (str(survey), ""))
+    monkeypatch.setattr(
+        QFileDialog, "getSaveFileName", lambda _parent, _title, path, *_: (proposed.append(path) or path, "")
+    )
+    taken = []
+    window.project.made_for.disconnect()
+    window.project.made_for.connect(taken.append)
+    press(qtbot, window.welcome, "Start from a spreadsheet")
+    assert proposed == [str(survey.with_suffix(".hwsched"))]
+    # The units are asked as of any new project.
+    window.project.beginning.accept()
+    qtbot.waitUntil(lambda: taken == [Path(survey)], timeout=20000)
+    assert window.frame.state.workspace.project.path == survey.with_suffix(".hwsched")
+    idle(qtbot, window)
+
+
+def test_an_office_s_database_is_joined_by_its_address(window, qtbot, monkeypatch):
+    opened = []
+    monkeypatch.setattr(window.project, "open_project", lambda target, _again=None: opened.append(target))
+    for said, stated in ((" postgresql://ann@db/yard ", True), ("x", False), (" ", True)):
+        monkeypatch.setattr(QInputDialog, "getText", lambda *_, said=said, stated=stated: (said, stated))
+        press(qtbot, window.welcome, "Join an office's database")
+    assert opened == ["postgresql://ann@db/yard"]
+
+
+def test_the_tour_is_offered_once_goes_through_the_places_and_is_left_at_any_step(qtbot, project_file):
+    preferences = Preferences()
+    preferences.toured = False
+    window = Window("tester", preferences)
+    qtbot.addWidget(window)
+    window.show()
+    window.project.open_project(str(project_file))
+    tour = window.tour
+    assert tour.isVisible()
+    for step in STEPS[1:]:
+        qtbot.mouseClick(tour.next, Qt.MouseButton.LeftButton)
+        assert step.title in tour.title.text()
+        if step.place:
+            assert window.frame.pages.room(window.frame.trail.here.place) == step.place
+    qtbot.mouseClick(tour.before, Qt.MouseButton.LeftButton)
+    assert STEPS[-2].title in tour.title.text()
+    qtbot.keyClick(tour.next, Qt.Key.Key_Escape)
+    assert not tour.isVisible()
+    assert Preferences().toured
+    idle(qtbot, window)
+    window.frame.commands["tour"].act.trigger()
+    assert tour.isVisible()
+    press(qtbot, tour, "Leave the tour")
+    assert not tour.isVisible()

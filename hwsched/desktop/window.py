@@ -16,6 +16,7 @@ from hwsched.desktop.frame import Frame
 from hwsched.desktop.opening.fit_actions import FitActions
 from hwsched.desktop.opening.opening_actions import OpeningActions
 from hwsched.desktop.opening.opening_sheet import OpeningSheet
+from hwsched.desktop.opening.place_actions import PlaceActions
 from hwsched.desktop.parts.parts_actions import PartsActions
 from hwsched.desktop.plain_words import keep_words_plain
 from hwsched.desktop.power.power_actions import PowerActions
@@ -63,6 +64,7 @@ class Window(QMainWindow):
         self.people = PeopleActions(self.frame)
         self.survey = SurveyActions(self.frame)
         self.opening = OpeningActions(self.frame, self.sheet, self.openings.select_one)
+        self.places = PlaceActions(self.frame, self.sheet)
         self.fitting = FitActions(self.frame, in_view)
         self.parts = PartsActions(self.frame)
         self.beside = BesideActions(self.frame)
@@ -112,7 +114,7 @@ class Window(QMainWindow):
             [fitting.act_fit, fitting.act_check, release.act_print, release.act_labels, fitting.act_upgrade],
             [opening.act_add, opening.act_item, opening.act_retire, opening.act_remove],
             [history.act_undo, history.act_redo],
-            [opening.act_release, project.act_calculators],
+            [self.places.act_release, project.act_calculators],
         )
         self._add_menu(
             "&Specify",

@@ -69,7 +69,7 @@ def test_a_waived_finding_stays_marked_counted_and_comes_back(at_work, qtbot):
     assert page.table.item(row, 0).text() == "note, waived"
     assert "grinder on site" in page.table.item(row, 1).text()
     assert page.table.item(row, 0).font().italic()
-    assert at_work.sheet.pages.tabText(3) == f"Findings {total - 1} + 1 waived"
+    assert at_work.sheet.pages.tabText(4) == f"Findings {total - 1} + 1 waived"
     shown = at_work.openings.register.row_of_id(at_work.frame.state.chosen)
     assert "1 waived" in at_work.openings.register.data(at_work.openings.register.index(shown, 2))
     assert not page.act_waive.isEnabled()

@@ -74,9 +74,7 @@ class Camera:
         x0, y0, x1, y1 = self.ends
         if self.fitted:
             return replace(self, x_mm=(x0 + x1) / 2, y_mm=(y0 + y1) / 2)
-        return replace(
-            self, x_mm=min(max(self.x_mm + dx_mm, x0), x1), y_mm=min(max(self.y_mm + dy_mm, y0), y1)
-        )
+        return replace(self, x_mm=min(max(self.x_mm + dx_mm, x0), x1), y_mm=min(max(self.y_mm + dy_mm, y0), y1))
 
     def at(self, region: Region) -> "Camera":
         """Look at a region, with some air about it."""

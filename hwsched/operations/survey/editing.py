@@ -95,7 +95,7 @@ def edit_facts(
             check_expected(change, entity, row._mapping, *told, expected)
         if entity == OPENING.name:
             # An opening stands on a level's row; people name building and level.
-            _move_to_level(change, row_id, held)
+            put_level(change, row_id, held)
         change.update(table, [(row_id, held)], [f"edited by {who}"])
         taking = _taking(change, entity, row_id) if entity in _PLACES else frozenset()
     made = Changes.of(change)
@@ -313,8 +313,8 @@ def _held(declared: Entity, values: Mapping[str, Any]) -> dict[str, Any]:
     return {name: accepted(_attribute(declared, name), value) for name, value in values.items()}
 
 
-def _move_to_level(change: Change, opening_id: str, held: dict[str, Any]) -> None:
-    """Put the level's row in place of the names of building and level."""
+def put_level(change: Change, opening_id: str, held: dict[str, Any]) -> None:
+    """Put the level's row in place of the names of building and level among facts of an opening."""
     if not {"building", "level"} & held.keys():
         return
     building, level = _place(change, opening_id)

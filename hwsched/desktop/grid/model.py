@@ -1,0 +1,174 @@
+"""The contents of a grid as Qt asks for them: only cells that are looked at are put into words."""
+
+from collections.abc import Iterable, Sequence
+from typing import Any, Final, Generic
+
+from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
+
+from hwsched.desktop.grid.arrangement import Arrangement
+from hwsched.desktop.grid.column import Column, Row, Target
+from hwsched.desktop.grid.contents import Contents, Group
+
+Index = QModelIndex | QPersistentModelIndex
+COLUMN: Final = int(Qt.ItemDataRole.UserRole)
+"""The column of a cell."""
+GROUP: Final = COLUMN + 1
+"""The group whose line it is."""
+_ROLE = Qt.ItemDataRole
+_RIGHT: Final = int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+
+
+class GridModel(QAbstractTableModel, Generic[Row]):
+    """Rows of a grid; columns stand in the order in which a person has put them.
+
+    Here belongs how a view is told of changes; what rows are, and by what they are narrowed, belongs to the grid of a
+    place.
+    """
+
+    def __init__(self, contents: Contents[Row], parent: QObject | None = None) -> None:
+        super().__init__(parent)
+        self.contents = contents
+
+    def load(self, rows: Iterable[Row]) -> None:
+        """Show these rows."""
+        self.beginResetModel()
+        self.contents.load(rows)
+        self.endResetModel()
+
+    def renew(self, rows: Iterable[Row]) -> None:
+        """Show changed rows where they stand, without putting all into order again."""
+        last = self.columnCount() - 1
+        for place in self.contents.renew(rows):
+            line = self.contents.line_of(self.contents.ids[place])
+            if line is not None:
+                self.dataChanged.emit(self.index(line, 0), self.index(line, last))
+
+    def declare(self, columns: Sequence[Column[Row]]) -> None:
+        """Offer other columns."""
+        self.beginResetModel()
+        self.contents.declare(columns)
+        self.endResetModel()
+
+    def arrange(self, arrangement: Arrangement) -> None:
+        """Show columns and rows as a person has laid them out."""
+        self.beginResetModel()
+        self.contents.arrange(arrangement)
+        self.endResetModel()
+
+    def allow(self, name: str, values: Iterable[Any] | None) -> None:
+        """Show only rows with some values of a column; all with None."""
+        self.beginResetModel()
+        self.contents.allow(name, None if values is None else frozenset(values))
+        self.endResetModel()
+
+    def group(self, name: str | None) -> None:
+        """Let rows of one value of a column stand together."""
+        self.beginResetModel()
+        self.contents.group(name)
+        self.endResetModel()
+
+    def fold(self, line: int) -> None:
+        """Hide the rows of the group whose line it is, or show them again."""
+        group = self.contents.group_at(line)
+        if group is not None:
+            self.beginResetModel()
+            self.contents.fold(group.value, folded=group.value not in self.contents.folded)
+            self.endResetModel()
+
+    def id_at(self, row: int) -> str | None:
+        """Return by what the row of a line is known."""
+        return self.contents.id_at(row)
+
+    def row_of_id(self, identity: str) -> int | None:
+        """Return the line of what is known by that; None where it is not shown."""
+        return self.contents.line_of(identity)
+
+    def shown_ids(self) -> list[str]:
+        """Return what is shown, in order."""
+        return self.contents.shown_ids()
+
+    def total(self) -> int:
+        """Return how many rows there are, shown or not."""
+        return len(self.contents.ids)
+
+    def place_of(self, name: str) -> int:
+        """Return where a column stands; -1 where it is not shown."""
+        return next((n for n, column in enumerate(self.contents.columns) if column.name == name), -1)
+
+    def target_at(self, index: Index) -> Target | None:
+        """Return where an edit of a cell goes; None where it cannot be edited."""
+        row = self.contents.row_at(index.row())
+        column = self.contents.columns[index.column()]
+        return None if row is None or column.target is None else column.target(row)
+
+    def rowCount(self, parent: Index | None = None) -> int:  # noqa: N802
+        """Return the number of lines."""
+        return 0 if parent is not None and parent.isValid() else len(self.contents)
+
+    def columnCount(self, parent: Index | None = None) -> int:  # noqa: N802
+        """Return the number of shown columns."""
+        return 0 if parent is not None and parent.isValid() else len(self.contents.columns)
+
+    def headerData(self, section: int, orientation: Qt.Orientation, role: int = 0) -> Any:  # noqa: N802
+        """Return a column's title, marked where only some of its values are shown; what it holds as its tip."""
+        if orientation != Qt.Orientation.Horizontal or not 0 <= section < len(self.contents.columns):
+            return None
+        column = self.contents.columns[section]
+        if role == _ROLE.DisplayRole:
+            return f"{column.title} ▾" if column.name in self.contents.filters else column.title
+        if role == _ROLE.ToolTipRole:
+            return column.note or column.title
+        return _RIGHT if role == _ROLE.TextAlignmentRole and column.right else None
+
+    def flags(self, index: Index) -> Qt.ItemFlag:
+        """Return that a row can be selected, and a cell edited that is somebody's fact."""
+        if not index.isValid() or self.contents.group_at(index.row()) is not None:
+            return Qt.ItemFlag.ItemIsEnabled
+        flags = Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable
+        return flags | Qt.ItemFlag.ItemIsEditable if self.target_at(index) is not None else flags
+
+    def data(self, index: Index, role: int = 0) -> Any:
+        """Return what a cell shows; of a group's line its title, in the first cell."""
+        row = self.contents.row_at(index.row())
+        column = self.contents.columns[index.column()]
+        if role == COLUMN:
+            return column
+        if row is None:
+            return self._of_group(index, role)
+        if role in (_ROLE.DisplayRole, _ROLE.ToolTipRole, _ROLE.EditRole):
+            return column.text(column.value(row))
+        if role == _ROLE.TextAlignmentRole and column.right:
+            return _RIGHT
+        if role == _ROLE.ForegroundRole and column.colour is not None:
+            return column.colour(column.value(row))
+        return None
+
+    def _of_group(self, index: Index, role: int) -> Any:
+        group = self.contents.group_at(index.row())
+        if group is None:
+            return None
+        if role == GROUP:
+            return group
+        if role in (_ROLE.DisplayRole, _ROLE.ToolTipRole) and index.column() == 0:
+            return group_line(group, folded=group.value in self.contents.folded)
+        return None
+
+    def sort(self, column: int, order: Qt.SortOrder = Qt.SortOrder.AscendingOrder) -> None:
+        """Put the rows into the order of a column. What is selected stays selected, wherever it goes."""
+        self.layoutAboutToBeChanged.emit()
+        before = self.persistentIndexList()
+        ids = [self.contents.id_at(index.row()) for index in before]
+        name = self.contents.columns[column].name if 0 <= column < len(self.contents.columns) else None
+        self.contents.sort(name, down=order == Qt.SortOrder.DescendingOrder)
+        lines = [self.contents.line_of(id_) if id_ is not None else None for id_ in ids]
+        after = [
+            QModelIndex() if line is None else self.index(line, index.column())
+            for line, index in zip(lines, before, strict=True)
+        ]
+        self.changePersistentIndexList(before, after)
+        self.layoutChanged.emit()
+
+
+def group_line(group: Group, *, folded: bool) -> str:
+    """Return what stands on the line of a group."""
+    return f"{'▸' if folded else '▾'} {group.title}  ({group.count})"

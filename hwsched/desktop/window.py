@@ -14,9 +14,11 @@ from hwsched.desktop.beside import BesideActions
 from hwsched.desktop.findings.finding_actions import FindingActions
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.opening.fit_actions import FitActions
+from hwsched.desktop.opening.inspected import Inspected
 from hwsched.desktop.opening.opening_actions import OpeningActions
 from hwsched.desktop.opening.opening_sheet import OpeningSheet
 from hwsched.desktop.opening.place_actions import PlaceActions
+from hwsched.desktop.opening.several_actions import SeveralActions
 from hwsched.desktop.parts.parts_actions import PartsActions
 from hwsched.desktop.plain_words import keep_words_plain
 from hwsched.desktop.power.power_actions import PowerActions
@@ -48,6 +50,7 @@ class Window(QMainWindow):
         self.welcome = Welcome()
         self.openings = OpeningsView(self.frame.state)
         self.sheet = OpeningSheet()
+        self.inspected = Inspected(self.sheet)
         self._build_subjects()
         self._build_views()
         self._build_menus()
@@ -65,6 +68,7 @@ class Window(QMainWindow):
         self.survey = SurveyActions(self.frame)
         self.opening = OpeningActions(self.frame, self.sheet, self.openings.select_one)
         self.places = PlaceActions(self.frame, self.sheet)
+        self.several = SeveralActions(self.frame, self.inspected)
         self.fitting = FitActions(self.frame, in_view)
         self.parts = PartsActions(self.frame)
         self.beside = BesideActions(self.frame)
@@ -76,7 +80,7 @@ class Window(QMainWindow):
         self.split = QSplitter(Qt.Orientation.Horizontal)
         self.split.addWidget(self.openings.places)
         self.split.addWidget(self.openings)
-        self.split.addWidget(self.sheet)
+        self.split.addWidget(self.inspected)
         self.split.setSizes([200, 595, 565])
         self.split.setStretchFactor(0, 0)
         self.split.setStretchFactor(1, 3)

@@ -78,15 +78,15 @@ def stand(views: Sequence[View], wide_mm: float, tall_mm: float) -> Scene:
     wide_mm, tall_mm : float
         Room for all of them [paper mm].
     """
-    worded = _fitted(views, wide_mm, tall_mm, 0.0)
-    bare = _fitted(views, wide_mm, tall_mm, math.inf)
+    worded = _scaled(views, wide_mm, tall_mm, 0.0)
+    bare = _scaled(views, wide_mm, tall_mm, math.inf)
     if worded.scale >= _WORTH * bare.scale:
         return worded
     # Nearer by that factor there is room for words between the views.
     return replace(bare, words_from=bare.scale * _COLUMN_MM / _GAP_MM)
 
 
-def _fitted(views: Sequence[View], wide_mm: float, tall_mm: float, words_from: float) -> Scene:
+def _scaled(views: Sequence[View], wide_mm: float, tall_mm: float, words_from: float) -> Scene:
     drawings = [each.drawing for each in views]
     across = sum(max(d.bounds[2] - d.bounds[0], 1.0) for d in drawings) or 1.0
     up = max((max(d.bounds[3] - d.bounds[1], 1.0) for d in drawings), default=1.0)

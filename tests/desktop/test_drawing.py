@@ -58,7 +58,7 @@ def test_it_is_looked_at_by_keys_and_dragged_along(page, qtbot):
     x0, y0, x1, _ = view.camera.region
     edge = view.state.scene.standing("edge")
     assert x0 < edge.dx_mm < x1
-    assert not view.camera.fitted
+    assert not view.camera.whole
     qtbot.mousePress(view, LEFT, pos=QPoint(20, 20))
     qtbot.mouseMove(view, QPoint(60, 20))
     qtbot.mouseRelease(view, LEFT, pos=QPoint(60, 20))
@@ -66,7 +66,7 @@ def test_it_is_looked_at_by_keys_and_dragged_along(page, qtbot):
     press(qtbot, view, KEY.Key_Up, CTRL | SHIFT)
     assert view.camera.region[1] > y0
     press(qtbot, view, KEY.Key_0)
-    assert view.look().fitted
+    assert view.look().whole
 
 
 def test_layers_are_switched_by_key_and_by_touch(page, qtbot):

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 import pytest
 
-from hwsched.desktop.opening.drawing_camera import fitted
+from hwsched.desktop.opening.drawing_camera import whole_of
 from hwsched.desktop.opening.drawing_move import Move
 from hwsched.desktop.opening.drawing_state import DrawingState, Measured, Thing, known_things
 from hwsched.desktop.opening.opening_scene import cost_words, item_centre, scene_of, stands_at, unit_corner
@@ -17,7 +17,7 @@ from hwsched.values import Fit, PointFit
 from tests.drawings.openings import FIT, GIVEN, LEAF, opening, pair, pair_fit
 
 ENDS = (0.0, -100.0, 2000.0, 2200.0)
-CAMERA = fitted(ENDS, 0.1, 800.0, 600.0, 3.0)
+CAMERA = whole_of(ENDS, 0.1, 800.0, 600.0, 3.0)
 
 
 @pytest.fixture(scope="module")
@@ -44,7 +44,7 @@ def test_what_is_under_the_pointer_stays_under_it():
 
 def test_nobody_goes_farther_than_all_of_it_and_sees_it_from_the_middle():
     away = CAMERA.zoomed(4.0, 10.0, 10.0).zoomed(1 / 100.0)
-    assert away.fitted
+    assert away.whole
     assert (away.x_mm, away.y_mm) == (1000.0, 1050.0)
 
 

@@ -5,11 +5,12 @@ from collections.abc import Callable, Sequence
 from PySide6.QtWidgets import QInputDialog, QMessageBox
 
 from hwsched.desktop.frame import Frame
+from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.opening.opening_sheet import OpeningSheet
 from hwsched.desktop.subject import Subject
 from hwsched.operations.changes import Changes
+from hwsched.operations.opening.candidates import Candidate, candidates
 from hwsched.operations.opening.hand_choices import choose_part, release_part
-from hwsched.operations.opening.named_openings import parts_like
 from hwsched.operations.opening.pieces import pieces_on_record, record_piece
 from hwsched.operations.survey.editing import add_item, add_opening, remove_openings
 from hwsched.operations.survey.retiring import retire_openings
@@ -17,7 +18,6 @@ from hwsched.operations.survey.typed_values import type_in
 from hwsched.survey import ITEM
 from hwsched.values.piece import Piece
 
-LEAVE_TO_FIT = "(leave it to the fit)"
 _NAMED = 12
 """Marks that a question names."""
 _ONE_STEP = "It is one step, and Undo takes it back."
@@ -57,6 +57,7 @@ class OpeningActions(Subject):
         sheet.edited.connect(self.type_fact)
         sheet.facts.echoed.connect(lambda words: frame.say(words, 0))
         sheet.wants_part.connect(self.ask_part)
+        sheet.candidates.chosen.connect(self.take_candidate)
         sheet.wants_pieces.connect(self.show_pieces)
         sheet.pieces_page.wants_serial.connect(self.ask_serial)
         sheet.pieces_page.wants_lot.connect(self.ask_lot)
@@ -92,20 +93,29 @@ class OpeningActions(Subject):
                 lambda base: choose_part(project, opening, role, part, who=who, base=base, point=point), seen
             )
 
-    def ask_part(self, role: str, number: str) -> None:
-        """Ask which part of the same kind shall take a role of the chosen opening, or leave it to the fit."""
-        workspace, opening = self.state.workspace, self.state.chosen
-        if workspace is None or opening is None or self.jobs.busy:
+    def ask_part(self, role: str, _number: str = "") -> None:
+        """Show what could take a role of the chosen opening: each part of the catalogue is tried beside the window."""
+        checked, pane, style = self.state.checked, self.sheet.candidates, self.state.style_of_lengths
+        if checked is None or self.jobs.busy:
             return
-        seen = self.state.seen_of(opening)
-        offered = {f"{each}  {text}": each for each, text in parts_like(workspace.project, number)}
-        words = [LEAVE_TO_FIT, *offered]
-        at = next((place for place, word in enumerate(words) if offered.get(word) == number), 0)
-        word, stated = QInputDialog.getItem(
-            self.frame.window, "Choose by hand", f"Part for the role {role}:", words, at, False
-        )
-        if stated:
-            self.choose_part(opening, role, offered.get(word), seen)
+        number = self.sheet.number
+
+        def work(progress: Progress, cancelled: Cancelled) -> tuple[Candidate, ...]:
+            return candidates(checked, role, style, number, progress=progress, cancelled=cancelled)
+
+        def then(found: tuple[Candidate, ...]) -> None:
+            # Meanwhile another opening may be shown, or this one otherwise.
+            if self.state.checked is checked:
+                pane.show_candidates(role, found, style)
+
+        pane.wait_for(role)
+        self.jobs.run(f"Trying parts as {role}", work, then)
+
+    def take_candidate(self, role: str, part: str) -> None:
+        """Choose what was touched among the candidates; empty leaves the role to the fit."""
+        if self.state.chosen is not None and not self.jobs.busy:
+            self.sheet.candidates.close_up()
+            self.choose_part(self.state.chosen, role, part or None)
 
     def show_pieces(self) -> None:
         """Fill the sheet's page of pieces."""

@@ -3,8 +3,9 @@
 from collections.abc import Mapping, Sequence
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QComboBox, QLabel, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QLabel, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
+from hwsched.desktop.opening.candidates_pane import CandidatesPane
 from hwsched.desktop.opening.drawing_move import Move
 from hwsched.desktop.opening.drawing_page import DrawingPage
 from hwsched.desktop.opening.opening_scene import cost_words, item_centre, scene_of, stands_at, unit_corner
@@ -73,13 +74,17 @@ class OpeningSheet(QWidget):
         self.parts, self.holes = self.parts_page.table, self.holes_page.table
         self.findings, self.refused = self.findings_page.table, self.refused_page.table
         self.parts_page.wants_part.connect(self.wants_part)
+        self.candidates = CandidatesPane()
+        self.parts_and_candidates = QSplitter(Qt.Orientation.Vertical)
+        self.parts_and_candidates.addWidget(self.parts_page)
+        self.parts_and_candidates.addWidget(self.candidates)
         self.view.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
         self.view.addAction(self.parts_page.act_place)
         self.pages = QTabWidget()
         for page, name in (
             (self.drawing, "Drawing"),
             (self.facts, "Survey"),
-            (self.parts_page, "Parts"),
+            (self.parts_and_candidates, "Parts"),
             (self.holes_page, "Holes"),
             (self.findings_page, "Findings"),
             (self.refused_page, "Refused"),
@@ -198,6 +203,9 @@ class OpeningSheet(QWidget):
 
     def show_opening(self, checked: Checked | None, style: LengthStyle) -> None:
         """Show an opening, or what to do to see one."""
+        if checked is not self._checked:
+            # What was tried was tried on what the opening was.
+            self.candidates.close_up()
         self._checked, self._style = checked, style
         self._offer_points(checked)
         self.facts.show_opening(checked, style)

@@ -144,7 +144,7 @@ class PlaceActions(Subject):
         scene, camera = self.sheet.drawing.state.scene, view.camera
         if checked is None or scene is None:
             return
-        within = camera.region if camera is not None and not camera.fitted else None
+        within = camera.region if camera is not None and not camera.whole else None
         layers, mark, style = self.sheet.drawing.state.layers, checked.given.opening.mark, self.state.style_of_lengths
         self.frame.write(
             path,

@@ -6,7 +6,7 @@ from PySide6.QtCore import QPointF, Qt
 from PySide6.QtGui import QKeyEvent
 
 from hwsched.desktop.opening.drawing_move import FINE_MM, STEP_MM
-from hwsched.desktop.opening.scene_seen import Worked
+from hwsched.desktop.opening.scene_seen import Keyed
 from hwsched.drawings.layers import UNIT
 
 _CROSS_PX: Final = (10.0, 1.0)
@@ -24,7 +24,7 @@ _CTRL: Final = Qt.KeyboardModifier.ControlModifier
 _ALT: Final = Qt.KeyboardModifier.AltModifier
 
 
-def press(view: Worked, event: QKeyEvent) -> bool:
+def press(view: Keyed, event: QKeyEvent) -> bool:
     """Do what a key says; tells whether it says something here."""
     key, held, state = Qt.Key(event.key()), event.modifiers(), view.state
     enter = key in (Qt.Key.Key_Return, Qt.Key.Key_Enter)
@@ -50,7 +50,7 @@ def press(view: Worked, event: QKeyEvent) -> bool:
     return True
 
 
-def _arrow(view: Worked, way: tuple[int, int], held: Qt.KeyboardModifier) -> None:
+def _arrow(view: Keyed, way: tuple[int, int], held: Qt.KeyboardModifier) -> None:
     chosen = view.state.chosen_thing()
     if view.state.measuring:
         step = _CROSS_PX[bool(held & _SHIFT)]
@@ -72,7 +72,7 @@ def _arrow(view: Worked, way: tuple[int, int], held: Qt.KeyboardModifier) -> Non
         _along(view, way)
 
 
-def _along(view: Worked, way: tuple[int, int]) -> None:
+def _along(view: Keyed, way: tuple[int, int]) -> None:
     camera = view.look()
     if camera is not None:
         step = _ALONG_PX / camera.factor
@@ -80,7 +80,7 @@ def _along(view: Worked, way: tuple[int, int]) -> None:
         view.repaint_soon()
 
 
-def _escape(view: Worked) -> bool:
+def _escape(view: Keyed) -> bool:
     if view.move_ is not None:
         view.drop_move()
     elif view.state.points:
@@ -94,7 +94,7 @@ def _escape(view: Worked) -> bool:
     return True
 
 
-def _next_thing(view: Worked, by: int) -> None:
+def _next_thing(view: Keyed, by: int) -> None:
     names = [each.name for each in view.state.things]
     if names:
         at = names.index(view.state.chosen) if view.state.chosen in names else (-1 if by > 0 else 0)

@@ -32,7 +32,7 @@ def paint_scene(painter: QPainter, view: Seen) -> None:
         painter.save()
         painter.translate(*camera.to_screen(0.0, 0.0))
         painter.scale(camera.px_per_mm, camera.px_per_mm)
-        paint_page(painter, page, look, backed=not camera.fitted)
+        paint_page(painter, page, look, backed=not camera.whole)
         painter.restore()
         accent = view.palette().color(QPalette.ColorRole.Highlight)
         _chosen(painter, view, accent)

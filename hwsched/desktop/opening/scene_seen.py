@@ -43,7 +43,7 @@ class Seen(Protocol):
         """Tell whether keys come here."""
 
 
-class Worked(Protocol):
+class Keyed(Protocol):
     """The view, as keys work in it."""
 
     state: DrawingState

@@ -15,7 +15,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from hwsched.desktop.opening.drawing_camera import PX_PER_MM, STEP, Camera, fitted
+from hwsched.desktop.opening.drawing_camera import PX_PER_MM, STEP, Camera, whole_of
 from hwsched.desktop.opening.drawing_move import Move
 from hwsched.desktop.opening.drawing_state import DrawingState
 from hwsched.desktop.opening.scene_keys import press
@@ -76,7 +76,7 @@ class SceneView(QWidget):
         scene, camera = self.state.scene, self.look()
         if scene is None or camera is None:
             return None
-        within = None if camera.fitted else camera.region
+        within = None if camera.whole else camera.region
         asked = (id(scene), camera.scale, self.state.layers, within)
         if self._page is None or self._page[0] != asked:
             self._page = asked, on_paper(scene, camera.scale, self.state.layers, within)
@@ -286,7 +286,7 @@ class SceneView(QWidget):
         scene = self.state.scene
         if scene is None:
             return None
-        self.camera = fitted(scene.ends, scene.scale, self.width(), self.height(), px)
+        self.camera = whole_of(scene.ends, scene.scale, self.width(), self.height(), px)
         return self.camera
 
     def _on_changed(self) -> None:

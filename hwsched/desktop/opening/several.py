@@ -46,13 +46,6 @@ class ComparePage(QWidget):
         self.table.setHorizontalHeaderLabels(["", "What", *self._marks])
         lines = [each for each in self._lines if each.differs or not self.only.isChecked()]
         self.table.show_rows([("≠" if e.differs else "", f"{e.section}: {e.label}", e.left, e.right) for e in lines])
-        for row, each in enumerate(lines):
-            for column in range(4):
-                cell = self.table.item(row, column)
-                if cell is not None and each.differs:
-                    font = cell.font()
-                    font.setBold(True)
-                    cell.setFont(font)
 
 
 class Several(QWidget):

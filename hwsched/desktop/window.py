@@ -17,6 +17,7 @@ from hwsched.desktop.opening.fit_actions import FitActions
 from hwsched.desktop.opening.inspected import Inspected
 from hwsched.desktop.opening.opening_actions import OpeningActions
 from hwsched.desktop.opening.opening_sheet import OpeningSheet
+from hwsched.desktop.opening.past_actions import PastActions
 from hwsched.desktop.opening.place_actions import PlaceActions
 from hwsched.desktop.opening.several_actions import SeveralActions
 from hwsched.desktop.parts.parts_actions import PartsActions
@@ -68,6 +69,7 @@ class Window(QMainWindow):
         self.survey = SurveyActions(self.frame)
         self.opening = OpeningActions(self.frame, self.sheet, self.openings.select_one)
         self.places = PlaceActions(self.frame, self.sheet)
+        self.past = PastActions(self.frame, self.sheet)
         self.several = SeveralActions(self.frame, self.inspected)
         self.fitting = FitActions(self.frame, in_view)
         self.parts = PartsActions(self.frame)

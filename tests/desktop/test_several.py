@@ -5,7 +5,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QLineEdit
 
 from hwsched.desktop.survey.facts_form import ATTRIBUTE
-from tests.desktop.conftest import choose, idle
+from tests.desktop.conftest import checked_of, choose, idle
 
 KEY, LEFT = Qt.Key, Qt.MouseButton.LeftButton
 CTRL = Qt.KeyboardModifier.ControlModifier
@@ -127,3 +127,29 @@ def test_two_are_compared_and_one_is_shown_as_itself(at_work, qtbot):
     assert table.rowCount() == differ
     choose(at_work, "M004")
     assert at_work.inspected.currentWidget() is at_work.sheet
+
+
+def test_an_old_step_of_an_opening_is_taken_back_on_its_page_with_its_values_seen(at_work, qtbot):
+    choose(at_work, "M004")
+    sheet = at_work.sheet
+    opening = at_work.frame.state.chosen
+    sheet.edited.emit("opening", opening, "notes", "first")
+    sheet.edited.emit("opening", opening, "wave", "2")
+    page = sheet.past_page
+    bar = sheet.pages.tabBar()
+    at = sheet.pages.indexOf(page)
+    qtbot.keyClick(bar, Qt.Key.Key_End)
+    sheet.pages.setCurrentIndex(at) if sheet.pages.currentIndex() != at else None
+    tree = page.tree
+    assert tree.topLevelItem(0).child(0).text(2) == "2"
+    notes = tree.topLevelItem(1)
+    assert [notes.child(0).text(n) for n in (0, 1, 2)] == ["Opening: Notes", "?", "first"]
+    qtbot.mouseClick(tree.viewport(), Qt.MouseButton.LeftButton, pos=tree.visualItemRect(notes.child(0)).center())
+    qtbot.mouseClick(page.back, Qt.MouseButton.LeftButton)
+    idle(qtbot, at_work)
+    opening = checked_of(at_work, "M004").given.opening
+    assert (opening.notes, opening.wave) == (None, "2")
+    assert page.again.isEnabled()
+    qtbot.keyClick(page.again, Qt.Key.Key_Space)
+    idle(qtbot, at_work)
+    assert checked_of(at_work, "M004").given.opening.notes == "first"

@@ -9,6 +9,7 @@ from hwsched.desktop.opening.candidates_pane import CandidatesPane
 from hwsched.desktop.opening.drawing_move import Move
 from hwsched.desktop.opening.drawing_page import DrawingPage
 from hwsched.desktop.opening.opening_scene import cost_words, item_centre, scene_of, stands_at, unit_corner
+from hwsched.desktop.opening.past_page import PastPage
 from hwsched.desktop.opening.pieces_page import PiecesPage
 from hwsched.desktop.opening.sheet_pages import FindingsPage, HolesPage, PartsPage, RefusedPage
 from hwsched.desktop.parts.set_book import OpeningSet
@@ -71,6 +72,7 @@ class OpeningSheet(QWidget):
         self.findings_page, self.refused_page = FindingsPage(), RefusedPage()
         self.pieces_page = PiecesPage()
         self.files_page = FilesPage()
+        self.past_page = PastPage()
         self.parts, self.holes = self.parts_page.table, self.holes_page.table
         self.findings, self.refused = self.findings_page.table, self.refused_page.table
         self.parts_page.wants_part.connect(self.wants_part)
@@ -90,6 +92,7 @@ class OpeningSheet(QWidget):
             (self.refused_page, "Refused"),
             (self.pieces_page, "Pieces"),
             (self.files_page, "Files"),
+            (self.past_page, "History"),
         ):
             self.pages.addTab(page, name)
         self.pages.currentChanged.connect(lambda _index: self._ask_pieces())

@@ -5,6 +5,7 @@ from collections.abc import Mapping, Sequence
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QLabel, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
+from hwsched.desktop.opening.assembly_page import AssemblyPage
 from hwsched.desktop.opening.candidates_pane import CandidatesPane
 from hwsched.desktop.opening.drawing_move import Move
 from hwsched.desktop.opening.drawing_page import DrawingPage
@@ -73,6 +74,7 @@ class OpeningSheet(QWidget):
         self.pieces_page = PiecesPage()
         self.files_page = FilesPage()
         self.past_page = PastPage()
+        self.assembly_page = AssemblyPage()
         self.parts, self.holes = self.parts_page.table, self.holes_page.table
         self.findings, self.refused = self.findings_page.table, self.refused_page.table
         self.parts_page.wants_part.connect(self.wants_part)
@@ -93,9 +95,10 @@ class OpeningSheet(QWidget):
             (self.pieces_page, "Pieces"),
             (self.files_page, "Files"),
             (self.past_page, "History"),
+            (self.assembly_page, "Assembly"),
         ):
             self.pages.addTab(page, name)
-        self.pages.currentChanged.connect(lambda _index: self._ask_pieces())
+        self.pages.currentChanged.connect(lambda _index: self._fill_page())
         layout = QVBoxLayout(self)
         layout.setContentsMargins(6, 6, 6, 6)
         layout.addWidget(self.title)
@@ -149,9 +152,12 @@ class OpeningSheet(QWidget):
         self.point_box.setCurrentIndex(max(self.point_box.findData(before), 0) if same else 0)
         self.point_box.setVisible(checked is not None and len(checked.points) > 1)
 
-    def _ask_pieces(self) -> None:
+    def _fill_page(self) -> None:
         if self.pages.currentWidget() is self.pieces_page:
             self.wants_pieces.emit()
+        elif self.pages.currentWidget() is self.assembly_page and self._checked is not None:
+            at = self._checked.shown(self.number)
+            self.assembly_page.show_fit(at.given, at.fit or Fit("to-measure"))
 
     def _show_findings(self, checked: Checked) -> None:
         self.findings_page.show_findings(checked.findings)
@@ -243,7 +249,7 @@ class OpeningSheet(QWidget):
         titles = ("Drawing", "Survey", f"Parts {len(fit.parts)}", f"Holes {len(fit.holes)}", self.findings_page.title())
         for page, text in enumerate((*titles, f"Refused {refused}")):
             self.pages.setTabText(page, text)
-        self._ask_pieces()
+        self._fill_page()
 
 
 def _sentence(checked: Checked, at: PointFit, style: LengthStyle) -> str:

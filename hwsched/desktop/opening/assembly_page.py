@@ -4,6 +4,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 
 from hwsched.desktop.drawing_view import DrawingView
+from hwsched.desktop.tokens import SPACE
 from hwsched.drawings.opening.exploded import exploded
 from hwsched.values import Fit, OpeningInput
 
@@ -20,7 +21,7 @@ class AssemblyPage(QWidget):
         self.notes.setTextFormat(Qt.TextFormat.PlainText)
         self.notes.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
         layout = QVBoxLayout(self)
-        layout.setContentsMargins(0, 0, 0, 4)
+        layout.setContentsMargins(0, 0, 0, SPACE.hair)
         layout.addWidget(self.view, 1)
         layout.addWidget(self.notes)
 

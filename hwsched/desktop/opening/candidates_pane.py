@@ -7,6 +7,7 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from hwsched.desktop.lines import Lines
+from hwsched.desktop.tokens import SPACE, wide
 from hwsched.operations.opening.candidates import Candidate
 from hwsched.quantities import LengthStyle, format_length
 
@@ -37,7 +38,9 @@ class CandidatesPane(QWidget):
         self.title = QLabel()
         self.title.setTextFormat(Qt.TextFormat.PlainText)
         self.title.setWordWrap(True)
-        self.table = _Table(("", "Part", "Why not, or what else changes", "Cost", "Stock"), 2, {3: 84, 4: 52})
+        self.table = _Table(
+            ("", "Part", "Why not, or what else changes", "Cost", "Stock"), 2, {3: wide(11), 4: wide(7)}
+        )
         self.table.setAccessibleName("Candidates")
         self.table.setToolTip("Double click, or Enter: this part is chosen by hand")
         self.table.taken.connect(self._take)
@@ -56,7 +59,7 @@ class CandidatesPane(QWidget):
             buttons.addWidget(each)
         buttons.addStretch(1)
         layout = QVBoxLayout(self)
-        layout.setContentsMargins(4, 4, 4, 4)
+        layout.setContentsMargins(SPACE.hair, SPACE.hair, SPACE.hair, SPACE.hair)
         layout.addWidget(self.title)
         layout.addWidget(self.table, 1)
         layout.addLayout(buttons)

@@ -22,6 +22,7 @@ from hwsched.desktop.opening.drawing_state import DrawingState, Thing
 from hwsched.desktop.opening.place_form import PlaceForm
 from hwsched.desktop.opening.scene_view import SceneView
 from hwsched.desktop.opening.tool_row import ToolRow
+from hwsched.desktop.tokens import SPACE, wide
 from hwsched.drawings.layers import LAYERS, Layer
 from hwsched.drawings.opening.scene import View
 from hwsched.quantities import LengthStyle
@@ -34,8 +35,8 @@ _KEYS: Final[dict[Layer, str]] = {
     "keep-outs": "K",
     "dimensions": "D",
 }
-_WIDE_PX: Final = 760
-"""From this width on the list stands beside the drawing, else below it."""
+_WIDE: Final = 98
+"""From this width on [figures] the list stands beside the drawing, else below it."""
 _NAME: Final = Qt.ItemDataRole.UserRole
 
 
@@ -119,13 +120,13 @@ class DrawingPage(QWidget):
         self.split.addWidget(self.view)
         self.split.addWidget(self.side)
         self.split.setStretchFactor(0, 1)
-        self.split.setSizes([400, 170])
+        self.split.setSizes([wide(52), wide(22)])
         self._beside = False
         self.inner = _Inner()
         self.inner.resized.connect(self._turn)
         inner = QVBoxLayout(self.inner)
         inner.setContentsMargins(0, 0, 0, 0)
-        inner.setSpacing(4)
+        inner.setSpacing(SPACE.hair)
         inner.addWidget(self.tools)
         inner.addWidget(self.split, 1)
         self.back = QPushButton("Bring the drawing back")
@@ -159,7 +160,7 @@ class DrawingPage(QWidget):
 
     def sizeHint(self) -> QSize:  # noqa: N802
         """Return the size it likes to have."""
-        return QSize(560, 520)
+        return QSize(wide(72), wide(67))
 
     def show_scene(
         self, views: Sequence[View], things: Sequence[Thing], style: LengthStyle, *, moving: bool = False
@@ -190,10 +191,10 @@ class DrawingPage(QWidget):
         self.torn.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.torn.closed.connect(self._take_back)
         layout = QVBoxLayout(self.torn)
-        layout.setContentsMargins(4, 4, 4, 4)
+        layout.setContentsMargins(SPACE.hair, SPACE.hair, SPACE.hair, SPACE.hair)
         layout.addWidget(self.inner)
         self.inner.show()
-        self.torn.resize(1100, 720)
+        self.torn.resize(wide(140), wide(92))
         self.away.show()
         self.back.show()
         self.torn.move(self.window().pos() + QPoint(60, 60))
@@ -217,12 +218,12 @@ class DrawingPage(QWidget):
             self.window().activateWindow()
             self.view.setFocus()
 
-    def _turn(self, wide: int) -> None:
-        beside = wide >= _WIDE_PX
+    def _turn(self, width: int) -> None:
+        beside = width >= wide(_WIDE)
         self.split.setOrientation(Qt.Orientation.Horizontal if beside else Qt.Orientation.Vertical)
         if beside != self._beside:
             self._beside = beside
-            self.split.setSizes([560, 260] if beside else [400, 170])
+            self.split.setSizes([wide(72), wide(34)] if beside else [wide(52), wide(22)])
             self.form.turn(upright=beside)
         self._side.setDirection(QHBoxLayout.Direction.TopToBottom if beside else QHBoxLayout.Direction.LeftToRight)
 

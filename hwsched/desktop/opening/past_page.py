@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.desktop.tokens import SPACE
 from hwsched.model.time_zone import second_of
 from hwsched.operations.opening.past import PastStep
 
@@ -45,7 +46,7 @@ class PastPage(QWidget):
         self.again.clicked.connect(lambda _checked=False: self._ask(self.wants_again))
         self.note = QLabel()
         row = QHBoxLayout()
-        row.setContentsMargins(4, 0, 4, 4)
+        row.setContentsMargins(SPACE.hair, 0, SPACE.hair, SPACE.hair)
         row.addWidget(self.back)
         row.addWidget(self.again)
         row.addWidget(self.note, 1)

@@ -4,6 +4,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QBoxLayout, QGridLayout, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from hwsched.desktop.opening.drawing_state import Thing
+from hwsched.desktop.tokens import SPACE
 from hwsched.drawings.layers import UNIT
 
 
@@ -56,11 +57,11 @@ class PlaceForm(QWidget):
             right.addWidget(each)
         self._halves = QBoxLayout(QBoxLayout.Direction.LeftToRight)
         for half in (left, right):
-            half.setSpacing(4)
+            half.setSpacing(SPACE.hair)
             half.addStretch(1)
             self._halves.addLayout(half, 1)
         layout = QVBoxLayout(self)
-        layout.setContentsMargins(8, 4, 4, 4)
+        layout.setContentsMargins(SPACE.small, SPACE.hair, SPACE.hair, SPACE.hair)
         layout.addLayout(self._halves)
         layout.addStretch(1)
         self.enable(None)

@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButto
 
 from hwsched.attributes import CellError, Value, read_value, show_value
 from hwsched.desktop.lines import Lines
+from hwsched.desktop.tokens import SPACE
 from hwsched.operations.opening.side_by_side import UNKNOWN, SharedFact, edits_of
 from hwsched.quantities import LengthStyle
 
@@ -49,7 +50,7 @@ class Proposal(QFrame):
         buttons.addWidget(self.leave)
         buttons.addStretch(1)
         layout = QVBoxLayout(self)
-        layout.setContentsMargins(8, 8, 8, 8)
+        layout.setContentsMargins(SPACE.small, SPACE.small, SPACE.small, SPACE.small)
         for each in (self.title, self.field, self.told):
             layout.addWidget(each)
         layout.addWidget(self.table, 1)

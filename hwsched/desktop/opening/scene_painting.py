@@ -7,6 +7,7 @@ from PySide6.QtGui import QColor, QPainter, QPalette, QPen
 
 from hwsched.desktop.drawing_view import paint_page
 from hwsched.desktop.opening.scene_seen import Seen
+from hwsched.desktop.tokens import FOCUS, colour
 from hwsched.render.screen import DARK, LIGHT, Look
 
 _AIR_PX: Final = 4.0
@@ -34,12 +35,12 @@ def paint_scene(painter: QPainter, view: Seen) -> None:
         painter.scale(camera.px_per_mm, camera.px_per_mm)
         paint_page(painter, page, look, backed=not camera.whole)
         painter.restore()
-        accent = view.palette().color(QPalette.ColorRole.Highlight)
+        accent = colour("accent")
         _chosen(painter, view, accent)
         _guides(painter, view, accent)
         _measure(painter, view, look)
     if view.hasFocus():
-        painter.setPen(QPen(view.palette().color(QPalette.ColorRole.Highlight), 2.0))
+        painter.setPen(QPen(colour("focus"), FOCUS))
         painter.setBrush(Qt.BrushStyle.NoBrush)
         painter.drawRect(view.rect().adjusted(1, 1, -1, -1))
 

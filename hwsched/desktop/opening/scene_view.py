@@ -20,6 +20,7 @@ from hwsched.desktop.opening.drawing_move import Move
 from hwsched.desktop.opening.drawing_state import DrawingState
 from hwsched.desktop.opening.scene_keys import press
 from hwsched.desktop.opening.scene_painting import paint_scene
+from hwsched.desktop.tokens import wide
 from hwsched.drawings.layers import UNIT
 from hwsched.drawings.things import lines_for
 from hwsched.render.lower import OnPaper
@@ -65,11 +66,11 @@ class SceneView(QWidget):
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setMinimumSize(220, 180)
+        self.setMinimumSize(wide(28), wide(23))
 
     def sizeHint(self) -> QSize:  # noqa: N802
         """Return the size it likes to have."""
-        return QSize(560, 380)
+        return QSize(wide(72), wide(49))
 
     def page(self) -> OnPaper | None:
         """Return what is seen, brought to paper."""

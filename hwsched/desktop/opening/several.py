@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QCheckBox, QLabel, QPushButton, QSplitter, QTabWid
 from hwsched.desktop.lines import Lines
 from hwsched.desktop.opening.many_form import ManyForm
 from hwsched.desktop.opening.proposal import Proposal
+from hwsched.desktop.tokens import SPACE, font
 from hwsched.operations.findings.checking import Checked
 from hwsched.operations.opening.side_by_side import Compared, SharedFact, compared
 from hwsched.quantities import LengthStyle
@@ -29,7 +30,7 @@ class ComparePage(QWidget):
         self._lines: tuple[Compared, ...] = ()
         self._marks = ("", "")
         layout = QVBoxLayout(self)
-        layout.setContentsMargins(4, 8, 4, 4)
+        layout.setContentsMargins(SPACE.hair, SPACE.small, SPACE.hair, SPACE.hair)
         layout.addWidget(self.said)
         layout.addWidget(self.only)
         layout.addWidget(self.table, 1)
@@ -58,10 +59,7 @@ class Several(QWidget):
         super().__init__(parent)
         self.title = QLabel()
         self.title.setWordWrap(True)
-        font = self.title.font()
-        font.setBold(True)
-        font.setPointSizeF(font.pointSizeF() * 1.15)
-        self.title.setFont(font)
+        self.title.setFont(font("large", bold=True))
         self.marks = QLabel()
         self.marks.setWordWrap(True)
         for each in (self.title, self.marks):
@@ -78,14 +76,14 @@ class Several(QWidget):
         self.split.setStretchFactor(1, 2)
         facts = QWidget()
         column = QVBoxLayout(facts)
-        column.setContentsMargins(0, 4, 0, 0)
+        column.setContentsMargins(0, SPACE.hair, 0, 0)
         column.addWidget(self.ask)
         column.addWidget(self.split, 1)
         self.pages = QTabWidget()
         self.pages.addTab(self.compare, "Compare")
         self.pages.addTab(facts, "Facts")
         layout = QVBoxLayout(self)
-        layout.setContentsMargins(6, 6, 6, 6)
+        layout.setContentsMargins(SPACE.small, SPACE.small, SPACE.small, SPACE.small)
         layout.addWidget(self.title)
         layout.addWidget(self.marks)
         layout.addWidget(self.pages, 1)

@@ -4,7 +4,7 @@ from PySide6.QtCore import QRect, QSize, Qt
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QLayout, QLayoutItem, QSizePolicy, QToolButton, QWidget
 
-_GAP = 4
+from hwsched.desktop.tokens import SPACE
 
 
 class _Flow(QLayout):
@@ -65,9 +65,9 @@ class _Flow(QLayout):
         for at, item in enumerate(self._items):
             size = item.sizeHint()
             if x > rect.x():
-                x += _GAP * (3 if at in self.gaps else 1)
+                x += SPACE.hair * (3 if at in self.gaps else 1)
             if x + size.width() > rect.right() + 1 and x > rect.x():
-                x, y, tall = rect.x(), y + tall + _GAP, 0
+                x, y, tall = rect.x(), y + tall + SPACE.hair, 0
             if place:
                 item.setGeometry(QRect(x, y, size.width(), size.height()))
             x += size.width()

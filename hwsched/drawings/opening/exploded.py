@@ -144,13 +144,13 @@ def _pieces(given: OpeningInput, fit: Fit, x: float, y: float, thick: float) -> 
     for each in fit.parts:
         of.setdefault(each.role, []).append(each)
     for role in ("ring", "collar", "cam", "tailpiece", "cylinder", "lock", "reader"):
-        for fitted in of.get(role, ()):
-            part = given.catalogue.get(fitted.part)
+        for taken in of.get(role, ()):
+            part = given.catalogue.get(taken.part)
             if part is not None:
-                yield from _at_lock(fitted, part, x, y, thick)
+                yield from _at_lock(taken, part, x, y, thick)
     place = fit.placement
-    for fitted in of.get("unit", ()):
-        unit = given.catalogue.get(fitted.part)
+    for taken in of.get("unit", ()):
+        unit = given.catalogue.get(taken.part)
         if unit is None or place is None:
             continue
         depth = unit.number_of(POCKET_DEPTH_MM if place.face == "edge" else DEPTH_MM)
@@ -158,13 +158,13 @@ def _pieces(given: OpeningInput, fit: Fit, x: float, y: float, thick: float) -> 
             continue
         x0, y0, x1, y1 = place.x_mm, place.y_mm, place.x_mm + place.width_mm, place.y_mm + place.height_mm
         if place.face == "edge":
-            yield _Piece(fitted, "edge", (Box((0.0, y0, x0), (depth, y1, x1)),))
+            yield _Piece(taken, "edge", (Box((0.0, y0, x0), (depth, y1, x1)),))
         elif place.face in ("inside", "key"):
-            yield _Piece(fitted, place.face, (Box((x0, y0, 0.0), (x1, y1, depth)),))
-    for fitted in of.get("fastener", ()):
-        screw = given.catalogue.get(fitted.part)
+            yield _Piece(taken, place.face, (Box((x0, y0, 0.0), (x1, y1, depth)),))
+    for taken in of.get("fastener", ()):
+        screw = given.catalogue.get(taken.part)
         long = screw.number_of(LENGTH_MM) if screw is not None else None
-        rods = [b.solid for b in screws_of(given, fit, thick) if b.about == fitted.part and isinstance(b.solid, Rod)]
+        rods = [b.solid for b in screws_of(given, fit, thick) if b.about == taken.part and isinstance(b.solid, Rod)]
         if place is None or not positive(long) or not rods:
             continue
         solids: list[Solid] = []
@@ -174,10 +174,10 @@ def _pieces(given: OpeningInput, fit: Fit, x: float, y: float, thick: float) -> 
                 Rod((cx, cy, 0.0), (cx, cy, long), wide),
                 Rod((cx, cy, long), (cx, cy, long + 2.0), 2 * wide),
             ]
-        yield _Piece(fitted, place.face, tuple(solids))
+        yield _Piece(taken, place.face, tuple(solids))
 
 
-def _at_lock(fitted: FitPart, part: Part, x: float, y: float, thick: float) -> Iterator[_Piece]:
+def _at_lock(taken: FitPart, part: Part, x: float, y: float, thick: float) -> Iterator[_Piece]:
     def rod(start: float, end: float, wide: float) -> Rod:
         return Rod((x, y, start), (x, y, end), wide)
 
@@ -186,16 +186,16 @@ def _at_lock(fitted: FitPart, part: Part, x: float, y: float, thick: float) -> I
         return value if positive(value) else None
 
     solids: tuple[Solid, ...] = ()
-    if fitted.role in ("ring", "collar"):
+    if taken.role in ("ring", "collar"):
         tall, wide, hole = number(HEIGHT_MM), number(OUTER_DIAMETER_MM), number(INNER_DIAMETER_MM)
         wide = wide or (hole + _RIM_MM if hole else None)
         if tall and wide:
-            solids = (rod(0.0, tall * max(fitted.quantity, 1.0), wide),)
-    elif fitted.role == "cam":
+            solids = (rod(0.0, tall * max(taken.quantity, 1.0), wide),)
+    elif taken.role == "cam":
         radius = part.attributes.get("radius_mm")
         if isinstance(radius, int | float):
             solids = (Box((x - 6.0, y - 6.0, 0.0), (x + 6.0, y + float(radius), _CAM_MM)),)
-    elif fitted.role == "tailpiece":
+    elif taken.role == "tailpiece":
         long = number(LENGTH_MM) or number(TAIL_LENGTH_MM)
         if long is not None:
             solids = (Box((x - 3.0, y - 1.0, 0.0), (x + 3.0, y + 1.0, long)),)
@@ -222,9 +222,9 @@ def _at_lock(fitted: FitPart, part: Part, x: float, y: float, thick: float) -> I
         rose, cross, edge = number(TRIM_DIAMETER_MM), number(CROSS_BORE_MM), number(EDGE_BORE_MM)
         latch = number(LATCH_LENGTH_MM)
         if rose and cross:
-            yield _Piece(fitted, "key", (rod(0.0, thick, cross), rod(thick, thick + 2 * _HEAD_MM, rose)))
+            yield _Piece(taken, "key", (rod(0.0, thick, cross), rod(thick, thick + 2 * _HEAD_MM, rose)))
         if edge and latch:
-            yield _Piece(fitted, "edge", (Rod((0.0, y, thick / 2), (latch, y, thick / 2), edge),))
+            yield _Piece(taken, "edge", (Rod((0.0, y, thick / 2), (latch, y, thick / 2), edge),))
         return
     elif part.kind in ("gate-lock", "electrified-lock"):
         wide, high, deep = number(CASE_WIDTH_MM), number(CASE_HEIGHT_MM), number(CASE_DEPTH_MM)
@@ -235,7 +235,7 @@ def _at_lock(fitted: FitPart, part: Part, x: float, y: float, thick: float) -> I
         if thread:
             solids = (rod(0.0, through, thread), rod(through, through + _HEAD_MM, thread * 1.3))
     if solids:
-        yield _Piece(fitted, "key", solids)
+        yield _Piece(taken, "key", solids)
 
 
 def _slab(pieces: list[_Piece], x: float, y: float, thick: float) -> Box:

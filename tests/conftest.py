@@ -21,6 +21,8 @@ if signal.getsignal(getattr(signal, "SIGHUP", signal.SIGINT)) is signal.SIG_IGN:
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 # Commands that are run as processes keep their log away from the person's own.
 os.environ.setdefault("HWSCHED_LOG", tempfile.mkdtemp(prefix="hwsched-log-"))
+# What a person has chosen on this machine decides nothing here, and is not changed.
+os.environ["XDG_CONFIG_HOME"] = tempfile.mkdtemp(prefix="hwsched-chosen-")
 
 
 def pytest_collection_modifyitems(config, items):

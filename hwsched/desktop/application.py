@@ -9,9 +9,11 @@ from pathlib import Path
 from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QApplication
 
+from hwsched.desktop.appearance import Look
 from hwsched.desktop.jobs import Failure
 from hwsched.desktop.last_resort import LastResort, Signals, qt_messages_logged
 from hwsched.desktop.letters import use_own_letters
+from hwsched.desktop.preferences import Preferences
 from hwsched.desktop.trouble import tell_failure
 from hwsched.desktop.window import Window
 from hwsched.telling.log import faults_logged
@@ -20,7 +22,7 @@ from hwsched.telling.signals_held import signals_held
 _LOG = logging.getLogger(__name__)
 
 
-def run_desktop(target: str | None, who: str, *, cannot_open: Callable[[str], None]) -> int:
+def run_desktop(target: str | None, who: str, *, login: str, cannot_open: Callable[[str], None]) -> int:
     """Open the desktop, on a project if one is named; returns when it is closed.
 
     Parameters
@@ -28,7 +30,9 @@ def run_desktop(target: str | None, who: str, *, cannot_open: Callable[[str], No
     target : str or None
         Project file or database URL.
     who : str
-        Person at work, for the journal.
+        Person at work, for the journal; empty: the name that the person told once, else the login name.
+    login : str
+        The login name.
     cannot_open : callable
         Gets Qt's words where there is no display; does not come back.
 
@@ -47,7 +51,9 @@ def run_desktop(target: str | None, who: str, *, cannot_open: Callable[[str], No
             application.setApplicationName("hwsched")
             if not use_own_letters(application):
                 _LOG.warning("the package's font could not be loaded; the system's is used")
-            window = Window(who)
+            preferences = Preferences(application)
+            Look(application, preferences)
+            window = Window(who or preferences.name or login, preferences)
             last_resort = LastResort(application)
             last_resort.came.connect(lambda error: tell_failure(Failure("", error, None, doing="the desktop"), window))
             around.enter_context(last_resort.in_force())
@@ -66,6 +72,6 @@ def _end(application: QApplication, window: Window, status: int) -> None:
         # It still opens the project: told to end before its loop runs, Qt would forget that and run for ever.
         QTimer.singleShot(0, application, lambda: _end(application, window, status))
         return
-    window.frame.jobs.wait()
+    window.frame.following.stop()
     window.close()
     application.exit(status)

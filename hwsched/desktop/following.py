@@ -6,7 +6,7 @@ others' steps are noticed in `watching`, what views share in `project_state`.
 
 from typing import Any
 
-from PySide6.QtCore import QObject, Signal
+from PySide6.QtCore import QObject, Qt, QTimer, Signal
 
 from hwsched.desktop.jobs import Cancelled, Failure, Jobs, Progress
 from hwsched.desktop.project.remains import Remains
@@ -41,6 +41,8 @@ class Following(QObject):
         Says what could not be read.
     """
 
+    may_close = Signal()
+    """What kept the project from being closed is over."""
     said = Signal(str, int)
     """A line for the status bar and how long it stands [ms]; 0: until the next one."""
 
@@ -52,6 +54,9 @@ class Following(QObject):
         self.reading.failed.connect(self._tell_of_others)
         self._reader = Checker()
         self.watcher: Watcher | None = None
+        self.closing = False
+        """Whether it was asked to close and waits for what is running."""
+        self._told_before = 0
         jobs.changed.connect(self._on_changed)
         telling.theirs_kept.connect(self._on_changed)
 
@@ -67,13 +72,35 @@ class Following(QObject):
         self.reload("Reading the project")
 
     def close(self) -> bool:
-        """Stop what is running and close the project, unless there is something to tell first."""
-        told = self._telling.times
-        self._jobs.wait()
-        if self._telling.times != told:
+        """Close the project, unless there is something to tell first, or something is still running.
+
+        What is running is asked to stop and edits are made; `may_close` tells when that is done. The screen does not
+        wait for it.
+        """
+        if not self.closing:
+            self._told_before = self._telling.times
+        for each in self._works():
+            if not each.wait(each.closing_ms):
+                self.closing = True
+                each.ended.connect(self._on_stopped, Qt.ConnectionType.SingleShotConnection)
+                return False
+        self.closing = False
+        if self._telling.times != self._told_before:
             return False
         self._leave()
         return True
+
+    def stop(self) -> None:
+        """Stop what is running and make the edits that wait, however long that takes."""
+        for each in self._works():
+            each.wait()
+
+    def _works(self) -> list[Jobs]:
+        return [self._jobs, self.reading, *([self.watcher.jobs] if self.watcher is not None else [])]
+
+    def _on_stopped(self) -> None:
+        # Its result is handed over first, and what waits begins.
+        QTimer.singleShot(0, self, self.may_close.emit)
 
     def reload(self, title: str = "Checking") -> None:
         """Read and check everything anew."""
@@ -81,16 +108,15 @@ class Following(QObject):
         if workspace is None:
             return
 
-        def work(progress: Progress, cancelled: Cancelled) -> Any:
-            return check_openings(
-                workspace.project, checker=workspace.checker, progress=progress, cancelled=cancelled
-            )  # fmt: skip
+        def work(progress: Progress, _cancelled: Cancelled) -> Any:
+            # Stopped it takes nothing over: some of the openings are not all of them.
+            return check_openings(workspace.project, checker=workspace.checker, progress=progress)
 
         def take(checked: Any) -> None:
             if workspace is self._state.workspace:
                 workspace.take(checked)
 
-        self._jobs.run(title, work, take)
+        self._jobs.run(title, work, take, kept=False)
 
     def _reload_beside(self, turns: int = _TURNS) -> None:
         """Read all anew beside the work of the person, who may edit meanwhile: then once more, so that it is shown."""

@@ -14,8 +14,12 @@ from PySide6.QtCore import QObject, QThread, Signal, Slot
 from PySide6.QtWidgets import QWidget
 from shiboken6 import isValid
 
+from hwsched.desktop.job_log import JobLog
+from hwsched.desktop.ran import Ran, Report
 from hwsched.model.written import Written, noting
 from hwsched.operations.outcome import changes_of
+from hwsched.stopping import StopAskedError, stoppable
+from hwsched.telling.masking import masked
 
 Progress = Callable[[int, int], None]
 Cancelled = Callable[[], bool]
@@ -52,24 +56,34 @@ class _Job:
     once_more: Callable[[], object]
     ask_again: Callable[[], object] | None
     doing: str
+    ran: Ran | None = None
+    """Where it is one that is kept to be read."""
+    tells: Callable[[Any], Report] | None = None
+    may_stop: bool = False
+    """Whether it is long work that can be stopped, and no edit."""
 
 
 class _Runner(QThread):
     progressed = Signal(int, int)
 
-    def __init__(self, work: Work, parent: QObject) -> None:
+    def __init__(self, work: Work, may_stop: bool, parent: QObject) -> None:
         super().__init__(parent)
-        self._work = work
+        self._work, self._may_stop = work, may_stop
         self._stop = False
         self.result: Any = None
         self.error: BaseException | None = None
         self.written: tuple[Written, ...] = ()
 
     def stop(self) -> None:
-        self._stop = True
+        """Ask long work to stop; an edit is always made."""
+        self._stop = self._may_stop
+
+    @property
+    def stopped(self) -> bool:
+        return self._stop
 
     def run(self) -> None:
-        with noting() as written:
+        with noting() as written, stoppable(lambda: self._stop):
             try:
                 self.result = self._work(self.progressed.emit, lambda: self._stop)
             except BaseException as error:
@@ -92,12 +106,17 @@ class Jobs(QObject):
     patience_ms = 300
     """So long an edit may hold the screen: nearly every one is made by then, and nobody sees it come and go."""
 
+    closing_ms = 0
+    """So long closing holds the screen for what was asked to stop: it goes on by itself once that has."""
+
     def __init__(self, parent: QObject | None = None) -> None:
         super().__init__(parent)
         self._runner: _Runner | None = None
         self._job: _Job | None = None
         self._waiting: deque[_Job] = deque()
         self._told = False
+        self.log = JobLog(self)
+        """Long work, kept to be read after it ended."""
 
     @property
     def busy(self) -> bool:
@@ -112,6 +131,8 @@ class Jobs(QObject):
         *,
         asker: QWidget | None = None,
         ask_again: Callable[[], object] | None = None,
+        tells: Callable[[Any], Report] | None = None,
+        kept: bool = True,
     ) -> bool:
         """Start long work, unless something is running.
 
@@ -127,6 +148,10 @@ class Jobs(QObject):
             The window in which it was asked for: errors are told there.
         ask_again : callable, optional
             Where what was chosen is refused: asks anew.
+        tells : callable, optional
+            Says of its result what came of it, for the page that stays.
+        kept : bool
+            Whether it is kept to be read after it ended, as what only reads is not.
 
         Returns
         -------
@@ -137,9 +162,10 @@ class Jobs(QObject):
             return False
 
         def once_more() -> None:
-            self.run(title, work, then, asker=asker, ask_again=ask_again)
+            self.run(title, work, then, asker=asker, ask_again=ask_again, tells=tells, kept=kept)
 
-        self._start(_Job(title, work, then, asker, once_more, ask_again, _name(work)), 0)
+        ran = Ran(title) if kept else None
+        self._start(_Job(title, work, then, asker, once_more, ask_again, _name(work), ran, tells, may_stop=True), 0)
         return True
 
     def edit(
@@ -171,9 +197,12 @@ class Jobs(QObject):
             self._start(job, self.patience_ms)
 
     def cancel(self) -> None:
-        """Ask the running work to stop."""
+        """Ask the running work to stop; an edit is made to its end."""
         if self._runner is not None:
             self._runner.stop()
+            if self._job is not None and self._job.ran is not None:
+                self._job.ran.stopping = True
+                self.log.go_on(self._job.ran)
 
     def leave(self, asker: QWidget) -> None:
         """Let an asker go: its long work is asked to stop, its edits are made; it hears of neither, the views do."""
@@ -183,24 +212,48 @@ class Jobs(QObject):
                 if job is self._job:
                     self.cancel()
 
-    def wait(self) -> None:
-        """Stop the running work, make the edits that wait, and come back when all is handed over."""
+    def wait(self, within_ms: int | None = None) -> bool:
+        """Stop the running work, make the edits that wait, and come back when all is handed over.
+
+        Parameters
+        ----------
+        within_ms : int, optional
+            So long each piece of work is waited for at most; as long as it takes when left out.
+
+        Returns
+        -------
+        bool
+            Whether all is handed over; otherwise `ended` tells when what was asked to stop has.
+        """
         while self._runner is not None:
-            self._runner.stop()
-            self._runner.wait()
+            self.cancel()
+            if within_ms is None:
+                self._runner.wait()
+            elif not self._runner.wait(within_ms):
+                return False
             self._hand_over(self._runner)
+        return True
 
     def _start(self, job: _Job, patience_ms: int) -> None:
-        runner = _Runner(job.work, self)
+        runner = _Runner(job.work, job.may_stop, self)
         self._runner, self._job, self._told = runner, job, False
-        runner.progressed.connect(self.progressed)
+        runner.progressed.connect(self._on_progressed)
         runner.finished.connect(self._on_finished)
         runner.start()
         if patience_ms and runner.wait(patience_ms):
             self._hand_over(runner)
             return
         self._told = True
+        if job.ran is not None:
+            self.log.begin(job.ran)
         self.started.emit(job.title)
+
+    @Slot(int, int)
+    def _on_progressed(self, done: int, total: int) -> None:
+        if self._job is not None and self._job.ran is not None:
+            self._job.ran.done, self._job.ran.total = done, total
+            self.log.go_on(self._job.ran)
+        self.progressed.emit(done, total)
 
     @Slot()
     def _on_finished(self) -> None:
@@ -216,12 +269,16 @@ class Jobs(QObject):
         self._runner = self._job = None
         runner.wait()
         runner.deleteLater()
+        if job.ran is not None:
+            self._conclude(job, job.ran, runner)
         if self._told:
             self.ended.emit()
         try:
             if runner.written:
                 self.changed.emit(changes_of(runner.written))
-            if runner.error is not None:
+            if runner.stopped and isinstance(runner.error, StopAskedError):
+                _LOG.info(f"{job.doing} was stopped")
+            elif runner.error is not None:
                 self._fail(job, runner.error, runner.written)
             elif job.then is not None and (job.asker is None or isValid(job.asker)):
                 job.then(runner.result)
@@ -229,6 +286,19 @@ class Jobs(QObject):
             # What was asked for by now has begun already, or begins here.
             if self._runner is None and self._waiting:
                 self._start(self._waiting.popleft(), self.patience_ms)
+
+    def _conclude(self, job: _Job, ran: Ran, runner: _Runner) -> None:
+        """Write down what came of a job that is kept."""
+        if isinstance(runner.error, StopAskedError):
+            ran.end("stopped")
+        elif runner.error is not None:
+            ran.trouble = (masked(str(runner.error)).splitlines() or [type(runner.error).__name__])[0]
+            ran.end("stopped" if runner.stopped else "failed")
+        else:
+            if job.tells is not None:
+                ran.report = job.tells(runner.result)
+            ran.end("stopped" if runner.stopped else "done")
+        self.log.end(ran)
 
     def _fail(self, job: _Job, error: BaseException, written: tuple[Written, ...]) -> None:
         _LOG.info(f"{job.doing} did not come to its end: {type(error).__name__}")

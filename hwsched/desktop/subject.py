@@ -1,19 +1,28 @@
-"""What every subject of the main window is made of: actions, and when they are possible."""
+"""What every subject of the main window is made of: the frame, and commands that it adds to it."""
 
 from collections.abc import Callable
-from typing import Any, Literal
+from typing import Any, Final
 
 from PySide6.QtCore import QObject
-from PySide6.QtGui import QAction, QKeySequence
+from PySide6.QtGui import QAction
 
+from hwsched.desktop.commands import ActsOn, Need, identifier_of
 from hwsched.desktop.frame import Frame
 
-Need = Literal["nothing", "no job", "project", "openings"]
-"""What must be at hand: nothing at all, no running job, an open project besides, openings in it besides."""
+_MENUS: Final = {
+    "project": "Project",
+    "survey": "Survey",
+    "opening": "Openings",
+    "findings": "Findings",
+    "parts": "Parts",
+    "power": "Power",
+    "release": "Release",
+}
+"""Room of a subject, and the menu in which its commands stand unless it says otherwise."""
 
 
 class Subject(QObject):
-    """One subject's work in the main window: its actions and what they do.
+    """One subject's work in the main window: its commands and what they do.
 
     Here belongs only what all subjects do alike. A subject gets the frame and what else it needs from whoever makes it,
     and knows of no other subject: where two meet, the window connects them.
@@ -24,31 +33,37 @@ class Subject(QObject):
         Open project, jobs, edits, telling.
     """
 
+    menu = ""
+    """Title of the menu; that of the room when left out."""
+
     def __init__(self, frame: Frame) -> None:
         super().__init__(frame.window)
         self.frame, self.state, self.jobs = frame, frame.state, frame.jobs
-        self._actions: list[tuple[QAction, Need]] = []
         frame.possible.connect(self.enable)
 
-    def action(self, text: str, tip: str, slot: Callable[[], Any], needs: Need, keys: Any = None) -> QAction:
-        """Make an action, possible while what it needs is at hand."""
-        made = QAction(text, self)
-        made.setToolTip(tip)
-        made.setStatusTip(tip)
-        if keys is not None:
-            made.setShortcut(QKeySequence(keys))
-        made.triggered.connect(lambda _checked=False: slot())
-        self._actions.append((made, needs))
-        return made
+    def action(
+        self,
+        text: str,
+        tip: str,
+        slot: Callable[[], Any],
+        needs: Need,
+        keys: Any = None,
+        *,
+        acts_on: ActsOn = "",
+        icon: str = "",
+        identifier: str = "",
+    ) -> QAction:
+        """Add a command, possible while what it needs is at hand; left out, its identifier is made of its words."""
+        room = type(self).__module__.split(".")[-2]
+        made = self.frame.commands.add(
+            identifier or identifier_of(text), text, tip, slot,
+            menu=self.menu or _MENUS.get(room, "Project"), needs=needs, keys=keys, acts_on=acts_on, icon=icon,
+        )  # fmt: skip
+        return made.act
+
+    def way_to(self, place: str) -> QAction:
+        """Return the command that goes to a place."""
+        return self.frame.commands[f"go-{place}"].act
 
     def enable(self) -> None:
-        """Let what is possible at present be done."""
-        idle, state = not self.jobs.busy, self.state
-        at_hand = {
-            "nothing": True,
-            "no job": idle,
-            "project": idle and state.workspace is not None,
-            "openings": idle and state.filled,
-        }
-        for made, needs in self._actions:
-            made.setEnabled(at_hand[needs])
+        """Let what is possible at present be done, besides commands, which follow by themselves."""

@@ -61,6 +61,8 @@ TARGET: Final = 24
 """What is clicked is at least so wide and high [px]."""
 ICON: Final = 18
 """An icon beside words [px]."""
+THIN: Final = 1
+"""An edge or a line [px]."""
 FOCUS: Final = 2
 """How thick the ring of the focus is [px]."""
 TEXT_SIZES: Final = (80, 90, 100, 110, 125, 150, 175, 200)
@@ -141,6 +143,11 @@ def colour(role: Role, *, dark: bool | None = None) -> QColor:
         Opaque.
     """
     return QColor(COLOURS[role][dark_now() if dark is None else dark])
+
+
+def letters_at(percent: int) -> int:
+    """Return how large ordinary letters are at a text size [px]."""
+    return round(TYPE.normal * percent / 100)
 
 
 def scaled(size: float) -> int:

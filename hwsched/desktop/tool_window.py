@@ -1,11 +1,11 @@
-"""A window beside the main one, for one kind of work on the open project; it follows the project's changes."""
+"""A page for one kind of work on the open project; it follows the project's changes while it is in sight."""
 
 from collections.abc import Callable, Sequence
 from typing import Any, Final, Protocol
 
-from PySide6.QtCore import QObject, Qt, Signal
-from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QDialog, QHBoxLayout, QLabel, QProgressBar, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtCore import QObject, Qt, Signal, SignalInstance
+from PySide6.QtGui import QCloseEvent, QShowEvent
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QProgressBar, QPushButton, QVBoxLayout, QWidget
 
 from hwsched.desktop.jobs import Jobs, Work
 from hwsched.desktop.workspace import Workspace
@@ -38,7 +38,7 @@ class EditSeen(Protocol):
 
 
 class Desk(QObject):
-    """What a window beside the main one may see and do of it.
+    """What a page may see and do of the window.
 
     Parameters
     ----------
@@ -56,6 +56,10 @@ class Desk(QObject):
         Shows a rule in the rulebook.
     reload : callable
         Reads and checks everything anew, after a job that wrote.
+    go : callable
+        Goes to a place by its name, to show a thing.
+    open_project : callable
+        Opens another project, or the same one anew.
     """
 
     selected = Signal()
@@ -73,19 +77,24 @@ class Desk(QObject):
         select: Callable[[Sequence[str]], None],
         show_rule: Callable[[str], None],
         reload: Callable[[], None],
+        go: Callable[..., None],
+        open_project: Callable[[str], None],
     ) -> None:
         super().__init__(parent)
         self.workspace, self.jobs = workspace, jobs
         self.edit, self.edit_seen, self.chosen, self.select = edit, edit_seen, chosen, select
-        self.show_rule, self.reload = show_rule, reload
+        self.show_rule, self.reload, self.go, self.open_project = show_rule, reload, go, open_project
 
 
-class ToolWindow(QDialog):
+class ToolWindow(QWidget):
     """Body above, one row with progress and buttons below; closing it asks its own job to stop.
 
-    Here belongs how such a window follows the project, runs its own job and lets go of it; what it shows and asks
-    belongs to the window of a subject.
+    Here belongs how such a page follows the project, runs its own job and lets go of it; what it shows and asks
+    belongs to the page of a subject. Out of sight it does not follow; it catches up when it is seen again.
     """
+
+    finished = Signal()
+    """It was closed."""
 
     def __init__(self, desk: Desk, title: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -93,6 +102,9 @@ class ToolWindow(QDialog):
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.desk = desk
         self._working = False
+        self._behind = False
+        """Whether something was changed while the page was out of sight."""
+        self._heard: list[tuple[SignalInstance, Callable[..., Any]]] = []
         self.told = QLabel()
         self.told.setWordWrap(True)
         self.bar = QProgressBar()
@@ -108,12 +120,17 @@ class ToolWindow(QDialog):
         layout = QVBoxLayout(self)
         layout.addLayout(self.body, 1)
         layout.addLayout(self.foot)
-        desk.jobs.started.connect(self._on_started)
-        desk.jobs.progressed.connect(self._on_progress)
-        desk.jobs.ended.connect(self._on_ended)
-        desk.workspace.reloaded.connect(self.follow)
-        desk.workspace.touched.connect(self._on_touched)
-        desk.selected.connect(self.enable)
+        self.listen(desk.jobs.started, self._on_started)
+        self.listen(desk.jobs.progressed, self._on_progress)
+        self.listen(desk.jobs.ended, self._on_ended)
+        self.listen(desk.workspace.reloaded, self._on_reloaded)
+        self.listen(desk.workspace.touched, self._on_touched)
+        self.listen(desk.selected, self._on_selected)
+
+    def listen(self, signal: SignalInstance, slot: Callable[..., Any]) -> None:
+        """Hear a signal until the page is closed."""
+        signal.connect(slot)
+        self._heard.append((signal, slot))
 
     def button(self, text: str, slot: Callable[[], Any], tip: str = "") -> QPushButton:
         """Make a button that Return in a field does not press."""
@@ -156,22 +173,47 @@ class ToolWindow(QDialog):
         """Show the project as it now stands."""
         self.enable()
 
+    def follow_in_sight(self) -> None:
+        """Follow now where the page is in sight, else as soon as it is."""
+        self._behind = not self.isVisible()
+        if not self._behind:
+            self.follow()
+
     def follow_change(self, _changes: object) -> None:
-        """Follow an edit of what is no opening; Qt lets go of a method with its window, of a function it would not."""
-        self.follow()
+        """Follow an edit of what is no opening."""
+        self.follow_in_sight()
 
-    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
-        """Keep Return to the field: Qt would press a button even of a question that the field has just opened."""
-        if event.key() not in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
-            super().keyPressEvent(event)
+    def showEvent(self, event: QShowEvent) -> None:  # noqa: N802
+        """Catch up with what was changed out of sight."""
+        super().showEvent(event)
+        if self._behind:
+            self._behind = False
+            self.follow()
+        else:
+            self.enable()
 
-    def done(self, result: int) -> None:
-        """Let go of the window's own work: what it has written, or still writes, reaches the other views."""
+    def let_go(self) -> None:
+        """Hear of nothing more; what the page's own work has written, or still writes, reaches the other views."""
+        heard, self._heard = self._heard, []
+        for signal, slot in heard:
+            signal.disconnect(slot)
         self.desk.jobs.leave(self)
-        super().done(result)
+
+    def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802
+        """Let go of the window's work."""
+        self.let_go()
+        super().closeEvent(event)
+        self.finished.emit()
+
+    def _on_reloaded(self) -> None:
+        self.follow_in_sight()
 
     def _on_touched(self, _ids: object) -> None:
-        self.follow()
+        self.follow_in_sight()
+
+    def _on_selected(self) -> None:
+        if self.isVisible():
+            self.enable()
 
     def _on_started(self, _title: str) -> None:
         self.enable()

@@ -44,8 +44,8 @@ class Watcher(QObject):
         self._watch = Watch(project)
         self._answered = True
         self._waiting: list[Touched] = []
-        self._jobs = Jobs(self)
-        self._jobs.failed.connect(self.failed)
+        self.jobs = Jobs(self)
+        self.jobs.failed.connect(self.failed)
         self._timer = QTimer(self)
         self._timer.setInterval(_EACH_MS)
         self._timer.timeout.connect(self._look)
@@ -54,12 +54,12 @@ class Watcher(QObject):
     def close(self) -> None:
         """Stop watching."""
         self._timer.stop()
-        self._jobs.wait()
+        self.jobs.wait()
         self._watch.close()
 
     def _look(self) -> None:
         self._tell()
-        self._jobs.run("", lambda _progress, _cancelled: self._watch.look(), self._found)
+        self.jobs.run("", lambda _progress, _cancelled: self._watch.look(), self._found)
 
     def _found(self, steps: Any) -> None:
         if self._watch.answers != self._answered:

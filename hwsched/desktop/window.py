@@ -1,18 +1,30 @@
-"""The main window: places on the left, the register in the middle, the chosen opening's sheet on the right.
+"""The main window: rail of places at the left, the page of the place in the middle, the inspector at the right.
 
-Here the subjects are put together: views beside one another, menus, tool bar, status bar, and the connections where two
-subjects meet. What the actions do stands with their subjects.
+Here the subjects are put together: frame, menus, bars, and the connections where two subjects meet. What the commands
+do stands with their subjects.
 """
 
-from collections.abc import Sequence
-
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QAction, QCloseEvent, QKeySequence
-from PySide6.QtWidgets import QMainWindow, QProgressBar, QPushButton, QSplitter, QStackedWidget, QVBoxLayout, QWidget
+from PySide6.QtGui import QCloseEvent
+from PySide6.QtWidgets import (
+    QHBoxLayout,
+    QMainWindow,
+    QSplitter,
+    QStackedWidget,
+    QVBoxLayout,
+    QWidget,
+)
 
-from hwsched.desktop.beside import BesideActions
+from hwsched.desktop.centre import Centre
+from hwsched.desktop.drawer import Drawer
+from hwsched.desktop.dropping import Dropping
+from hwsched.desktop.find_field import FindField
 from hwsched.desktop.findings.finding_actions import FindingActions
 from hwsched.desktop.frame import Frame
+from hwsched.desktop.inspector import Inspector
+from hwsched.desktop.layout_kept import LayoutKept
+from hwsched.desktop.leaving import Leaving
+from hwsched.desktop.menus import Menus
 from hwsched.desktop.opening.fit_actions import FitActions
 from hwsched.desktop.opening.inspected import Inspected
 from hwsched.desktop.opening.opening_actions import OpeningActions
@@ -21,18 +33,27 @@ from hwsched.desktop.opening.past_actions import PastActions
 from hwsched.desktop.opening.place_actions import PlaceActions
 from hwsched.desktop.opening.several_actions import SeveralActions
 from hwsched.desktop.parts.parts_actions import PartsActions
+from hwsched.desktop.places import PLACES
 from hwsched.desktop.plain_words import keep_words_plain
 from hwsched.desktop.power.power_actions import PowerActions
+from hwsched.desktop.preferences import Preferences
 from hwsched.desktop.project.history_actions import HistoryActions
 from hwsched.desktop.project.people_actions import PeopleActions
 from hwsched.desktop.project.project_actions import ProjectActions
 from hwsched.desktop.project.remains_line import RemainsLine
 from hwsched.desktop.project.welcome import Welcome
+from hwsched.desktop.rail import Rail
+from hwsched.desktop.recent_menu import RecentMenu
 from hwsched.desktop.release.release_actions import ReleaseActions
-from hwsched.desktop.survey.openings_view import OpeningsView
+from hwsched.desktop.status_line import StatusLine
+from hwsched.desktop.survey.openings_place import OpeningsPlace
 from hwsched.desktop.survey.survey_actions import SurveyActions
+from hwsched.desktop.tokens import wide
 from hwsched.desktop.tool_window import Desk
 from hwsched.operations.findings.why import HOLES
+
+_FIRST = "openings"
+"""The place that is shown when a project was opened."""
 
 
 class Window(QMainWindow):
@@ -42,27 +63,38 @@ class Window(QMainWindow):
     ----------
     who : str
         Person at work, for the journal.
+    preferences : Preferences, optional
+        What the person has chosen; the kept ones unless others are given.
     """
 
-    def __init__(self, who: str) -> None:
+    def __init__(self, who: str, preferences: Preferences | None = None) -> None:
         super().__init__()
         keep_words_plain()
-        self.frame = Frame(who, self)
+        self.frame = Frame(who, self, preferences, PLACES)
+        self.beside = self.frame
         self.welcome = Welcome()
-        self.openings = OpeningsView(self.frame.state)
+        place = self.frame.pages.page("openings")
+        assert isinstance(place, OpeningsPlace)
+        self.openings = place.view
         self.sheet = OpeningSheet()
         self.inspected = Inspected(self.sheet)
+        self.leaving = Leaving(self.frame)
+        self.dropping = Dropping(self, self.frame.state)
         self._build_subjects()
         self._build_views()
+        self._build_ways()
         self._build_menus()
         self._build_status()
         self._connect()
         self.setWindowTitle("hwsched")
-        self.resize(1360, 740)
+        self.kept = LayoutKept(
+            self.frame.preferences, self, {"frame": self.split, "drawer": self.column, "openings": place}
+        )
+        self.kept.restore()
         self.frame.possible.emit()
 
     def _build_subjects(self) -> None:
-        in_view = self.openings.register.shown_ids
+        in_view = self.frame.in_view = self.openings.register.shown_ids
         self.project = ProjectActions(self.frame)
         self.history = HistoryActions(self.frame)
         self.people = PeopleActions(self.frame)
@@ -73,104 +105,124 @@ class Window(QMainWindow):
         self.several = SeveralActions(self.frame, self.inspected)
         self.fitting = FitActions(self.frame, in_view)
         self.parts = PartsActions(self.frame)
-        self.beside = BesideActions(self.frame)
-        self.power = PowerActions(self.frame, (self.history.act_undo, self.history.act_redo))
+        self.power = PowerActions(self.frame)
         self.findings = FindingActions(self.frame, self.sheet.shown_point)
         self.release = ReleaseActions(self.frame, self.sheet.files_page, self.sheet.show_files, in_view)
 
     def _build_views(self) -> None:
+        self.rail = Rail(self.frame)
+        self.centre = Centre(self.frame)
+        self.inspector = Inspector(self.inspected)
+        self.drawer = Drawer(self.frame)
+        self.drawer.hide()
+        self.column = QSplitter(Qt.Orientation.Vertical)
+        self.column.addWidget(self.centre)
+        self.column.addWidget(self.drawer)
+        self.column.setSizes([wide(70), wide(26)])
+        self.column.setStretchFactor(0, 3)
+        self.column.setStretchFactor(1, 1)
+        self.column.setChildrenCollapsible(False)
         self.split = QSplitter(Qt.Orientation.Horizontal)
-        self.split.addWidget(self.openings.places)
-        self.split.addWidget(self.openings)
-        self.split.addWidget(self.inspected)
-        self.split.setSizes([200, 595, 565])
-        self.split.setStretchFactor(0, 0)
-        self.split.setStretchFactor(1, 3)
-        self.split.setStretchFactor(2, 3)
+        self.split.addWidget(self.column)
+        self.split.addWidget(self.inspector)
+        self.split.setSizes([wide(100), wide(66)])
+        self.split.setStretchFactor(0, 3)
+        self.split.setStretchFactor(1, 2)
+        self.split.setChildrenCollapsible(False)
         self.remains = RemainsLine()
         self.work = QWidget()
+        beside = QHBoxLayout()
+        beside.setSpacing(0)
+        beside.addWidget(self.rail)
+        beside.addWidget(self.split, 1)
         layout = QVBoxLayout(self.work)
         layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(0)
         layout.addWidget(self.remains)
-        layout.addWidget(self.split, 1)
+        layout.addLayout(beside, 1)
         self.stack = QStackedWidget()
         self.stack.addWidget(self.welcome)
         self.stack.addWidget(self.work)
         self.setCentralWidget(self.stack)
+        self.centre.shown.connect(self.inspector.follow)
+
+    def _build_ways(self) -> None:
+        """Add the commands of the window itself."""
+        add, trail = self.frame.commands.add, self.frame.trail
+        self.field = FindField(self.frame.finder, self)
+        add(
+            "find", "Find anything", "Openings, parts, rules, commands, help and places by a few words",
+            self.field.begin, menu="Go", keys="Ctrl+K", icon="find",
+        )  # fmt: skip
+        self.act_back = add(
+            "back", "Back", "To the place before", trail.back, menu="Go", keys="Alt+Left", icon="back"
+        ).act
+        self.act_forward = add(
+            "forward", "Forward", "On to the place from which you went back", trail.forward, menu="Go",
+            keys="Alt+Right", icon="forward",
+        ).act  # fmt: skip
+        add(
+            "close-page", "Close page", "Close the page that is shown and go back", self.centre.close_page, menu="View",
+            keys="Ctrl+W", needs="project",
+        )  # fmt: skip
+        add(
+            "own-window", "Page in its own window", "For a second screen; closing that window brings the page back",
+            self.centre.tear_off, menu="View", keys="Ctrl+Shift+W", needs="project",
+        )  # fmt: skip
+        self.act_inspector = add(
+            "inspector", "Inspector", "What is chosen, beside the list", lambda: self.inspector.want(
+                not self.inspector.wanted
+            ), menu="View", keys="F8", needs="project",
+        ).act  # fmt: skip
+        add(
+            "drawer", "Jobs and problems", "What jobs came to, and what could not be done; it stays to be read",
+            self.drawer.turn, menu="View", keys="F7",
+        )  # fmt: skip
+        add(
+            "close-project", "Close project", "Close it and go back to where one begins", self.leaving.close_project,
+            menu="Project", keys="Ctrl+F4", needs="project",
+        )  # fmt: skip
+        add("quit", "Quit", "Close the desktop", self.close, menu="Project", keys="Ctrl+Q")
+        trail.moved.connect(self._on_moved)
+        self.frame.possible.connect(self._on_moved)
 
     def _build_menus(self) -> None:
-        project, history, survey, opening = self.project, self.history, self.survey, self.opening
-        fitting, parts, findings, release = self.fitting, self.parts, self.findings, self.release
-        leave = QAction("Quit", self)
-        leave.setToolTip("Close the desktop")
-        leave.setStatusTip("Close the desktop")
-        leave.setShortcut(QKeySequence(QKeySequence.StandardKey.Quit))
-        leave.triggered.connect(lambda _checked=False: self.close())
-        decided = [project.act_settings, project.act_field, history.act_history, release.act_revisions]
-        self._add_menu(
-            "&Project",
-            [project.act_new, project.act_open, project.act_rescue],
-            [survey.act_survey, parts.act_catalogue],
-            [survey.act_form, parts.act_export],
-            [*decided, self.people.act_people],
-            [leave],
-        )
-        self._add_menu(
-            "&Work",
-            [fitting.act_fit, fitting.act_check, release.act_print, release.act_labels, fitting.act_upgrade],
-            [opening.act_add, opening.act_item, opening.act_retire, opening.act_remove],
-            [history.act_undo, history.act_redo],
-            [self.places.act_release, project.act_calculators],
-        )
-        self._add_menu(
-            "&Specify",
-            [self.power.act_power, fitting.act_what_if, *self.beside.acts.values()],
-        )
-        self._add_menu("&Findings", [findings.act_rulebook, findings.act_waivers, survey.act_missing])
+        # A right click on the register offers what acts on its openings.
+        self.openings.table.addActions([each.act for each in self.frame.commands if each.acts_on])
+        self.menus = Menus(self.menuBar(), self.frame.commands, self.frame.pages)
+        self.recent = RecentMenu(self.menus, self.frame)
+        self.recent.wanted.connect(self.project.open_project)
         bar = self.addToolBar("Work")
         bar.setObjectName("work")
         bar.setMovable(False)
-        bar.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextOnly)
+        bar.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
         for group in (
-            (project.act_new, project.act_open),
-            (survey.act_survey, parts.act_catalogue),
-            (fitting.act_fit, fitting.act_check, release.act_print),
-            (history.act_undo, history.act_redo),
+            (self.act_back, self.act_forward),
+            (self.fitting.act_fit, self.fitting.act_check, self.release.act_print),
+            (self.history.act_undo, self.history.act_redo),
         ):
             bar.addActions(list(group))
             bar.addSeparator()
-
-    def _add_menu(self, title: str, *groups: Sequence[QAction]) -> None:
-        menu = self.menuBar().addMenu(title)
-        for place, group in enumerate(groups):
-            if place:
-                menu.addSeparator()
-            menu.addActions(list(group))
+        bar.insertWidget(self.fitting.act_fit, self.field)
 
     def _build_status(self) -> None:
-        self.bar = QProgressBar()
-        self.bar.setMaximumWidth(220)
-        self.stop = QPushButton("Cancel")
-        self.stop.clicked.connect(self.frame.jobs.cancel)
-        self.statusBar().addPermanentWidget(self.bar)
-        self.statusBar().addPermanentWidget(self.stop)
-        self.bar.hide()
-        self.stop.hide()
-        self.frame.said.connect(self.statusBar().showMessage)
-        self.frame.jobs.started.connect(self._on_job_started)
-        self.frame.jobs.progressed.connect(self._on_job_progress)
-        self.frame.jobs.ended.connect(self._on_job_ended)
+        self.status = StatusLine(self.frame, self.statusBar())
 
     def _connect(self) -> None:
         state, sheet, findings = self.frame.state, self.sheet, self.findings
         state.opened.connect(self._on_opened)
         state.settled.connect(self._on_settled)
+        self.leaving.left.connect(self._on_left)
+        self.dropping.project.connect(self.project.open_project)
+        self.dropping.survey.connect(self.survey.take_survey)
+        self.dropping.catalogue.connect(self.parts.take_catalogue)
+        self.dropping.said.connect(self.frame.said)
         self.remains.wants_saving.connect(self.project.ask_rescue)
         self.welcome.wants_new.connect(self.project.ask_new)
         self.welcome.wants_open.connect(self.project.ask_open)
         self.welcome.wants_sample.connect(self.project.ask_sample)
         self.openings.earlier.asked.connect(self.fitting.show_since_upgrade)
-        self.openings.questions.asked.connect(self.beside.acts["deliveries"].trigger)
+        self.openings.questions.asked.connect(lambda: self.frame.go("deliveries"))
         sheet.findings_page.wants_waiver.connect(findings.ask_waiver)
         sheet.findings_page.wants_back.connect(findings.take_waiver_back)
         sheet.findings_page.wants_why.connect(findings.show_why)
@@ -180,13 +232,13 @@ class Window(QMainWindow):
         sheet.holes_page.wants_why.connect(lambda order: findings.show_why(HOLES, f"{order}. "))
 
     def _on_opened(self) -> None:
-        """Show the project's views, and give the windows beside this one what they may see and do."""
+        """Show the project's views, and give the pages what they may see and do."""
         state, frame = self.frame.state, self.frame
         if state.workspace is None:
             return
         self.remains.show_remains(state.workspace.remains)
         self.stack.setCurrentWidget(self.work)
-        frame.side.desk = Desk(
+        frame.pages.desk = Desk(
             state.workspace,
             frame.jobs,
             state.workspace,
@@ -196,8 +248,17 @@ class Window(QMainWindow):
             select=self.openings.select_openings,
             show_rule=self.findings.show_rule,
             reload=frame.following.reload,
+            go=frame.go,
+            open_project=self.project.open_project,
         )
-        state.selected.connect(frame.side.desk.selected)
+        state.selected.connect(frame.pages.desk.selected)
+        frame.go(_FIRST)
+
+    def _on_left(self) -> None:
+        """Show where one begins."""
+        self.release.forget_files()
+        self.stack.setCurrentWidget(self.welcome)
+        self.setWindowTitle("hwsched")
 
     def _on_settled(self) -> None:
         workspace = self.frame.state.workspace
@@ -205,25 +266,22 @@ class Window(QMainWindow):
             damaged = " (damaged, to be read only)" if workspace.remains is not None else ""
             self.setWindowTitle(f"{workspace.project.title}{damaged} - hwsched")
 
-    def _on_job_started(self, title: str) -> None:
-        self.statusBar().showMessage(title + " ...")
-        self.bar.setRange(0, 0)
-        self.bar.show()
-        self.stop.show()
-
-    def _on_job_progress(self, done: int, total: int) -> None:
-        self.bar.setRange(0, max(total, 1))
-        self.bar.setValue(done)
-
-    def _on_job_ended(self) -> None:
-        self.statusBar().clearMessage()
-        self.bar.hide()
-        self.stop.hide()
+    def _on_moved(self) -> None:
+        """Say where back and forward lead."""
+        trail, places = self.frame.trail, self.frame.pages.places
+        for act, station, words in (
+            (self.act_back, trail.before, "Back to {}"),
+            (self.act_forward, trail.after, "Forward to {}"),
+        ):
+            act.setEnabled(station is not None)
+            if station is not None:
+                act.setToolTip(words.format(places[station.place].title))
 
     def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802
-        """Stop what is running and close the project; an edit that then fails is told before the window goes."""
+        """Stop what is running and close the project once it has; an edit that then fails is told before."""
         self.release.forget_files()
-        if self.frame.close():
+        if self.leaving.close(self.close):
+            self.kept.keep()
             super().closeEvent(event)
         else:
             event.ignore()

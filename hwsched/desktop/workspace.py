@@ -2,16 +2,21 @@
 
 from collections.abc import Iterable, Mapping
 from pathlib import Path
+from typing import Any, Final
 
 from PySide6.QtCore import QObject, Signal
 
 from hwsched.desktop.parts.set_book import OpeningSet, sets_by_opening
 from hwsched.desktop.project.remains import Remains
 from hwsched.model.project import Project
+from hwsched.operations.changes import Changes
 from hwsched.operations.findings.checking import Checked, Checker, look_again, waiver_book
 from hwsched.operations.findings.waiver_book import WaiverBook
 from hwsched.operations.parts.hardware_sets import hardware_sets
 from hwsched.operations.survey.deliveries import open_counts
+
+_ASIDE: Final = {"person", "attachment"}
+"""Tables of which nothing that is worked out hangs."""
 
 
 class Workspace(QObject):
@@ -50,10 +55,16 @@ class Workspace(QObject):
         self._waivers: tuple[int, WaiverBook | None] | None = None
         self.turn = 0
         """How often something was read anew: what was begun in an earlier turn may be older than what is shown."""
+        self.version = 0
+        """Another one after every change of what amounts and lists of the whole project are worked out from."""
+        self.kept: dict[str, tuple[int, Any]] = {}
+        """What a page worked out of the whole project, by the page's name, and the version it was worked out at."""
+        self.changed.connect(self._on_changed)
 
     def take(self, checked: Iterable[Checked]) -> None:
         """Take over what a background job has read of the whole project."""
         self.turn += 1
+        self.version += 1
         self.checked = {each.given.opening.id: each for each in checked}
         self.read_sets()
         self.questions = open_counts(self.project)
@@ -65,6 +76,7 @@ class Workspace(QObject):
         if not wanted:
             return
         self.turn += 1
+        self.version += 1
         self.questions = open_counts(self.project)
         looked = look_again(self.project, wanted, checker=self.checker, earlier=False)
         found = {each.given.opening.id: each for each in looked}
@@ -78,6 +90,19 @@ class Workspace(QObject):
             self.reloaded.emit()
         else:
             self.touched.emit(frozenset(found))
+
+    def keep(self, name: str, version: int, found: Any) -> None:
+        """Keep what a page has worked out, for the next time that it is asked for."""
+        self.kept[name] = version, found
+
+    def kept_for(self, name: str) -> Any:
+        """Return what a page had worked out; None where it never did, or something it reads has changed since."""
+        version, found = self.kept.get(name, (-1, None))
+        return found if version == self.version else None
+
+    def _on_changed(self, changes: Changes) -> None:
+        if not changes.entities <= _ASIDE:
+            self.version += 1
 
     def waiver_book(self) -> WaiverBook | None:
         """Return the project's waivers; read once a turn, since a unit that is dragged asks at every step."""

@@ -26,6 +26,7 @@ from sqlalchemy import (
 )
 
 from hwsched.model.columns import ExactText, JsonText, json_text
+from hwsched.stopping import asking
 
 Key = TypeVar("Key", str, int)
 """A row's identifier, or a change set's number."""
@@ -163,11 +164,11 @@ def among(
     """
     if ids is None:
         # All at once: fetching row by row costs as much again as reading.
-        yield from connection.execute(query).all()
+        yield from asking(connection.execute(query).all())
         return
     restricted = _restricted(query, column)
     for chunk in chunks(ids):
-        yield from connection.execute(restricted, {_AMONG: chunk}).all()
+        yield from asking(connection.execute(restricted, {_AMONG: chunk}).all())
 
 
 @lru_cache(256)

@@ -45,6 +45,7 @@ from hwsched.model.tables import (
     PART,
     PERSON,
 )
+from hwsched.stopping import asking
 
 Kind = Literal["edit", "undo", "redo"]
 
@@ -466,7 +467,7 @@ class Change:
         links = LINKS[entity]
         made = new_ids(len(rows))
         full: list[dict[str, Any]] = []
-        for index, row in enumerate(rows):
+        for index, row in enumerate(asking(rows)):
             whole = {**blank, **row}
             if whole["id"] is None:
                 whole["id"] = made[index]
@@ -475,7 +476,7 @@ class Change:
             rows, full = [plain(entity, row) for row in rows], [plain(entity, row) for row in full]
         entries: list[dict[str, Any]] = []
         texts: list[bytes] = []
-        for index, (row, whole) in enumerate(zip(rows, full, strict=True)):
+        for index, (row, whole) in enumerate(asking(zip(rows, full, strict=True))):
             opening_id = self._touch(entity, whole)
             if links:
                 self._link(entity, whole)

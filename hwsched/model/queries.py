@@ -46,6 +46,7 @@ from hwsched.model.tables import (
     SUPPLY_TABLE,
 )
 from hwsched.quantities.money import exact_decimal
+from hwsched.stopping import asking
 from hwsched.survey import INHERITED
 from hwsched.telling.natural import natural, upward
 from hwsched.values import (
@@ -288,7 +289,7 @@ def read_inputs(
     stored = read_fits(connection, [opening_id for opening_id, points in rows.items() if len(points) > 1], memory)
     openings = _openings(connection, ids, _RESTING if retired else _OPENINGS)
     closed = closed_rooms(connection, openings)
-    for opening, _ in openings:
+    for opening, _ in asking(openings):
         own_leaves, own_items = tuple(leaves.get(opening.id, ())), tuple(items.get(opening.id, ()))
         done: list[PointFit] = []
         for point in lock_points(own_leaves, own_items, rows.get(opening.id) or [(opening.id, None)]):
@@ -418,7 +419,7 @@ def _children(
     for row in among(connection, query, column, ids):
         grouped[row[0]].append((row[1], make(*row[2:])))
     children: dict[str, list[Any]] = {}
-    for opening_id, rows in grouped.items():
+    for opening_id, rows in asking(grouped.items()):
         if len(rows) > 1:
             rows.sort(key=lambda pair: (pair[0], pair[1].id))
         children[opening_id] = [child for _, child in rows]
@@ -458,7 +459,7 @@ def read_fits(
     contents.update(_engines(connection, engines - contents.keys()))
     contents.update(_readings(connection, readings - contents.keys()))
     whole: dict[tuple[str, str | None], Fit] = {(key, None): fit for key, fit in decoded.items()}
-    for row in rows:
+    for row in asking(rows):
         if (row[2], row[5]) not in whole:
             whole[row[2], row[5]] = _sound("opening_fit", row[0], row[5], partial(_with_battery, decoded[row[2]]))
     return {

@@ -49,6 +49,7 @@ from hwsched.render.typeset import (
     sign_off_height,
 )
 from hwsched.render.views import set_views, views_height
+from hwsched.stopping import asking
 from hwsched.writing import replacing
 
 __all__ = ["Paper", "RenderCancelledError", "lay_out", "new_canvas", "render_pdf"]
@@ -194,7 +195,7 @@ def _closeness(
 def _set_blocks(pages: Pages, blocks: tuple[Block, ...]) -> None:
     before: Block | None = None
     heading = ""
-    for number, held in enumerate(blocks):
+    for number, held in enumerate(asking(blocks)):
         pages.marked = held if isinstance(held, Marked) else None
         block = held.block if isinstance(held, Marked) else held
         since = pages.spot

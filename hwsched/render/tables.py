@@ -12,6 +12,7 @@ from hwsched.render.blocks import TICK, Cell, Column, Table
 from hwsched.render.fonts import width_per_size
 from hwsched.render.pages import Pages
 from hwsched.render.wrap import printable
+from hwsched.stopping import asking
 
 _TICK: Final = 7.0
 _LONGEST_NUMBER: Final = 14
@@ -101,7 +102,7 @@ def set_table(pages: Pages, table: Table, title_shown: bool) -> None:
         table = _abreast(table)
     texts = [
         [cell_text(row[n], table.columns[n].digits) if n < len(row) else "" for n in range(len(table.columns))]
-        for row in table.rows
+        for row in asking(table.rows)
     ]
     if pages.type.door and any(column.run_in for column in table.columns):
         table, texts = _run_in(table, texts)
@@ -124,7 +125,7 @@ def set_table(pages: Pages, table: Table, title_shown: bool) -> None:
     if table.title and not title_shown:
         _caption(pages, table.title)
     _set_rows(pages, table, widths, head, (), 0, head.tall)
-    for number, cells in enumerate(texts):
+    for number, cells in enumerate(asking(texts)):
         row = _row(pages, table, cells, widths, number in table.strong_rows, unders[number])
         height = _height(pages, row)
         # A row that is broken over pages is easily read wrong: it moves whole unless that would leave a third of the
@@ -322,14 +323,14 @@ def column_widths(table: Table, texts: list[list[str]], total: float, sizes: sty
     for number, column in enumerate(table.columns):
         numbers = (
             cell_text(row[number], column.digits)
-            for row in table.rows
+            for row in asking(table.rows)
             if number < len(row) and not isinstance(row[number], str)
         )
         digits = max((width_per_size(text, True, sizes.narrow) for text in numbers), default=0.0) * sizes.table
         title = _widest_word(printable(column.title), True, sizes.narrow) * sizes.table_head
         head = max(title, digits, _TICK) + 2 * sizes.side + 0.5
         body = (
-            max((_widest_word(printable(row[number]), False, sizes.narrow) for row in texts), default=0.0)
+            max((_widest_word(printable(row[number]), False, sizes.narrow) for row in asking(texts)), default=0.0)
             * sizes.table
             * 1.05
         )

@@ -20,6 +20,7 @@ from openpyxl.utils import get_column_letter
 
 from hwsched.render.blocks import Bullets, Cell, Document, Facts, Heading, Paragraph, SignOff, Steps, Table
 from hwsched.render.wrap import printable
+from hwsched.stopping import asking
 from hwsched.writing import replacing, write_archive
 
 _LONGEST_TEXT: Final = 32_000
@@ -257,7 +258,7 @@ def _table_sheet(book: Any, document: Document, name: str, tables: list[Table]) 
     sheet.append(head)
     count = 1
     for table in tables:
-        for number, row in enumerate(table.rows):
+        for number, row in enumerate(asking(table.rows)):
             values: list[Cell] = [row[n] if n < len(row) else None for n in range(len(columns))]
             if several:
                 values.insert(0, table.title)
@@ -303,7 +304,7 @@ def _fitting(values: list[Cell]) -> list[list[Cell]]:
 def _widths(tables: list[Table], titles: list[str], several: bool) -> list[float]:
     longest = [float(len(title)) for title in titles]
     for table in tables:
-        for row in table.rows:
+        for row in asking(table.rows):
             cells = (table.title, *row) if several else row
             for number, value in enumerate(cells[: len(longest)]):
                 if value is None:

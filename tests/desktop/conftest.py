@@ -3,7 +3,7 @@
 import gc
 
 import pytest
-from PySide6.QtCore import QCoreApplication, QEvent, QThread, QTimer
+from PySide6.QtCore import QCoreApplication, QEvent, QSettings, QThread, QTimer
 from PySide6.QtWidgets import QApplication
 from shiboken6 import isValid
 
@@ -26,9 +26,16 @@ def nothing_left_behind(qapp):
 
 
 @pytest.fixture(autouse=True)
+def nothing_chosen_before(tmp_path):
+    """Each test has preferences of its own, in which nothing is chosen."""
+    QSettings.setPath(QSettings.Format.IniFormat, QSettings.Scope.UserScope, str(tmp_path / "chosen"))
+
+
+@pytest.fixture(autouse=True)
 def edits_are_waited_for(monkeypatch):
     """However loaded the machine is, an edit is made when the call comes back; those who test the waiting say so."""
     monkeypatch.setattr(Jobs, "patience_ms", 60_000)
+    monkeypatch.setattr(Jobs, "closing_ms", 60_000)
 
 
 @pytest.fixture(autouse=True)

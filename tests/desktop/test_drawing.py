@@ -202,6 +202,8 @@ def test_places_are_typed_dragged_and_printed(at_work, qtbot, tmp_path, monkeypa
     # The lever, once chosen, is dragged: 40 mm up.
     lever = next(each for each in checked_of(at_work, "M004").given.items if each.kind == "lever")
     press(qtbot, view, KEY.Key_Escape)
+    qtbot.mouseDClick(view, LEFT, pos=view.place_of(UNIT, "inside").toPoint())
+    assert not view.camera.whole
     qtbot.mouseClick(
         sheet.drawing.list.viewport(), LEFT,
         pos=sheet.drawing.list.visualItemRect(
@@ -212,7 +214,6 @@ def test_places_are_typed_dragged_and_printed(at_work, qtbot, tmp_path, monkeypa
             )
         ).center(),
     )  # fmt: skip
-    view.grab()
     start = view.place_of(lever.id, "inside").toPoint()
     end = start - QPoint(0, round(40 * view.camera.factor))
     qtbot.mousePress(view, LEFT, pos=start)

@@ -46,6 +46,51 @@ def test_f2_edits_and_the_focus_stays_in_the_form(at_work, qtbot, facts):
     assert facts.currentItem().text(0) != "Leaf thickness"
 
 
+def type_over(qtbot, form, words):
+    qtbot.keyClick(form, F2)
+    editor = form.findChild(QLineEdit)
+    editor.selectAll()
+    qtbot.keyClicks(editor, words)
+    return editor
+
+
+def test_a_refused_value_stays_beside_its_field_until_it_is_mended(at_work, qtbot, facts):
+    go_to(facts, "Leaf thickness")
+    stood, steps = facts.currentItem().text(1), at_work.frame.state.checked.base
+    for words, shown, notes in (("1 3/4 thick", "1 3/4 thick", 1), ("thick", "thick", 1)):
+        editor = type_over(qtbot, facts, words)
+        with qtbot.waitSignal(editor.destroyed, timeout=5000):
+            qtbot.keyClick(editor, ENTER)
+        assert (facts.currentItem().text(1), facts.currentItem().childCount()) == (shown, notes)
+    assert facts.currentItem().child(0).text(0).startswith("Not taken: ")
+    assert at_work.frame.state.checked.base == steps
+    choose(at_work, "M005")
+    choose(at_work, "M004")
+    go_to(facts, "Leaf thickness")
+    assert facts.currentItem().text(1) == "thick", "it is there when one comes back"
+    facts.setFocus()
+    editor = type_over(qtbot, facts, "1 7/8")
+    with qtbot.waitSignal(editor.destroyed, timeout=5000):
+        qtbot.keyClick(editor, ENTER)
+    idle(qtbot, at_work)
+    assert (facts.currentItem().text(1), facts.currentItem().childCount()) == ('1 7/8"', 0)
+    assert stood != '1 7/8"'
+
+
+def test_a_command_given_while_typing_leaves_the_text(at_work, qtbot, facts):
+    go_to(facts, "Leaf thickness")
+    editor = type_over(qtbot, facts, "1 7/8")
+    qtbot.keyClick(editor, Qt.Key.Key_F5)
+    assert at_work.frame.jobs.busy
+    idle(qtbot, at_work)
+    assert editor.isVisible()
+    assert editor.text() == "1 7/8"
+    with qtbot.waitSignal(editor.destroyed, timeout=5000):
+        qtbot.keyClick(editor, ENTER)
+    idle(qtbot, at_work)
+    assert facts.currentItem().text(1) == '1 7/8"'
+
+
 def test_an_arrow_key_looks_at_the_next_word_and_enter_takes_one(at_work, qtbot, facts):
     go_to(facts, "Hand")
     before = facts.currentItem().text(1)

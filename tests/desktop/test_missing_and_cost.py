@@ -206,3 +206,29 @@ def test_an_empty_project_opens_every_window(qtbot, tmp_path):
     assert not window.frame.side.windows[MissingWindow].write.isEnabled()
     window.close()
     assert not window.frame.side.windows
+
+
+def test_costs_are_kept_while_nothing_they_read_has_changed(at_work, qtbot):
+    ways, jobs = at_work.beside.acts, at_work.frame.jobs
+
+    def reckoned():
+        idle(qtbot, at_work)
+        return [each.title for each in jobs.log.entries].count("Reckoning")
+
+    ways["cost"].trigger()
+    assert reckoned() == 1
+    said = at_work.frame.pages.windows[CostWindow].said.text()
+    ways["sets"].trigger()
+    ways["cost"].trigger()
+    assert reckoned() == 1, "seen again"
+    at_work.frame.pages.windows[CostWindow].close()
+    at_work.people.list_person("Ben", "viewer")
+    ways["cost"].trigger()
+    assert reckoned() == 1, "opened again; who works on it costs nothing"
+    assert at_work.frame.pages.windows[CostWindow].said.text() == said
+    opening = at_work.frame.state.chosen
+    at_work.opening.type_fact("opening", opening, "wave", "7")
+    assert "reckon again" in at_work.frame.pages.windows[CostWindow].said.text()
+    ways["sets"].trigger()
+    ways["cost"].trigger()
+    assert reckoned() == 2

@@ -115,7 +115,7 @@ def test_siting_is_compared_and_accepted(at_work, qtbot, power):
     at_work.fitting.fit()
     idle(qtbot, at_work)
     qtbot.mouseClick(power.propose, LEFT)
-    siting = power.beside.windows[SitingWindow]
+    siting = at_work.frame.pages.windows[SitingWindow]
     siting.building.setCurrentText("Mill House")
     assert not siting.take.isEnabled()
     qtbot.mouseClick(siting.work, LEFT)
@@ -139,7 +139,7 @@ def test_a_plan_of_a_circuit_is_shown_and_accepted_as_one_step(at_work, qtbot, p
     idle(qtbot, at_work)
     power.tree.setCurrentItem(line(power, "M316"))
     qtbot.mouseClick(power.plan_runs, LEFT)
-    planning = power.beside.windows[LayoutWindow]
+    planning = at_work.frame.pages.windows[LayoutWindow]
     assert planning.what.currentText().startswith("Only circuit")
     planning.aim.setCurrentIndex(planning.aim.findData("least-wire"))
     qtbot.mouseClick(planning.work, LEFT)

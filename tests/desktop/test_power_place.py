@@ -360,7 +360,7 @@ def test_the_siting_is_pinned_compared_stopped_and_accepted(at_work, qtbot, powe
     m316 = checked_of(at_work, "M316").given.opening.id
     at_work.frame.edit(lambda: set_route(at_work.frame.state.workspace.project, m316, mill_3, who="t", pinned=True))
     qtbot.mouseClick(power.propose, LEFT)
-    siting = power.beside.windows[SitingWindow]
+    siting = at_work.frame.pages.windows[SitingWindow]
     assert siting.building.currentText() == "Mill House", "the building of what is chosen is offered first"
     qtbot.mouseClick(siting.work, LEFT)
     idle(qtbot, at_work)
@@ -391,8 +391,9 @@ def test_the_siting_is_pinned_compared_stopped_and_accepted(at_work, qtbot, powe
     qtbot.mouseClick(siting.take, LEFT)
     idle(qtbot, at_work)
     assert steps(at_work) == before + 1, "what is laid and the fits are one step"
-    assert line(power, "M316").parent().parent() is line(power, "MILL-3")
     assert checked_of(at_work, "M316").stored
+    at_work.act_back.trigger()
+    assert line(power, "M316").parent().parent() is line(power, "MILL-3")
     at_work.history.act_undo.trigger()
     idle(qtbot, at_work)
     assert line(power, "M316").parent().parent() is line(power, "MILL-1")

@@ -89,12 +89,17 @@ def test_a_window_that_is_closed_meanwhile_takes_nothing_along(at_work, qtbot):
     at_work.findings.act_rulebook.trigger()
     window = at_work.frame.side.windows[RulebookWindow]
     project, go, heard = at_work.frame.state.workspace.project, threading.Event(), []
+    written = threading.Event()
 
     def work(_progress, cancelled):
+        made = add_opening(project, {"mark": "LATE"}, who="t")
+        written.set()
         go.wait(30)
-        return add_opening(project, {"mark": "LATE"}, who="t"), cancelled()
+        return made, cancelled()
 
     window.run("Slow work", work, heard.append)
+    # What is asked to stop before it has written writes nothing more.
+    assert written.wait(30)
     window.close()
     qtbot.waitUntil(lambda: not isValid(window))
     assert at_work.frame.jobs.busy, "closing a window does not hold the screen until its work is done"

@@ -86,8 +86,9 @@ def test_an_opening_that_comes_and_goes(at_work, qtbot, other):
     comes(qtbot, lambda: at_work.openings.register.total() == before)
 
 
-def test_windows_beside_the_main_one_follow_too(at_work, qtbot, other):
-    for action in (at_work.beside.acts["sets"], at_work.findings.act_waivers, at_work.power.act_power):
+def test_pages_follow_too_and_catch_up_as_they_are_seen(at_work, qtbot, other):
+    ways = (at_work.beside.acts["sets"], at_work.findings.act_waivers, at_work.power.act_power)
+    for action in (*ways, ways[0]):
         action.trigger()
     line = Line("unit", checked_of(at_work, "M004").fit.part("unit").part)
     make_set(other, "HS-BEN", [line], who="ben", openings=[id_of(other, "M004")])
@@ -96,8 +97,10 @@ def test_windows_beside_the_main_one_follow_too(at_work, qtbot, other):
     finding = next(f for f in checked_of(at_work, "M005").findings if not f.waived)
     waive(other, finding.rule, person="Ben", reason="seen", who="ben", opening_id=id_of(other, "M005"))
     comes(qtbot, lambda: any(f.waived_by.startswith("Ben") for f in checked_of(at_work, "M005").findings))
+    ways[1].trigger()
     waivers = at_work.frame.side.windows[WaiversWindow]
     comes(qtbot, lambda: waivers.list.topLevelItemCount() == 1)
+    ways[2].trigger()
     power = at_work.frame.side.windows[PowerWindow]
     connected_devices = set(power.facts.connected())
     disconnect_openings(other, [next(iter(connected_devices))], who="ben")

@@ -94,11 +94,14 @@ def test_an_edit_is_checked_at_once_and_undone(window, qtbot):
 
 def test_a_wrong_value_is_refused_with_its_cure_and_nothing_changes(window, qtbot):
     choose(window, "M004")
-    shown = fact_cell(window, "Leaf thickness").text(1)
-    window.sheet.edited.emit("leaf", "x", "thickness_mm", "thick")
-    assert "thick" in window.frame.telling.told.text()
-    window.frame.telling.told.close()
-    assert fact_cell(window, "Leaf thickness").text(1) == shown
+    item = fact_cell(window, "Leaf thickness")
+    shown, stands = item.text(1), window.frame.state.checked.given.leaves[0].thickness_mm
+    window.sheet.edited.emit("leaf", window.frame.state.checked.given.leaves[0].id, "thickness_mm", "thick")
+    item = fact_cell(window, "Leaf thickness")
+    assert item.text(1) == "thick", "what was typed is not thrown away"
+    assert "thick" in item.child(0).text(0)
+    assert item.child(0).text(0).endswith(f"{shown} stands.")
+    assert window.frame.state.checked.given.leaves[0].thickness_mm == stands
 
 
 def test_fit_and_print_run_off_the_screens_thread(window, qtbot, tmp_path):
@@ -188,6 +191,13 @@ def drag(qtbot, window, right_mm, up_mm):
 
     view = window.sheet.view
     view.grab()
+    # From near, since from afar a pixel is many millimetres.
+    QTest.mouseDClick(
+        view,
+        Qt.MouseButton.LeftButton,
+        Qt.KeyboardModifier.NoModifier,
+        view.place_of("unit", "inside").toPoint(),
+    )
     start = view.place_of("unit", "inside").toPoint()
     px = view.camera.factor
     end = start + QPoint(round(right_mm * px), round(-up_mm * px))

@@ -235,6 +235,7 @@ from hwsched.desktop.window import Window
 window = Window("ann")
 assert window.beside.acts["marks"].text() == "Marks"
 assert any(window.beside.acts["marks"] in each.menu().actions() for each in window.menuBar().actions())
+assert [each.title for each in window.frame.finder.find("marks") if each.kind == "Place"] == ["Marks"]
 """,
         ("tests/house/test_desktop.py",),
     ),

@@ -8,7 +8,7 @@ import hwsched.desktop
 
 ROOT = Path(hwsched.desktop.__file__).parent
 TOKENS = "tokens.py"
-HEX = re.compile(r"#[0-9a-fA-F]{3,8}\b")
+IN_TEXT = re.compile(r"#[0-9a-fA-F]{3,8}\b|\b[1-9][0-9]*(px|pt)\b")
 # Calls whose numbers are colours or pixels.
 COLOURS = {"QColor", "fromHsl", "fromHsv", "fromRgb", "fromRgba", "setNamedColor"}
 SIZES = {
@@ -86,7 +86,7 @@ def names(node):
     """Whether a piece of a program names a colour or a size."""
     match node:
         case ast.Constant(value=str(text)):
-            return bool(HEX.search(text))
+            return bool(IN_TEXT.search(text))
         case ast.Attribute(attr="GlobalColor"):
             return True
         case ast.Call(func=ast.Attribute(attr=name) | ast.Name(id=name)) if name in COLOURS | SIZES:
@@ -107,8 +107,9 @@ def test_nothing_but_the_tokens_names_a_colour_or_a_size():
 
 
 def test_a_colour_and_a_size_are_found(tmp_path):
-    for line in ('QColor("#a3200d")', "x.setSpacing(7)", "QColor(1, 2, 3)", "x.resize(900, 600)", "Qt.GlobalColor.red"):
-        path = tmp_path / "one.py"
+    path = tmp_path / "one.py"
+    found = ('QColor("#a3200d")', "QColor(1, 2, 3)", "Qt.GlobalColor.red")
+    for line in (*found, "x.setSpacing(7)", "x.resize(900, 600)", "'a { padding: 3px }'"):
         path.write_text(line, encoding="utf-8")
         assert named(path) == [1], line
     fine = ("x.setContentsMargins(0, 0, 0, 0)", "x.setSpacing(SPACE.small)", "x.setFixedWidth(wide(24))")

@@ -14,6 +14,7 @@ PAGE = ROOT / "resources" / "handbook" / "words.md"
 STILL = {"fewest_kinds": {"hwsched/cli"}, "given": {"*"}, "place_supplies": {"*"}}
 # Old words that mean something else elsewhere: where they may stand.
 ELSEWHERE = {
+    "Place": ("hwsched/desktop/", "tests/desktop/"),
     "site": ("tests/house/test_packs.py",),
     "lay": ("hwsched/calc/power/conductor.py", "tests/calc/oracles/spice.py"),
     "doubts": ("hwsched/exchange/workbook.py", "tests/exchange/test_workbook.py"),

@@ -11,7 +11,11 @@ if TYPE_CHECKING:
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("project", nargs="?", help="project file (.hwsched) or database URL")
-    parser.add_argument("--who", default="", help="who is at work, for the journal (default: the login name)")
+    parser.add_argument(
+        "--who",
+        default="",
+        help="who is at work, for the journal (default: the name in the desktop's settings, else the login name)",
+    )
 
 
 def _run(arguments: argparse.Namespace) -> int:
@@ -43,7 +47,7 @@ def _run(arguments: argparse.Namespace) -> int:
         # Qt would abort the process next.
         os._exit(CANNOT_OPEN)
 
-    return run_desktop(arguments.project, who(arguments), cannot_open=cannot_open)
+    return run_desktop(arguments.project, arguments.who, login=who(arguments), cannot_open=cannot_open)
 
 
 VERB = Verb(_arguments, _run)

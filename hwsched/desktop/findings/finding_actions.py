@@ -4,10 +4,7 @@ from collections.abc import Callable
 
 from PySide6.QtCore import Qt
 
-from hwsched.desktop.findings.rulebook_window import RulebookWindow
 from hwsched.desktop.findings.waive_dialog import Accepted, WaiveDialog
-from hwsched.desktop.findings.waivers_window import WaiversWindow
-from hwsched.desktop.findings.why_window import WhyWindow
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.subject import Subject
 from hwsched.operations.findings.waiver_book import facts_of, input_of
@@ -31,10 +28,7 @@ class FindingActions(Subject):
         super().__init__(frame)
         self._point = point
         self.waiver: WaiveDialog | None = None
-        self.act_rulebook = self.action(
-            "Rulebook", "Every rule, its limits in force, off or on", self.show_rulebook, "project"
-        )
-        self.act_waivers = self.action("Waivers", "Who accepted which finding, and why", self.show_waivers, "project")
+        self.act_rulebook, self.act_waivers = self.way_to("rulebook"), self.way_to("waivers")
 
     def ask_waiver(self, finding: Finding) -> None:
         """Ask who accepts a finding of the chosen opening, and why."""
@@ -99,28 +93,15 @@ class FindingActions(Subject):
                 lambda base: unwaive(workspace.project, ids, who=workspace.who, base=base), checked.base
             )  # fmt: skip
 
-    def show_waivers(self) -> None:
-        """Show all waivers."""
-        self.frame.side.show(WaiversWindow, lambda desk: WaiversWindow(desk, self.frame.window))
-
     def show_why(self, about: str, line: str = "") -> None:
         """Show the chain behind a role, place, holes or rule of the chosen opening."""
         checked = self.state.checked
-        window = self.frame.side.show(WhyWindow, lambda desk: WhyWindow(desk, self.frame.window))
-        if window is not None and checked is not None:
-            mark = checked.given.opening.mark
+        if checked is not None:
             at = self._point()
-            self.frame.telling.guarded(
-                lambda: window.ask(mark, about, line, at.given.point.name if at is not None else "")
-            )
-
-    def show_rulebook(self) -> None:
-        """Show the rulebook."""
-        self.frame.side.show(RulebookWindow, lambda desk: RulebookWindow(desk, self.frame.window))
+            point = at.given.point.name if at is not None else ""
+            self.frame.go("why", (checked.given.opening.mark, about, line, point))
 
     def show_rule(self, rule: str) -> None:
         """Show a rule in the rulebook."""
         if in_rulebook(rule) is not None:
-            window = self.frame.side.show(RulebookWindow, lambda desk: RulebookWindow(desk, self.frame.window))
-            if window is not None:
-                window.choose(rule)
+            self.frame.go("rulebook", rule)

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.operations.project.history import newest
 from hwsched.operations.project.reading_settings import settings_of
@@ -277,3 +278,12 @@ class RulebookWindow(ToolWindow):
 
 def _count(number: int, word: str) -> str:
     return f"{number} {word}{'' if number == 1 else 's'}"
+
+
+RULES_PAGE = SidePlace(
+    "rulebook",
+    "Rulebook",
+    "Every rule, its limits in force, off or on",
+    RulebookWindow,
+    told=RulebookWindow.choose,
+)

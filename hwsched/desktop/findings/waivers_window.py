@@ -3,6 +3,7 @@
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHeaderView, QTreeWidget, QTreeWidgetItem, QWidget
 
+from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.operations.findings.waivers import unwaive, waivers
 from hwsched.operations.project.history import newest
@@ -82,3 +83,6 @@ class WaiversWindow(ToolWindow):
     def _show_opening(self, item: QTreeWidgetItem) -> None:
         if item.data(0, _OPENING):
             self.desk.select([str(item.data(0, _OPENING))])
+
+
+WAIVERS = SidePlace("waivers", "Waivers", "Who accepted which finding, and why", WaiversWindow, within="openings")

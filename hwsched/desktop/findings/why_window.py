@@ -4,6 +4,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QTreeWidgetItem, QWidget
 
+from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.desktop.wrapping import WrappingTree
 from hwsched.model.errors import ChangeError
@@ -45,6 +46,10 @@ class WhyWindow(ToolWindow):
         self.copy = self.button("Copy", self.copy_text, "The selected lines, or the whole chain")
         self.foot.addWidget(self.rule)
         self.foot.addWidget(self.copy)
+
+    def tell(self, about: tuple[str, str, str, str]) -> None:
+        """Tell about mark, thing, line and lock point."""
+        self.ask(*about)
 
     def ask(self, mark: str, about: str, line: str = "", point: str = "") -> None:
         """Tell about one thing of an opening, or of a lock point of it, and point at the line that begins so.
@@ -132,3 +137,8 @@ class WhyWindow(ToolWindow):
         rule = self._rule()
         if rule is not None:
             self.desk.show_rule(rule)
+
+
+WHY = SidePlace(
+    "why", "Why?", "The reasons behind a result", WhyWindow, within="openings", told=WhyWindow.tell, listed=False
+)

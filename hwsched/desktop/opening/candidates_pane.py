@@ -38,9 +38,7 @@ class CandidatesPane(QWidget):
         self.title = QLabel()
         self.title.setTextFormat(Qt.TextFormat.PlainText)
         self.title.setWordWrap(True)
-        self.table = _Table(
-            ("", "Part", "Why not, or what else changes", "Cost", "Stock"), 2, {3: wide(11), 4: wide(7)}
-        )
+        self.table = _Table(("", "Part", "Why not, or changes", "Cost", "Stock"), 2, {3: wide(11), 4: wide(7)})
         self.table.setAccessibleName("Candidates")
         self.table.setToolTip("Double click, or Enter: this part is chosen by hand")
         self.table.taken.connect(self._take)
@@ -83,7 +81,7 @@ class CandidatesPane(QWidget):
         rows = [
             (
                 "now" if each.present else "fits" if each.fits else "to measure" if each.unknown else "does not fit",
-                f"{each.part}\n{each.description}",
+                each.part,
                 _words(each, style),
                 _cost(each),
                 "" if each.stock is None else f"{each.stock:g}",
@@ -91,6 +89,10 @@ class CandidatesPane(QWidget):
             for each in found
         ]
         self.table.show_rows(rows, aside={at for at, each in enumerate(found) if not each.fits})
+        for row, each in enumerate(found):
+            cell = self.table.item(row, 1)
+            if cell is not None:
+                cell.setToolTip(each.description)
         if rows:
             self.table.selectRow(0)
             self.table.setCurrentCell(0, 1)

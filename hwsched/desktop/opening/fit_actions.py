@@ -4,11 +4,12 @@ from collections.abc import Callable
 
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.jobs import Cancelled, Progress
-from hwsched.desktop.opening.upgrade_window import UpgradeWindow
-from hwsched.desktop.opening.what_if_window import WhatIfWindow
+from hwsched.desktop.ran import Report
 from hwsched.desktop.subject import Subject
 from hwsched.operations.changes import Changes
 from hwsched.operations.opening.fitting_openings import FitOutcome, fit_openings
+from hwsched.rules.wording import label_of
+from hwsched.values import Fit
 
 
 class FitActions(Subject):
@@ -25,15 +26,17 @@ class FitActions(Subject):
     def __init__(self, frame: Frame, in_view: Callable[[], list[str]]) -> None:
         super().__init__(frame)
         self._in_view = in_view
-        self.act_fit = self.action("Fit", "Work out parts, place, cable, power and holes", self.fit, "openings", "F5")
-        self.act_check = self.action("Check", "Let every rule speak again", self.check, "openings", "F6")
-        self.act_what_if = self.action("What if?", "Compare before anything is changed", self.show_what_if, "project")
-        self.act_upgrade = self.action(
-            "Since the upgrade",
-            "What this version says otherwise than an earlier one",
-            self.show_since_upgrade,
-            "project",
+        self.act_fit = self.action(
+            "Fit",
+            "Work out parts, place, cable, power and holes",
+            self.fit,
+            "openings",
+            "F5",
+            acts_on="in view",
+            icon="fit",
         )
+        self.act_check = self.action("Check", "Let every rule speak again", self.check, "openings", "F6", icon="check")
+        self.act_what_if, self.act_upgrade = self.way_to("what-if"), self.way_to("upgrade")
 
     def fit(self) -> None:
         """Fit the openings that are shown; those whose fit is another one are read anew."""
@@ -50,18 +53,33 @@ class FitActions(Subject):
             if kept:
                 self.frame.say(f"{kept} released openings keep what an earlier version worked out", 15000)
 
-        self.jobs.run(f"Fitting {len(ids)} openings", work, then)
+        self.jobs.run(f"Fitting {len(ids)} openings", work, then, tells=_report)
 
     def check(self) -> None:
         """Read and check everything anew."""
         self.frame.following.reload()
 
-    def show_what_if(self) -> None:
-        """Show what would be different."""
-        self.frame.side.show(WhatIfWindow, lambda desk: WhatIfWindow(desk, self.frame.window))
-
     def show_since_upgrade(self) -> None:
         """Show what this version says otherwise than the one that worked out the stored fits."""
-        window = self.frame.side.show(UpgradeWindow, lambda desk: UpgradeWindow(desk, self.frame.window))
-        if window is not None and window.found is None:
-            window.compare()
+        self.frame.go("upgrade")
+
+
+def _report(done: tuple[Changes, list[FitOutcome]]) -> Report:
+    """Say how many openings fit, and why the others do not."""
+    outcomes = done[1]
+    fit = sum(each.fit.status == "fits" for each in outcomes)
+    kept = sum(each.kept for each in outcomes)
+    words = f"{fit:,} of {len(outcomes):,} openings fit" if outcomes else ""
+    if kept:
+        words += f", {kept:,} released ones keep what an earlier version worked out"
+    left = [(each.given.opening.mark, why_not(each.fit)) for each in outcomes if each.fit.status != "fits"]
+    return Report(words, tuple(left), openings=tuple(each.given.opening.id for each in outcomes))
+
+
+def why_not(fit: Fit) -> str:
+    """Say in a line why an opening does not fit, or what is to be measured first."""
+    if fit.status == "to-measure":
+        needed = dict.fromkeys(label_of(each.fact) for each in fit.needs)
+        return f"to measure: {', '.join(needed)}" if needed else "to measure"
+    nearest = fit.nearest_miss or next(iter(fit.refused), None)
+    return f"does not fit: {nearest.part}: {nearest.reason}" if nearest is not None else "does not fit"

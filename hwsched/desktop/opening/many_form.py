@@ -4,7 +4,15 @@ from collections.abc import Sequence
 from typing import Final
 
 from PySide6.QtCore import QAbstractItemModel, Qt, Signal
-from PySide6.QtWidgets import QComboBox, QLineEdit, QStyledItemDelegate, QStyleOptionViewItem, QTreeWidgetItem, QWidget
+from PySide6.QtWidgets import (
+    QComboBox,
+    QHeaderView,
+    QLineEdit,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QTreeWidgetItem,
+    QWidget,
+)
 
 from hwsched.attributes import Attribute
 from hwsched.desktop.survey.facts_form import ATTRIBUTE, FactDelegate, FactsForm, Index
@@ -62,6 +70,7 @@ class ManyForm(FactsForm):
         super().__init__(parent)
         self.setAccessibleName("Facts of the selected openings")
         self.setHeaderLabels(["Fact", "Value of all"])
+        self.header().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
         self.setItemDelegate(_ManyDelegate(self))
         self.facts: tuple[SharedFact, ...] = ()
         self._typed: tuple[SharedFact, str] | None = None

@@ -8,6 +8,7 @@ from hwsched.desktop.frame import Frame
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.opening.opening_sheet import OpeningSheet
 from hwsched.desktop.subject import Subject
+from hwsched.model.errors import ChangeError, DuplicateValueError, ValueRefusedError
 from hwsched.operations.changes import Changes
 from hwsched.operations.opening.candidates import Candidate, candidates
 from hwsched.operations.opening.hand_choices import choose_part, release_part
@@ -43,18 +44,29 @@ class OpeningActions(Subject):
         """The question whether openings are removed."""
         self.act_add = self.action("Add opening", "Add an opening by hand", self.ask_opening, "project")
         self.act_item = self.action(
-            "Add existing item", "Add an existing item to the chosen opening", self.ask_item, "openings"
+            "Add existing item",
+            "Add an existing item to the chosen opening",
+            self.ask_item,
+            "openings",
+            acts_on="chosen",
         )
         self.act_remove = self.action(
-            "Remove openings", "Remove the selected openings with all their facts", self.ask_removal, "openings"
+            "Remove openings",
+            "Remove the selected openings with all their facts",
+            self.ask_removal,
+            "openings",
+            acts_on="selected",
         )
         self.act_retire = self.action(
             "Retire openings",
             "Let the selected openings rest that the building has no more; they can be brought back",
             self.ask_retiring,
             "openings",
+            acts_on="selected",
         )
         sheet.edited.connect(self.type_fact)
+        sheet.facts.given_up.connect(lambda: self.state.show_again())
+        self.state.leaving.connect(sheet.facts.refused.clear)
         sheet.facts.echoed.connect(lambda words: frame.say(words, 0))
         sheet.wants_part.connect(self.ask_part)
         sheet.candidates.chosen.connect(self.take_candidate)
@@ -66,7 +78,8 @@ class OpeningActions(Subject):
     def enable(self) -> None:
         """Let what is possible at present be done."""
         super().enable()
-        self.sheet.facts.setEnabled(not self.jobs.busy and self.state.workspace is not None)
+        # Not while there is no project; during a job a person goes on typing, and the edit is made after it.
+        self.sheet.facts.setEnabled(self.state.workspace is not None)
 
     def _show_sheet(self) -> None:
         if self.state.workspace is not None:
@@ -154,13 +167,26 @@ class OpeningActions(Subject):
             )
 
     def type_fact(self, entity: str, row: str, attribute: str, text: str) -> None:
-        """Take what was typed for a fact of the chosen opening."""
-        workspace = self.state.workspace
-        if workspace is not None:
-            self.frame.edit_seen(
-                lambda base: type_in(workspace.project, entity, row, attribute, text, who=workspace.who, base=base),
-                self.sheet.facts.seen,
-            )
+        """Take what was typed for a fact of the chosen opening; refused it stays beside its field with the reason."""
+        workspace, facts = self.state.workspace, self.sheet.facts
+        if workspace is None:
+            return
+
+        def act(base: int | None) -> Changes | ChangeError:
+            try:
+                return type_in(workspace.project, entity, row, attribute, text, who=workspace.who, base=base)
+            except (ValueRefusedError, DuplicateValueError) as refused:
+                return refused
+
+        def then(done: Changes | ChangeError) -> None:
+            if isinstance(done, ChangeError):
+                facts.refused.keep((entity, row, attribute), text, str(done))
+                self.frame.say(f"Not taken: {done}")
+                self.state.show_again()
+            elif facts.refused.forget((entity, row, attribute)):
+                self.state.show_again()
+
+        self.frame.edit_seen(act, facts.seen, then)
 
     def ask_opening(self) -> None:
         """Ask for a mark and add an opening."""

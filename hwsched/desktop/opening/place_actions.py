@@ -35,6 +35,7 @@ class PlaceActions(Subject):
             "Leave the place of the chosen opening's unit to the fit again",
             self.release_unit,
             "openings",
+            acts_on="chosen",
         )
         sheet.unit_dragged.connect(self._on_unit_dragged)
         sheet.unit_dropped.connect(self.move_unit)

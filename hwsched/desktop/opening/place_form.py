@@ -1,10 +1,10 @@
 """The place of what is chosen, as numbers that can be typed, and what it costs; refusals stand beside it."""
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QBoxLayout, QGridLayout, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from hwsched.desktop.opening.drawing_state import Thing
-from hwsched.desktop.tokens import SPACE
+from hwsched.desktop.tokens import SPACE, wide
 from hwsched.drawings.layers import UNIT
 
 
@@ -24,6 +24,7 @@ class PlaceForm(QWidget):
         self.labels = (QLabel(), QLabel())
         for row, (field, label) in enumerate(zip((self.across, self.up), self.labels, strict=True)):
             label.setBuddy(field)
+            field.setMinimumWidth(wide(10))
             field.returnPressed.connect(self._take)
             grid.addWidget(label, row, 0)
             grid.addWidget(field, row, 1)
@@ -49,27 +50,16 @@ class PlaceForm(QWidget):
             label.setTextFormat(Qt.TextFormat.PlainText)
             label.setAccessibleName(words)
             label.setTextInteractionFlags(Qt.TextInteractionFlag.TextSelectableByMouse)
-        left, right = QVBoxLayout(), QVBoxLayout()
-        left.addWidget(self.where)
-        left.addLayout(grid)
-        left.addLayout(buttons)
-        for each in (self.told, self.costs, self.measured):
-            right.addWidget(each)
-        self._halves = QBoxLayout(QBoxLayout.Direction.LeftToRight)
-        for half in (left, right):
-            half.setSpacing(SPACE.hair)
-            half.addStretch(1)
-            self._halves.addLayout(half, 1)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(SPACE.small, SPACE.hair, SPACE.hair, SPACE.hair)
-        layout.addLayout(self._halves)
+        layout.setSpacing(SPACE.hair)
+        layout.addWidget(self.where)
+        layout.addLayout(grid)
+        layout.addLayout(buttons)
+        for each in (self.told, self.costs, self.measured):
+            layout.addWidget(each)
         layout.addStretch(1)
         self.enable(None)
-
-    def turn(self, *, upright: bool) -> None:
-        """Let what the place costs stand under the fields, or beside them."""
-        ways = QBoxLayout.Direction
-        self._halves.setDirection(ways.TopToBottom if upright else ways.LeftToRight)
 
     def show_place(self, across: str, up: str) -> None:
         """Show where it stands; what a person is typing is left alone while it stands there."""

@@ -1,5 +1,6 @@
 """The drawing on the screen: both faces, edge and section, looked at and worked in by mouse and keys."""
 
+from dataclasses import replace
 from typing import Final
 
 from PySide6.QtCore import QPointF, QRectF, QSize, Qt, Signal
@@ -212,11 +213,16 @@ class SceneView(QWidget):
             self.let_go()
 
     def mouseDoubleClickEvent(self, event: QMouseEvent) -> None:  # noqa: N802
-        """Look at what was clicked, or at all."""
-        if self.state.chosen and self.camera is None:
-            self.look_at(self.state.chosen)
-        else:
-            self.see_all()
+        """Look at what was clicked; on the ground beside all things, at all."""
+        camera, at = self.look(), event.position()
+        if camera is not None:
+            x, y = camera.to_scene(at.x(), at.y())
+            thing = self._under(x, y) or self.state.thing_at(x, y, _CLICK_PX / camera.factor)
+            self.state.choose(thing)
+            if thing:
+                self.look_at(thing)
+            else:
+                self.see_all()
         event.accept()
 
     def _under(self, x: float, y: float) -> str:
@@ -253,9 +259,11 @@ class SceneView(QWidget):
             self.state.measure_point(*camera.to_scene(at.x(), at.y()), _REACH_PX / camera.factor)
 
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
-        """Keep all in sight where all was."""
+        """Keep all in sight where all was, else the place that is looked at."""
         super().resizeEvent(event)
-        self.camera = None
+        camera = self.camera
+        near = camera is not None and not camera.whole
+        self.camera = replace(camera, wide_px=self.width(), tall_px=self.height()) if near and camera else None
 
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
         """Paint."""

@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QCheckBox, QHeaderView, QLabel, QTreeWidget, QTreeWidgetItem, QWidget
 
 from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.survey.register import status_word
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.operations.opening.fit_differences import in_words
@@ -60,6 +61,11 @@ class UpgradeWindow(ToolWindow):
         self.again.setEnabled(self.idle)
         self.released.setEnabled(self.idle)
         self.take.setEnabled(self.idle and self.found is not None and bool(self.found.fresh))
+
+    def compare_first(self) -> None:
+        """Compare, unless it was done already."""
+        if self.found is None:
+            self.compare()
 
     def compare(self) -> None:
         """Work out anew what an earlier version has worked out, and compare."""
@@ -122,3 +128,13 @@ class UpgradeWindow(ToolWindow):
         opening = str((item.parent() or item).data(0, _ID) or "")
         if opening:
             self.desk.select([opening])
+
+
+UPGRADE = SidePlace(
+    "upgrade",
+    "Since the upgrade",
+    "What this version says otherwise than an earlier one",
+    UpgradeWindow,
+    within="openings",
+    shown=UpgradeWindow.compare_first,
+)

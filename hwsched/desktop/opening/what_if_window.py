@@ -8,6 +8,7 @@ from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.opening.differences import Differences, summary
 from hwsched.desktop.opening.question_form import QuestionForm
 from hwsched.desktop.opening.scope_box import ScopeBox
+from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.operations.opening.what_if import Answer, accept_answer, successors, what_if
 from hwsched.operations.shown import ShownOtherwiseError
@@ -136,3 +137,6 @@ class WhatIfWindow(ToolWindow):
         opening = self.differences.opening_of(item)
         if opening:
             self.desk.select([opening])
+
+
+WHAT_IF = SidePlace("what-if", "What if?", "Compare before anything is changed", WhatIfWindow, within="openings")

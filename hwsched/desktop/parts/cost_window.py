@@ -16,7 +16,6 @@ from hwsched.documents.parts.cost_estimate import totals
 from hwsched.documents.view import ProjectView
 from hwsched.fitting.costing import terms_of
 from hwsched.operations.changes import Changes
-from hwsched.operations.findings.checking import Checker
 from hwsched.operations.parts.cost_terms import set_terms
 from hwsched.operations.project.history import newest
 from hwsched.operations.release.project_view import project_view
@@ -65,7 +64,7 @@ class CostWindow(ToolWindow):
         if self._fresh:
             self._fresh = False
             self.reckon()
-        elif self._view is not None:
+        elif self._view is not None and self.desk.workspace.kept_for(COST.name) is None:
             self.said.setText("The project has changed since; reckon again.")
         self.enable()
 
@@ -77,18 +76,31 @@ class CostWindow(ToolWindow):
 
     def reckon(self) -> None:
         """Reckon what the project costs as it stands, off the screen's thread."""
-        project = self.desk.workspace.project
+        workspace = self.desk.workspace
+        project, version = workspace.project, workspace.version
 
         def work(progress: Progress, _cancelled: Cancelled) -> Any:
             base = newest(project)
-            view = project_view(project, checker=Checker(), progress=progress)
+            view = project_view(project, checker=workspace.checker, progress=progress)
             try:
                 return view, base, {way: totals(view, way) for way, _ in _WAYS}
             except InputError as error:
                 # Parts in several currencies, and the project has none of its own.
                 return view, base, f"{error.field} {error.message}"
 
-        self.run("Reckoning", work, self._on_reckoned)
+        def then(answer: Any) -> None:
+            workspace.keep(COST.name, version, answer)
+            self._on_reckoned(answer)
+
+        self.run("Reckoning", work, then)
+
+    def show_kept(self) -> None:
+        """Show what was reckoned before while nothing it reads has changed; else reckon."""
+        kept = self.desk.workspace.kept_for(COST.name)
+        if kept is None:
+            self.reckon()
+        elif self._view is not kept[0]:
+            self._on_reckoned(kept)
 
     def _on_reckoned(self, answer: Any) -> None:
         view, self._base, found = answer
@@ -156,7 +168,14 @@ class CostWindow(ToolWindow):
         self.edit_seen(act, self._base, then)
 
 
-COST = SidePlace("cost", "Cost", "Totals, and the terms that the project pays", CostWindow, shown=CostWindow.reckon)
+COST = SidePlace(
+    "cost",
+    "Cost",
+    "Totals, and the terms that the project pays",
+    CostWindow,
+    within="parts",
+    shown=CostWindow.show_kept,
+)
 
 
 def _show(table: QTreeWidget, found: Any, *, labour: bool) -> None:

@@ -208,7 +208,9 @@ class FewestWindow(ToolWindow):
         changed.setExpanded(True)
 
 
-FEWEST = SidePlace("fewest", "Fewest different parts", "Few different parts, against cost", FewestWindow)
+FEWEST = SidePlace(
+    "fewest", "Fewest different parts", "Few different parts, against cost", FewestWindow, within="parts"
+)
 
 
 def _row(*widgets: QWidget) -> QHBoxLayout:

@@ -6,6 +6,7 @@ from typing import Any
 from PySide6.QtWidgets import QFileDialog
 
 from hwsched.desktop.frame import Frame
+from hwsched.desktop.ran import Report
 from hwsched.desktop.subject import Subject
 from hwsched.operations.parts.catalogue_export import export_catalogue
 from hwsched.operations.parts.catalogue_import import import_catalogue
@@ -37,13 +38,14 @@ class PartsActions(Subject):
         if workspace is None:
             return
 
-        def then(done: Any) -> None:
-            self.frame.say(f"{done.parts} parts read: {done.added} new, {done.changed} changed")
+        def tells(done: Any) -> Report:
+            return Report(f"{done.parts} parts read: {done.added} new, {done.changed} changed")
 
         self.jobs.run(
             f"Taking in {path.name}",
             lambda _progress, _cancelled: import_catalogue(workspace.project, path, who=workspace.who),
-            then,
+            lambda done: self.frame.say(tells(done).words),
+            tells=tells,
         )
 
     def ask_export(self) -> None:

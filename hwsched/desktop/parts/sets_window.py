@@ -333,7 +333,7 @@ class SetsWindow(ToolWindow):
         self.desk.select([str(item.data(0, _ID))])
 
 
-SETS = SidePlace("sets", "Hardware sets", "Make, propose, change and give hardware sets", SetsWindow)
+SETS = SidePlace("sets", "Hardware sets", "Make, propose, change and give hardware sets", SetsWindow, within="parts")
 
 
 def _openings(count: int) -> str:

@@ -109,7 +109,7 @@ class LayoutWindow(ToolWindow):
         self.stepped.connect(self.told.setText)
         for box in (self.what, self.aim):
             box.currentIndexChanged.connect(lambda _index: self._forget())
-        desk.workspace.changed.connect(self.follow_change)
+        self.listen(desk.workspace.changed, self.follow_change)
         self.enable()
 
     def enable(self) -> None:

@@ -17,7 +17,6 @@ from hwsched.desktop.power.power_facts_form import NewPowerDialog, parts_offered
 from hwsched.desktop.power.power_sheet import PowerSheet, PowerShown
 from hwsched.desktop.power.power_tree import ID, KIND, PowerTree
 from hwsched.desktop.power.siting_window import SitingWindow
-from hwsched.desktop.side_windows import SideWindows
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.desktop.trouble import tell_failure
 from hwsched.operations.power.power_results import opening_levels, power_as_it_stands, power_facts
@@ -46,8 +45,6 @@ class PowerWindow(ToolWindow):
         super().__init__(desk, "Supplies and circuits", parent)
         self.resize(1330, 690)
         self.present = PowerShown()
-        self.beside = SideWindows(self)
-        self.beside.desk = desk
         self._reading = Jobs(self)
         self._reading.failed.connect(lambda failure: tell_failure(failure, self))
         self._again = False
@@ -91,7 +88,7 @@ class PowerWindow(ToolWindow):
         split.setStretchFactor(1, 3)
         self.body.addLayout(row)
         self.body.addWidget(split, 1)
-        desk.workspace.changed.connect(self.follow_change)
+        self.listen(desk.workspace.changed, self.follow_change)
         self.follow()
 
     def follow(self) -> None:
@@ -230,25 +227,27 @@ class PowerWindow(ToolWindow):
         self.edits.take_in(path)
 
     def show_siting(self) -> None:
-        """Show the siting of supplies; one window of it at a time."""
-        self.beside.show(
-            SitingWindow,
-            lambda desk: SitingWindow(desk, self.present.buildings(), self.present.catalogue, self._building(), self),
-        )
+        """Show the siting of supplies."""
+        self.desk.go("siting")
+
+    def siting_page(self) -> SitingWindow:
+        """Return a page that sites supplies, beginning with what is chosen here."""
+        return SitingWindow(self.desk, self.present.buildings(), self.present.catalogue, self._building())
 
     def show_layout(self) -> None:
-        """Show the planning of supplies and runs; one window of it at a time."""
+        """Show the planning of supplies and runs."""
+        self.desk.go("layout")
+
+    def layout_page(self) -> LayoutWindow:
+        """Return a page that plans supplies and runs, beginning with what is chosen here."""
         circuits = [(self._name(circuit.id), circuit.id) for circuit in self.present.facts.circuits]
         chosen = self.tree.above("circuit") or self._building()
-        self.beside.show(
-            LayoutWindow, lambda desk: LayoutWindow(desk, self.present.buildings(), circuits, chosen, self)
-        )
+        return LayoutWindow(self.desk, self.present.buildings(), circuits, chosen)
 
-    def done(self, result: int) -> None:
-        """Close the siting and the planning with it, and wait for what is being read."""
-        self.beside.close()
+    def let_go(self) -> None:
+        """Wait for what is being read, too."""
         self._reading.wait()
-        super().done(result)
+        super().let_go()
 
     def _on_touched(self, _ids: object) -> None:
         """Wait for the change itself, which follows."""

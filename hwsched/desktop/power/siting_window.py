@@ -96,7 +96,7 @@ class SitingWindow(ToolWindow):
         self.stepped.connect(self.told.setText)
         self.building.currentIndexChanged.connect(lambda _index: self._forget())
         self.wire.currentIndexChanged.connect(lambda _index: self._forget())
-        desk.workspace.changed.connect(self.follow_change)
+        self.listen(desk.workspace.changed, self.follow_change)
         self.enable()
 
     def enable(self) -> None:

@@ -1,7 +1,6 @@
 """The daily copies of the project file; one of them is put back on wish, and what was there is kept first."""
 
 from pathlib import Path
-from typing import Protocol, cast
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHeaderView, QMessageBox, QTreeWidget, QTreeWidgetItem, QWidget
@@ -11,11 +10,6 @@ from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.operations.project.backups import list_backups, restore
 
 _NAME = int(Qt.ItemDataRole.UserRole)
-
-
-class _Opens(Protocol):
-    def open_project(self, target: str) -> None:
-        """Open a project and show it."""
 
 
 class CopiesWindow(ToolWindow):
@@ -91,8 +85,8 @@ class CopiesWindow(ToolWindow):
             workspace.close()
             restore(place, name)
 
-        opens = cast("_Opens", getattr(self.parent(), "project"))  # noqa: B009 the main window's subject
-        self.desk.jobs.edit("Putting the copy back", act, lambda _done: opens.open_project(str(place)))
+        opens = self.desk.open_project
+        self.desk.jobs.edit("Putting the copy back", act, lambda _done: opens(str(place)))
 
 
 COPIES = SidePlace("copies", "Copies", "Daily copies of this project, and putting one back", CopiesWindow)

@@ -17,13 +17,20 @@ from hwsched.operations.project.history import history, redo, redo_one, undo, un
 class HistoryActions(Subject):
     """Steps taken back and done again."""
 
+    menu = "Edit"
+
     def __init__(self, frame: Frame) -> None:
         super().__init__(frame)
         self.dialog: HistoryDialog | None = None
         standard = QKeySequence.StandardKey
-        self.act_undo = self.action("Undo", "Take back your last step", self.undo, "project", standard.Undo)
-        self.act_redo = self.action("Redo", "Do again what you took back", self.redo, "project", standard.Redo)
-        self.act_history = self.action("History", "Who changed what, and when", self.show_history, "project", "Ctrl+H")
+        self.act_undo, self.act_redo, self.act_history = (
+            self.action(title, tip, slot, "project", keys, icon=icon)
+            for title, tip, slot, keys, icon in (
+                ("Undo", "Take back your last step", self.undo, standard.Undo, "undo"),
+                ("Redo", "Do again what you took back", self.redo, standard.Redo, "redo"),
+                ("History", "Who changed what, and when", self.show_history, "Ctrl+H", "history"),
+            )
+        )
         frame.telling.told_of.connect(self._offer_history)
         self.state.leaving.connect(self._close)
 

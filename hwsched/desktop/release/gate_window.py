@@ -76,5 +76,6 @@ GATE = SidePlace(
     "Release gate",
     "Which openings may be picked for and installed, and what is missing at the others",
     GateWindow,
+    within="release",
     shown=_shown,
 )

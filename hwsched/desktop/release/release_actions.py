@@ -10,9 +10,9 @@ from PySide6.QtWidgets import QFileDialog, QInputDialog
 
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.ran import Report
 from hwsched.desktop.release.files_page import FilesPage
 from hwsched.desktop.release.print_dialog import PrintDialog
-from hwsched.desktop.release.revisions_window import RevisionsWindow
 from hwsched.desktop.subject import Subject
 from hwsched.documents.release.packet import PACKET
 from hwsched.documents.view import Format
@@ -57,16 +57,16 @@ class ReleaseActions(Subject):
             self.ask_print,
             "openings",
             QKeySequence.StandardKey.Print,
+            icon="print",
         )
         self.act_labels = self.action(
-            "Labels…", "A label for the box of each shown opening, on a sheet of labels", self.ask_labels, "openings"
+            "Labels…",
+            "A label for the box of each shown opening, on a sheet of labels",
+            self.ask_labels,
+            "openings",
+            acts_on="in view",
         )
-        self.act_revisions = self.action(
-            "Revisions",
-            "States of the project under a letter: freeze one, compare",
-            self.show_revisions,
-            "project",
-        )
+        self.act_revisions = self.way_to("revisions")
         files.wants_file.connect(self.ask_file)
         files.wants_look.connect(self.look_at_file)
         files.wants_off.connect(self.take_file_off)
@@ -96,7 +96,7 @@ class ReleaseActions(Subject):
         kept_back: list[str] = []
 
         def work(progress: Progress, cancelled: Cancelled) -> list[Path]:
-            view = project_view(workspace.project, ids, checker=workspace.checker)
+            view = project_view(workspace.project, ids, checker=workspace.checker, progress=progress)
             written: list[Path] = []
             held: dict[str, list[Path]] = {}
             for name, _, has in PRINTS:
@@ -124,7 +124,15 @@ class ReleaseActions(Subject):
             more = f" and {len(kept_back) - 8} more" if len(kept_back) > 8 else ""
             self.frame.say(f"{len(written)} files written into {folder}{held_back}{more}", 15000)
 
-        self.jobs.run("Printing", work, then, ask_again=self.ask_print)
+        def tells(written: list[Path]) -> Report:
+            return Report(
+                f"{len(written)} files written into {folder}",
+                tuple((mark, "held, its packet did not go out: see Release gate") for mark in kept_back),
+                tuple(written),
+                tuple(ids) if ids is not None else tuple(workspace.checked),
+            )
+
+        self.jobs.run("Printing", work, then, ask_again=self.ask_print, tells=tells)
 
     def ask_labels(self) -> None:
         """Ask for the label sheet, its first free label and a folder."""
@@ -150,7 +158,12 @@ class ReleaseActions(Subject):
             view = project_view(workspace.project, ids, checker=workspace.checker)
             return issue_labels(view, folder, sheet, start=start)
 
-        self.jobs.run("Labels", work, lambda written: self.frame.say(f"{written[0]} written", 15000))
+        self.jobs.run(
+            "Writing labels",
+            work,
+            lambda written: self.frame.say(f"{written[0]} written", 15000),
+            tells=lambda written: Report(f"{len(written)} files written", files=tuple(written), openings=tuple(ids)),
+        )
 
     def ask_file(self) -> None:
         """Ask for a file and attach it to the chosen opening."""
@@ -186,10 +199,6 @@ class ReleaseActions(Subject):
         workspace = self.state.workspace
         if workspace is not None:
             self.frame.edit(lambda: detach(workspace.project, [attached.id], who=workspace.who))
-
-    def show_revisions(self) -> None:
-        """Show the revisions."""
-        self.frame.side.show(RevisionsWindow, lambda desk: RevisionsWindow(desk, self.frame.window))
 
     def forget_files(self) -> None:
         """Remove what was written out to be looked at."""

@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHeaderView, QInputDialog, QSplitter, QTreeWidget, QTreeWidgetItem, QWidget
 
 from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.model.errors import minute_of
 from hwsched.operations.release.freezing import FrozenRevision, freeze
@@ -46,7 +47,7 @@ class RevisionsWindow(ToolWindow):
         self.make = self.button("Freeze…", self.ask_freeze, "Freeze the project as it stands under the next letter")
         self.foot.addWidget(self.compare)
         self.foot.addWidget(self.make)
-        desk.workspace.changed.connect(self.follow_change)
+        self.listen(desk.workspace.changed, self.follow_change)
         self.follow()
 
     def follow(self) -> None:
@@ -124,3 +125,12 @@ class RevisionsWindow(ToolWindow):
         opening = str(item.data(0, _OPENING) or "")
         if opening in self.desk.workspace.checked:
             self.desk.select([opening])
+
+
+REVISIONS = SidePlace(
+    "revisions",
+    "Revisions",
+    "States of the project under a letter: freeze one, compare",
+    RevisionsWindow,
+    within="release",
+)

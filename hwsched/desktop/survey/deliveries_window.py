@@ -179,5 +179,9 @@ def _tree(name: str, *columns: str) -> QTreeWidget:
 
 
 DELIVERIES = SidePlace(
-    "deliveries", "Deliveries", "Survey files taken in, what they left to decide, retired openings", DeliveriesWindow
+    "deliveries",
+    "Deliveries",
+    "Survey files taken in, what they left to decide, retired openings",
+    DeliveriesWindow,
+    within="survey",
 )

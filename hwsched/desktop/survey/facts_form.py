@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.attributes import Attribute, CellError, read_value, show_value
+from hwsched.desktop.survey.refused_facts import STANDS, RefusedFacts
 from hwsched.operations.findings.checking import Checked
 from hwsched.operations.opening.facts_shown import asked_facts, item_facts
 from hwsched.quantities import LengthStyle, format_length
@@ -140,11 +141,15 @@ class FactsForm(QTreeWidget):
 
     echoed = Signal(str)
     """How a number that is being typed would be taken; empty when nobody types."""
+    given_up = Signal()
+    """A text that was refused is given up; the facts are to be shown as they stand."""
     edited = Signal(str, str, str, str)
     """Entity, row identifier, attribute and the text that was typed; empty text means unknown."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self.refused = RefusedFacts()
+        """What was typed and not taken."""
         self.base: int | None = None
         """The newest step when what is shown was read."""
         self.seen: int | None = None
@@ -262,7 +267,15 @@ class FactsForm(QTreeWidget):
     def commit(self, index: Index, text: str) -> None:
         """Tell what was typed into a cell, if it differs from what stood there."""
         attribute = index.data(ATTRIBUTE)
-        shown = str(index.data(Qt.ItemDataRole.DisplayRole) or "")
+        shown, stands = str(index.data(Qt.ItemDataRole.DisplayRole) or ""), index.data(STANDS)
+        if isinstance(attribute, Attribute) and stands is not None and text != shown:
+            # Typed anew after it was refused: what stands there needs no edit, only that the refused text goes.
+            key = str(index.data(_ENTITY)), str(index.data(_ROW)), attribute.name
+            self.refused.forget(key)
+            shown = str(stands)
+            if text in (shown, ""):
+                self.given_up.emit()
+                return
         typed = "" if text == _UNKNOWN else text
         if isinstance(attribute, Attribute) and typed != ("" if shown == _UNKNOWN else shown):
             self.edited.emit(index.data(_ENTITY), index.data(_ROW), attribute.name, typed)
@@ -295,3 +308,4 @@ class FactsForm(QTreeWidget):
             line.setToolTip(0, attribute.note)
             line.setToolTip(1, attribute.note)
         section.addChild(line)
+        self.refused.mark(line, (entity, row, attribute.name))

@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QFileDialog, QHeaderView, QLabel, QTreeWidget, QTreeWidgetItem, QWidget
 
 from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.operations.survey.return_visit import issue_return_visit
 from hwsched.rules.missing import missing_facts
@@ -89,3 +90,8 @@ class MissingWindow(ToolWindow):
             self.told.setText(f"{len(files)} files written into {folder}")
 
         self.run("Writing the return visit", work, then)
+
+
+MISSING = SidePlace(
+    "missing", "Missing facts", "Ranked by what they unblock; return visit", MissingWindow, within="survey"
+)

@@ -235,6 +235,7 @@ def _table(register: Register) -> QTableView:
     table.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
     table.setAlternatingRowColors(True)
     table.setShowGrid(False)
+    table.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
     # Tab goes on to what stands beside; cells are reached by arrow keys.
     table.setTabKeyNavigation(False)
     table.setSortingEnabled(True)

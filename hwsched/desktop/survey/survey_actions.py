@@ -8,7 +8,6 @@ from PySide6.QtWidgets import QFileDialog, QInputDialog, QMessageBox
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.subject import Subject
-from hwsched.desktop.survey.missing_window import MissingWindow
 from hwsched.desktop.survey.preview_dialog import DECIDING, PreviewDialog
 from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.exchange.survey.facts import AnswerKey
@@ -42,9 +41,7 @@ class SurveyActions(Subject):
         self.act_form = self.action(
             "Write survey form", "Write a blank workbook or paper sheets for the surveyor", self.ask_form, "project"
         )
-        self.act_missing = self.action(
-            "Missing facts", "Ranked by what they unblock; return visit", self.show_missing, "project"
-        )
+        self.act_missing = self.way_to("missing")
 
     def ask_survey(self) -> None:
         """Ask for a survey and take it in after a preview."""
@@ -81,10 +78,6 @@ class SurveyActions(Subject):
         workspace = self.state.workspace
         if path and workspace is not None:
             self.frame.write(path, lambda: write_form(workspace.project, Path(path)), self.ask_form)
-
-    def show_missing(self) -> None:
-        """Show the facts that are missing."""
-        self.frame.side.show(MissingWindow, lambda desk: MissingWindow(desk, self.frame.window))
 
     def _on_preview(
         self,

@@ -41,6 +41,7 @@ from hwsched.exchange.survey.signs import settle, shown
 from hwsched.exchange.survey.sizes import ask_about_pairs, read_sizes
 from hwsched.exchange.survey.words import LOCK_FACTS, Vocabulary
 from hwsched.quantities import BareUnit, Pair, ReadingError, read_length, suspicious_in_column
+from hwsched.stopping import ask_stop
 from hwsched.survey import LEAF
 
 _WIDTH: Final = LEAF.attribute("width_mm")
@@ -97,6 +98,7 @@ def read_columns(
         is_length = attribute is None or attribute.kind == "length"
         unit = column.unit or (bare_unit if is_length else None)
         numeric = attribute is None or attribute.kind in _NUMERIC
+        ask_stop()
         told = cells[column.index]
         reading = Column(
             sheet, column, [in_points(cell, decimal) for cell in told] if decimal and numeric else told, pairs

@@ -11,6 +11,7 @@ from typing import Any, Final
 from hwsched.exchange.problems import CellProblem
 from hwsched.exchange.survey.facts import SurveyedItem, SurveyedLeaf, SurveyedOpening, agree
 from hwsched.exchange.survey.told import Draft, FileRow, Told, contradiction, row_problem, tell
+from hwsched.stopping import ask_stop
 
 _LEAFLESS: Final = ("lift", "turnstile")
 _PAIR: Final = ("active", "inactive")
@@ -56,6 +57,7 @@ def finish(draft: Draft, taken: Taken, problems: list[CellProblem]) -> SurveyedO
     problems : list of CellProblem
         What does not fit is added here, and the draft marked as bad.
     """
+    ask_stop()
     before = len(problems)
     counted = Taken()
     facts: dict[str, Any] = {"mark": draft.mark, **draft.told.facts}

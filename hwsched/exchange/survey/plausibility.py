@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 from typing import Any, Final
 
 from hwsched.exchange.survey.facts import Facts, Oddity, SurveyedLeaf, SurveyedOpening
+from hwsched.stopping import asking
 
 _UNUSUAL: Final = frozenset({"gate", "cabinet", "lift", "turnstile"})
 """Forms of which neither width nor height says anything."""
@@ -144,7 +145,7 @@ def with_oddities(
     """
     raised: dict[str, list[str]] = {}
     kept: list[SurveyedOpening] = []
-    for opening in openings:
+    for opening in asking(openings):
         mended = opening
         if opening.leaves and opening.facts.get("form") not in _UNUSUAL:
             mended = _look(opening, cured, raised)

@@ -9,6 +9,7 @@ from hwsched.exchange.survey.mapping import Target
 from hwsched.exchange.survey.sheet import SheetFacts
 from hwsched.exchange.survey.told import FileRow
 from hwsched.exchange.survey.words import LOCK_FACTS, TYPE
+from hwsched.stopping import asking
 
 _MARK: Final = Target("opening", "mark")
 _POSITION: Final = Target("leaf", "position")
@@ -46,7 +47,7 @@ def rows_of(sheet: SheetFacts) -> Iterator[tuple[int, Row]]:
     blocks = _Blocks(sheet)
     file, name = sheet.grid.file, sheet.grid.sheet
     leaf_slots, item_slots = blocks.leaf_slots, blocks.item_slots
-    for entry, row in enumerate(sheet.rows):
+    for entry, row in enumerate(asking(sheet.rows)):
         yield (
             entry,
             Row(

@@ -14,6 +14,7 @@ from hwsched.exchange.survey.row_items import take_items
 from hwsched.exchange.survey.sheet import SheetFacts
 from hwsched.exchange.survey.told import Draft, FileRow, Told, row_problem, tell
 from hwsched.exchange.survey.types import Types, is_type_row
+from hwsched.stopping import asking
 
 
 def gather(
@@ -54,7 +55,7 @@ def gather(
             rows = [(entry, row) for entry, row in rows if row.count is None or not makes]
         # A list of types alone is a list of openings: only where other marks stand too is a type the heading of them.
         mixed = makes and len({is_type_row(row.mark) for _, row in rows if row.mark is not None}) > 1
-        for entry, row in rows:
+        for entry, row in asking(rows):
             if makes and _heads_type(row, mixed=mixed):
                 known.above = row
                 known.add(row.of_type or row.mark or "", row)

@@ -36,6 +36,7 @@ from hwsched.operations.snapshot import of_one_state
 from hwsched.operations.survey.own_fields import own_attributes
 from hwsched.rules import OF_WAIVERS, RECORDS, in_rulebook
 from hwsched.rules.judging import check, check_alike, judge_record, of_opening
+from hwsched.stopping import ask_stop, asking
 from hwsched.survey import ITEM, OPENING
 from hwsched.values import SEVERITIES, Finding, Fit, OpeningInput, PointFit
 from hwsched.values.facts_memory import FactsMemory
@@ -263,6 +264,7 @@ def _judged(
     for done, inputs in enumerate(openings, start=1):
         if cancelled is not None and cancelled():
             break
+        ask_stop()
         points = point_results(inputs, fits, make, checker.standings, earlier=earlier)
         opening_id = inputs[0].opening.id
         checked.append(checker.judge(points, own.get(opening_id, ()), base, places.get(opening_id, ())))
@@ -309,7 +311,7 @@ def _with_records(project: Project, checked: list[Checked], book: WaiverBook | N
         packets = read_packets(connection, [each.given.opening.id for each in checked])
     settings = checked[0].given.settings
     made = []
-    for each in checked:
+    for each in asking(checked):
         packet = packets.get(each.given.opening.id)
         if each.fit is not None and packet is None and book is None:
             made.append(each)

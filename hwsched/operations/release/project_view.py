@@ -15,6 +15,7 @@ from hwsched.operations.snapshot import of_one_state
 from hwsched.operations.survey.deliveries import read_questions
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 from hwsched.rules import RULEBOOK
+from hwsched.stopping import Asking, asking
 from hwsched.survey import OPENING
 from hwsched.wiring import ConnectedOpening
 
@@ -50,7 +51,7 @@ def project_view(
         revision=f"working state {change}",
         date=project.today().isoformat(),
         length_style=style,
-        openings=tuple(
+        openings=Asking(
             OpeningView(
                 each.given,
                 each.fit,
@@ -61,7 +62,7 @@ def project_view(
                 each.standing,
                 held=held_back(each.given.opening.id, each.findings, work, questions.get(each.given.opening.id, ())),
             )
-            for each in checked
+            for each in asking(checked)
         ),
         catalogue=catalogue,
         rules_off=tuple(sorted(settings.rules_off)),

@@ -15,6 +15,7 @@ from hwsched.model.levels import levels_for
 from hwsched.model.queries import by_opening, read_extra, read_inputs
 from hwsched.model.tables import BLANK, ITEM_TABLE, LEAF_TABLE, OPENING_TABLE
 from hwsched.operations.survey.retiring import restore, retire
+from hwsched.stopping import asking
 
 _TABLES: Final[Mapping[str, Table]] = {"opening": OPENING_TABLE, "leaf": LEAF_TABLE, "existing_item": ITEM_TABLE}
 _PLACE: Final = ("building", "level")
@@ -49,7 +50,7 @@ def _write_new(change: Change, preview: Preview) -> None:
     places = {_place_of(opening.facts) for opening in preview.new}
     levels = levels_for(change, places)
     rows = []
-    for opening in preview.new:
+    for opening in asking(preview.new):
         row = _row(opening.facts, OPENING_TABLE)
         row["level_id"] = levels[_place_of(opening.facts)]
         for name in _PLACE:
@@ -57,7 +58,7 @@ def _write_new(change: Change, preview: Preview) -> None:
         rows.append(row)
     ids = change.insert(OPENING_TABLE, rows, [opening.origin for opening in preview.new])
     leaves, leaf_origins, items, item_origins = [], [], [], []
-    for opening_id, opening in zip(ids, preview.new, strict=True):
+    for opening_id, opening in asking(zip(ids, preview.new, strict=True)):
         for ordinal, leaf in enumerate(opening.leaves):
             leaves.append({"opening_id": opening_id, "ordinal": ordinal, **leaf.facts})
             leaf_origins.append(leaf.origin)

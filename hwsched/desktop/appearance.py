@@ -1,0 +1,166 @@
+"""How the whole desktop looks: palette, letters and a small style sheet, from the tokens and the person's choices."""
+
+from string import Template
+from typing import Final
+
+from PySide6.QtCore import QObject, Qt
+from PySide6.QtGui import QFont, QPalette
+from PySide6.QtWidgets import QApplication
+
+from hwsched.desktop.preferences import Preferences, Theme
+from hwsched.desktop.tokens import COLOURS, CORNER, FOCUS, SPACE, TARGET, THIN, Role, colour, letters_at
+
+_SCHEMES: Final[dict[Theme, Qt.ColorScheme]] = {
+    "system": Qt.ColorScheme.Unknown,
+    "light": Qt.ColorScheme.Light,
+    "dark": Qt.ColorScheme.Dark,
+}
+_ROLES: Final[dict[QPalette.ColorRole, Role]] = {
+    QPalette.ColorRole.Window: "window",
+    QPalette.ColorRole.WindowText: "text",
+    QPalette.ColorRole.Base: "field",
+    QPalette.ColorRole.AlternateBase: "pane",
+    QPalette.ColorRole.Text: "text",
+    QPalette.ColorRole.Button: "pane",
+    QPalette.ColorRole.ButtonText: "text",
+    QPalette.ColorRole.BrightText: "refused",
+    QPalette.ColorRole.ToolTipBase: "field",
+    QPalette.ColorRole.ToolTipText: "text",
+    QPalette.ColorRole.PlaceholderText: "soft",
+    QPalette.ColorRole.Highlight: "tint",
+    QPalette.ColorRole.HighlightedText: "text",
+    QPalette.ColorRole.Link: "link",
+    QPalette.ColorRole.LinkVisited: "link",
+    QPalette.ColorRole.Light: "field",
+    QPalette.ColorRole.Midlight: "hover",
+    QPalette.ColorRole.Mid: "line",
+    QPalette.ColorRole.Dark: "edge",
+    QPalette.ColorRole.Shadow: "edge",
+    QPalette.ColorRole.Accent: "accent",
+}
+_SHEET: Final = Template(
+    """
+QLineEdit, QPlainTextEdit, QTextEdit, QAbstractSpinBox {
+    background: $field; border: ${thin}px solid $edge; border-radius: ${corner}px; padding: ${half}px ${hair}px;
+}
+QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QAbstractSpinBox:focus {
+    border: ${ring}px solid $focus; padding: ${half_less}px ${hair_less}px;
+}
+QAbstractItemView, QScrollArea { border: ${thin}px solid $line; }
+QAbstractItemView:focus, QScrollArea:focus { border: ${ring}px solid $focus; }
+QAbstractItemView QLineEdit { border-radius: 0; padding: 0 ${half}px; }
+QPushButton {
+    background: $field; border: ${thin}px solid $edge; border-radius: ${corner}px; padding: ${hair}px ${middle}px;
+    min-height: ${inner}px;
+}
+QPushButton:hover { background: $hover; }
+QPushButton:pressed, QPushButton:checked { background: $tint; }
+QPushButton:focus { border: ${ring}px solid $focus; padding: ${hair_less}px ${middle_less}px; }
+QPushButton:default { background: $accent; color: $on_accent; border-color: $accent; }
+QPushButton:default:focus { border: ${ring}px solid $text; }
+QPushButton:disabled { background: $window; color: $disabled; border: ${thin}px solid $line; }
+QToolButton {
+    border: ${thin}px solid transparent; border-radius: ${corner}px; padding: ${hair}px; min-height: ${inner}px;
+}
+QToolButton:hover { background: $hover; }
+QToolButton:pressed, QToolButton:checked { background: $tint; }
+QToolButton:focus { border: ${ring}px solid $focus; padding: ${hair_less}px; }
+QTabWidget::pane { border: none; border-top: ${thin}px solid $line; }
+QTabBar::tab {
+    background: transparent; color: $soft; border: none; border-bottom: ${ring}px solid transparent;
+    padding: ${hair}px ${small}px; min-height: ${inner}px;
+}
+QTabBar::tab:hover { background: $hover; }
+QTabBar::tab:selected { color: $text; border-bottom: ${ring}px solid $accent; }
+QTabBar:focus::tab:selected { background: $tint; }
+QHeaderView::section {
+    background: $window; color: $soft; border: none; border-right: ${thin}px solid $line;
+    border-bottom: ${thin}px solid $line; padding: ${hair}px ${small}px;
+}
+QMenuBar { background: $window; }
+QMenuBar::item { padding: ${hair}px ${small}px; border-radius: ${corner}px; }
+QMenuBar::item:selected { background: $tint; color: $text; }
+QToolBar { border: none; border-bottom: ${thin}px solid $line; spacing: ${hair}px; padding: ${hair}px; }
+QStatusBar { border-top: ${thin}px solid $line; }
+QStatusBar::item { border: none; }
+QSplitter::handle { background: $line; }
+QSplitter::handle:horizontal { width: ${thin}px; }
+QSplitter::handle:vertical { height: ${thin}px; }
+QProgressBar { background: $field; border: ${thin}px solid $line; border-radius: ${corner}px; text-align: center; }
+QProgressBar::chunk { background: $tint; border-radius: ${hair_less}px; }
+QToolTip { background: $field; color: $text; border: ${thin}px solid $edge; padding: ${hair}px; }
+"""
+)
+
+
+def palette(*, dark: bool) -> QPalette:
+    """Return the palette of a theme."""
+    made = QPalette()
+    for role, name in _ROLES.items():
+        made.setColor(role, colour(name, dark=dark))
+    for role in (QPalette.ColorRole.WindowText, QPalette.ColorRole.Text, QPalette.ColorRole.ButtonText):
+        made.setColor(QPalette.ColorGroup.Disabled, role, colour("disabled", dark=dark))
+    return made
+
+
+def sheet(*, dark: bool) -> str:
+    """Return the style sheet of a theme: what a palette cannot say."""
+    named = {role.replace("-", "_"): codes[dark] for role, codes in COLOURS.items()}
+    # The ring of the focus is thicker than an edge: by so much less stands what it surrounds away from it.
+    less, half = FOCUS - THIN, SPACE.hair // 2
+    return _SHEET.substitute(
+        named,
+        thin=THIN, ring=FOCUS, corner=CORNER, inner=TARGET - 2 * SPACE.hair,
+        half=half, hair=SPACE.hair, small=SPACE.small, middle=SPACE.middle,
+        half_less=half - less, hair_less=SPACE.hair - less, middle_less=SPACE.middle - less,
+    )  # fmt: skip
+
+
+class Look(QObject):
+    """Keeps the look of the program as the person has chosen it, and follows when they or the system choose otherwise.
+
+    Parameters
+    ----------
+    application : QApplication
+        Whose look it is.
+    preferences : Preferences
+        What was chosen.
+    """
+
+    def __init__(self, application: QApplication, preferences: Preferences) -> None:
+        super().__init__(application)
+        self._application, self._preferences = application, preferences
+        self._shown: tuple[bool, int] | None = None
+        application.setStyle("Fusion")
+        preferences.changed.connect(self._on_chosen)
+        application.styleHints().colorSchemeChanged.connect(self._on_scheme)
+        self._on_chosen("theme")
+
+    @property
+    def dark(self) -> bool:
+        """Whether the window is dark: by the person's choice, else by the system's."""
+        theme = self._preferences.theme
+        scheme = self._application.styleHints().colorScheme()
+        return theme == "dark" or (theme == "system" and scheme == Qt.ColorScheme.Dark)
+
+    def put_on(self) -> None:
+        """Let palette, letters and style sheet be those that were chosen."""
+        wanted = (self.dark, self._preferences.text_size)
+        if wanted == self._shown:
+            return
+        self._shown = wanted
+        dark, percent = wanted
+        letters = QFont(self._application.font())
+        letters.setPixelSize(letters_at(percent))
+        self._application.setFont(letters)
+        self._application.setPalette(palette(dark=dark))
+        self._application.setStyleSheet(sheet(dark=dark))
+
+    def _on_chosen(self, name: str) -> None:
+        if name == "theme":
+            self._application.styleHints().setColorScheme(_SCHEMES[self._preferences.theme])
+        if name in ("theme", "text_size"):
+            self.put_on()
+
+    def _on_scheme(self, _scheme: object) -> None:
+        self.put_on()

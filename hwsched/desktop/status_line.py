@@ -1,0 +1,137 @@
+"""The line at the bottom: openings by their state, the running job with its stop, who works and where."""
+
+from collections import Counter
+from typing import Final
+
+from PySide6.QtCore import QObject
+from PySide6.QtWidgets import QLabel, QProgressBar, QPushButton, QStatusBar
+
+from hwsched.desktop.frame import Frame
+from hwsched.desktop.survey.register import STATES, state_of
+from hwsched.desktop.tokens import TARGET, scaled, wide
+
+_WORDS: Final = {
+    "Fits": ("fits", "fit"),
+    "Held": ("held", "held"),
+    "Does not fit": ("does not fit", "do not fit"),
+    "To measure": ("to measure", "to measure"),
+    "Not worked out yet": ("not worked out yet", "not worked out yet"),
+    "Earlier version": ("of an earlier version", "of an earlier version"),
+}
+
+
+def counts_in_words(states: Counter[str]) -> str:
+    """Say how many openings there are in each state.
+
+    Examples
+    --------
+    >>> counts_in_words(Counter({"Fits": 139, "Does not fit": 1, "To measure": 7}))
+    '147 openings: 139 fit, 1 does not fit, 7 to measure'
+    >>> counts_in_words(Counter())
+    'No openings yet'
+    """
+    total = states.total()
+    if not total:
+        return "No openings yet"
+    parts = [f"{states[each]:,} {_WORDS[each][states[each] != 1]}" for each in STATES if states[each]]
+    return f"{total:,} opening{'s' if total != 1 else ''}: {', '.join(parts)}"
+
+
+class StatusLine(QObject):
+    """Fills a status bar.
+
+    Parameters
+    ----------
+    frame : Frame
+        What is open, and the jobs.
+    bar : QStatusBar
+        Of the window.
+    """
+
+    def __init__(self, frame: Frame, bar: QStatusBar) -> None:
+        super().__init__(bar)
+        self._frame, self._bar = frame, bar
+        self._state: dict[str, str] = {}
+        self.counts = QLabel()
+        self.counts.setAccessibleName("Openings by state")
+        self.progress = QLabel()
+        self.progress.setAccessibleName("Running job")
+        self.bar = QProgressBar()
+        self.bar.setAccessibleName("Progress of the running job")
+        self.bar.setMaximumWidth(wide(16))
+        self.bar.setTextVisible(False)
+        self.stop = QPushButton("Stop")
+        self.stop.setToolTip("Ask the running job to stop; what it has not finished is not written")
+        self.stop.setMinimumHeight(scaled(TARGET))
+        self.stop.clicked.connect(lambda _checked=False: frame.jobs.cancel())
+        self.where = QLabel()
+        self.where.setAccessibleName("Who works, and where")
+        bar.addWidget(self.counts)
+        for each in (self.progress, self.bar, self.stop, self.where):
+            bar.addPermanentWidget(each)
+        self._hide_job()
+        frame.said.connect(bar.showMessage)
+        frame.jobs.started.connect(self._on_started)
+        frame.jobs.progressed.connect(self._on_progress)
+        frame.jobs.ended.connect(self._on_ended)
+        frame.jobs.log.changed.connect(self._on_log)
+        frame.state.reloaded.connect(self._on_reloaded)
+        frame.state.touched.connect(self._on_touched)
+        frame.state.settled.connect(self._on_settled)
+        frame.state.opened.connect(self._on_reloaded)
+        frame.state.leaving.connect(self._on_leaving)
+
+    def _on_settled(self) -> None:
+        workspace = self._frame.state.workspace
+        if workspace is not None:
+            place = workspace.place
+            where = place.name if place is not None else "on a server"
+            self.where.setText(f"{self._frame.state.who} · {where}")
+            self.where.setToolTip(f"{self._frame.state.who} works on {place if place is not None else where}")
+
+    def _on_reloaded(self) -> None:
+        workspace = self._frame.state.workspace
+        checked = workspace.checked if workspace is not None else {}
+        self._state = {id_: state_of(each) for id_, each in checked.items()}
+        self._show()
+
+    def _on_leaving(self) -> None:
+        self._state = {}
+        self.counts.clear()
+        self.where.clear()
+
+    def _on_touched(self, ids: frozenset[str]) -> None:
+        workspace = self._frame.state.workspace
+        if workspace is not None:
+            self._state.update({each: state_of(workspace.checked[each]) for each in ids})
+            self._show()
+
+    def _show(self) -> None:
+        self.counts.setText(counts_in_words(Counter(self._state.values())))
+
+    def _on_started(self, title: str) -> None:
+        self._bar.showMessage(f"{title} ...")
+        self.bar.setRange(0, 0)
+        self.progress.clear()
+        self.stop.setEnabled(True)
+        for each in (self.progress, self.bar, self.stop):
+            each.show()
+
+    def _on_progress(self, done: int, total: int) -> None:
+        self.bar.setRange(0, max(total, 1))
+        self.bar.setValue(done)
+        self.progress.setText(f"{done:,} of {total:,}")
+
+    def _on_log(self) -> None:
+        running = self._frame.jobs.log.running
+        if running is not None and running.stopping:
+            self.stop.setEnabled(False)
+            self.progress.setText("stopping")
+
+    def _on_ended(self) -> None:
+        self._bar.clearMessage()
+        self._hide_job()
+
+    def _hide_job(self) -> None:
+        for each in (self.progress, self.bar, self.stop):
+            each.hide()

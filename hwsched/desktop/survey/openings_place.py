@@ -1,0 +1,35 @@
+"""The place for openings: the tree of buildings beside the register."""
+
+from typing import Any, Final
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QSplitter
+
+from hwsched.desktop.frame import Frame
+from hwsched.desktop.place import Place
+from hwsched.desktop.survey.openings_view import OpeningsView
+from hwsched.desktop.tokens import wide
+
+
+class OpeningsPlace(QSplitter):
+    """Buildings and levels at the left, the register at the right."""
+
+    def __init__(self, frame: Frame) -> None:
+        super().__init__(Qt.Orientation.Horizontal)
+        self.view = OpeningsView(frame.state)
+        self.addWidget(self.view.places)
+        self.addWidget(self.view)
+        self.setSizes([wide(24), wide(80)])
+        self.setStretchFactor(0, 0)
+        self.setStretchFactor(1, 1)
+
+    def choose(self, thing: Any) -> None:
+        """Select openings: one by its identifier, or several."""
+        if thing is not None:
+            self.view.select_openings([thing] if isinstance(thing, str) else list(thing))
+
+
+OPENINGS: Final = Place(
+    "openings", "Openings", "openings", "The register of openings, with what is chosen beside it", rail=True,
+    make=OpeningsPlace, show=OpeningsPlace.choose, inspector=True,
+)  # fmt: skip

@@ -1,0 +1,9 @@
+"""The place for what comes from the building: its pages are deliveries with their questions, and what is missing."""
+
+from typing import Final
+
+from hwsched.desktop.place import Place
+
+SURVEY: Final = Place(
+    "survey", "Survey", "survey", "What came from the building, what is asked, what is missing", rail=True
+)

@@ -12,7 +12,7 @@ LENGTH_STYLES = ("fraction", "decimal-inch", "mm")
 """How a project shows its lengths."""
 PREFERENCES = ("cost", "holes", "stock", "preferred")
 """What ranks the alternatives of a fit first."""
-OPENING_VIEWS = ("inside", "key-side", "detail", "section", "edge", "bores", "template")
+OPENING_VIEWS = ("inside", "key-side", "detail", "section", "edge", "bores", "template", "exploded")
 """Drawings of an opening."""
 ALL_VIEWS = "all"
 """Both faces, edge and section on one sheet."""

@@ -1,5 +1,6 @@
 """Several views on one sheet, side by side on a common floor line, and what of them is seen."""
 
+import math
 from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
 from typing import Final
@@ -20,6 +21,10 @@ _NAME_MM: Final = 4.0
 _TITLE_MM: Final = 2.5
 _LEAST_WORDS_MM: Final = 20.0
 """A view narrower than that has no words: they would cover it [paper mm]."""
+_COLUMN_MM: Final = 34.0
+"""Words beside a view take so much [paper mm]."""
+_WORTH: Final = 0.6
+"""Words may make the views so much smaller."""
 _TRIES: Final = 8
 
 
@@ -41,23 +46,30 @@ class Scene:
     """At which all of it is seen at once [paper mm per mm]."""
     ends: Region
     """Of all that is drawn at this scale."""
+    words_from: float = 0.0
+    """From this scale on there are words and dimensions."""
 
     def standing(self, name: str) -> Standing | None:
         """Return a view by its name."""
         return next((each for each in self.standings if each.view.name == name), None)
 
-    def at(self, x_mm: float) -> Standing | None:
+    def at(self, x_mm: float, y_mm: float) -> Standing | None:
         """Return the view nearest to a place in the scene."""
 
         def off(each: Standing) -> float:
-            x0, _, x1, _ = each.view.drawing.bounds
-            return max(x0 + each.dx_mm - x_mm, x_mm - x1 - each.dx_mm, 0.0)
+            x0, y0, x1, y1 = each.view.drawing.bounds
+            return max(x0 + each.dx_mm - x_mm, x_mm - x1 - each.dx_mm, 0.0) + max(
+                y0 + each.dy_mm - y_mm, y_mm - y1 - each.dy_mm, 0.0
+            )
 
         return min(self.standings, key=off, default=None)
 
 
 def stand(views: Sequence[View], wide_mm: float, tall_mm: float) -> Scene:
     """Put views beside one another so that all of them are seen on paper of a size.
+
+    Where words would take so much of a small paper that the views themselves could hardly be seen, there are none until
+    one looks nearer.
 
     Parameters
     ----------
@@ -66,12 +78,21 @@ def stand(views: Sequence[View], wide_mm: float, tall_mm: float) -> Scene:
     wide_mm, tall_mm : float
         Room for all of them [paper mm].
     """
+    worded = _scaled(views, wide_mm, tall_mm, 0.0)
+    bare = _scaled(views, wide_mm, tall_mm, math.inf)
+    if worded.scale >= _WORTH * bare.scale:
+        return worded
+    # Nearer by that factor there is room for words between the views.
+    return replace(bare, words_from=bare.scale * _COLUMN_MM / _GAP_MM)
+
+
+def _scaled(views: Sequence[View], wide_mm: float, tall_mm: float, words_from: float) -> Scene:
     drawings = [each.drawing for each in views]
     across = sum(max(d.bounds[2] - d.bounds[0], 1.0) for d in drawings) or 1.0
     up = max((max(d.bounds[3] - d.bounds[1], 1.0) for d in drawings), default=1.0)
     scale = max(min(wide_mm / across, tall_mm / up), 1e-4)
     for _ in range(_TRIES):
-        scene = stood(views, scale)
+        scene = stood(views, scale, words_from)
         x0, y0, x1, y1 = (value * scale for value in scene.ends)
         if x1 - x0 <= wide_mm and y1 - y0 <= tall_mm:
             break
@@ -79,25 +100,43 @@ def stand(views: Sequence[View], wide_mm: float, tall_mm: float) -> Scene:
     return scene
 
 
-def stood(views: Sequence[View], scale: float) -> Scene:
-    """Put views beside one another as they need room at a scale."""
+def stood(views: Sequence[View], scale: float, words_from: float = 0.0) -> Scene:
+    """Put views beside one another as they need room at a scale; what is seen from above stands under the edge."""
     x, low, high = 0.0, 0.0, 0.0
-    standings = []
+    standings: list[Standing] = []
+    last: tuple[float, float, float] | None = None
     for view in views:
-        x0, y0, x1, y1 = lower(_worded(view.drawing, scale), scale).extent
-        half = text_width_mm(view.drawing.title, _TITLE_MM, True) / 2
-        middle = (view.drawing.bounds[0] + view.drawing.bounds[2]) / 2 * scale
+        drawing = view.drawing
+        x0, y0, x1, y1 = lower(_worded(drawing, scale, words_from), scale).extent
+        half = text_width_mm(drawing.title, _TITLE_MM, True) / 2
+        middle = (drawing.bounds[0] + drawing.bounds[2]) / 2 * scale
         x0, x1 = min(x0, middle - half), max(x1, middle + half)
-        up = 0.0 if view.on_floor else -(view.drawing.bounds[1] * scale if view.drawing.to_scale else y0)
-        standings.append(Standing(view, (x - x0) / scale, up / scale))
-        x += x1 - x0 + _GAP_MM
+        up = 0.0 if view.on_floor else -(drawing.bounds[1] * scale if drawing.to_scale else y0)
+        # There is room under a view that shows no more of the leaf than what is about the lock.
+        under = last is not None and not view.on_floor and y1 + up + 3 * _NAME_MM < last[2]
+        if under and last is not None:
+            left, right, _ = last
+            centre = (left + right) / 2 - (x0 + x1) / 2
+            standings.append(Standing(view, centre / scale, up / scale))
+            out = max(x1 + centre, right)
+            in_ = min(x0 + centre, left)
+            if in_ < left:
+                standings[-2:] = [replace(each, dx_mm=each.dx_mm + (left - in_) / scale) for each in standings[-2:]]
+                out += left - in_
+            x = out + _GAP_MM
+        else:
+            standings.append(Standing(view, (x - x0) / scale, up / scale))
+            last = (x, x + x1 - x0, y0 + up)
+            x += x1 - x0 + _GAP_MM
         low, high = min(low, y0 + up), max(high, y1 + up + 2 * _NAME_MM)
-    return Scene(tuple(standings), scale, (0.0, low / scale, max(x - _GAP_MM, 1.0) / scale, high / scale))
+    ends = (0.0, low / scale, max(x - _GAP_MM, 1.0) / scale, high / scale)
+    return Scene(tuple(standings), scale, ends, words_from)
 
 
-def _worded(drawing: Drawing, scale: float) -> Drawing:
-    """Return a drawing without its words and dimensions where it is too narrow for them."""
-    if not drawing.to_scale or (drawing.bounds[2] - drawing.bounds[0]) * scale >= _LEAST_WORDS_MM:
+def _worded(drawing: Drawing, scale: float, words_from: float) -> Drawing:
+    """Return a drawing without its words and dimensions where there is no room for them."""
+    enough = scale >= words_from and (drawing.bounds[2] - drawing.bounds[0]) * scale >= _LEAST_WORDS_MM
+    if not drawing.to_scale or enough:
         return drawing
     shapes = tuple(each for each in drawing.shapes if not isinstance(each, Callout | Text | Dimension))
     return replace(drawing, shapes=shapes)
@@ -126,7 +165,7 @@ def on_paper(
         found.append(Stroke(line, "thin", name="common floor line"))
     for each in scene.standings:
         own = None if within is None else _moved_region(within, -each.dx_mm, -each.dy_mm)
-        drawing = _worded(on_layers(each.view.drawing, layers), scale)
+        drawing = _worded(on_layers(each.view.drawing, layers), scale, scene.words_from)
         page = lower(drawing, scale, within=own)
         dx, dy = each.dx_mm * scale, each.dy_mm * scale
         found += [moved(shape, dx, dy) for shape in page.primitives]

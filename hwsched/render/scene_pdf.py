@@ -65,7 +65,7 @@ def render_scene_pdf(
     """
     short, long = (side / style.MM for side in style.PAPERS[paper])
     wide, tall = long - 2 * _MARGIN_MM, short - 2 * _MARGIN_MM - _FOOT_MM
-    denominator, page, region = _fitted(scene, layers, within, wide, tall)
+    denominator, page, region = _scaled(scene, layers, within, wide, tall)
     with replacing(path) as beside:
         canvas = new_canvas(beside)
         canvas.setTitle(shown(title))
@@ -92,7 +92,7 @@ def render_scene_pdf(
     return denominator
 
 
-def _fitted(
+def _scaled(
     scene: Scene, layers: Collection[Layer], within: Region | None, wide: float, tall: float
 ) -> tuple[float, OnPaper, Region]:
     """Find the largest standard scale; where nothing fits the smallest is taken."""

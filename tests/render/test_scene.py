@@ -32,7 +32,11 @@ def test_faces_and_edge_stand_on_one_floor_and_beside_one_another():
     ends = [
         (each.view.drawing.bounds[0] + each.dx_mm, each.view.drawing.bounds[2] + each.dx_mm) for each in SCENE.standings
     ]
-    assert all(right < left for (_, right), (left, _) in itertools.pairwise(ends))
+    assert all(right < left for (_, right), (left, _) in itertools.pairwise(ends[:3]))
+    # The section stands on the floor under the edge, of which no more is seen than about the lock.
+    edge, under = SCENE.standings[2], SCENE.standings[3]
+    assert under.view.drawing.bounds[3] + under.dy_mm < edge.view.drawing.bounds[1] + edge.dy_mm
+    assert ends[1][1] < ends[3][0]
 
 
 def test_a_larger_scale_moves_nothing_in_the_scene():
@@ -67,3 +71,16 @@ def test_words_about_what_is_in_sight_stand_in_it():
     assert len(words) == 1
     assert region[0] <= words[0].x <= region[2]
     assert not any("Closer" in each.text for each in page.primitives if isinstance(each, Letters))
+
+
+def test_on_little_paper_the_views_are_large_and_words_come_with_nearness():
+    little = stand(views_of(GIVEN, FIT), 180.0, 150.0)
+
+    def words(scale):
+        return [each.text for each in on_paper(little, scale).primitives if isinstance(each, Letters)]
+
+    assert '41"' in words(SCENE.scale * 10)
+    assert '41"' not in words(little.scale)
+    assert "Inside" in words(little.scale)
+    # Two leaves of 914 mm, an edge and air on 180 mm: 1:12 is the most, and half of that would be too little.
+    assert 1 / 24 < little.scale < 1 / 11

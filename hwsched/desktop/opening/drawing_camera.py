@@ -37,7 +37,7 @@ class Camera:
         return self.scale * self.px_per_mm
 
     @property
-    def fitted(self) -> bool:
+    def whole(self) -> bool:
         """Whether all of the scene is seen."""
         return self.scale <= self.least * (1 + 1e-9)
 
@@ -72,7 +72,7 @@ class Camera:
     def moved(self, dx_mm: float, dy_mm: float) -> "Camera":
         """Look at another place; no farther than to where the scene ends, and at all of it from the middle."""
         x0, y0, x1, y1 = self.ends
-        if self.fitted:
+        if self.whole:
             return replace(self, x_mm=(x0 + x1) / 2, y_mm=(y0 + y1) / 2)
         return replace(self, x_mm=min(max(self.x_mm + dx_mm, x0), x1), y_mm=min(max(self.y_mm + dy_mm, y0), y1))
 
@@ -89,7 +89,7 @@ class Camera:
         return nearer.moved(0.0, 0.0)
 
 
-def fitted(ends: Region, least: float, wide_px: float, tall_px: float, px_per_mm: float = PX_PER_MM) -> Camera:
+def whole_of(ends: Region, least: float, wide_px: float, tall_px: float, px_per_mm: float = PX_PER_MM) -> Camera:
     """Look at all of a scene."""
     x0, y0, x1, y1 = ends
     return Camera(wide_px, tall_px, ends, least, least, (x0 + x1) / 2, (y0 + y1) / 2, px_per_mm)

@@ -4,7 +4,7 @@ Whoever changes it calls a method; whoever shows it listens to `changed`.
 """
 
 from collections.abc import Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from math import hypot
 from typing import Final
 
@@ -24,9 +24,17 @@ class Thing:
     name: str
     """As shapes know it."""
     words: str
-    movable: bool = False
+    view: str = ""
+    """The face on which it may be moved; empty for none."""
     why_not: str = ""
     """Why it is not moved here."""
+    by_hand: bool = False
+    """Whether a person has set its place."""
+
+    @property
+    def movable(self) -> bool:
+        """Whether it may be moved."""
+        return bool(self.view)
 
 
 @dataclass(frozen=True, slots=True)
@@ -83,7 +91,7 @@ class DrawingState(QObject):
             standings = tuple(
                 Standing(view, each.dx_mm, each.dy_mm) for view, each in zip(views, old.standings, strict=True)
             )
-            self.scene = Scene(standings, old.scale, old.ends)
+            self.scene = replace(old, standings=standings)
         else:
             self.points.clear()
             self.stand()
@@ -119,7 +127,7 @@ class DrawingState(QObject):
 
     def thing_at(self, x: float, y: float, reach: float) -> str:
         """Return what is seen at a place of the scene."""
-        standing = self.scene.at(x) if self.scene is not None else None
+        standing = self.scene.at(x, y) if self.scene is not None else None
         if standing is None:
             return ""
         seen = on_layers(standing.view.drawing, self.layers)
@@ -152,7 +160,7 @@ class DrawingState(QObject):
 
     def corner(self, x: float, y: float, reach: float) -> Point | None:
         """Return the corner nearest to a place of the scene, within a reach."""
-        standing = self.scene.at(x) if self.scene is not None else None
+        standing = self.scene.at(x, y) if self.scene is not None else None
         if standing is None:
             return None
         points = corners_of(on_layers(standing.view.drawing, self.layers))
@@ -164,10 +172,14 @@ class DrawingState(QObject):
         if self.scene is None or len(self.points) < 2:
             return None
         start, end = self.points
-        return Measured(start, end, self.scene.at(start[0]) is self.scene.at(end[0]))
+        return Measured(start, end, self.scene.at(*start) is self.scene.at(*end))
 
 
 def known_things(views: Sequence[View], named: dict[str, Thing]) -> tuple[Thing, ...]:
     """Return the things that are drawn, each by what is known of it or by its own name."""
     found = dict.fromkeys(thing for view in views for thing in things_of(view.drawing))
-    return tuple(named.get(each) or Thing(each, NAMES.get(each, each[:1].upper() + each[1:])) for each in found)
+    order = [UNIT, LOCK, *found]
+    return tuple(
+        named.get(each) or Thing(each, NAMES.get(each, each[:1].upper() + each[1:]))
+        for each in sorted(found, key=order.index)
+    )

@@ -8,6 +8,7 @@ from hwsched.choices import ALL_VIEWS, POWER_VIEWS
 from hwsched.drawings import bore_detail, edge_view, elevation, face_detail, section, template
 from hwsched.drawings.drawing import Drawing
 from hwsched.drawings.layers import LAYERS, Layer
+from hwsched.drawings.opening.exploded import exploded
 from hwsched.drawings.opening.scene import View, views_of
 from hwsched.drawings.power.riser import risers
 from hwsched.drawings.power.voltage_plot import voltage_plot
@@ -40,6 +41,7 @@ VIEWS: Final[Mapping[str, Callable[[OpeningInput, Fit, LengthStyle, _Beside], Dr
     "edge": lambda given, fit, style, _: edge_view(given, fit, style),
     "bores": lambda given, fit, style, _: bore_detail(given, fit, style),
     "template": lambda given, fit, style, _: template(given, fit, "inside", (given.opening.mark,), style),
+    "exploded": lambda given, fit, _, __: exploded(given, fit),
 }
 
 SCALE: Final = 1 / 8

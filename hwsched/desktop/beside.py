@@ -18,6 +18,7 @@ from hwsched.desktop.parts.sets_window import SETS
 from hwsched.desktop.parts.fewest_window import FEWEST
 from hwsched.desktop.parts.cost_window import COST
 from hwsched.desktop.release.revisions_window import REVISIONS
+from hwsched.desktop.release.documents_window import DOCUMENTS
 from hwsched.desktop.release.gate_window import GATE
 from hwsched.desktop.findings.rulebook_window import RULES_PAGE
 from hwsched.desktop.project.history_window import HISTORY

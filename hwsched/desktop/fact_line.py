@@ -60,6 +60,8 @@ class FactLine(QWidget):
         What a length without a unit means.
     names : QStringListModel, optional
         Texts that are offered while a person types.
+    several : bool
+        Values one behind the other, with a semicolon between them.
     """
 
     changed = Signal()
@@ -71,9 +73,11 @@ class FactLine(QWidget):
         style: LengthStyle,
         bare_unit: str | None,
         names: QStringListModel | None = None,
+        *,
+        several: bool = False,
     ) -> None:
         super().__init__()
-        self.attribute, self.held = attribute, text
+        self.attribute, self.held, self._several = attribute, text, several
         self._style, self._bare_unit = style, bare_unit
         self.field: QComboBox | QLineEdit = self._box(text) if self._words() else self._line(text, names)
         self.field.setAccessibleName(attribute.label)
@@ -113,6 +117,13 @@ class FactLine(QWidget):
             self.field.setCurrentIndex(at)
         else:
             self.field.setText(text)
+
+    def hint(self, words: str) -> None:
+        """Say in the empty field what holds where nothing is typed."""
+        if isinstance(self.field, QComboBox):
+            self.field.setItemText(0, words)
+        else:
+            self.field.setPlaceholderText(words)
 
     def complain(self, message: str) -> None:
         """Say what is wrong with the field beside it."""
@@ -161,7 +172,7 @@ class FactLine(QWidget):
         else:
             was = f" (was {self.held})" if self.held else ""
             try:
-                said = understood(self.attribute, self.text(), self._bare_unit, self._style)
+                said = self._understood()
                 if said == "unknown" and self.attribute.required:
                     self._say("must be filled in" + was, bad=True)
                 else:
@@ -170,6 +181,10 @@ class FactLine(QWidget):
                 wanted = f"; accepted: {error.accepted}" if error.accepted else ""
                 self._say(f"{error.message}{wanted}{was}", bad=True)
         self.changed.emit()
+
+    def _understood(self) -> str:
+        texts = self.text().split(";") if self._several else [self.text()]
+        return "; ".join(understood(self.attribute, each, self._bare_unit, self._style) for each in texts)
 
     def _say(self, words: str, *, bad: bool) -> None:
         self.echo.setText(f"✗ {words}" if bad else f"→ {words}")

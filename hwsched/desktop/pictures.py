@@ -10,14 +10,29 @@ from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QSize, Qt
 from PySide6.QtGui import QImage, QImageReader, QPainter, QPaintEvent, QPixmap
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from hwsched.render.pdf_pages import PagePicture, PdfPages, UnreadablePdfError
+
 LARGEST_PX: Final = 1600
 """Longer side of a picture that is held for showing."""
 _MOST_MB: Final = 256
 """Of memory for one picture that cannot be read smaller than it is."""
 
 
+def image_of(picture: PagePicture) -> QImage:
+    """Return a page's pixels as a picture of Qt's, with pixels of its own."""
+    form = QImage.Format.Format_RGB32
+    return QImage(picture.pixels, picture.width, picture.height, picture.stride, form).copy()
+
+
+def has_picture(media_type: str) -> bool:
+    """Tell whether something of such a file can be shown."""
+    return media_type == "application/pdf" or media_type.startswith("image/")
+
+
 def picture_of(content: bytes, media_type: str, most_px: int = LARGEST_PX) -> QImage | None:
-    """Return the picture that a content is, no larger than asked; None where it is none that can be read."""
+    """Return the picture that a content is, no larger than asked, of a PDF its first page; None where there is none."""
+    if media_type == "application/pdf":
+        return _first_page(content, most_px)
     if not media_type.startswith("image/"):
         return None
     held = QByteArray(content)
@@ -33,6 +48,19 @@ def picture_of(content: bytes, media_type: str, most_px: int = LARGEST_PX) -> QI
         reader.setScaledSize(size.scaled(QSize(most_px, most_px), Qt.AspectRatioMode.KeepAspectRatio))
     image = reader.read()
     return None if image.isNull() else image
+
+
+def _first_page(content: bytes, most_px: int) -> QImage | None:
+    try:
+        pages = PdfPages([content])
+    except UnreadablePdfError:
+        return None
+    try:
+        if not pages.count:
+            return None
+        return image_of(pages.picture(0, most_px / max(pages.sizes[0])))
+    finally:
+        pages.close()
 
 
 class Picture(QWidget):

@@ -20,8 +20,8 @@ from hwsched.telling.log import last_lines, log_folder
 from hwsched.telling.masking import masked, without_person
 
 _PACKAGES: Final = (
-    "PySide6-Essentials", "SQLAlchemy", "alembic", "openpyxl", "python-calamine", "pint", "reportlab", "numpy",
-    "highspy", "psycopg", "platformdirs",
+    "PySide6-Essentials", "SQLAlchemy", "alembic", "openpyxl", "python-calamine", "pint", "reportlab",
+    "pypdfium2", "numpy", "highspy", "psycopg", "platformdirs",
 )  # fmt: skip
 _QUOTED: Final = re.compile(r"""'[^'\n]*'|"[^"\n]*"|\([^()\n]*\)|\[[^\[\]\n]*\]""")
 _KEPT_REPORTS: Final = 20

@@ -155,6 +155,19 @@ def test_of_a_revision_the_opening_then_is_of_the_schema_too(yard, capsys):
         answer(capsys, "release", "revision", yard, *words)
 
 
+def test_of_a_cost_what_changed_since_a_revision_is_of_the_schema_too(yard, capsys):
+    answer(capsys, "opening", "fit", yard)
+    answer(capsys, "release", "revision", yard, "--freeze")
+    none = answer(capsys, "parts", "cost", yard, "--since", "A")["result"]
+    assert [each["key"] for each in none["changes"]] == ["whole"]
+    # The scenario's cylinder costs 100.
+    answer(capsys, "parts", "edit", yard, "CYL", "list_price=250")
+    answer(capsys, "opening", "fit", yard)
+    told = answer(capsys, "parts", "cost", yard, "--by", "opening", "--since", "A", "--mark", "1")["result"]
+    assert [(each["key"], float(each["change"])) for each in told["changes"]] == [("1", 150.0), ("whole", 150.0)]
+    assert float(told["whole"]["total"]) == float(told["changes"][-1]["now"])
+
+
 @pytest.mark.parametrize(
     ("words", "said"),
     [

@@ -3,9 +3,9 @@
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import Qt
-from PySide6.QtGui import QDesktopServices
-from PySide6.QtWidgets import QFileDialog, QToolButton
+from PySide6.QtCore import QMimeData, QPoint, QPointF, Qt, QUrl
+from PySide6.QtGui import QDesktopServices, QDragEnterEvent, QDropEvent, QImage
+from PySide6.QtWidgets import QApplication, QFileDialog, QToolButton
 
 from hwsched.operations.release.attachments import attachments_of
 from tests.desktop.conftest import choose
@@ -60,3 +60,22 @@ def test_a_file_that_cannot_be_taken_in_is_told(at_work, tmp_path):
     assert "none.png: cannot be read" in at_work.frame.telling.told.text()
     at_work.frame.telling.told.close()
     assert attachments_of(at_work.frame.state.workspace.project) == ()
+
+
+def test_a_photograph_dropped_at_an_opening_is_attached_and_shown(at_work, qtbot, tmp_path):
+    path = tmp_path / "door.png"
+    picture = QImage(30, 40, QImage.Format.Format_RGB32)
+    picture.fill(Qt.GlobalColor.blue)
+    assert picture.save(str(path))
+    choose(at_work, "M004")
+    page = at_work.sheet.files_page
+    at_work.sheet.pages.setCurrentWidget(page)
+    data = QMimeData()
+    data.setUrls([QUrl.fromLocalFile(str(path))])
+    copy, none = Qt.DropAction.CopyAction, Qt.KeyboardModifier.NoModifier
+    QApplication.sendEvent(page, QDragEnterEvent(QPoint(20, 20), copy, data, LEFT, none))
+    QApplication.sendEvent(page, QDropEvent(QPointF(20, 20), copy, data, LEFT, none))
+    assert page.table.item(0, 0).text() == "door.png"
+    assert page.picture.image.size() == picture.size()
+    choose(at_work, "M005")
+    assert page.picture.image is None

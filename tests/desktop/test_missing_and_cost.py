@@ -11,6 +11,9 @@ from hwsched.desktop.parts.cost_window import CostWindow
 from hwsched.desktop.release.gate_window import GateWindow
 from hwsched.desktop.release.print_dialog import PrintDialog
 from hwsched.desktop.survey.missing_window import MissingWindow
+from hwsched.operations.opening.what_if import Question, accept_answer, what_if
+from hwsched.operations.parts.part_form import PartEdit
+from hwsched.operations.release.freezing import freeze
 from hwsched.operations.release.issued_documents import PRINTS
 from tests.desktop.conftest import checked_of, choose, idle
 
@@ -114,6 +117,41 @@ def test_totals_agree_by_building_set_and_opening_and_follow_the_terms(at_work, 
     qtbot.mouseClick(cost.again, LEFT)
     idle(qtbot, at_work)
     assert total(cost.tables["building"]) == by["building"]
+
+
+def test_what_changed_is_shown_since_the_last_reckoning_and_since_a_revision(at_work, qtbot, cost):
+    project = at_work.frame.state.workspace.project
+    checked = at_work.frame.state.workspace.checked.values()
+    uses = [
+        each.given.opening.mark
+        for each in checked
+        if each.fit and each.fit.status == "fits" and "ARC-M18" in {p.part for p in each.fit.parts}
+    ]
+    assert uses
+    bar = cost.pages.tabBar()
+    qtbot.mouseClick(bar, LEFT, pos=bar.tabRect(cost.pages.indexOf(cost.moved)).center())
+    assert "Nothing was reckoned here before" in cost.moved.said.text()
+    freeze(project, who="tests")
+    # The sample's list price is 170, and the next that would do costs 172.
+    accept_answer(project, what_if(project, Question(part=PartEdit("ARC-M18", {"list_price": "171"}))), who="tests")
+    at_work.frame.following.reload()
+    idle(qtbot, at_work)
+    qtbot.mouseClick(cost.again, LEFT)
+    idle(qtbot, at_work)
+
+    def shown():
+        table = cost.moved.table
+        return {table.item(row, 0).text(): table.item(row, 3).text() for row in range(table.rowCount())}
+
+    assert shown() == dict.fromkeys(uses, "+1.00")
+    assert f"(+{len(uses)}.00)" in cost.moved.said.text()
+    qtbot.mouseClick(cost.again, LEFT)
+    idle(qtbot, at_work)
+    assert shown() == {}
+    qtbot.keyClick(cost.moved.since, Qt.Key.Key_Down)
+    idle(qtbot, at_work)
+    assert cost.moved.letter == "A"
+    assert shown() == dict.fromkeys(uses, "+1.00")
 
 
 def test_own_hours_rates_and_currency_are_typed_and_a_wrong_number_is_refused(at_work, qtbot, cost):

@@ -230,21 +230,6 @@ def test_a_place_that_does_not_fit_is_refused_with_the_reason(window, qtbot):
     assert window.frame.state.workspace.checked[window.frame.state.chosen].fit.placement == before
 
 
-def test_the_calculators_answer_their_examples_and_name_wrong_fields(qtbot):
-    from hwsched.calc.calculators import CALCULATORS
-    from hwsched.desktop.project.calculators import CalculatorsDialog
-
-    dialog = CalculatorsDialog()
-    qtbot.addWidget(dialog)
-    for row, calculator in enumerate(CALCULATORS):
-        dialog.names.setCurrentRow(row)
-        assert "Basis:" in dialog.answer.toPlainText(), calculator.name
-    dialog.names.setCurrentRow([c.name for c in CALCULATORS].index("cylinder-stack"))
-    dialog.fields["leaf_mm"].setText("-3")
-    dialog.calculate()
-    assert dialog.answer.toPlainText().startswith("leaf_mm:")
-
-
 def test_an_opening_and_an_item_are_added_removed_and_brought_back(window, qtbot):
     total = window.openings.register.total()
     window.opening.add_opening("NEW-1")

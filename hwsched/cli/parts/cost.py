@@ -23,12 +23,24 @@ class CostLine(TypedDict):
     unknown: list[str]
 
 
+class CostMoved(TypedDict):
+    """What costs something else than in a revision; null where it was not priced."""
+
+    key: str
+    before: str | None
+    now: str | None
+    change: str
+
+
 class CostShown(TypedDict):
     """What the project costs, exact."""
 
     by: str
     lines: list[CostLine]
     whole: CostLine
+    since: str | None
+    changes: list[CostMoved]
+    """With --since, the largest change first; the whole stands last, under the key ``whole``."""
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -38,6 +50,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     add_project(parser)
     add_scope(parser)
     parser.add_argument("--by", choices=("building", "set", "opening"), default="building")
+    parser.add_argument("--since", metavar="LETTER", help="also what costs something else than in this revision")
 
 
 def _run(arguments: argparse.Namespace) -> int:
@@ -46,12 +59,19 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import opened, print_json
     from hwsched.documents.parts.cost_estimate import totals
     from hwsched.fitting.costing import terms_of
+    from hwsched.operations.parts.cost_since import CostChange, changed_costs, costs_of_revision, whole_change
     from hwsched.operations.release.project_view import project_view
     from hwsched.quantities.money import rounded
 
     with opened(arguments) as project:
-        view = project_view(project, openings_asked(project, arguments))
-    found = totals(view, arguments.by)
+        asked = openings_asked(project, arguments)
+        view = project_view(project, asked)
+        found = totals(view, arguments.by)
+        moved: tuple[CostChange, ...] = ()
+        if arguments.since:
+            marks = None if asked is None else [each.mark for each in view.openings]
+            then = costs_of_revision(project, view, arguments.since, arguments.by, marks)
+            moved = (*changed_costs(then, found), whole_change(then, found))
     whole = combined(found.values())
     currency = terms_of(view.terms, view.catalogue).currency or None
     priced = view.terms.labour_per_hour is not None
@@ -68,7 +88,23 @@ def _run(arguments: argparse.Namespace) -> int:
         }
 
     lines = [line(key, cost) for key, cost in found.items()]
-    print_json({"by": arguments.by, "lines": lines, "whole": line("whole", whole)})
+    changes: list[CostMoved] = [
+        {
+            "key": "whole" if each is moved[-1] else each.key,
+            "before": f"{each.before.total:f}" if each.before is not None else None,
+            "now": f"{each.now.total:f}" if each.now is not None else None,
+            "change": f"{each.change:f}",
+        }
+        for each in moved
+    ]
+    told: CostShown = {
+        "by": arguments.by,
+        "lines": lines,
+        "whole": line("whole", whole),
+        "since": arguments.since or None,
+        "changes": changes,
+    }
+    print_json(told)
     if arguments.json:
         return DONE
 
@@ -87,6 +123,11 @@ def _run(arguments: argparse.Namespace) -> int:
     )
     for unknown in whole.unknown:
         print(f"not counted: {unknown.text}")
+    if arguments.since:
+        print(f"\nsince revision {arguments.since}:")
+    for each in moved:
+        was, is_now = (str(rounded(cost.total)) if cost is not None else "-" for cost in (each.before, each.now))
+        print(f"{each.key:<32} {was:>12} -> {is_now:>12} {rounded(each.change):>+12}")
     return DONE
 
 

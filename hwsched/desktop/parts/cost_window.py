@@ -1,5 +1,6 @@
 """What the project costs by building, hardware set and opening, and the terms that it pays."""
 
+from collections.abc import Mapping
 from typing import Any, Final
 
 from PySide6.QtCore import Qt
@@ -9,16 +10,20 @@ from hwsched.calc.calculator import InputError
 from hwsched.calc.parts.cost import Cost, combined
 from hwsched.calc.project.labour import labour_table
 from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.parts.cost_changes_page import LAST, CostChangesPage
 from hwsched.desktop.parts.terms_form import TermsForm
 from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.documents.parts.cost_estimate import totals
 from hwsched.documents.view import ProjectView
 from hwsched.fitting.costing import terms_of
+from hwsched.model.errors import ValueRefusedError
 from hwsched.operations.changes import Changes
+from hwsched.operations.parts.cost_since import costs_of_revision
 from hwsched.operations.parts.cost_terms import set_terms
 from hwsched.operations.project.history import newest
 from hwsched.operations.release.project_view import project_view
+from hwsched.operations.release.revisions import revisions
 from hwsched.quantities.money import rounded
 
 _WAYS: Final = (("building", "Building"), ("set", "Hardware set"), ("opening", "Opening"))
@@ -40,6 +45,14 @@ class CostWindow(ToolWindow):
         for way, title in _WAYS:
             self.tables[way] = table = _tree([title, "Hours", "Parts", "Labour", "Total", "Not counted"])
             self.pages.addTab(table, f"By {title.lower()}")
+        self.moved = CostChangesPage()
+        self.moved.since_changed.connect(self.compare)
+        self.moved.wants_opening.connect(self._show_opening)
+        self.pages.addTab(self.moved, "What changed")
+        self._by_opening: Mapping[str, Cost] | None = None
+        self._before: Mapping[str, Cost] | None = None
+        """By opening, as it was reckoned before, in the same currency."""
+        self._currency = ""
         self.unknown = _tree(["What", "Quantity", "Needs"])
         self.pages.addTab(self.unknown, "Not counted")
         self.terms = TermsForm()
@@ -83,10 +96,10 @@ class CostWindow(ToolWindow):
             base = newest(project)
             view = project_view(project, checker=workspace.checker, progress=progress)
             try:
-                return view, base, {way: totals(view, way) for way, _ in _WAYS}
+                return view, base, {way: totals(view, way) for way, _ in _WAYS}, revisions(project)
             except InputError as error:
                 # Parts in several currencies, and the project has none of its own.
-                return view, base, f"{error.field} {error.message}"
+                return view, base, f"{error.field} {error.message}", revisions(project)
 
         def then(answer: Any) -> None:
             workspace.keep(COST.name, version, answer)
@@ -103,8 +116,9 @@ class CostWindow(ToolWindow):
             self._on_reckoned(kept)
 
     def _on_reckoned(self, answer: Any) -> None:
-        view, self._base, found = answer
+        view, self._base, found, frozen = answer
         self._view = view
+        self.moved.offer([each.letter for each in frozen])
         self._show_terms(view)
         if isinstance(found, str):
             for table in (*self.tables.values(), self.unknown):
@@ -114,7 +128,47 @@ class CostWindow(ToolWindow):
             for way, _ in _WAYS:
                 _show(self.tables[way], found[way], labour=view.terms.labour_per_hour is not None)
             self._show_unknown(combined(found["building"].values()))
+            self._keep(view, found["opening"])
         self.enable()
+
+    def compare(self) -> None:
+        """Set what was reckoned beside the last reckoning, or beside a revision."""
+        view, now, letter = self._view, self._by_opening, self.moved.letter
+        if view is None or now is None:
+            return
+        if letter == LAST:
+            if self._before is None:
+                self.moved.refuse("Nothing was reckoned here before; choose a revision, or reckon again after an edit.")
+            else:
+                self.moved.show_changes(self._before, now, self._currency)
+            return
+        project = self.desk.workspace.project
+
+        def work(_progress: Progress, _cancelled: Cancelled) -> Any:
+            try:
+                return costs_of_revision(project, view, letter, "opening")
+            except ValueRefusedError as refused:
+                return str(refused)
+
+        def then(before: Any) -> None:
+            if isinstance(before, str):
+                self.moved.refuse(before)
+            else:
+                self.moved.show_changes(before, now, self._currency)
+            self.enable()
+
+        self.run(f"Reckoning revision {letter}", work, then)
+
+    def _keep(self, view: ProjectView, found: Mapping[str, Cost]) -> None:
+        """Keep what was reckoned before, where it can be compared."""
+        currency = terms_of(view.terms, view.catalogue).currency
+        self._before = self._by_opening if currency == self._currency else None
+        self._by_opening, self._currency = found, currency
+        self.compare()
+
+    def _show_opening(self, mark: str) -> None:
+        checked = self.desk.workspace.checked
+        self.desk.select([id_ for id_, each in checked.items() if each.given.opening.mark == mark])
 
     def _show_unknown(self, whole: Cost) -> None:
         view = self._view

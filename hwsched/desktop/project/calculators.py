@@ -1,154 +1,220 @@
-"""The calculators as forms: a field a line, answer and drawing follow what is typed."""
+"""The calculators as forms of the trade: filled from the chosen opening, answered in sentences, given back to it."""
 
-import json
-from collections.abc import Iterator, Mapping
-from typing import Any
+from collections.abc import Mapping
+from typing import Any, Final
 
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import (
-    QComboBox,
     QDialog,
-    QFormLayout,
-    QLineEdit,
+    QHBoxLayout,
+    QLabel,
     QListWidget,
-    QPlainTextEdit,
-    QScrollArea,
+    QPushButton,
     QSplitter,
+    QStackedWidget,
     QVBoxLayout,
-    QWidget,
 )
 
-from hwsched.calc.calculator import Calculator, Field, InputError
+from hwsched.calc.calculator import Calculator, InputError
 from hwsched.calc.calculators import CALCULATORS
 from hwsched.desktop.drawing_view import DrawingView
+from hwsched.desktop.frame import Frame
+from hwsched.desktop.project.answer_page import AnswerPage
+from hwsched.desktop.project.calculator_answers import told
+from hwsched.desktop.project.calculator_fields import Path, in_words, label_of
+from hwsched.desktop.project.calculator_form import CalculatorForm
 from hwsched.drawings.calculated import calculated
+from hwsched.operations.findings.checking import Checked
+from hwsched.operations.opening.calculator_filling import Filled, Home, fillable, filled, take_over
+from hwsched.quantities import LengthStyle
+
+_WAIT_MS: Final = 150
 
 
 class CalculatorsDialog(QDialog):
-    """One calculator at a time, begun with its example."""
+    """One calculator at a time, begun with its example or with the chosen opening.
 
-    def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
+    Parameters
+    ----------
+    frame : Frame, optional
+        With the open project, whose system lengths are shown and typed in, and the chosen opening.
+    """
+
+    def __init__(self, frame: Frame | None = None) -> None:
+        super().__init__(frame.window if frame is not None else None)
+        self.frame = frame
         self.setWindowTitle("Calculators")
-        self.resize(1080, 620)
+        self.resize(1160, 640)
+        self.calculator: Calculator = CALCULATORS[0]
+        self.place = QStackedWidget()
+        self.form = CalculatorForm(self.calculator, {}, "mm", "mm")
+        self.place.addWidget(self.form)
+        self.filled: Filled | None = None
+        self._of: Checked | None = None
         self.names = QListWidget()
+        self.names.setAccessibleName("Calculators")
         self.names.addItems([calculator.title for calculator in CALCULATORS])
         self.names.setMaximumWidth(300)
         self.names.setWordWrap(True)
         self.names.currentRowChanged.connect(self.choose)
-        self.form_area = QScrollArea()
-        self.form_area.setWidgetResizable(True)
-        self.answer = QPlainTextEdit()
-        self.answer.setReadOnly(True)
-        self.view = DrawingView()
-        right = QSplitter(Qt.Orientation.Vertical)
-        right.addWidget(self.view)
-        right.addWidget(self.answer)
-        split = QSplitter()
-        split.addWidget(self.names)
-        split.addWidget(self.form_area)
-        split.addWidget(right)
-        split.setSizes([240, 400, 440])
-        layout = QVBoxLayout(self)
-        layout.addWidget(split)
-        self._timer = QTimer(self)
-        self._timer.setSingleShot(True)
-        self._timer.setInterval(150)
+        self.about = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
+        self.fill = self._button("Fill from the chosen opening", self.fill_from_opening)
+        self.give = self._button("Give back to the opening", self.give_back)
+        self.example = self._button("Example", self.begin_with_example)
+        self.answer, self.view = AnswerPage(), DrawingView()
+        self._timer = QTimer(self, singleShot=True, interval=_WAIT_MS)
         self._timer.timeout.connect(self.calculate)
-        self.calculator: Calculator | None = None
-        self.fields: dict[str, QWidget] = {}
+        self._build()
+        if frame is not None:
+            frame.state.selected.connect(self.enable)
+            frame.state.leaving.connect(self.close)
         self.names.setCurrentRow(0)
+
+    @property
+    def style_of_lengths(self) -> LengthStyle:
+        """How lengths are shown: as the project has them, in mm without one."""
+        frame = self.frame
+        return frame.state.style_of_lengths if frame is not None and frame.state.workspace is not None else "mm"
+
+    @property
+    def bare_unit(self) -> str | None:
+        """What a length without a unit means: as in the project, mm without one."""
+        workspace = self.frame.state.workspace if self.frame is not None else None
+        return workspace.project.bare_unit if workspace is not None else "mm"
 
     def choose(self, row: int) -> None:
         """Show the form of a calculator, filled with its example."""
-        self.calculator = calculator = CALCULATORS[row]
-        form = QWidget()
-        lines = QFormLayout(form)
-        lines.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
-        lines.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
-        self.fields = {}
-        for field in calculator.inputs:
-            name, value = field.name, calculator.example.get(field.name)
-            widget: QWidget
-            if field.choices:
-                box = QComboBox()
-                box.addItems(["", *field.choices])
-                box.setCurrentText("" if value is None else str(value))
-                box.currentIndexChanged.connect(self._soon)
-                widget = box
-            elif isinstance(value, list | dict):
-                text = QPlainTextEdit(json.dumps(value, indent=1))
-                text.setFixedHeight(110)
-                text.textChanged.connect(self._soon)
-                widget = text
-            else:
-                line = QLineEdit("" if value is None else value if isinstance(value, str) else json.dumps(value))
-                line.textChanged.connect(self._soon)
-                if field.default:
-                    line.setPlaceholderText(f"default {field.default}")
-                widget = line
-            widget.setToolTip("\n".join(_told(field)))
-            self.fields[name] = widget
-            lines.addRow(name, widget)
-        self.form_area.setWidget(form)
-        self.calculate()
+        self.calculator = CALCULATORS[row]
+        self.begin_with_example()
 
-    def asked(self) -> dict[str, Any]:
-        """Return the input as the form has it; raises InputError for what is no JSON."""
-        found: dict[str, Any] = {}
-        for name, widget in self.fields.items():
-            if isinstance(widget, QComboBox):
-                text = widget.currentText()
-                if text:
-                    found[name] = text
-                continue
-            text = widget.toPlainText() if isinstance(widget, QPlainTextEdit) else ""
-            if isinstance(widget, QLineEdit):
-                text = widget.text()
-            if text.strip():
-                found[name] = self._value(name, text.strip())
-        return found
+    def begin_with_example(self) -> None:
+        """Fill the form with the calculator's example."""
+        self.filled = self._of = None
+        self.about.setText("Filled with an example; type over it.")
+        self._begin(dict(self.calculator.example))
 
-    def _value(self, name: str, text: str) -> Any:
-        kind = (
-            next((field.kind for field in self.calculator.inputs if field.name == name), "") if self.calculator else ""
+    def fill_from_opening(self) -> None:
+        """Fill the form from the chosen opening as it stands; what is not known there stays empty."""
+        checked = self._chosen()
+        if checked is None or not fillable(self.calculator.name):
+            return
+        self._of, self.filled = checked, filled(self.calculator.name, checked.given, checked.fit)
+        lacks = f" Not known there: {', '.join(self.filled.needs)}." if self.filled.needs else ""
+        self.about.setText(
+            f"As {checked.given.opening.mark} stands.{lacks} Nothing is changed there before it is given back."
         )
-        if kind == "text":
-            return text
-        try:
-            return json.loads(text)
-        except json.JSONDecodeError:
-            if text[:1] in "[{":
-                raise InputError(name, "is not complete yet") from None
-            return text
+        self._begin(self.filled.values)
+
+    def give_back(self) -> None:
+        """Set the facts of the opening that were typed over, as one step."""
+        frame, of = self.frame, self._of
+        if frame is None or of is None or frame.state.workspace is None:
+            return
+        project, who = frame.state.workspace.project, frame.state.workspace.who
+        values = self._to_give()
+        mark = of.given.opening.mark
+
+        def then(_changes: Any) -> None:
+            self.about.setText(f"Given back to {mark}; undo takes it back. It is fitted anew by Fit.")
+            fresh = frame.state.workspace.checked.get(of.given.opening.id) if frame.state.workspace else None
+            if fresh is not None:
+                self._of, self.filled = fresh, filled(self.calculator.name, fresh.given, fresh.fit)
+                self._begin(self.form.asked())
+
+        frame.edit_seen(lambda base: take_over(project, values, who=who, base=base), of.base, then, asker=self)
 
     def calculate(self) -> None:
         """Calculate what the form asks, and show answer or error."""
-        if self.calculator is None:
-            return
         try:
-            asked = self.asked()
+            asked = self.form.asked()
             answered = self.calculator.run(asked)
         except InputError as error:
-            self.answer.setPlainText(f"{error.field}: {error.message}")
-            self.view.show_drawings((), "No drawing: the input is not complete.")
+            self.form.complain(error.field, error.message)
+            self.answer.refuse(self._said(error))
+            self.view.setVisible(False)
+            self.enable()
             return
-        self.answer.setPlainText(f"{json.dumps(answered, indent=1)}\n\nBasis: {self.calculator.basis}")
+        self.answer.show_answer(told(self.calculator, answered, self.style_of_lengths), self.calculator.basis)
         self._draw(asked, answered)
+        self.enable()
+
+    def enable(self) -> None:
+        """Let what is possible be done: an opening is chosen, and facts of it were typed over."""
+        chosen = self._chosen()
+        fills = fillable(self.calculator.name)
+        self.fill.setEnabled(fills and chosen is not None)
+        where = f"the chosen opening {chosen.given.opening.mark}" if chosen is not None else "the chosen opening"
+        self.fill.setToolTip(f"From {where}" if fills else "This one is not asked of an opening")
+        values = self._to_give()
+        self.give.setEnabled(bool(values))
+        names = ", ".join(self.form.lines[path].attribute.label.lower() for path, _ in self._changed())
+        self.give.setToolTip(f"Sets {names}" if values else "Nothing of the opening was typed over")
+
+    def _begin(self, given: Mapping[str, Any]) -> None:
+        self._timer.stop()
+        self.form = CalculatorForm(self.calculator, dict(given), self.style_of_lengths, self.bare_unit)
+        self.form.changed.connect(self._timer.start)
+        while (held := self.place.currentWidget()) is not None:
+            self.place.removeWidget(held)
+            held.deleteLater()
+        self.place.addWidget(self.form)
+        self.calculate()
+
+    def _changed(self) -> list[tuple[Path, Home]]:
+        if self.filled is None:
+            return []
+        return [((name,), home) for name, home in self.filled.homes.items() if self.form.edited((name,))]
+
+    def _to_give(self) -> list[tuple[Home, float]]:
+        """Return the facts of the opening that were typed over; none while something cannot be read."""
+        try:
+            asked = self.form.asked()
+        except InputError:
+            return []
+        return [(home, asked[path[0]]) for path, home in self._changed() if asked.get(path[0]) is not None]
+
+    def _chosen(self) -> Checked | None:
+        return self.frame.state.checked if self.frame is not None else None
+
+    def _said(self, error: InputError) -> str:
+        """Name a refused field by its words, not by its name in JSON."""
+        first, _, rest = error.field.partition(".")
+        name, bracket, place = first.partition("[")
+        fields = {each.name: each for each in in_words(self.calculator.inputs)}
+        if name not in fields:
+            return f"{error.field}: {error.message}."
+        row = place.partition("]")[0] if bracket else ""
+        where = f", row {int(row) + 1}" if row.isdigit() else ""
+        within = {each.name: each for each in fields[name].fields}.get(rest)
+        inner = f", {label_of(within).lower()}" if within is not None else ""
+        return f"{label_of(fields[name])}{where}{inner}: {error.message}."
 
     def _draw(self, asked: Mapping[str, Any], answered: Mapping[str, Any]) -> None:
-        calculator = self.calculator
-        drawn = calculated(calculator.name, calculator.completed(asked), answered) if calculator else None
+        drawn = calculated(self.calculator.name, self.calculator.completed(asked), answered)
         self.view.setVisible(drawn is not None)
         if drawn is not None:
             self.view.show_drawings((drawn,))
 
-    def _soon(self) -> None:
-        self._timer.start()
+    def _button(self, text: str, slot: Any) -> QPushButton:
+        made = QPushButton(text)
+        made.setAutoDefault(False)
+        made.clicked.connect(lambda _checked=False: slot())
+        return made
 
-
-def _told(field: Field, indent: str = "") -> Iterator[str]:
-    """Lines of help on a field and those within it."""
-    yield f"{indent}{field.name} ({field.terms}): {field.about}" if indent else f"{field.about} ({field.terms})"
-    for each in field.told:
-        yield from _told(each, f"{indent}    ")
+    def _build(self) -> None:
+        right = QSplitter(Qt.Orientation.Vertical)
+        right.addWidget(self.view)
+        right.addWidget(self.answer)
+        right.setSizes([220, 380])
+        split = QSplitter()
+        for each in (self.names, self.place, right):
+            split.addWidget(each)
+        split.setSizes([220, 480, 460])
+        split.setChildrenCollapsible(False)
+        buttons = QHBoxLayout()
+        buttons.addWidget(self.about, 1)
+        for button in (self.example, self.fill, self.give):
+            buttons.addWidget(button)
+        layout = QVBoxLayout(self)
+        layout.addWidget(split, 1)
+        layout.addLayout(buttons)

@@ -328,6 +328,6 @@ class ProjectActions(Subject):
 
     def show_calculators(self) -> None:
         """Show the calculators; they need no project."""
-        self.calculators = CalculatorsDialog(self.frame.window)
+        self.calculators = CalculatorsDialog(self.frame)
         self.calculators.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.calculators.show()

@@ -9,7 +9,7 @@ from PySide6.QtGui import QDragEnterEvent, QDropEvent, QShowEvent
 from PySide6.QtWidgets import QBoxLayout, QSplitter
 
 from hwsched.desktop.lines import Lines, LinesPage
-from hwsched.desktop.pictures import Picture, picture_of
+from hwsched.desktop.pictures import Picture, has_picture, picture_of
 from hwsched.operations.release.attachments import Attached
 
 _SHORT: Final = 5
@@ -70,7 +70,7 @@ class FilesPage(LinesPage):
         if chosen is not None and chosen.id in ids:
             self.table.selectRow(ids.index(chosen.id))
         elif self._attached:
-            first = (n for n, each in enumerate(self._attached) if each.media_type.startswith("image/"))
+            first = (n for n, each in enumerate(self._attached) if has_picture(each.media_type))
             self.table.selectRow(next(first, 0))
         self.enable()
 
@@ -118,7 +118,7 @@ class FilesPage(LinesPage):
         if chosen.id == self._pictured or not self.isVisible():
             return
         self._pictured = chosen.id
-        shown = chosen.media_type.startswith("image/") and self.read is not None
+        shown = has_picture(chosen.media_type) and self.read is not None
         image = picture_of(self.read(chosen), chosen.media_type) if shown and self.read is not None else None
         said = chosen.title or chosen.name
         self.picture.show_picture(image, said if image is not None else f"{said}: no picture; Open shows it")

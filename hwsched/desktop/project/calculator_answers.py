@@ -1,0 +1,105 @@
+"""A calculator's answer as people read it: sentences and tables, from the declared fields of what comes out."""
+
+from collections.abc import Mapping
+from dataclasses import dataclass, field, replace
+from typing import Any
+
+from hwsched.attributes import show_value, shown_unit
+from hwsched.calc.calculator import Calculator, Field
+from hwsched.desktop.project.calculator_fields import NESTED, attribute_of, in_words, is_vector, label_of, worded
+from hwsched.quantities import LengthStyle
+
+
+@dataclass(slots=True)
+class Told:
+    """An answer as people read it."""
+
+    sentences: list[str] = field(default_factory=list)
+    tables: list[tuple[str, list[str], list[list[str]]]] = field(default_factory=list)
+    """Title, headings and rows."""
+
+
+def told(calculator: Calculator, answer: Mapping[str, Any], style: LengthStyle) -> Told:
+    """Say an answer in sentences and tables."""
+    found = Told()
+    for each in in_words(calculator.outputs):
+        _tell(found, each, answer.get(each.name), style)
+    # Facts that are missing are named as the form names them.
+    words = worded((*calculator.inputs, *calculator.outputs))
+    found.sentences = [words(each) for each in found.sentences]
+    found.tables = [
+        (title, headings, [[words(cell) for cell in row] for row in rows]) for title, headings, rows in found.tables
+    ]
+    return found
+
+
+def _tell(found: Told, field_: Field, value: Any, style: LengthStyle) -> None:
+    label = label_of(field_)
+    if value is None or value == "":
+        return
+    if field_.kind == "list" and isinstance(value, list):
+        _tell_list(found, field_, value, style, label)
+    elif isinstance(value, Mapping) and field_.fields and field_.kind in NESTED:
+        known = [each for each in field_.fields if value.get(each.name) not in (None, [], "")]
+        rows = [[label_of(each), _said(each, value.get(each.name), style)] for each in known]
+        found.tables.append((label, ["What", "Value"], rows))
+    elif isinstance(value, Mapping) and field_.kind != "point":
+        rows = [[str(name), _plain(each)] for name, each in value.items()]
+        if rows:
+            found.tables.append((label, ["Which", "Value"], rows))
+    elif isinstance(value, bool):
+        text = field_.text.rstrip(".")
+        found.sentences.append(f"{text}." if value else f"Not so: {text[:1].lower()}{text[1:]}.")
+    else:
+        said = _said(field_, value, style)
+        # A sentence of its own needs no heading.
+        whole = field_.kind == "text" and said.endswith((".", "!"))
+        found.sentences.append(said if whole else f"{label}: {said}.")
+
+
+def _tell_list(found: Told, field_: Field, value: list[Any], style: LengthStyle, label: str) -> None:
+    if not value:
+        return
+    if all(isinstance(each, Mapping) for each in value):
+        shown = [each for each in field_.fields if any(row.get(each.name) not in (None, [], "") for row in value)]
+        rows = [[_said(each, row.get(each.name), style) for each in shown] for row in value]
+        found.tables.append((label, [label_of(each) for each in shown], rows))
+    elif all(isinstance(each, str) for each in value) and any(" " in each for each in value):
+        found.sentences += [each if each.endswith(".") else f"{each}." for each in value]
+    elif all(isinstance(each, list) for each in value):
+        rows = [[_plain(each) for each in row] for row in value]
+        found.tables.append((label, [str(n + 1) for n in range(max(map(len, rows)))], rows))
+    else:
+        found.sentences.append(f"{label}: {', '.join(_said(field_, each, style) for each in value)}.")
+
+
+def _said(field_: Field, value: Any, style: LengthStyle) -> str:
+    if value is None:
+        return ""
+    if isinstance(value, list | Mapping):
+        held = list(value.values()) if isinstance(value, Mapping) else value
+        of_each = replace(field_, name="x", fields=()) if field_.kind == "point" and not is_vector(field_) else field_
+        return ", ".join(_said(of_each, each, style) for each in held)
+    attribute = attribute_of(field_)
+    if isinstance(value, str):
+        return show_value(attribute, value, style)
+    if isinstance(value, bool):
+        return "yes" if value else "no"
+    if attribute.kind == "length":
+        shown = show_value(attribute, float(value), style)
+        return shown if style == "mm" else f"{shown} ({value:.4g} mm)"
+    if isinstance(value, int) or attribute.kind == "integer":
+        return f"{value:,}"
+    # Four figures are more than anybody measures.
+    unit = shown_unit(attribute, style) or _spoken_unit(field_)
+    return f"{float(value):,.4g} {unit}".strip()
+
+
+def _spoken_unit(field_: Field) -> str:
+    """Return the unit that a field's text tells in brackets, such as ``mAh``."""
+    before, _, after = field_.text.partition("[")
+    return after.partition("]")[0] if before and after else ""
+
+
+def _plain(value: Any) -> str:
+    return f"{value:,.4g}" if isinstance(value, float) else str(value)

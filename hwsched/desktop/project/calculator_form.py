@@ -1,0 +1,120 @@
+"""The form of one calculator: a line a field with its unit, lists as small tables, parts of it under headings."""
+
+from typing import Any
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtWidgets import QGridLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
+
+from hwsched.calc.calculator import Calculator
+from hwsched.desktop.fact_line import FactLine
+from hwsched.desktop.project.calculator_fields import Entry, Path, Section, Table, at, form_of, put
+from hwsched.desktop.project.small_table import SmallTable
+from hwsched.quantities import LengthStyle
+
+
+class CalculatorForm(QScrollArea):
+    """What a calculator asks.
+
+    Parameters
+    ----------
+    calculator : Calculator
+        Its declared fields make the form.
+    given : mapping
+        What the form begins with, as JSON has it.
+    style : LengthStyle
+        How lengths are shown.
+    bare_unit : str or None
+        What a length without a unit means.
+    """
+
+    changed = Signal()
+
+    def __init__(
+        self, calculator: Calculator, given: dict[str, Any], style: LengthStyle, bare_unit: str | None
+    ) -> None:
+        super().__init__()
+        self.setWidgetResizable(True)
+        self._given, self._style, self._bare_unit = given, style, bare_unit
+        self.lines: dict[Path, FactLine] = {}
+        self.tables: dict[Path, SmallTable] = {}
+        self._entries: dict[Path, Entry] = {}
+        self._exact: dict[Path, tuple[str, Any]] = {}
+        place = QWidget()
+        rows = QVBoxLayout(place)
+        self._lay(form_of(calculator), rows)
+        rows.addStretch(1)
+        self.setWidget(place)
+
+    def asked(self) -> dict[str, Any]:
+        """Return what the form asks, as JSON has it; raises InputError naming a field that cannot be read."""
+        found: dict[str, Any] = {}
+        for path, line in self.lines.items():
+            text, exact = self._exact[path]
+            # What nobody typed over is taken as it is, not as it is rounded for show.
+            put(found, path, exact if line.text() == text else self._entries[path].read(line.text(), self._bare_unit))
+        for path, table in self.tables.items():
+            put(found, path, table.value())
+        return found
+
+    def complain(self, field: str, message: str) -> None:
+        """Say what is wrong beside its field."""
+        names = tuple(field.partition("[")[0].split("."))
+        line = self.lines.get(names)
+        if line is not None:
+            line.complain(message)
+
+    def edited(self, path: Path) -> bool:
+        """Tell whether something else stands in a field than it began with."""
+        return path in self.lines and self.lines[path].text() != self._exact[path][0]
+
+    def _lay(self, section: Section, rows: QVBoxLayout) -> None:
+        form = self._begin(rows)
+        for item in section.items:
+            if isinstance(item, Section):
+                rows.addWidget(_heading(item.title, item.about))
+                self._lay(item, rows)
+                form = self._begin(rows)
+            elif isinstance(item, Table):
+                rows.addWidget(_heading(item.field.text.rstrip("."), item.field.about))
+                table = SmallTable(item, at(self._given, item.path), self._style, self._bare_unit)
+                table.changed.connect(self.changed)
+                self.tables[item.path] = table
+                rows.addWidget(table)
+                form = self._begin(rows)
+            else:
+                self._add(item, form)
+
+    def _begin(self, rows: QVBoxLayout) -> QGridLayout:
+        form = QGridLayout()
+        form.setColumnStretch(0, 2)
+        form.setColumnStretch(1, 3)
+        rows.addLayout(form)
+        return form
+
+    def _add(self, entry: Entry, form: QGridLayout) -> None:
+        exact = at(self._given, entry.path)
+        line = FactLine(
+            entry.attribute, entry.show(exact, self._style), self._style, self._bare_unit, several=entry.several
+        )
+        if entry.field.default:
+            line.hint(f"{entry.field.default} where it is left out")
+        elif entry.field.unless:
+            line.hint("may be left out")
+        self.lines[entry.path], self._entries[entry.path] = line, entry
+        self._exact[entry.path] = line.text(), exact
+        line.changed.connect(self.changed)
+        label = QLabel(entry.attribute.label, textFormat=Qt.TextFormat.PlainText, wordWrap=True)
+        label.setBuddy(line.field)
+        label.setToolTip(entry.attribute.note)
+        row = form.rowCount()
+        form.addWidget(label, row, 0, Qt.AlignmentFlag.AlignTop)
+        form.addWidget(line, row, 1)
+
+
+def _heading(title: str, about: str) -> QLabel:
+    made = QLabel(title, textFormat=Qt.TextFormat.PlainText, wordWrap=True)
+    font = made.font()
+    font.setBold(True)
+    made.setFont(font)
+    made.setToolTip(about)
+    return made

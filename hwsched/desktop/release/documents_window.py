@@ -1,0 +1,262 @@
+"""Documents seen before they are printed: page by page, searched, printed or written as files."""
+
+from pathlib import Path
+from typing import Any, Final
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtPrintSupport import QPrintDialog, QPrinter
+from PySide6.QtWidgets import (
+    QComboBox,
+    QDialog,
+    QFileDialog,
+    QFormLayout,
+    QHBoxLayout,
+    QLabel,
+    QLineEdit,
+    QListWidget,
+    QListWidgetItem,
+    QSplitter,
+    QVBoxLayout,
+    QWidget,
+)
+
+from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.opening.scope_box import ScopeBox
+from hwsched.desktop.release.page_view import PageView
+from hwsched.desktop.release.printing import print_pages
+from hwsched.desktop.side_place import SidePlace
+from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.operations.opening.asked_openings import asked_openings
+from hwsched.operations.opening.scope import Scope
+from hwsched.operations.release.issued_documents import PRINTS, issue_by_name
+from hwsched.operations.release.previewing import preview
+from hwsched.operations.release.project_view import project_view
+from hwsched.render.pdf_pages import FoundWords, PdfPages
+
+_NAME: Final = int(Qt.ItemDataRole.UserRole)
+_FORMATS: Final = {name: formats for name, _, formats in PRINTS}
+
+
+class DocumentsWindow(ToolWindow):
+    """Which document of which openings at the left, its pages at the right."""
+
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(desk, "Documents", parent)
+        self.resize(1080, 680)
+        self.names = QListWidget()
+        self.names.setAccessibleName("Documents")
+        for name, title, formats in PRINTS:
+            if "pdf" in formats:
+                item = QListWidgetItem(title)
+                item.setData(_NAME, name)
+                self.names.addItem(item)
+        self.scope = ScopeBox(desk)
+        self.scope.setAccessibleName("Openings")
+        self.scope.setCurrentIndex(0 if desk.chosen() else self.scope.count() - 1)
+        self.where = QLineEdit()
+        self.where.setAccessibleName("Those of a query")
+        self.where.setPlaceholderText("or those of a query, such as rating is known")
+        self.where.setClearButtonEnabled(True)
+        self.paper = QComboBox()
+        self.paper.setAccessibleName("Paper")
+        self.paper.addItem("Letter", "letter")
+        self.paper.addItem("A4", "a4")
+        self.view = PageView()
+        self.at = QLabel()
+        self.search = QLineEdit()
+        self.search.setAccessibleName("Search in the pages")
+        self.search.setPlaceholderText("Search in the pages")
+        self.search.setClearButtonEnabled(True)
+        self.hits = QLabel()
+        self._found: list[FoundWords] = []
+        self._shown: tuple[str, tuple[str, ...] | None, str] | None = None
+        """Document, openings and paper of the pages that are shown."""
+        self.show_it = self.button("&Show", self.make_pages, "The document as it would be printed")
+        self.print_it = self.button("&Print…", self.ask_printer, "On a printer, at true size")
+        self.write_it = self.button("&Write files…", self.ask_folder, "As PDF, and as workbook where there is one")
+        self._build()
+        self._connect()
+        self.names.setCurrentRow(0)
+        self.view.show_pages(None, "Choose a document and openings; Show makes its pages. Nothing is printed by it.")
+        self.enable()
+
+    @property
+    def name(self) -> str:
+        """The document that is chosen."""
+        item = self.names.currentItem()
+        return str(item.data(_NAME)) if item is not None else ""
+
+    def follow(self) -> None:
+        """Say that the pages are of before."""
+        self.scope.follow()
+        if self._shown is not None:
+            self.told.setText("The project has changed since these pages were made; Show makes them anew.")
+        self.enable()
+
+    def enable(self) -> None:
+        """There must be openings to show, and pages to print."""
+        idle = self.idle
+        asked = bool(self.where.text().strip() or self.scope.ids())
+        pages = self.view.pages is not None and self.view.pages.count > 0
+        self.show_it.setEnabled(idle and bool(self.name) and asked)
+        self.print_it.setEnabled(idle and pages)
+        self.write_it.setEnabled(idle and bool(self.name) and asked)
+        self.search.setEnabled(pages)
+
+    def make_pages(self) -> None:
+        """Make the pages of the document as it would be printed, off the screen's thread."""
+        project, checker = self.desk.workspace.project, self.desk.workspace.checker
+        name, where, ids = self.name, self.where.text().strip(), self.scope.ids()
+        paper = str(self.paper.currentData())
+
+        def work(progress: Progress, cancelled: Cancelled) -> Any:
+            wanted = asked_openings(project, Scope(where=where)).ids if where else tuple(ids)
+            made = preview(
+                project_view(project, list(wanted), checker=checker), name, paper=paper, progress=progress,
+                cancelled=cancelled,
+            )  # fmt: skip
+            return None if cancelled() else (PdfPages(made), len(wanted), (name, wanted, paper))
+
+        self.run(f"Making pages: {self.names.currentItem().text()}", work, self._on_made)
+
+    def ask_printer(self) -> None:
+        """Ask for a printer and print the pages that are shown."""
+        printer = QPrinter(QPrinter.PrinterMode.HighResolution)
+        dialog = QPrintDialog(printer, self)
+        pages = self.view.pages
+        if pages is None:
+            return
+        dialog.setMinMax(1, pages.count)
+        dialog.setOption(QPrintDialog.PrintDialogOption.PrintPageRange)
+        if dialog.exec() == QDialog.DialogCode.Accepted:
+            chosen = printer.printRange() == QPrinter.PrintRange.PageRange
+            first, last = (printer.fromPage(), printer.toPage()) if chosen else (1, pages.count)
+            self.print_on(printer, range(max(first, 1) - 1, min(last, pages.count)))
+
+    def print_on(self, printer: QPrinter, wanted: range) -> None:
+        """Print pages of those that are shown."""
+        pages = self.view.pages
+        if pages is None:
+            return
+
+        def then(done: tuple[int, bool]) -> None:
+            count, taken = done
+            words = f"{count} of {len(wanted)} pages given to the printer"
+            self.told.setText(words if taken else f"{words}; it did not take the rest")
+            self.enable()
+
+        self.run("Printing", lambda progress, cancelled: print_pages(pages, wanted, printer, progress, cancelled), then)
+
+    def ask_folder(self) -> None:
+        """Ask for a folder and write the document into it."""
+        folder = QFileDialog.getExistingDirectory(self, "Folder for the documents")
+        if folder:
+            self.write_into(Path(folder))
+
+    def write_into(self, folder: Path) -> None:
+        """Write the document into a folder in all its formats."""
+        project, checker = self.desk.workspace.project, self.desk.workspace.checker
+        name, where, ids = self.name, self.where.text().strip(), self.scope.ids()
+        paper = str(self.paper.currentData())
+
+        def work(progress: Progress, cancelled: Cancelled) -> Any:
+            wanted = asked_openings(project, Scope(where=where)).ids if where else tuple(ids)
+            view = project_view(project, list(wanted), checker=checker)
+            return issue_by_name(
+                view, name, folder, _FORMATS[name], paper=paper, progress=progress, cancelled=cancelled
+            )  # fmt: skip
+
+        def then(written: list[Path]) -> None:
+            self.told.setText(f"{len(written)} files written into {folder}")
+
+        self.run("Writing files", work, then)
+
+    def search_pages(self) -> None:
+        """Search the pages and go to the first that has the words, from the one that is shown on."""
+        pages, words = self.view.pages, self.search.text().strip()
+        self._found = pages.find(words) if pages is not None and words else []
+        self.view.mark(self._found)
+        count = sum(len(each.boxes) for each in self._found)
+        self.hits.setText("" if not words else f"{count} on {len(self._found)} pages" if count else "not found")
+        if self._found and self.view.page not in {each.page for each in self._found}:
+            self.search_on()
+
+    def search_on(self) -> None:
+        """Go to the next page that has the words; after the last comes the first."""
+        pages = [each.page for each in self._found]
+        if pages:
+            self.view.turn(next((page for page in pages if page > self.view.page), pages[0]))
+
+    def done(self, result: int) -> None:
+        """Let go of the pages with the window."""
+        self.view.show_pages(None)
+        super().done(result)
+
+    def _on_made(self, made: tuple[PdfPages, int, tuple[str, tuple[str, ...], str]] | None) -> None:
+        if made is None:
+            self.told.setText("Stopped; the pages that were shown stay.")
+            return
+        pages, openings, self._shown = made
+        self.view.show_pages(pages, "There is nothing to print for these openings.")
+        self.told.setText(f"{pages.count} pages of {openings} openings")
+        self.search_pages()
+        self.enable()
+
+    def _on_turned(self, page: int) -> None:
+        count = self.view.pages.count if self.view.pages is not None else 0
+        self.at.setText(f"Page {page + 1} of {count}" if count else "No page")
+
+    def _build(self) -> None:
+        left, right = QWidget(), QWidget()
+        form = QFormLayout()
+        form.addRow("Openings", self.scope)
+        form.addRow("", self.where)
+        form.addRow("Paper", self.paper)
+        column = QVBoxLayout(left)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addWidget(self.names, 1)
+        column.addLayout(form)
+        bar = QHBoxLayout()
+        bar.addWidget(self.at)
+        for text, tip, slot in (
+            ("‹", "The page before (Page Up)", lambda: self.view.turn(self.view.page - 1)),
+            ("›", "The next page (Page Down)", lambda: self.view.turn(self.view.page + 1)),
+            ("−", "Smaller (Ctrl and wheel)", lambda: self.view.zoom(-1)),
+            ("+", "Larger (Ctrl and wheel)", lambda: self.view.zoom(1)),
+            ("Page", "The whole page", lambda: self.view.fit(whole=True)),
+            ("Width", "As wide as the place", lambda: self.view.fit(whole=False)),
+        ):
+            button = self.button(text, slot, tip)
+            button.setAccessibleName(tip.partition(" (")[0])
+            # Left to itself a button is as wide as a word of ten letters.
+            button.setFixedWidth(button.fontMetrics().horizontalAdvance(f"mm{text}"))
+            bar.addWidget(button)
+        bar.addWidget(self.search, 1)
+        bar.addWidget(self.hits)
+        column = QVBoxLayout(right)
+        column.setContentsMargins(0, 0, 0, 0)
+        column.addLayout(bar)
+        column.addWidget(self.view, 1)
+        split = QSplitter(Qt.Orientation.Horizontal)
+        split.addWidget(left)
+        split.addWidget(right)
+        split.setSizes([300, 780])
+        split.setChildrenCollapsible(False)
+        self.body.addWidget(split, 1)
+        for each in (self.show_it, self.print_it, self.write_it):
+            self.foot.addWidget(each)
+
+    def _connect(self) -> None:
+        QShortcut(QKeySequence(QKeySequence.StandardKey.Find), self, self.search.setFocus)
+        QShortcut(QKeySequence(QKeySequence.StandardKey.FindNext), self, self.search_on)
+        self.search.textChanged.connect(lambda _text: self.search_pages())
+        self.search.returnPressed.connect(self.search_on)
+        self.where.textChanged.connect(lambda _text: self.enable())
+        self.scope.currentIndexChanged.connect(lambda _at: self.enable())
+        self.names.currentRowChanged.connect(lambda _row: self.enable())
+        self.names.itemActivated.connect(lambda _item: self.make_pages() if self.show_it.isEnabled() else None)
+        self.view.turned.connect(self._on_turned)
+
+
+DOCUMENTS = SidePlace("documents", "Documents", "See documents page by page before they are printed", DocumentsWindow)

@@ -1,0 +1,176 @@
+"""One page of a document on the screen: leafed through, enlarged, with the words that were searched marked on it."""
+
+from collections.abc import Sequence
+from typing import Final
+
+from PySide6.QtCore import QRectF, QSize, QSizeF, Qt, Signal
+from PySide6.QtGui import QColor, QImage, QKeyEvent, QPainter, QPaintEvent, QPalette, QResizeEvent, QWheelEvent
+from PySide6.QtWidgets import QScrollArea, QWidget
+
+from hwsched.desktop.pictures import image_of
+from hwsched.render.pdf_pages import FoundWords, PdfPages
+
+_RIM_PX: Final = 12
+_LEAST: Final = 0.8
+"""Screen pixels for one paper millimetre: nobody reads less."""
+_MOST: Final = 24.0
+_STEP: Final = 1.25
+_MARK_ALPHA: Final = 90
+
+
+class _Sheet(QWidget):
+    """The page itself."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.image: QImage | None = None
+        self.page_size = QSizeF()
+        """On the screen; a picture that would be too large for the memory is drawn over it."""
+        self.marked: tuple[QRectF, ...] = ()
+        """Boxes of searched words [screen pixels]."""
+        self.words = ""
+
+    def paintEvent(self, _event: QPaintEvent) -> None:  # noqa: N802
+        """Paint."""
+        painter = QPainter(self)
+        if self.image is None:
+            flags = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap
+            painter.drawText(self.rect().adjusted(12, 12, -12, -12), flags, self.words)
+            painter.end()
+            return
+        size = self.page_size
+        left, top = (self.width() - size.width()) / 2, float(_RIM_PX)
+        # Paper stays white in the dark theme too: it is what the printer will give.
+        painter.drawImage(QRectF(left, top, size.width(), size.height()), self.image)
+        painter.setPen(self.palette().color(QPalette.ColorRole.Mid))
+        painter.drawRect(QRectF(left, top, size.width(), size.height()))
+        tint = QColor(self.palette().color(QPalette.ColorRole.Highlight))
+        tint.setAlpha(_MARK_ALPHA)
+        for box in self.marked:
+            painter.fillRect(box.translated(left, top).adjusted(-1, -1, 1, 1), tint)
+        painter.end()
+
+
+class PageView(QScrollArea):
+    """Pages one at a time, as wide as the place, whole, or larger."""
+
+    turned = Signal(int)
+    """Another page is shown, from 0."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.pages: PdfPages | None = None
+        self.page = 0
+        self.found: dict[int, FoundWords] = {}
+        self._scale: float | None = None
+        """Screen pixels for one paper millimetre; None: as the fit says."""
+        self.whole = True
+        """Fit the whole page, else its width."""
+        self.sheet = _Sheet()
+        self.setWidget(self.sheet)
+        self.setWidgetResizable(False)
+        self.setAlignment(Qt.AlignmentFlag.AlignCenter)
+        self.setBackgroundRole(QPalette.ColorRole.Window)
+        self.setAccessibleName("Page")
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+
+    def sizeHint(self) -> QSize:  # noqa: N802
+        """Return the size it likes to have."""
+        return QSize(560, 640)
+
+    def show_pages(self, pages: PdfPages | None, words: str = "") -> None:
+        """Show other pages from the first on, or a sentence where there are none."""
+        if self.pages is not None and self.pages is not pages:
+            self.pages.close()
+        self.pages, self.page, self.found = pages, 0, {}
+        self.sheet.words = words
+        self._show()
+
+    def turn(self, page: int) -> None:
+        """Show another page; beyond the ends nothing happens."""
+        if self.pages is not None and 0 <= page < self.pages.count and page != self.page:
+            self.page = page
+            self._show()
+            self.verticalScrollBar().setValue(0)
+
+    def mark(self, found: Sequence[FoundWords]) -> None:
+        """Mark words that were found."""
+        self.found = {each.page: each for each in found}
+        self._show()
+
+    def zoom(self, way: int) -> None:
+        """Show the page larger or smaller by a step."""
+        self._scale = min(max(self.scale * _STEP**way, _LEAST), _MOST)
+        self._show()
+
+    def fit(self, *, whole: bool) -> None:
+        """Show the page whole, or as wide as the place."""
+        self._scale, self.whole = None, whole
+        self._show()
+
+    @property
+    def scale(self) -> float:
+        """Screen pixels for one paper millimetre."""
+        if self._scale is not None or self.pages is None or not self.pages.count:
+            return self._scale or 1.0
+        wide, tall = self.pages.sizes[self.page]
+        bar = self.verticalScrollBar().sizeHint().width()
+        across = (self.width() - bar - 2 * _RIM_PX) / wide
+        down = (self.height() - bar - 2 * _RIM_PX) / tall
+        return min(max(min(across, down) if self.whole else across, _LEAST), _MOST)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
+        """Follow the size of the place."""
+        super().resizeEvent(event)
+        if self._scale is None:
+            self._show()
+
+    def wheelEvent(self, event: QWheelEvent) -> None:  # noqa: N802
+        """Enlarge while Ctrl is held."""
+        if event.modifiers() & Qt.KeyboardModifier.ControlModifier:
+            self.zoom(1 if event.angleDelta().y() > 0 else -1)
+            event.accept()
+        else:
+            super().wheelEvent(event)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+        """Leaf with the page keys, zoom with plus and minus."""
+        last = self.pages.count - 1 if self.pages is not None else 0
+        turns = {
+            Qt.Key.Key_PageDown: self.page + 1,
+            Qt.Key.Key_PageUp: self.page - 1,
+            Qt.Key.Key_Home: 0,
+            Qt.Key.Key_End: last,
+        }
+        zooms = {Qt.Key.Key_Plus: 1, Qt.Key.Key_Equal: 1, Qt.Key.Key_Minus: -1}
+        key = Qt.Key(event.key())
+        if key in turns:
+            self.turn(turns[key])
+        elif key in zooms:
+            self.zoom(zooms[key])
+        else:
+            super().keyPressEvent(event)
+
+    def _show(self) -> None:
+        if self.pages is None or not self.pages.count:
+            self.sheet.image, self.sheet.marked = None, ()
+            self.sheet.resize(max(self.viewport().width(), 200), max(self.viewport().height(), 120))
+            self.sheet.update()
+            self.turned.emit(0)
+            return
+        ratio, scale = self.devicePixelRatioF(), self.scale
+        image = image_of(self.pages.picture(self.page, scale * ratio))
+        image.setDevicePixelRatio(ratio)
+        self.sheet.image = image
+        found = self.found.get(self.page)
+        self.sheet.marked = tuple(
+            QRectF(left * scale, top * scale, (right - left) * scale, (low - top) * scale)
+            for left, top, right, low in (found.boxes if found is not None else ())
+        )
+        wide, tall = self.pages.sizes[self.page]
+        self.sheet.page_size = size = QSizeF(wide * scale, tall * scale)
+        self.sheet.resize(
+            max(round(size.width()) + 2 * _RIM_PX, self.viewport().width()), round(size.height()) + 2 * _RIM_PX
+        )
+        self.sheet.update()
+        self.turned.emit(self.page)

@@ -1,0 +1,176 @@
+"""The calculators as forms: fields in words and units, examples as they are, filled from an opening, given back."""
+
+import re
+
+import pytest
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication, QComboBox, QLabel, QLineEdit, QTableWidget
+
+from hwsched.calc.calculators import CALCULATORS
+from hwsched.calc.opening.stack import StackCollar, StackCylinder, cylinder_stack
+from hwsched.desktop.project.calculator_answers import told
+from hwsched.desktop.project.calculator_form import CalculatorForm
+from hwsched.desktop.project.calculators import CalculatorsDialog
+from tests.desktop.conftest import checked_of, choose
+
+LEFT = Qt.MouseButton.LeftButton
+NAMES = [each.name for each in CALCULATORS]
+MACHINE = re.compile(r"\b[a-z0-9]+(_[a-z0-9]+)+\b|[{}]")
+"""A name of JSON, or a brace."""
+
+
+def texts(widget):
+    """All that a person reads on a widget."""
+    for label in widget.findChildren(QLabel):
+        yield label.text()
+        yield label.toolTip()
+    for line in widget.findChildren(QLineEdit):
+        yield line.text()
+        yield line.placeholderText()
+        yield line.toolTip()
+    for box in widget.findChildren(QComboBox):
+        yield from (box.itemText(n) for n in range(box.count()))
+    for table in widget.findChildren(QTableWidget):
+        for column in range(table.columnCount()):
+            yield table.horizontalHeaderItem(column).text()
+            yield table.horizontalHeaderItem(column).toolTip()
+            yield from (table.item(row, column).text() for row in range(table.rowCount()))
+
+
+@pytest.fixture
+def dialog(qtbot):
+    made = CalculatorsDialog()
+    qtbot.addWidget(made)
+    made.show()
+    return made
+
+
+def pick(qtbot, dialog, name):
+    row = dialog.names.visualItemRect(dialog.names.item(NAMES.index(name)))
+    dialog.names.scrollToItem(dialog.names.item(NAMES.index(name)))
+    row = dialog.names.visualItemRect(dialog.names.item(NAMES.index(name)))
+    qtbot.mouseClick(dialog.names.viewport(), LEFT, pos=row.center())
+
+
+def type_into(qtbot, dialog, name, text):
+    field = dialog.form.lines[name,].field
+    dialog.form.ensureWidgetVisible(field)
+    qtbot.keyClick(field, Qt.Key.Key_A, Qt.KeyboardModifier.ControlModifier)
+    qtbot.keyClick(field, Qt.Key.Key_Delete)
+    qtbot.keyClicks(field, text)
+    qtbot.waitUntil(lambda: not dialog._timer.isActive(), timeout=3000)
+
+
+def test_each_example_is_answered_in_words_without_a_name_of_json(dialog, qtbot):
+    for row, calculator in enumerate(CALCULATORS):
+        dialog.names.setCurrentRow(row)
+        assert dialog.answer.basis.text() == f"Basis: {calculator.basis}", calculator.name
+        assert dialog.answer.said.text().strip(), calculator.name
+        wrong = [each for each in texts(dialog.form) if MACHINE.search(each)]
+        wrong += [each for each in texts(dialog.answer) if MACHINE.search(each)]
+        assert not wrong, (calculator.name, wrong)
+
+
+def stated(value):
+    """Return JSON without what says nothing."""
+    if isinstance(value, dict):
+        held = {name: stated(each) for name, each in value.items()}
+        return {name: each for name, each in held.items() if each not in (None, [], {})}
+    return [stated(each) for each in value] if isinstance(value, list) else value
+
+
+@pytest.mark.parametrize("style", ["mm", "fraction"])
+def test_what_nobody_typed_over_goes_in_as_it_is(qtbot, style):
+    """However a length is rounded for show, the calculation gets the number itself."""
+    for calculator in CALCULATORS:
+        form = CalculatorForm(calculator, dict(calculator.example), style, "mm")
+        qtbot.addWidget(form)
+        assert form.asked() == stated(calculator.example), calculator.name
+
+
+def test_a_wrong_number_is_said_beside_its_field_in_words(dialog, qtbot):
+    pick(qtbot, dialog, "cylinder-stack")
+    type_into(qtbot, dialog, "leaf_mm", "-3")
+    assert dialog.answer.said.text().startswith("Leaf thickness: ")
+    assert dialog.form.lines["leaf_mm",].echo.property("bad")
+    type_into(qtbot, dialog, "leaf_mm", "44.45")
+    assert dialog.answer.basis.text().startswith("Basis: ")
+
+
+def test_a_list_is_a_small_table_with_rows_added_and_taken_away(dialog, qtbot):
+    pick(qtbot, dialog, "cylinder-stack")
+    table = dialog.form.tables["cylinders",]
+    rows = table.cells.rowCount()
+    assert rows == len(dialog.calculator.example["cylinders"])
+    dialog.form.ensureWidgetVisible(table.more)
+    qtbot.mouseClick(table.more, LEFT)
+    assert table.cells.rowCount() == rows + 1
+    # An empty row is nothing yet.
+    assert len(dialog.form.asked()["cylinders"]) == rows
+    for column, text in ((0, "long one"), (1, "50"), (2, "0")):
+        table.cells.scrollToItem(table.cells.item(rows, column))
+        where = table.cells.visualItemRect(table.cells.item(rows, column)).center()
+        qtbot.mouseClick(table.cells.viewport(), LEFT, pos=where)
+        qtbot.keyClick(table.cells, Qt.Key.Key_F2)
+        editor = QApplication.focusWidget()
+        assert isinstance(editor, QLineEdit)
+        qtbot.keyClicks(editor, text)
+        qtbot.keyClick(editor, Qt.Key.Key_Return)
+        # Qt lets the editor have the key first.
+        qtbot.waitUntil(lambda at=column, typed=text: table.cells.item(rows, at).text() == typed, timeout=3000)
+    assert dialog.form.asked()["cylinders"][rows] == {"part": "long one", "length_mm": 50.0, "cam_offset_mm": 0.0}
+    qtbot.mouseClick(table.less, LEFT)
+    assert table.cells.rowCount() == rows
+    qtbot.waitUntil(lambda: not dialog._timer.isActive(), timeout=3000)
+
+
+def test_an_answer_is_sentences_and_a_table():
+    """The head of a 1 1/8 in shell: leaf/2 + trim - ... the calculation's own figures, written once in each unit."""
+    calculator = CALCULATORS[NAMES.index("cylinder-stack")]
+    result = cylinder_stack(
+        44.45, 0.0, [StackCylinder("A", 28.575, 0.0)], [StackCollar("C", 4.7625)], [], measure_mm=2.0, tolerance_mm=3.0
+    )
+    assert result.fits
+    answer = calculator.run(
+        {
+            "leaf_mm": 44.45, "trim_mm": 0, "measure_mm": 2, "tolerance_mm": 3,
+            "cylinders": [{"part": "A", "length_mm": 28.575, "cam_offset_mm": 0}],
+            "collars": [{"part": "C", "height_mm": 4.7625}],
+        }
+    )  # fmt: skip
+    said = told(calculator, answer, "mm")
+    (title, headings, rows) = said.tables[0]
+    assert title.startswith("What fits")
+    assert headings[:2] == ["Cylinder", "Collar"]
+    assert rows[0][:2] == ["A", "C"]
+    stands = headings.index("How far the head stands proud of the trim")
+    assert rows[0][stands] == f"{result.fits[0].projection_mm:.1f} mm"
+
+
+def test_what_if_this_trim_were_a_quarter_thicker(at_work, qtbot):
+    choose(at_work, "M004")
+    checked = checked_of(at_work, "M004")
+    lock = next(item for item in checked.given.items if item.trim_key_mm is not None)
+    trim, leaf = lock.trim_key_mm, checked.given.leaves[0].thickness_mm
+    at_work.project.act_calculators.trigger()
+    dialog = at_work.project.calculators
+    pick(qtbot, dialog, "cylinder-stack")
+    assert not dialog.give.isEnabled()
+    qtbot.mouseClick(dialog.fill, LEFT)
+    asked = dialog.form.asked()
+    assert (asked["leaf_mm"], asked["trim_mm"]) == (leaf, trim)
+    taken = next(part.part for part in checked.fit.parts if part.role == "cylinder")
+    assert taken in {row["part"] for row in asked["cylinders"]}
+    first = dialog.answer.tables[0].item(0, 0).text()
+    assert first == taken
+    # Typed in the project's inches; nothing of the opening changes before it is given back.
+    type_into(qtbot, dialog, "trim_mm", f"{(trim + 6.35) / 25.4:.6f}")
+    assert dialog.form.asked()["trim_mm"] == pytest.approx(trim + 6.35, abs=0.001)
+    assert checked_of(at_work, "M004").given.items == checked.given.items
+    qtbot.mouseClick(dialog.give, LEFT)
+    after = next(item for item in checked_of(at_work, "M004").given.items if item.id == lock.id)
+    assert after.trim_key_mm == pytest.approx(trim + 6.35, abs=0.001)
+    assert not dialog.give.isEnabled()
+    at_work.history.act_undo.trigger()
+    assert next(i for i in checked_of(at_work, "M004").given.items if i.id == lock.id).trim_key_mm == trim
+    dialog.close()

@@ -1,0 +1,110 @@
+"""Documents seen before they are printed, by clicks and keys: pages leafed, searched, enlarged, printed, written."""
+
+import pytest
+from pypdf import PdfReader
+from PySide6.QtCore import Qt
+from PySide6.QtPrintSupport import QPrintDialog, QPrinter
+from PySide6.QtWidgets import QDialog, QFileDialog
+
+from hwsched.desktop.release.documents_window import DocumentsWindow
+from hwsched.operations.release.project_view import project_view
+from tests.desktop.conftest import checked_of, choose, idle
+
+LEFT = Qt.MouseButton.LeftButton
+
+
+@pytest.fixture
+def documents(at_work):
+    choose(at_work, "M116", "M004")
+    at_work.beside.acts["documents"].trigger()
+    # The main window, closed before the fixtures, takes it along.
+    return at_work.frame.side.windows[DocumentsWindow]
+
+
+def pick(qtbot, window, name):
+    (row,) = [n for n in range(window.names.count()) if window.names.item(n).data(Qt.ItemDataRole.UserRole) == name]
+    item = window.names.item(row)
+    window.names.scrollToItem(item)
+    qtbot.mouseClick(window.names.viewport(), LEFT, pos=window.names.visualItemRect(item).center())
+
+
+def show(qtbot, window, at_work, name):
+    pick(qtbot, window, name)
+    qtbot.mouseClick(window.show_it, LEFT)
+    idle(qtbot, at_work)
+
+
+def text_of(window):
+    return "\n".join(window.view.pages.text(n) for n in range(window.view.pages.count))
+
+
+def test_packets_of_the_selected_are_leafed_searched_and_printed(documents, at_work, qtbot, tmp_path, monkeypatch):
+    show(qtbot, documents, at_work, "packets")
+    view, count = documents.view, documents.view.pages.count
+    assert documents.told.text() == f"{count} pages of 2 openings"
+    said = text_of(documents)
+    assert "M116" in said
+    assert "M004" in said
+    assert "M005" not in said
+    # What the gate holds says STOP here as on paper, and what goes out does not.
+    project = at_work.frame.state.workspace.project
+    for mark in ("M004", "M116"):
+        (opening,) = project_view(project, [checked_of(at_work, mark).given.opening.id]).openings
+        pages = [view.pages.text(n) for n in range(count) if mark in view.pages.text(n)]
+        assert any("STOP" in page for page in pages) != opening.ready, mark
+    # Leafed by the keys of pages, enlarged by plus, each page said.
+    qtbot.mouseClick(view.viewport(), LEFT)
+    qtbot.keyClick(view, Qt.Key.Key_PageDown)
+    assert documents.at.text() == f"Page 2 of {count}"
+    qtbot.keyClick(view, Qt.Key.Key_End)
+    assert view.page == count - 1
+    qtbot.keyClick(view, Qt.Key.Key_Home)
+    wide = view.sheet.width()
+    for _ in range(4):
+        qtbot.keyClick(view, Qt.Key.Key_Plus)
+    assert view.sheet.width() > wide
+    # The words are searched for, marked, and gone to.
+    qtbot.keyClicks(documents.search, "m116")
+    pages = [n for n in range(count) if "M116" in view.pages.text(n)]
+    assert documents.hits.text().endswith(f"on {len(pages)} pages")
+    assert view.page == pages[0]
+    assert view.sheet.marked
+    qtbot.keyClick(documents.search, Qt.Key.Key_Return)
+    assert view.page == (pages[1] if len(pages) > 1 else pages[0])
+    target = tmp_path / "printed.pdf"
+
+    def chosen(dialog):
+        dialog.printer().setOutputFormat(QPrinter.OutputFormat.PdfFormat)
+        dialog.printer().setOutputFileName(str(target))
+        dialog.printer().setResolution(72)
+        return QDialog.DialogCode.Accepted
+
+    monkeypatch.setattr(QPrintDialog, "exec", chosen)
+    qtbot.mouseClick(documents.print_it, LEFT)
+    idle(qtbot, at_work)
+    assert documents.told.text() == f"{count} of {count} pages given to the printer"
+    printed = PdfReader(target)
+    assert len(printed.pages) == count
+    # True size: letter, 8 1/2 by 11 in.
+    assert [float(each) for each in printed.pages[0].mediabox[2:]] == pytest.approx([612, 792], abs=2)
+
+
+def test_a_query_says_of_which_openings_and_files_are_written(documents, at_work, qtbot, tmp_path, monkeypatch):
+    qtbot.keyClicks(documents.where, "mark = M005")
+    show(qtbot, documents, at_work, "schedule")
+    assert documents.told.text().endswith(" of 1 openings")
+    assert "M005" in text_of(documents)
+    assert "M116" not in text_of(documents)
+    folder = tmp_path / "out"
+    monkeypatch.setattr(QFileDialog, "getExistingDirectory", lambda *_: str(folder))
+    qtbot.mouseClick(documents.write_it, LEFT)
+    idle(qtbot, at_work)
+    assert sorted(each.name for each in folder.iterdir()) == ["schedule.pdf", "schedule.xlsx"]
+    assert documents.told.text() == f"2 files written into {folder}"
+
+
+def test_pages_of_before_are_said_to_be_so(documents, at_work, qtbot):
+    show(qtbot, documents, at_work, "pick-list")
+    at_work.opening.add_opening("NEW-1")
+    assert "has changed since these pages were made" in documents.told.text()
+    assert documents.view.pages.count

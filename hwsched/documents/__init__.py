@@ -16,6 +16,7 @@ LINES = (
     Line("power-schedule", "power.power_schedule:POWER_SCHEDULE"),
     Line("wire-list", "power.wire_list:WIRE_LIST"),
     Line("battery-calendar", "power.battery_calendar:BATTERY_CALENDAR"),
+    Line("transmittals", "release.transmittals:TRANSMITTALS"),
     Line("survey-sheets", "survey.survey_sheets:SURVEY_SHEETS"),
     Line("return-visit", "survey.return_visit:RETURN_VISIT"),
     Line("cost-estimate", "parts.cost_estimate:COST_ESTIMATE"),

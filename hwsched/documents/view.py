@@ -15,6 +15,7 @@ from hwsched.values import Catalogue, Finding, Fit, Leaf, OpeningInput, PointFit
 from hwsched.values.power import PowerResult
 from hwsched.values.standing import WHY, Standing
 from hwsched.values.terms import CostTerms
+from hwsched.values.transmittal import Transmittal
 from hwsched.wiring.goods import Bill, bill_of
 
 Format = Literal["pdf", "xlsx", "ics"]
@@ -96,6 +97,9 @@ class ProjectView:
     terms: CostTerms = field(default_factory=CostTerms)
     level_heights: Mapping[tuple[str | None, str | None], float | None] = field(default_factory=dict)
     """Height of each level's floor [m], by building and level."""
+
+    sent: tuple[Transmittal, ...] = ()
+    """What went to whom, the oldest first."""
 
     @property
     def marks(self) -> Mapping[str, str]:

@@ -75,6 +75,7 @@ SPOKEN = {
     "release revision": ("--freeze",),
     "release gate": (),
     "release labels": ("-o", "OUT"),
+    "release transmit": ("PHOTO", "--recipient", "Architect"),
     "release verify": ("00000000",),
     "release attach": ("1", "PHOTO"),
     "release attachments": ("-o", "OUT"),

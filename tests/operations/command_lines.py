@@ -73,6 +73,7 @@ WRITING = {
     "revision": "release revision P --freeze B",
     "attach": "release attach P 2 F/survey.csv",
     "detach": "release detach P A",
+    "transmit": "release transmit P F/survey.csv --recipient Architect",
     "pieces": "opening pieces P 1 --serial unit=123",
     "batch": "project batch P F/batch.jsonl",
     "undo": "project undo P",

@@ -20,6 +20,7 @@ from hwsched.desktop.parts.fewest_window import FEWEST
 from hwsched.desktop.parts.cost_window import COST
 from hwsched.desktop.release.gate_window import GATE
 from hwsched.desktop.release.transmittals_window import TRANSMITTALS_PLACE
+from hwsched.desktop.release.office_window import OFFICE_PLACE
 from hwsched.desktop.project.copies_window import COPIES
 from hwsched.desktop.project.journal_window import JOURNAL
 

@@ -8,6 +8,7 @@ from hwsched.family import Line
 # Their order is the order in which people see them.
 LINES = (
     Line("schedule", "release.schedule:SCHEDULE"),
+    Line("schedule-across", "release.schedule_across:SCHEDULE_ACROSS"),
     Line("pick-list", "stock.pick_list:PICK_LIST"),
     Line("packets", "release.packet:PACKET"),
     Line("type-sheets", "release.type_sheets:TYPE_SHEETS"),

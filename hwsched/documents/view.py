@@ -12,6 +12,7 @@ from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import Document
 from hwsched.rules.reading import lock_leaf
 from hwsched.values import Catalogue, Finding, Fit, Leaf, OpeningInput, PointFit
+from hwsched.values.office import Office
 from hwsched.values.power import PowerResult
 from hwsched.values.standing import WHY, Standing
 from hwsched.values.terms import CostTerms
@@ -100,6 +101,10 @@ class ProjectView:
 
     sent: tuple[Transmittal, ...] = ()
     """What went to whom, the oldest first."""
+    paper: str = "letter"
+    """On which it will be set."""
+    office: Office = field(default_factory=Office)
+    """How the office's documents look."""
 
     @property
     def marks(self) -> Mapping[str, str]:

@@ -10,6 +10,8 @@ from hwsched.rules.reading import lock_item
 from hwsched.survey.item import DISPOSITIONS
 from hwsched.values import Item
 
+_MOST_APIECE: Final = 8
+"""Of more openings a heading does not repeat what stands in the index."""
 _SAID: Final = {"keep": "Stays", "replace": "Is replaced", "remove": "Goes away", "move": "Is moved"}
 _POWER: Final = {"battery": "batteries in the unit", "supply": "from a supply"}
 
@@ -44,9 +46,12 @@ def _where(view: OpeningView, style: LengthStyle) -> str:
 
 
 def _apiece(openings: Sequence[OpeningView], said: Callable[[OpeningView], str]) -> str:
-    """Say something of each opening by its mark; of the only one without."""
-    if len(openings) == 1:
-        return said(openings[0])
+    """Say something of each opening by its mark, once where it is the same; the index has it where there are many."""
+    found = {said(view) for view in openings}
+    if len(found) == 1:
+        return found.pop()
+    if len(openings) > _MOST_APIECE:
+        return "by mark in the opening index"
     return "; ".join(f"{view.mark}: {said(view)}" for view in openings)
 
 

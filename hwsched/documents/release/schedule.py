@@ -404,13 +404,12 @@ def _why_not(at: PointFit) -> list[str]:
 def _open_findings(project: ProjectView) -> list[Block]:
     """Return what the rules say, each text once with all openings that it is said of."""
     order = {severity: rank for rank, severity in enumerate(SEVERITIES)}
-    marks: dict[tuple[bool, int, str, str, str, str], list[str]] = {}
+    # A mark once in its order: a list would be gone through for each of thousands.
+    marks: dict[tuple[bool, int, str, str, str, str], dict[str, None]] = {}
     for view in project.openings:
         for f in view.findings:
             key = (f.waived, order[f.severity], f.rule, f.message, f.cure, f.waived_by or "")
-            said_of = marks.setdefault(key, [])
-            if view.mark not in said_of:
-                said_of.append(view.mark)
+            marks.setdefault(key, {})[view.mark] = None
     if not marks:
         return [Heading("Findings"), Paragraph("No rule has found anything.")]
     columns = (

@@ -147,10 +147,8 @@ def more_of(document, heading):
 def test_a_heading_tells_where_its_openings_are_and_what_stays_there(quay):
     document = SCHEDULE.build(quay, None)
     wood = more_of(document, "Heading H002")
-    # Room from Corridor, Room to Net loft, 3-0 x 7-0: one line a mark where there are several.
-    for mark in ("CHANNEL", "METRIC", "WOOD"):
-        assert f"{mark}: Corridor to Net loft, " in wood["Location and size"]
-    assert "WOOD: Corridor to Net loft, 3'-0\" × 7'-0\"" in wood["Location and size"]
+    # Room from Corridor, Room to Net loft, 3-0 x 7-0 of all three: said once.
+    assert wood["Location and size"] == "Corridor to Net loft, 3'-0\" × 7'-0\""
     # Function office, on cells, as the catalogue's unit is.
     assert (wood["Lock function"], wood["Power"]) == ("Office or entry", "batteries in the unit")
     assert "Remarks" not in wood
@@ -228,3 +226,17 @@ def test_the_horizontal_form_holds_the_same_items(quay):
     assert counted == down
     wood = next(line for line in across if line["Mark"] == "WOOD")
     assert (wood["Cells and supply"], wood["Cylinder, lock, reader"]) == ("6 × CELL, COIN", "CYL")
+
+
+def test_a_heading_of_many_openings_does_not_repeat_the_index(quay):
+    wood = next(view for view in quay.openings if view.mark == "WOOD")
+
+    def another(number):
+        opening = replace(wood.given.opening, id=f"w{number}", mark=f"W{number}", room_to=f"Bay {number}")
+        told = replace(wood.given, opening=opening)
+        return replace(wood, given=told, points=(PointFit(told, wood.fit),))
+
+    # Three under H002 in the quay, and 8 apiece at most.
+    for count, said in ((5, "W4: Corridor to Bay 4"), (9, "by mark in the opening index")):
+        document = SCHEDULE.build(replace(quay, openings=(*quay.openings, *map(another, range(count)))), None)
+        assert said in more_of(document, "Heading H002")["Location and size"]

@@ -110,6 +110,8 @@ ROOMS = (
         Entry("print", "Print a document: schedules, lists, packets, true-size templates.", "print"),
         Entry("list", "List pick lines, schedule rows, revisions, packets."),
         Entry("revision", "Freeze the project under a letter, show and compare such states.", "revision"),
+        Entry("transmit", "Write down which files went to whom, list that, and fetch them as they went out."),
+        Entry("office", "Take in how the office's documents look; show it, write it out, take it away."),
         Entry("labels", "Write a label for the box of each opening, on sheets of labels."),
         Entry("gate", "Say which openings may be picked for and installed, and what is missing at the others."),
         Entry("verify", "Say whether the sheet that carries a code is the current one."),

@@ -20,6 +20,8 @@ from hwsched.desktop.parts.cost_window import COST
 from hwsched.desktop.release.revisions_window import REVISIONS
 from hwsched.desktop.release.documents_window import DOCUMENTS
 from hwsched.desktop.release.gate_window import GATE
+from hwsched.desktop.release.transmittals_window import TRANSMITTALS_PLACE
+from hwsched.desktop.release.office_window import OFFICE_PLACE
 from hwsched.desktop.findings.rulebook_window import RULES_PAGE
 from hwsched.desktop.project.history_window import HISTORY
 from hwsched.desktop.project.copies_window import COPIES

@@ -12,9 +12,11 @@ from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import Document
 from hwsched.rules.reading import lock_leaf
 from hwsched.values import Catalogue, Finding, Fit, Leaf, OpeningInput, PointFit
+from hwsched.values.office import Office
 from hwsched.values.power import PowerResult
 from hwsched.values.standing import WHY, Standing
 from hwsched.values.terms import CostTerms
+from hwsched.values.transmittal import Transmittal
 from hwsched.wiring.goods import Bill, bill_of
 
 Format = Literal["pdf", "xlsx", "ics"]
@@ -96,6 +98,13 @@ class ProjectView:
     terms: CostTerms = field(default_factory=CostTerms)
     level_heights: Mapping[tuple[str | None, str | None], float | None] = field(default_factory=dict)
     """Height of each level's floor [m], by building and level."""
+
+    sent: tuple[Transmittal, ...] = ()
+    """What went to whom, the oldest first."""
+    paper: str = "letter"
+    """On which it will be set."""
+    office: Office = field(default_factory=Office)
+    """How the office's documents look."""
 
     @property
     def marks(self) -> Mapping[str, str]:

@@ -355,6 +355,29 @@ FROZEN: Final = Table(
 """What revisions consist of, by the SHA-256 of kind and content: immutable and shared between revisions, so not
 journalled. Content is JSON in UTF-8, a long one compressed by zlib."""
 
+TRANSMITTAL: Final = _journalled(
+    "transmittal",
+    Column("number", Integer, nullable=False),
+    Column("at", Text, nullable=False),
+    Column("person", Text, nullable=False),
+    Column("recipient", Text, nullable=False),
+    Column("purpose", Text),
+    Column("note", Text),
+    _mapping("files"),
+    UniqueConstraint("number"),
+)
+"""What went to whom, counted from 1. Files: by name the hash of the content, its size, the revision that it shows."""
+
+OFFICE: Final = _journalled(
+    "office",
+    Column("name", Text, nullable=False),
+    Column("text", Text, nullable=False),
+    _mapping("files"),
+    UniqueConstraint("name"),
+)
+"""How the office's documents look, as somebody declared it: the text as it was taken in, and the hashes of the pictures
+that it names."""
+
 REVISION: Final = _journalled(
     "revision",
     Column("letter", Text, nullable=False),
@@ -520,6 +543,8 @@ JOURNALLED: Final[Mapping[str, Table]] = {
         PERSON,
         ATTACHMENT,
         REVISION,
+        TRANSMITTAL,
+        OFFICE,
     )
 }
 """Tables that change through the journal only; owners stand before what they own."""

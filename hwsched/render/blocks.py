@@ -19,6 +19,8 @@ class Heading:
 
     text: str
     level: int = 1
+    anchor: str = ""
+    """Name by which cells of tables lead to it; it then stands in the outline whatever its level."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -71,6 +73,8 @@ class Table:
     sheet: str = ""
     """The sheet's name where tables with the same columns share one, each row then naming its table."""
     strong_rows: frozenset[int] = frozenset()
+    leads_to: tuple[int, str] | None = None
+    """Column whose cells lead to a heading: its anchor is the text with that before it."""
     abreast: int = 1
     """Columns of rows side by side where the page is read at the door; a workbook has one."""
 
@@ -154,6 +158,24 @@ class Ruled:
 
 
 @dataclass(frozen=True, slots=True)
+class Picture:
+    """A picture as large as the page has room for it; the content is one that `hwsched.render.pictures` took."""
+
+    content: bytes
+
+
+@dataclass(frozen=True, slots=True)
+class Letterhead:
+    """What an office puts at the head of its documents."""
+
+    lines: tuple[str, ...] = ()
+    logo: bytes = b""
+    """A content that `hwsched.render.pictures` took; empty for none."""
+    logo_mm: float = 12.0
+    """Height on the first page; in the head of a page at the door it is as high as the head."""
+
+
+@dataclass(frozen=True, slots=True)
 class SignOff:
     """Lines to sign: role, name, date."""
 
@@ -195,6 +217,7 @@ Block = (
     | Blanks
     | Ruled
     | SignOff
+    | Picture
     | PageBreak
     | Columns
     | Marked
@@ -214,6 +237,8 @@ class Section:
     """By which a sheet is known: in the head of each page, as text and to be read by a camera; capitals and digits."""
     stop: bool = False
     """Whether STOP stands across every sheet: what it shows may not be installed."""
+    dense: bool = False
+    """Whether it is set in narrow letters with little air: long lists for the desk."""
     whole_sheets: bool = False
     """Printed on both sides of the paper it ends on a back, so that what follows starts on a sheet of its own."""
 
@@ -245,3 +270,6 @@ class Document:
     """One line under every page, such as whose decision the document does not replace."""
     events: tuple[Event, ...] = ()
     """What of it belongs into a calendar."""
+    letterhead: Letterhead | None = None
+    language: str = "en"
+    """That its pages say they are written in."""

@@ -9,9 +9,10 @@ from collections.abc import Callable
 from typing import Any, Final
 
 from hwsched.render import print_style as style
-from hwsched.render.blocks import Document, Marked, Section
+from hwsched.render.blocks import Document, Letterhead, Marked, Section
 from hwsched.render.fonts import font_name, width_per_size
 from hwsched.render.paint import Painter
+from hwsched.render.pictures import paint_picture, size_within
 from hwsched.render.qr import QR_PT, paint_qr
 from hwsched.render.scale import Row
 from hwsched.render.wrap import printable, wrap
@@ -20,6 +21,11 @@ _TOTAL: Final = "total-pages"
 _STOP: Final = "STOP"
 COLUMN_GAP: Final = 12.0
 """Between two columns [pt]."""
+_LEAST_COLUMN: Final = 200.0
+"""Narrower than this no table of a packet can be read [pt]."""
+_LEAST_TITLE: Final = 110.0
+_LETTERHEAD: Final = 10.0
+"""Letters of a letterhead [pt]."""
 
 
 class RenderCancelledError(Exception):
@@ -68,6 +74,7 @@ class Pages:
         self._right = 0.0
         """Right end of what the head says."""
         self._outlines = 0
+        self._outline_level = 0
         self._fresh = False
         # Room for "of y" is guessed from the number of sections; a longer number reaches into the margin only.
         self._total_digits = width_per_size("0" * len(str(2 * len(document.sections))))
@@ -111,7 +118,9 @@ class Pages:
     def set_columns(self, count: int) -> None:
         """Go on in so many columns side by side, under all that stands on the page."""
         self.y = min(self.y, self._band_low)
-        self._columns, self._column = count, 0
+        # Small paper has room for fewer.
+        most = int((self._all_width + COLUMN_GAP) // (_LEAST_COLUMN + COLUMN_GAP))
+        self._columns, self._column = max(1, min(count, most)), 0
         self._band_top = self._band_low = self.y
 
     @property
@@ -149,7 +158,7 @@ class Pages:
             self._sections += 1
             self._sheet = 0
         self._section = section
-        self.type = type_ or (style.SITE if section.at_door else style.USUAL)
+        self.type = type_ or (style.SITE if section.at_door else style.DENSE if section.dense else style.USUAL)
         self.painter.narrow = self.type.narrow
         self._columns = 1
         wide, tall = self._paper
@@ -214,14 +223,56 @@ class Pages:
         self._draw_head_and_foot()
         self.y = self._band_top = self._band_low = self._body_top
         self._column = 0
+        if self.number == 1 and self._document.letterhead is not None and not self.type.door:
+            self._set_letterhead(self._document.letterhead)
         self._fresh = True
 
-    def outline(self, text: str) -> None:
-        """Put an entry into the file's outline that leads to where the next block goes."""
-        key = f"entry-{self._outlines}"
+    def _set_letterhead(self, head: Letterhead) -> None:
+        """Set logo and lines at the top of the first page."""
+        leading = _LETTERHEAD * 1.3
+        lines = [line for told in head.lines for line in self.wrap(told, self._all_width * 0.5, _LETTERHEAD)]
+        wide = tall = 0.0
+        if head.logo:
+            wide, tall = size_within(head.logo, self._all_width * 0.45, head.logo_mm * style.MM)
+            paint_picture(self.canvas, head.logo, self.type.margin, self.y - tall, wide, tall)
+            self.painter.forget()
+        right = self._size[0] - self.type.margin
+        places = [
+            (right - self.wide(line) * _LETTERHEAD, self.y - _LETTERHEAD - number * leading, line)
+            for number, line in enumerate(lines)
+        ]
+        self.painter.lines(places, _LETTERHEAD, False, style.INK)
+        self.y -= max(tall, len(lines) * leading) + 10.0
+        self._band_top = self._band_low = self.y
+
+    def _draw_logo_in_head(self) -> None:
+        """Set the logo small into the head of a page at the door, between project and mark, where there is room."""
+        head = self._document.letterhead
+        if head is None or not head.logo or not self.type.door:
+            return
+        first = [row for row in self._head if row[1] == self._head[0][1]]
+        left = self._head[0][0] + self.wide(self._head[0][2], True) * self.type.head + 12.0
+        end = min((row[0] for row in first[1:]), default=self._right) - 12.0
+        tall = self.type.head * 1.4
+        if end - left < tall:
+            return
+        wide, tall = size_within(head.logo, min(end - left, 120.0), tall)
+        paint_picture(self.canvas, head.logo, (left + end - wide) / 2, self._head[0][1] - 0.2 * tall, wide, tall)
+        self.painter.forget()
+
+    def outline(self, text: str, level: int = 1, anchor: str = "") -> None:
+        """Put an entry into the file's outline that leads to where the next block goes, under a name if it has one."""
+        key = f"to {anchor}" if anchor else f"entry-{self._outlines}"
         self._outlines += 1
         self.canvas.bookmarkPage(key, fit="XYZ", left=0, top=self.y + 4)
-        self.canvas.addOutlineEntry(printable(text).replace("\n", " "), key, 0)
+        # An entry stands under another, so the first of all is one of the first level.
+        level = min(level, self._outline_level + 1)
+        self._outline_level = level
+        self.canvas.addOutlineEntry(printable(text).replace("\n", " "), key, level - 1, closed=level == 1)
+
+    def lead(self, anchor: str, x: float, y: float, width: float, height: float) -> None:
+        """Make a part of the page lead to a heading that is set anywhere in the document."""
+        self.canvas.linkRect("", f"to {anchor}", (x, y, x + width, y + height), Border="[0 0 0]")
 
     def _finish_page(self) -> None:
         self.canvas.showPage()
@@ -241,7 +292,10 @@ class Pages:
             mark_width += self.wide("  sheet 00 of 00", True) * self.type.head
         title = " · ".join(words for words in (document.title, document.subtitle) if words)
         left_lines = self.wrap(document.project, self._all_width - mark_width - 12, self.type.head, True)
-        title_lines = self.wrap(title, self._all_width - right_width - 12, self.type.subhead)
+        # Where little room is left beside revision and page, the title has a line of its own above them.
+        beside = self._all_width - right_width - 12
+        apart = beside < _LEAST_TITLE
+        title_lines = self.wrap(title, self._all_width if apart else beside, self.type.subhead)
         y = tall - self.type.top - self.type.head
         rows: list[tuple[float, float, str, float, bool]] = []
         for number in range(max(len(left_lines), len(mark_lines))):
@@ -256,6 +310,8 @@ class Pages:
             if number:
                 y -= self.type.subhead * self.type.leading
             rows.append((self.type.margin, y, line, self.type.subhead, False))
+        if apart:
+            y -= self.type.subhead * self.type.leading
         self._head = rows
         self._mark_end = self._right - mark_width + (
             self.wide(mark_lines[-1], True) * self.type.head if mark_lines else 0.0
@@ -302,6 +358,7 @@ class Pages:
         )
         self._totals.setdefault(self.type.subhead, self.type)
         self._place_form(f"{_TOTAL}-{self.type.subhead:g}", end, self._page_y)
+        self._draw_logo_in_head()
         painter.set_pen(style.STRONG_RULE)
         canvas.line(self.type.margin, self._rule_y, self._size[0] - self.type.margin, self._rule_y)
         if self._document.footer:

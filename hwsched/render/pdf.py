@@ -27,6 +27,7 @@ from hwsched.render.blocks import (
     Marked,
     PageBreak,
     Paragraph,
+    Picture,
     Ruled,
     Section,
     SignOff,
@@ -43,6 +44,7 @@ from hwsched.render.typeset import (
     set_facts,
     set_heading,
     set_paragraph,
+    set_picture,
     set_sign_off,
     set_steps,
     shown,
@@ -54,27 +56,29 @@ from hwsched.writing import replacing
 
 __all__ = ["Paper", "RenderCancelledError", "lay_out", "new_canvas", "render_pdf"]
 
-Paper = Literal["letter", "a4"]
+Paper = Literal["letter", "a4", "a5"]
 
 # Streams are compressed anyway; the text coding on top of it costs a quarter of the time (facts: libraries, section 3).
 rl_config.useA85 = 0
 
 
 LANGUAGE: Final = "en"
-"""Of all pages: a screen reader reads them aloud by it."""
+"""Of all pages where nothing else is said: a screen reader reads them aloud by it."""
 
 
-def new_canvas(path: Path, paper: Paper = "letter", date: str = "") -> Any:
+def new_canvas(path: Path, paper: Paper = "letter", date: str = "", language: str = LANGUAGE) -> Any:
     """Return an empty canvas that writes the same bytes for the same commands.
 
     Parameters
     ----------
     path : Path
         Where it is written.
-    paper : {"letter", "a4"}
+    paper : {"letter", "a4", "a5"}
         Sheet.
     date : str
         Day that the file says it was made on, as 2031-05-01: that of the revision or state, not that of printing.
+    language : str
+        That the pages say they are written in.
     """
     register()
     # Invariant: reportlab would write time and a random identifier, and the same document would differ each time. Every
@@ -84,7 +88,7 @@ def new_canvas(path: Path, paper: Paper = "letter", date: str = "") -> Any:
         pagesize=style.PAPERS[paper],
         invariant=1,
         pageCompression=1,
-        lang=LANGUAGE,
+        lang=language or LANGUAGE,
         initialFontName=REGULAR,
     )
     _say_made(canvas, date)
@@ -117,7 +121,7 @@ def render_pdf(
         What to lay out.
     path : Path
         Where; an existing file is replaced when the new one is complete.
-    paper : {"letter", "a4"}
+    paper : {"letter", "a4", "a5"}
         Sheet.
     progress : callable, optional
         Gets the sections done and how many there are.
@@ -132,7 +136,7 @@ def render_pdf(
         When the folder cannot be written.
     """
     with replacing(Path(path)) as beside:
-        canvas = new_canvas(beside, paper, document.date)
+        canvas = new_canvas(beside, paper, document.date, document.language)
         lay_out(canvas, document, paper, progress, cancelled)
         canvas.save()
 
@@ -166,7 +170,7 @@ def _closeness(
 ) -> style.Type:
     """Return how close a section is set: as loosely as its fewest sheets allow."""
     if not section.at_door:
-        return style.USUAL
+        return style.DENSE if section.dense else style.USUAL
 
     def sheets(type_: style.Type) -> int:
         trial = Pages(Nowhere(), replace(document, sections=(section,)), paper, None)
@@ -222,6 +226,8 @@ def _set_blocks(pages: Pages, blocks: tuple[Block, ...]) -> None:
             set_ruled(pages, block)
         elif isinstance(block, SignOff):
             set_sign_off(pages, block)
+        elif isinstance(block, Picture):
+            set_picture(pages, block)
         elif isinstance(block, Columns):
             pages.set_columns(block.count)
         else:

@@ -12,7 +12,11 @@ from hwsched.render.screen import Colour, PenLook
 
 MM: Final = 1.0 / POINT_MM
 
-PAPERS: Final[dict[str, tuple[float, float]]] = {"letter": (612.0, 792.0), "a4": (210.0 * MM, 297.0 * MM)}
+PAPERS: Final[dict[str, tuple[float, float]]] = {
+    "letter": (612.0, 792.0),
+    "a4": (210.0 * MM, 297.0 * MM),
+    "a5": (148.0 * MM, 210.0 * MM),
+}
 """Width and height [pt], upright."""
 
 TOP: Final = 10.0 * MM
@@ -80,6 +84,8 @@ class Type:
     """Of a table's cell, beside its words."""
     views: float = 1.0
     """Share of their height that drawings get."""
+    whole: bool = True
+    """Whether a paragraph is kept in one piece, and a caution with its step."""
 
 
 USUAL: Final = Type(
@@ -87,6 +93,8 @@ USUAL: Final = Type(
     leading=1.3, table_leading=1.25, pad=2.0, gap=6.0, margin=14.0 * MM, bottom=15.0 * MM, letters_mm=0.0, note=6.5,
 )  # fmt: skip
 """Read at a desk."""
+DENSE: Final = replace(USUAL, table_leading=1.18, pad=1.2, gap=4.0, narrow=True, margin=12.0 * MM, bottom=12.0 * MM)
+"""The same for long lists: narrow letters, little air."""
 SITE: Final = Type(
     body=11.0, small=11.0, table=11.0, table_head=11.0, large=14.0, heads={1: 16.0, 2: 12.0, 3: 11.0}, head=12.0,
     subhead=11.0, leading=1.17, table_leading=1.12, pad=1.5, gap=4.0, margin=8.0 * MM, bottom=7.0 * MM,
@@ -105,5 +113,6 @@ TIGHTER: Final = (
     replace(_CLOSEST, views=0.85),
     replace(_CLOSEST, views=0.78),
     replace(_CLOSEST, views=0.7),
+    replace(_CLOSEST, views=0.7, whole=False),
 )
 """The same, each closer than the one before, for what would begin a sheet for its last lines. Letters keep theirs."""

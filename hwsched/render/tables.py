@@ -21,6 +21,8 @@ _WIDEST_WORD: Final = 0.3
 """A column is not widened for a single word past this share of the table."""
 _FOR_WORDS: Final = 0.8
 """All columns together are not widened for their words past this share."""
+_WIDEST_NUMBER: Final = 0.4
+"""Share of a table that a number which is set large may take."""
 _NONE: Final = ("", "-")
 _UNDER: Final = 15.0
 """By what lines under a row are set in [pt]."""
@@ -192,9 +194,18 @@ def _below(table: Table, texts: list[list[str]]) -> tuple[Table, list[list[str]]
         [column.below or _wordy(column, cell) for cell, column in zip(cells, table.columns, strict=True)]
         for cells in texts
     ]
+    rests = [[_rest(column, cell) for cell, column in zip(cells, table.columns, strict=True)] for cells in texts]
     unders = [
-        " · ".join(cell for cell, below in zip(cells, away, strict=True) if below and cell not in _NONE)
-        for cells, away in zip(texts, moved, strict=True)
+        " · ".join(
+            cell if below else rest
+            for cell, below, rest in zip(cells, away, more, strict=True)
+            if (below and cell not in _NONE) or (not below and rest)
+        )
+        for cells, away, more in zip(texts, moved, rests, strict=True)
+    ]
+    texts = [
+        [cell.partition(", ")[0] if rest else cell for cell, rest in zip(cells, more, strict=True)]
+        for cells, more in zip(texts, rests, strict=True)
     ]
     shown = [["-" if away[n] else cells[n] for n in kept] for cells, away in zip(texts, moved, strict=True)]
     bare = replace(table, columns=tuple(table.columns[n] for n in kept), rows=tuple(tuple(row) for row in shown))
@@ -203,6 +214,14 @@ def _below(table: Table, texts: list[list[str]]) -> tuple[Table, list[list[str]]
 
 def _wordy(column: Column, cell: str) -> bool:
     return column.large and len(cell) > _LONGEST_NUMBER and not cell[:1].isdigit()
+
+
+def _rest(column: Column, cell: str) -> str:
+    """Return what follows the number that is set large: it stands under the row, or the number could not be large."""
+    number, _, rest = cell.partition(", ")
+    if not column.large or not rest or not is_large(number):
+        return ""
+    return f"{column.title.lower()} {rest}" if rest[:1].isdigit() else rest
 
 
 def is_large(text: str) -> bool:
@@ -280,6 +299,8 @@ def _set_rows(
                 free = width - 2 * pages.type.side - pages.wide(line, row.bold) * size
                 at += free if column.align == "right" else free / 2
             places.append((at, y - line_number * _leading(pages), line))
+        if not header and table.leads_to is not None and table.leads_to[0] == number and row.lines[number] != ("-",):
+            pages.lead(f"{table.leads_to[1]}{cells[number]}", x, low, width, height)
         x += width
     places += [(pages.left + _UNDER, y - (count + number) * _leading(pages), line) for number, line in enumerate(under)]
     painter.lines(places, size, row.bold, style.ACCENT if header else style.INK)
@@ -338,7 +359,7 @@ def column_widths(table: Table, texts: list[list[str]], total: float, sizes: sty
             whole = max(
                 (width_per_size(row[number], True, sizes.narrow) for row in texts if is_large(row[number])), default=0.0
             )
-            head = max(head, min(whole * sizes.large + 2 * sizes.side + 0.5, total * _WIDEST_WORD))
+            head = max(head, min(whole * sizes.large + 2 * sizes.side + 0.5, total * _WIDEST_NUMBER))
         heads.append(head)
         words.append(max(head, min(body + 2 * sizes.side + 0.5, total * _WIDEST_WORD)))
     if sum(heads) > total:

@@ -4,8 +4,9 @@ from collections.abc import Callable, Sequence
 from typing import Final, NamedTuple
 
 from hwsched.render import print_style as style
-from hwsched.render.blocks import Bullets, Facts, Heading, Paragraph, SignOff, StepLine, Steps
+from hwsched.render.blocks import Bullets, Facts, Heading, Paragraph, Picture, SignOff, StepLine, Steps
 from hwsched.render.pages import Pages
+from hwsched.render.pictures import paint_picture, size_within
 from hwsched.render.screen import Colour, PenLook
 from hwsched.render.wrap import printable
 
@@ -24,6 +25,8 @@ _PARAGRAPHS: Final = {
 }
 
 
+_WHOLE: Final = 0.3
+"""Up to this share of a page a paragraph at the door is not broken."""
 _PAIR: Final = 170.0
 """Least width of a label and its value where the page is read at the door [pt]."""
 
@@ -53,8 +56,8 @@ def set_heading(pages: Pages, block: Heading, keep: float) -> None:
     height = leading * len(lines) + (5.0 if block.level < 3 and not pages.type.door else 2.0)
     # A heading alone at the foot of a page belongs to nothing.
     pages.need(height + keep)
-    if block.level == 1:
-        pages.outline(block.text)
+    if block.level == 1 or block.anchor:
+        pages.outline(block.text, block.level, block.anchor)
     y = pages.y - size * pages.type.rise
     places = [(pages.left, y - number * leading, line) for number, line in enumerate(lines)]
     pages.painter.lines(places, size, True, style.ACCENT if block.level < 3 else style.INK)
@@ -74,6 +77,9 @@ def set_paragraph(pages: Pages, block: Paragraph) -> None:
     size = setting.size(pages.type)
     leading = size * pages.type.leading
     lines = list(pages.wrap(block.text, pages.width, size, setting.bold))
+    if pages.type.door and pages.type.whole:
+        # A last line that begins the next sheet is read there as if it belonged to what follows.
+        pages.need(min(len(lines) * leading, pages.full * _WHOLE))
     while lines:
         pages.need(leading)
         count = max(1, int(pages.room / leading))
@@ -195,6 +201,9 @@ def set_steps(pages: Pages, block: Steps) -> None:
     """Set steps: box to tick, number, where the hand is, what is done; cautions before the step that they are for."""
     for number, line in enumerate(block.lines):
         since = pages.spot
+        # A caution stands with the step that it is for, not at the foot of the page before.
+        if pages.type.whole:
+            pages.need(min(_tall_of(pages, line), pages.full))
         for caution in line.cautions:
             _set_box(pages, caution, _BOXES["caution"], gap=1.5)
         _set_step(pages, line, pages.type.body)
@@ -202,12 +211,30 @@ def set_steps(pages: Pages, block: Steps) -> None:
     pages.advance(pages.type.gap - 1.5)
 
 
-def _set_step(pages: Pages, line: StepLine, size: float) -> None:
-    leading, box = size * pages.type.leading, size * 0.75
-    # Number and place stand bold before the text, and are wrapped with it.
+def _tall_of(pages: Pages, line: StepLine) -> float:
+    """Return what a step takes with its cautions."""
+    size = pages.type.body
+    leading = size * pages.type.leading
+    _, lines = _said_of(pages, line, size)
+    tall = len(lines) * leading
+    for caution in line.cautions:
+        if pages.type.door:
+            tall += len(_led(pages, _BOXES["caution"].word, caution, pages.width - 4.0, size)) * leading + 4.0
+        else:
+            tall += len(pages.wrap(caution, pages.width - 62.0, size)) * leading + 11.5
+    return tall
+
+
+def _said_of(pages: Pages, line: StepLine, size: float) -> tuple[str, list[str]]:
+    """Return number and place, which stand bold before the text, and all of it wrapped."""
     led = f"{line.number} {line.where[:1].upper()}{line.where[1:]}."
     said = " ".join((line.text, *(f"[{reading}]" for reading in line.readings)))
-    lines = list(_led(pages, led, said, pages.width - box - 4.0, size))
+    return led, list(_led(pages, led, said, pages.width - size * 0.75 - 4.0, size))
+
+
+def _set_step(pages: Pages, line: StepLine, size: float) -> None:
+    leading, box = size * pages.type.leading, size * 0.75
+    led, lines = _said_of(pages, line, size)
     # A step is done as a whole: it is broken only where it is longer than a page.
     pages.need(min(len(lines) * leading, pages.full))
     first = True
@@ -340,6 +367,18 @@ def set_sign_off(pages: Pages, block: SignOff) -> None:
         pages.painter.lines(words, size - (1.0 if not pages.type.door else 0.0), False, style.SOFT)
         pages.advance(tall)
     pages.advance(pages.type.gap)
+
+
+def set_picture(pages: Pages, block: Picture) -> None:
+    """Set a picture as large as what is left of the page, or as a page of its own where that is less than a third."""
+    wide, tall = size_within(block.content, pages.width, pages.full)
+    if tall > pages.room:
+        if pages.room < pages.full / 3:
+            pages.need(pages.full)
+        wide, tall = size_within(block.content, pages.width, pages.room)
+    paint_picture(pages.canvas, block.content, pages.left + (pages.width - wide) / 2, pages.y - tall, wide, tall)
+    pages.painter.forget()
+    pages.advance(tall + pages.type.gap)
 
 
 def shown(text: str) -> str:

@@ -1,14 +1,18 @@
 """Drawings set onto pages: side by side at one standard scale, with title, scale and notes."""
 
+from dataclasses import replace
 from typing import Final
 
 from hwsched.render import print_style as style
 from hwsched.render.blocks import Drawings
+from hwsched.render.lower import OnPaper
 from hwsched.render.pages import Pages
 from hwsched.render.scale import Row, fit_views, scale_bar, scale_words
 
 _GAP_MM: Final = 6.0
 _TITLE: Final = 10.0
+_NARROW_PAGE: Final = 150.0
+"""Narrower pages set views of their own scales one under another [mm]."""
 
 
 def _title(pages: Pages) -> float:
@@ -31,9 +35,19 @@ def set_views(pages: Pages, block: Drawings) -> None:
     """Set views; those of a row move to the next page together."""
     if not block.drawings:
         return
+    if pages.width < _NARROW_PAGE * style.MM and len(block.drawings) > max(block.paired, 1) and not block.same_scale:
+        # Small paper: what belongs together stays side by side, everything else has a row of its own.
+        first = max(block.paired, 1)
+        for part in (block.drawings[:first], *((each,) for each in block.drawings[first:])):
+            _set_rows(pages, replace(block, drawings=part), (id(block), id(part[0])))
+        return
+    _set_rows(pages, block, (id(block), 0))
+
+
+def _set_rows(pages: Pages, block: Drawings, name: tuple[int, int]) -> None:
     most = (pages.full - _title(pages) * 1.6 - pages.type.small * 2) / style.MM
     # A section may be set several times until its sheets are as few as they can be; views cost most of it.
-    key = (id(block), pages.width, pages.type.views)
+    key = (name, pages.width, pages.type.views)
     rows = pages.row_memory.get(key)
     if rows is None:
         rows = pages.row_memory[key] = fit_views(
@@ -71,8 +85,7 @@ def _set_row(pages: Pages, row: Row, bars: str = "") -> None:
     top = pages.y - head
     titles, scales, measures = [], [], []
     for drawing, view, hangs, width, cell in zip(row.drawings, row.views, row.tops, wide, cells, strict=True):
-        left = x + (cell - width) / 2
-        pages.painter.paint(view, left / style.MM - view.extent[0], top / style.MM - hangs)
+        _paint(pages, view, x + (cell - width) / 2, top, hangs)
         words = f"Scale {scale_words(1.0 / view.scale)}" if drawing.to_scale else "Not to scale"
         if door:
             # One line less where room is dear.
@@ -99,6 +112,22 @@ def _set_row(pages: Pages, row: Row, bars: str = "") -> None:
     pages.advance(pages.type.gap)
 
 
+def _paint(pages: Pages, view: OnPaper, left: float, top: float, hangs: float) -> None:
+    """Paint a view that hangs from a level; one that is wider than the page is shrunk, letters and all."""
+    wide = (view.extent[2] - view.extent[0]) * style.MM
+    if wide <= pages.width + 0.5:
+        pages.painter.paint(view, left / style.MM - view.extent[0], top / style.MM - hangs)
+        return
+    shrunk = pages.width / wide
+    pages.canvas.saveState()
+    pages.canvas.translate(pages.left, top)
+    pages.canvas.scale(shrunk, shrunk)
+    pages.painter.forget()
+    pages.painter.paint(view, -view.extent[0], -hangs)
+    pages.canvas.restoreState()
+    pages.painter.forget()
+
+
 def _set_bar(
     pages: Pages, scale: float, unit: str, x: float, base: float, end: float
 ) -> list[tuple[float, float, str]]:
@@ -121,7 +150,7 @@ def _set_plain(pages: Pages, row: Row) -> None:
     pages.need(min(tall, pages.full))
     x = pages.left
     for view, hangs in zip(row.views, row.tops, strict=True):
-        pages.painter.paint(view, x / style.MM - view.extent[0], pages.y / style.MM - hangs)
+        _paint(pages, view, x, pages.y, hangs)
         x += (view.extent[2] - view.extent[0]) * style.MM
     pages.advance(tall + pages.type.gap)
 

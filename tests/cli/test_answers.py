@@ -80,6 +80,8 @@ SPOKEN = {
     "release revision": ("--freeze",),
     "release gate": (),
     "release labels": ("-o", "OUT"),
+    "release office": ("OFFICE",),
+    "release transmit": ("PHOTO", "--recipient", "Architect"),
     "release verify": ("00000000",),
     "release attach": ("1", "PHOTO"),
     "release attachments": ("-o", "OUT"),
@@ -100,9 +102,12 @@ def test_every_verb_of_the_rooms_is_asked():
 def test_what_a_verb_answers_is_as_its_schema_says(verb, yard, tmp_path, capsys):
     photo = tmp_path / "inside.png"
     photo.write_bytes(b"\x89PNG\r\n\x1a\n rest")
+    office = tmp_path / "office.toml"
+    office.write_text("format = 1\n")
     put = {
         "NEW": str(tmp_path / "saved.hwsched"),
         "PHOTO": str(photo),
+        "OFFICE": str(office),
         "OUT": str(tmp_path / "out"),
         "OUT/c.xlsx": str(tmp_path / "c.xlsx"),
     }

@@ -106,6 +106,8 @@ UNKNOWN = {
     "release gate": "release gate P --mark NOSUCH",
     "release labels": "release labels P --sheet NOSUCH",
     "release verify": "release verify P NOSUCH",
+    "release office": "release office P F/nowhere.toml",
+    "release transmit": "release transmit P --fetch 4711",
     "release attach": "release attach P NOSUCH F/survey.csv",
     "release attachments": "release attachments P NOSUCH",
     "release detach": "release detach P NOSUCH",

@@ -14,6 +14,7 @@ from decimal import Decimal
 from pathlib import Path
 
 from hwsched.fingerprint import Engine
+from hwsched.model.blobs import hold_blob
 from hwsched.model.catalogue_writing import write_parts
 from hwsched.model.project import Project, create_project
 from hwsched.model.queries import StoredFit, read_places
@@ -26,12 +27,14 @@ from hwsched.model.tables import (
     HARDWARE_SET,
     IMPORT_MAPPING,
     ISSUED_PACKET,
+    OFFICE,
     OPEN_QUESTION,
     OPENING_TABLE,
     ROUTE,
     RUN_TABLE,
     SET_LINE,
     SUPPLY_TABLE,
+    TRANSMITTAL,
     WAIVER,
 )
 from hwsched.model.value_kinds import value_checks
@@ -74,6 +77,7 @@ def fill(project: Project) -> None:
     fill_power_and_sets(project, opening)
     fill_pieces(project, opening)
     fill_deliveries(project, opening)
+    fill_transmittals(project)
     say_of_places(project, opening)
     add_person(project, WHO, "specifier", who=WHO)
     attach_content(project, "opening", opening, "inside.txt", b"seen from inside", who=WHO, title="Inside")
@@ -135,6 +139,17 @@ def fill_deliveries(project: Project, opening: str) -> None:
         delivery = change.insert(DELIVERY, [made])[0]
         asked = {"kind": "blank", "mark": "0012", "fact": "hand", "content": {"before": "LH"}}
         change.insert(OPEN_QUESTION, [{"delivery_id": delivery, "opening_id": opening, **asked}])
+
+
+def fill_transmittals(project: Project) -> None:
+    """Put something into what came with revision 0016: what went to whom, how the office's documents look."""
+    with project.change("transmit", "Transmittal", WHO) as change:
+        key = hold_blob(change.connection, b"as it went out", "text/plain")
+        sent = {"number": 1, "at": "2026-01-02", "person": WHO, "recipient": "Architect", "purpose": "for approval"}
+        files = {"schedule.pdf": {"hash": key, "size": 14, "revision": ""}}
+        change.insert(TRANSMITTAL, [{**sent, "files": files}])
+    with project.change("set-office", "Office", WHO) as change:
+        change.insert(OFFICE, [{"name": "office", "text": 'format = 1\npaper = "a4"\n', "files": {}}])
 
 
 def restore(dump: Path, target: Path) -> None:

@@ -24,7 +24,8 @@ from hwsched.operations.release.revisions import read_revision
 from tests.model.saved_projects import SAVED, WHO, restore
 from tests.model.states import rows_of, state
 
-_DELIVERIES = {"delivery", "open_question"}
+_SENT = {"transmittal", "office"}
+_DELIVERIES = {"delivery", "open_question", *_SENT}
 _FILES = {"attachment", "revision", *_DELIVERIES}
 _PEOPLE = {"person", *_FILES}
 LATER = {
@@ -38,6 +39,7 @@ LATER = {
     "0006": _PEOPLE,
     "0005": _FILES,
     **dict.fromkeys(("0007", "0003", "0008", "0009", "0010", "0011", "0012", "0013"), _DELIVERIES),
+    "0014": _SENT,
 }
 """Tables that an earlier schema did not have, so that its saved project has nothing in them."""
 

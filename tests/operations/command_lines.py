@@ -76,6 +76,8 @@ WRITING = {
     "revision": "release revision P --freeze B",
     "attach": "release attach P 2 F/survey.csv",
     "detach": "release detach P A",
+    "office": "release office P F/office.toml",
+    "transmit": "release transmit P F/survey.csv --recipient Architect",
     "pieces": "opening pieces P 1 --serial unit=123",
     "batch": "project batch P F/batch.jsonl",
     "undo": "project undo P",
@@ -170,6 +172,7 @@ def furnish(folder: Path) -> Path:
     write_catalogue(folder / "catalogue.xlsx", [replace(unit, list_price=170, description="Other unit")], "mm")
     (folder / "survey.csv").write_text("Mark,Hand,Room to,Operations a day\n1,RH,Hall,20\n3,LH,Loft,30\n9,LH,Attic,\n")
     (folder / "attached").write_text(attached.id)
+    (folder / "office.toml").write_text('format = 1\npaper = "a4"\n')
     lines = [
         {"verb": "survey edit", "mark": "6", "where": "opening", "fact": "notes", "value": "seen"},
         {"verb": "opening fit", "mark": ["6"]},

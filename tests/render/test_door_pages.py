@@ -150,3 +150,34 @@ def test_a_box_of_a_caution_begins_with_its_word(tmp_path):
     found = places(path)
     assert found["CAUTION"][1] == found["No kink."][1]
     assert "STOP" in all_text(path)
+
+
+def test_a_caution_stands_on_the_sheet_of_its_step(tmp_path):
+    """Whatever stands before: where the step has no room left, its caution goes with it."""
+    for before in range(34, 46):
+        lines = (*steps(before).lines, StepLine(before + 1, "inside", STEP, ("no kink, no edge",)))
+        path = rendered(tmp_path, Steps(lines))
+        texts = [page.extract_text() for page in PdfReader(path).pages]
+        (caution,) = (n for n, text in enumerate(texts) if "no kink" in text)
+        (step,) = (n for n, text in enumerate(texts) if f"{before + 1} Inside." in text)
+        assert caution == step
+
+
+def test_what_is_added_to_a_large_number_stands_under_its_row(tmp_path):
+    table = Table(
+        (Column("No."), Column("Face", below=True), Column("From cylinder", large=True), Column("Depth", large=True)),
+        ((1, "inside", '2 1/2" above, 1/4" toward edge', '3/8", begins 1/4" below the face'),),
+        title="Holes",
+    )
+    path = rendered(tmp_path, table)
+    # The numbers stand large in their row; what is added across under it, with from what it is counted.
+    assert " ".join(word for word, size in written(path) if size == 14.0) == '2 1/2" above 3/8"'
+    assert 'inside · from cylinder 1/4" toward edge · begins 1/4" below the face' in all_text(path)
+
+
+def test_a_short_paragraph_does_not_begin_the_next_sheet_with_its_last_line(tmp_path):
+    words = " ".join(["driver"] * 60)
+    for before in range(44, 52):
+        path = rendered(tmp_path, *(Paragraph(f"line {n}") for n in range(before)), Paragraph(words))
+        told = [page.extract_text().count("driver") for page in PdfReader(path).pages]
+        assert [count for count in told if count] == [60]

@@ -31,7 +31,9 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("--format", action="append", choices=("pdf", "xlsx", "ics"), help="default: all that it has")
     parser.add_argument("--issue", action="store_true", help="packets: write down that those that are ready went out")
     parser.add_argument("--since", metavar="LETTER", help="mark what is otherwise since this revision")
-    parser.add_argument("--paper", choices=("letter", "a4"), default="letter")
+    parser.add_argument(
+        "--paper", choices=("letter", "a4", "a5"), default="", help="default: what the office declared, else letter"
+    )
 
 
 def _run(arguments: argparse.Namespace) -> int:

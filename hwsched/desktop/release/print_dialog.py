@@ -67,8 +67,8 @@ class PrintDialog(QDialog):
         where.addWidget(self.folder, 1)
         where.addWidget(browse)
         self.paper = QComboBox()
-        self.paper.addItem("Letter", "letter")
-        self.paper.addItem("A4", "a4")
+        for name, paper in (("As the office declared", ""), ("Letter", "letter"), ("A4", "a4"), ("A5", "a5")):
+            self.paper.addItem(name, paper)
         self.formats: dict[Format, QCheckBox] = {}
         kinds = QHBoxLayout()
         for format_ in dict.fromkeys(format_ for _, _, each in PRINTS for format_ in each):

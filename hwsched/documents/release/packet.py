@@ -99,7 +99,7 @@ def _of_point(project: ProjectView, view: OpeningView, situation: Situation, wor
     bars = bar_unit(style)
     drawings = [elevation(given, fit, face, style, beside=beside) for face in ("inside", "key")]
     if work is None:
-        return [*blocks, *views(drawings, 80.0, same_scale=True, bars=bars), *legend_blocks(drawings)]
+        return [*blocks, *views(drawings, 80.0, same_scale=True, bars=bars), *legend_blocks(drawings, project.paper)]
     cut = None
     if situation.leaf is not None:
         cut = edge_view(given, fit, style) if situation.in_edge else section(given, fit, style)
@@ -115,9 +115,11 @@ def _of_point(project: ProjectView, view: OpeningView, situation: Situation, wor
         blocks += views([*drawings, *detail], 60.0, same_scale=False, bars=bars)
         across = [cut, *slanted] if cut is not None and slanted else []
         blocks += views(across, 46.0, same_scale=False, bars=bars) if across else []
-        blocks += legend_blocks([*drawings, *detail, *slanted, *([cut] if cut is not None else [])])
+        blocks += legend_blocks([*drawings, *detail, *slanted, *([cut] if cut is not None else [])], project.paper)
         alone = cut is not None and not slanted
-        blocks += [Columns(2), *(views([cut], 40.0, same_scale=True, bars=bars) if cut is not None and alone else [])]
+        # An edge is many times as tall as it is wide.
+        tall = 80.0 if situation.in_edge else 40.0
+        blocks += [Columns(2), *(views([cut], tall, same_scale=True, bars=bars) if cut is not None and alone else [])]
     blocks += hole_blocks(situation, style)
     if not view.several:
         blocks += box_blocks(project, view, [work])

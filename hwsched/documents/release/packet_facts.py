@@ -37,7 +37,11 @@ def opening_facts(project: ProjectView, view: OpeningView) -> Facts:
     opening = view.given.opening
     pairs = [
         ("Location", words.location(opening.room_from, opening.room_to) or words.UNKNOWN),
-        ("Form and hand", f"{words.opening_word('form', opening.form)}, {opening.hand or 'hand unknown'}"),
+        (
+            ("Form and hand", f"{words.opening_word('form', opening.form)}, {opening.hand or 'hand unknown'}")
+            if view.given.leaves
+            else ("Form", words.opening_word("form", opening.form))
+        ),
         ("Fire rating", words.opening_word("rating", opening.rating)),
         ("Egress role", words.opening_word("egress", opening.egress)),
     ]
@@ -54,6 +58,8 @@ def opening_facts(project: ProjectView, view: OpeningView) -> Facts:
         if view.fit is not None and view.fit.status == "fits":
             pairs += fit_facts(situation, project.length_style)
     pairs += [(label, text or words.UNKNOWN) for label, text in view.own]
+    if opening.notes:
+        pairs.append(("Remarks", opening.notes))
     return Facts(tuple(pairs), columns=3)
 
 
@@ -77,6 +83,12 @@ def lock_facts(situation: Situation, style: LengthStyle) -> list[tuple[str, str]
     lock = situation.lock
     if lock is None:
         return []
+    if situation.leaf is None:
+        # A reader on a wall has neither backset nor function.
+        return [
+            ("Existing lock", words.item_word("lock_form", lock.lock_form)),
+            ("Reader above floor", words.length(lock.cylinder_height_mm, style)),
+        ]
     return [
         ("Existing lock", words.item_word("lock_form", lock.lock_form)),
         ("Function", words.item_word("function", lock.function)),

@@ -40,7 +40,7 @@ def hole_blocks(situation: Situation, style: LengthStyle) -> list[Block]:
     columns = (
         Column("", 0.3, "centre"), Column("No.", 0.4, "right"), Column("Hole", 2.2, below=True),
         Column("Face", 0.9, below=True), Column("From lock edge", 1.4, large=True),
-        Column("From cylinder", 1.3, large=True), Column("Diameter", 0.9, large=True), Column("Pilot", 0.8, large=True),
+        Column("From cylinder", 1.3, large=True), Column("Dia.", 0.9, large=True), Column("Pilot", 0.8, large=True),
         Column("Depth", 1.2, large=True), Column("Angle", 1.0, below=True), Column("Tool", 1.8, below=True),
     )  # fmt: skip
     return [Heading("Holes", 2), Table(columns, tuple(rows), title="Holes")]

@@ -14,10 +14,14 @@ _FACES: Final = ("Inside", "Key side")
 """Titles of the views of the whole opening."""
 
 
-def legend_blocks(drawings: list[Drawing]) -> list[Block]:
+_LEGEND_MM: Final = {"a5": 130.0, "a4": 193.0}
+"""Room on a page at the door by its paper."""
+
+
+def legend_blocks(drawings: list[Drawing], paper: str) -> list[Block]:
     """Return the legend of what some drawings use; none where nothing is drawn to scale."""
     shown = [drawing for drawing in drawings if drawing.to_scale]
-    return [Drawings((legend(shown),), height_mm=8.0)] if shown else []
+    return [Drawings((legend(shown, _LEGEND_MM.get(paper, 199.0)),), height_mm=8.0)] if shown else []
 
 
 def views(

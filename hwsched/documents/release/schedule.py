@@ -6,6 +6,7 @@ from dataclasses import dataclass
 
 from hwsched.documents import words
 from hwsched.documents.power.power_words import run_lengths
+from hwsched.documents.release.heading_facts import heading_facts
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
@@ -60,7 +61,7 @@ def item_lines(parts: tuple[FitPart, ...]) -> tuple[FitPart, ...]:
     return tuple(sorted(hardware, key=lambda part: (ITEM_ORDER.index(part.role), part.part)))
 
 
-def headings(openings: tuple[OpeningView, ...]) -> tuple[HeadingGroup, ...]:
+def headings(openings: tuple[OpeningView, ...], style: LengthStyle = "fraction") -> tuple[HeadingGroup, ...]:
     """Group fitted openings that share parts, hand, form, rating, leaf material and thickness.
 
     Source of the grouping: trade practice, a fire door or another hand in a mixed set gets a heading of its own.
@@ -71,7 +72,7 @@ def headings(openings: tuple[OpeningView, ...]) -> tuple[HeadingGroup, ...]:
             continue
         opening = view.given.opening
         key = (
-            tuple(_taken(at) for at in view.points),
+            tuple(_taken(at, style) for at in view.points),
             opening.form,
             opening.hand,
             opening.rating,
@@ -88,30 +89,30 @@ def headings(openings: tuple[OpeningView, ...]) -> tuple[HeadingGroup, ...]:
     )
 
 
-def _taken(at: PointFit) -> tuple[object, ...]:
+def _taken(at: PointFit, style: LengthStyle) -> tuple[object, ...]:
     """Return what of a lock point stands under its opening's heading: its name, its hardware, its leaf."""
-    leaf = lock_leaf(at.given) or next(iter(at.given.leaves), None)
+    # What reads alike is alike: a leaf measured to a hair's breadth more is not ordered apart.
+    leaf = _leaf_words(at, style)
     lines = tuple((part.role, part.part, part.quantity) for part in item_lines(at.fit.parts if at.fit else ()))
-    return at.given.point.name, lines, leaf.material if leaf else None, leaf.thickness_mm if leaf else None
+    return at.given.point.name, lines, leaf
 
 
 def build(project: ProjectView, _: OpeningView | None = None) -> Document:
     """Build the schedule of a whole project."""
-    groups = headings(project.openings)
+    groups = headings(project.openings, project.length_style)
     heading_of = {view.given.opening.id: group.number for group in groups for view in group.openings}
     sections = [
         Section((*_summary(project, groups),)),
-        Section((Heading("Opening index"), _index(project, heading_of)), landscape=True),
+        Section((Heading("Opening index"), _index(project, heading_of)), landscape=True, dense=True),
     ]
     if groups:
         blocks: list[Block] = [Heading("Headings")]
         reasons = _Reasons()
         for number, group in enumerate(groups):
             blocks += _heading_blocks(project, group, reasons, apart(group, groups[:number]))
-        sections.append(Section((*blocks, Heading("Reasons", 2), reasons.table())))
+        sections.append(Section((*blocks, Heading("Reasons", 2), reasons.table()), dense=True))
     sections += _supplies(project)
-    sections.append(Section(tuple(_not_fitted(project))))
-    sections.append(Section(tuple(_open_findings(project))))
+    sections.append(Section((*_not_fitted(project), *_open_findings(project)), dense=True))
     return Document(
         "Door hardware schedule", project.title, project.revision, project.date, tuple(sections),
         subtitle=f"{len(project.openings)} openings, {len(groups)} headings",
@@ -144,10 +145,19 @@ def _summary(project: ProjectView, groups: tuple[HeadingGroup, ...]) -> list[Blo
             f"Findings that say unknown because facts are missing: {unknowns}. Waivers in force: {waived}."
         ),
         Paragraph(words.ADVICE, "caution"),
-        Heading("Abbreviations", 2),
-        Facts(tuple(words.ABBREVIATIONS.items())),
     ]
+    if project.office.contacts:
+        blocks += [Heading("Contacts", 2), Facts(tuple(project.office.contacts.items()))]
+    if used := _abbreviations(project, groups):
+        blocks += [Heading("Abbreviations", 2), Facts(used)]
     return blocks
+
+
+def _abbreviations(project: ProjectView, groups: tuple[HeadingGroup, ...]) -> tuple[tuple[str, str], ...]:
+    """Return those that the schedule uses: hands, units of item lines."""
+    used = {view.given.opening.hand for view in project.openings}
+    used |= {_unit_of(project, part) for group in groups for part in group.parts}
+    return tuple((short, full) for short, full in words.ABBREVIATIONS.items() if short in used)
 
 
 def _index(project: ProjectView, heading_of: dict[str, str]) -> Table:
@@ -175,7 +185,7 @@ def _index(project: ProjectView, heading_of: dict[str, str]) -> Table:
         Column("Form", 1.0), Column("Hand", 0.7), Column("Leaf size", 1.5), Column("Leaf", 1.3), Column("Rating", 0.9),
         Column("Status", 1.1),
     )  # fmt: skip
-    return Table((*columns, *own), tuple(rows), title="Opening index")
+    return Table((*columns, *own), tuple(rows), title="Opening index", leads_to=(3, "Heading "))
 
 
 class _Reasons:
@@ -237,7 +247,8 @@ def _heading_blocks(project: ProjectView, group: HeadingGroup, reasons: _Reasons
     )  # fmt: skip
     title = f"Heading {group.number}"
     table = Table(columns, tuple(rows), title=title, strong_rows=frozenset(strong))
-    return [Heading(title, 2), Facts(facts, columns=3), table]
+    more = Facts(heading_facts(group.openings, project.length_style), columns=2)
+    return [Heading(title, 2, anchor=title), Facts(facts, columns=3), more, table]
 
 
 def apart(group: HeadingGroup, earlier: Sequence[HeadingGroup]) -> str:
@@ -393,13 +404,12 @@ def _why_not(at: PointFit) -> list[str]:
 def _open_findings(project: ProjectView) -> list[Block]:
     """Return what the rules say, each text once with all openings that it is said of."""
     order = {severity: rank for rank, severity in enumerate(SEVERITIES)}
-    marks: dict[tuple[bool, int, str, str, str, str], list[str]] = {}
+    # A mark once in its order: a list would be gone through for each of thousands.
+    marks: dict[tuple[bool, int, str, str, str, str], dict[str, None]] = {}
     for view in project.openings:
         for f in view.findings:
             key = (f.waived, order[f.severity], f.rule, f.message, f.cure, f.waived_by or "")
-            said_of = marks.setdefault(key, [])
-            if view.mark not in said_of:
-                said_of.append(view.mark)
+            marks.setdefault(key, {})[view.mark] = None
     if not marks:
         return [Heading("Findings"), Paragraph("No rule has found anything.")]
     columns = (

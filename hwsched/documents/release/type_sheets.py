@@ -90,7 +90,7 @@ def _drawn(project: ProjectView, situation: Situation) -> list[Block]:
     drawn = [face_detail(given, fit, "inside", style, cut=section_letter(situation, cut)), cut]
     if any(hole.up_deg or hole.edge_deg for hole in fit.holes):
         drawn.append(bore_detail(given, fit, style))
-    return [*views(drawn, 60.0, same_scale=False, bars=bar_unit(style)), *legend_blocks(drawn)]
+    return [*views(drawn, 60.0, same_scale=False, bars=bar_unit(style)), *legend_blocks(drawn, project.paper)]
 
 
 def _code(blocks: Sequence[Block]) -> str:

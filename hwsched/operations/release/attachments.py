@@ -91,7 +91,7 @@ def attach(
     ValueRefusedError, MissingRowError
         For a thing that nothing can be attached to, or that is gone; for a content that hangs there already.
     """
-    return attach_content(project, entity, row_id, path.name, _read(path), who=who, title=title, note=note)
+    return attach_content(project, entity, row_id, path.name, read_file(path), who=who, title=title, note=note)
 
 
 def attach_content(
@@ -205,13 +205,17 @@ def fetch_into(project: Project, attached: Iterable[Attached], folder: Path) -> 
     made_folder(folder)
     written: list[Path] = []
     for each in attached:
-        content = fetch(project, each.id)
-        path = _free_name(folder, each.name)
-        # Whole or not at all: half a photograph that opens is taken for the photograph.
-        with replacing(path) as partial:
-            partial.write_bytes(content)
-        written.append(path)
+        written.append(write_under_free_name(folder, each.name, fetch(project, each.id)))
     return written
+
+
+def write_under_free_name(folder: Path, name: str, content: bytes) -> Path:
+    """Write a content into a folder under a name that is safe everywhere and not taken; returns the file."""
+    path = _free_name(folder, name)
+    # Whole or not at all: half a photograph that opens is taken for the photograph.
+    with replacing(path) as partial:
+        partial.write_bytes(content)
+    return path
 
 
 def _free_name(folder: Path, name: str) -> Path:
@@ -225,7 +229,8 @@ def _free_name(folder: Path, name: str) -> Path:
             return path
 
 
-def _read(path: Path) -> bytes:
+def read_file(path: Path) -> bytes:
+    """Read a file that the project is to hold; raises InputRejected."""
     try:
         if path.is_dir():
             raise InputRejected([FileProblem(path.name, "is a folder", accepted="a file")])

@@ -60,7 +60,12 @@ _OWN: Final = frozenset(
     }
 )
 """Tables whose rows matter to their own opening, and to those that hang on the same supplies."""
-_NOTHING: Final = frozenset({"revision", "attachment", "import_mapping", "person", "delivery", "open_question"})
+_NOTHING: Final = frozenset(
+    {
+        *("revision", "attachment", "import_mapping", "person", "delivery", "open_question"),
+        *("transmittal", "office"),
+    }
+)
 """Tables that no revision holds anything of. What stands in neither set can matter to any opening."""
 _PLACES: Final = frozenset({"building", "level"})
 """A new one matters only to the openings that were put there."""

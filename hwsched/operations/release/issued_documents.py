@@ -6,6 +6,7 @@ from pathlib import Path
 from typing import Final
 
 from hwsched.documents.documents import DOCUMENTS
+from hwsched.documents.office_pages import dressed
 from hwsched.documents.release.changes_marked import marked_since
 from hwsched.documents.view import DocumentKind, Format, OpeningView, ProjectView
 from hwsched.model.errors import ValueRefusedError
@@ -37,14 +38,14 @@ def issue_by_name(
     folder: Path,
     formats: Sequence[Format] | None = None,
     *,
-    paper: str = "letter",
+    paper: str = "",
     progress: Progress | None = None,
     cancelled: Cancelled | None = None,
     since: ProjectView | None = None,
 ) -> list[Path]:
     """Write a document, or the true-size templates; see `issue` for parameters and errors."""
     if name == TEMPLATES:
-        return issue_templates(view, folder, paper=paper, progress=progress, cancelled=cancelled)
+        return issue_templates(view, folder, paper=paper or view.office.paper, progress=progress, cancelled=cancelled)
     kind = document_kind(name)
     return issue(view, kind, folder, formats, paper=paper, progress=progress, cancelled=cancelled, since=since)
 
@@ -63,7 +64,7 @@ def issue(
     folder: Path,
     formats: Sequence[Format] | None = None,
     *,
-    paper: str = "letter",
+    paper: str = "",
     progress: Progress | None = None,
     cancelled: Cancelled | None = None,
     since: ProjectView | None = None,
@@ -80,8 +81,8 @@ def issue(
         Made if need be; packets get a folder of their own inside.
     formats : sequence of {"pdf", "xlsx"}, optional
         All that the document has, when left out.
-    paper : {"letter", "a4"}
-        Sheet of the PDF.
+    paper : {"", "letter", "a4", "a5"}
+        Sheet of the PDF; empty: what the office declared, else letter.
     since : ProjectView, optional
         A revision: what is otherwise than in it is marked by a bar in the margin and the letter that comes after it.
 
@@ -104,19 +105,39 @@ def issue(
         if format_ not in kind.formats:
             raise ValueRefusedError("format", f"{kind.title} has no {format_}; accepted: {', '.join(kind.formats)}")
     target = made_folder(folder / kind.name if kind.per_opening else folder)
+    sheet = paper or view.office.paper_of(kind.name) or "letter"
+    view = replace(view, paper=sheet)
+    since = None if since is None else replace(since, paper=sheet)
     if not kind.per_opening:
         sheets = _Sheets()
+        stem = safe_file_name(view.office.file_name.format(**_named(view, kind)), set())
         if kind.coded:
             view = replace(view, openings=tuple(replace(e, code=sheet_code(e.points)) for e in view.openings))
         for format_ in wanted:
             made = kind.build(view, None)
             if since is not None and format_ == "pdf":
                 made = marked_since(made, kind.build(since, None), _after(since))
-            sheets.take(made, target / kind.name, format_, paper)
+            sheets.take(dressed(made, kind.name, view.office), target / stem, format_, sheet)
         if progress is not None:
             progress(1, 1)
         return sheets.all_written()
-    return _per_opening(view, view.openings, kind, target, wanted, paper, progress, cancelled, since)
+    return _per_opening(view, view.openings, kind, target, wanted, sheet, progress, cancelled, since)
+
+
+def _named(view: ProjectView, kind: DocumentKind) -> dict[str, str]:
+    return {
+        "document": kind.name,
+        "title": kind.title,
+        "project": view.title,
+        "revision": view.revision,
+        "date": view.date,
+    }
+
+
+def _opening_stem(view: ProjectView, kind: DocumentKind, opening: OpeningView) -> str:
+    facts = opening.given.opening
+    own = {"mark": opening.mark, "building": facts.building or "", "level": facts.level or ""}
+    return view.office.opening_file_name.format(**_named(view, kind), **own)
 
 
 def _after(since: ProjectView) -> str:
@@ -141,13 +162,13 @@ def _per_opening(
     for done, opening in enumerate(chosen, start=1):
         if cancelled is not None and cancelled():
             break
-        stem = safe_file_name(opening.mark, taken)
+        stem = safe_file_name(_opening_stem(view, kind, opening), taken)
         document = kind.build(view, replace(opening, code=sheet_code(opening.points)))
         if since is not None:
             before = then.get(opening.given.opening.id)
             document = marked_since(document, None if before is None else kind.build(since, before), _after(since))
         for format_ in formats:
-            sheets.take(document, target / stem, format_, paper)
+            sheets.take(dressed(document, kind.name, view.office), target / stem, format_, paper)
         if progress is not None:
             progress(done, len(chosen))
     return sheets.all_written()
@@ -177,7 +198,7 @@ class _Sheets:
 def _write(document: Document, stem: Path, format_: Format, paper: str) -> Path:
     path = stem.with_name(f"{stem.name}.{format_}")
     if format_ == "pdf":
-        render_pdf(document, path, "a4" if paper == "a4" else "letter")
+        render_pdf(document, path, "a4" if paper == "a4" else "a5" if paper == "a5" else "letter")
     elif format_ == "ics":
         render_ics(document, path)
     else:

@@ -31,7 +31,7 @@ def pick_lines(project: Project, openings: Collection[str] | None) -> Iterator[d
 def schedule_rows(project: Project, openings: Collection[str] | None) -> Iterator[dict[str, Any]]:
     """Yield the item lines of the schedule's headings."""
     view = project_view(project, openings)
-    for group in headings(view.openings):
+    for group in headings(view.openings, view.length_style):
         marks = [each.mark for each in group.openings]
         for point, parts in group.points:
             for part in parts:

@@ -11,6 +11,8 @@ from hwsched.operations.findings.checking import Checked, Checker, Progress, che
 from hwsched.operations.findings.waived_power import waived_power
 from hwsched.operations.power.power_results import read_power_result
 from hwsched.operations.release.holding import by_opening, held_back
+from hwsched.operations.release.office import read_held_office
+from hwsched.operations.release.transmittals import read_transmittals
 from hwsched.operations.snapshot import of_one_state
 from hwsched.operations.survey.deliveries import read_questions
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
@@ -46,6 +48,7 @@ def project_view(
         # Of some openings only the supplies on which they hang: another building's are no part of what was asked for.
         hanging = None if ids is None else list(known)
         questions = by_opening(read_questions(connection))
+        sent, office = read_transmittals(connection), read_held_office(connection)
         work = read_power_result(connection, catalogue, read_power(connection), known, hanging)
     work = waived_power(work, checked, waiver_book(project, project.today()))
     style: LengthStyle = next((s for s in LENGTH_STYLES if s == settings.length_style), "fraction")
@@ -73,6 +76,8 @@ def project_view(
         power=work,
         terms=terms,
         level_heights=heights,
+        sent=sent,
+        office=office,
     )
 
 

@@ -60,6 +60,9 @@ def practice(s: Situation, holes: tuple[Hole, ...]) -> str:
     through = any(hole.depth_mm is None for hole in holes)
     if s.material in _SOLID:
         said = " Set the stop to the depth in the table." if stopped else ""
+        if any(hole.tool == "hole-saw" and hole.depth_mm is not None for hole in holes):
+            # A saw leaves what is within it standing.
+            said += " Lever the core out with a screwdriver."
         sawn = " on one pilot" if any(hole.tool == "hole-saw" for hole in holes) else ""
         return f"{said} From both faces{sawn}, so that neither splinters." if through else said
     if s.material not in (*_STEEL, "aluminium"):
@@ -81,7 +84,7 @@ def _lead(s: Situation) -> str:
 
 def _lock(s: Situation) -> str:
     holes = s.holes("function")
-    return f"Saw {numbers(holes)} for the new lock.{practice(s, holes)}"
+    return f"Saw {numbers(holes)} for the {'reader' if s.leaf is None else 'new lock'}.{practice(s, holes)}"
 
 
 def _pocket(s: Situation) -> str:

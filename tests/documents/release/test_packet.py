@@ -13,7 +13,7 @@ from hwsched.documents.release.packet import PACKET, spent_words
 from hwsched.documents.view import OpeningView, ProjectView
 from hwsched.render.blocks import Drawings
 from hwsched.render.pdf import render_pdf
-from hwsched.values import Catalogue, Hole, Part
+from hwsched.values import Catalogue, Hole, Part, PointFit
 from hwsched.values.fit import Purpose
 from tests.documents.reading import blocks, facts, lines, texts, ticked
 from tests.drawings.measuring import dimensions
@@ -22,7 +22,7 @@ from tests.render.pages_read import sizes, written
 
 BACKSET = 2.75 * 25.4  # survey cell B/S: 2 3/4
 CYLINDER = 40 * 25.4  # survey cell Cyl AFF: 40
-SIZES = ("From lock edge", "From cylinder", "Diameter", "Pilot", "Depth", "Angle")
+SIZES = ("From lock edge", "From cylinder", "Dia.", "Pilot", "Depth", "Angle")
 
 
 def packet_of(fit, style="fraction", parts=None):
@@ -487,7 +487,8 @@ FACTS = {
     "DOWN": {"Unit": "on the inside, below"},
     "POCKET": {"Unit": "in the lock edge, in-edge"},
     "GATE": {"Leaf size": "3'-6\" × 4'-0\"", "Leaf thickness": '2"', "Backset": '2 1/2"', "Frame": "No frame"},
-    "LIFT": {"Unit": "on the wall, beside", "Form and hand": "Reader at a lift, hand unknown"},
+    # A reader on a wall has no hand, backset or function, and is not said to lack them.
+    "LIFT": {"Unit": "on the wall, beside", "Form": "Reader at a lift", "Form and hand": None, "Backset": None},
     "CABINET": {"Leaf size": "1'-6\" × 2'-6\"", "Leaf thickness": '3/4"', "Backset": '1 1/4"'},
 }  # fmt: skip
 
@@ -496,6 +497,27 @@ FACTS = {
 def test_facts_from_the_survey(quay, of_mark, mark):
     found = facts(PACKET.build(quay, of_mark(mark)))
     assert {label: found.get(label) for label in FACTS[mark]} == FACTS[mark]
+
+
+def test_remarks_of_the_survey_stand_on_the_packet(quay, of_mark):
+    wood = of_mark("WOOD")
+    told = replace(wood.given, opening=replace(wood.given.opening, notes="Ask at the desk"))
+    noted = replace(wood, given=told, points=(PointFit(told, wood.fit),))
+    assert facts(PACKET.build(quay, noted))["Remarks"] == "Ask at the desk"
+    assert "Remarks" not in facts(PACKET.build(quay, wood))
+
+
+def test_what_a_saw_leaves_standing_in_a_hole_that_ends_in_the_leaf_is_levered_out(quay):
+    sawn = 0
+    for view in quay.openings:
+        if view.fit is None or view.fit.status != "fits":
+            continue
+        wooden = view.lock_leaf is not None and view.lock_leaf.material in ("wood", "mineral-core", "composite")
+        blind = [h for h in view.fit.holes if h.tool == "hole-saw" and h.depth_mm is not None and h.purpose == "cable"]
+        said = "\n".join(texts(PACKET.build(quay, view)))
+        assert ("Lever the core out" in said) is (wooden and bool(blind)), view.mark
+        sawn += bool(blind)
+    assert sawn
 
 
 # What the large drawing of the inside measures: holes and the plate's lower edge from the cylinder's centre, the
@@ -575,7 +597,7 @@ def test_the_printed_page_says_the_same(quay, of_mark, tmp_path, mark):
     for hole in SURVEYED[mark]:
         for cell in hole:
             # A cell that is broken into lines may be told in pieces of other cells; each word of it stands there.
-            assert all(word in squeezed for word in cell.split()), cell
+            assert all(word in squeezed for word in cell.replace(",", " ").split()), cell
     if mark == "CHANNEL":
         assert "SPARE" in page
         assert "DO NOT INSTALL" not in page

@@ -1,12 +1,17 @@
 """The schedule: headings of openings that take the same, quantities a piece and in all, the facts of each."""
 
+from collections import Counter
 from dataclasses import replace
 
 from openpyxl import load_workbook
+from pypdf import PdfReader
 
 from hwsched.documents.release.schedule import SCHEDULE
+from hwsched.documents.release.schedule_across import SCHEDULE_ACROSS
 from hwsched.operations.release.issued_documents import issue
-from hwsched.render.blocks import Facts
+from hwsched.render.blocks import Facts, Heading
+from hwsched.values import PointFit
+from hwsched.values.office import Office
 from tests.documents.reading import blocks, facts, lines
 
 # Alike in parts, form, hand, rating, frame, leaf material and thickness; in the order of the openings.
@@ -130,3 +135,108 @@ def test_the_workbook_holds_the_same(quay, tmp_path):
     ]
     (cells,) = [row for row in held if "CELL" in row and 18 in row]
     assert cells[cells.index(6) : cells.index(6) + 3] == [6, 18, "EA"]
+
+
+def more_of(document, heading):
+    """Return the facts of a heading's openings that stand before its lines."""
+    blocks_ = blocks(document)
+    place = next(n for n, block in enumerate(blocks_) if isinstance(block, Heading) and block.text == heading)
+    return dict(blocks_[place + 2].pairs)
+
+
+def test_a_heading_tells_where_its_openings_are_and_what_stays_there(quay):
+    document = SCHEDULE.build(quay, None)
+    wood = more_of(document, "Heading H002")
+    # Room from Corridor, Room to Net loft, 3-0 x 7-0 of all three: said once.
+    assert wood["Location and size"] == "Corridor to Net loft, 3'-0\" × 7'-0\""
+    # Function office, on cells, as the catalogue's unit is.
+    assert (wood["Lock function"], wood["Power"]) == ("Office or entry", "batteries in the unit")
+    assert "Remarks" not in wood
+
+
+def test_what_holds_for_some_of_them_is_told_with_their_marks(quay):
+    def noted(view):
+        told = replace(view.given, opening=replace(view.given.opening, notes="Ask at the desk"))
+        return replace(view, given=told, points=(PointFit(told, view.fit),))
+
+    openings = tuple(noted(each) if each.mark == "WOOD" else each for each in quay.openings)
+    document = SCHEDULE.build(replace(quay, openings=openings), None)
+    assert more_of(document, "Heading H002")["Remarks"] == "Ask at the desk (WOOD)"
+
+
+def test_a_hairs_breadth_does_not_split_a_heading(quay):
+    def thicker(view):
+        leaves = tuple(replace(leaf, thickness_mm=44.46) for leaf in view.given.leaves)
+        told = replace(view.given, leaves=leaves)
+        return replace(view, given=told, points=(PointFit(told, view.fit),))
+
+    # 44.45 and 44.46 mm both read 1 3/4.
+    openings = tuple(thicker(each) if each.mark == "WOOD" else each for each in quay.openings)
+    assert [each["Openings"] for each in headings(replace(quay, openings=openings))][1] == "3: CHANNEL, METRIC, WOOD"
+
+
+def test_only_abbreviations_that_are_used_are_explained(quay):
+    said = facts(replace(SCHEDULE.build(quay, None), sections=SCHEDULE.build(quay, None).sections[:1]))
+    # The quay's hands are LH and RH, and everything is counted each.
+    assert {"LH", "RH", "EA"} <= said.keys()
+    assert not {"LHR", "AFF", "PR"} & said.keys()
+
+
+def test_the_office_says_whom_to_ask(quay):
+    office = Office(contacts={"Architect": "A. Mason"})
+    document = SCHEDULE.build(replace(quay, office=office), None)
+    assert facts(replace(document, sections=document.sections[:1]))["Architect"] == "A. Mason"
+
+
+def test_the_index_leads_to_the_headings_and_so_does_the_outline(quay, tmp_path):
+    (path,) = issue(quay, SCHEDULE, tmp_path, ["pdf"])
+    reader = PdfReader(path)
+    outline = [each.title for each in reader.outline if not isinstance(each, list)]
+    assert outline[:3] == ["Summary", "Opening index", "Headings"]
+    below = [each for part in reader.outline if isinstance(part, list) for each in part]
+    assert [each.title for each in below] == [f"Heading H{number:03d}" for number in range(1, len(HEADINGS) + 1)]
+    page = {each.title: reader.get_destination_page_number(each) for each in below}
+    for title, number in page.items():
+        assert title in reader.pages[number].extract_text()
+    # A link for each opening that stands under a heading, from top to bottom of the index.
+    leads = [
+        reader.get_page_number(note.get_object()["/Dest"][0].get_object())
+        for each in reader.pages
+        for note in each.get("/Annots") or ()
+    ]
+    index = lines(SCHEDULE.build(quay, None), "Opening index")
+    assert leads == [page[f"Heading {line['Heading']}"] for line in index if line["Heading"] != "-"]
+
+
+def test_the_horizontal_form_holds_the_same_items(quay):
+    """Added up by hand of both: each catalogue number with what all its openings take."""
+    across = lines(SCHEDULE_ACROSS.build(quay, None), "Schedule, horizontal form")
+    assert [line["Mark"] for line in across] == [view.mark for view in quay.openings]
+    counted = Counter()
+    for line in across:
+        for column in list(line)[6:-1]:
+            for said in filter(None, line[column].split(", ")):
+                count, _, part = said.rpartition(" × ")
+                counted[part] += round(float(count or 1) * 1000)
+    down = Counter()
+    document = SCHEDULE.build(quay, None)
+    for number in range(1, len(HEADINGS) + 1):
+        for item in lines(document, f"Heading H{number:03d}"):
+            down[item["Catalogue number"]] += round(item["Total"] * 1000)
+    assert counted == down
+    wood = next(line for line in across if line["Mark"] == "WOOD")
+    assert (wood["Cells and supply"], wood["Cylinder, lock, reader"]) == ("6 × CELL, COIN", "CYL")
+
+
+def test_a_heading_of_many_openings_does_not_repeat_the_index(quay):
+    wood = next(view for view in quay.openings if view.mark == "WOOD")
+
+    def another(number):
+        opening = replace(wood.given.opening, id=f"w{number}", mark=f"W{number}", room_to=f"Bay {number}")
+        told = replace(wood.given, opening=opening)
+        return replace(wood, given=told, points=(PointFit(told, wood.fit),))
+
+    # Three under H002 in the quay, and 8 apiece at most.
+    for count, said in ((5, "W4: Corridor to Bay 4"), (9, "by mark in the opening index")):
+        document = SCHEDULE.build(replace(quay, openings=(*quay.openings, *map(another, range(count)))), None)
+        assert said in more_of(document, "Heading H002")["Location and size"]

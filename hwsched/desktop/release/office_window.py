@@ -1,0 +1,98 @@
+"""How the office's documents look: what is declared, taking a file in, writing it out, taking it away."""
+
+from pathlib import Path
+from typing import Any
+
+from PySide6.QtGui import QFontDatabase
+from PySide6.QtWidgets import QFileDialog, QPlainTextEdit, QWidget
+
+from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.side_place import SidePlace
+from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.exchange.release.office_file import EXAMPLE
+from hwsched.operations.release.office import FILE, clear_office, office_text, set_office, write_office
+from hwsched.writing import replacing
+
+
+class OfficeWindow(ToolWindow):
+    """The text as it is kept with the project; it is edited as a file and taken in."""
+
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(desk, "Letterhead and paper", parent)
+        self.resize(760, 520)
+        self.text = QPlainTextEdit()
+        self.text.setReadOnly(True)
+        self.text.setFont(QFontDatabase.systemFont(QFontDatabase.SystemFont.FixedFont))
+        self.body.addWidget(self.text)
+        self.take = self.button("Take in…", self.ask_file, "A file; its pictures lie beside it")
+        self.write = self.button("Write out…", self.ask_folder, "The file and its pictures, or one to begin with")
+        self.clear = self.button("Take away", self.take_away, "Documents look as by default; undo brings it back")
+        for each in (self.take, self.write, self.clear):
+            self.foot.addWidget(each)
+        desk.workspace.changed.connect(self.follow_change)
+        self.follow()
+
+    def follow(self) -> None:
+        """Show what is declared."""
+        held = office_text(self.desk.workspace.project)
+        self.text.setPlainText(held)
+        self.told.setText("" if held else "Nothing is declared: Write out… gives a file to begin with.")
+        self.enable()
+
+    def enable(self) -> None:
+        """Let away be taken only what is declared."""
+        self.take.setEnabled(self.idle)
+        self.write.setEnabled(self.idle)
+        self.clear.setEnabled(self.idle and bool(self.text.toPlainText()))
+
+    def ask_file(self) -> None:
+        """Ask for the file."""
+        name, _ = QFileDialog.getOpenFileName(self, "How documents look", "", "Declarations (*.toml)")
+        if name:
+            self.take_in(Path(name))
+
+    def take_in(self, path: Path) -> None:
+        """Take a file in."""
+        workspace = self.desk.workspace
+
+        def work(_progress: Progress, _cancelled: Cancelled) -> Any:
+            return set_office(workspace.project, path, who=workspace.who)
+
+        self.run("Taking in", work, lambda _: self.follow())
+
+    def ask_folder(self) -> None:
+        """Ask for a folder."""
+        folder = QFileDialog.getExistingDirectory(self, "Write into")
+        if folder:
+            self.write_into(Path(folder))
+
+    def write_into(self, folder: Path) -> None:
+        """Write what is declared, or a file to begin with."""
+        workspace, held = self.desk.workspace, bool(self.text.toPlainText())
+
+        def work(_progress: Progress, _cancelled: Cancelled) -> list[Path]:
+            if held:
+                return write_office(workspace.project, folder)
+            with replacing(folder / FILE) as partial:
+                partial.write_text(EXAMPLE, encoding="utf-8")
+            return [folder / FILE]
+
+        self.run("Writing", work, lambda written: self.told.setText(f"{written[-1]} written."))
+
+    def take_away(self) -> None:
+        """Let documents look as by default."""
+        workspace = self.desk.workspace
+
+        def work(_progress: Progress, _cancelled: Cancelled) -> Any:
+            return clear_office(workspace.project, who=workspace.who)
+
+        self.run("Taking away", work, lambda _: self.follow())
+
+
+OFFICE_PLACE = SidePlace(
+    "office",
+    "Letterhead and paper",
+    "How the office's documents look: letterhead, paper, words, notes, pages of its own, names of files",
+    OfficeWindow,
+)
+"""Beside the main window."""

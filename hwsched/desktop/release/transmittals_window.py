@@ -1,0 +1,161 @@
+"""Transmittals: what went to whom; writing one down, and fetching its files as they went out."""
+
+from pathlib import Path
+from typing import Any
+
+from PySide6.QtWidgets import (
+    QDialog,
+    QDialogButtonBox,
+    QFileDialog,
+    QFormLayout,
+    QHeaderView,
+    QLineEdit,
+    QTreeWidget,
+    QTreeWidgetItem,
+    QWidget,
+)
+
+from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.side_place import SidePlace
+from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.model.errors import minute_of
+from hwsched.operations.release.transmittals import fetch_transmittal, transmit, transmittals
+from hwsched.values.transmittal import Transmittal
+
+
+class TransmittalDialog(QDialog):
+    """To whom some files went, what for, and which revision they show."""
+
+    def __init__(self, files: list[Path], parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWindowTitle(f"{len(files)} files went to")
+        self.files = files
+        self.recipient, self.purpose, self.note, self.revision = QLineEdit(), QLineEdit(), QLineEdit(), QLineEdit()
+        self.revision.setPlaceholderText("none: the project as it stands")
+        form = QFormLayout(self)
+        for label, field in (
+            ("To", self.recipient),
+            ("Purpose", self.purpose),
+            ("Note", self.note),
+            ("Revision", self.revision),
+        ):
+            form.addRow(label, field)
+        self.buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel)
+        self.buttons.accepted.connect(self.accept)
+        self.buttons.rejected.connect(self.reject)
+        form.addRow(self.buttons)
+        self.recipient.textChanged.connect(self._enable)
+        self._enable()
+
+    def _enable(self) -> None:
+        self.buttons.button(QDialogButtonBox.StandardButton.Ok).setEnabled(bool(self.recipient.text().strip()))
+
+
+class TransmittalsWindow(ToolWindow):
+    """All transmittals with their files."""
+
+    def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
+        super().__init__(desk, "Transmittals", parent)
+        self.resize(820, 460)
+        self.list = QTreeWidget()
+        self.list.setHeaderLabels(["No.", "Sent", "To", "Purpose", "By"])
+        self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        self.list.itemSelectionChanged.connect(self.enable)
+        self.body.addWidget(self.list)
+        self.fetch = self.button("Fetch…", self.ask_fetch, "Write the files of the selected one as they went out")
+        self.make = self.button("Write down…", self.ask_files, "Choose files that went out, and to whom")
+        self.foot.addWidget(self.fetch)
+        self.foot.addWidget(self.make)
+        desk.workspace.changed.connect(self.follow_change)
+        self.follow()
+
+    def follow(self) -> None:
+        """List them anew."""
+        chosen = self.chosen()
+        self.list.clear()
+        for each in transmittals(self.desk.workspace.project):
+            item = QTreeWidgetItem([str(each.number), minute_of(each.at), each.recipient, each.purpose, each.person])
+            item.addChildren(_files(each))
+            self.list.addTopLevelItem(item)
+            item.setSelected(each.number == chosen)
+        if not self.list.topLevelItemCount():
+            self.told.setText("Nothing is written down as sent.")
+        self.enable()
+
+    def chosen(self) -> int | None:
+        """Return the number of the selected one."""
+        items = self.list.selectedItems()
+        return int((items[0].parent() or items[0]).text(0)) if items else None
+
+    def enable(self) -> None:
+        """One can be fetched when it is selected."""
+        self.fetch.setEnabled(self.idle and self.chosen() is not None)
+        self.make.setEnabled(self.idle)
+
+    def ask_files(self) -> None:
+        """Ask for the files, then to whom they went."""
+        names, _ = QFileDialog.getOpenFileNames(self, "Files that went out")
+        if not names:
+            return
+        dialog = TransmittalDialog([Path(each) for each in names], self)
+        dialog.accepted.connect(lambda: self._answered(dialog))
+        dialog.open()
+
+    def _answered(self, dialog: TransmittalDialog) -> None:
+        said = (dialog.recipient.text(), dialog.purpose.text(), dialog.note.text(), dialog.revision.text().strip())
+        self.write_down(dialog.files, *said)
+
+    def write_down(
+        self, files: list[Path], recipient: str, purpose: str = "", note: str = "", letter: str = ""
+    ) -> None:
+        """Write down that files went to somebody; undo takes it back."""
+        workspace = self.desk.workspace
+
+        def work(_progress: Progress, _cancelled: Cancelled) -> Any:
+            return transmit(
+                workspace.project,
+                recipient,
+                files,
+                who=workspace.who,
+                purpose=purpose,
+                note=note,
+                revision=letter or None,
+            )
+
+        def then(_made: object) -> None:
+            self.follow()
+            self.told.setText(f"{len(files)} files to {recipient} written down.")
+
+        self.run("Writing down", work, then)
+
+    def ask_fetch(self) -> None:
+        """Ask for a folder."""
+        number = self.chosen()
+        folder = QFileDialog.getExistingDirectory(self, "Write the files into") if number is not None else ""
+        if folder and number is not None:
+            self.fetch_into(number, Path(folder))
+
+    def fetch_into(self, number: int, folder: Path) -> None:
+        """Write the files of a transmittal into a folder."""
+        workspace = self.desk.workspace
+
+        def work(_progress: Progress, _cancelled: Cancelled) -> list[Path]:
+            return fetch_transmittal(workspace.project, number, folder)
+
+        self.run("Fetching", work, lambda written: self.told.setText(f"{len(written)} files written into {folder}"))
+
+
+def _files(sent: Transmittal) -> list[QTreeWidgetItem]:
+    return [
+        QTreeWidgetItem(["", "", each.name, f"revision {each.revision}" if each.revision else "as it stood", ""])
+        for each in sent.files
+    ]
+
+
+TRANSMITTALS_PLACE = SidePlace(
+    "transmittals",
+    "Transmittals",
+    "What went to whom, and the files as they went out",
+    TransmittalsWindow,
+)
+"""Beside the main window."""

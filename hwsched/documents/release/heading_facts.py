@@ -1,0 +1,99 @@
+"""What a heading says of its openings besides its item lines: where each is, function, power, what stays and goes."""
+
+from collections.abc import Callable, Iterable, Sequence
+from typing import Final
+
+from hwsched.documents import words
+from hwsched.documents.view import OpeningView
+from hwsched.quantities import LengthStyle
+from hwsched.rules.reading import lock_item
+from hwsched.survey.item import DISPOSITIONS
+from hwsched.values import Item
+
+_MOST_APIECE: Final = 8
+"""Of more openings a heading does not repeat what stands in the index."""
+_SAID: Final = {"keep": "Stays", "replace": "Is replaced", "remove": "Goes away", "move": "Is moved"}
+_POWER: Final = {"battery": "batteries in the unit", "supply": "from a supply"}
+
+
+def heading_facts(openings: Sequence[OpeningView], style: LengthStyle) -> tuple[tuple[str, str], ...]:
+    """Return label and value of what holds for the openings of a heading; what is not known of any has no line.
+
+    Parameters
+    ----------
+    openings : sequence of OpeningView
+        Those that stand under it.
+    style : LengthStyle
+        How sizes are written.
+    """
+    lines = [("Location and size", _apiece(openings, lambda view: _where(view, style)))]
+    for label, said in (
+        ("Lock function", _function),
+        ("Power", _power),
+        *((_SAID[choice.value], _items(choice.value)) for choice in DISPOSITIONS if choice.value in _SAID),
+        *_own(openings),
+        ("Remarks", lambda view: view.given.opening.notes or ""),
+    ):
+        if value := _shared(openings, said):
+            lines.append((label, value))
+    return tuple(lines)
+
+
+def _where(view: OpeningView, style: LengthStyle) -> str:
+    opening = view.given.opening
+    said = (words.location(opening.room_from, opening.room_to), words.size(view.lock_leaf, style))
+    return ", ".join(each for each in said if each)
+
+
+def _apiece(openings: Sequence[OpeningView], said: Callable[[OpeningView], str]) -> str:
+    """Say something of each opening by its mark, once where it is the same; the index has it where there are many."""
+    found = {said(view) for view in openings}
+    if len(found) == 1:
+        return found.pop()
+    if len(openings) > _MOST_APIECE:
+        return "by mark in the opening index"
+    return "; ".join(f"{view.mark}: {said(view)}" for view in openings)
+
+
+def _shared(openings: Sequence[OpeningView], said: Callable[[OpeningView], str]) -> str:
+    """Say something once where it holds for all, else with the marks that it holds for."""
+    found: dict[str, list[str]] = {}
+    for view in openings:
+        found.setdefault(said(view), []).append(view.mark)
+    if len(found) == 1:
+        return next(iter(found))
+    return "; ".join(f"{value} ({', '.join(marks)})" for value, marks in found.items() if value)
+
+
+def _function(view: OpeningView) -> str:
+    locks = (lock_item(at.given) for at in view.points)
+    return ", ".join(
+        dict.fromkeys(
+            words.item_word("function", lock.function) for lock in locks if lock is not None and lock.function
+        )
+    )
+
+
+def _power(view: OpeningView) -> str:
+    return ", ".join(
+        dict.fromkeys(
+            _POWER.get(at.fit.power, at.fit.power) for at in view.points if at.fit is not None and at.fit.power
+        )
+    )
+
+
+def _items(disposition: str) -> Callable[[OpeningView], str]:
+    def said(view: OpeningView) -> str:
+        held: Iterable[Item] = (item for item in view.given.items if item.disposition == disposition)
+        return ", ".join(dict.fromkeys(words.item_word("kind", item.kind).lower() for item in held))
+
+    return said
+
+
+def _own(openings: Sequence[OpeningView]) -> list[tuple[str, Callable[[OpeningView], str]]]:
+    """Return the project's own fields, such as keying, each with what it says of an opening."""
+
+    def of(number: int) -> Callable[[OpeningView], str]:
+        return lambda view: view.own[number][1] if number < len(view.own) else ""
+
+    return [(label, of(number)) for number, (label, _) in enumerate(openings[0].own)]

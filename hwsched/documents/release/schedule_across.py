@@ -1,0 +1,76 @@
+"""The schedule in horizontal form: a row an opening, its items across in columns by what they do."""
+
+from typing import Final
+
+from hwsched.documents import words
+from hwsched.documents.release.schedule import headings, item_lines
+from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
+from hwsched.render.blocks import Block, Cell, Column, Document, Heading, Paragraph, Section, Table
+
+_ACROSS: Final = (
+    ("Cylinder, lock, reader", ("cylinder", "lock", "reader")),
+    ("Cam, tailpiece, collar, rings", ("cam", "tailpiece", "collar", "ring")),
+    ("Strike", ("strike",)),
+    ("Unit and lead", ("unit", "lead-extension")),
+    ("Cells and supply", ("battery", "coin-cell", "supply", "standby-battery")),
+    ("Transfer and wire", ("power-transfer", "wire", "raceway")),
+    ("Fixings and sundries", ("mounting", "fastener", "consumable", "credential")),
+)
+"""Columns of items, in the trade's order: secure, control, electrical, then what they are mounted with."""
+
+
+def build(project: ProjectView, _: OpeningView | None = None) -> Document:
+    """Build a row for every opening."""
+    groups = headings(project.openings, project.length_style)
+    heading_of = {view.given.opening.id: group.number for group in groups for view in group.openings}
+    rows = tuple(row for view in project.openings for row in _rows(project, view, heading_of))
+    columns = (
+        Column("Mark", 1.0), Column("Heading", 0.7), Column("Location", 1.8), Column("Leaf size", 1.2),
+        Column("Hand", 0.5), Column("Rating", 0.8), *(Column(title, 1.9) for title, _ in _ACROSS),
+        Column("Status", 0.8),
+    )  # fmt: skip
+    blocks: list[Block] = [Heading("Schedule, horizontal form")]
+    if rows:
+        blocks.append(Table(columns, rows, title="Schedule, horizontal form"))
+    else:
+        blocks.append(Paragraph("No opening."))
+    blocks.append(Paragraph("Quantity × catalogue number; a quantity of one is not written.", "small"))
+    return Document(
+        "Door hardware schedule", project.title, project.revision, project.date,
+        (Section(tuple(blocks), landscape=True, dense=True),), subtitle="horizontal form",
+    )  # fmt: skip
+
+
+def _rows(project: ProjectView, view: OpeningView, heading_of: dict[str, str]) -> list[tuple[Cell, ...]]:
+    opening = view.given.opening
+    status = words.status(view.fit) + (" · held" if view.blocking else "")
+    found: list[tuple[Cell, ...]] = []
+    for at in view.points:
+        fits = at.fit is not None and at.fit.status == "fits"
+        parts = item_lines(at.fit.parts) if at.fit is not None and fits else ()
+        name = f"{view.mark} {at.given.point.name}" if view.several else view.mark
+        cells = (
+            ", ".join(_said(part.quantity, part.part) for part in parts if part.role in roles) for _, roles in _ACROSS
+        )
+        found.append(
+            (
+                name,
+                heading_of.get(opening.id, "-"),
+                words.location(opening.room_from, opening.room_to),
+                words.size(view.lock_leaf, project.length_style),
+                opening.hand or words.UNKNOWN,
+                words.opening_word("rating", opening.rating),
+                *cells,
+                status,
+            )
+        )
+    return found
+
+
+def _said(quantity: float, part: str) -> str:
+    return part if quantity == 1 else f"{words.quantity(quantity)} × {part}"
+
+
+SCHEDULE_ACROSS = DocumentKind(
+    "schedule-across", "Door hardware schedule, horizontal form", ("pdf", "xlsx"), False, build
+)

@@ -1,0 +1,1 @@
+"""What leaves the office, in files: how its documents look."""

@@ -17,7 +17,7 @@ from hwsched.exchange.old_books import OLE, SpanError, check_span
 from hwsched.exchange.problems import FileProblem, InputRejected
 from hwsched.exchange.second_reader import Sheets, read_again, read_old_again, read_otherwise
 from hwsched.exchange.survey.text_table import TextError, read_table
-from hwsched.exchange.workbook import MOST_CELLS, NotReadableError, open_book
+from hwsched.exchange.workbook import MOST_CELLS, Looks, NotReadableError, open_book
 
 Rows = list[list[object]]
 _SHEETS: Final = (".xlsx", ".xlsm")
@@ -42,6 +42,8 @@ class Grid:
     """First and last (row, column) of merged cells, from 0."""
     doubtful: dict[tuple[int, int], str] = field(default_factory=dict)
     """Why cells that come back empty are not empty."""
+    looks: Looks = field(default_factory=Looks)
+    """What is hidden, struck out or coloured."""
     notes: tuple[str, ...] = ()
     """How the file was read, where its name or its form says otherwise."""
 
@@ -140,7 +142,7 @@ def _sheets_of(path: Path, named: str | None) -> list[Grid]:
         if sheet in book.hidden and sheet != named:
             continue
         merged = frozenset(((m.first_row, m.first_column), (m.last_row, m.last_column)) for m in book.merged(sheet))
-        grids.append(Grid(path.name, sheet, book.rows(sheet), merged, book.doubtful(sheet)))
+        grids.append(Grid(path.name, sheet, book.rows(sheet), merged, book.doubtful(sheet), book.looks(sheet)))
     return grids
 
 

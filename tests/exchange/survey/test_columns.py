@@ -52,11 +52,22 @@ def test_a_size_agrees_with_a_width_or_is_refused(tmp_path):
     assert "row 3, column C (Width): read '40'; does not agree" in said(found)
 
 
-@pytest.mark.parametrize("size", ["36", "34 - 48", "1 x 2", "3-0 x 7-0 x 1 3/4", "big", dt.datetime(2026, 3, 4)])
+@pytest.mark.parametrize(
+    "size", ["36", "34 - 48", "1 x 2", "3-0 x 7-0 x 9-0", "3 x 7 x 1 x 2", "big", dt.datetime(2026, 3, 4)]
+)
 def test_sizes_that_are_none(tmp_path, size):
     found = read(tmp_path, ["Mark", "Size"], ["1", size], ["2", "3-0 x 7-0"])
     assert found.rejected == ("1",)
     assert "column B (Size)" in said(found)
+
+
+def test_a_third_measure_of_a_size_is_the_thickness_where_it_can_be(tmp_path):
+    header = ["Mark", "Size", "Thickness"]
+    rows = (["1", "3-0 x 7-0 x 1 3/4", ""], ["2", "3-0 x 7-0 x 1 3/4", 1.75], ["3", "3-0 x 7-0 x 1 3/4", 2])
+    found = read(tmp_path, header, *rows)
+    assert {each.mark: each.leaves[0].facts["thickness_mm"] for each in found.openings} == {"1": 44.45, "2": 44.45}
+    assert widths(found) == {"1": pytest.approx(914.4), "2": pytest.approx(914.4)}
+    assert "row 4, column C (Thickness): read '2'; does not agree" in said(found)
 
 
 # A leaf is 150 to 3000 mm wide (survey): 5 7/8 in is 149.2, 6 in 152.4, 9'-10" 2997.2, 9'-10 1/4" 3003.6.

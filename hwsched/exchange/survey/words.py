@@ -20,7 +20,7 @@ SIZE: Final = "size"
 """Of a leaf: width and height in one cell, for one leaf or for both of a pair."""
 TYPE: Final = Target("opening", "of_type")
 """No fact of its own: the row of a table of types that says what the opening's own row does not."""
-TYPE_ATTRIBUTE: Final = Attribute("of_type", "Its type, a row of a table of types")
+TYPE_ATTRIBUTE: Final = Attribute("of_type", "Type")
 TYPE_WORDS: Final = frozenset(
     map(
         plain_word,

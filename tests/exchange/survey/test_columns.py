@@ -61,6 +61,19 @@ def test_sizes_that_are_none(tmp_path, size):
     assert "column B (Size)" in said(found)
 
 
+def test_two_leaves_of_two_widths_in_one_cell(tmp_path):
+    header = ["Mark", "Width", "Height"]
+    found = read(tmp_path, header, ["1", "36 + 20", 84], ["2", '20" + 36"', 84], ["3", 36, 84], ["4", "36 + 1", 84])
+    leaves = {
+        each.mark: [(leaf.position, round(leaf.facts["width_mm"] / 25.4)) for leaf in each.leaves]
+        for each in found.openings
+    }
+    pair = [("active", 36), ("inactive", 20)]
+    assert leaves == {"1": pair, "2": pair, "3": [("single", 36)]}
+    assert all(leaf.facts["height_mm"] == 2133.6 for each in found.openings for leaf in each.leaves)
+    assert "read '36 + 1'" in said(found)
+
+
 def test_a_third_measure_of_a_size_is_the_thickness_where_it_can_be(tmp_path):
     header = ["Mark", "Size", "Thickness"]
     rows = (["1", "3-0 x 7-0 x 1 3/4", ""], ["2", "3-0 x 7-0 x 1 3/4", 1.75], ["3", "3-0 x 7-0 x 1 3/4", 2])

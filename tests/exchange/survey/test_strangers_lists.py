@@ -231,9 +231,13 @@ LISTS = {
         "Door No,Department,Room,Clear width (mm),Leaf width,Leaf height,Fire rating,Handing,Access control\n"
         "W1-01,Ward 1,Utility,850,914.4,2133.6,FD60S,LH,Y\nW1-02,Ward 1,Entrance,1300,914.4 + 508,2133.6,FD60,,Y\n"
         "W1-03,Ward 1,Linen,800,914.4,2133.6,NFR,RH,N\nW1-04,Ward 1,Sluice,850,914.4,2133.6,FD30,RH,N\n",
-        {"W1-01": {**DOOR, "rating": "60", "hand": "LH"}, "W1-03": {**DOOR, "rating": "none", "hand": "RH"}},
-        # 30 minutes is no rating that the program knows, and two leaves of two widths stand in one cell.
-        refuses=("read '914.4 + 508'", "read 'FD30'"),
+        {
+            "W1-01": {**DOOR, "rating": "60", "hand": "LH"},
+            "W1-02": {**DOOR, "form": "pair", "rating": "60", "leaves": 2},
+            "W1-03": {**DOOR, "rating": "none", "hand": "RH"},
+        },
+        # 30 minutes is no rating that the program knows.
+        refuses=("read 'FD30'",),
         options={"bare_unit": "mm"},
     ),
     "a school's, typed by hand": Stranger(

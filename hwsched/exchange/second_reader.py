@@ -43,6 +43,8 @@ _DAMAGE: Final = (
 _CHUNK: Final = 1 << 20
 _NEAR: Final = 1e-9
 """Share by which two readings of one number may differ: of the last bits they are free."""
+_MOST_MADE: Final = 5_000_000
+"""Cells that the reader of .xlsb may make."""
 LARGEST_COMPARED: Final = 20_000_000
 """Bytes of a workbook whose numbers are read twice."""
 
@@ -113,15 +115,27 @@ def read_old_again(content: bytes, kind: str) -> Sheets | None:
         As `read_again`. A date is left as this reader tells it; whether a sheet is hidden is not told of an .ods or
         .xlsb.
     """
-    try:
-        with warnings.catch_warnings():
-            warnings.simplefilter("ignore")
-            return [
-                (name, hidden, [["" if cell is _NOT_COMPARED else cell for cell in row] for row in rows])
-                for name, hidden, rows in _READERS[kind](content)
-            ]
-    except _DAMAGE:
+    found = _sheets(content, kind)
+    if found is None:
         return None
+    return [
+        (name, hidden, [["" if cell is _NOT_COMPARED else cell for cell in row] for row in rows])
+        for name, hidden, rows in found
+    ]
+
+
+def _sheets(content: bytes, kind: str) -> Sheets | None:
+    with warnings.catch_warnings():
+        # What is left open where a file is damaged is closed as the failure is forgotten, which is in here.
+        warnings.simplefilter("ignore")
+        try:
+            # A damaged name is none: it only has to be told from the others.
+            return [
+                (name or f"sheet {number}", hidden, rows)
+                for number, (name, hidden, rows) in enumerate(_READERS[kind](content), 1)
+            ]
+        except _DAMAGE:
+            return None
 
 
 def read_otherwise(content: bytes, kind: str, first: Mapping[str, Rows]) -> dict[str, dict[tuple[int, int], str]]:
@@ -136,18 +150,11 @@ def read_otherwise(content: bytes, kind: str, first: Mapping[str, Rows]) -> dict
     first : mapping of str to list
         Cells that the first reader reads, by sheet; row and column from 0.
     """
-    found: dict[str, dict[tuple[int, int], str]] = {}
     if len(content) > LARGEST_COMPARED:
-        return found
-    try:
-        with warnings.catch_warnings():
-            warnings.simplefilter("ignore")
-            for name, _, rows in _READERS[kind](content):
-                if name in first:
-                    found[name] = _different(first[name], rows)
-    except _DAMAGE:
-        # Only one can read it: there is nothing to compare.
         return {}
+    # Where only one can read it there is nothing to compare.
+    second = _sheets(content, kind) or []
+    found = {name: _different(first[name], rows) for name, _, rows in second if name in first}
     return {name: cells for name, cells in found.items() if cells}
 
 
@@ -208,9 +215,17 @@ def _binary_sheets(content: bytes) -> Iterator[tuple[str, bool, Rows]]:
                 if sheet.dimension is None or sheet.dimension.c + sheet.dimension.w > LAST_COLUMN:
                     raise ValueError("a sheet that says it is wider than any")
                 rows: Rows = []
+                made = 0
                 for cells in sheet.rows(sparse=True):
-                    rows += [[] for _ in range(cells[0].r - len(rows))]
-                    rows.append([_of_binary(cell.v) for cell in cells])
+                    # The library makes each row as wide as the sheet says it is, however little stands in it.
+                    made += len(cells)
+                    if made > _MOST_MADE:
+                        raise ValueError("more cells than its records hold")
+                    told = [_of_binary(cell.v) for cell in cells]
+                    if any(cell != "" for cell in told):
+                        # As far down as cells reach, which was looked at before; a row alone may say any number.
+                        rows += [[] for _ in range(cells[0].r - len(rows))]
+                        rows.append(told)
             yield name, False, rows
 
 
@@ -242,12 +257,14 @@ class _OpenDocument:
         self._text: list[str] | None = None
         self._lines: list[str] = []
         self._many = self._often = 1
+        self._empty = 0
+        """Empty rows since the last that holds something: often all that a sheet can have."""
 
     def start(self, name: str, attributes: Mapping[str, str]) -> None:
         """Take the start of an element."""
         name = name.rpartition(":")[2]
         if name == "table":
-            self._rows = []
+            self._rows, self._empty = [], 0
             self.sheets.append((attributes.get("table:name", ""), False, self._rows))
         elif name == "table-row":
             self._row, self._often = [], _repeated(attributes, "rows")
@@ -281,14 +298,17 @@ class _OpenDocument:
         elif name == "table-row":
             while self._row and self._row[-1] == "":
                 del self._row[-1]
-            if self._row or self._often < _FEW_ROWS:
-                self._rows += [list(self._row) for _ in range(self._often)]
+            if not self._row:
+                self._empty += self._often
+                return
+            self._rows += [[] for _ in range(self._empty)]
+            self._rows += [list(self._row) for _ in range(self._often)]
+            self._empty = 0
 
 
 _CELLS: Final = frozenset({"table-cell", "covered-table-cell"})
 _NUMBERS: Final = frozenset({"float", "percentage", "currency"})
 _TEXTS: Final = frozenset({"", "string"})
-_FEW_ROWS: Final = 10_000
 
 
 def _repeated(attributes: Mapping[str, str], of: str) -> int:

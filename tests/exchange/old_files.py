@@ -53,8 +53,11 @@ def _container(stream):
     return head + struct.pack("<128I", *table) + directory.ljust(512, b"\0") + stream
 
 
-def xlsb(path, cells, span=(2, 3)):
-    """Write cells as (row, column, text or number), by rows; span: how many rows and columns it says to have."""
+def xlsb(path, cells, span=(2, 3), empty_row=None):
+    """Write cells as (row, column, text or number), by rows; span: how many rows and columns it says to have.
+
+    empty_row: a row behind them in which nothing stands.
+    """
 
     def record(kind, content=b""):
         number = bytes([kind]) if kind < 128 else bytes([kind & 0x7F | 0x80, kind >> 7])
@@ -76,6 +79,8 @@ def xlsb(path, cells, span=(2, 3)):
             at = row
         head = struct.pack("<II", column, 0)
         sheet += record(6, head + wide(value)) if isinstance(value, str) else record(5, head + struct.pack("<d", value))
+    if empty_row is not None:
+        sheet += record(0, struct.pack("<IIHHBI", empty_row, 0, 300, 0, 0, 0))
     sheet += record(146) + record(130)
     bundle = record(156, struct.pack("<II", 0, 1) + wide("rId1") + wide("Doors"))
     kinds = "http://schemas.openxmlformats.org/officeDocument/2006/relationships"

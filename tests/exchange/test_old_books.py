@@ -108,6 +108,18 @@ def test_a_number_that_two_readers_read_differently_is_named_and_not_taken(tmp_p
     assert found.openings == ()
 
 
+def test_a_row_far_down_in_which_nothing_stands_is_no_row(tmp_path):
+    path = xlsb(tmp_path / "a.xlsb", PLACED, span=(4, 3), empty_row=0xFFFFFFF0)
+    assert [rows for _, _, rows in second_reader.read_old_again(path.read_bytes(), ".xlsb")] == [NUMBERS]
+    assert as_read(path) == NUMBERS
+
+
+def test_a_sheet_that_says_it_is_wider_than_it_can_be_is_read_by_the_first_alone(tmp_path):
+    path = xlsb(tmp_path / "a.xlsb", PLACED, span=(4, 1_000_000))
+    assert second_reader.read_old_again(path.read_bytes(), ".xlsb") is None
+    assert as_read(path) == NUMBERS
+
+
 def test_what_only_breaks_the_second_reader_is_read_by_the_first_alone(tmp_path, monkeypatch):
     def fails(_content):
         raise struct.error("cut off")

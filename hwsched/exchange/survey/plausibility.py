@@ -202,14 +202,14 @@ def _judged(leaf: Facts, lock: Facts, cured: Collection[str]) -> _Found:
     if leaf.get("material") == "steel-gate":
         return _NOTHING
     asked: list[str] = []
-    mends: list[OddityKind] = []
+    cures: list[OddityKind] = []
     swapped = False
     for kind in ODDITIES:
         if (not swapped or kind.id not in _SIZES) and kind.raised(leaf, lock):
             if kind.mend is not None and kind.id in cured:
                 leaf = kind.mend(leaf)
-                mends.append(kind)
+                cures.append(kind)
             else:
                 asked.append(kind.id)
                 swapped = swapped or kind.mend is _swapped
-    return _Found(tuple(asked), tuple(mends)) if asked or mends else _NOTHING
+    return _Found(tuple(asked), tuple(cures)) if asked or cures else _NOTHING

@@ -33,6 +33,9 @@ class Glance:
     """Cells that do not say where they stand, or are written in another way than usual: nothing is sure."""
     formulas: bool = False
     errors: bool = False
+    hidden_rows: set[int] = field(default_factory=set)
+    hidden_columns: set[int] = field(default_factory=set)
+    """From 0."""
 
 
 @dataclass(slots=True)
@@ -94,10 +97,42 @@ def glance(chunks: Iterable[bytes]) -> Glance:
             seen.row_digits += 1
         seen.formulas = seen.formulas or any(mark in text for mark in _FORMULA)
         seen.errors = seen.errors or _ERROR in text
+        if _HIDDEN in text:
+            _look_for_hidden(text, seen)
     seen.columns = max((column_index(letters.decode()) + 1 for letters in columns), default=0)
     # Cells that do not say where they stand follow from the ones before: only the slow look can count them.
     seen.odd = seen.odd or not plain or named != cells
     return seen
+
+
+def _look_for_hidden(text: bytes, seen: Glance) -> None:
+    for tag in _ROW_OR_COLUMN.findall(text):
+        told = {name: int(value) for name, value in _PLACES_OF_TAG.findall(tag)}
+        if _HIDDEN not in tag:
+            continue
+        if b"r" in told:
+            seen.hidden_rows.add(told[b"r"] - 1)
+        elif b"min" in told:
+            seen.hidden_columns.update(range(told[b"min"] - 1, min(told.get(b"max", told[b"min"]), LAST_COLUMN)))
+
+
+_HIDDEN: Final = b' hidden="1"'
+_ROW_OR_COLUMN: Final = re.compile(rb"<(?:row|col) [^>]{1,400}>")
+_PLACES_OF_TAG: Final = re.compile(rb""" (r|min|max)="([0-9]{1,7})\"""")
+
+
+def cells_of_styles(chunks: Iterable[bytes], styles: frozenset[int]) -> list[tuple[int, int]]:
+    """Return the cells that have one of some styles, as row and column from 0; those written as usual."""
+    if not styles:
+        return []
+    wanted = re.compile(
+        rb'<c r="([A-Z]{1,3})([0-9]{1,7})" s="(?:' + b"|".join(str(style).encode() for style in sorted(styles)) + rb')"'
+    )
+    return [
+        (int(row) - 1, column_index(letters.decode()))
+        for text in _between_tags(chunks)
+        for letters, row in wanted.findall(text)
+    ]
 
 
 def last_named_row(chunks: Iterable[bytes]) -> int:

@@ -11,6 +11,7 @@ import re
 from dataclasses import dataclass
 from pathlib import Path
 from typing import Final
+from xml.etree import ElementTree
 from xml.parsers import expat
 
 from python_calamine import (
@@ -24,7 +25,16 @@ from python_calamine import (
 
 from hwsched.exchange.container import Container
 from hwsched.exchange.problems import InputRejected, column_letter
-from hwsched.exchange.sheet_scan import LAST_COLUMN, LAST_ROW, Glance, Inspection, glance, inspect, last_named_row
+from hwsched.exchange.sheet_scan import (
+    LAST_COLUMN,
+    LAST_ROW,
+    Glance,
+    Inspection,
+    cells_of_styles,
+    glance,
+    inspect,
+    last_named_row,
+)
 
 MOST_CELLS: Final = 5_000_000
 """Cells in the rectangle that a sheet's contents span: 10,000 openings by 200 columns are 2 million."""
@@ -50,6 +60,18 @@ class Merged:
         """
         first = f"{column_letter(self.first_column)}{self.first_row + 1}"
         return f"{first}:{column_letter(self.last_column)}{self.last_row + 1}"
+
+
+@dataclass(frozen=True, slots=True)
+class Looks:
+    """What a person sees of a sheet beside what its cells hold; all counted from 0."""
+
+    hidden_rows: frozenset[int] = frozenset()
+    hidden_columns: frozenset[int] = frozenset()
+    struck: frozenset[tuple[int, int]] = frozenset()
+    """Cells whose letters are struck out."""
+    filled: frozenset[tuple[int, int]] = frozenset()
+    """Cells filled with a colour."""
 
 
 class NotReadableError(InputRejected):
@@ -78,6 +100,7 @@ class Book:
         for part in (*container.related_parts("/sharedStrings"), *container.related_parts("/styles")):
             self._check(part)
         self._padded = self._padded_styles()
+        self._speaking_styles = self._struck_and_filled()
         self._last: CalamineSheet | None = None
         self._spans: dict[str, int] = {}
         """Cells that the rectangles of the sheets read so far hold."""
@@ -122,6 +145,25 @@ class Book:
                     styles = [e.get("numFmtId", "") for e in element]
                     padded = {i: codes[code] for i, code in enumerate(styles) if code in codes}
         return padded
+
+    def _struck_and_filled(self) -> tuple[frozenset[int], frozenset[int]]:
+        """Return the cell styles with struck letters, and those with a colour behind them."""
+        struck: set[int] = set()
+        filled: set[int] = set()
+        fonts: set[str] = set()
+        fills: set[str] = set()
+        for part in self._container.related_parts("/styles"):
+            for element in self._container.xml(part).iter():
+                name = element.tag.rpartition("}")[2]
+                if name == "fonts":
+                    fonts = {str(i) for i, font in enumerate(element) if any(map(_strikes, font))}
+                elif name == "fills":
+                    fills = {str(i) for i, fill in enumerate(element) if any(map(_colours, fill))}
+                elif name == "cellXfs":
+                    styles = [(each.get("fontId"), each.get("fillId")) for each in element]
+                    struck |= {i for i, (font, _) in enumerate(styles) if font in fonts}
+                    filled |= {i for i, (_, fill) in enumerate(styles) if fill in fills}
+        return frozenset(struck), frozenset(filled)
 
     def rows(self, sheet: str) -> list[list[object]]:
         """Return all cells of a sheet, from A1 to the last that holds something.
@@ -187,6 +229,18 @@ class Book:
             place: f"holds {error or 'an error'}, an error of the spreadsheet" for place, error in found.errors.items()
         }
 
+    def looks(self, sheet: str) -> Looks:
+        """Return what is hidden, struck out or filled with a colour in a sheet."""
+        seen = self._glance(sheet)
+        struck, filled = self._speaking_styles
+        chunks = self._container.chunks
+        return Looks(
+            frozenset(seen.hidden_rows),
+            frozenset(seen.hidden_columns),
+            frozenset(cells_of_styles(chunks(self._part(sheet)), struck)),
+            frozenset(cells_of_styles(chunks(self._part(sheet)), filled)),
+        )
+
     def merged(self, sheet: str) -> tuple[Merged, ...]:
         """Return the merged cells of a sheet, in the order of their first cells."""
         self._refuse_too_large(sheet)
@@ -250,6 +304,21 @@ class Book:
                 "the same table, after rows and columns far from it were deleted",
                 sheet,
             )
+
+
+def _strikes(part: ElementTree.Element) -> bool:
+    return part.tag.rpartition("}")[2] == "strike" and part.get("val", "1") not in ("0", "false")
+
+
+def _colours(pattern: ElementTree.Element) -> bool:
+    if pattern.get("patternType", "none") in ("none", "gray125"):
+        return False
+    front = next((each for each in pattern if each.tag.rpartition("}")[2] == "fgColor"), None)
+    if front is None:
+        return False
+    # White, by its number, by the theme's first colour, or as what the system has.
+    white = (front.get("rgb", "")[-6:].upper() == "FFFFFF", front.get("indexed") in ("9", "64", "65"))
+    return not any(white) and not (front.get("theme") == "0" and not front.get("tint"))
 
 
 def open_book(path: Path) -> Book:

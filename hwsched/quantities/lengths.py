@@ -191,9 +191,31 @@ def _read_long(text: str, bare_unit: BareUnit | None) -> Reading:
     if about:
         plain = plain[about.end() :]
     reading = _read_plain(plain, bare_unit)
+    if reading is None and (figures := _in_figures(plain)) != plain:
+        reading = _read_plain(figures, bare_unit)
     if reading is None:
         raise _no_length(plain)
     return replace(reading, approximate=True) if about else reading
+
+
+def _in_figures(plain: str) -> str:
+    """Return a measure in words with its numbers in figures, and without the words that say which way it goes.
+
+    Examples
+    --------
+    >>> _in_figures("three foot by seven foot"), _in_figures("36 in wide x 84 in high")
+    ('3 foot x 7 foot', '36 in x 84 in')
+    """
+    text = _WAYS.sub("", _BY.sub(" x ", plain)).strip()
+    return _NUMBER_WORDS.sub(lambda found: str(_FIGURES.index(found[0])), text)
+
+
+_FIGURES: Final = (
+    "zero", "one", "two", "three", "four", "five", "six", "seven", "eight", "nine", "ten", "eleven", "twelve",
+)  # fmt: skip
+_NUMBER_WORDS: Final = re.compile(rf"\b(?:{'|'.join(_FIGURES)})\b")
+_WAYS: Final = re.compile(r"\s*\b(?:wide|high|tall)\b")
+_BY: Final = re.compile(r"\s+by\s+")
 
 
 def _read_plain(plain: str, bare_unit: BareUnit | None) -> Reading | None:

@@ -24,7 +24,9 @@ HANDS = (
 def _minutes(count: int) -> tuple[str, ...]:
     """Return how schedules write a rating in minutes: common practice of door schedules."""
     words = (f"{count}m", f"{count} mins", f"{count} minute", f"{count} minutes", f"{count} min rated")
-    return (*words, f"{count} min label", f"ul {count}", f"ul {count} min", f"{count} min fire rated")
+    # FD60 and FD60S, of British lists, are minutes too; S is a seal against smoke.
+    british = (f"fd{count}", f"fd{count}s", f"fd {count}", f"fd {count}s")
+    return (*words, *british, f"{count} min label", f"ul {count}", f"ul {count} min", f"{count} min fire rated")
 
 
 def _hours(*spelt: str) -> tuple[str, ...]:
@@ -37,7 +39,7 @@ def _hours(*spelt: str) -> tuple[str, ...]:
 
 
 RATINGS = (
-    Choice("none", "Not rated", ("no", "n", "nr", "non-rated", "unrated")),
+    Choice("none", "Not rated", ("no", "n", "nr", "nfr", "non-rated", "unrated", "non fire rated")),
     Choice("20", "20 min", (*_minutes(20), *_hours("1/3"))),
     Choice("45", "45 min", ("c", "c label", *_minutes(45), *_hours("3/4", "0.75", ".75"))),
     Choice("60", "60 min", ("b60", *_minutes(60), *_hours("1", "1.0"))),

@@ -53,8 +53,11 @@ def _container(stream):
     return head + struct.pack("<128I", *table) + directory.ljust(512, b"\0") + stream
 
 
-def xlsb(path, cells):
-    """Write cells as (row, column, text or number), by rows."""
+def xlsb(path, cells, span=(2, 3), empty_row=None):
+    """Write cells as (row, column, text or number), by rows; span: how many rows and columns it says to have.
+
+    empty_row: a row behind them in which nothing stands.
+    """
 
     def record(kind, content=b""):
         number = bytes([kind]) if kind < 128 else bytes([kind & 0x7F | 0x80, kind >> 7])
@@ -68,7 +71,7 @@ def xlsb(path, cells):
     def wide(text):
         return struct.pack("<I", len(text)) + text.encode("utf-16-le")
 
-    sheet = record(129) + record(148, struct.pack("<4I", 0, 1, 0, 2)) + record(145)
+    sheet = record(129) + record(148, struct.pack("<4I", 0, span[0] - 1, 0, span[1] - 1)) + record(145)
     at = None
     for row, column, value in cells:
         if row != at:
@@ -76,6 +79,8 @@ def xlsb(path, cells):
             at = row
         head = struct.pack("<II", column, 0)
         sheet += record(6, head + wide(value)) if isinstance(value, str) else record(5, head + struct.pack("<d", value))
+    if empty_row is not None:
+        sheet += record(0, struct.pack("<IIHHBI", empty_row, 0, 300, 0, 0, 0))
     sheet += record(146) + record(130)
     bundle = record(156, struct.pack("<II", 0, 1) + wide("rId1") + wide("Doors"))
     kinds = "http://schemas.openxmlformats.org/officeDocument/2006/relationships"
@@ -93,13 +98,15 @@ def xlsb(path, cells):
 
 
 def ods(path, rows, *, repeated=(1, 1), prologue=""):
-    """Write rows of texts; the last row and its last cell stand there as often as `repeated` says."""
+    """Write rows of texts and numbers; the last row and its last cell stand there as often as `repeated` says."""
     lines = ""
     for number, row in enumerate(rows, 1):
         cells = ""
         for place, text in enumerate(row, 1):
             many = repeated[1] if number == len(rows) and place == len(row) else 1
             kind = ' office:value-type="string"' if text else ""
+            if isinstance(text, float):
+                kind, text = f' office:value-type="float" office:value="{text!r}"', f"{text:.2f}"
             inner = f"<text:p>{escape(text)}</text:p>" if text else ""
             cells += f'<table:table-cell{kind} table:number-columns-repeated="{many}">{inner}</table:table-cell>'
         many = repeated[0] if number == len(rows) else 1

@@ -3,8 +3,11 @@
 import struct
 
 import pytest
+from python_calamine import CalamineError
 
+from hwsched.exchange import second_reader
 from hwsched.exchange.problems import InputRejected
+from hwsched.exchange.survey import grid
 from hwsched.exchange.survey.book import SurveyOptions, read_survey
 from hwsched.exchange.survey.grid import read_grids
 from tests.exchange.old_files import ods, xls, xlsb
@@ -59,6 +62,76 @@ def test_a_file_cut_off_is_refused(tmp_path, name, cut):
     {"a.xls": xls, "a.xlsb": xlsb}.get(name, lambda at, _cells: ods(at, ROWS))(path, CELLS)
     path.write_bytes(path.read_bytes()[: int(path.stat().st_size * cut)])
     with pytest.raises(InputRejected):
+        read_grids(path)
+
+
+NUMBERS = [["Mark", "Width", "Height"], ["101", 36.5, 84.0], ["102", 1.0 / 3.0, ""], ["103", 914.4, 1e-3]]
+PLACED = [(row, column, cell) for row, line in enumerate(NUMBERS) for column, cell in enumerate(line) if cell != ""]
+KINDS = {
+    "a.xls": lambda path: xls(path, PLACED),
+    "a.xlsb": lambda path: xlsb(path, PLACED, span=(4, 3)),
+    "a.ods": lambda path: ods(path, NUMBERS),
+}
+
+
+def as_read(path):
+    return [[*row] + [""] * (3 - len(row)) for row in read_grids(path)[0].rows]
+
+
+@pytest.mark.parametrize("name", KINDS)
+def test_both_readers_read_the_same_and_the_second_alone_reads_it_too(tmp_path, name, monkeypatch):
+    path = KINDS[name](tmp_path / name)
+    assert (as_read(path), read_grids(path)[0].doubtful, read_grids(path)[0].notes) == (NUMBERS, {}, ())
+
+    def fails(_stream):
+        raise CalamineError("an unknown record")
+
+    monkeypatch.setattr(grid.CalamineWorkbook, "from_filelike", fails)
+    (found,) = read_grids(path)
+    assert as_read(path) == NUMBERS
+    assert "second reader" in found.notes[0]
+
+
+@pytest.mark.parametrize("name", KINDS)
+def test_a_number_that_two_readers_read_differently_is_named_and_not_taken(tmp_path, name, monkeypatch):
+    path = KINDS[name](tmp_path / name)
+    kind, other = name[1:], [list(row) for row in NUMBERS]
+    other[1][1], other[2][2], other[3][1] = 3.65, 80.0, "914,4"
+    monkeypatch.setitem(second_reader._READERS, kind, lambda _content: [("Doors", False, other)])
+    found = read_survey(path, SurveyOptions(bare_unit="mm"))
+    told = {(problem.row, problem.column): problem.message.partition(" by two") for problem in found.problems}
+    assert {place: readings for place, (readings, by_two, _) in told.items() if by_two} == {
+        (2, "B"): "is read as 36.5 and 3.65",
+        (3, "C"): "is read as nothing and 80",
+        (4, "B"): 'is read as 914.4 and "914,4"',
+    }
+    assert found.openings == ()
+
+
+def test_a_row_far_down_in_which_nothing_stands_is_no_row(tmp_path):
+    path = xlsb(tmp_path / "a.xlsb", PLACED, span=(4, 3), empty_row=0xFFFFFFF0)
+    assert [rows for _, _, rows in second_reader.read_old_again(path.read_bytes(), ".xlsb")] == [NUMBERS]
+    assert as_read(path) == NUMBERS
+
+
+def test_a_sheet_that_says_it_is_wider_than_it_can_be_is_read_by_the_first_alone(tmp_path):
+    path = xlsb(tmp_path / "a.xlsb", PLACED, span=(4, 1_000_000))
+    assert second_reader.read_old_again(path.read_bytes(), ".xlsb") is None
+    assert as_read(path) == NUMBERS
+
+
+def test_what_only_breaks_the_second_reader_is_read_by_the_first_alone(tmp_path, monkeypatch):
+    def fails(_content):
+        raise struct.error("cut off")
+
+    def slips(_content):
+        raise NameError("a fault of ours")
+
+    path = xls(tmp_path / "a.xls", PLACED)
+    monkeypatch.setitem(second_reader._READERS, ".xls", fails)
+    assert as_read(path) == NUMBERS
+    monkeypatch.setitem(second_reader._READERS, ".xls", slips)
+    with pytest.raises(NameError):
         read_grids(path)
 
 

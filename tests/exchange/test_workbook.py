@@ -482,8 +482,12 @@ def test_what_one_reader_cannot_open_another_reads(path, monkeypatch):
     (grid,) = read_grids(path)
     assert grid.rows == [["Mark", "Qty"], ["0012", 3.0]]
     assert "second reader" in grid.notes[0]
+
     # What neither reads is refused as the first reader says.
-    monkeypatch.setattr(second_reader, "load_workbook", fails)
+    def fails_too(_stream, **_more):
+        raise KeyError("no part of that name")
+
+    monkeypatch.setattr(second_reader, "load_workbook", fails_too)
     with pytest.raises(InputRejected, match="cannot be read: an unknown record"):
         read_grids(path)
 

@@ -15,10 +15,14 @@ from hwsched.quantities import LengthStyle
 
 _COLUMNS: Final = ("Difference", "In the project", "In the file", "Why, or by whom", "Decision")
 _ANSWER: Final = len(_COLUMNS) - 1
+_WHY: Final = _ANSWER - 1
 _MOST: Final = 300
 """Rows below one heading; the rest follows what is said of all."""
 _FEW: Final = 12
 """Rows of a kind that wants an answer that are shown at once."""
+_LETTERS: Final = 24
+"""Of an answer that a row shows."""
+_MARGIN_PX: Final = 24
 _WORDS: Final[dict[Answer, str]] = {"file": "as in the file", "held": "stays", "ask": "left open"}
 _KEY: Final = int(Qt.ItemDataRole.UserRole)
 
@@ -61,6 +65,9 @@ class DecidingPage(QWidget):
         self.tree.setHeaderLabels(list(_COLUMNS))
         self.tree.setAlternatingRowColors(True)
         self.tree.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        # A long reason gives way, never the decision: what does not fit is told by the tool tip.
+        self.tree.header().setStretchLastSection(False)
+        self.tree.header().setSectionResizeMode(_WHY, QHeaderView.ResizeMode.Stretch)
         layout = QVBoxLayout(self)
         layout.addWidget(note)
         layout.addWidget(self.tree, 1)
@@ -107,7 +114,8 @@ class DecidingPage(QWidget):
         for each in whole[:_MOST]:
             row = self._add(top, (kind.name, each.mark, ""), each.mark)
             row.setText(1, each.known)
-            row.setText(3, each.evidence)
+            row.setText(_WHY, each.evidence)
+            row.setToolTip(_WHY, each.evidence)
         self._rest(top, len(whole))
         for fact, cells in by_fact.items():
             first = cells[0].fact
@@ -151,6 +159,10 @@ class DecidingPage(QWidget):
         box.addItem(usual, None)
         for answer, words in kind.answers.items() if kind is not None else _WORDS.items():
             box.addItem(words, answer)
+        # As wide as most answers; the list that it opens is as wide as the longest.
+        box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        box.setMinimumContentsLength(_LETTERS)
+        box.view().setMinimumWidth(box.view().sizeHintForColumn(0) + _MARGIN_PX)
         held = self.decisions.answers.get(key)
         box.setCurrentIndex(max(box.findData(held), 0) if held is not None else 0)
         box.activated.connect(partial(self._say, key, box))

@@ -225,7 +225,7 @@ class SheetPage(QWidget):
             self._tell(replace(self.options, corrections={**self.options.corrections, name: self.cell.text()}))
 
     def _add_question(self, question: Question) -> None:
-        asked = question.describe().partition("? ")[0].partition(", ")[2] + "?"
+        asked = question.describe().partition("? ")[0].partition(", " if question.column else ": ")[2] + "?"
         line = self._card(asked[:1].upper() + asked[1:], question.column)
         for answer in question.answers:
             self._button(line, question.describe(), answer, self._answering(question, answer))

@@ -22,13 +22,14 @@ from hwsched.exchange.survey.facts import (
     UnmappedColumn,
 )
 from hwsched.exchange.survey.grid import Grid, read_grids
-from hwsched.exchange.survey.header import MARK, compose_marks, map_columns, places_of
+from hwsched.exchange.survey.header import MARK, SHEET, compose_marks, map_columns, places_of
+from hwsched.exchange.survey.looks import say_looks
 from hwsched.exchange.survey.mapping import RememberedMapping, SheetMapping, header_keys, plain_word
 from hwsched.exchange.survey.memory import recall
 from hwsched.exchange.survey.openings import Taken, finish
 from hwsched.exchange.survey.patterns import places
 from hwsched.exchange.survey.plausibility import BY_ID, with_oddities
-from hwsched.exchange.survey.repeated_marks import ask_about_repeated, refuse_half_marks
+from hwsched.exchange.survey.repeated_marks import ask_about_repeated, ask_about_sheets, refuse_half_marks
 from hwsched.exchange.survey.row import rows_of
 from hwsched.exchange.survey.rows import gather
 from hwsched.exchange.survey.sheet import SheetFacts, assume, unread
@@ -72,6 +73,7 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
     passed_over = list(chosen.passed_over)
     sheets: list[tuple[SheetFacts, bool]] = []
     of_types: list[SheetFacts] = []
+    of_openings: list[tuple[SheetFacts, SheetMapping]] = []
     mappings: list[SheetMapping] = []
     problems: list[CellProblem | FileProblem] = [*unmended]
     unmapped: list[UnmappedColumn] = []
@@ -87,9 +89,9 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
         # What is said now, then what was said of such a file the last time, then the project's habit.
         bare: BareUnit | None = options.bare_unit or of_memory or options.usual_unit
         sheet = _read_sheet(grid, mapping, vocabulary, bare, options)
+        say_looks(sheet, mapping)
         unmapped += _unmapped(sheet, mapping)
         _say_recalled(sheet, mapping, vocabulary, options.plan)
-        passed_over += sheet.passed_over
         if (grid, header) in chosen.types:
             of_types.append(sheet)
             mappings[-1] = _keyed_by_type(mapping)
@@ -97,17 +99,21 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
             is_opening = (grid, header) in chosen.openings
             sheets.append((sheet, is_opening))
             if is_opening:
+                of_openings.append((sheet, mapping))
                 refuse_half_marks(sheet, mapping)
                 read_counts(sheet, mapping)
                 ask_about_repeated(sheet, mapping)
     problems += _named_nowhere(path.name, mappings, options)
+    if (of_sheets := ask_about_sheets(of_openings)) is not None:
+        chosen.questions.append(of_sheets)
     pattern = next((mapping.counts for mapping in mappings if mapping.counts), "")
     gathered = _openings(sheets, of_types, chosen, pattern, path.name, only_named=options.sheet is not None)
     openings, rejected, assumed = gathered.openings, gathered.rejected, gathered.assumed
+    every = [*of_types, *(sheet for sheet, _ in sheets)]
+    passed_over += [line for sheet in every for line in sheet.passed_over]
     passed_over += gathered.passed_over
     notes = [Assumption(each.sheet, "", "", f"cell {each.describe()}", 1) for each in mended]
     notes += [Assumption(grid.sheet, "", "", note, len(grid.rows)) for grid in grids for note in grid.notes]
-    every = [*of_types, *(sheet for sheet, _ in sheets)]
     problems += [problem for sheet in every for problem in sheet.problems]
     problems += gathered.problems
     if not openings and not rejected and not problems:
@@ -259,6 +265,7 @@ def _named_nowhere(file: str, mappings: list[SheetMapping], options: SurveyOptio
     known = {key for mapping in mappings for key in header_keys(mapping.headers)}
     known |= {plain_word(f"column {column_letter(i)}") for mapping in mappings for i in range(len(mapping.headers))}
     told = dict.fromkeys((*options.columns, *options.units, *options.dashes, *options.words, *places(options.mark)))
+    told.pop(SHEET, None)
     headers = list(dict.fromkeys(header for mapping in mappings for header in mapping.headers if header))
     accepted = ", ".join(headers[:_SHOWN]) + (" ..." if len(headers) > _SHOWN else "")
     plain = {plain_word(key) for key in known}

@@ -7,6 +7,7 @@ cells, assumed units and values that stand apart from their column. How rows bec
 import re
 from collections import Counter
 from collections.abc import Mapping
+from dataclasses import replace
 from itertools import zip_longest
 from typing import Any, Final
 
@@ -24,7 +25,7 @@ from hwsched.attributes.emptiness import UNKNOWN
 from hwsched.exchange.survey.column import LEAVES, Column, bare_unit_of, hashable, keep, say_assumed
 from hwsched.exchange.survey.grid import Grid
 from hwsched.exchange.survey.mapping import SheetMapping, Target
-from hwsched.exchange.survey.pairs import leaf_width, pair_measures
+from hwsched.exchange.survey.pairs import leaf_width, pair_measures, unequal_leaves
 from hwsched.exchange.survey.sheet import (
     SheetFacts,
     ask,
@@ -139,6 +140,7 @@ def _read_facts(reading: Column, attribute: Attribute, unit: str | None, *, as_t
     two_leaves: set[object] = set()
     unclear: dict[object, Unclear] = {}
     of_pairs: list[object] = []
+    unequal: dict[object, tuple[float, float]] = {}
     try:
         signs = settle(attribute, column, counts, lambda cell: read(cell).value)
     except CellError as error:
@@ -153,6 +155,10 @@ def _read_facts(reading: Column, attribute: Attribute, unit: str | None, *, as_t
         try:
             found = read(cell)
         except CellError as error:
+            if _is_width(attribute, column.target) and (each := unequal_leaves(cell, bare_unit_of(unit))) is not None:
+                memo[cell], unequal[cell] = None, each
+                two_leaves.add(cell)
+                continue
             leaf_mm = _leaf_of_pair(cell, attribute, column.target, unit)
             pair = pair_measures(cell, bare_unit_of(unit)) if _is_width(attribute, column.target) else None
             if pair is not None:
@@ -174,6 +180,9 @@ def _read_facts(reading: Column, attribute: Attribute, unit: str | None, *, as_t
             about.append(cell)
     values = list(map(memo.__getitem__, cells))
     keep(reading, column.target, values)
+    for place, slot in enumerate(("active", "inactive") if unequal else ()):
+        told = [unequal[cell][place] if cell in unequal else None for cell in cells]
+        keep(reading, replace(column.target, slot=slot), told)
     if two_leaves:
         keep(reading, LEAVES, [2 if cell in two_leaves else None for cell in cells])
     if errors:

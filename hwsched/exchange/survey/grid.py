@@ -15,9 +15,9 @@ from python_calamine import CalamineError, CalamineSheet, CalamineWorkbook, Pass
 
 from hwsched.exchange.old_books import OLE, SpanError, check_span
 from hwsched.exchange.problems import FileProblem, InputRejected
-from hwsched.exchange.second_reader import read_again
+from hwsched.exchange.second_reader import Sheets, read_again, read_old_again, read_otherwise
 from hwsched.exchange.survey.text_table import TextError, read_table
-from hwsched.exchange.workbook import MOST_CELLS, NotReadableError, open_book
+from hwsched.exchange.workbook import MOST_CELLS, Looks, NotReadableError, open_book
 
 Rows = list[list[object]]
 _SHEETS: Final = (".xlsx", ".xlsm")
@@ -42,6 +42,8 @@ class Grid:
     """First and last (row, column) of merged cells, from 0."""
     doubtful: dict[tuple[int, int], str] = field(default_factory=dict)
     """Why cells that come back empty are not empty."""
+    looks: Looks = field(default_factory=Looks)
+    """What is hidden, struck out or coloured."""
     notes: tuple[str, ...] = ()
     """How the file was read, where its name or its form says otherwise."""
 
@@ -124,10 +126,12 @@ def _xlsx_grids(path: Path, named: str | None) -> list[Grid]:
         found = read_again(path, MOST_CELLS)
         if found is None:
             raise
-        note = "read by a second reader, since the first could not; look whether all is there"
-        return [
-            Grid(path.name, name, rows, notes=(note,)) for name, hidden, rows in found if not hidden or name == named
-        ]
+        return _by_second(path, found, named)
+
+
+def _by_second(path: Path, found: Sheets, named: str | None) -> list[Grid]:
+    note = "read by a second reader, since the first could not; look whether all is there"
+    return [Grid(path.name, name, rows, notes=(note,)) for name, hidden, rows in found if not hidden or name == named]
 
 
 def _sheets_of(path: Path, named: str | None) -> list[Grid]:
@@ -138,7 +142,7 @@ def _sheets_of(path: Path, named: str | None) -> list[Grid]:
         if sheet in book.hidden and sheet != named:
             continue
         merged = frozenset(((m.first_row, m.first_column), (m.last_row, m.last_column)) for m in book.merged(sheet))
-        grids.append(Grid(path.name, sheet, book.rows(sheet), merged, book.doubtful(sheet)))
+        grids.append(Grid(path.name, sheet, book.rows(sheet), merged, book.doubtful(sheet), book.looks(sheet)))
     return grids
 
 
@@ -152,23 +156,44 @@ def _other_grids(path: Path, kind: str, named: str | None) -> list[Grid]:
         if content.startswith(OLE) and "EncryptedPackage".encode("utf-16-le") in content:
             raise _rejected(path, "is protected by a password", "a workbook saved without one")
         check_span(content, kind, MOST_CELLS, _MOST_UNPACKED)
+    except SpanError as error:
+        raise _rejected(path, str(error), "the same table saved as .xlsx, without what lies far from it") from None
+    except OSError as error:
+        raise _rejected(path, f"cannot be read: {error}", "a file saved again as .xlsx") from None
+    kind = ".xls" if content.startswith(OLE) else kind
+    try:
         with CalamineWorkbook.from_filelike(io.BytesIO(content)) as book:
-            return [
+            grids = [
                 _other_grid(path, book.get_sheet_by_name(sheet.name))
                 for sheet in book.sheets_metadata
                 if sheet.visible == SheetVisibleEnum.Visible or sheet.name == named
             ]
-    except SpanError as error:
-        raise _rejected(path, str(error), "the same table saved as .xlsx, without what lies far from it") from None
+        return _compared(grids, content, kind)
     except PasswordError:
         raise _rejected(path, "is protected by a password", "a workbook saved without one") from None
     except (CalamineError, OSError, ValueError, zipfile.BadZipFile) as error:
-        raise _rejected(path, f"cannot be read: {error}", "a file saved again as .xlsx") from None
+        refusal = _rejected(path, f"cannot be read: {error}", "a file saved again as .xlsx")
     except BaseException as error:
         # A panic of the reader is no Exception, and must not end the program.
-        if type(error).__name__ == "PanicException":
-            raise _rejected(path, "cannot be read: it is damaged", "a file saved again as .xlsx") from None
-        raise
+        if type(error).__name__ != "PanicException":
+            raise
+        refusal = _rejected(path, "cannot be read: it is damaged", "a file saved again as .xlsx")
+    found = read_old_again(content, kind)
+    if found is None:
+        raise refusal
+    return _by_second(path, found, named)
+
+
+def _compared(grids: list[Grid], content: bytes, kind: str) -> list[Grid]:
+    """Leave out the numbers that a second reader reads otherwise: they are named, and no guess is taken."""
+    otherwise = read_otherwise(content, kind, {grid.sheet: grid.rows for grid in grids})
+    for grid in grids:
+        for (row, column), readings in otherwise.get(grid.sheet, {}).items():
+            message = f"is read as {readings} by two readers; save the file as .xlsx, or say what it holds"
+            grid.doubtful[row, column] = message
+            if row < len(grid.rows) and column < len(grid.rows[row]):
+                grid.rows[row][column] = ""
+    return grids
 
 
 def _other_grid(path: Path, sheet: CalamineSheet) -> Grid:

@@ -4,6 +4,7 @@ Here belong the search for the header row, headings merged over several columns,
 What a single heading means stands in `survey_words`.
 """
 
+import re
 from collections.abc import Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Final, Generic, TypeVar
@@ -33,6 +34,9 @@ _ROWS_SEARCHED: Final = 30
 _FEWEST_GROUPS: Final = 2
 """Texts in the topmost of three rows of a header."""
 MARK: Final = Target("opening", "mark")
+SHEET: Final = "sheet"
+"""Place of a pattern that the sheet's name fills, where no heading is called so."""
+OF_SHEET: Final = -2
 _ITEM_KIND: Final = Target("existing_item", "kind")
 _NO_LENGTHS: Final = frozenset({"kg", "lbf", "V", "VA", "W", "deg", "degF", "%"})
 """Units that a header of a length cannot mean; (min) or (c) may as well be a remark."""
@@ -42,12 +46,14 @@ _OF_ITEM: Final = {"position": "leaf", "width_mm": "width_mm", "height_mm": "hei
 """What Leaf, Width, Height and Notes mean where a row is an item."""
 
 
+_DIGIT: Final = re.compile(r"\d")
 _LIKELY_MARKS: Final = frozenset(
     map(
         plain_word,
         (
             "number", "opening number", "id", "door id", "opening id", "ref", "reference", "door ref", "door reference",
             "item no", "code", "door code", "name", "door name", "mk", "nr", "door nr", "doors", "openings",
+            "dr", "dr no", "dr number", "dr mark", "d no",
         ),
     )
 )  # fmt: skip
@@ -140,7 +146,9 @@ def find_header(grid: Grid, vocabulary: Vocabulary, options: SurveyOptions | Non
             named = len(header.targets) + by_person
             # A row that adds nothing but leaves, kinds or units still belongs to the header.
             grouped = header.first != header.last and any(m.target and m.target.slot for m in header.meanings)
-            grouped = grouped or (header.first != header.last and _adds_units(grid, header.last))
+            if header.first != header.last and _adds_units(grid, header.last):
+                # Never a row of the table, whatever the row above it alone would name.
+                grouped, named = True, named + sum(is_unit(_text(cell)) for cell in grid.rows[header.last])
             grouped = grouped or header.last > header.first + 1
             # The higher row among equals: what names as much further down is a header that is repeated, or data.
             key = (header.has_mark, named, grouped, -index)
@@ -187,12 +195,15 @@ def _with_likely_mark(meanings: list[Meaning], texts: Sequence[str]) -> list[Mea
 
 
 def places_of(pattern: str, texts: Sequence[str]) -> dict[str, int]:
-    """Return the column, from 0, of each heading that a pattern of the mark names; empty where one is not there."""
+    """Return the column, from 0, of each heading that a pattern of the mark names; empty where one is not there.
+
+    The sheet's name stands in no column: `OF_SHEET`.
+    """
     keys = header_keys(texts)
     letters = {plain_word(f"column {column_letter(index)}"): index for index in range(len(texts))}
     known = {**letters, **{key: index for index, key in reversed(list(enumerate(keys))) if key}}
-    found = {name: known.get(plain_word(name), -1) for name in places(pattern)}
-    return found if found and min(found.values()) >= 0 else {}
+    found = {name: known.get(plain_word(name), OF_SHEET if name == SHEET else -1) for name in places(pattern)}
+    return found if found and -1 not in found.values() else {}
 
 
 def compose_marks(grid: Grid, header: Header) -> None:
@@ -210,7 +221,9 @@ def compose_marks(grid: Grid, header: Header) -> None:
     for row in range(header.last + 1, len(grid.rows)):
         line = grid.rows[row]
         cells = {
-            name: as_text(above.get((row, index), line[index] if index < len(line) else "")).strip()
+            name: grid.sheet
+            if index == OF_SHEET
+            else as_text(above.get((row, index), line[index] if index < len(line) else "")).strip()
             for name, index in columns.items()
         }
         line += [""] * (width - len(line))
@@ -289,8 +302,10 @@ def _with_units(grid: Grid, header: Header, vocabulary: Vocabulary) -> list[Head
 
 
 def _adds_units(grid: Grid, row: int) -> bool:
-    """Tell whether a row holds nothing but units of the names above it."""
-    return all(is_unit(text) for cell in grid.rows[row] if (text := _text(cell)))
+    """Tell whether a row holds units of the names above it, and beside them at most the second halves of some names."""
+    texts = [text for cell in grid.rows[row] if (text := _text(cell))]
+    units = sum(map(is_unit, texts))
+    return 2 * units >= len(texts) and not any(_DIGIT.search(text) for text in texts)
 
 
 def _joined(parent: str, child: str) -> str:

@@ -9,11 +9,13 @@ from pathlib import Path
 from typing import Final
 
 from hwsched.attributes import as_text
+from hwsched.exchange.problems import InputRejected
 from hwsched.exchange.survey.corrections import mend_cells
 from hwsched.exchange.survey.facts import SurveyOptions
 from hwsched.exchange.survey.grid import Grid, read_grids
 from hwsched.exchange.survey.header import MARK, Header, find_header, map_columns
 from hwsched.exchange.survey.lines import line_kind, mostly_digits
+from hwsched.exchange.survey.sheets import choose_sheets
 from hwsched.exchange.survey.words import Vocabulary
 
 _ROWS: Final = 400
@@ -67,11 +69,18 @@ def outline(path: Path, options: SurveyOptions) -> tuple[SheetOutline, ...]:
     vocabulary = Vocabulary(options.own_fields)
     grids = read_grids(path, encoding=options.encoding)
     mend_cells(grids, options, path.name)
-    return tuple(_of_sheet(grid, vocabulary, options) for grid in grids)
+    try:
+        chosen = choose_sheets(grids, vocabulary, options, path.name)
+    except InputRejected:
+        # Nothing is read of it yet; a person looks at it to say what it is.
+        headers = {}
+    else:
+        headers = {grid.sheet: header for grid, header in (*chosen.openings, *chosen.lists, *chosen.types)}
+    return tuple(_of_sheet(grid, headers.get(grid.sheet), vocabulary, options) for grid in grids)
 
 
-def _of_sheet(grid: Grid, vocabulary: Vocabulary, options: SurveyOptions) -> SheetOutline:
-    header = find_header(grid, vocabulary, options) or _likely(grid, vocabulary)
+def _of_sheet(grid: Grid, read: Header | None, vocabulary: Vocabulary, options: SurveyOptions) -> SheetOutline:
+    header = read or find_header(grid, vocabulary, options) or _likely(grid, vocabulary)
     if header is None:
         return SheetOutline(grid.sheet, options.header_row or 1, (), grid.rows)
     mapping, _ = map_columns(grid, header, vocabulary, options)

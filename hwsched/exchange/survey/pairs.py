@@ -6,13 +6,15 @@ Here belongs what such a cell holds, and the question that is asked of them once
 import re
 from typing import Final, Literal
 
-from hwsched.attributes import as_text
+from hwsched.attributes import as_text, within_limits
 from hwsched.attributes.emptiness import UNKNOWN
-from hwsched.quantities import BareUnit, ReadingError, Size, read_length
+from hwsched.quantities import BareUnit, One, ReadingError, Size, read_length
+from hwsched.survey import LEAF
 
 PAIRS: Final[tuple[Literal["leaf", "both"], ...]] = ("leaf", "both")
 """What a person answers: the width is that of each leaf, or of both together."""
 ANSWERS: Final = (UNKNOWN, *PAIRS)
+_WIDTH: Final = LEAF.attribute("width_mm")
 _PAIR: Final = re.compile(
     r"^(?:pr|pair|dbl|double)\b\.?\s*(?:of\s+)?|\s*[,(]?\s*(?:pr|pair|dbl|double)\b\.?\)?$", re.IGNORECASE
 )
@@ -38,6 +40,29 @@ def pair_measures(cell: object, bare: BareUnit | None) -> tuple[float, float | N
         return found.width_mm, found.height_mm
     mm = getattr(found, "mm", None)
     return (mm, None) if mm is not None else None
+
+
+def unequal_leaves(cell: object, bare: BareUnit | None) -> tuple[float, float] | None:
+    """Return the widths of the active and the other leaf in mm of a cell such as 926 + 526; None for another cell.
+
+    The wider one is the active one, common practice.
+
+    Examples
+    --------
+    >>> unequal_leaves("526 + 926", "mm"), unequal_leaves("926+", "mm"), unequal_leaves("1 + 2", "mm")
+    ((926.0, 526.0), None, None)
+    """
+    parts = as_text(cell).split("+")
+    if len(parts) != 2:
+        return None
+    try:
+        found = [read_length(part.strip(), bare) for part in parts]
+    except ReadingError:
+        return None
+    widths = sorted((each.mm for each in found if isinstance(each, One)), reverse=True)
+    if len(widths) != 2 or not all(within_limits(_WIDTH, mm) for mm in widths):
+        return None
+    return widths[0], widths[1]
 
 
 def leaf_width(mm: float, pairs: str) -> float | None:

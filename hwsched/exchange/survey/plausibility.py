@@ -33,8 +33,8 @@ class OddityKind:
     id: str
     question: str
     """With ``{count}`` for how many openings."""
-    raised: Callable[[Facts, Facts, Facts], bool]
-    """Of an opening's facts, one leaf's and its lock's."""
+    raised: Callable[[Facts, Facts], bool]
+    """Of a leaf's facts and its lock's: those in `OF_LEAF` and `OF_LOCK`."""
     cure: str = ""
     """What the cure does; empty where only the person at the door can mend it."""
     mend: Callable[[Facts], dict[str, Any]] | None = None
@@ -67,36 +67,34 @@ ODDITIES: Final[tuple[OddityKind, ...]] = (
     OddityKind(
         "wider-than-high",
         "are width and height swapped in {count}? The leaf is wider than it is high",
-        lambda _opening, leaf, _lock: _beyond(_number(leaf, "width_mm"), _number(leaf, "height_mm")),
+        lambda leaf, _lock: _beyond(_number(leaf, "width_mm"), _number(leaf, "height_mm")),
         "width and height change places",
         _swapped,
     ),
     OddityKind(
         "thin-leaf",
         "is the thickness right in {count}? No leaf of this material is as thin",
-        lambda _opening, leaf, _lock: (
-            leaf.get("material") in _THIN and _beyond(_THINNEST_MM, _number(leaf, "thickness_mm"))
-        ),
+        lambda leaf, _lock: leaf.get("material") in _THIN and _beyond(_THINNEST_MM, _number(leaf, "thickness_mm")),
     ),
     OddityKind(
         "thick-leaf",
         "is the thickness right in {count}? The leaf is thicker than 3 in (76 mm)",
-        lambda _opening, leaf, _lock: _over(leaf, "thickness_mm", _THICKEST_MM),
+        lambda leaf, _lock: _over(leaf, "thickness_mm", _THICKEST_MM),
     ),
     OddityKind(
         "wide-leaf",
         "is it a pair in {count}? One leaf is wider than 4'-7\" (1400 mm)",
-        lambda _opening, leaf, _lock: _over(leaf, "width_mm", _WIDEST_MM),
+        lambda leaf, _lock: _over(leaf, "width_mm", _WIDEST_MM),
     ),
     OddityKind(
         "tall-leaf",
         "is the height right in {count}? The leaf is higher than 10'-2\" (3100 mm)",
-        lambda _opening, leaf, _lock: _over(leaf, "height_mm", _TALLEST_MM),
+        lambda leaf, _lock: _over(leaf, "height_mm", _TALLEST_MM),
     ),
     OddityKind(
         "low-leaf",
         "is the height right in {count}? Nobody walks upright through a leaf lower than 4'-11\" (1500 mm)",
-        lambda _opening, leaf, _lock: (
+        lambda leaf, _lock: (
             _beyond(_LOWEST_MM, _number(leaf, "height_mm"))
             and not _beyond(_number(leaf, "width_mm"), _number(leaf, "height_mm"))
         ),
@@ -104,26 +102,29 @@ ODDITIES: Final[tuple[OddityKind, ...]] = (
     OddityKind(
         "deep-undercut",
         'is the undercut right in {count}? It is more than 2 3/8" (60 mm)',
-        lambda _opening, leaf, _lock: _over(leaf, "undercut_mm", _DEEPEST_UNDERCUT_MM),
+        lambda leaf, _lock: _over(leaf, "undercut_mm", _DEEPEST_UNDERCUT_MM),
     ),
     OddityKind(
         "bore-over-stile",
         "are bore and stile right in {count}? The bore is wider than the stile that it stands in",
-        lambda _opening, leaf, lock: _beyond(_number(lock, "cross_bore_mm"), _number(leaf, "stile_mm")),
+        lambda leaf, lock: _beyond(_number(lock, "cross_bore_mm"), _number(leaf, "stile_mm")),
     ),
     OddityKind(
         "backset-over-stile",
         "are backset and stile right in {count}? The backset reaches beyond the stile",
-        lambda _opening, leaf, lock: _beyond(_number(lock, "backset_mm"), _number(leaf, "stile_mm")),
+        lambda leaf, lock: _beyond(_number(lock, "backset_mm"), _number(leaf, "stile_mm")),
     ),
     OddityKind(
         "lock-above-leaf",
         "is the lock's height right in {count}? It stands above the leaf",
-        lambda _opening, leaf, lock: _beyond(_number(lock, "cylinder_height_mm"), _number(leaf, "height_mm")),
+        lambda leaf, lock: _beyond(_number(lock, "cylinder_height_mm"), _number(leaf, "height_mm")),
     ),
 )
 """All kinds of oddity, in the order in which they are asked."""
 BY_ID: Final = {kind.id: kind for kind in ODDITIES}
+OF_LEAF: Final = ("width_mm", "height_mm", "thickness_mm", "undercut_mm", "stile_mm", "material")
+OF_LOCK: Final = ("cross_bore_mm", "backset_mm", "cylinder_height_mm")
+"""Facts that any kind looks at: leaves alike in them raise the same."""
 
 
 def with_oddities(
@@ -145,34 +146,71 @@ def with_oddities(
     """
     raised: dict[str, list[str]] = {}
     kept: list[SurveyedOpening] = []
+    known: dict[tuple[object, ...], _Found] = {}
     for opening in asking(openings):
         mended = opening
         if opening.leaves and opening.facts.get("form") not in _UNUSUAL:
-            mended = _look(opening, cured, raised)
+            mended = _look(opening, cured, raised, known)
         kept.append(mended)
     return tuple(kept), tuple(
         Oddity(kind.id, kind.question, kind.cure, tuple(raised[kind.id])) for kind in ODDITIES if kind.id in raised
     )
 
 
-def _look(opening: SurveyedOpening, cured: Collection[str], raised: dict[str, list[str]]) -> SurveyedOpening:
+@dataclass(frozen=True, slots=True)
+class _Found:
+    """What a leaf raises."""
+
+    asked: tuple[str, ...]
+    cured: tuple[OddityKind, ...]
+
+
+_NOTHING: Final = _Found((), ())
+
+
+def _look(
+    opening: SurveyedOpening,
+    cured: Collection[str],
+    raised: dict[str, list[str]],
+    known: dict[tuple[object, ...], _Found],
+) -> SurveyedOpening:
     lock: Facts = next((item.facts for item in opening.items if item.facts.get("kind") == "lock"), {})
-    leaves: list[SurveyedLeaf] = []
-    found: dict[str, None] = {}
-    for leaf in opening.leaves:
-        facts = leaf.facts
-        if facts.get("material") == "steel-gate":
-            leaves.append(leaf)
+    of_lock = tuple(map(lock.get, OF_LOCK))
+    mended: dict[int, SurveyedLeaf] = {}
+    asked: dict[str, None] = {}
+    for place, leaf in enumerate(opening.leaves):
+        key = (*map(leaf.facts.get, OF_LEAF), *of_lock)
+        # Most openings are like many others: each is judged once.
+        found = known.get(key)
+        if found is None:
+            found = known[key] = _judged(leaf.facts, lock, cured)
+        if found is _NOTHING:
             continue
-        swapped = False
-        for kind in ODDITIES:
-            if (not swapped or kind.id not in _SIZES) and kind.raised(opening.facts, facts, lock):
-                if kind.mend is not None and kind.id in cured:
-                    facts = kind.mend(facts)
-                else:
-                    found[kind.id] = None
-                    swapped = swapped or kind.mend is _swapped
-        leaves.append(leaf if facts is leaf.facts else replace(leaf, facts=facts))
-    for name in found:
+        asked |= dict.fromkeys(found.asked)
+        facts = leaf.facts
+        for kind in found.cured:
+            facts = kind.mend(facts) if kind.mend is not None else facts
+        if facts is not leaf.facts:
+            mended[place] = replace(leaf, facts=facts)
+    for name in asked:
         raised.setdefault(name, []).append(opening.mark)
-    return replace(opening, leaves=tuple(leaves)) if leaves != list(opening.leaves) else opening
+    if not mended:
+        return opening
+    return replace(opening, leaves=tuple(mended.get(place, leaf) for place, leaf in enumerate(opening.leaves)))
+
+
+def _judged(leaf: Facts, lock: Facts, cured: Collection[str]) -> _Found:
+    if leaf.get("material") == "steel-gate":
+        return _NOTHING
+    asked: list[str] = []
+    cures: list[OddityKind] = []
+    swapped = False
+    for kind in ODDITIES:
+        if (not swapped or kind.id not in _SIZES) and kind.raised(leaf, lock):
+            if kind.mend is not None and kind.id in cured:
+                leaf = kind.mend(leaf)
+                cures.append(kind)
+            else:
+                asked.append(kind.id)
+                swapped = swapped or kind.mend is _swapped
+    return _Found(tuple(asked), tuple(cures)) if asked or cures else _NOTHING

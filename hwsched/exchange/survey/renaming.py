@@ -38,8 +38,10 @@ def mark_key(mark: str) -> str:
     >>> mark_key("101A") == mark_key("101B"), mark_key("1.05") == mark_key("1.5")
     (False, False)
     """
-    text = _DASHES.sub("-", unicodedata.normalize("NFKC", mark)).casefold()
-    return _WHOLE.sub("", _LEADING.sub("", "".join(text.split())))
+    # Nearly all marks are of plain letters and figures, and there are many of them: no more is asked of them.
+    plain = mark.replace("_", "-") if mark.isascii() else _DASHES.sub("-", unicodedata.normalize("NFKC", mark))
+    text = "".join(plain.casefold().split())
+    return _WHOLE.sub("", _LEADING.sub("", text)) if "0" in text else text
 
 
 def spelt_otherwise(new: Iterable[str], known: Iterable[str]) -> dict[str, str]:

@@ -4,12 +4,13 @@ How such a mark is made stands in `patterns`.
 """
 
 from collections import Counter
+from collections.abc import Sequence
 from typing import Final
 
 from hwsched.attributes import as_text
 from hwsched.exchange.problems import column_letter
 from hwsched.exchange.survey.facts import Question
-from hwsched.exchange.survey.header import MARK, places_of
+from hwsched.exchange.survey.header import MARK, SHEET, places_of
 from hwsched.exchange.survey.mapping import MappedColumn, SheetMapping
 from hwsched.exchange.survey.sheet import SheetFacts, refuse
 
@@ -47,13 +48,43 @@ def ask_about_repeated(sheet: SheetFacts, mapping: SheetMapping) -> None:
             return
 
 
+def ask_about_sheets(sheets: Sequence[tuple[SheetFacts, SheetMapping]]) -> Question | None:
+    """Ask whether the sheet is part of the mark, where marks of one sheet stand on another too, as of two buildings."""
+    named = [(sheet, mapping, _mark_of(mapping)) for sheet, mapping in sheets]
+    marked = [(sheet, mapping, mark) for sheet, mapping, mark in named if mark is not None and not mapping.mark]
+    if len(marked) < 2 or len(marked) < len(named):
+        return None
+    own: list[tuple[SheetFacts, list[str]]] = []
+    for sheet, mapping, mark in marked:
+        marks = _cells(sheet, mark)
+        known = [each for each in marks if each]
+        if len(set(known)) < len(known) or _SEVERAL_ROWS & {column.target.attribute for column in mapping.columns}:
+            # Within one sheet they stand there again as well: that is another question.
+            return None
+        own.append((sheet, marks))
+    count = Counter(mark for _, marks in own for mark in marks if mark)
+    again = [mark for mark, times in count.items() if times > 1]
+    if not again:
+        return None
+    last, marks = own[-1]
+    _, mapping, mark = marked[-1]
+    rows = tuple(row + 1 for row, of in zip(last.rows, marks, strict=True) if count[of] > 1)
+    read = ", ".join(f'"{each}"' for each in again[:_SHOWN]) + (" ..." if len(again) > _SHOWN else "")
+    answers = (AS_IT_STANDS, f"{{{SHEET}}}-{{{_named(mark, mapping)}}}")
+    return Question(mapping.sheet, column_letter(mark.index), mark.header, read, rows, answers, "mark")
+
+
+def _mark_of(mapping: SheetMapping) -> MappedColumn | None:
+    return next((column for column in mapping.columns if column.target == MARK), None)
+
+
 def refuse_half_marks(sheet: SheetFacts, mapping: SheetMapping) -> None:
     """Refuse rows in which the last of several columns that make the mark is filled and another is not."""
     columns = places_of(mapping.mark, mapping.headers) if mapping.mark else {}
     mark = next((column for column in mapping.columns if column.target == MARK), None)
     if not columns or mark is None:
         return
-    last = list(columns.values())[-1]
+    last = max(columns.values())
     for entry, row in enumerate(sheet.rows):
         line = sheet.grid.rows[row]
         if not line[mark.index] and last < len(line) and (cell := as_text(line[last]).strip()):

@@ -118,6 +118,12 @@ class _Gathering:
             if not self.lost and row.holds_facts:
                 self.problems.append(row_problem(row.place, "has no mark", "the mark of an opening"))
             return
+        if again and row.mark is None and not row.holds_facts:
+            # A second line of a row: what it adds stands in columns that are not read.
+            sheet.passed_over.append(
+                f"sheet {row.place.sheet}, row {row.place.row}: a further line of {self.current.mark}"
+            )
+            return
         found = list(_join(self.current, row, again=again))
         if entry in sheet.bad:
             # What the row lacks may be what its refused cell says.

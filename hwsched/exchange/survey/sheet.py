@@ -4,6 +4,7 @@ Here belong titles and repeated headers among the rows, merged cells, and the wo
 cells become facts stands in `survey_columns`.
 """
 
+import re
 from collections import Counter
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, field
@@ -69,7 +70,8 @@ def rows_with_content(grid: Grid, mapping: SheetMapping, last_row: int | None = 
     apart = below = False
     at = mark.index if mark else None
     digits = at is not None and mostly_digits([row[at] for row in grid.rows[mapping.header_row :] if at < len(row)])
-    level, building = _above(grid, mapping) or _of_sheet_name(grid.sheet), None
+    building, level = _of_sheet_name(grid.sheet)
+    level = _above(grid, mapping) or level
     for row in range(mapping.header_row, min(len(grid.rows), last_row or len(grid.rows))):
         line = grid.rows[row]
         if not _filled(line) and row not in doubtful:
@@ -123,10 +125,15 @@ def _above(grid: Grid, mapping: SheetMapping) -> str | None:
     return None
 
 
-def _of_sheet_name(name: str) -> str | None:
-    """Return the level that a sheet's name says: one sheet a level is common practice."""
+def _of_sheet_name(name: str) -> tuple[str | None, str | None]:
+    """Return the building and the level that a sheet's name says: one sheet for each of them is common practice."""
     found = line_kind([name], 0, below=False, digits=False)
-    return found.text if found is not None and found.kind == "level" else None
+    if _BUILDING.fullmatch(name.strip()) or (found is not None and found.kind == "building"):
+        return name.strip(), None
+    return None, found.text if found is not None and found.kind == "level" else None
+
+
+_BUILDING: Final = re.compile(r"\S.*\b(?:building|bldg\.?|block|wing|tower)", re.IGNORECASE)
 
 
 def fill_places(sheet: SheetFacts) -> None:

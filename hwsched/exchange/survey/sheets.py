@@ -4,7 +4,7 @@ The sheet of openings is the one whose header names most, with those of the same
 are follows from their headers and from the names that stand in them.
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import dataclass, field, replace
 from typing import Final
 
@@ -72,7 +72,8 @@ def choose_sheets(grids: Sequence[Grid], vocabulary: Vocabulary, options: Survey
     held = {grid.sheet for grid, _ in types}
     mains = [each for each in mains if each[0].sheet not in held and options.sheet in (None, each[0].sheet)]
     names = {name for grid, header in types for name in _names(grid, header, MARK)} | parted.names
-    mains = [(grid, _referring(grid, header, names, vocabulary)) for grid, header in mains]
+    said = {plain_word(heading) for heading in (*options.columns, *options.words)}
+    mains = [(grid, _referring(grid, header, names, vocabulary, said)) for grid, header in mains]
     used = {grid.sheet for grid, _ in (*mains, *lists, *types)}
     counts = [table for grid in grids if grid.sheet not in used and (table := find_counts(grid, names))]
     counts += [table for grid, header in types if (table := _counts_beside(grid, header))]
@@ -220,21 +221,43 @@ def _reads(grid: Grid, header: Header, index: int, vocabulary: Vocabulary) -> bo
     if attribute is None:
         return False
     read = CellReader(attribute, None).read
-    for cell in dict.fromkeys(_cells(grid, header, index)):
-        try:
-            read(cell)
-        except CellError:
-            continue
-        # One letter alone is a type's name as well as an abbreviation: F is flush, and type F.
-        if len(cell) > 1:
-            return True
-    return False
+    # One letter alone is a type's name as well as an abbreviation: F is flush, and type F.
+    return any(len(cell) > 1 and _is_read(read, cell) for cell in dict.fromkeys(_cells(grid, header, index)))
 
 
-def _referring(grid: Grid, header: Header, names: set[str], vocabulary: Vocabulary) -> Header:
+def _referring(grid: Grid, header: Header, names: set[str], vocabulary: Vocabulary, said: set[str]) -> Header:
     """Let a column of names of types refer to them, though its heading names a fact."""
     index = _column_of(grid, header, names) if names else _column_above(grid, header, vocabulary)
+    if index is None:
+        index = _column_of_names(grid, header, vocabulary, said)
     return header if index is None else _with(header, index, TYPE)
+
+
+def _column_of_names(grid: Grid, header: Header, vocabulary: Vocabulary, said: set[str]) -> int | None:
+    """Return a column of types whose cells are no words of the fact that its heading names: of types told elsewhere.
+
+    Drawing programs and offices that keep their types on a drawing write it so: A, B, C, or Flush-Single 36 x 84.
+    """
+    for index, text in enumerate(header.texts):
+        target = header.meanings[index].target
+        if target is None or target in (MARK, TYPE) or plain_word(text) not in TYPE_WORDS or plain_word(text) in said:
+            continue
+        attribute = vocabulary.attribute(target)
+        cells = dict.fromkeys(_cells(grid, header, index))
+        if attribute is None or attribute.kind != "choice" or _reads(grid, header, index, vocabulary):
+            continue
+        read = CellReader(attribute, None).read
+        if not all(_is_read(read, cell) for cell in cells):
+            return index
+    return None
+
+
+def _is_read(read: Callable[[object], object], cell: str) -> bool:
+    try:
+        read(cell)
+    except CellError:
+        return False
+    return True
 
 
 def _column_of(grid: Grid, header: Header, names: set[str]) -> int | None:

@@ -1,5 +1,6 @@
 """Columns of sizes: width by height in one cell, of one leaf or of each leaf of a pair."""
 
+import re
 from collections import Counter
 from collections.abc import Sequence
 from typing import Final
@@ -11,11 +12,13 @@ from hwsched.exchange.survey.mapping import Target
 from hwsched.exchange.survey.pairs import ANSWERS, leaf_width, pair_measures
 from hwsched.exchange.survey.sheet import ask, refuse_cell
 from hwsched.exchange.survey.signs import shown
-from hwsched.quantities import BareUnit, LengthError, Pair, PairSize, ReadingError, Size, read_length
+from hwsched.quantities import BareUnit, LengthError, One, Pair, PairSize, ReadingError, Size, read_length
 from hwsched.survey import LEAF
 
 _WIDTH: Final = LEAF.attribute("width_mm")
 _HEIGHT: Final = LEAF.attribute("height_mm")
+_THICKNESS: Final = LEAF.attribute("thickness_mm")
+_TIMES: Final = re.compile(r"\s*[x\u00d7]\s*", re.IGNORECASE)
 _SIZES: Final = 'width by height, such as 3-0 x 7-0, 36" x 84", 910 x 2110 mm, 2(3\'-0" x 7\'-0")'
 _NO_SIZE: Final = frozenset({"", "?", "unknown", "unk", "tbd", "tbc"})
 
@@ -29,18 +32,22 @@ def read_sizes(reading: Column, unit: str | None) -> None:
     assumed: dict[object, str] = {}
     errors: dict[object, CellError] = {}
     of_pairs: list[object] = []
+    thick: dict[object, float] = {}
     for cell in counts:
         found[cell] = None, None, None
         if cell is None or is_stroke(cell) or (isinstance(cell, str) and cell.strip().casefold() in _NO_SIZE):
             continue
-        pair = pair_measures(cell, bare_unit_of(unit))
+        size, thickness_mm = _without_thickness(cell, bare_unit_of(unit))
+        if thickness_mm is not None:
+            thick[cell] = thickness_mm
+        pair = pair_measures(size, bare_unit_of(unit))
         if pair is not None and within_limits(_WIDTH, pair[0]):
             found[cell] = leaf_width(pair[0], reading.pairs), pair[1], 2
             if found[cell][0] is None:
                 of_pairs.append(cell)
             continue
         try:
-            width_mm, height_mm, leaves, unit_of_cell = _size(cell, bare_unit_of(unit))
+            width_mm, height_mm, leaves, unit_of_cell = _size(size, bare_unit_of(unit))
             found[cell] = width_mm, height_mm, leaves
             if unit_of_cell:
                 assumed[cell] = unit_of_cell
@@ -53,6 +60,8 @@ def read_sizes(reading: Column, unit: str | None) -> None:
         values = [found[cell][place] for cell in cells]
         if place < 2 or any(values):
             keep(reading, target, values)
+    if thick:
+        keep(reading, Target("leaf", "thickness_mm", slot), [thick.get(cell) for cell in cells])
     if errors:
         for entry, cell in enumerate(cells):
             if cell in errors:
@@ -68,6 +77,20 @@ def ask_about_pairs(reading: Column, cells: Sequence[object]) -> None:
     held, every = set(cells), hashable(reading.cells)
     entries = [entry for entry, cell in enumerate(every) if cell in held]
     ask(reading.sheet, reading.column, shown(cells, Counter(every)), entries, ANSWERS, "pair")
+
+
+def _without_thickness(cell: object, bare: BareUnit | None) -> tuple[object, float | None]:
+    """Return a size without the third of its measures, and that as a thickness, where there are three."""
+    parts = _TIMES.split(cell) if isinstance(cell, str) else []
+    if len(parts) != 3:
+        return cell, None
+    try:
+        third = read_length(parts[2], bare)
+    except ReadingError:
+        return cell, None
+    if not isinstance(third, One) or not within_limits(_THICKNESS, third.mm):
+        return cell, None
+    return f"{parts[0]} x {parts[1]}", third.mm
 
 
 def _size(cell: object, bare: BareUnit | None) -> tuple[float, float | None, int | None, str | None]:

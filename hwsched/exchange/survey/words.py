@@ -20,7 +20,7 @@ SIZE: Final = "size"
 """Of a leaf: width and height in one cell, for one leaf or for both of a pair."""
 TYPE: Final = Target("opening", "of_type")
 """No fact of its own: the row of a table of types that says what the opening's own row does not."""
-TYPE_ATTRIBUTE: Final = Attribute("of_type", "Its type, a row of a table of types")
+TYPE_ATTRIBUTE: Final = Attribute("of_type", "Type")
 TYPE_WORDS: Final = frozenset(
     map(
         plain_word,
@@ -54,6 +54,7 @@ LOCK_FACTS: Final = frozenset(
 )
 """Facts of an existing item that on an opening's own row describe its lock."""
 
+_NAMED = (": name", ":name")
 _SIZE_WORDS = ("size", "door size", "leaf size", "nominal size", "w x h", "width x height", "leaf w x h", "dimensions")
 _BRACKETED = re.compile(r"^(.*?)\s*[(\[{]\s*([^()\[\]{}]*?)\s*[)\]}]\s*$")
 # After a comma or "in" any unit; as a last word only what can be nothing else ("Trim in" is the inner trim).
@@ -283,6 +284,9 @@ def _readings(header: str) -> Iterable[tuple[str, str]]:
     elif bracketed:
         inner, unit = split_unit(bracketed[1])
         yield inner, unit
+    # As drawing programs write it: From Room: Name beside From Room: Number.
+    if header.casefold().endswith(_NAMED):
+        yield header.rpartition(":")[0], ""
 
 
 def _stem(name: str) -> str:

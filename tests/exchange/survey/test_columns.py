@@ -52,11 +52,35 @@ def test_a_size_agrees_with_a_width_or_is_refused(tmp_path):
     assert "row 3, column C (Width): read '40'; does not agree" in said(found)
 
 
-@pytest.mark.parametrize("size", ["36", "34 - 48", "1 x 2", "3-0 x 7-0 x 1 3/4", "big", dt.datetime(2026, 3, 4)])
+@pytest.mark.parametrize(
+    "size", ["36", "34 - 48", "1 x 2", "3-0 x 7-0 x 9-0", "3 x 7 x 1 x 2", "big", dt.datetime(2026, 3, 4)]
+)
 def test_sizes_that_are_none(tmp_path, size):
     found = read(tmp_path, ["Mark", "Size"], ["1", size], ["2", "3-0 x 7-0"])
     assert found.rejected == ("1",)
     assert "column B (Size)" in said(found)
+
+
+def test_two_leaves_of_two_widths_in_one_cell(tmp_path):
+    header = ["Mark", "Width", "Height"]
+    found = read(tmp_path, header, ["1", "36 + 20", 84], ["2", '20" + 36"', 84], ["3", 36, 84], ["4", "36 + 1", 84])
+    leaves = {
+        each.mark: [(leaf.position, round(leaf.facts["width_mm"] / 25.4)) for leaf in each.leaves]
+        for each in found.openings
+    }
+    pair = [("active", 36), ("inactive", 20)]
+    assert leaves == {"1": pair, "2": pair, "3": [("single", 36)]}
+    assert all(leaf.facts["height_mm"] == 2133.6 for each in found.openings for leaf in each.leaves)
+    assert "read '36 + 1'" in said(found)
+
+
+def test_a_third_measure_of_a_size_is_the_thickness_where_it_can_be(tmp_path):
+    header = ["Mark", "Size", "Thickness"]
+    rows = (["1", "3-0 x 7-0 x 1 3/4", ""], ["2", "3-0 x 7-0 x 1 3/4", 1.75], ["3", "3-0 x 7-0 x 1 3/4", 2])
+    found = read(tmp_path, header, *rows)
+    assert {each.mark: each.leaves[0].facts["thickness_mm"] for each in found.openings} == {"1": 44.45, "2": 44.45}
+    assert widths(found) == {"1": pytest.approx(914.4), "2": pytest.approx(914.4)}
+    assert "row 4, column C (Thickness): read '2'; does not agree" in said(found)
 
 
 # A leaf is 150 to 3000 mm wide (survey): 5 7/8 in is 149.2, 6 in 152.4, 9'-10" 2997.2, 9'-10 1/4" 3003.6.

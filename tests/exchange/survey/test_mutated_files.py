@@ -38,7 +38,7 @@ def csv(path):
 KINDS = {
     "a.xlsx": lambda path: write(path, {"Doors": ROWS}, merged=["A1:C1"]),
     "a.xls": lambda path: xls(path, CELLS),
-    "a.xlsb": lambda path: xlsb(path, CELLS),
+    "a.xlsb": lambda path: xlsb(path, CELLS, span=(len(ROWS), 5)),
     "a.ods": lambda path: ods(path, ROWS),
     "a.csv": csv,
 }

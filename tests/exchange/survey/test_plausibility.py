@@ -2,7 +2,7 @@
 
 import pytest
 
-from hwsched.exchange.survey.plausibility import BY_ID, ODDITIES
+from hwsched.exchange.survey.plausibility import BY_ID, ODDITIES, OF_LEAF, OF_LOCK
 from tests.exchange.surveys import one, read, said
 
 HEADER = [
@@ -102,3 +102,26 @@ def test_a_pair_is_looked_at_leaf_by_leaf(tmp_path):
     assert [(oddity.id, oddity.marks) for oddity in found.oddities] == [("wider-than-high", ("1",))]
     cured = one(read(tmp_path, *rows, cures=frozenset({"wider-than-high"})))
     assert [round(leaf.facts["width_mm"]) for leaf in cured.leaves] == [914, 914]
+
+
+class Watched(dict):
+    """Facts that write down which of them were looked at."""
+
+    def __init__(self, facts, seen):
+        super().__init__(facts)
+        self.seen = seen
+
+    def get(self, name, default=None):
+        self.seen.add(name)
+        return super().get(name, default)
+
+
+def test_leaves_alike_in_what_is_looked_at_raise_the_same():
+    seen = set(), set()
+    for material in ("hollow-metal", "wood", "steel-gate"):
+        leaf = {"width_mm": 900.0, "height_mm": 2100.0, "thickness_mm": 44.0, "stile_mm": 100.0, "material": material}
+        lock = {"cross_bore_mm": 54.0, "backset_mm": 70.0, "cylinder_height_mm": 1000.0}
+        for kind in ODDITIES:
+            kind.raised(Watched(leaf, seen[0]), Watched(lock, seen[1]))
+    # What decides is part of what leaves are known again by.
+    assert (seen[0], seen[1]) == (set(OF_LEAF), set(OF_LOCK))

@@ -198,6 +198,97 @@ LISTS = {
         "Mark,Hand\nD-1,LH\nd-1,RH\nD-2,LH\n",
         {"D-1": {"hand": "LH"}, "d-1": {"hand": "RH"}, "D-2": {"hand": "LH"}},
     ),
+    "as drawing programs export it": Stranger(
+        '"Door Schedule"\n"Mark","Level","From Room: Name","To Room: Name","Type","Width","Height","Thickness",'
+        '"Fire Rating","Frame Material","Head Detail","Comments"\n"","","","","","","","","","","",""\n'
+        '"Level 1","","","","","","","","","","",""\n'
+        '"101","Level 1","Hall","Office","Flush: 36"" x 84""","3\' - 0""","7\' - 0""","0\' - 1 3/4""","","HM","5",""\n'
+        '"102","Level 1","Hall","Store","Flush: 36"" x 84""","3\' - 0""","7\' - 0""","0\' - 1 3/4""","90 min","HM",'
+        '"","X"\n'
+        '"Level 1: 2","","","","","","","","","","",""\n"Grand total: 2","","","","","","","","","","",""\n',
+        {
+            "101": {
+                **DOOR,
+                "t": 1.8,
+                "level": "Level 1",
+                "room_from": "Hall",
+                "room_to": "Office",
+                "frame_material": "hollow-metal",
+            },
+            "102": {
+                **DOOR,
+                "t": 1.8,
+                "level": "Level 1",
+                "room_from": "Hall",
+                "room_to": "Store",
+                "rating": "90",
+                "frame_material": "hollow-metal",
+                "notes": "X",
+            },
+        },
+    ),
+    "a hospital's, with British ratings": Stranger(
+        "Door No,Department,Room,Clear width (mm),Leaf width,Leaf height,Fire rating,Handing,Access control\n"
+        "W1-01,Ward 1,Utility,850,914.4,2133.6,FD60S,LH,Y\nW1-02,Ward 1,Entrance,1300,914.4 + 508,2133.6,FD60,,Y\n"
+        "W1-03,Ward 1,Linen,800,914.4,2133.6,NFR,RH,N\nW1-04,Ward 1,Sluice,850,914.4,2133.6,FD30,RH,N\n",
+        {
+            "W1-01": {**DOOR, "rating": "60", "hand": "LH"},
+            "W1-02": {**DOOR, "form": "pair", "rating": "60", "leaves": 2},
+            "W1-03": {**DOOR, "rating": "none", "hand": "RH"},
+        },
+        # 30 minutes is no rating that the program knows.
+        refuses=("read 'FD30'",),
+        options={"bare_unit": "mm"},
+    ),
+    "a school's, typed by hand": Stranger(
+        "Lower school - doors walked 3/4 and 3/5\nRm,Dr #,Size,Swing,Matl,Remarks\n"
+        "101,1,3/0 x 7/0 x 1 3/4,LH,HM,leaks\n"
+        "101,2,3/0 x 7/0 x 1 3/4,RH,WD,rubs - 36 1/2 in. wide at the bottom\nGym,3,PR 3/0 x 7/0 x 1 3/4,,HM,photo 12\n"
+        ",,,,,\nsee also the sheet of the boiler room,,,,,\n",
+        {
+            "1": {**DOOR, "t": 1.8, "hand": "LH", "material": "hollow-metal", "notes": "leaks"},
+            "2": {**DOOR, "t": 1.8, "hand": "RH", "notes": "rubs - 36 1/2 in. wide at the bottom"},
+            "3": {"form": "pair", "leaves": 2, "h": 84.0, "t": 1.8, "material": "hollow-metal", "notes": "photo 12"},
+        },
+        asks=("is the width that of each leaf or of both", '"WD"'),
+    ),
+    "columns of a key system": Stranger(
+        "Key Mark,Door,Keyset,Cyl Type,Qty Cyl,Core Mark,Width,Height,Location\n"
+        "A1AA,101,AA1,Mortise,1,X12,36,84,Office\n"
+        "A1AB,102,AA2,Rim,1,X13,36,84,Store\nA1AB,103,AA2,Mortise,2,X14,36,84,Store east\n",
+        {
+            "101": {**DOOR, "room_from": "Office"},
+            "102": {**DOOR, "room_from": "Store"},
+            "103": {**DOOR, "room_from": "Store east"},
+        },
+    ),
+    "sizes in words, and others in remarks": Stranger(
+        "Opening,Size,Notes\nA,3 ft x 7 ft,two inch undercut\nB,3 ft. 0 in. x 6 ft. 8 in.,trim 1 inch proud\n"
+        "C,three foot by seven foot,\nD,36 in wide x 84 in high,36 x 80 before\n",
+        {
+            "A": {**DOOR, "notes": "two inch undercut"},
+            "B": {"w": 36.0, "h": 80.0, "notes": "trim 1 inch proud"},
+            "C": DOOR,
+            "D": {**DOOR, "notes": "36 x 80 before"},
+        },
+    ),
+    "millimetres and inches in one column": Stranger(
+        'Door ID,Width,Height,Thk\nN-1,914.4 mm,2133.6 mm,44 mm\nN-2,"36""","84""","1 3/4"""\n'
+        'N-3,3\'-0",7\'-0",1.75"\n'
+        "N-4,914,2134,44\nN-5,36,84,1.75\n",
+        {"N-1": {**DOOR, "t": 1.7}, "N-2": {**DOOR, "t": 1.8}, "N-3": {**DOOR, "t": 1.8}, "N-5": {**DOOR, "t": 1.8}},
+        # A number without a unit that is no inches: one row, and three of its cells.
+        refuses=("read '914'; ", "read '2134'; ", "read '44'; "),
+    ),
+    "remarks of an office between the rows": Stranger(
+        "DOOR,ROOM,W,H,RATING,REMARKS\n101,Lobby,36,84,20,\nDoor 101 is held open by day - check with the porter,,,,,\n"
+        "102,Office,36,84,,\n103,Stair 1,36,84,90,\n*** all doors below are on the mezzanine ***,,,,,\n"
+        "104,Store,30,80,,\n",
+        {"101": {**DOOR, "rating": "20"}, "102": DOOR, "103": {**DOOR, "rating": "90"}, "104": {"w": 30.0, "h": 80.0}},
+    ),
+    "types that stand on a drawing": Stranger(
+        "Mark,Type,Width\n101,A,36\n102,B,36\n103,F1,36\n", {m: {"w": 36.0} for m in ("101", "102", "103")}
+    ),
     "headings that nobody knows, told": Stranger(
         "Q,Broad,Tall\n101,36,84\n",
         {"101": DOOR},

@@ -18,6 +18,8 @@ if signal.getsignal(signal.SIGINT) is signal.SIG_IGN:
 if signal.getsignal(getattr(signal, "SIGHUP", signal.SIGINT)) is signal.SIG_IGN:
     # Started by nohup: the same of being hung up on.
     signal.signal(signal.SIGHUP, signal.SIG_DFL)
+# What is collected stays, and what a test leaves is mostly rubbish: looked for by the ten thousand, not by the hundred.
+gc.set_threshold(50_000, 20, 50)
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 # Commands that are run as processes keep their log away from the person's own.
 os.environ.setdefault("HWSCHED_LOG", tempfile.mkdtemp(prefix="hwsched-log-"))
@@ -41,8 +43,6 @@ def pytest_collection_finish():
     """Take what was loaded by now out of every later search for garbage, and for what a test left behind."""
     gc.collect()
     gc.freeze()
-    # What is left after a test is mostly rubbish: it is looked through by the fifty thousand, not by the hundred.
-    gc.set_threshold(50_000, 20, 50)
 
 
 @pytest.fixture(scope="session")

@@ -93,17 +93,17 @@ def test_an_installed_rule_is_in_the_rulebook_and_speaks(installed, corner_file)
     assert not [f for f in findings_of(after) if f["rule"] == "quay-rain-hood"]
 
 
-def test_an_installed_kind_has_its_sheet(installed, tmp_path, sample_file):
+def test_an_installed_kind_has_its_sheet(installed, tmp_path, corner_file):
     book = Workbook()
     sheet = book.active
     sheet.title = "Rain hoods"
     sheet.append(["Part number", "Description", "Overhang [mm]"])
     sheet.append(["QR-50", "Rain hood, 50 mm", 50])
     book.save(tmp_path / "hoods.xlsx")
-    without = run("", "parts", "import", sample_file, tmp_path / "hoods.xlsx")
+    without = run("", "parts", "import", corner_file, tmp_path / "hoods.xlsx")
     assert without.returncode != 0
     assert "Rain hoods" in without.stderr or "part kind" in without.stderr
-    with_it = run(installed, "parts", "import", sample_file, tmp_path / "hoods.xlsx", "--json")
+    with_it = run(installed, "parts", "import", corner_file, tmp_path / "hoods.xlsx", "--json")
     assert with_it.returncode == 0, with_it.stderr
     assert json.loads(with_it.stdout)["result"]["counts"]["added_count"] == 1
 

@@ -67,7 +67,7 @@ def test_an_installed_rule_is_in_the_rulebook_and_speaks(installed, corner_file)
     check = ("findings", "check", corner_file, "--json")
     plain = findings_of(run("", *check))
     assert not [f for f in plain if f["rule"] == "quay-rain-hood"]
-    told, unfitted, fitted, checked, switched, after = run_all(
+    told, before, fit, checked, switched, after = run_all(
         installed,
         ("findings", "rules", "quay-rain-hood", "--json"),
         check,
@@ -80,11 +80,11 @@ def test_an_installed_rule_is_in_the_rulebook_and_speaks(installed, corner_file)
     (rule,) = json.loads(told.stdout)["result"]
     assert (rule["id"], rule["limits"][0]["value"]) == ("quay-rain-hood", 40.0)
     # What was worked out without the package does not count before it is worked out with it.
-    assert "Worked out by an earlier version: " in unfitted.stderr
-    rules = {f["rule"] for f in findings_of(unfitted)}
+    assert "Worked out by an earlier version: " in before.stderr
+    rules = {f["rule"] for f in findings_of(before)}
     assert "fit-out-of-date" in rules
     assert "quay-rain-hood" not in rules
-    assert fitted.returncode == 0
+    assert fit.returncode == 0
     assert checked.stderr == ""
     spoken = [f for f in findings_of(checked) if f["rule"] == "quay-rain-hood"]
     assert spoken

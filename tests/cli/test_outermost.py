@@ -166,12 +166,12 @@ def test_what_another_program_wrote_wrong_is_4_and_named(table, column, value, b
 )
 def test_a_reader_that_goes_away_changes_no_status(words, sample_file):
     words = [str(sample_file) if word == "PROJECT" else word for word in words]
-    whole = hwsched(*words, text=True)
+    whole = forked(*words)
     done = shell('$hwsched "$@" | head -n 1 | cat; exit ${PIPESTATUS[0]}', *words)
-    assert done.returncode == whole.returncode
-    assert len(done.stdout.splitlines()) == 1 or whole.returncode == 2
+    assert done.returncode == whole.status
+    assert len(done.stdout.splitlines()) == 1 or whole.status == 2
     clean(done.stderr)
-    assert done.stderr == whole.stderr
+    assert done.stderr == whole.err
 
 
 def test_endless_work_for_a_reader_that_is_gone_stops():

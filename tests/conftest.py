@@ -18,6 +18,8 @@ if signal.getsignal(signal.SIGINT) is signal.SIG_IGN:
 if signal.getsignal(getattr(signal, "SIGHUP", signal.SIGINT)) is signal.SIG_IGN:
     # Started by nohup: the same of being hung up on.
     signal.signal(signal.SIGHUP, signal.SIG_DFL)
+# What is collected stays, and what a test leaves is mostly rubbish: looked for by the ten thousand, not by the hundred.
+gc.set_threshold(50_000, 20, 50)
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 # Commands that are run as processes keep their log away from the person's own.
 os.environ.setdefault("HWSCHED_LOG", tempfile.mkdtemp(prefix="hwsched-log-"))
@@ -25,13 +27,18 @@ os.environ.setdefault("HWSCHED_LOG", tempfile.mkdtemp(prefix="hwsched-log-"))
 os.environ["XDG_CONFIG_HOME"] = tempfile.mkdtemp(prefix="hwsched-chosen-")
 
 
+LONGEST = ("verifier",)
+"""Folders whose tests take longest: begun first, so that at the end no worker waits for another one's last test."""
+
+
 def pytest_collection_modifyitems(config, items):
-    """Leave out the cases whose turn it is not."""
+    """Leave out the cases whose turn it is not, and put the longest first."""
     waiting = not_their_turn(items, " ".join(config.args))
     if waiting:
         config.hook.pytest_deselected(items=waiting)
         out = set(waiting)
         items[:] = [item for item in items if item not in out]
+    items.sort(key=lambda item: item.path.parent.name not in LONGEST)
 
 
 def pytest_collection_finish():

@@ -11,12 +11,14 @@ import threading
 from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from datetime import UTC, date, datetime
+from functools import cache
 from pathlib import Path
 from typing import Any, Final, Literal, get_args
 
-from sqlalchemy import URL, Connection, Engine, Row, create_engine, event, inspect, select
+from sqlalchemy import URL, Connection, Dialect, Engine, Row, create_engine, create_mock_engine, event, inspect, select
 from sqlalchemy.exc import DatabaseError
 from sqlalchemy.pool import NullPool
+from sqlalchemy.util import LRUCache
 
 from hwsched.model.address import read_address, shown_address
 from hwsched.model.backups import keep_daily
@@ -452,6 +454,29 @@ def place_of(target: str | Path) -> Path | URL:
 
 
 _CACHE_KIB: Final = 32 * 1024
+_STATEMENTS: Final = 2000
+_COMPILED: Final = LRUCache[Any, Any](_STATEMENTS)
+"""What statements compile to, for all files that this process opens: compiling takes longer than most of them run."""
+
+
+@cache
+def _dialect() -> Dialect:
+    """Return the dialect of all files: what a statement compiled to is found by the dialect that compiled it."""
+    engine = create_engine("sqlite://")
+    with engine.connect():
+        # At its first connection a dialect asks SQLite what it can.
+        pass
+    engine.dispose()
+    return engine.dialect
+
+
+@cache
+def _declaring() -> tuple[str, ...]:
+    """Return the statements that make all tables of a file."""
+    told: list[str] = []
+    engine = create_mock_engine("sqlite://", lambda made, *_, **__: told.append(str(made.compile(dialect=_dialect()))))
+    METADATA.create_all(engine, checkfirst=False)
+    return tuple(told)
 
 
 def file_engine(path: Path, *, foreign_keys: bool = True, read_only: bool = False) -> Engine:
@@ -463,6 +488,8 @@ def file_engine(path: Path, *, foreign_keys: bool = True, read_only: bool = Fals
         engine = create_engine(url, hide_parameters=True, creator=lambda: connected(path), poolclass=NullPool)
     else:
         engine = create_engine(url, hide_parameters=True)
+    engine.dialect = _dialect()
+    engine.update_execution_options(compiled_cache=_COMPILED)
 
     @event.listens_for(engine, "connect")
     def prepare(connection: sqlite3.Connection, _: object) -> None:
@@ -508,9 +535,11 @@ def _fill(engine: Engine, row: dict[str, Any], guard: Callable[[Connection], Non
             with connection.begin():
                 if guard:
                     guard(connection)
+                    METADATA.create_all(connection)
                 else:
                     connection.exec_driver_sql(f"PRAGMA application_id = {APPLICATION_ID}")
-                METADATA.create_all(connection)
+                    for statement in _declaring():
+                        connection.exec_driver_sql(statement)
                 stamp(connection)
                 connection.execute(PROJECT.insert().values(**row))
                 seal_tables(connection, 0, [PROJECT])

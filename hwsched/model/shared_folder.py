@@ -56,7 +56,7 @@ def network_of(path: Path, mounts: Path = MOUNTS) -> str:
             continue
         # Blanks in names are written as \040. man 5 fstab
         point = fields[1].replace("\\040", " ").replace("\\011", "\t").replace("\\134", "\\")
-        if len(point) >= len(best) and (place == Path(point) or Path(point) in place.parents):
+        if len(point) >= len(best) and f"{place}/".startswith(f"{point.rstrip('/')}/"):
             best, kind = point, fields[2]
     # What a program keeps may lie anywhere, and come and go as it wants.
     kept = kind == "fuse" or (kind.startswith("fuse.") and kind not in OF_THIS_MACHINE)

@@ -41,6 +41,9 @@ _OWN: Final = re.compile(r"(?:pk|fk|uq)_[a-z_]+|alembic_version_pkc")
 """Names that we give to keys."""
 _ACTING: Final = ("rule ", "reference ")
 """How phrases begin of what a table does by itself."""
+_SOUND: Final[set[tuple[str, tuple[Any, ...]]]] = set()
+"""Revisions with the declarations that were found to be theirs: the same words declare the same, in whatever file."""
+_KEPT: Final = 16
 _MOST: Final = 12
 """So many things are named; a maker of thousands gets no longer message."""
 
@@ -70,11 +73,14 @@ def check_schema(database: sqlite3.Connection, path: Path) -> str:
         Where the revision is not known: what belongs there is not either.
     """
     # Before the first table is asked: a view may stand in its place, and a virtual table runs as it is looked at.
-    acting = list(_acting(database))
+    declared = tuple(database.execute("SELECT type, name, tbl_name, sql FROM sqlite_master").fetchall())
+    acting = list(_acting(declared))
     if acting:
         raise ForeignSchemaError(str(path), _some(acting))
     revision = _revision(database, path)
     is_current(revision, str(path))
+    if (revision, declared) in _SOUND:
+        return revision
     found, wanted = read_shape(database), schema_of(revision)
     missing = [f"table {table}" for table in sorted(wanted.keys() - found.keys())]
     foreign = [f"table {table}" for table in sorted(found.keys() - wanted.keys())]
@@ -87,6 +93,9 @@ def check_schema(database: sqlite3.Connection, path: Path) -> str:
         raise DamagedProjectError(f"{path} is damaged: it has no {_some(missing)}{more}; take its last good copy")
     if foreign:
         raise ForeignSchemaError(str(path), _some(foreign))
+    if len(_SOUND) >= _KEPT:
+        _SOUND.clear()
+    _SOUND.add((revision, declared))
     return revision
 
 
@@ -124,9 +133,8 @@ def read_shape(database: sqlite3.Connection) -> Shape:
     return {name: frozenset(_phrases(database, name, sql)) for name, sql in statements.items()}
 
 
-def _acting(database: sqlite3.Connection) -> Iterable[str]:
-    query = "SELECT type, name, tbl_name, sql FROM sqlite_master"
-    for kind, name, table, sql in database.execute(query).fetchall():
+def _acting(declared: Iterable[tuple[Any, ...]]) -> Iterable[str]:
+    for kind, name, table, sql in declared:
         if kind not in ("table", "index"):
             yield f"{kind} {_name(name)}" + (f" on {_name(table)}" if kind == "trigger" else "")
         elif kind == "table" and re.match(r"\s*CREATE\s+VIRTUAL\b", str(sql), re.IGNORECASE):

@@ -6,10 +6,12 @@ network, see `shared_folder`. Names stand in a table; otherwise only what files 
 """
 
 import os
+import re
 import stat
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import suppress
-from fnmatch import fnmatchcase
+from fnmatch import fnmatchcase, translate
+from functools import cache
 from pathlib import Path
 from typing import Final
 
@@ -43,6 +45,7 @@ def synchronised_by(path: Path) -> str:
     return ""
 
 
+@cache
 def _names(kind: str) -> list[str]:
     return [row.text("name") for row in rows("synchronised_folders", "project_file") if row.text("kind") == kind]
 
@@ -53,17 +56,21 @@ def _of_folder(folder: Path) -> Iterator[str]:
     for name in _names("folder"):
         if folder.as_posix().casefold().endswith(f"/{name}".casefold()):
             yield f"the place {folder}"
-    patterns = []
     for name in _names("entry"):
-        if "*" in name:
-            patterns.append(name)
-        elif os.path.lexists(folder / name):
+        if "*" not in name and os.path.lexists(folder / name):
             yield f"{name} in {folder}"
     # A folder that cannot be listed tells nothing.
-    with suppress(OSError), os.scandir(folder) as entries:
-        for entry in entries:
-            if any(fnmatchcase(entry.name, pattern) for pattern in patterns):
-                yield f"{entry.name} in {folder}"
+    with suppress(OSError):
+        # At every opening, also where a folder above holds thousands of files: one expression, asked by the list.
+        for name in filter(_telling(), os.listdir(folder)):
+            yield f"{name} in {folder}"
+
+
+@cache
+def _telling() -> Callable[[str], object]:
+    """Tell of the name of an entry whether such a program has left it."""
+    patterns = [translate(name) for name in _names("entry") if "*" in name]
+    return re.compile("|".join(patterns)).match if patterns else lambda _: False
 
 
 def _of_attributes(path: Path) -> Iterator[str]:

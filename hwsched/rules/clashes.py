@@ -110,11 +110,12 @@ def clashes(given: OpeningInput, fit: Fit, rule_id: str, clearance_mm: float) ->
         One for each two that are nearer, by more than the measuring tolerance, of bodies of one name the worst alone;
         "unknown" where only facts that nobody measured could bring them together.
     """
+    held: _Held = {}
     for pair in pairs_of(rule_id):
-        movers = bodies_of(given, fit, pair.new)
+        movers = bodies_of(given, fit, pair.new, held)
         if not movers:
             continue
-        others = bodies_of(given, fit, pair.off)
+        others = bodies_of(given, fit, pair.off, held)
         worst: dict[tuple[str, str, int], Verdict] = {}
         for mover in movers:
             for other, verdict in _judged(given, mover, others, pair, clearance_mm):
@@ -180,11 +181,22 @@ def _verdict(given: OpeningInput, mover: Body, other: Body, gap: float, clearanc
 # --- bodies, worked out once for all rules that ask one after the other -----------------------------------------------
 
 _Found = Mapping[Kind, Sequence[Body]]
+_Group = Callable[[OpeningInput, Fit], _Found]
+_Held = dict[_Group, _Found]
 
 
-def bodies_of(given: OpeningInput, fit: Fit, kinds: Iterable[Kind]) -> list[Body]:
-    """Return the bodies of some kinds, in the order of the kinds."""
-    return [body for kind in kinds for body in _GROUP_OF[kind](given, fit).get(kind, ())]
+def bodies_of(given: OpeningInput, fit: Fit, kinds: Iterable[Kind], held: _Held | None = None) -> list[Body]:
+    """Return the bodies of some kinds, in the order of the kinds; held: what was asked of the same two before."""
+    if held is None:
+        held = {}
+    bodies: list[Body] = []
+    for kind in kinds:
+        group = _GROUP_OF[kind]
+        found = held.get(group)
+        if found is None:
+            found = held[group] = group(given, fit)
+        bodies += found.get(kind, ())
+    return bodies
 
 
 def _lasting(given: OpeningInput, fit: Fit) -> _Found:
@@ -218,7 +230,7 @@ def _grouped(make: Callable[[], Iterable[Body]]) -> Callable[[], _Found]:
     return made
 
 
-_GROUP_OF: Final[Mapping[Kind, Callable[[OpeningInput, Fit], _Found]]] = {
+_GROUP_OF: Final[Mapping[Kind, _Group]] = {
     **dict.fromkeys(EXISTING, _lasting),
     **dict.fromkeys(("case", "bore"), _of_lock),
     **dict.fromkeys(NEW, _holes),

@@ -11,6 +11,7 @@ from typing import Final
 from hwsched.attributes.of_parts import CASE_HEIGHT_MM, CASE_WIDTH_MM, THREAD_DIAMETER_MM, TRIM_DIAMETER_MM, NumberName
 from hwsched.calc.opening.placement import Rect
 from hwsched.rules.housing import housing_rect
+from hwsched.rules.last import last
 from hwsched.rules.reading import (
     KIND_OF_FORM,
     at_point,
@@ -99,6 +100,11 @@ def footprints(given: OpeningInput, fit: Fit, face: str) -> tuple[Footprint, ...
     tuple of Footprint
         In the survey's order; the lock's trim after them, then what stands at the leaf's other lock points.
     """
+    # Of the fit only its lock counts: rules ask one after the other, at each place that is tried.
+    return last(f"footprints {face}", (given, fit.parts), lambda: _footprints(given, fit, face))
+
+
+def _footprints(given: OpeningInput, fit: Fit, face: str) -> tuple[Footprint, ...]:
     leaf = lock_leaf(given)
     lock = lock_item(given)
     others = other_locks(given)

@@ -76,6 +76,8 @@ class FactsKeys:
         self._settings: Settings | None = None
         self._around: dict[str, str] = {}
         self._kinds: dict[str, str] = {}
+        self._told: dict[str, str] = {}
+        """Parts by number, as they are hashed: the same few are asked for in ever other companies."""
 
     def key(self, given: OpeningInput, read: FactsRead) -> str:
         """Return the key of what the named facts hold at an opening.
@@ -136,11 +138,11 @@ class FactsKeys:
     def _surroundings(self, given: OpeningInput, read: FactsRead) -> str:
         catalogue, settings = given.catalogue, given.settings
         if catalogue is not self._catalogue:
-            self._catalogue, self._kinds, self._around = catalogue, {}, {}
+            self._catalogue, self._kinds, self._around, self._told = catalogue, {}, {}, {}
         # Identity first: settings are the same object for nearly all openings, and comparing them costs.
         if settings is not self._settings and settings != self._settings:
             # How parts are hashed hangs on what the project ranks by.
-            self._settings, self._kinds, self._around = settings, {}, {}
+            self._settings, self._kinds, self._around, self._told = settings, {}, {}, {}
         found = self._around.get(read.key)
         if found is None:
             limits = settings.limits
@@ -150,9 +152,17 @@ class FactsKeys:
                 sorted(limits.items()) if ALL in read.limits else [limits.get(name) for name in read.limits],
                 sorted(settings.rules_off) if ALL in read.rules else sorted(settings.rules_off & {*read.rules}),
                 [self._kind(kind) for kind in read.kinds],
-                [None if (part := catalogue.get(number)) is None else _part(part, settings) for number in read.parts],
             ]
-            found = self._around[read.key] = hashlib.sha256(_encode(said).encode()).hexdigest()[:32]
+            parts = ",".join([self._part(number, catalogue, settings) for number in read.parts])
+            text = f"{_encode(said)[:-1]},[{parts}]]"
+            found = self._around[read.key] = hashlib.sha256(text.encode()).hexdigest()[:32]
+        return found
+
+    def _part(self, number: str, catalogue: Catalogue, settings: Settings) -> str:
+        found = self._told.get(number)
+        if found is None:
+            part = catalogue.get(number)
+            found = self._told[number] = "null" if part is None else _encode(_part(part, settings))
         return found
 
     def _kind(self, kind: str) -> str:

@@ -19,6 +19,9 @@ _SUPPLYING: Final = ("unit", "supply", "wire", "strike")
 _STANDING: Final = ("cylinder", "lock", "reader", "power-transfer", "raceway")
 """Roles of what it meets or shares on its leaf, besides."""
 
+_asked: Final[list[tuple[Sequence[Leaf] | None, Sequence[Item] | None, Item | None]]] = [(None, None, None)]
+"""The first lock that was asked for last: of which leaves and items, by who they are."""
+
 
 def leaf_name(leaf: Leaf) -> str:
     """Return how fits name a leaf: its position."""
@@ -49,7 +52,13 @@ def lock_item(given: OpeningInput) -> Item | None:
     """Return the existing lock that is converted at the lock point; None where the survey shows none."""
     if given.point.others:
         return next((item for item in given.items if item.id == given.point.item_id), None)
-    return first_lock(given.leaves, given.items)
+    leaves, items = given.leaves, given.items
+    # Every rule asks for it, one after the other of the same opening.
+    asked_leaves, asked_items, found = _asked[0]
+    if asked_leaves is not leaves or asked_items is not items:
+        found = first_lock(leaves, items)
+        _asked[0] = leaves, items, found
+    return found
 
 
 def first_lock(leaves: Sequence[Leaf], items: Sequence[Item]) -> Item | None:

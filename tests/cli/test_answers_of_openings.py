@@ -17,7 +17,7 @@ WORDS = {
     "survey form": (
         ("-o", "OUT.xlsx"),
         ("YARD", "-o", "OUT.xlsx", "--mark", "1"),
-        ("YARD", "-o", "O.pdf", "--mark", "2"),
+        ("YARD", "-o", "OUT.pdf", "--mark", "2"),
     ),
     "survey add": (("YARD", "7", "hand=LH"), ("YARD", "1", "--item", "kind=lock")),
     "survey edit": (("YARD", "1", "leaf", "thickness_mm", "44"), ("YARD", "1", "opening", "room_to", "")),
@@ -91,6 +91,7 @@ def made(made_folder, tmp_path):
         "OUT.toml": str(tmp_path / "out.toml"),
         "OUT": str(tmp_path / "out"),
         "OUT.xlsx": str(tmp_path / "out.xlsx"),
+        "OUT.pdf": str(tmp_path / "out.pdf"),
         "OUT.svg": str(tmp_path / "out.svg"),
     }
 

@@ -137,7 +137,6 @@ def test_an_argument_that_is_not_text_is_wrong_usage():
     assert b"caf\\xe9" in done.stderr
 
 
-@pytest.mark.turns(3)
 @pytest.mark.parametrize(
     ("table", "column", "value", "belongs"),
     [
@@ -150,11 +149,11 @@ def test_an_argument_that_is_not_text_is_wrong_usage():
         ("project", "settings", "{limits", "JSON"),
     ],
 )
-def test_what_another_program_wrote_wrong_is_4_and_named(table, column, value, belongs, sample_file, capsys):
-    with closing(sqlite3.connect(sample_file)) as database, database:
+def test_what_another_program_wrote_wrong_is_4_and_named(table, column, value, belongs, corner_file, capsys):
+    with closing(sqlite3.connect(corner_file)) as database, database:
         (row,) = database.execute(f"SELECT id FROM {table} LIMIT 1").fetchone()
         database.execute(f"UPDATE {table} SET {column} = ? WHERE id = ?", (value, row))
-    assert run(["findings", "check", str(sample_file)]) == 4
+    assert run(["findings", "check", str(corner_file)]) == 4
     said = clean(capsys.readouterr().err)
     for word in (table, row, column, repr(value), belongs):
         assert word in said
@@ -167,12 +166,12 @@ def test_what_another_program_wrote_wrong_is_4_and_named(table, column, value, b
 )
 def test_a_reader_that_goes_away_changes_no_status(words, sample_file):
     words = [str(sample_file) if word == "PROJECT" else word for word in words]
-    whole = hwsched(*words, text=True)
+    whole = forked(*words)
     done = shell('$hwsched "$@" | head -n 1 | cat; exit ${PIPESTATUS[0]}', *words)
-    assert done.returncode == whole.returncode
-    assert len(done.stdout.splitlines()) == 1 or whole.returncode == 2
+    assert done.returncode == whole.status
+    assert len(done.stdout.splitlines()) == 1 or whole.status == 2
     clean(done.stderr)
-    assert done.stderr == whole.stderr
+    assert done.stderr == whole.err
 
 
 def test_endless_work_for_a_reader_that_is_gone_stops():

@@ -311,7 +311,6 @@ REFUSED = {
 }
 
 
-@pytest.mark.turns(2)
 @pytest.mark.parametrize("name", REFUSED)
 def test_a_refusal_says_why_and_changes_nothing(yard, capsys, name):
     present(capsys, yard)

@@ -44,7 +44,6 @@ def words_of(line, path, mark, folder):
     return [*words[:2], str(path), *words[2:]]
 
 
-@pytest.mark.turns(3)
 @pytest.mark.parametrize("line", READING)
 def test_what_only_reads_needs_no_right_to_write(locked, tmp_path, capsys, line):
     path, mark = locked

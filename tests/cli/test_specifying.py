@@ -109,7 +109,6 @@ WRONG = {
 }
 
 
-@pytest.mark.turns(2)
 @pytest.mark.parametrize("name", WRONG)
 def test_a_refusal_says_why_and_changes_nothing(yard, capsys, tmp_path, name):
     before = rows(yard)

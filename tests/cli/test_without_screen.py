@@ -73,7 +73,6 @@ def asked(pytestconfig, tmp_path_factory, sample_folder):
     return json.loads((folder / "said.json").read_text(encoding="utf-8"))
 
 
-@pytest.mark.turns(3)
 @pytest.mark.parametrize("spelling", ASKED)
 def test_a_verb_loads_neither_qt_nor_a_solver(spelling, asked):
     status, complaint = asked[spelling]

@@ -34,7 +34,7 @@ from tests.cli.processes import FAILURE_MARKS
 from tests.operations.killing import damage, rows
 
 FORKED = multiprocessing.get_context("forkserver")
-FORKED.set_forkserver_preload([__name__])
+FORKED.set_forkserver_preload([__name__, "tests.cli.loaded"])
 DOCUMENTED = {status for status, _ in STATUSES} | {HUNG_UP, TERMINATED}
 PASSED = {0, 1, 5}
 LONGEST_S = 120

@@ -41,42 +41,69 @@ def findings_of(check):
     return json.loads(check.stdout)["result"]["findings"]
 
 
+ONE_AFTER_THE_OTHER = """
+import contextlib, io, json, sys
+from hwsched.cli.command import run
+told = []
+for words in json.load(sys.stdin):
+    with contextlib.redirect_stdout(io.StringIO()) as out, contextlib.redirect_stderr(io.StringIO()) as err:
+        status = run(words)
+    told.append((status, out.getvalue(), err.getvalue()))
+print(json.dumps(told))
+"""
+
+
+def run_all(site, *lines):
+    """Run command lines one after the other in one process that finds what is installed there."""
+    environment = {**os.environ, "PYTHONPATH": str(site)}
+    done = subprocess.run(
+        [sys.executable, "-c", ONE_AFTER_THE_OTHER], input=json.dumps([[*map(str, line)] for line in lines]),
+        env=environment, capture_output=True, text=True, check=True,
+    )  # fmt: skip
+    return [subprocess.CompletedProcess((), *each) for each in json.loads(done.stdout)]
+
+
 def test_an_installed_rule_is_in_the_rulebook_and_speaks(installed, corner_file):
-    told = run(installed, "findings", "rules", "quay-rain-hood", "--json")
+    check = ("findings", "check", corner_file, "--json")
+    plain = findings_of(run("", *check))
+    assert not [f for f in plain if f["rule"] == "quay-rain-hood"]
+    told, before, fit, checked, switched, after = run_all(
+        installed,
+        ("findings", "rules", "quay-rain-hood", "--json"),
+        check,
+        ("opening", "fit", corner_file),
+        check,
+        ("project", "settings", corner_file, "--rule-off", "quay-rain-hood"),
+        check,
+    )
     assert told.returncode == 0, told.stderr
     (rule,) = json.loads(told.stdout)["result"]
     assert (rule["id"], rule["limits"][0]["value"]) == ("quay-rain-hood", 40.0)
-    plain = findings_of(run("", "findings", "check", corner_file, "--json"))
-    assert not [f for f in plain if f["rule"] == "quay-rain-hood"]
     # What was worked out without the package does not count before it is worked out with it.
-    unfitted = run(installed, "findings", "check", corner_file, "--json")
-    assert "Worked out by an earlier version: " in unfitted.stderr
-    rules = {f["rule"] for f in findings_of(unfitted)}
+    assert "Worked out by an earlier version: " in before.stderr
+    rules = {f["rule"] for f in findings_of(before)}
     assert "fit-out-of-date" in rules
     assert "quay-rain-hood" not in rules
-    assert run(installed, "opening", "fit", corner_file).returncode == 0
-    told = run(installed, "findings", "check", corner_file, "--json")
-    assert told.stderr == ""
-    found = findings_of(told)
-    spoken = [f for f in found if f["rule"] == "quay-rain-hood"]
+    assert fit.returncode == 0
+    assert checked.stderr == ""
+    spoken = [f for f in findings_of(checked) if f["rule"] == "quay-rain-hood"]
     assert spoken
     assert spoken[0]["values"] == {"needed_mm": 40.0, "overhang_mm": 0.0}
-    assert run(installed, "project", "settings", corner_file, "--rule-off", "quay-rain-hood").returncode == 0
-    found = findings_of(run(installed, "findings", "check", corner_file, "--json"))
-    assert not [f for f in found if f["rule"] == "quay-rain-hood"]
+    assert switched.returncode == 0
+    assert not [f for f in findings_of(after) if f["rule"] == "quay-rain-hood"]
 
 
-def test_an_installed_kind_has_its_sheet(installed, tmp_path, sample_file):
+def test_an_installed_kind_has_its_sheet(installed, tmp_path, corner_file):
     book = Workbook()
     sheet = book.active
     sheet.title = "Rain hoods"
     sheet.append(["Part number", "Description", "Overhang [mm]"])
     sheet.append(["QR-50", "Rain hood, 50 mm", 50])
     book.save(tmp_path / "hoods.xlsx")
-    without = run("", "parts", "import", sample_file, tmp_path / "hoods.xlsx")
+    without = run("", "parts", "import", corner_file, tmp_path / "hoods.xlsx")
     assert without.returncode != 0
     assert "Rain hoods" in without.stderr or "part kind" in without.stderr
-    with_it = run(installed, "parts", "import", sample_file, tmp_path / "hoods.xlsx", "--json")
+    with_it = run(installed, "parts", "import", corner_file, tmp_path / "hoods.xlsx", "--json")
     assert with_it.returncode == 0, with_it.stderr
     assert json.loads(with_it.stdout)["result"]["counts"]["added_count"] == 1
 

@@ -8,18 +8,41 @@ import os
 import signal
 import sys
 from collections.abc import Mapping, Sequence
+from functools import cache
+from multiprocessing import forkserver
+from multiprocessing.process import BaseProcess
 from pathlib import Path
 
 _CONTEXT = multiprocessing.get_context("forkserver") if hasattr(os, "fork") else multiprocessing.get_context("spawn")
-_CONTEXT.set_forkserver_preload(
-    [
-        *("pytest", "_pytest.python", "hypothesis", "hypothesis.strategies", "_hypothesis_pytestplugin"),
-        *("xdist.plugin", "pytest_cov.plugin", "pytestqt.plugin", "PySide6.QtWidgets", "PySide6.QtTest"),
-        *("numpy", "highspy", "msgspec", "pint", "platformdirs", "tqdm", "openpyxl", "python_calamine"),
-        *("sqlalchemy.orm", "sqlalchemy.dialects.sqlite", "alembic.command"),
-        *("reportlab.platypus", "reportlab.pdfbase.ttfonts"),
-    ]
+_LOADED = (
+    *("pytest", "_pytest.python", "hypothesis", "hypothesis.strategies", "_hypothesis_pytestplugin"),
+    *("xdist.plugin", "pytest_cov.plugin", "pytestqt.plugin", "PySide6.QtWidgets", "PySide6.QtTest"),
+    *("numpy", "highspy", "msgspec", "pint", "platformdirs", "tqdm", "openpyxl", "python_calamine"),
+    *("sqlalchemy.orm", "sqlalchemy.dialects.sqlite", "alembic.command"),
+    *("reportlab.platypus", "reportlab.pdfbase.ttfonts"),
 )
+
+
+@cache
+def _server() -> forkserver.ForkServer:
+    """Return a server of our own: that of the process has the program loaded, for tests that fork it."""
+    server = forkserver.ForkServer()
+    server.set_forkserver_preload(list(_LOADED))
+    return server
+
+
+def _started(process: BaseProcess) -> None:
+    if not hasattr(os, "fork"):
+        process.start()
+        return
+    held = forkserver.connect_to_new_process
+    forkserver.connect_to_new_process = _server().connect_to_new_process
+    try:
+        process.start()
+    finally:
+        forkserver.connect_to_new_process = held
+
+
 TIME_WAS_UP = "\nFAILED time was up"
 
 
@@ -27,7 +50,7 @@ def run_forked(folder: Path, words: Sequence[str], environment: Mapping[str, str
     """Run pytest in a tree; returns its exit status (1 where time was up) and what it wrote."""
     written = folder / "written.txt"
     process = _CONTEXT.Process(target=_run, args=(str(folder), list(words), dict(environment), str(written)))
-    process.start()
+    _started(process)
     process.join(limit_s)
     if process.exitcode is None:
         try:

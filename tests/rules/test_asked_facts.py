@@ -260,7 +260,6 @@ def of_each_form():
     return found
 
 
-@pytest.mark.turns(3)
 @pytest.mark.parametrize("name", OF_LOCK_FORMS)
 def test_a_lock_is_asked_for_what_decides_of_its_form_and_for_nothing_else(name):
     """The table of what is asked of which form of lock, worked out anew: by what changes when the fact does."""

@@ -440,9 +440,12 @@ def _places(bare: Standing, unit: Cells, way: _Way, kept: list[Rect]) -> Iterato
     right = bare.leaf["width"] if bare.stile is None else bare.stile
     for step in (_STEP_MM, _REFINED_MM):
         found = False
+        rows = _grid(max(y0, bare.low + EDGE_MM), min(y1, bare.top - EDGE_MM - h), step)
         for x in _grid(max(x0, EDGE_MM), min(x1, right - EDGE_MM - w), step):
-            for y in _grid(max(y0, bare.low + EDGE_MM), min(y1, bare.top - EDGE_MM - h), step):
-                if any(x < r[2] and x + w > r[0] and y < r[3] and y + h > r[1] for r in kept):
+            # Of what is kept off most stands beside: what stands above or below this x is looked for once.
+            spans = [(r[1], r[3]) for r in kept if x < r[2] and x + w > r[0]]
+            for y in rows:
+                if any(y < high and y + h > low for low, high in spans):
                     continue
                 found = True
                 yield x, y

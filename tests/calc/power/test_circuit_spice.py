@@ -19,7 +19,6 @@ TOGETHER = 25
 """Whole supplies in one run of ngspice: of more each takes it longer."""
 
 
-@pytest.mark.turns(2)
 @pytest.mark.slow
 @pytest.mark.skipif(shutil.which("ngspice") is None, reason="ngspice is not installed; .ci/setup test installs it")
 @pytest.mark.parametrize("kind", ["current", "power", "resistance", "mixed"])

@@ -225,7 +225,6 @@ def test_prices_are_exact(path):
     assert all(type(part.list_price) is Decimal for part in read.parts)
 
 
-@pytest.mark.turns(3)
 @pytest.mark.parametrize("cell", ["dear", "1e13", 1e13, "0." + "1" * 101, -1, "-0.01", True, "12.50 USD", "1,000"])
 def test_a_price_that_cannot_be_is_named(path, cell):
     read = priced(path, cell)

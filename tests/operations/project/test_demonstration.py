@@ -11,6 +11,7 @@ from hwsched.operations.project import demonstration
 from hwsched.operations.project.demonstration import demonstrate
 from hwsched.operations.project.history import history
 from hwsched.operations.survey.editing import add_opening
+from hwsched.paths import SAMPLE
 
 
 @pytest.fixture
@@ -44,9 +45,12 @@ def test_run_again_over_an_open_project_is_refused_and_nothing_is_lost(folder):
 
 
 @pytest.mark.slow
-def test_a_project_in_which_somebody_worked_is_kept_and_named(folder, monkeypatch):
-    # What it prints is looked at elsewhere.
+def test_a_project_in_which_somebody_worked_is_kept_and_named(folder, corner_folder, tmp_path, monkeypatch):
+    # What it prints is looked at elsewhere, and a corner of the survey makes as many steps as all of it.
     monkeypatch.setattr(demonstration, "DOCUMENTS", DOCUMENTS[:1])
+    monkeypatch.setattr(demonstration, "SAMPLE", tmp_path)
+    for name, held in (("catalogue.xlsx", SAMPLE), ("power.xlsx", SAMPLE), ("survey.xlsx", corner_folder)):
+        shutil.copy(held / name, tmp_path)
     project = open_project(folder / "quayside-works.hwsched")
     add_opening(project, {"mark": "MINE"}, who="t")
     steps = len(history(project))

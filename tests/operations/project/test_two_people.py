@@ -335,7 +335,6 @@ DIFFERENT_FACTS = {
 }
 
 
-@pytest.mark.turns(2)
 @pytest.mark.parametrize("name", DIFFERENT_FACTS)
 def test_different_facts_do_not_meet(two, name):
     """Whoever is first, the same comes of it, and each takes back the own step alone."""

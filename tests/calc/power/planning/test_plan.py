@@ -111,7 +111,6 @@ def test_the_greatest_margin_that_all_can_have_and_then_the_least_cost():
         assert found.cost == pytest.approx(best_plan(*numbers, WEIGHED["least-cost"], found.margin_v - 1e-6), rel=1e-6)
 
 
-@pytest.mark.turns(2)
 @pytest.mark.parametrize("aim", AIMS)
 def test_the_bound_of_the_large_search_is_none_too_high(aim, monkeypatch):
     rng = random.Random(f"bound {aim}")

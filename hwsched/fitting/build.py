@@ -21,7 +21,7 @@ from hwsched.fitting.locks import chosen_by_hand, lock_slot, shape_of
 from hwsched.fitting.power import power_slot, short_lived, undecided
 from hwsched.fitting.slots import Slots
 from hwsched.fitting.sundries import lock_holes, with_sundries
-from hwsched.fitting.units import UnitSlot, kept, unit_slot
+from hwsched.fitting.units import UnitSlot, kept, other_places, unit_slot
 from hwsched.fitting.ways import ORDER
 from hwsched.rules import RULES, rule_named
 from hwsched.rules.impossible_facts import without_impossible
@@ -59,6 +59,8 @@ class _Search:
     """Candidates that ended a chain, with the slot in which they did."""
     needs: dict[str, Slot] = field(default_factory=dict)
     """Facts of the survey that decide, with the slot that asks for them."""
+    stuck: list[tuple[Fit, Fit]] = field(default_factory=list)
+    """Locks with units in their best place, against which only what comes after the place speaks."""
 
 
 def fit(given: OpeningInput) -> Fit:
@@ -168,6 +170,8 @@ def _searched(given: OpeningInput, *, every: bool, slots: Slots) -> _Search:
             units = slots.of("unit", base := slots.same(lock.fit), partial(unit_slot, base=base))
         if _with_units(given, lock, units, search, slots) and not every:
             easy.add(shape)
+    if not (search.complete or search.needs or _lacking(search) or chosen_by_hand(given) or given.placed is not None):
+        _elsewhere(given, search, slots)
     return search
 
 
@@ -178,30 +182,61 @@ def _with_units(given: OpeningInput, lock: Judged, slot: UnitSlot, search: _Sear
     _stop(search, "unit", (each for each in slot.others if each not in going))
     for unit in going:
         search.needs.update(dict.fromkeys(unit.needs, "unit"))
-        base = slots.same(unit.fit)
-        late = slots.of("late", base, partial(_late, unit=base))
-        if (late.refusals or late.needs) and not chosen_by_hand(given):
-            # No way to feed it mends what the lock's own bores and bolts may not be.
-            _stop(search, "unit", [late])
-            continue
-        power = power_slot(base, slots)
-        ways = power.ways
-        good = [way for way in ways if way.good]
-        search.needs.update(dict.fromkeys(power.needs, "power"))
-        if not good and (unit.refusals or _supply_by_hand(given)):
-            # What a person chose goes on though nothing feeds it well, so that the findings speak of the whole
-            # opening.
-            good = list(ways[:1])
-            search.needs.update((need, "power") for way in good for need in way.needs)
-        _stop(search, "power", (way for way in ways if way not in good and not way.good))
-        if undecided(given):
-            search.needs.update(dict.fromkeys(undecided(given), "power"))
-        # Ways come in the order of preference, and sundries add the same to each: the others could not win.
-        search.complete += [_complete(way.fit, base, slots) for way in good[:1]]
+        found = _onward(given, unit, search, slots)
+        if found is not None:
+            search.complete.append(found)
+        elif unit.fit.placement is not None and not unit.refusals:
+            search.stuck.append((slots.same(lock.fit), slots.same(unit.fit)))
     short = any(refusal.rule == _LEAD_REACHES.id for each in slot.others for refusal in each.refusals)
     # Where an extension was put in, the lock's lead did not suffice, though no rule had to say so.
     extended = any(each.fit.part("lead-extension") is not None for each in (*slot.good, *slot.others))
     return not short and not extended
+
+
+def _onward(given: OpeningInput, unit: Judged, search: _Search, slots: Slots) -> Fit | None:
+    """Go on from a unit in its place: the lock's own bores, power, sundries; None where something speaks against it."""
+    base = slots.same(unit.fit)
+    late = slots.of("late", base, partial(_late, unit=base))
+    if (late.refusals or late.needs) and not chosen_by_hand(given):
+        # No way to feed it mends what the lock's own bores and bolts may not be.
+        _stop(search, "unit", [late])
+        return None
+    power = power_slot(base, slots)
+    ways = power.ways
+    good = [way for way in ways if way.good]
+    search.needs.update(dict.fromkeys(power.needs, "power"))
+    if not good and (unit.refusals or _supply_by_hand(given)):
+        # What a person chose goes on though nothing feeds it well, so that the findings speak of the whole opening.
+        good = list(ways[:1])
+        search.needs.update((need, "power") for way in good for need in way.needs)
+    _stop(search, "power", (way for way in ways if way not in good and not way.good))
+    if undecided(given):
+        search.needs.update(dict.fromkeys(undecided(given), "power"))
+    # Ways come in the order of preference, and sundries add the same to each: the others could not win.
+    return _complete(good[0].fit, base, slots) if good else None
+
+
+def _elsewhere(given: OpeningInput, search: _Search, slots: Slots) -> None:
+    """Where nothing is complete, try the units again in places of theirs that rank after the one that led nowhere."""
+    for base, unit in search.stuck:
+        for other in slots.of("elsewhere", unit, partial(_others, base=base, unit=unit)):
+            trial = _Search()
+            found = _onward(given, other, trial, slots)
+            if found is not None and not trial.needs:
+                search.complete.append(found)
+                break
+            # Nothing is refused for good of which a fact may still say that it fits.
+            search.stopped += _lacking(trial)
+
+
+def _lacking(search: _Search) -> list[tuple[Slot, Judged]]:
+    """Return what only a missing fact keeps from being judged."""
+    return [(slot, each) for slot, each in search.stopped if each.needs and not each.refusals]
+
+
+def _others(slots: Slots, base: Fit, unit: Fit) -> tuple[Judged, ...]:
+    part = in_role(slots.given, unit, "unit")
+    return () if part is None else other_places(slots.given, base, part, unit.placement)
 
 
 def _complete(way: Fit, unit: Fit, slots: Slots) -> Fit:
@@ -250,7 +285,7 @@ def _settled(given: OpeningInput, search: _Search) -> Fit:
     if search.needs:
         needs = tuple(need for fact, slot in search.needs.items() for need in needs_of((fact,), slot))
         return Fit("to-measure", refused=every, needs=needs)
-    lacking = [(slot, each) for slot, each in search.stopped if each.needs and not each.refusals]
+    lacking = _lacking(search)
     if lacking:
         # The candidate that lacks least: asking for all facts of all candidates would send the surveyor for measures
         # of locks that never come into question.

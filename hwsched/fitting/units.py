@@ -31,7 +31,7 @@ from hwsched.rules import RULES, rule_named, rules_in_slot
 from hwsched.rules.cavity import cavity
 from hwsched.rules.reading import leaf_span_mm, leafless, lock_leaf
 from hwsched.rules.wording import length
-from hwsched.values import Fit, OpeningInput, Part, Refusal
+from hwsched.values import Fit, OpeningInput, Part, Placement, Refusal
 
 _UNIT_PLACE_KNOWN: Final = rule_named("unit-place-known")
 _OF_HOLES: Final = frozenset(rule.id for rule in RULES if rule.slot == "unit" and rule.discipline == "holes")
@@ -106,6 +106,21 @@ def _of_unit(slots: Slots, base: Fit, unit: Part) -> tuple[Judged | None, list[J
             if found.good:
                 return found, refused
     return None, refused or [_without_place(first, unit, "")]
+
+
+def other_places(given: OpeningInput, base: Fit, unit: Part, placed: Placement | None) -> tuple[Judged, ...]:
+    """Return the places of a unit that nothing of its slot speaks against, but for one, best of each way first.
+
+    Asked only where the best place of every unit led nowhere: power or the lock's own bores may bear another one.
+    """
+    bare = with_parts(base, fit_part(given, "unit", unit, _why(given, unit)), *fastening(given, unit))
+    found: list[Judged] = []
+    for finer in (False, True):
+        for each, said in _placed(given, bare, unit, finer=finer):
+            made = judged(given, fastened(given, each), "unit", unit.number, "unit", said)
+            if made.good and made.fit.placement is not None and made.fit.placement != placed:
+                found.append(made)
+    return tuple(found)
 
 
 @dataclass(frozen=True, slots=True)

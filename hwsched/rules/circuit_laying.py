@@ -72,7 +72,7 @@ class LaidCircuit:
     def name_of(self, node: str) -> str:
         """Return the name of a node, for people."""
         opening = opening_of(node)
-        return self.names.get(opening, node) + (leaf_words(node) if opening != node else "")
+        return self.names.get(node, node) if opening == node else self.names.get(opening, node) + leaf_words(node)
 
 
 def laid_circuit(
@@ -146,10 +146,11 @@ def laid_circuit(
         unsure = [replace(each, node=SUPPLY) for each in unsure]
         placed, at = [], []
     behind = tuple(each.device for each in unsure if each.device is not None)
+    solved = {id(each) for each in present}
     return LaidCircuit(
         circuit, warm, at_once, names, openings, tuple(present), tree, (*placed, *behind), tuple(at), tuple(unsure),
         tuple(problems), wire, frozenset(each.opening_id for each in unsure),
-        tuple(each for each in known if each not in present),
+        tuple(each for each in known if id(each) not in solved),
     )  # fmt: skip
 
 

@@ -115,7 +115,7 @@ def _lying(each: RunWithConductor, names: Mapping[str, str]) -> RunResult:
     begin, end = (names.get(node, node) for node in (run.from_node, run.to_node))
     return RunResult(
         each.run_id, begin, end, run.from_node, run.to_node, run.length_m, run.gauge, run.stranding,
-        run.conductors_in_parallel, each.part, 0.0, {}, {}, {}, each.transfer,
+        run.conductors_in_parallel, each.part, 0.0, {}, each.transfer,
     )  # fmt: skip
 
 
@@ -256,14 +256,18 @@ class _Solving:
         for i in range(1, len(tree.names)):
             distance.append(distance[tree.feeder[i]] + laid.runs[tree.run[i]].run.length_m)
         found = []
-        solved = [state for state in self.low_side if not state.solution.collapsed]
+        # Of each node in each state its volts, at peak under its own worst operations.
+        solved = [(s.name, s.solution.volts, s.worst) for s in self.low_side if not s.solution.collapsed]
         bounding = [state for state in self.high_side if state.name != "highest-mains"]
         sunk = any(state.solution.collapsed for state in bounding)
+        bounds = [(state.solution.volts, state.worst) for state in bounding]
         for i, node in enumerate(tree.names):
             opening = opening_of(node)
             window = windows.get(node)
-            volts = {state.name: v for state in solved if isfinite(v := state.least_v(node))}
-            bound = -inf if sunk else min([state.bound_v(node) for state in bounding])
+            volts = {
+                name: v for name, at, worst in solved if isfinite(v := worst[node].volts if node in worst else at[node])
+            }
+            bound = -inf if sunk else min([worst[node].bound_v if node in worst else at[node] for at, worst in bounds])
             worst_case = self.low_side[-1].worst.get(node)
             operating = () if worst_case is None else self._marks(worst_case.operating, worst_case.elsewhere)
             found.append(
@@ -278,14 +282,10 @@ class _Solving:
 
     def _proofs(self, nodes: Sequence[NodeResult]) -> tuple[Proof, ...]:
         laid = self.laid
-        needs = {
-            opening: tuple(
-                dict.fromkeys(
-                    n for p in laid.problems if p.opening_id == opening and p.kind in _OF_TREE for n in p.needs
-                )
-            )
-            for opening in laid.openings
-        }
+        needs: dict[str, dict[str, None]] = {}
+        for problem in laid.problems:
+            if problem.kind in _OF_TREE:
+                needs.setdefault(problem.opening_id, {}).update(dict.fromkeys(problem.needs))
         # Through the resistance inside the supply alone does one circuit touch another.
         touching = self.all_laid if self.source.ohm or self.source.battery_ohm else (laid,)
         every = tuple(
@@ -303,7 +303,7 @@ class _Solving:
             if opening in wrong or any(map(_outside, here)) or (collapsed and opening not in laid.hidden):
                 found.append(Proof(opening, "failed"))
             elif opening in laid.hidden or not laid.sound:
-                told = needs[opening] or every
+                told = tuple(needs.get(opening, ())) or every
                 found.append(Proof(opening, "not-proved", told, "" if told else "its circuit cannot be reckoned with"))
             elif all(node.bound_v is not None and node.bound_v >= (node.minimum_v or 0.0) - _TOUCH_V for node in here):
                 found.append(Proof(opening, "proved"))
@@ -314,9 +314,9 @@ class _Solving:
 
 
 def _outside(node: NodeResult) -> bool:
-    highest = max(node.volts.values(), default=None)
+    highest, margin = max(node.volts.values(), default=None), node.margin_v
     over = highest is not None and node.maximum_v is not None and highest > node.maximum_v + _TOUCH_V
-    return over or (node.margin_v is not None and node.margin_v < -_TOUCH_V)
+    return over or (margin is not None and margin < -_TOUCH_V)
 
 
 def _untaken(error: InputError, circuit: Circuit, devices: Sequence[Device]) -> Problem:
@@ -344,7 +344,6 @@ def _runs(laid: LaidCircuit, states: Sequence[State]) -> tuple[RunResult, ...]:
             RunResult(
                 each.run_id, names.get(run.from_node, run.from_node), to_name, run.from_node, run.to_node,
                 run.length_m, run.gauge, run.stranding, run.conductors_in_parallel, each.part, ohm, amperes,
-                {name: a * ohm for name, a in amperes.items()}, {name: a * a * ohm for name, a in amperes.items()},
                 each.transfer,
             )
         )  # fmt: skip

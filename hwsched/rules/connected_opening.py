@@ -30,6 +30,8 @@ class ConnectedOpening:
 
     def leaf_of(self, at: PointFit) -> str:
         """Name the leaf of a lock point where the opening's points are on several; empty where they are on one."""
+        if len(self.points) == 1:
+            return ""
         leaves = [lock_leaf(each.given) for each in self.points]
         here = lock_leaf(at.given)
         return leaf_name(here) if here is not None and any(leaf is not here for leaf in leaves) else ""

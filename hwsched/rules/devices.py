@@ -1,7 +1,7 @@
 """The devices of an opening that a circuit feeds, read from its fit and the catalogue."""
 
-from dataclasses import replace
-from typing import Final
+from dataclasses import fields, replace
+from typing import Any, Final
 
 from hwsched.attributes.of_parts import (
     CURRENT,
@@ -33,23 +33,35 @@ COILS = {
     "electrified-lock": "electrified-lock",
 }
 """Part kinds with a coil, and what they are in the table of suppressors."""
+_BEHIND: Final = tuple(field.name for field in fields(Device))[2:]
 _NO_INRUSH: Final = "no more in the first moment than it draws in operation"
 _HELD: Final = "held all the time, since it is not said whether it rests with current"
 
 
-def devices_at(connected: ConnectedOpening) -> tuple[tuple[Device, ...], tuple[Problem, ...]]:
-    """Return what an opening hangs on its circuit, all its lock points together, and what is not known of it."""
+Known = dict[str, tuple[Any, ...]]
+"""Units of one catalogue by number, as circuits see them: the fields of a `Device` behind opening and mark."""
+
+
+def devices_at(
+    connected: ConnectedOpening, known: Known | None = None
+) -> tuple[tuple[Device, ...], tuple[Problem, ...]]:
+    """Return what an opening hangs on its circuit, all its lock points together, and what is not known of it.
+
+    Where many openings of one catalogue are asked about, `known` takes what their units have in common.
+    """
     devices: list[Device] = []
     problems: dict[Problem, None] = {}
     for at in connected.points:
-        found, missing = devices_of(at.given, at.fit)
+        found, missing = devices_of(at.given, at.fit, known)
         leaf = connected.leaf_of(at)
         devices += [replace(device, leaf=leaf) for device in found] if leaf else found
         problems.update(dict.fromkeys(missing))
     return tuple(devices), tuple(problems)
 
 
-def devices_of(given: OpeningInput, fit: Fit | None) -> tuple[tuple[Device, ...], tuple[Problem, ...]]:
+def devices_of(
+    given: OpeningInput, fit: Fit | None, known: Known | None = None
+) -> tuple[tuple[Device, ...], tuple[Problem, ...]]:
     """Return what a lock point hangs on its opening's circuit, and what is not known of it.
 
     Parameters
@@ -58,6 +70,8 @@ def devices_of(given: OpeningInput, fit: Fit | None) -> tuple[tuple[Device, ...]
         The lock point.
     fit : Fit or None
         Its fit; None where none counts.
+    known : dict, optional
+        As in `devices_at`.
     """
     opening = given.opening
     if fit is None or fit.status != "fits":
@@ -70,12 +84,18 @@ def devices_of(given: OpeningInput, fit: Fit | None) -> tuple[tuple[Device, ...]
         part = entry(given, fit_part)
         if part is None or fit_part.role not in ("unit", "strike", "lock"):
             continue
+        alike = known.get(part.number) if known is not None else None
+        if alike is not None:
+            devices += [Device(opening.id, opening.mark, *alike)] * max(1, round(fit_part.quantity))
+            continue
         found = device_of(part, fit_part.role, opening.id, opening.mark)
         if found is None:
             continue
         if isinstance(found, Device):
             # Two strikes of a pair are two devices.
             devices += [found] * max(1, round(fit_part.quantity))
+            if known is not None and part.kind in UNITS:
+                known[part.number] = tuple(getattr(found, name) for name in _BEHIND)
         else:
             problems.append(found)
     # What stays at the opening stands there once, however many of its locks are converted.

@@ -13,6 +13,8 @@ def strike_node(opening_id: str, leaf: str = "") -> str:
 
 def opening_of(node: str) -> str:
     """Return the opening of a node on a leaf or at a strike; any other node as it is."""
+    if "/" not in node:
+        return node
     return node.partition("/leaf")[0].partition("/strike")[0]
 
 

@@ -209,12 +209,9 @@ def drawn_a(given: OpeningInput, fit: Fit) -> float | None:
 
 def transfers_kept(given: OpeningInput) -> tuple[Item, ...]:
     """Return the power transfers that stay and lead onto the lock point's leaf, not those on the other leaf."""
-    leaf = lock_leaf(given)
-    return tuple(
-        item
-        for item in given.items
-        if item.kind == "power-transfer" and remains(item) and (leaf is None or on_leaf(item, leaf))
-    )
+    kept = [item for item in given.items if item.kind == "power-transfer" and remains(item)]
+    leaf = lock_leaf(given) if kept else None
+    return tuple(item for item in kept if leaf is None or on_leaf(item, leaf))
 
 
 def carries_power(given: OpeningInput) -> bool:

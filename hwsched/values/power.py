@@ -158,9 +158,17 @@ class RunResult:
     """Loop resistance at the circuit's temperature [ohm]."""
     amps: Mapping[str, float]
     """Per state [A]; a state without solution is left out."""
-    drop_v: Mapping[str, float]
-    loss_w: Mapping[str, float]
     transfer: bool = False
+
+    @property
+    def drop_v(self) -> dict[str, float]:
+        """Voltage that stays on it there and back, per state [V]."""
+        return {state: amps * self.ohm for state, amps in self.amps.items()}
+
+    @property
+    def loss_w(self) -> dict[str, float]:
+        """Heat that it turns to, per state [W]."""
+        return {state: amps * amps * self.ohm for state, amps in self.amps.items()}
 
 
 @dataclass(frozen=True, slots=True)

@@ -19,7 +19,7 @@ from hwsched.attributes.of_parts import (
 from hwsched.calc.calculator import InputError
 from hwsched.rules import limits_of, rule_named
 from hwsched.rules.connected_opening import ConnectedOpening
-from hwsched.rules.devices import devices_at
+from hwsched.rules.devices import Known, devices_at
 from hwsched.rules.judging import judge_supply
 from hwsched.values import Catalogue, OpeningInput, Part, Settings
 from hwsched.values.power import (
@@ -151,11 +151,12 @@ def _supply(
         battery = None
     source = circuit_source(supply, part, battery, catalogue, settings)
     devices: dict[str, tuple[tuple[Device, ...], tuple[Problem, ...]]] = {}
+    known: Known = {}
     for circuit in circuits:
         for run in runs.get(circuit.id, ()):
             if run.opening_id is not None and run.opening_id in openings:
                 connected = openings[run.opening_id]
-                devices[run.opening_id] = devices_at(connected)
+                devices[run.opening_id] = devices_at(connected, known)
     result = solve_circuits(
         [(circuit, runs.get(circuit.id, [])) for circuit in circuits], source, devices, openings, settings
     )

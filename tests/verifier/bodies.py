@@ -173,17 +173,20 @@ def path_length(points: list[Point]) -> float:
 def cable_length(points: list[Point], radius: float) -> float:
     """Length of a cable along a polyline whose corners it takes as arcs.
 
+    Two corners share the segment between them; of the first and the last one a corner may take all.
+
     >>> round(cable_length([(0, 0, 0), (50, 0, 0), (50, 50, 0)], 10), 3)  # 100 - 2 * 10 + 10 * pi / 2
     95.708
     """
     long = path_length(points)
-    for a, b, c in zip(points, points[1:], points[2:], strict=False):
+    for i, (a, b, c) in enumerate(zip(points, points[1:], points[2:], strict=False)):
         one, two = distance(a, b), distance(b, c)
         if one == 0.0 or two == 0.0:
             continue
+        free_one, free_two = one if i == 0 else one / 2, two if i == len(points) - 3 else two / 2
         cosine = sum((b[i] - a[i]) * (c[i] - b[i]) for i in range(3)) / (one * two)
         turn = min(acos(max(-1.0, min(1.0, cosine))), 2.8)
-        tangent = min(radius * tan(turn / 2), one / 2, two / 2)
+        tangent = min(radius * tan(turn / 2), free_one, free_two)
         long -= 2 * tangent - tangent / tan(turn / 2) * turn if turn > 1e-6 else 0.0
     return long
 

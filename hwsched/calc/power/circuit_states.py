@@ -381,8 +381,8 @@ def _searched(supply: _Supply, condition: tuple[float, float]) -> list[dict[str,
 
 def _case(worst: "Worst", members: Sequence[Sequence[tuple[int, int]]], circuit: int) -> WorstCase:
     devices = [device for group in worst.groups for device in members[group]]
-    own = tuple(sorted(i for c, i in devices if c == circuit))
-    return WorstCase(worst.volts, worst.bound_v, own, tuple(sorted(each for each in devices if each[0] != circuit)))
+    own = tuple(sorted([i for c, i in devices if c == circuit]))
+    return WorstCase(worst.volts, worst.bound_v, own, tuple(sorted([each for each in devices if each[0] != circuit])))
 
 
 def _operating(supply: _Supply) -> "tuple[list[list[tuple[int, int]]], Operating]":

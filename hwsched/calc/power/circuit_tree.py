@@ -95,8 +95,6 @@ def network(runs: Runs, temperature_c: Temperature) -> Network:
     """
     check_arguments(network, locals())
     ohms = [_run_ohm(run, i, temperature_c) for i, run in enumerate(runs)]
-    # Before the tree is walked: a loop would be cut open in silence at whichever run is met last.
-    _refuse_loops(runs)
     touching: dict[str, list[int]] = {}
     for i, run in enumerate(runs):
         touching.setdefault(run.from_node, []).append(i)
@@ -119,6 +117,10 @@ def network(runs: Runs, temperature_c: Temperature) -> Network:
                 index.append(i)
                 outward.append(away)
         at += 1
+    # A tree of all runs has one node more than runs. Else a loop was cut open in silence at whichever run was met last,
+    # or something hangs on nothing.
+    if len(names) != len(runs) + 1:
+        _refuse_loops(runs)
     for i, run in enumerate(runs):
         # Left out, it would pass as a circuit in order, with loads that nobody feeds.
         if run.from_node not in position:

@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from functools import cached_property
 from heapq import heappop, heappush
 from itertools import combinations
-from math import comb
+from math import comb, fsum
 from typing import Final
 
 import numpy as np
@@ -157,12 +157,13 @@ class _Search:
         found = []
         for node, _ in places:
             at = self.place_of[node]
-            chosen = [g for c in range(len(self.of_circuit)) for g in self._largest(drops_v[at], c)]
-            volts = float(rest_v[at] - drops_v[at][chosen].sum())
+            drops = drops_v[at].tolist()
+            chosen = [g for c in range(len(self.of_circuit)) for g in self._largest(drops, c)]
+            volts = float(rest_v[at]) - fsum(drops[g] for g in chosen)
             found.append(Worst(volts, tuple(sorted(chosen)), volts))
         return tuple(found)
 
-    def _largest(self, scores: Floats, circuit: int) -> list[int]:
+    def _largest(self, scores: Sequence[float], circuit: int) -> list[int]:
         groups = [g for g in self.of_circuit[circuit] if scores[g] > 0.0]
         groups.sort(key=lambda g: -scores[g])
         return groups[: self.operating.at_once[circuit]]

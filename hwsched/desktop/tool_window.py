@@ -7,8 +7,9 @@ from PySide6.QtCore import QObject, Qt, Signal, SignalInstance
 from PySide6.QtGui import QCloseEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QProgressBar, QPushButton, QVBoxLayout, QWidget
 
-from hwsched.desktop.jobs import Jobs, Work
+from hwsched.desktop.jobs import Cancelled, Jobs, Progress, Work
 from hwsched.desktop.workspace import Workspace
+from hwsched.stopping import StopAskedError
 
 CHANGED: Final = "The project has changed since: what this stands on is compared once more when you accept it."
 """Said of what was shown before it is accepted."""
@@ -150,15 +151,34 @@ class ToolWindow(QWidget):
         return not self.desk.jobs.busy
 
     def run(self, title: str, work: Work, then: Callable[[Any], None]) -> bool:
-        """Start a job of this window."""
+        """Start a job of this window; stopped before it had an answer, the page says so."""
         self._working = self.idle
-        if not self.desk.jobs.run(title, work, then, asker=self):
+
+        def until_stopped(progress: Progress, cancelled: Cancelled) -> Any:
+            try:
+                return work(progress, cancelled)
+            except StopAskedError as stopped:
+                return stopped
+
+        def answered(result: Any) -> None:
+            if isinstance(result, StopAskedError):
+                self.show_stopped()
+            else:
+                then(result)
+
+        if not self.desk.jobs.run(title, until_stopped, answered, asker=self):
             return False
         self.told.setText(title)
         self.bar.setRange(0, 0)
         self.bar.show()
         self.stop.show()
         return True
+
+    def show_stopped(self) -> None:
+        """Say that the page's job was stopped before its end, where it says what came of it."""
+        said = getattr(self, "said", self.told)
+        said.setText("Stopped; what was not finished was not written.")
+        self.enable()
 
     def edit(self, act: Callable[[], Any], then: Callable[[Any], None] | None = None) -> None:
         """Make an edit; `then` gets what the operation returns, as long as this window is there."""

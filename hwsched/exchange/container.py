@@ -14,6 +14,7 @@ from typing import Final
 from xml.etree import ElementTree
 
 from hwsched.exchange.problems import FileProblem, InputRejected
+from hwsched.stopping import ask_stop
 
 LARGEST_FILE: Final = 200 * 2**20
 """Bytes of a workbook; 10,000 openings by 30 columns take 1.3 MB."""
@@ -137,6 +138,7 @@ class Container:
         try:
             with self._zip.open(name) as stream:
                 while chunk := stream.read(_CHUNK):
+                    ask_stop()
                     left -= len(chunk)
                     if left < 0:
                         raise self.rejected(f"is damaged: {name} is larger than stated")

@@ -124,10 +124,10 @@ def test_siting_is_compared_and_accepted(at_work, qtbot, power):
     assert "proven least" in siting.said.text()
     qtbot.mouseClick(siting.take, LEFT)
     idle(qtbot, at_work)
+    siting.close()
     assert line(power, "M016").parent().text(0) == "Circuit S"
     work = power_result(at_work.frame.state.workspace.project)
     assert sum(len(supply.openings) for supply in work.supplies if supply.supply.building == "Mill House") == 4
-    siting.close()
 
 
 def test_a_plan_of_a_circuit_is_shown_and_accepted_as_one_step(at_work, qtbot, power):
@@ -150,8 +150,8 @@ def test_a_plan_of_a_circuit_is_shown_and_accepted_as_one_step(at_work, qtbot, p
     assert line(power, "M316").text(4).startswith("LOW by")
     qtbot.mouseClick(planning.take, LEFT)
     idle(qtbot, at_work)
-    assert not line(power, "M316").text(4).startswith("LOW by")
     planning.close()
+    assert not line(power, "M316").text(4).startswith("LOW by"), "seen as one is back"
 
 
 def test_what_cannot_be_is_said_and_changes_nothing(at_work, qtbot, power):

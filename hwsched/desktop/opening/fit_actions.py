@@ -82,4 +82,9 @@ def why_not(fit: Fit) -> str:
         needed = dict.fromkeys(label_of(each.fact) for each in fit.needs)
         return f"to measure: {', '.join(needed)}" if needed else "to measure"
     nearest = fit.nearest_miss or next(iter(fit.refused), None)
-    return f"does not fit: {nearest.part}: {nearest.reason}" if nearest is not None else "does not fit"
+    if nearest is None:
+        return "does not fit"
+    # What stands already has no number of its own to be named by.
+    return (
+        f"does not fit: {nearest.reason}" if ":" in nearest.part else f"does not fit: {nearest.part}: {nearest.reason}"
+    )

@@ -18,6 +18,7 @@ from hwsched.exchange.problems import FileProblem, InputRejected
 from hwsched.exchange.second_reader import Sheets, read_again, read_old_again, read_otherwise
 from hwsched.exchange.survey.text_table import TextError, read_table
 from hwsched.exchange.workbook import MOST_CELLS, Looks, NotReadableError, open_book
+from hwsched.stopping import ask_stop
 
 Rows = list[list[object]]
 _SHEETS: Final = (".xlsx", ".xlsm")
@@ -141,7 +142,9 @@ def _sheets_of(path: Path, named: str | None) -> list[Grid]:
         # What a person hid is seldom meant to be read: lists of words, an older state.
         if sheet in book.hidden and sheet != named:
             continue
+        ask_stop()
         merged = frozenset(((m.first_row, m.first_column), (m.last_row, m.last_column)) for m in book.merged(sheet))
+        ask_stop()
         grids.append(Grid(path.name, sheet, book.rows(sheet), merged, book.doubtful(sheet), book.looks(sheet)))
     return grids
 

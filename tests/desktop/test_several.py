@@ -46,7 +46,7 @@ def many(at_work, qtbot):
     return at_work.several.several
 
 
-def test_one_fact_of_many_is_edited_by_mouse_and_taken_back_by_one_undo(at_work, qtbot, many):
+def test_one_fact_of_many_is_edited_by_mouse_and_taken_back_by_one_undo_and_two_are_compared(at_work, qtbot, many):
     form, proposal = many.form, many.proposal
     assert many.title.text() == f"{len(MARKS)} openings"
     before = held(at_work, "undercut_mm")
@@ -71,6 +71,21 @@ def test_one_fact_of_many_is_edited_by_mouse_and_taken_back_by_one_undo(at_work,
     at_work.history.act_undo.trigger()
     idle(qtbot, at_work)
     assert held(at_work, "undercut_mm") == before
+    # Two of them are laid beside one another, and one is shown as itself.
+    choose(at_work, "M004", "M116")
+    several = at_work.several.several
+    assert several.title.text() == "M004 and M116"
+    assert several.pages.currentWidget() is several.compare
+    table = several.compare.table
+    marks = [table.item(row, 0).text() for row in range(table.rowCount())]
+    differ = marks.count("≠")
+    assert 0 < differ < len(marks)
+    assert marks[:differ] == ["≠"] * differ
+    qtbot.mouseClick(several.compare.only, LEFT, pos=several.compare.only.rect().center() / 8)
+    qtbot.keyClick(several.compare.only, KEY.Key_Space) if not several.compare.only.isChecked() else None
+    assert table.rowCount() == differ
+    choose(at_work, "M004")
+    assert at_work.inspected.currentWidget() is at_work.sheet
 
 
 def test_the_same_by_keys_and_mixed_values_are_left_alone(at_work, qtbot, many):
@@ -110,23 +125,6 @@ def test_the_same_by_keys_and_mixed_values_are_left_alone(at_work, qtbot, many):
     idle(qtbot, at_work)
     assert set(held(at_work, "thickness_mm").values()) == {53.975}
     assert form.currentItem().data(1, ATTRIBUTE).name == "thickness_mm"
-
-
-def test_two_are_compared_and_one_is_shown_as_itself(at_work, qtbot):
-    choose(at_work, "M004", "M116")
-    several = at_work.several.several
-    assert several.title.text() == "M004 and M116"
-    assert several.pages.currentWidget() is several.compare
-    table = several.compare.table
-    marks = [table.item(row, 0).text() for row in range(table.rowCount())]
-    differ = marks.count("≠")
-    assert 0 < differ < len(marks)
-    assert marks[:differ] == ["≠"] * differ
-    qtbot.mouseClick(several.compare.only, LEFT, pos=several.compare.only.rect().center() / 8)
-    qtbot.keyClick(several.compare.only, KEY.Key_Space) if not several.compare.only.isChecked() else None
-    assert table.rowCount() == differ
-    choose(at_work, "M004")
-    assert at_work.inspected.currentWidget() is at_work.sheet
 
 
 def test_an_old_step_of_an_opening_is_taken_back_on_its_page_with_its_values_seen(at_work, qtbot):

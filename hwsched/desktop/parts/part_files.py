@@ -1,6 +1,5 @@
 """Pictures and data sheets of the chosen part: attached, shown, opened, taken off."""
 
-from functools import partial
 from pathlib import Path
 
 from PySide6.QtWidgets import QFileDialog
@@ -44,9 +43,12 @@ class PartFiles(FilesPage):
 
     def attach_files(self, paths: list[Path]) -> None:
         """Attach files to the part, each as a step."""
+        for path in paths if self._part else ():
+            self._attach(path)
+
+    def _attach(self, path: Path) -> None:
         workspace, row = self._window.desk.workspace, self._part
-        for path in paths if row else ():
-            self._window.edit(partial(attach, workspace.project, str(PART.name), row, path, who=workspace.who))
+        self._window.edit(lambda: attach(workspace.project, str(PART.name), row, path, who=workspace.who))
 
     def look_at_file(self, attached: Attached) -> None:
         """Write a file out and open it with the program that the system has for it."""

@@ -12,8 +12,12 @@ LENGTH_STYLES = ("fraction", "decimal-inch", "mm")
 """How a project shows its lengths."""
 PREFERENCES = ("cost", "holes", "stock", "preferred")
 """What ranks the alternatives of a fit first."""
-OPENING_VIEWS = ("inside", "key-side", "detail", "section", "edge", "bores", "template")
+OPENING_VIEWS = ("inside", "key-side", "detail", "section", "edge", "bores", "template", "exploded")
 """Drawings of an opening."""
+ALL_VIEWS = "all"
+"""Both faces, edge and section on one sheet."""
+DRAWING_LAYERS = ("stands", "new", "holes", "lead", "keep-outs", "dimensions")
+"""What of a sheet with all views is shown."""
 POWER_VIEWS = ("riser", "wiring", "voltages")
 """Views of what feeds openings: of a building, of an opening (by its mark), of a circuit (as SUPPLY/CIRCUIT)."""
 ROLES = {

@@ -23,6 +23,8 @@ _LONGEST: Final = 40
 class Lines(QTableWidget):
     """A small read-only table.
 
+    Here belongs how lines are shown and chosen; what a key does with one belongs to whoever stands on it.
+
     Parameters
     ----------
     titles : sequence of str

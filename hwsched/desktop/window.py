@@ -26,8 +26,12 @@ from hwsched.desktop.layout_kept import LayoutKept
 from hwsched.desktop.leaving import Leaving
 from hwsched.desktop.menus import Menus
 from hwsched.desktop.opening.fit_actions import FitActions
+from hwsched.desktop.opening.inspected import Inspected
 from hwsched.desktop.opening.opening_actions import OpeningActions
 from hwsched.desktop.opening.opening_sheet import OpeningSheet
+from hwsched.desktop.opening.past_actions import PastActions
+from hwsched.desktop.opening.place_actions import PlaceActions
+from hwsched.desktop.opening.several_actions import SeveralActions
 from hwsched.desktop.parts.parts_actions import PartsActions
 from hwsched.desktop.places import PLACES
 from hwsched.desktop.plain_words import keep_words_plain
@@ -75,6 +79,7 @@ class Window(QMainWindow):
         assert isinstance(place, OpeningsPlace)
         self.openings = place.view
         self.sheet = OpeningSheet()
+        self.inspected = Inspected(self.sheet)
         self.leaving = Leaving(self.frame)
         self.dropping = Dropping(self, self.frame.state)
         self._build_subjects()
@@ -97,6 +102,9 @@ class Window(QMainWindow):
         self.people = PeopleActions(self.frame)
         self.survey = SurveyActions(self.frame)
         self.opening = OpeningActions(self.frame, self.sheet, self.openings.select_one)
+        self.places = PlaceActions(self.frame, self.sheet)
+        self.past = PastActions(self.frame, self.sheet)
+        self.several = SeveralActions(self.frame, self.inspected)
         self.fitting = FitActions(self.frame, in_view)
         self.parts = PartsActions(self.frame)
         self.power = PowerActions(self.frame)
@@ -106,7 +114,7 @@ class Window(QMainWindow):
     def _build_views(self) -> None:
         self.rail = Rail(self.frame)
         self.centre = Centre(self.frame)
-        self.inspector = Inspector(self.sheet)
+        self.inspector = Inspector(self.inspected)
         self.drawer = Drawer(self.frame)
         self.drawer.hide()
         self.column = QSplitter(Qt.Orientation.Vertical)

@@ -24,6 +24,8 @@ class Line:
     fill: Fill = "none"
     name: str = ""
     """What it shows, for tool tips and tests."""
+    about: str = ""
+    """Of which thing it is, so that all of that is known together: an existing item's identifier, UNIT, LEAD ..."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -36,6 +38,7 @@ class Circle:
     pen: Pen = "outline"
     fill: Fill = "none"
     name: str = ""
+    about: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -49,6 +52,7 @@ class Arc:
     end_deg: float
     pen: Pen = "thin"
     name: str = ""
+    about: str = ""
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,6 +86,7 @@ class Callout:
     room: tuple[float, float] = (0.0, 0.0)
     """Width and height about the point in which the words may stand [mm of the thing drawn]."""
     role: TextRole = "small"
+    about: str = ""
 
 
 @dataclass(frozen=True, slots=True)

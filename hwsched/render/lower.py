@@ -157,7 +157,13 @@ class _Sheet:
                 self.cover(x + across * cos - up * sin, y + across * sin + up * cos)
 
 
-def lower(drawing: Drawing, scale: float, letters_mm: float = 0.0, narrow: bool = False) -> OnPaper:
+def lower(
+    drawing: Drawing,
+    scale: float,
+    letters_mm: float = 0.0,
+    narrow: bool = False,
+    within: tuple[float, float, float, float] | None = None,
+) -> OnPaper:
     """Bring a drawing to paper.
 
     Parameters
@@ -170,6 +176,8 @@ def lower(drawing: Drawing, scale: float, letters_mm: float = 0.0, narrow: bool 
         Least height of capitals [paper mm], for a page that is read at a distance.
     narrow : bool
         Whether its letters are narrow ones.
+    within : tuple of float, optional
+        x0, y0, x1, y1 of what is in sight [mm of the thing drawn]: only what is in it has words, and they stand in it.
 
     Returns
     -------
@@ -199,7 +207,7 @@ def lower(drawing: Drawing, scale: float, letters_mm: float = 0.0, narrow: bool 
                 sheet.cover(x + radius * math.cos(turn), y + radius * math.sin(turn))
         else:
             callouts.append(shape)
-    _callouts(callouts, sheet)
+    _callouts(callouts, sheet, within)
     return OnPaper(tuple(sheet.found), (sheet.x0, sheet.y0, sheet.x1, sheet.y1), scale)
 
 
@@ -281,8 +289,11 @@ def _dimension(shape: Dimension, sheet: _Sheet) -> None:
     sheet.letters(mx, my, shape.text, "dimension", "centre", math.degrees(turn))
 
 
-def _callouts(callouts: list[Callout], sheet: _Sheet) -> None:
+def _callouts(callouts: list[Callout], sheet: _Sheet, within: tuple[float, float, float, float] | None = None) -> None:
     scale = sheet.scale
+    if within is not None:
+        x0, y0, x1, y1 = within
+        callouts = [each for each in callouts if x0 <= each.x <= x1 and y0 <= each.y <= y1]
     columns: dict[str, list[Callout]] = {"left": [], "right": []}
     for callout in callouts:
         height = sheet.height(callout.role)
@@ -297,6 +308,10 @@ def _callouts(callouts: list[Callout], sheet: _Sheet) -> None:
             columns[callout.side].append(callout)
     # Both columns' places are taken before either is drawn, so that one does not push the other.
     places = {"left": sheet.x0 - _COLUMN_GAP_MM, "right": sheet.x1 + _COLUMN_GAP_MM}
+    if within is not None:
+        room = (_NARROW_COLUMN_MM if sheet.narrow else _COLUMN_WIDTH_MM) + _COLUMN_GAP_MM
+        places["left"] = max(places["left"], within[0] * scale + room)
+        places["right"] = min(places["right"], within[2] * scale - room)
     for side, members in columns.items():
         _column(members, sheet, places[side], -1.0 if side == "left" else 1.0)
 

@@ -30,14 +30,18 @@ def render_svg(drawing: Drawing, scale: float = 1 / 20, look: Look = LIGHT) -> s
     str
         A complete document; names of what is shown stand in ``title`` elements.
     """
-    view = lower(drawing, scale)
+    return svg_of(lower(drawing, scale), drawing.title, look)
+
+
+def svg_of(view: OnPaper, title: str, look: Look = LIGHT) -> str:
+    """Write what was brought to paper as SVG."""
     x0, y0, x1, y1 = view.extent
     wide, tall = x1 - x0 + 2 * _MARGIN_MM, y1 - y0 + 2 * _MARGIN_MM
     left, top = x0 - _MARGIN_MM, -y1 - _MARGIN_MM
     parts = [
         f'<svg xmlns="http://www.w3.org/2000/svg" width="{wide:.2f}mm" height="{tall:.2f}mm" '
         f'viewBox="{left:.3f} {top:.3f} {wide:.3f} {tall:.3f}" font-family="DejaVu Sans, sans-serif">',
-        f"<title>{escape(printable(drawing.title))}</title>",
+        f"<title>{escape(printable(title))}</title>",
         f'<rect x="{left:.3f}" y="{top:.3f}" width="{wide:.3f}" height="{tall:.3f}" fill="{_hex(look.ground)}"/>',
         *_shapes(view, look),
         "</svg>",

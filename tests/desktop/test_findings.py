@@ -69,7 +69,7 @@ def test_a_waived_finding_stays_marked_counted_and_comes_back(at_work, qtbot):
     assert page.table.item(row, 0).text() == "note, waived"
     assert "grinder on site" in page.table.item(row, 1).text()
     assert page.table.item(row, 0).font().italic()
-    assert at_work.sheet.pages.tabText(3) == f"Findings {total - 1} + 1 waived"
+    assert at_work.sheet.pages.tabText(4) == f"Findings {total - 1} + 1 waived"
     shown = at_work.openings.register.row_of_id(at_work.frame.state.chosen)
     assert "1 waived" in at_work.openings.register.data(at_work.openings.register.index(shown, 2))
     assert not page.act_waive.isEnabled()
@@ -247,3 +247,43 @@ def test_a_finding_shows_its_rule_and_the_rulebook_switches_and_limits(at_work, 
     assert settings_of(at_work.frame.state.workspace.project).limits == {"trim-clear.clearance_mm": 9.0}
     assert book.limits["clearance_mm"].text() == "9"
     book.close()
+
+
+def test_another_part_is_chosen_among_candidates_by_keys_and_by_mouse(at_work, qtbot):
+    choose(at_work, "M004")
+    at_work.activateWindow()
+    sheet, pane = at_work.sheet, at_work.sheet.candidates
+    sheet.pages.setCurrentWidget(sheet.parts_and_candidates)
+
+    def try_cylinder():
+        row = next(n for n in range(sheet.parts.rowCount()) if sheet.parts.item(n, 0).text() == "cylinder")
+        at = sheet.parts.visualItemRect(sheet.parts.item(row, 1)).center()
+        qtbot.mouseClick(sheet.parts.viewport(), Qt.MouseButton.LeftButton, pos=at)
+        qtbot.mouseDClick(sheet.parts.viewport(), Qt.MouseButton.LeftButton, pos=at)
+        idle(qtbot, at_work)
+        assert pane.isVisible()
+
+    def chosen():
+        fit = checked_of(at_work, "M004").fit
+        return next((p.part, p.source) for p in fit.parts if p.role == "cylinder") if fit else None
+
+    before = chosen()
+    try_cylinder()
+    words = [pane.table.item(row, 0).text() for row in range(pane.table.rowCount())]
+    assert words[0] in ("now", "fits")
+    assert words[-1] == "does not fit"
+    assert "mm) off" in pane.table.item(pane.table.rowCount() - 1, 2).text()
+    row = words.index("fits")
+    for _ in range(row):
+        qtbot.keyClick(pane.table, Qt.Key.Key_Down)
+    wanted = pane.table.item(row, 1).text().split("\n")[0]
+    qtbot.keyClick(pane.table, Qt.Key.Key_Return)
+    idle(qtbot, at_work)
+    assert (wanted, "by-hand") in {(c.part, c.source) for c in checked_of(at_work, "M004").given.chosen}
+    assert not pane.isVisible()
+    at_work.frame.state.show_again()
+    try_cylinder()
+    qtbot.mouseClick(pane.release, Qt.MouseButton.LeftButton)
+    idle(qtbot, at_work)
+    assert not checked_of(at_work, "M004").given.chosen
+    assert chosen() == before

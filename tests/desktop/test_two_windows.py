@@ -186,8 +186,8 @@ def test_a_choice_and_the_unit_s_place_carry_what_was_shown(qtbot, windows):
     assert f"now:\t{units[0]} (ann, " in told
     qtbot.mouseClick(ben.frame.telling.asked.theirs, Qt.MouseButton.LeftButton)
     assert [choice.part for choice in checked_of(ben, "M004").given.chosen if choice.role == "unit"] == [units[0]]
-    ann.opening.release_unit()
-    ben.opening.release_unit()
+    ann.places.release_unit()
+    ben.places.release_unit()
     assert not ben.frame.telling.asked.isVisible()
 
 

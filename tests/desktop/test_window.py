@@ -191,12 +191,15 @@ def drag(qtbot, window, right_mm, up_mm):
 
     view = window.sheet.view
     view.grab()
-    page, (left, top) = view._lowered[0], view._origins[0]
-    unit = next(shape for shape in page.primitives if getattr(shape, "name", "") == "unit")
-    x = sum(point[0] for point in unit.points) / len(unit.points)
-    y = sum(point[1] for point in unit.points) / len(unit.points)
-    start = QPoint(round(left + x * view._factor), round(top - y * view._factor))
-    px = view._factor * page.scale
+    # From near, since from afar a pixel is many millimetres.
+    QTest.mouseDClick(
+        view,
+        Qt.MouseButton.LeftButton,
+        Qt.KeyboardModifier.NoModifier,
+        view.place_of("unit", "inside").toPoint(),
+    )
+    start = view.place_of("unit", "inside").toPoint()
+    px = view.camera.factor
     end = start + QPoint(round(right_mm * px), round(-up_mm * px))
     QTest.mousePress(view, Qt.MouseButton.LeftButton, Qt.KeyboardModifier.NoModifier, start)
     QTest.mouseMove(view, end)

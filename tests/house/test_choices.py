@@ -7,6 +7,7 @@ from hwsched.calc import LINES as CALCULATOR_LINES
 from hwsched.calc.calculators import CALCULATORS
 from hwsched.documents import LINES as DOCUMENT_LINES
 from hwsched.documents.documents import DOCUMENTS
+from hwsched.drawings.layers import LAYERS
 from hwsched.model.roles import ROLES
 from hwsched.operations.opening.drawing_views import VIEWS
 from hwsched.operations.release.issued_documents import TEMPLATES
@@ -19,6 +20,7 @@ def test_words_to_choose_from_are_those_that_mean_something():
     assert choices.BARE_UNITS == BARE_UNITS
     assert choices.LENGTH_STYLES == LENGTH_STYLES
     assert tuple(VIEWS) == choices.OPENING_VIEWS
+    assert tuple(LAYERS) == choices.DRAWING_LAYERS
     assert {name: role.does for name, role in ROLES.items()} == choices.ROLES
 
 

@@ -11,6 +11,16 @@ if TYPE_CHECKING:
     import argparse
 
     from hwsched.model.history import ChangeSetInfo
+    from hwsched.operations.opening.past import PastStep
+
+
+class Fact(TypedDict):
+    """A fact that a step changed, as the project shows it."""
+
+    where: str
+    fact: str
+    before: str
+    after: str
 
 
 class Step(TypedDict):
@@ -29,33 +39,48 @@ class Step(TypedDict):
     base: int | None
     device: str | None
     session: str | None
+    facts: list[Fact]
+    """What it changed of the opening that was asked about; empty where none was."""
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
     from hwsched.cli.session import add_project
 
     add_project(parser)
+    parser.add_argument(
+        "--opening", metavar="MARK", help="only what touched this opening, with each fact before and after"
+    )
     parser.add_argument("--last", type=int, metavar="N", help="only the last N")
 
 
 def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import opened, print_json
     from hwsched.model.time_zone import second_of
+    from hwsched.operations.opening.named_openings import openings_of_marks
+    from hwsched.operations.opening.past import past_of
     from hwsched.operations.project.history import history
 
+    past: dict[int, PastStep] = {}
     with opened(arguments) as project:
         steps = history(project)
+        if arguments.opening:
+            opening = openings_of_marks(project, [arguments.opening])[0]
+            past = {each.number: each for each in past_of(project, opening)}
+            steps = [each for each in steps if each.number in past]
     if arguments.last:
         steps = steps[-arguments.last :]
-    print_json([_step(step) for step in steps])
+    print_json([_step(step, past.get(step.number)) for step in steps])
     if not arguments.json:
         for step in steps:
             undone = " (taken back)" if step.undone else ""
             print(f"{step.number:>5}  {second_of(step.when)}  {step.who:<16} {step.summary}{undone}")
+            for fact in past[step.number].facts if past else ():
+                name = f"{fact.where}: {fact.label}" if fact.label else fact.where
+                print(f"{'':>7}{name}: {fact.before} -> {fact.after}")
     return DONE
 
 
-def _step(held: ChangeSetInfo) -> Step:
+def _step(held: ChangeSetInfo, past: PastStep | None) -> Step:
     return {
         "number": held.number,
         "when": held.when,
@@ -70,6 +95,10 @@ def _step(held: ChangeSetInfo) -> Step:
         "base": held.base,
         "device": held.device,
         "session": held.session,
+        "facts": [
+            {"where": each.where, "fact": each.label, "before": each.before, "after": each.after}
+            for each in (past.facts if past is not None else ())
+        ],
     }
 
 

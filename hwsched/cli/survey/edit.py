@@ -1,4 +1,4 @@
-"""`hwsched survey edit`: sets one surveyed fact of an opening, or one that it takes from its level or building."""
+"""`hwsched survey edit`: sets one surveyed fact of an opening or of several, or one that it takes from its level."""
 
 from __future__ import annotations
 
@@ -45,6 +45,13 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     parser.add_argument("fact", help="such as hand, thickness_mm, or a field of the project's own")
     parser.add_argument("value", help="as typed in a survey; empty text means unknown")
     parser.add_argument(
+        "--also",
+        action="append",
+        default=[],
+        metavar="MARK",
+        help="set it at this opening too, in the same step; repeatable",
+    )
+    parser.add_argument(
         "--was",
         metavar="OLD",
         help="write only where the fact holds this (an equal length or word; empty text means unknown), or the value "
@@ -53,17 +60,26 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 
 def _run(arguments: argparse.Namespace) -> int:
-    from hwsched.cli.session import opened, print_json, step_of, tell_step, who
+    from hwsched.cli.session import opened, print_json, step_of, tell_step, who, wrong_usage
     from hwsched.model.errors import ConflictError
     from hwsched.operations.opening.named_openings import row_of
+    from hwsched.operations.survey.many_facts import FactEdit, edit_many
     from hwsched.operations.survey.typed_values import type_in
 
+    if arguments.also and arguments.was is not None:
+        return wrong_usage("--was is asked of one opening; leave --also out")
     with opened(arguments) as project:
-        entity, row = row_of(project, arguments.mark, arguments.where)
+        marks = dict.fromkeys((arguments.mark, *arguments.also))
+        rows = dict.fromkeys(row_of(project, mark, arguments.where) for mark in marks)
         try:
-            changes = type_in(
-                project, entity, row, arguments.fact, arguments.value, who=who(arguments), was=arguments.was
-            )
+            if len(rows) == 1:
+                ((entity, row),) = rows
+                changes = type_in(
+                    project, entity, row, arguments.fact, arguments.value, who=who(arguments), was=arguments.was
+                )
+            else:
+                edits = [FactEdit(entity, row, arguments.fact, arguments.value) for entity, row in rows]
+                changes = edit_many(project, edits, who=who(arguments))
         except ConflictError as conflict:
             print_json({"marks": [], "conflicts": [_conflict(clash) for clash in conflict.clashes]})
             raise

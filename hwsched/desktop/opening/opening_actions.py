@@ -1,27 +1,24 @@
-"""One opening by hand in the main window: facts, parts, the unit's place, pieces, adding and removing."""
+"""One opening by hand in the main window: facts, parts, pieces, adding and removing."""
 
 from collections.abc import Callable, Sequence
 
 from PySide6.QtWidgets import QInputDialog, QMessageBox
 
 from hwsched.desktop.frame import Frame
+from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.opening.opening_sheet import OpeningSheet
 from hwsched.desktop.subject import Subject
 from hwsched.model.errors import ChangeError, DuplicateValueError, ValueRefusedError
 from hwsched.operations.changes import Changes
-from hwsched.operations.findings.checking import Checked
-from hwsched.operations.opening.hand_choices import choose_part, place_unit, release_part, release_unit
-from hwsched.operations.opening.named_openings import parts_like
+from hwsched.operations.opening.candidates import Candidate, candidates
+from hwsched.operations.opening.hand_choices import choose_part, release_part
 from hwsched.operations.opening.pieces import pieces_on_record, record_piece
-from hwsched.operations.opening.trial_placement import against_place, with_unit_at
 from hwsched.operations.survey.editing import add_item, add_opening, remove_openings
 from hwsched.operations.survey.retiring import retire_openings
 from hwsched.operations.survey.typed_values import type_in
-from hwsched.quantities import format_length
 from hwsched.survey import ITEM
 from hwsched.values.piece import Piece
 
-LEAVE_TO_FIT = "(leave it to the fit)"
 _NAMED = 12
 """Marks that a question names."""
 _ONE_STEP = "It is one step, and Undo takes it back."
@@ -67,20 +64,12 @@ class OpeningActions(Subject):
             "openings",
             acts_on="selected",
         )
-        self.act_release = self.action(
-            "Release unit",
-            "Leave the place of the chosen opening's unit to the fit again",
-            self.release_unit,
-            "openings",
-            acts_on="chosen",
-        )
         sheet.edited.connect(self.type_fact)
         sheet.facts.given_up.connect(lambda: self.state.show_again())
         self.state.leaving.connect(sheet.facts.refused.clear)
         sheet.facts.echoed.connect(lambda words: frame.say(words, 0))
         sheet.wants_part.connect(self.ask_part)
-        sheet.unit_dragged.connect(self._on_unit_dragged)
-        sheet.unit_dropped.connect(self.move_unit)
+        sheet.candidates.chosen.connect(self.take_candidate)
         sheet.wants_pieces.connect(self.show_pieces)
         sheet.pieces_page.wants_serial.connect(self.ask_serial)
         sheet.pieces_page.wants_lot.connect(self.ask_lot)
@@ -106,7 +95,7 @@ class OpeningActions(Subject):
         workspace = self.state.workspace
         if workspace is None:
             return
-        project, who, point = workspace.project, workspace.who, self._point()
+        project, who, point = workspace.project, workspace.who, self.sheet.one_of_several()
         seen = self.state.seen_of(opening) if base is None else base
         if part is None:
             self.frame.edit_seen(
@@ -117,83 +106,29 @@ class OpeningActions(Subject):
                 lambda base: choose_part(project, opening, role, part, who=who, base=base, point=point), seen
             )
 
-    def _point(self) -> str | None:
-        """Return the lock point that the sheet shows, where it is one of several."""
-        at = self.sheet.shown_point()
-        return at.given.point.id if at is not None and at.given.point.others else None
-
-    def ask_part(self, role: str, number: str) -> None:
-        """Ask which part of the same kind shall take a role of the chosen opening, or leave it to the fit."""
-        workspace, opening = self.state.workspace, self.state.chosen
-        if workspace is None or opening is None or self.jobs.busy:
+    def ask_part(self, role: str, _number: str = "") -> None:
+        """Show what could take a role of the chosen opening: each part of the catalogue is tried beside the window."""
+        checked, pane, style = self.state.checked, self.sheet.candidates, self.state.style_of_lengths
+        if checked is None or self.jobs.busy:
             return
-        seen = self.state.seen_of(opening)
-        offered = {f"{each}  {text}": each for each, text in parts_like(workspace.project, number)}
-        words = [LEAVE_TO_FIT, *offered]
-        at = next((place for place, word in enumerate(words) if offered.get(word) == number), 0)
-        word, stated = QInputDialog.getItem(
-            self.frame.window, "Choose by hand", f"Part for the role {role}:", words, at, False
-        )
-        if stated:
-            self.choose_part(opening, role, offered.get(word), seen)
+        number = self.sheet.number
 
-    def _on_unit_dragged(self, x_mm: float, y_mm: float) -> None:
-        workspace, checked = self.state.workspace, self.state.checked
-        if workspace is None or checked is None or self.jobs.busy:
-            return
-        tried = with_unit_at(checked, x_mm, y_mm, workspace.checker, workspace.waiver_book(), self.sheet.number)
-        self.sheet.show_tried(tried, self.state.style_of_lengths, self._said_of(tried))
+        def work(progress: Progress, cancelled: Cancelled) -> tuple[Candidate, ...]:
+            return candidates(checked, role, style, number, progress=progress, cancelled=cancelled)
 
-    def _said_of(self, tried: Checked) -> str:
-        style, fit_ = self.state.style_of_lengths, tried.point(self.sheet.number).fit
-        against = against_place(tried)
-        words = ["Does not fit here: " + against[0].message if against else "Fits here"]
-        if fit_ is not None and fit_.cable is not None:
-            words.append(f"lead {format_length(fit_.cable.available_mm - fit_.cable.length_mm, style)} to spare")
-        if fit_ is not None and fit_.placement is not None and fit_.placement.clearances:
-            name, free = fit_.placement.clearances[0]
-            words.append(f"{format_length(free, style)} to {name}" if free >= 0 else f"overlaps {name}")
-        return " · ".join(words)
+        def then(found: tuple[Candidate, ...]) -> None:
+            # Meanwhile another opening may be shown, or this one otherwise.
+            if self.state.checked is checked:
+                pane.show_candidates(role, found, style)
 
-    def move_unit(self, x_mm: float, y_mm: float) -> None:
-        """Place the unit of the chosen opening by hand; a place that does not fit is refused with its reason."""
-        workspace, checked = self.state.workspace, self.state.checked
-        if workspace is None or checked is None or self.jobs.busy:
-            return
-        tried = with_unit_at(checked, x_mm, y_mm, workspace.checker, workspace.waiver_book(), self.sheet.number)
-        against = against_place(tried)
-        fit = tried.point(self.sheet.number).fit
-        place = fit.placement if fit is not None else None
-        if against or place is None:
-            self.state.show_again()
-            reason = against[0].message if against else "There is no place for the unit here."
-            self.sheet.state.setText(f"Refused, the unit stays where it was: {reason}")
-            return
-        self.frame.edit_seen(
-            lambda base: place_unit(
-                workspace.project,
-                checked.given.opening.id,
-                leaf=place.leaf,
-                face=place.face,
-                pattern=place.pattern,
-                x_mm=round(x_mm, 2),
-                y_mm=round(y_mm, 2),
-                who=workspace.who,
-                point=self._point(),
-                base=base,
-            ),
-            checked.base,
-        )
+        pane.wait_for(role)
+        self.jobs.run(f"Trying parts as {role}", work, then)
 
-    def release_unit(self) -> None:
-        """Leave the place of the chosen opening's unit to the fit again."""
-        workspace, opening = self.state.workspace, self.state.chosen
-        if workspace is not None and opening is not None and not self.jobs.busy:
-            point = self._point()
-            self.frame.edit_seen(
-                lambda base: release_unit(workspace.project, opening, who=workspace.who, base=base, point=point),
-                self.state.seen_of(opening),
-            )
+    def take_candidate(self, role: str, part: str) -> None:
+        """Choose what was touched among the candidates; empty leaves the role to the fit."""
+        if self.state.chosen is not None and not self.jobs.busy:
+            self.sheet.candidates.close_up()
+            self.choose_part(self.state.chosen, role, part or None)
 
     def show_pieces(self) -> None:
         """Fill the sheet's page of pieces."""

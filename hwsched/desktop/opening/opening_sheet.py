@@ -5,7 +5,12 @@ from collections.abc import Mapping, Sequence
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QLabel, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
-from hwsched.desktop.drawing_view import DrawingView
+from hwsched.desktop.opening.assembly_page import AssemblyPage
+from hwsched.desktop.opening.candidates_pane import CandidatesPane
+from hwsched.desktop.opening.drawing_move import Move
+from hwsched.desktop.opening.drawing_page import DrawingPage
+from hwsched.desktop.opening.opening_scene import cost_words, item_centre, scene_of, stands_at, unit_corner
+from hwsched.desktop.opening.past_page import PastPage
 from hwsched.desktop.opening.pieces_page import PiecesPage
 from hwsched.desktop.opening.sheet_pages import FindingsPage, HolesPage, PartsPage, RefusedPage
 from hwsched.desktop.parts.set_book import OpeningSet
@@ -13,12 +18,11 @@ from hwsched.desktop.release.files_page import FilesPage
 from hwsched.desktop.survey.facts_form import FactsForm
 from hwsched.desktop.survey.register import state_of
 from hwsched.desktop.tokens import font
-from hwsched.drawings import elevation
-from hwsched.drawings.handing import lock_edge_left
+from hwsched.drawings.layers import UNIT
 from hwsched.operations.findings.checking import Checked
+from hwsched.operations.opening.trial_placement import place_costs
 from hwsched.operations.release.attachments import Attached
 from hwsched.quantities import LengthStyle, format_length
-from hwsched.rules.reading import leaf_hand
 from hwsched.values import Fit, PointFit
 from hwsched.values.standing import WHY
 
@@ -30,6 +34,10 @@ class OpeningSheet(QWidget):
     unit_dragged = Signal(float, float)
     """New lower left corner of the unit's plate while it is dragged, in leaf coordinates [mm]."""
     unit_dropped = Signal(float, float)
+    item_dropped = Signal(str, float, float)
+    """An existing item, and where its middle is brought, from the lock edge and above the floor [mm]."""
+    place_typed = Signal(str, str, str)
+    """A thing, and its place as typed: from the lock edge, above the floor."""
     wants_part = Signal(str, str)
     """Role and catalogue number of the part that a person wants to choose otherwise."""
     wants_pieces = Signal()
@@ -46,11 +54,13 @@ class OpeningSheet(QWidget):
         self.point_box = QComboBox()
         self.point_box.setToolTip("Which lock point of the opening is shown; parts and place are chosen for it")
         self.point_box.activated.connect(lambda _index: self._show())
-        self.view = DrawingView()
-        self.view.set_movable("unit")
-        self.view.dragged.connect(self._on_dragged)
-        self.view.dropped.connect(self._on_dropped)
+        self.drawing = DrawingPage()
+        self.view = self.drawing.view
+        self.view.moving.connect(self._on_moving)
+        self.view.moved.connect(self._on_moved)
         self.view.taken_back.connect(self._show_as_it_is)
+        self.drawing.state.chose.connect(self._on_chose)
+        self.drawing.form.typed.connect(self._on_typed)
         self._checked: Checked | None = None
         self._style: LengthStyle = "fraction"
         self.facts = FactsForm()
@@ -61,35 +71,38 @@ class OpeningSheet(QWidget):
         self.findings_page, self.refused_page = FindingsPage(), RefusedPage()
         self.pieces_page = PiecesPage()
         self.files_page = FilesPage()
+        self.past_page = PastPage()
+        self.assembly_page = AssemblyPage()
         self.parts, self.holes = self.parts_page.table, self.holes_page.table
         self.findings, self.refused = self.findings_page.table, self.refused_page.table
         self.parts_page.wants_part.connect(self.wants_part)
+        self.candidates = CandidatesPane()
+        self.parts_and_candidates = QSplitter(Qt.Orientation.Vertical)
+        self.parts_and_candidates.addWidget(self.parts_page)
+        self.parts_and_candidates.addWidget(self.candidates)
         self.view.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
         self.view.addAction(self.parts_page.act_place)
         self.pages = QTabWidget()
         for page, name in (
+            (self.drawing, "Drawing"),
             (self.facts, "Survey"),
-            (self.parts_page, "Parts"),
+            (self.parts_and_candidates, "Parts"),
             (self.holes_page, "Holes"),
             (self.findings_page, "Findings"),
             (self.refused_page, "Refused"),
             (self.pieces_page, "Pieces"),
             (self.files_page, "Files"),
+            (self.past_page, "History"),
+            (self.assembly_page, "Assembly"),
         ):
             self.pages.addTab(page, name)
-        self.pages.currentChanged.connect(lambda _index: self._ask_pieces())
-        split = QSplitter(Qt.Orientation.Vertical)
-        split.addWidget(self.view)
-        split.addWidget(self.pages)
-        split.setSizes([340, 340])
-        split.setStretchFactor(0, 3)
-        split.setStretchFactor(1, 2)
+        self.pages.currentChanged.connect(lambda _index: self._fill_page())
         layout = QVBoxLayout(self)
         layout.setContentsMargins(6, 6, 6, 6)
         layout.addWidget(self.title)
         layout.addWidget(self.state)
         layout.addWidget(self.point_box)
-        layout.addWidget(split, 1)
+        layout.addWidget(self.pages, 1)
         self._opening = ""
         self.show_opening(None, "fraction")
 
@@ -108,14 +121,14 @@ class OpeningSheet(QWidget):
         """Show where a dragged unit would stand, and what would follow."""
         self.state.setText(words)
         self._show_findings(tried)
-        self._draw(tried, style)
+        self._draw(tried, style, moving=True)
+        form = self.drawing.form
+        before = place_costs(self._checked, self.number) if self._checked is not None else None
+        form.say(words)
+        form.show_costs(cost_words(place_costs(tried, self.number), before, style))
 
-    def _draw(self, checked: Checked, style: LengthStyle) -> None:
-        at = checked.shown(self.number)
-        every = [checked.shown(each.given.point.number) for each in checked.points]
-        beside = [each for each in every if each.given.point != at.given.point]
-        fit = at.fit or Fit("to-measure")
-        self.view.show_drawings([elevation(at.given, fit, face, style, beside=beside) for face in ("inside", "key")])
+    def _draw(self, checked: Checked, style: LengthStyle, *, moving: bool = False) -> None:
+        self.drawing.show_scene(*scene_of(checked, self.number, style), style, moving=moving)
 
     @property
     def number(self) -> int:
@@ -125,6 +138,11 @@ class OpeningSheet(QWidget):
     def shown_point(self) -> PointFit | None:
         """Return the lock point that is shown."""
         return self._checked.point(self.number) if self._checked is not None else None
+
+    def one_of_several(self) -> str | None:
+        """Return the lock point that is shown, where it is one of several."""
+        at = self.shown_point()
+        return at.given.point.id if at is not None and at.given.point.others else None
 
     def _offer_points(self, checked: Checked | None) -> None:
         """List the lock points of an opening; the one that was shown stays where it is the same opening."""
@@ -138,48 +156,78 @@ class OpeningSheet(QWidget):
         self.point_box.setCurrentIndex(max(self.point_box.findData(before), 0) if same else 0)
         self.point_box.setVisible(checked is not None and len(checked.points) > 1)
 
-    def _ask_pieces(self) -> None:
+    def _fill_page(self) -> None:
         if self.pages.currentWidget() is self.pieces_page:
             self.wants_pieces.emit()
+        elif self.pages.currentWidget() is self.assembly_page and self._checked is not None:
+            at = self._checked.shown(self.number)
+            self.assembly_page.show_fit(at.given, at.fit or Fit("to-measure"))
 
     def _show_findings(self, checked: Checked) -> None:
         self.findings_page.show_findings(checked.findings)
 
-    def _on_dragged(self, right: float, up: float) -> None:
-        corner = self._corner(right, up)
+    def _on_moving(self, move: Move) -> None:
+        at = self.shown_point()
+        corner = unit_corner(at, move) if at is not None and move.thing == UNIT else None
         if corner is not None:
             self.unit_dragged.emit(*corner)
+            self._show_place(*corner)
+        elif at is not None and (centre := item_centre(at, move)) is not None:
+            self._show_place(*centre)
+            self.drawing.form.say(move.words())
 
-    def _on_dropped(self, right: float, up: float) -> None:
-        corner = self._corner(right, up)
-        if corner is not None:
+    def _on_moved(self, move: Move) -> None:
+        at = self.shown_point()
+        if at is None:
+            return
+        corner, centre = unit_corner(at, move), item_centre(at, move)
+        if move.thing == UNIT and corner is not None:
             self.unit_dropped.emit(*corner)
+        elif centre is not None:
+            self.item_dropped.emit(move.thing, *centre)
+
+    def _on_typed(self, across: str, up: str) -> None:
+        self.place_typed.emit(self.drawing.state.chosen, across, up)
+
+    def _show_place(self, x_mm: float, y_mm: float) -> None:
+        self.drawing.form.show_place(format_length(x_mm, self._style), format_length(y_mm, self._style))
+
+    def _on_chose(self, thing: str) -> None:
+        self.drawing.form.forget_typing()
+        self._show_numbers(thing)
+
+    def _show_numbers(self, thing: str) -> None:
+        """Show the place of what is chosen, and what it costs."""
+        form, at = self.drawing.form, self.shown_point()
+        where = stands_at(at, thing) if at is not None and thing else None
+        if where is not None:
+            self._show_place(*where)
+        costs = self._checked is not None and thing == UNIT and where is not None
+        form.show_costs(
+            cost_words(place_costs(self._checked, self.number), None, self._style)
+            if costs and self._checked is not None
+            else ""
+        )
 
     def _show_as_it_is(self) -> None:
         if self._checked is not None:
             self._show_findings(self._checked)
             self._show()
 
-    def _corner(self, right: float, up: float) -> tuple[float, float] | None:
-        at = self.shown_point()
-        place = at.fit.placement if at is not None and at.fit is not None else None
-        hand = leaf_hand(at.given) if at is not None else None
-        if place is None or hand is None or place.face != "inside":
-            return None
-        # Seen from the inside x runs from the lock edge to the right or to the left, as the hand has it.
-        sign = 1.0 if lock_edge_left(hand, "inside") else -1.0
-        return place.x_mm + sign * right, place.y_mm + up
-
     def show_opening(self, checked: Checked | None, style: LengthStyle) -> None:
         """Show an opening, or what to do to see one."""
+        if checked is not self._checked:
+            # What was tried was tried on what the opening was.
+            self.candidates.close_up()
         self._checked, self._style = checked, style
         self._offer_points(checked)
         self.facts.show_opening(checked, style)
-        self.pages.setVisible(checked is not None)
+        for page in range(self.pages.count()):
+            self.pages.setTabEnabled(page, checked is not None or self.pages.widget(page) is self.drawing)
         if checked is None:
             self.title.setText("No opening chosen")
             self.state.setText("")
-            self.view.show_drawings((), "Choose an opening in the register to see both faces of its leaf.")
+            self.drawing.show_nothing("Choose an opening in the register to see both faces of its leaf.")
             return
         opening = checked.given.opening
         where = " · ".join(word for word in (opening.building, opening.level, opening.room_to) if word)
@@ -197,14 +245,15 @@ class OpeningSheet(QWidget):
         fit = at.fit or Fit("to-measure")
         self.state.setText(_sentence(checked, at, style))
         self._draw(checked, style)
+        self._show_numbers(self.drawing.state.chosen)
         # A hardware set speaks of the first lock point.
         self.parts_page.show_fit(fit, self.sets.get(checked.given.opening.id) if at.given.point.number == 1 else None)
         self.holes_page.show_fit(fit, style)
         refused = self.refused_page.show_fit(fit)
-        titles = ("Survey", f"Parts {len(fit.parts)}", f"Holes {len(fit.holes)}", self.findings_page.title())
+        titles = ("Drawing", "Survey", f"Parts {len(fit.parts)}", f"Holes {len(fit.holes)}", self.findings_page.title())
         for page, text in enumerate((*titles, f"Refused {refused}")):
             self.pages.setTabText(page, text)
-        self._ask_pieces()
+        self._fill_page()
 
 
 def _sentence(checked: Checked, at: PointFit, style: LengthStyle) -> str:

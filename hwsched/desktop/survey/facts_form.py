@@ -22,42 +22,17 @@ from hwsched.desktop.choice_box import UNKNOWN, ChoiceBox, words_of
 from hwsched.desktop.survey.refused_facts import STANDS, RefusedFacts
 from hwsched.desktop.typed import understood
 from hwsched.operations.findings.checking import Checked
+from hwsched.operations.opening.facts_shown import asked_facts, item_facts
 from hwsched.quantities import LengthStyle
-from hwsched.survey import ITEM, LEAF, OPENING, PLACE_ENTITIES, Entity
-from hwsched.survey.asked import OF_KINDS, asked_of, asked_of_lock, decides
-from hwsched.values import Item, Leaf, Opening
-from hwsched.values.lock_points import is_lock
+from hwsched.survey import ITEM, LEAF, OPENING, PLACE_ENTITIES
 
 ATTRIBUTE: Final = int(Qt.ItemDataRole.UserRole)
 _ROW: Final = ATTRIBUTE + 1
 _ENTITY: Final = ATTRIBUTE + 2
-_LOCK_FACTS: Final = frozenset(
-    a.name for a in ITEM.attributes if a.name not in ("kind", "leaf", "face", "x_mm", "y_mm", "width_mm", "height_mm")
-) - {"projection_mm", "disposition", "item_notes"}
 
 _PLACES: Final = {entity.name: entity for entity in PLACE_ENTITIES}
 
 Index = QModelIndex | QPersistentModelIndex
-
-
-def _asked(entity: Entity, values: Any, opening: Opening) -> tuple[Attribute, ...]:
-    """Return the facts that are asked of openings of a form, and what is known besides."""
-    leaf = values if isinstance(values, Leaf) else None
-    return tuple(
-        a
-        for a in entity.attributes
-        if (asked_of(a.name, opening.form) and decides(a.name, opening, leaf)) or getattr(values, a.name) is not None
-    )
-
-
-def _of_item(name: str, item: Item, *, locks: bool) -> bool:
-    """Tell whether a fact is one of an existing item of its kind, or is known of it all the same."""
-    kinds = OF_KINDS.get(name)
-    if kinds is not None:
-        return item.kind in kinds or item.kind is None or getattr(item, name) is not None
-    if locks and not asked_of_lock(name, item.lock_form):
-        return getattr(item, name) is not None
-    return locks or name not in _LOCK_FACTS
 
 
 class FactDelegate(QStyledItemDelegate):
@@ -178,7 +153,7 @@ class FactsForm(QTreeWidget):
             return
         given = checked.given
         self._section(
-            "Opening", OPENING.name, given.opening.id, _asked(OPENING, given.opening, given.opening), given.opening
+            "Opening", OPENING.name, given.opening.id, asked_facts(OPENING, given.opening, given.opening), given.opening
         )
         self._own_lines(checked, given.opening.id)
         for place in checked.places:
@@ -188,13 +163,12 @@ class FactsForm(QTreeWidget):
         for leaf in given.leaves:
             word = LEAF.attribute("position").choice(leaf.position or "")
             title = f"Leaf, {word.label.lower()}" if word and leaf.position != "single" else "Leaf"
-            self._section(title, LEAF.name, leaf.id, _asked(LEAF, leaf, given.opening), leaf)
+            self._section(title, LEAF.name, leaf.id, asked_facts(LEAF, leaf, given.opening), leaf)
         kinds = ITEM.attribute("kind")
         for item in given.items:
             word = kinds.choice(item.kind or "")
-            locks = is_lock(item)
-            attributes = tuple(a for a in _asked(ITEM, item, given.opening) if _of_item(a.name, item, locks=locks))
-            self._section(word.label if word else "Existing item", ITEM.name, item.id, attributes, item)
+            facts = item_facts(item, given.opening)
+            self._section(word.label if word else "Existing item", ITEM.name, item.id, facts, item)
             self._own_lines(checked, item.id)
         self.expandAll()
         self._go_to(current)

@@ -7,6 +7,7 @@ from hwsched.attributes.of_parts import CASE_DEPTH_MM, CASE_HEIGHT_MM, DEPTH_MM
 from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.dimensions import stack_horizontal, stack_vertical
 from hwsched.drawings.drawing import Callout, Circle, Drawing, Line, Shape, Text
+from hwsched.drawings.layers import UNIT, hole_thing, of_thing
 from hwsched.drawings.opening.lock_place import LockPlace, case_problem, lock_place
 from hwsched.drawings.opening.symbols import box
 from hwsched.drawings.opening.through_leaf import bore_outline, face_axes, thick_leaf
@@ -122,7 +123,9 @@ def _existing(given: OpeningInput, leaf: Leaf, view: _View, place: LockPlace, lo
     inside, through = place.case_rect(), place.case_across(view.thickness_mm)
     if inside is not None and through is not None:
         x0, x1 = sorted(view.across(z) for z in through)
-        shapes.append(box(Rect(x0, inside.y0, x1, inside.y1), "existing", "existing", "lock case"))
+        shapes += of_thing(
+            [box(Rect(x0, inside.y0, x1, inside.y1), "existing", "existing", "lock case")], place.item.id
+        )
     if positive(place.item.edge_bore_mm):
         shapes.append(
             Circle(view.thickness_mm / 2, place.y_mm, place.item.edge_bore_mm, "existing", "hole", "edge bore")
@@ -136,7 +139,8 @@ def _existing(given: OpeningInput, leaf: Leaf, view: _View, place: LockPlace, lo
             continue
         for face in ("inside", "key"):
             if face_of(item) in (face, "both"):
-                shapes.append(box(_proud(view, face, out, y0, y1), "existing", "existing", item.kind or "other"))
+                there = box(_proud(view, face, out, y0, y1), "existing", "existing", item.kind or "other")
+                shapes += of_thing([there], item.id)
     across = (-8.0, view.thickness_mm + 8.0)
     shapes.append(Line(((across[0], place.y_mm), (across[1], place.y_mm)), "centre", name="cylinder centre line"))
     return shapes
@@ -161,29 +165,32 @@ def _made(given: OpeningInput, fit: Fit, view: _View) -> list[Shape]:
         end = (view.across(axis.end[2]), axis.end[1])
         corners = tuple((view.across(z), y) for z, y in bore_outline(axis, 1))
         if corners:
-            shapes += [Line(corners, "hidden", True, name=axis.hole.name), Line((start, end), "centre")]
+            drawn = (Line(corners, "hidden", True, name=axis.hole.name), Line((start, end), "centre"))
+            shapes += of_thing(drawn, hole_thing(axis.hole))
     for hole in fit.holes:
         if hole.face == "lock-edge" and hole.diameter_mm > 0 and hole.count == 1 and not hole.by_template:
-            shapes.append(Circle(view.across(hole.x_mm), hole.y_mm, hole.diameter_mm, "new", "hole", hole.name))
+            made = Circle(view.across(hole.x_mm), hole.y_mm, hole.diameter_mm, "new", "hole", hole.name)
+            shapes += of_thing([made], hole_thing(hole))
     unit, part = fit.placement, unit_part(given, fit)
     if unit is None:
         return shapes
     label = f"Unit {part.number}" if part is not None else "Unit"
+    stands: list[Shape] = []
     if unit.face == "edge":
         x0, x1 = sorted((view.across(unit.x_mm), view.across(unit.x_mm + unit.width_mm)))
         rect = Rect(x0, unit.y_mm, x1, unit.y_mm + unit.height_mm)
-        shapes.append(box(rect, "new", "new", "unit pocket"))
-        shapes.append(Callout((x0 + x1) / 2, rect.y1 - 10.0, f"{label}, pocket", "right"))
+        stands.append(box(rect, "new", "new", "unit pocket"))
+        stands.append(Callout((x0 + x1) / 2, rect.y1 - 10.0, f"{label}, pocket", "right"))
     elif unit.face in ("inside", "key"):
         depth = part.number_of(DEPTH_MM) if part is not None else None
         rect = _proud(view, unit.face, depth if positive(depth) else 0.0, unit.y_mm, unit.y_mm + unit.height_mm)
         if positive(depth):
-            shapes.append(box(rect, "new", "new", "unit"))
+            stands.append(box(rect, "new", "new", "unit"))
             side: Literal["left", "right"] = "right" if rect.x1 > view.thickness_mm else "left"
-            shapes.append(Callout((rect.x0 + rect.x1) / 2, (rect.y0 + rect.y1) / 2, label, side))
+            stands.append(Callout((rect.x0 + rect.x1) / 2, (rect.y0 + rect.y1) / 2, label, side))
         else:
-            shapes.append(Line(((rect.x0, rect.y0), (rect.x0, rect.y1)), "new", name="unit, depth unknown"))
-    return shapes
+            stands.append(Line(((rect.x0, rect.y0), (rect.x0, rect.y1)), "new", name="unit, depth unknown"))
+    return [*shapes, *of_thing(stands, UNIT)]
 
 
 def _dimensions(

@@ -3,6 +3,7 @@
 from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.drawing import Callout, Shape
 from hwsched.drawings.handing import Face
+from hwsched.drawings.layers import of_thing
 from hwsched.drawings.opening.face_lock import words_side
 from hwsched.drawings.opening.lock_place import LockPlace
 from hwsched.drawings.opening.symbols import item_shapes
@@ -73,11 +74,11 @@ def existing_items(
             on_sheet = _clipped(on_sheet, region)
         target = kept if remains(item) else gone
         axis_x = leaf.across(place.x_mm) if place is not None and leaf is leaves[0] else None
-        target += item_shapes(item, on_sheet, leaf.toward_hinge, axis_x)
-        target.append(
-            Callout((on_sheet.x0 + on_sheet.x1) / 2, (on_sheet.y0 + on_sheet.y1) / 2, _name(item), words_side(leaf),
-                    (on_sheet.x1 - on_sheet.x0, on_sheet.y1 - on_sheet.y0))
+        words = Callout(
+            (on_sheet.x0 + on_sheet.x1) / 2, (on_sheet.y0 + on_sheet.y1) / 2, _name(item), words_side(leaf),
+            (on_sheet.x1 - on_sheet.x0, on_sheet.y1 - on_sheet.y0),
         )  # fmt: skip
+        target += of_thing((*item_shapes(item, on_sheet, leaf.toward_hinge, axis_x), words), item.id)
     return gone, kept, notes
 
 

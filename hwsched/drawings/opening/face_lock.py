@@ -6,6 +6,7 @@ from hwsched.attributes.of_parts import CASE_HEIGHT_MM, CASE_WIDTH_MM
 from hwsched.calc.opening.placement import KeepOut, Rect
 from hwsched.drawings.drawing import Callout, Circle, Line, Shape
 from hwsched.drawings.handing import Face
+from hwsched.drawings.layers import LOCK, of_thing
 from hwsched.drawings.opening.lock_place import LockPlace, face_diameter
 from hwsched.drawings.opening.symbols import box, euro_outline
 from hwsched.drawings.sheet import LeafOnSheet
@@ -40,6 +41,7 @@ def lock_shapes(
     """Draw the lock's case, bore and centre lines, and the new cylinder or lock as it is seen on this face."""
     x, y = leaf.across(place.x_mm), place.y_mm
     shapes: list[Shape] = []
+    fresh: list[Shape] = []
     inside = place.case_rect()
     if inside is not None:
         x0, x1 = sorted((leaf.across(inside.x0), leaf.across(inside.x1)))
@@ -54,15 +56,16 @@ def lock_shapes(
     seen = part is not None and (face == "key" or part.kind == "bored-lever-lock")
     if part is not None and seen:
         if diameter is not None:
-            shapes.append(Circle(x, y, diameter, "new", "new", part.kind))
+            fresh.append(Circle(x, y, diameter, "new", "new", part.kind))
         elif part.kind == "gate-lock":
-            shapes += _gate_case(part, x, y)
+            fresh += _gate_case(part, x, y)
         elif part.kind == "euro-cylinder":
-            shapes += euro_outline(x, y)
-        shapes.append(Callout(x, y, f"New {part.kind.replace('-', ' ')} {part.number}", words_side(leaf)))
+            fresh += euro_outline(x, y)
+        fresh.append(Callout(x, y, f"New {part.kind.replace('-', ' ')} {part.number}", words_side(leaf)))
     reach = 55.0
-    shapes += [
+    return [
+        *of_thing(shapes, place.item.id),
+        *of_thing(fresh, LOCK),
         Line(((leaf.lock_edge, y), (x + leaf.toward_hinge * reach, y)), "centre", name="cylinder centre line"),
         Line(((x, y - reach), (x, y + reach)), "centre", name="backset line"),
     ]
-    return shapes

@@ -6,6 +6,7 @@ from hwsched.attributes.of_parts import POCKET_DEPTH_MM
 from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.drawing import Callout, Circle, Line, Shape
 from hwsched.drawings.handing import Face
+from hwsched.drawings.layers import LEAD, UNIT, hole_thing, of_thing
 from hwsched.drawings.opening.hole_words import direction_words, size_words
 from hwsched.drawings.opening.symbols import box
 from hwsched.drawings.opening.through_leaf import face_axes
@@ -21,7 +22,7 @@ def new_work(
 ) -> tuple[list[Shape], list[str]]:
     """Draw unit, holes and cable as a face shows them; what is on the other face or inside is hidden lines."""
     notes: list[str] = []
-    shapes = _unit(given, fit, face, leaves)
+    shapes = of_thing(_unit(given, fit, face, leaves), UNIT)
     for hole in sorted(fit.holes, key=lambda h: h.order):
         leaf = _on(leaves, hole.leaf)
         if leaf is None or hole.face not in ("inside", "key"):
@@ -30,12 +31,12 @@ def new_work(
             if hole.face == face:
                 notes.append(f"{hole.name} ({size_words(hole, style)}): marked from the part itself.")
             continue
-        shapes += _hole(hole, face, leaf, style)
+        shapes += of_thing(_hole(hole, face, leaf, style), hole_thing(hole))
     if fit.cable is not None and len(fit.cable.points_mm) > 1:
         leaf = _on(leaves, fit.placement.leaf if fit.placement else "") or leaves[0]
         points = tuple((leaf.across(x), y) for x, y, _ in fit.cable.points_mm)
         if all(known(value) for point in points for value in point):
-            shapes.append(Line(points, "hidden", name="cable"))
+            shapes.append(Line(points, "hidden", name="cable", about=LEAD))
     return shapes, notes
 
 

@@ -1,10 +1,13 @@
 """Horizontal section through the lock at the cylinder's height, seen from above: key side below, inside above."""
 
+from typing import Literal
+
 from hwsched.attributes.of_parts import DEPTH_MM
 from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.dimensions import stack_horizontal, stack_vertical
 from hwsched.drawings.drawing import Callout, Drawing, Fill, Line, Shape, Text
 from hwsched.drawings.handing import lock_edge_left
+from hwsched.drawings.layers import LEAD, LOCK, UNIT, hole_thing, of_thing
 from hwsched.drawings.opening.cylinder_section import Cut, cylinder_shapes
 from hwsched.drawings.opening.lock_place import LockPlace, case_problem, lock_place
 from hwsched.drawings.opening.symbols import box
@@ -58,14 +61,14 @@ def section(given: OpeningInput, fit: Fit, length_style: LengthStyle = "fraction
     if inside is not None and through is not None:
         x0, x1 = sorted((0.0, way * inside.x1))
         fill: Fill = "hole" if place.in_leaf else "existing"
-        shapes.append(box(Rect(x0, -through[1], x1, -through[0]), "existing", fill, "lock case"))
+        shapes += of_thing([box(Rect(x0, -through[1], x1, -through[0]), "existing", fill, "lock case")], place.item.id)
     elif place.item.lock_form in (*CASE_IN_LEAF, "rim"):
         notes.append("Lock case not drawn: its size was not surveyed in full.")
-    shapes += _trim(place, way, thick)
+    shapes += of_thing(_trim(place, way, thick), place.item.id)
     part = lock_part(given, fit)
     if part is not None:
         drawn, more = cylinder_shapes(Cut(way * place.x_mm, thick, place.item, part, fit, length_style, way))
-        shapes += drawn
+        shapes += of_thing(drawn, LOCK)
         notes += more
     made, more = _made(given, fit, place, way, thick)
     shapes += made
@@ -135,8 +138,11 @@ def _made(given: OpeningInput, fit: Fit, place: LockPlace, way: float, thick: fl
             continue
         # Only what the plane of the section meets is drawn as cut; the rest would be looked for at the wrong height.
         cut = abs(axis.start[1] - place.y_mm) <= axis.hole.diameter_mm / 2
-        shapes.append(Line(corners, "new" if cut else "hidden", True, "hole" if cut else "none", axis.hole.name))
-        shapes.append(Line(((way * ax, -az), (way * bx, -bz)), "centre"))
+        drawn = (
+            Line(corners, "new" if cut else "hidden", True, "hole" if cut else "none", axis.hole.name),
+            Line(((way * ax, -az), (way * bx, -bz)), "centre"),
+        )
+        shapes += of_thing(drawn, hole_thing(axis.hole))
     unit, part = fit.placement, unit_part(given, fit)
     if unit is not None and unit.face in ("inside", "key"):
         depth = part.number_of(DEPTH_MM) if part is not None else None
@@ -145,16 +151,14 @@ def _made(given: OpeningInput, fit: Fit, place: LockPlace, way: float, thick: fl
             x0, x1 = sorted((way * unit.x_mm, way * (unit.x_mm + unit.width_mm)))
             low = 0.0 if unit.face == "inside" else -thick - depth
             cut = unit.y_mm <= place.y_mm <= unit.y_mm + unit.height_mm
-            shapes.append(
-                box(Rect(x0, low, x1, low + depth), "new" if cut else "hidden", "new" if cut else "none", "unit")
-            )
+            body = box(Rect(x0, low, x1, low + depth), "new" if cut else "hidden", "new" if cut else "none", "unit")
             words = label if cut else f"{label} ({'above' if unit.y_mm > place.y_mm else 'below'} this section)"
-            shapes.append(
-                Callout((x0 + x1) / 2, low + depth * 0.7, words, "left" if way > 0 else "right", (x1 - x0, depth * 0.5))
-            )
+            side: Literal["left", "right"] = "left" if way > 0 else "right"
+            said = Callout((x0 + x1) / 2, low + depth * 0.7, words, side, (x1 - x0, depth * 0.5))
+            shapes += of_thing((body, said), UNIT)
         else:
             notes.append(f"{label} not drawn: needs its depth.")
     if fit.cable is not None and len(fit.cable.points_mm) > 1:
         points = tuple((way * x, -z) for x, _, z in fit.cable.points_mm)
-        shapes.append(Line(points, "hidden", name="cable"))
+        shapes.append(Line(points, "hidden", name="cable", about=LEAD))
     return shapes, notes

@@ -1,12 +1,15 @@
 """Drawing one view of an opening into a file: SVG or PDF, light or dark."""
 
-from collections.abc import Callable, Mapping, Sequence
+from collections.abc import Callable, Collection, Mapping, Sequence
 from pathlib import Path
 from typing import Final
 
-from hwsched.choices import POWER_VIEWS
+from hwsched.choices import ALL_VIEWS, POWER_VIEWS
 from hwsched.drawings import bore_detail, edge_view, elevation, face_detail, section, template
 from hwsched.drawings.drawing import Drawing
+from hwsched.drawings.layers import LAYERS, Layer
+from hwsched.drawings.opening.exploded import exploded
+from hwsched.drawings.opening.scene import View, views_of
 from hwsched.drawings.power.riser import risers
 from hwsched.drawings.power.voltage_plot import voltage_plot
 from hwsched.drawings.power.wiring_sheet import wiring_sheet
@@ -19,8 +22,10 @@ from hwsched.operations.opening.named_openings import openings_of_marks
 from hwsched.operations.power.power_results import opening_levels, power_result
 from hwsched.operations.snapshot import of_one_state
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
+from hwsched.render.scene import Region, Scene, on_paper, stood
+from hwsched.render.scene_pdf import render_scene_pdf
 from hwsched.render.screen import DARK, LIGHT, Look
-from hwsched.render.svg import render_svg
+from hwsched.render.svg import render_svg, svg_of
 from hwsched.render.view_pdf import render_view_pdf
 from hwsched.values import Fit, OpeningInput, PointFit
 from hwsched.writing import UnwritableError, check_ending, is_stream, made_folder, replacing
@@ -36,6 +41,7 @@ VIEWS: Final[Mapping[str, Callable[[OpeningInput, Fit, LengthStyle, _Beside], Dr
     "edge": lambda given, fit, style, _: edge_view(given, fit, style),
     "bores": lambda given, fit, style, _: bore_detail(given, fit, style),
     "template": lambda given, fit, style, _: template(given, fit, "inside", (given.opening.mark,), style),
+    "exploded": lambda given, fit, _, __: exploded(given, fit),
 }
 
 SCALE: Final = 1 / 8
@@ -44,13 +50,24 @@ SCALE: Final = 1 / 8
 
 @of_one_state
 def draw(
-    project: Project, mark: str, view: str, path: Path, *, dark: bool = False, point: str | None = None
+    project: Project,
+    mark: str,
+    view: str,
+    path: Path,
+    *,
+    dark: bool = False,
+    point: str | None = None,
+    layers: Collection[Layer] = tuple(LAYERS),
+    paper: str = "letter",
 ) -> list[Path]:
     """Write one view of an opening, or of what feeds openings; the ending says whether as SVG or PDF.
 
     A riser that takes several sheets is one PDF of several pages, and as SVG several files: ``name.svg``,
     ``name-2.svg``. Of an opening with several lock points one is drawn: that of this name or number, else the first.
     Each file appears whole or not at all.
+
+    ``all`` is one sheet with both faces, edge and section, of which ``layers`` are shown; as PDF it stands on ``paper``
+    at the largest standard scale.
 
     Returns
     -------
@@ -69,15 +86,61 @@ def draw(
     if view in POWER_VIEWS:
         return _write(path, _power(project, mark, view), 1.0, look)
     made = VIEWS.get(view)
-    if made is None:
-        raise ValueRefusedError("view", f"there is no '{view}'; accepted: {', '.join((*VIEWS, *POWER_VIEWS))}")
+    if made is None and view != ALL_VIEWS:
+        raise ValueRefusedError(
+            "view", f"there is no '{view}'; accepted: {', '.join((*VIEWS, ALL_VIEWS, *POWER_VIEWS))}"
+        )
     opening = openings_of_marks(project, [mark])[0]
     (checked,) = look_again(project, [opening], checker=Checker())
     style: LengthStyle = next((s for s in LENGTH_STYLES if s == project.length_style), "fraction")
     wanted = point_named(project, opening, point) or checked.points[0].given.point.id
     at = next((each for each in checked.points if each.given.point.id == wanted), checked.points[0])
     beside = [each for each in checked.points if each is not at]
+    if made is None:
+        views = views_of(at.given, at.fit or Fit("to-measure"), style, beside=beside)
+        return [_write_all(path, views, mark, layers, paper, style, look)]
     return _write(path, [made(at.given, at.fit or Fit("to-measure"), style, beside)], SCALE, look)
+
+
+def _write_all(
+    path: Path,
+    views: Sequence[View],
+    mark: str,
+    layers: Collection[Layer],
+    paper: str,
+    style: LengthStyle,
+    look: Look,
+) -> Path:
+    scene = stood(views, SCALE)
+    made_folder(path.parent)
+    if path.suffix.casefold() == ".pdf":
+        render_scene_pdf(scene, path, mark, layers=layers, paper=paper, lengths=style, look=look)
+    else:
+        with replacing(path) as partial:
+            partial.write_text(svg_of(on_paper(scene, SCALE, layers), mark, look), encoding="utf-8")
+    return path
+
+
+def print_seen(
+    scene: Scene,
+    path: Path,
+    title: str,
+    *,
+    layers: Collection[Layer],
+    within: Region | None,
+    paper: str = "letter",
+    lengths: LengthStyle = "fraction",
+) -> float:
+    """Write what is seen of a scene as PDF, to scale; returns the scale's denominator.
+
+    Raises
+    ------
+    UnwritableError
+        Where it cannot be written.
+    """
+    check_ending(path, (".pdf",), "a drawing")
+    made_folder(path.parent)
+    return render_scene_pdf(scene, path, title, layers=layers, within=within, paper=paper, lengths=lengths)
 
 
 def _write(path: Path, drawings: Sequence[Drawing], scale: float, look: Look) -> list[Path]:

@@ -1,6 +1,6 @@
 """Trying a place for the unit: what would follow from it, before anything is written."""
 
-from dataclasses import replace
+from dataclasses import dataclass, replace
 
 from hwsched.fitting import fit
 from hwsched.operations.findings.checking import Checked, Checker
@@ -54,3 +54,37 @@ def with_unit_at(
 def against_place(tried: Checked) -> tuple[Finding, ...]:
     """Return what forbids a place: errors of placement, cable and holes that nobody has waived."""
     return tuple(f for f in tried.findings if f.severity == "error" and f.discipline in _GEOMETRY and not f.waived)
+
+
+@dataclass(frozen=True, slots=True)
+class PlaceCosts:
+    """What the place of a unit costs: lead, holes, findings, and how near it stands to what is there."""
+
+    lead_mm: float | None
+    """Length that the lead needs; None where there is none, or nothing fits."""
+    spare_mm: float | None
+    holes: int
+    errors: int
+    warnings: int
+    nearest: tuple[str, float] | None = None
+    """Name of the nearest neighbour, and the free distance to it; less than 0 where it is overlapped."""
+    against: str = ""
+    """What forbids the place, with its numbers; empty where nothing does."""
+
+
+def place_costs(checked: Checked, number: int = 1) -> PlaceCosts:
+    """Return what the unit's place of a lock point costs, as the opening stands or was tried."""
+    fit = checked.shown(number).fit if checked.stored else checked.point(number).fit
+    counted = [each for each in checked.findings if not each.waived]
+    lead = fit.cable if fit is not None else None
+    free = fit.placement.clearances if fit is not None and fit.placement is not None else ()
+    against = against_place(checked)
+    return PlaceCosts(
+        lead.length_mm if lead is not None else None,
+        lead.available_mm - lead.length_mm if lead is not None else None,
+        sum(hole.count for hole in fit.holes) if fit is not None else 0,
+        sum(each.severity == "error" for each in counted),
+        sum(each.severity == "warning" for each in counted),
+        free[0] if free else None,
+        against[0].message if against else "",
+    )

@@ -128,3 +128,15 @@ def test_an_opening_without_a_fit_is_drawn_as_it_stands(connected, tmp_path):
     before = drawn(connected, tmp_path, "1", "inside")
     edit_facts(connected, "opening", id_of(connected, "1"), {"hand": None}, who=WHO)
     assert drawn(connected, tmp_path, "1", "inside") != before
+
+
+def test_all_views_are_one_sheet_with_the_layers_asked_for(shop, tmp_path):
+    every = drawn(shop, tmp_path, "101", "all")
+    assert "Inside" in every
+    assert "Lock edge" in every
+    assert "<title>keep-out" in every or "<title>lock case" in every
+    few = drawn(shop, tmp_path, "101", "all", layers=["dimensions"])
+    assert "<title>lock case" not in few
+    path = tmp_path / "out" / "all.pdf"
+    assert draw(shop, "101", "all", path, paper="a4") == [path]
+    assert path.read_bytes().startswith(b"%PDF")

@@ -1,0 +1,130 @@
+"""The scene of one opening: its views, the things in it with what may be moved, and where a move brings them.
+
+Between what an opening holds and what the drawing shows; no widgets.
+"""
+
+from typing import Final
+
+from hwsched.desktop.opening.drawing_move import Move
+from hwsched.desktop.opening.drawing_state import Thing, known_things
+from hwsched.drawings.layers import LEAD, LOCK, UNIT, hole_thing
+from hwsched.drawings.opening.scene import FACES, View, views_of
+from hwsched.drawings.sheet import leaves_on_face
+from hwsched.operations.findings.checking import Checked
+from hwsched.operations.opening.trial_placement import PlaceCosts
+from hwsched.quantities import LengthStyle, format_length
+from hwsched.rules.footprints import face_of, rectangle
+from hwsched.rules.reading import leaf_name, lock_item, on_leaf
+from hwsched.survey import ITEM
+from hwsched.values import Fit, Item, OpeningInput, PointFit
+
+_AT_LOCK: Final = "it stands where backset and height of the lock say; change these facts"
+
+
+def scene_of(checked: Checked, number: int, style: LengthStyle) -> tuple[tuple[View, ...], tuple[Thing, ...]]:
+    """Draw a lock point of an opening, and name what is drawn."""
+    at = checked.shown(number)
+    every = [checked.shown(each.given.point.number) for each in checked.points]
+    beside = [each for each in every if each.given.point != at.given.point]
+    fit = at.fit or Fit("to-measure")
+    views = views_of(at.given, fit, style, beside=beside)
+    lock = lock_item(at.given)
+    things = [*_new(at, fit), *(_named(at.given, item, item is lock) for item in at.given.items)]
+    return views, known_things(views, {each.name: each for each in things})
+
+
+def _new(at: PointFit, fit: Fit) -> list[Thing]:
+    parts = {part.role: part.part for part in fit.parts}
+    found = [Thing(LEAD, "Lead", why_not="its way follows from the places of lock and unit")]
+    lock = next((parts[role] for role in ("lock", "cylinder", "reader") if role in parts), "")
+    found.append(Thing(LOCK, f"New lock {lock}".strip(), why_not=_AT_LOCK))
+    place, words = fit.placement, f"Unit {parts.get('unit', '')}".strip()
+    if place is not None:
+        on_face = place.face in FACES
+        why = "" if on_face else "its place follows from the lock; it is not moved by hand"
+        face = place.face if on_face else ""
+        found.append(Thing(UNIT, words, face, why, by_hand=at.given.placed is not None))
+    found += [
+        Thing(
+            hole_thing(hole),
+            f"Hole {hole.order}: {hole.name}" if hole.order else hole.name,
+            why_not="it follows from the places of lock and unit",
+        )
+        for hole in fit.holes
+    ]
+    return found
+
+
+def _named(given: OpeningInput, item: Item, is_lock: bool) -> Thing:
+    choice = ITEM.attribute("kind").choice(item.kind or "other")
+    words = choice.label if choice is not None else (item.kind or "Other")
+    if is_lock or item.kind == "lock":
+        return Thing(item.id, words, why_not=_AT_LOCK)
+    where = face_of(item)
+    face = "inside" if where == "both" else where
+    if face not in FACES or rectangle(item) is None or _toward_hinge(given, face, item=item) is None:
+        return Thing(item.id, words, why_not="its place is not surveyed in full")
+    return Thing(item.id, words, face)
+
+
+def _toward_hinge(given: OpeningInput, face: str, *, leaf: str = "", item: Item | None = None) -> float | None:
+    """Return 1 where the hinge edge is on the right in the view of a face, -1 on the left; None while unknown."""
+    leaves = leaves_on_face(given, "inside" if face == "inside" else "key")[0]
+    for each in leaves:
+        if (item is None and leaf in ("", leaf_name(each.leaf))) or (item is not None and on_leaf(item, each.leaf)):
+            return each.toward_hinge
+    return None
+
+
+def unit_corner(at: PointFit, move: Move) -> tuple[float, float] | None:
+    """Return where a move brings the lower left corner of the unit's plate: from the lock edge, above the floor."""
+    place = at.fit.placement if at.fit is not None else None
+    sign = _toward_hinge(at.given, move.view, leaf=place.leaf) if place is not None else None
+    if place is None or sign is None or place.face != move.view:
+        return None
+    return place.x_mm + sign * move.dx, place.y_mm + move.dy
+
+
+def item_centre(at: PointFit, move: Move) -> tuple[float, float] | None:
+    """Return where a move brings the middle of an existing item: from the lock edge, above the floor."""
+    item = next((each for each in at.given.items if each.id == move.thing), None)
+    sign = _toward_hinge(at.given, move.view, item=item) if item is not None else None
+    if item is None or sign is None or item.x_mm is None or item.y_mm is None:
+        return None
+    return item.x_mm + sign * move.dx, item.y_mm + move.dy
+
+
+def stands_at(at: PointFit, thing: str) -> tuple[float, float] | None:
+    """Return the numbers of a thing's place as people type them; None where it has none that can be typed."""
+    place = at.fit.placement if at.fit is not None else None
+    if thing == UNIT:
+        return (place.x_mm, place.y_mm) if place is not None else None
+    item = next((each for each in at.given.items if each.id == thing), None)
+    return (item.x_mm, item.y_mm) if item is not None and item.x_mm is not None and item.y_mm is not None else None
+
+
+def cost_words(now: PlaceCosts, before: PlaceCosts | None, style: LengthStyle) -> str:
+    """Say what a place costs, a line each, and what of it is otherwise than where the unit stands."""
+    lines = []
+    for title, said, was in (
+        ("Lead", _lead(now, style), _lead(before, style) if before is not None else ""),
+        ("Holes", str(now.holes), str(before.holes) if before is not None else ""),
+        ("Findings", _found(now), _found(before) if before is not None else ""),
+    ):
+        lines.append(f"{title}: {said}" + (f" (now {was})" if was and was != said else ""))
+    if now.nearest is not None:
+        name, free = now.nearest
+        lines.append(f"Nearest: {name}, " + (f"{format_length(free, style)} free" if free >= 0 else "overlapped"))
+    return "\n".join(lines)
+
+
+def _lead(costs: PlaceCosts, style: LengthStyle) -> str:
+    if costs.lead_mm is None or costs.spare_mm is None:
+        return "none"
+    spare = format_length(abs(costs.spare_mm), style)
+    return f"{format_length(costs.lead_mm, style)}, {spare} {'to spare' if costs.spare_mm >= 0 else 'short'}"
+
+
+def _found(costs: PlaceCosts) -> str:
+    counted = [(costs.errors, "error"), (costs.warnings, "warning")]
+    return ", ".join(f"{n} {word}{'' if n == 1 else 's'}" for n, word in counted if n) or "none"

@@ -1,0 +1,47 @@
+"""The past of the chosen opening in its sheet: read when it is looked at, steps of it taken back and done again."""
+
+from collections.abc import Callable
+
+from hwsched.desktop.frame import Frame
+from hwsched.desktop.opening.opening_sheet import OpeningSheet
+from hwsched.desktop.subject import Subject
+from hwsched.operations.changes import Changes
+from hwsched.operations.opening.past import past_of
+from hwsched.operations.project.history import redo_one, undo_one
+
+
+class PastActions(Subject):
+    """Fills the page of the past, and takes steps of it back.
+
+    Parameters
+    ----------
+    frame : Frame
+        Open project, jobs, edits, telling.
+    sheet : OpeningSheet
+        Shows the chosen opening.
+    """
+
+    def __init__(self, frame: Frame, sheet: OpeningSheet) -> None:
+        super().__init__(frame)
+        self.sheet = sheet
+        sheet.pages.currentChanged.connect(lambda _page: self.show())
+        sheet.past_page.wants_back.connect(lambda number: self._step(undo_one, number))
+        sheet.past_page.wants_again.connect(lambda number: self._step(redo_one, number))
+        self.state.shown.connect(self.show)
+
+    def show(self) -> None:
+        """Read the past of the chosen opening, where its page is looked at."""
+        workspace, checked = self.state.workspace, self.state.checked
+        if self.sheet.pages.currentWidget() is not self.sheet.past_page:
+            return
+        if workspace is None or checked is None:
+            self.sheet.past_page.show_past(())
+        else:
+            self.frame.telling.guarded(
+                lambda: self.sheet.past_page.show_past(past_of(workspace.project, checked.given.opening.id))
+            )
+
+    def _step(self, verb: Callable[..., Changes], number: int) -> None:
+        workspace = self.state.workspace
+        if workspace is not None and not self.jobs.busy:
+            self.frame.edit(lambda: verb(workspace.project, number, who=workspace.who), lambda _changes: self.show())

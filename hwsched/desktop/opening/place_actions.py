@@ -1,0 +1,154 @@
+"""Places of an opening by hand: the unit, and what stands there, moved in the drawing or by numbers; printing it."""
+
+from pathlib import Path
+
+from PySide6.QtWidgets import QFileDialog
+
+from hwsched.desktop.frame import Frame
+from hwsched.desktop.opening.opening_sheet import OpeningSheet
+from hwsched.desktop.subject import Subject
+from hwsched.drawings.layers import UNIT
+from hwsched.operations.findings.checking import Checked
+from hwsched.operations.opening.drawing_views import print_seen
+from hwsched.operations.opening.hand_choices import place_unit, release_unit
+from hwsched.operations.opening.trial_placement import against_place, with_unit_at
+from hwsched.operations.survey.editing import edit_facts
+from hwsched.quantities import LengthError, format_length, parse_length
+
+
+class PlaceActions(Subject):
+    """What is done in the drawing of the chosen opening, each one step of the journal.
+
+    Parameters
+    ----------
+    frame : Frame
+        Open project, jobs, edits, telling.
+    sheet : OpeningSheet
+        Shows the chosen opening.
+    """
+
+    def __init__(self, frame: Frame, sheet: OpeningSheet) -> None:
+        super().__init__(frame)
+        self.sheet = sheet
+        self.act_release = self.action(
+            "Release unit",
+            "Leave the place of the chosen opening's unit to the fit again",
+            self.release_unit,
+            "openings",
+            acts_on="chosen",
+        )
+        sheet.unit_dragged.connect(self._on_unit_dragged)
+        sheet.unit_dropped.connect(self.move_unit)
+        sheet.item_dropped.connect(self.move_item)
+        sheet.place_typed.connect(self.type_place)
+        sheet.drawing.form.wants_release.connect(self.release_unit)
+        sheet.drawing.wants_print.connect(self.ask_print)
+
+    def _on_unit_dragged(self, x_mm: float, y_mm: float) -> None:
+        workspace, checked = self.state.workspace, self.state.checked
+        if workspace is None or checked is None or self.jobs.busy:
+            return
+        tried = with_unit_at(checked, x_mm, y_mm, workspace.checker, workspace.waiver_book(), self.sheet.number)
+        self.sheet.show_tried(tried, self.state.style_of_lengths, self._said_of(tried))
+
+    def _said_of(self, tried: Checked) -> str:
+        style, fit_ = self.state.style_of_lengths, tried.point(self.sheet.number).fit
+        against = against_place(tried)
+        words = ["Does not fit here: " + against[0].message if against else "Fits here"]
+        if fit_ is not None and fit_.cable is not None:
+            words.append(f"lead {format_length(fit_.cable.available_mm - fit_.cable.length_mm, style)} to spare")
+        if fit_ is not None and fit_.placement is not None and fit_.placement.clearances:
+            name, free = fit_.placement.clearances[0]
+            words.append(f"{format_length(free, style)} to {name}" if free >= 0 else f"overlaps {name}")
+        return " · ".join(words)
+
+    def move_unit(self, x_mm: float, y_mm: float) -> None:
+        """Place the unit of the chosen opening by hand; a place that does not fit is refused with its reason."""
+        workspace, checked = self.state.workspace, self.state.checked
+        if workspace is None or checked is None or self.jobs.busy:
+            return
+        tried = with_unit_at(checked, x_mm, y_mm, workspace.checker, workspace.waiver_book(), self.sheet.number)
+        against = against_place(tried)
+        fit = tried.point(self.sheet.number).fit
+        place = fit.placement if fit is not None else None
+        if against or place is None:
+            self.state.show_again()
+            reason = against[0].message if against else "There is no place for the unit here."
+            self.sheet.state.setText(f"Refused, the unit stays where it was: {reason}")
+            self.sheet.drawing.form.say(f"Refused, the unit stays where it was: {reason}")
+            return
+        self.frame.edit_seen(
+            lambda base: place_unit(
+                workspace.project,
+                checked.given.opening.id,
+                leaf=place.leaf,
+                face=place.face,
+                pattern=place.pattern,
+                x_mm=round(x_mm, 2),
+                y_mm=round(y_mm, 2),
+                who=workspace.who,
+                point=self.sheet.one_of_several(),
+                base=base,
+            ),
+            checked.base,
+        )
+
+    def move_item(self, item: str, x_mm: float, y_mm: float) -> None:
+        """Write down where the middle of an existing item stands, as one step."""
+        workspace, checked = self.state.workspace, self.state.checked
+        if workspace is None or checked is None or self.jobs.busy:
+            return
+        values = {"x_mm": round(x_mm, 2), "y_mm": round(y_mm, 2)}
+        self.frame.edit_seen(
+            lambda base: edit_facts(workspace.project, "existing_item", item, values, who=workspace.who, base=base),
+            checked.base,
+        )
+
+    def type_place(self, thing: str, across: str, up: str) -> None:
+        """Bring a thing to the place that was typed; what cannot be read, or does not fit, stays to be mended."""
+        workspace, form = self.state.workspace, self.sheet.drawing.form
+        if workspace is None or self.jobs.busy:
+            return
+        try:
+            x_mm, y_mm = (parse_length(text, workspace.project.bare_unit) for text in (across, up))
+        except LengthError as error:
+            form.say(str(error))
+            return
+        if thing == UNIT:
+            self.move_unit(x_mm, y_mm)
+        else:
+            self.move_item(thing, x_mm, y_mm)
+
+    def release_unit(self) -> None:
+        """Leave the place of the chosen opening's unit to the fit again."""
+        workspace, opening = self.state.workspace, self.state.chosen
+        if workspace is not None and opening is not None and not self.jobs.busy:
+            point = self.sheet.one_of_several()
+            self.frame.edit_seen(
+                lambda base: release_unit(workspace.project, opening, who=workspace.who, base=base, point=point),
+                self.state.seen_of(opening),
+            )
+
+    def ask_print(self) -> None:
+        """Ask for a file and print what is seen of the drawing, to scale."""
+        checked, drawing = self.state.checked, self.sheet.drawing
+        if checked is None or drawing.state.scene is None:
+            return
+        name = f"{checked.given.opening.mark.replace('/', '-')} drawing.pdf"
+        path, _ = QFileDialog.getSaveFileName(self.frame.window, "Print the drawing", name, "PDF (*.pdf)")
+        if path:
+            self.print_drawing(path)
+
+    def print_drawing(self, path: str) -> None:
+        """Write what is seen of the drawing as PDF: its layers, what is in sight, at a standard scale."""
+        checked, view = self.state.checked, self.sheet.view
+        scene, camera = self.sheet.drawing.state.scene, view.camera
+        if checked is None or scene is None:
+            return
+        within = camera.region if camera is not None and not camera.whole else None
+        layers, mark, style = self.sheet.drawing.state.layers, checked.given.opening.mark, self.state.style_of_lengths
+        self.frame.write(
+            path,
+            lambda: print_seen(scene, Path(path), mark, layers=layers, within=within, lengths=style),
+            self.ask_print,
+        )

@@ -1,0 +1,124 @@
+"""An edit of many before it is made: what each opening holds now and would hold, in one step."""
+
+from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
+
+from hwsched.attributes import CellError, Value, read_value, show_value
+from hwsched.desktop.lines import Lines
+from hwsched.desktop.tokens import SPACE
+from hwsched.operations.opening.side_by_side import UNKNOWN, SharedFact, edits_of
+from hwsched.quantities import LengthStyle
+
+
+class Proposal(QFrame):
+    """The text, how it is understood, each opening before and after; Enter makes it, Escape lets it be.
+
+    What cannot be read stays in its field, with the reason beside it.
+    """
+
+    taken = Signal(object, object)
+    """A SharedFact and its edits."""
+    given_up = Signal()
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.fact: SharedFact | None = None
+        self._style: LengthStyle = "fraction"
+        self._bare_unit: str | None = None
+        self.title = QLabel()
+        self.title.setTextFormat(Qt.TextFormat.PlainText)
+        self.title.setWordWrap(True)
+        self.field = QLineEdit()
+        self.field.setAccessibleName("New value of all; empty means unknown")
+        self.field.setPlaceholderText("unknown")
+        self.field.textChanged.connect(self._follow)
+        self.field.returnPressed.connect(self._take)
+        self.told = QLabel()
+        self.told.setTextFormat(Qt.TextFormat.PlainText)
+        self.told.setWordWrap(True)
+        self.table = Lines(("Mark", "Now", "Then"), 1)
+        self.table.setAccessibleName("Before and after")
+        self.take = QPushButton()
+        self.take.setAutoDefault(True)
+        self.take.clicked.connect(lambda _checked=False: self._take())
+        self.leave = QPushButton("Leave all as it is")
+        self.leave.setAutoDefault(False)
+        self.leave.clicked.connect(lambda _checked=False: self.close_up())
+        buttons = QHBoxLayout()
+        buttons.addWidget(self.take)
+        buttons.addWidget(self.leave)
+        buttons.addStretch(1)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(SPACE.small, SPACE.small, SPACE.small, SPACE.small)
+        for each in (self.title, self.field, self.told):
+            layout.addWidget(each)
+        layout.addWidget(self.table, 1)
+        layout.addLayout(buttons)
+        self.hide()
+
+    def propose(self, fact: SharedFact, text: str, style: LengthStyle, bare_unit: str | None) -> None:
+        """Show what a text would change."""
+        self.fact, self._style, self._bare_unit = fact, style, bare_unit
+        self.field.blockSignals(True)
+        self.field.setText(text)
+        self.field.blockSignals(False)
+        self.show()
+        self._follow()
+        # Whoever has just typed the value goes on with Enter; one that cannot be read is mended first.
+        (self.take if self.take.isEnabled() else self.field).setFocus()
+
+    def close_up(self) -> None:
+        """Let it be."""
+        self.fact = None
+        self.hide()
+        self.given_up.emit()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+        """Enter makes it, Escape lets it be, wherever in it the keyboard is."""
+        if event.key() == Qt.Key.Key_Escape:
+            self.close_up()
+        elif event.key() in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self._take()
+        else:
+            super().keyPressEvent(event)
+
+    def _read(self) -> tuple[Value, str]:
+        """Return the value of what was typed, and what is wrong with it."""
+        text = self.field.text().strip()
+        if self.fact is None or not text:
+            return None, ""
+        attribute = self.fact.attribute
+        unit = self._bare_unit if attribute.kind == "length" else None
+        try:
+            return read_value(attribute, text, bare_unit=unit).value, ""
+        except CellError as error:
+            return None, f"'{text}' {error.message}" + (f"; accepted: {error.accepted}" if error.accepted else "")
+
+    def _follow(self) -> None:
+        if self.fact is None:
+            return
+        fact = self.fact
+        value, wrong = self._read()
+        changed = edits_of(fact, value, "")[0] if not wrong else ()
+        shown = show_value(fact.attribute, value, self._style, unknown=UNKNOWN)
+        self.title.setText(f"{fact.section}: {fact.attribute.label}")
+        alike = len(fact.held) - len(changed)
+        words = f"Understood as {'unknown' if value is None else shown}."
+        self.told.setText(wrong or (f"{words} {alike} hold it already." if alike else words))
+        self.table.show_rows(
+            [(e.mark, show_value(fact.attribute, e.value, self._style, unknown=UNKNOWN), shown) for e in changed]
+        )
+        n = len(changed)
+        self.take.setText(f"Change {n} opening{'' if n == 1 else 's'} in one step" if n else "Nothing to change")
+        self.take.setEnabled(n > 0)
+
+    def _take(self) -> None:
+        value, wrong = self._read()
+        if self.fact is None or wrong:
+            return
+        changed, edits = edits_of(self.fact, value, self.field.text().strip())
+        if changed:
+            fact, self.fact = self.fact, None
+            self.hide()
+            self.taken.emit(fact, edits)

@@ -77,7 +77,7 @@ def shapes_of_bodies(bodies: Sequence[Seen]) -> list[Shape]:
     shapes: list[Shape] = []
     for body in far_to_near(bodies):
         for face in _faces(body.solid):
-            shapes.append(Line(face, body.pen, True, body.fill, body.name, body.about))
+            shapes.append(Line(face, body.pen, True, body.fill, body.name, about=body.about))
         for centre, diameter in body.marks:
             shapes.append(Line(_circle(centre, diameter, 2), "thin", True, "hole", f"hole in the {body.name}"))
     return shapes

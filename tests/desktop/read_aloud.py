@@ -7,7 +7,7 @@ import json
 import sys
 import time
 
-import pyatspi
+import pyatspi  # type: ignore[import-not-found]
 
 LISTS = (pyatspi.ROLE_TABLE, pyatspi.ROLE_TREE_TABLE, pyatspi.ROLE_TREE)
 DEADLINE = time.monotonic() + 60

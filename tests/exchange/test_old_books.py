@@ -65,7 +65,12 @@ def test_a_file_cut_off_is_refused(tmp_path, name, cut):
         read_grids(path)
 
 
-NUMBERS = [["Mark", "Width", "Height"], ["101", 36.5, 84.0], ["102", 1.0 / 3.0, ""], ["103", 914.4, 1e-3]]
+NUMBERS: list[list[object]] = [
+    ["Mark", "Width", "Height"],
+    ["101", 36.5, 84.0],
+    ["102", 1.0 / 3.0, ""],
+    ["103", 914.4, 1e-3],
+]
 PLACED = [(row, column, cell) for row, line in enumerate(NUMBERS) for column, cell in enumerate(line) if cell != ""]
 KINDS = {
     "a.xls": lambda path: xls(path, PLACED),

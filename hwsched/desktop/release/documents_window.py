@@ -188,10 +188,10 @@ class DocumentsWindow(ToolWindow):
         if pages:
             self.view.turn(next((page for page in pages if page > self.view.page), pages[0]))
 
-    def done(self, result: int) -> None:
+    def let_go(self) -> None:
         """Let go of the pages with the window."""
         self.view.show_pages(None)
-        super().done(result)
+        super().let_go()
 
     def _on_made(self, made: tuple[PdfPages, int, tuple[str, tuple[str, ...], str]] | None) -> None:
         if made is None:
@@ -259,4 +259,10 @@ class DocumentsWindow(ToolWindow):
         self.view.turned.connect(self._on_turned)
 
 
-DOCUMENTS = SidePlace("documents", "Documents", "See documents page by page before they are printed", DocumentsWindow)
+DOCUMENTS = SidePlace(
+    "documents",
+    "Documents",
+    "See documents page by page before they are printed",
+    DocumentsWindow,
+    within="release",
+)

@@ -94,5 +94,5 @@ OFFICE_PLACE = SidePlace(
     "Letterhead and paper",
     "How the office's documents look: letterhead, paper, words, notes, pages of its own, names of files",
     OfficeWindow,
+    within="release",
 )
-"""Beside the main window."""

@@ -157,5 +157,5 @@ TRANSMITTALS_PLACE = SidePlace(
     "Transmittals",
     "What went to whom, and the files as they went out",
     TransmittalsWindow,
+    within="release",
 )
-"""Beside the main window."""

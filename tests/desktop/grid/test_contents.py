@@ -34,7 +34,7 @@ def fact(attribute, read, **more):
     )
 
 
-COLUMNS = (
+COLUMNS: tuple[Column[Thing], ...] = (
     Column("mark", "Mark", lambda each: each.mark),
     Column("rating", "Rating", lambda each: each.rating, key=["none", "20", "90"].index),
     fact(BACKSET, lambda each: each.backset_mm),

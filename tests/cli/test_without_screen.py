@@ -15,7 +15,7 @@ from hwsched.paths import RESOURCES
 from tests.once import made_once
 
 LOCKED = RESOURCES / "server" / "requirements.txt"
-SCREEN = {"pyside6-essentials"}
+SCREEN = {"pyside6-essentials", "pypdfium2"}
 ASKED = {
     "project history": [], "project list": ["settings"], "survey list": ["openings"], "survey missing": [],
     "survey edit": ["M004", "leaf", "thickness_mm", "45 mm"], "opening fit": [], "opening show": ["M004"],

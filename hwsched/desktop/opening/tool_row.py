@@ -1,10 +1,15 @@
 """A row of buttons that goes on in a next row where it has no room: none is hidden behind an arrow."""
 
+from typing import Final
+
 from PySide6.QtCore import QRect, QSize, Qt
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QLayout, QLayoutItem, QSizePolicy, QToolButton, QWidget
 
 from hwsched.desktop.tokens import SPACE
+
+_MOST_ROWS: Final = 4
+"""About as many rows does it need where it is narrowest."""
 
 
 class _Flow(QLayout):
@@ -45,15 +50,19 @@ class _Flow(QLayout):
         return self._set(QRect(0, 0, width, 0), place=False)
 
     def sizeHint(self) -> QSize:  # noqa: N802
-        """Return the size of the widest item: it can be as narrow as that."""
+        """Return the least size: it takes no more than it needs."""
         return self.minimumSize()
 
     def minimumSize(self) -> QSize:  # noqa: N802
-        """Return the size of the widest item."""
-        size = QSize()
+        """Return the size of the widest item, and wide enough for a few rows.
+
+        A window is at least as high as its rows are where they are narrowest: one item a row would want a whole screen.
+        """
+        size, wide = QSize(), 0
         for item in self._items:
             size = size.expandedTo(item.minimumSize())
-        return size
+            wide += item.sizeHint().width() + SPACE.hair
+        return size.expandedTo(QSize(wide // (_MOST_ROWS - 1), 0))
 
     def setGeometry(self, rect: QRect) -> None:  # noqa: N802
         """Put the items into their rows."""

@@ -21,6 +21,7 @@ class OfficeWindow(ToolWindow):
         super().__init__(desk, "Letterhead and paper", parent)
         self.resize(760, 520)
         self.text = QPlainTextEdit()
+        self.text.setAccessibleName("How the office's documents look")
         self.text.setReadOnly(True)
         self.text.setFont(QFontDatabase.systemFont(QFontDatabase.SystemFont.FixedFont))
         self.body.addWidget(self.text)

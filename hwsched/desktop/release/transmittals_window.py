@@ -58,6 +58,7 @@ class TransmittalsWindow(ToolWindow):
         super().__init__(desk, "Transmittals", parent)
         self.resize(820, 460)
         self.list = QTreeWidget()
+        self.list.setAccessibleName("What went out")
         self.list.setHeaderLabels(["No.", "Sent", "To", "Purpose", "By"])
         self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.list.itemSelectionChanged.connect(self.enable)

@@ -5,7 +5,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 
 from hwsched.desktop.parts.cost_window import CostWindow
-from hwsched.desktop.parts.sets_window import SetsWindow
+from hwsched.desktop.parts.parts_window import PartsWindow
 from hwsched.desktop.power.power_window import PowerWindow
 from tests.desktop.conftest import checked_of, choose, idle
 
@@ -38,12 +38,12 @@ def test_places_are_gone_to_by_rail_and_tabs_and_back_leads_home(at_work, qtbot)
     assert at_work.rail.buttons["openings"].isChecked()
     assert at_work.inspector.isVisible()
     click(qtbot, at_work, "parts")
-    assert at_work.frame.pages.windows[SetsWindow].isVisible()
-    assert not at_work.inspector.isVisible(), "sets have their own sheet"
+    assert at_work.frame.pages.windows[PartsWindow].isVisible()
+    assert not at_work.inspector.isVisible(), "a part has its own sheet"
     tab(qtbot, at_work, "Cost")
     idle(qtbot, at_work)
     assert at_work.frame.pages.windows[CostWindow].isVisible()
-    assert not at_work.frame.pages.windows[SetsWindow].isVisible()
+    assert not at_work.frame.pages.windows[PartsWindow].isVisible()
     assert at_work.rail.buttons["parts"].isChecked()
     press(qtbot, at_work, Qt.Key.Key_Left, ALT)
     press(qtbot, at_work, Qt.Key.Key_Left, ALT)
@@ -70,7 +70,7 @@ def test_the_rail_is_walked_by_arrow_keys_and_return_goes_on_from_there(at_work,
 def test_a_page_is_torn_off_comes_back_and_is_closed(at_work, qtbot):
     at_work.activateWindow()
     click(qtbot, at_work, "parts")
-    page = at_work.frame.pages.windows[SetsWindow]
+    page = at_work.frame.pages.windows[PartsWindow]
     press(qtbot, at_work, Qt.Key.Key_W, CONTROL | SHIFT)
     own = page.window()
     assert own is not at_work
@@ -84,7 +84,7 @@ def test_a_page_is_torn_off_comes_back_and_is_closed(at_work, qtbot):
     assert page.isVisible()
     at_work.activateWindow()
     press(qtbot, at_work, Qt.Key.Key_W, CONTROL)
-    assert SetsWindow not in at_work.frame.pages.windows
+    assert PartsWindow not in at_work.frame.pages.windows
     assert here(at_work) == "openings"
 
 

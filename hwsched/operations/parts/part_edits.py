@@ -80,8 +80,8 @@ def edit_part(project: Project, edit: PartEdit, *, who: str, base: int | None = 
 
 def verb_of(edit: PartEdit) -> str:
     """Return the word by which the journal and the roles know what is asked."""
-    verb = "withdraw-part" if edit.withdrawn else "add-part" if edit.new else "edit-part"
-    return verb
+    withdrawing, verb = "withdraw-part", "add-part" if edit.new else "edit-part"
+    return withdrawing if edit.withdrawn else verb
 
 
 def write_part_edit(project: Project, change: Change, edit: PartEdit, *, who: str) -> None:

@@ -10,6 +10,7 @@ from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QSize, Qt
 from PySide6.QtGui import QImage, QImageReader, QPainter, QPaintEvent, QPixmap
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from hwsched.desktop.tokens import wide
 from hwsched.render.pdf_pages import PagePicture, PdfPages, UnreadablePdfError
 
 LARGEST_PX: Final = 1600
@@ -72,12 +73,12 @@ class Picture(QWidget):
         self.image: QImage | None = None
         self._scaled: QPixmap | None = None
         self.setAccessibleName("Picture")
-        self.setMinimumSize(96, 96)
+        self.setMinimumSize(wide(12), wide(12))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
 
     def sizeHint(self) -> QSize:  # noqa: N802
         """Return the size it likes to have."""
-        return QSize(240, 180)
+        return QSize(wide(30), wide(22))
 
     def show_picture(self, image: QImage | None, words: str) -> None:
         """Show a picture; the words are what it is, or why there is none."""

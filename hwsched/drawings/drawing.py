@@ -4,7 +4,7 @@ Coordinates are mm of the thing drawn, x right and y up. Sizes that belong to pa
 named by role and given their measure by whoever renders; offsets in paper millimetres say so.
 """
 
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 from typing import Literal
 
 Pen = Literal[
@@ -29,8 +29,9 @@ class Line:
     name: str = ""
     """What it shows, for tool tips and tests."""
     hatch: Hatch = ""
-    about: str = ""
-    """Of which thing it is, so that all of that is known together: an existing item's identifier, UNIT, LEAD ..."""
+    about: str = field(default="", compare=False, repr=False)
+    """Of which thing it is, so that all of that is known together: an existing item's identifier, UNIT, LEAD ...
+    What is drawn alike is alike, whosever it is."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,7 +44,7 @@ class Circle:
     pen: Pen = "outline"
     fill: Fill = "none"
     name: str = ""
-    about: str = ""
+    about: str = field(default="", compare=False, repr=False)
 
 
 @dataclass(frozen=True, slots=True)
@@ -57,7 +58,7 @@ class Arc:
     end_deg: float
     pen: Pen = "thin"
     name: str = ""
-    about: str = ""
+    about: str = field(default="", compare=False, repr=False)
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,7 +92,7 @@ class Callout:
     room: tuple[float, float] = (0.0, 0.0)
     """Width and height about the point in which the words may stand [mm of the thing drawn]."""
     role: TextRole = "small"
-    about: str = ""
+    about: str = field(default="", compare=False, repr=False)
 
 
 @dataclass(frozen=True, slots=True)

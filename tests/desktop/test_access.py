@@ -55,7 +55,7 @@ def inside(each, kinds):
     return False
 
 
-def worked(parent):
+def operable(parent):
     """What a person works inside a widget that is seen."""
     for each in parent.findChildren(QAbstractButton.__mro__[1]):
         if not isinstance(each, WORKED) or not each.isVisibleTo(parent.window()):
@@ -83,7 +83,7 @@ def above(each):
 
 def faults(window):
     """Everything in sight that has no name, is not reached by Tab, or is too small."""
-    for each in worked(window):
+    for each in operable(window):
         name = QAccessible.queryAccessibleInterface(each).text(QAccessible.Text.Name)
         if not name.strip():
             yield f"no name: {told(each)}"

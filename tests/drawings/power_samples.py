@@ -64,7 +64,6 @@ def solved(facts, supply, ways, devices=(), limiter_a=2.0, current=0.05, source=
             RunResult(
                 "" if transfer else f"{facts.id}-{number}", names[start], names[to], start, to, length, gauge,
                 "stranded", 1, "TR-2" if transfer else "", ohm, amps,
-                {state: ohm * amps[state] for state in amps}, {state: ohm * amps[state] ** 2 for state in amps},
                 transfer,
             )
         )  # fmt: skip
@@ -177,7 +176,7 @@ def collapsed():
     every = CircuitResult(
         Circuit("c10", "s8", "C10"), supply, SOURCE, collapsed=dict.fromkeys(SOURCE, why["peak"]),
         nodes=(NodeResult("id-802", "802", "id-802", 30.0, {}, 10.0, 14.0),),
-        runs=(RunResult("r", "supply", "802", "supply", "id-802", 30.0, "18 AWG", "solid", 2, "", 1.3, {}, {}, {}),),
+        runs=(RunResult("r", "supply", "802", "supply", "id-802", 30.0, "18 AWG", "solid", 2, "", 1.3, {}),),
         openings=("id-802",), marks=("802",), devices=(unit("id-802", "802"),),
     )  # fmt: skip
     return SupplyResult(supply, (some, every), 12.0, 2.0), some, every

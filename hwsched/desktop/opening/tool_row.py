@@ -58,11 +58,12 @@ class _Flow(QLayout):
 
         A window is at least as high as its rows are where they are narrowest: one item a row would want a whole screen.
         """
-        size, wide = QSize(), 0
+        size, whole = QSize(), 0
         for item in self._items:
             size = size.expandedTo(item.minimumSize())
-            wide += item.sizeHint().width() + SPACE.hair
-        return size.expandedTo(QSize(wide // (_MOST_ROWS - 1), 0))
+            whole += item.sizeHint().width() + SPACE.hair
+        few = whole // (_MOST_ROWS - 1)
+        return size.expandedTo(QSize(few, 0))
 
     def setGeometry(self, rect: QRect) -> None:  # noqa: N802
         """Put the items into their rows."""

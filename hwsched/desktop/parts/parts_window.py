@@ -14,6 +14,7 @@ from hwsched.desktop.parts.part_files import PartFiles
 from hwsched.desktop.parts.part_table import PartTable
 from hwsched.desktop.parts.use_page import UsePage
 from hwsched.desktop.side_place import SidePlace
+from hwsched.desktop.tokens import wide
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.model.tables import ATTACHMENT
 from hwsched.operations.changes import Changes
@@ -31,7 +32,7 @@ class PartsWindow(ToolWindow):
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, "Parts", parent)
-        self.resize(1180, 660)
+        self.resize(wide(147), wide(82))
         self.form: PartForm = part_form(desk.workspace.project)
         self.drafts: dict[str, PartEdit] = {}
         """What was typed and not taken, by part; a new part's stands under the empty number."""
@@ -310,7 +311,7 @@ class PartsWindow(ToolWindow):
         split = QSplitter(Qt.Orientation.Horizontal)
         split.addWidget(left)
         split.addWidget(right)
-        split.setSizes([640, 540])
+        split.setSizes([wide(80), wide(67)])
         split.setChildrenCollapsible(False)
         self.body.addWidget(split, 1)
         for each in (self.new, self.copy, self.follow_on, self.withdraw, self.drop, self.look, self.take):

@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
 
 from hwsched.attributes import shown_unit
 from hwsched.desktop.project.calculator_fields import Table, at, put
+from hwsched.desktop.tokens import SPACE
 from hwsched.quantities import LengthStyle
 
 _EXACT: Final = int(Qt.ItemDataRole.UserRole)
@@ -144,5 +145,5 @@ class SmallTable(QWidget):
 
     def _size(self) -> None:
         lines = min(max(self.cells.rowCount(), 1), _ROWS) + 1
-        self.cells.setFixedHeight(lines * self.cells.verticalHeader().defaultSectionSize() + 20)
+        self.cells.setFixedHeight(lines * self.cells.verticalHeader().defaultSectionSize() + SPACE.wide)
         self.less.setEnabled(self.cells.rowCount() > 0)

@@ -26,6 +26,7 @@ from hwsched.desktop.opening.scope_box import ScopeBox
 from hwsched.desktop.release.page_view import PageView
 from hwsched.desktop.release.printing import print_pages
 from hwsched.desktop.side_place import SidePlace
+from hwsched.desktop.tokens import wide
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.operations.opening.asked_openings import asked_openings
 from hwsched.operations.opening.scope import Scope
@@ -43,7 +44,7 @@ class DocumentsWindow(ToolWindow):
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, "Documents", parent)
-        self.resize(1080, 680)
+        self.resize(wide(135), wide(85))
         self.names = QListWidget()
         self.names.setAccessibleName("Documents")
         for name, title, formats in PRINTS:
@@ -241,7 +242,7 @@ class DocumentsWindow(ToolWindow):
         split = QSplitter(Qt.Orientation.Horizontal)
         split.addWidget(left)
         split.addWidget(right)
-        split.setSizes([300, 780])
+        split.setSizes([wide(37), wide(97)])
         split.setChildrenCollapsible(False)
         self.body.addWidget(split, 1)
         for each in (self.show_it, self.print_it, self.write_it):

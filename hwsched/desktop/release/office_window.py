@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QFileDialog, QPlainTextEdit, QWidget
 
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.side_place import SidePlace
+from hwsched.desktop.tokens import wide
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.exchange.release.office_file import EXAMPLE
 from hwsched.operations.release.office import FILE, clear_office, office_text, set_office, write_office
@@ -19,7 +20,7 @@ class OfficeWindow(ToolWindow):
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, "Letterhead and paper", parent)
-        self.resize(760, 520)
+        self.resize(wide(95), wide(65))
         self.text = QPlainTextEdit()
         self.text.setAccessibleName("How the office's documents look")
         self.text.setReadOnly(True)

@@ -8,6 +8,7 @@ from PySide6.QtGui import QColor, QImage, QKeyEvent, QPainter, QPaintEvent, QPal
 from PySide6.QtWidgets import QScrollArea, QWidget
 
 from hwsched.desktop.pictures import image_of
+from hwsched.desktop.tokens import wide
 from hwsched.render.pdf_pages import FoundWords, PdfPages
 
 _RIM_PX: Final = 12
@@ -76,7 +77,7 @@ class PageView(QScrollArea):
 
     def sizeHint(self) -> QSize:  # noqa: N802
         """Return the size it likes to have."""
-        return QSize(560, 640)
+        return QSize(wide(70), wide(80))
 
     def show_pages(self, pages: PdfPages | None, words: str = "") -> None:
         """Show other pages from the first on, or a sentence where there are none."""
@@ -154,7 +155,7 @@ class PageView(QScrollArea):
     def _show(self) -> None:
         if self.pages is None or not self.pages.count:
             self.sheet.image, self.sheet.marked = None, ()
-            self.sheet.resize(max(self.viewport().width(), 200), max(self.viewport().height(), 120))
+            self.sheet.resize(max(self.viewport().width(), wide(25)), max(self.viewport().height(), wide(15)))
             self.sheet.update()
             self.turned.emit(0)
             return
@@ -167,10 +168,9 @@ class PageView(QScrollArea):
             QRectF(left * scale, top * scale, (right - left) * scale, (low - top) * scale)
             for left, top, right, low in (found.boxes if found is not None else ())
         )
-        wide, tall = self.pages.sizes[self.page]
-        self.sheet.page_size = size = QSizeF(wide * scale, tall * scale)
-        self.sheet.resize(
-            max(round(size.width()) + 2 * _RIM_PX, self.viewport().width()), round(size.height()) + 2 * _RIM_PX
-        )
+        across, tall = self.pages.sizes[self.page]
+        self.sheet.page_size = size = QSizeF(across * scale, tall * scale)
+        rims = _RIM_PX + _RIM_PX
+        self.sheet.resize(max(round(size.width()) + rims, self.viewport().width()), round(size.height()) + rims)
         self.sheet.update()
         self.turned.emit(self.page)

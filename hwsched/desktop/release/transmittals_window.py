@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.side_place import SidePlace
+from hwsched.desktop.tokens import wide
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.model.errors import minute_of
 from hwsched.operations.release.transmittals import fetch_transmittal, transmit, transmittals
@@ -56,7 +57,7 @@ class TransmittalsWindow(ToolWindow):
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, "Transmittals", parent)
-        self.resize(820, 460)
+        self.resize(wide(102), wide(57))
         self.list = QTreeWidget()
         self.list.setAccessibleName("What went out")
         self.list.setHeaderLabels(["No.", "Sent", "To", "Purpose", "By"])

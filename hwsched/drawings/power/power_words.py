@@ -50,7 +50,7 @@ def conductor_words(run: RunResult) -> str:
 
     Examples
     --------
-    >>> conductor_words(RunResult("r", "", "", "a", "b", 3.0, "18 AWG", "stranded", 2, "", 0.1, {}, {}, {}))
+    >>> conductor_words(RunResult("r", "", "", "a", "b", 3.0, "18 AWG", "stranded", 2, "", 0.1, {}))
     '2 × 18 AWG str'
     """
     several = f"{run.parallel} × " if run.parallel > 1 else ""

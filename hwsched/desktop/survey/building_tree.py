@@ -7,6 +7,7 @@ from typing import Any
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QTreeWidget, QTreeWidgetItem, QWidget
 
+from hwsched.desktop.tokens import wide
 from hwsched.operations.findings.checking import Checked
 from hwsched.telling.natural import natural
 
@@ -28,6 +29,8 @@ class BuildingTree(QTreeWidget):
         self.header().setStretchLastSection(False)
         self.header().setSectionResizeMode(0, self.header().ResizeMode.Stretch)
         self.header().setSectionResizeMode(1, self.header().ResizeMode.ResizeToContents)
+        # Beside the count there is room for a name, whatever the size of the letters.
+        self.setMinimumWidth(wide(24))
         self.setRootIsDecorated(True)
         self.setIndentation(14)
         self.currentItemChanged.connect(self._on_current)

@@ -10,6 +10,7 @@ import time
 import pyatspi  # type: ignore[import-not-found]
 
 LISTS = (pyatspi.ROLE_TABLE, pyatspi.ROLE_TREE_TABLE, pyatspi.ROLE_TREE)
+STATE_SHOWING = pyatspi.STATE_SHOWING
 DEADLINE = time.monotonic() + 60
 
 
@@ -46,6 +47,15 @@ def named(app, name):
     return None
 
 
+def pressed(app, name):
+    """Press the page of that name that is in sight; tells whether there is one."""
+    for node in walk(app):
+        if node.getRole() == pyatspi.ROLE_PAGE_TAB and node.name == name and node.getState().contains(STATE_SHOWING):
+            actions = node.queryAction()
+            return any(actions.doAction(at) for at in range(actions.nActions))
+    return False
+
+
 def application():
     for app in pyatspi.Registry.getDesktop(0):
         if app is not None and app.name == "hwsched":
@@ -69,7 +79,8 @@ def main():
     row = waited("the opening", lambda: row_of(table, sys.argv[1]))
     said = {"cells": [each.name for each in row], "rows": table.queryTable().nRows}
     said["columns"] = [table.queryTable().getColumnHeader(at).name for at in range(len(row))]
-    facts = waited("the inspector", lambda: named(app, "Facts"))
+    waited("the inspector", lambda: pressed(app, "Survey"))
+    facts = waited("the facts", lambda: named(app, "Facts"))
 
     def told():
         names = [child.name for child in (facts.getChildAtIndex(at) for at in range(facts.childCount)) if child]

@@ -58,9 +58,9 @@ def test_packets_that_were_only_printed_are_not(shown, qtbot, file, tmp_path):
     assert out(file) == set()
 
 
-@pytest.mark.parametrize("printed", [0, 1])
+@pytest.mark.parametrize("printed", [0, 1, 2])
 def test_packets_of_a_print_that_was_stopped_are_not(shown, qtbot, file, tmp_path, monkeypatch, printed):
-    """Stopped before the first packet, or after one of two: nobody knows which are in whose hands."""
+    """Stopped before the first packet, after one of two or after the last: nobody knows which are in whose hands."""
 
     def stopped(view, name, folder, formats, *, paper, progress, cancelled):
         def told(done, total):

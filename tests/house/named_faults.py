@@ -139,9 +139,9 @@ FAULTS: Final = (
     ),
     Fault(
         "packets of a stopped print written down as out",
-        "desktop/release/release_actions.py",
-        "if went_out and PACKET.name in names and PACKET.name not in held and not cancelled():",
-        "if went_out and PACKET.name in names and PACKET.name not in held:",
+        "stopping.py",
+        "    if stop is not None and stop():\n",
+        "    if stop is None and stop is not None:\n",
         ("tests/desktop/test_packets_out.py::test_packets_of_a_print_that_was_stopped_are_not",),
     ),
     Fault(

@@ -22,6 +22,7 @@ from hwsched.operations.release.issued_labels import issue_labels, label_sheet
 from hwsched.operations.release.issued_packets import write_down_packets
 from hwsched.operations.release.project_view import project_view
 from hwsched.render.labels import label_sheets
+from hwsched.stopping import ask_stop
 from hwsched.writing import HeldFilesError
 
 
@@ -113,7 +114,8 @@ class ReleaseActions(Subject):
                     written += error.written
                     held[name] = error.paths
             # What was not printed to the end did not go out; what another document lacks does not matter.
-            if went_out and PACKET.name in names and PACKET.name not in held and not cancelled():
+            if went_out and PACKET.name in names and PACKET.name not in held:
+                ask_stop()
                 write_down_packets(workspace.project, view, who=workspace.who)
                 kept_back.extend(each.mark for each in view.openings if not each.ready)
             if held:

@@ -1,6 +1,6 @@
 """What a column of a grid says of itself. No widgets."""
 
-from collections.abc import Callable, Sequence
+from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any, Final, Generic, TypeVar
 
@@ -73,8 +73,3 @@ class Column(Generic[Row]):
     def said(self, value: Any) -> str:
         """Return how a value is called where values are chosen."""
         return self.text(value) or "(empty)"
-
-
-def titled(columns: Sequence[Column[Row]], name: str) -> str:
-    """Return the title of a column; its name where there is none of it."""
-    return next((each.title for each in columns if each.name == name), name)

@@ -254,10 +254,6 @@ def _results(beside: Beside) -> tuple[Column[Checked], ...]:
     )
 
 
-def _capital(role: str) -> str:
-    return role.replace("-", " ").capitalize()
-
-
 def _parts(role: str, each: Checked) -> str | None:
     """Return the parts of a role; None while no fit counts."""
     if each.fit is None:

@@ -1,6 +1,7 @@
 """Small read-only tables, and a page of one with its actions below it. What the lines say is for whoever fills them."""
 
-from collections.abc import Collection, Sequence
+from collections.abc import Collection, Iterator, Sequence
+from contextlib import contextmanager
 from typing import Final
 
 from PySide6.QtCore import Qt
@@ -56,6 +57,24 @@ class Lines(QTableWidget):
 
     def show_rows(self, rows: Sequence[Sequence[str]], *, aside: Collection[int] = ()) -> None:
         """Show these lines; those set aside are slanted."""
+        with self._unmeasured():
+            self._fill(rows, aside)
+
+    @contextmanager
+    def _unmeasured(self) -> Iterator[None]:
+        """Measure no row and column meanwhile: lines in sight would be measured anew, all of them, for each cell."""
+        down, across = self.verticalHeader(), self.horizontalHeader()
+        modes = [across.sectionResizeMode(column) for column in range(self.columnCount())]
+        for header in (down, across):
+            header.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+        try:
+            yield
+        finally:
+            for column, mode in enumerate(modes):
+                across.setSectionResizeMode(column, mode)
+            down.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+
+    def _fill(self, rows: Sequence[Sequence[str]], aside: Collection[int]) -> None:
         self.setRowCount(len(rows))
         for r, row in enumerate(rows):
             for c, text in enumerate(row):

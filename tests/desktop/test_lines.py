@@ -1,0 +1,34 @@
+"""Small tables: filled at once, also where they are in sight."""
+
+from time import process_time
+
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QHeaderView
+
+from hwsched.desktop.lines import Lines
+
+ROWS = [("≠", f"Leaf: fact {n}", "44.5 mm " * 4, "38 mm") for n in range(200)]
+
+
+def test_lines_in_sight_are_filled_again_as_quickly_as_hidden_ones(qtbot):
+    """Each cell had all lines measured anew: two hundred lines took a hundred times as long once they were in sight."""
+    table = Lines(("", "What", "M101", "M102"), 2, {1: 120})
+    qtbot.addWidget(table)
+    table.resize(500, 700)
+    began = process_time()
+    table.show_rows(ROWS)
+    hidden = process_time() - began
+    table.show()
+    qtbot.waitExposed(table)
+    table.show_rows(ROWS)
+    began = process_time()
+    table.show_rows(ROWS)
+    assert process_time() - began < 30 * hidden
+    kept = [table.horizontalHeader().sectionResizeMode(column) for column in range(4)]
+    mode = QHeaderView.ResizeMode
+    assert kept == [mode.ResizeToContents, mode.Interactive, mode.Stretch, mode.Stretch]
+    assert table.verticalHeader().sectionResizeMode(0) == mode.ResizeToContents
+    assert table.columnWidth(1) == 120
+    assert table.item(199, 1).text() == "Leaf: fact 199"
+    assert table.item(0, 2).textAlignment() == Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop
+    assert table.rowHeight(0) > table.fontMetrics().height() * 1.5

@@ -9,7 +9,7 @@ import json
 from collections.abc import Iterator, Mapping, Sequence
 from dataclasses import dataclass
 from hashlib import sha256
-from itertools import groupby
+from itertools import chain, groupby
 from operator import attrgetter, itemgetter
 from typing import Any, Final
 
@@ -168,7 +168,9 @@ def _own_hashes(connection: Connection) -> Iterator[tuple[Header, str]]:
     )
     entries = {
         number: _hash_of(list(group))
-        for number, group in groupby(connection.execute(query), key=attrgetter("change_set"))
+        for number, group in groupby(
+            chain.from_iterable(connection.execute(query).partitions(1000)), key=attrgetter("change_set")
+        )
     }
     for header in headers:
         yield header, entries.get(header["number"], SetHash()).own(header)

@@ -123,7 +123,8 @@ def read_rows(connection: Connection, entity: str) -> Iterator[dict[str, Any]]:
     names = list(found.keys())
     flags = [name for name in names if kinds.get(name) is bool]
     held = [name for name in names if name in texts]
-    for values in found:
+    # Fetched by the thousand: to ask for each row by itself takes longer than to read it.
+    for values in chain.from_iterable(found.partitions(1000)):
         row = dict(zip(names, values, strict=True))
         for name in flags:
             if row[name] is not None:

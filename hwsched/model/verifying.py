@@ -8,8 +8,9 @@ import json
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from hashlib import sha256
-from typing import Any, Final
+from typing import Any, Final, get_args
 
+import msgspec
 from sqlalchemy import Connection, func, select
 
 from hwsched.model import blobs
@@ -21,6 +22,7 @@ from hwsched.model.frozen import read_frozen
 from hwsched.model.journal import Change
 from hwsched.model.tables import BLANK, BLOB, CHANGE_ENTRY, CHANGE_SET, FACTS_READ, FIT_CONTENT, FROZEN, JOURNALLED
 from hwsched.values.earlier_words import in_present_words
+from hwsched.values.fit import Status
 
 MOST: Final = 10_000
 """Up to so many rows and journal entries together are compared at each opening: a tenth of a second."""
@@ -238,11 +240,30 @@ def _altered_texts(connection: Connection) -> Iterable[str]:
     for key, status, content in connection.execute(
         select(FIT_CONTENT.c.key, FIT_CONTENT.c.status, FIT_CONTENT.c.content)
     ):
-        if sha256(content.encode()).hexdigest() != key or _values(in_present_words(content)).get("status") != status:
+        if sha256(content.encode()).hexdigest() != key or _status(content) != status:
             yield f"table fit_content, row {key}"
     for key, names in connection.execute(select(FACTS_READ.c.key, FACTS_READ.c.names)):
         if sha256(names.encode()).hexdigest()[: len(key)] != key:
             yield f"table facts_read, row {key}"
+
+
+_STATUSES: Final = frozenset(get_args(Status))
+
+
+class _Told(msgspec.Struct):
+    status: str = ""
+
+
+_told: Final = msgspec.json.Decoder(_Told).decode
+
+
+def _status(content: str) -> Any:
+    """Return the status that a stored fit tells; the rest of it is passed over, unless it is of an earlier version."""
+    try:
+        status = _told(content).status
+    except msgspec.DecodeError:
+        status = ""
+    return status if status in _STATUSES else _values(in_present_words(content)).get("status")
 
 
 def _altered_bytes(connection: Connection) -> Iterable[str]:

@@ -4,6 +4,7 @@ Lengths in mm. The parts are invented; what is published or common practice stan
 """
 
 from dataclasses import replace
+from functools import cache
 
 from hwsched.values import (
     BatteryLife,
@@ -39,8 +40,9 @@ def part(number, kind, price=10.0, *, superseded_by="", kit=(), currency="USD", 
     )
 
 
+@cache
 def parts():
-    """One part of each kind that serves the usual opening."""
+    """One part of each kind that serves the usual opening; made once, since parts are never changed."""
     lead = {"lead_mm": 228.6, "connector": "p4", "lead_diameter_mm": 2.5, "bend_radius_mm": 10.0}
     # By common practice, so that what practice is taken for where a template is silent comes to the same.
     bored = {"lead_hole_mm": 9.525, "lead_hole_up_deg": 45.0, "lead_hole_edge_deg": 15.0, "bolt_hole_mm": 7.9375}
@@ -234,7 +236,10 @@ def catalogue(*, drop=(), add=(), **changed):
     for each in (*parts(), *add):
         if each.number in drop:
             continue
-        change = changed.get(each.number, {})
+        change = changed.get(each.number)
+        if not change:
+            found[each.number] = each
+            continue
         fields = {k: v for k, v in change.items() if k in ("superseded_by", "list_price", "kit", "currency", "kind")}
         attributes = {**each.attributes, **{k: v for k, v in change.items() if k not in fields}}
         found[each.number] = replace(each, attributes=attributes, **fields)

@@ -185,7 +185,7 @@ def _with_units(given: OpeningInput, lock: Judged, slot: UnitSlot, search: _Sear
         found = _onward(given, unit, search, slots)
         if found is not None:
             search.complete.append(found)
-        elif unit.fit.placement is not None and not unit.refusals:
+        elif unit.fit.placement is not None and not unit.refusals and _by_place(unit, slots):
             search.stuck.append((slots.same(lock.fit), slots.same(unit.fit)))
     short = any(refusal.rule == _LEAD_REACHES.id for each in slot.others for refusal in each.refusals)
     # Where an extension was put in, the lock's lead did not suffice, though no rule had to say so.
@@ -214,6 +214,15 @@ def _onward(given: OpeningInput, unit: Judged, search: _Search, slots: Slots) ->
         search.needs.update(dict.fromkeys(undecided(given), "power"))
     # Ways come in the order of preference, and sundries add the same to each: the others could not win.
     return _complete(good[0].fit, base, slots) if good else None
+
+
+def _by_place(unit: Judged, slots: Slots) -> bool:
+    """Tell whether what stopped a chain may pass where the unit stands in another place."""
+    base = slots.same(unit.fit)
+    late = slots.of("late", base, partial(_late, unit=base))
+    if late.refusals or late.needs:
+        return all(refusal.rule != GATE_BOLTS.id for refusal in late.refusals)
+    return power_slot(base, slots).by_place
 
 
 def _elsewhere(given: OpeningInput, search: _Search, slots: Slots) -> None:

@@ -55,6 +55,8 @@ _BUSY_ON_SUPPLY: Final = rule_named("busy-on-supply")
 _BATTERY_LIFE: Final = rule_named("battery-life")
 _SUPPLY_DROP: Final = rule_named("supply-drop")
 _SUPPLY_SHARE: Final = rule_named("supply-share")
+_BY_PLACE: Final = frozenset(("wire-across-leaf", "way-clear"))
+"""Rules of the slot that ask where on the leaf a unit stands; no other one does."""
 _OF_SUPPLY: Final = (rule_named("supply-voltage"), _SUPPLY_SHARE)
 _OF_WIRE: Final = (rule_named("wire-conductors"),)
 _OF_PACK: Final = tuple(rule for rule in rules_in_slot("power") if not rule.each_anew)
@@ -70,6 +72,18 @@ class PowerSlot:
     """One a source, the best that passes before the others; of a source that nothing passes its nearest miss."""
     needs: tuple[str, ...] = ()
     """Facts of the survey without which a better way than the one that passes can be neither taken nor refused."""
+    by_place: bool = False
+    """Whether a way that was tried is refused for nothing but the place of the unit: at another one it may pass."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Best:
+    """The best way of one source."""
+
+    way: Judged
+    needs: tuple[str, ...] = ()
+    """Facts without which a better one can be neither taken nor refused."""
+    by_place: bool = False
 
 
 def power_slot(base: Fit, slots: Slots) -> PowerSlot:
@@ -80,6 +94,7 @@ def power_slot(base: Fit, slots: Slots) -> PowerSlot:
         return PowerSlot(())
     found: list[Judged] = []
     needs: tuple[str, ...] = ()
+    by_place = False
     for source in _sources(given):
         # Sources come in the order of preference: what passes whole is not passed over for the next. Without a route no
         # supply can pass, and then nothing hangs on how long a pack has to last.
@@ -87,18 +102,19 @@ def power_slot(base: Fit, slots: Slots) -> PowerSlot:
         if good and (not _reachable(given) or not all(short_lived(given, each.fit) for each in good)):
             break
         if source == "battery":
-            best, lacking = _by_battery(given, unit, slots.of("battery", base, partial(_packs, base=base, unit=unit)))
+            best = _by_battery(given, unit, slots.of("battery", base, partial(_packs, base=base, unit=unit)))
         else:
-            best, lacking = slots.of("supply", base, partial(_by_supply, base=base, unit=unit))
-        found.append(best)
-        needs = needs or (lacking if best.good and len(found) == 1 else ())
+            best = slots.of("supply", base, partial(_by_supply, base=base, unit=unit))
+        found.append(best.way)
+        by_place = by_place or best.by_place
+        needs = needs or (best.needs if best.way.good and len(found) == 1 else ())
     # Stable: of two whose packs last long enough, or of which none has one that does, the preferred stays before.
     if len(found) > 1:
         found.sort(key=lambda each: (not each.good, short_lived(given, each.fit)))
-    return PowerSlot(tuple(found), needs)
+    return PowerSlot(tuple(found), needs, by_place)
 
 
-def _by_battery(given: OpeningInput, unit: Part, packs: Sequence[Judged]) -> tuple[Judged, tuple[str, ...]]:
+def _by_battery(given: OpeningInput, unit: Part, packs: Sequence[Judged]) -> _Best:
     # How busy it is changes how long each pack lasts and nothing else: no other opening has that answer.
     found = [replace(each, fit=replace(each.fit, battery=_life_of(given, unit, each.fit))) for each in packs]
     if len(found) > 1:
@@ -106,7 +122,7 @@ def _by_battery(given: OpeningInput, unit: Part, packs: Sequence[Judged]) -> tup
     return _best(given, found)
 
 
-def _by_supply(slots: Slots, base: Fit, unit: Part) -> tuple[Judged, tuple[str, ...]]:
+def _by_supply(slots: Slots, base: Fit, unit: Part) -> _Best:
     given = slots.given
     partials = _supplies(given, with_parts(base, *_strikes(given)), unit)
     return _best(given, (judged(given, each, "power", unit.number, "supply") for each in partials))
@@ -122,18 +138,28 @@ def short_lived(given: OpeningInput, fit: Fit) -> bool:
     return life is not None and life.days < limits_of(_BATTERY_LIFE, given.settings)["days"]
 
 
-def _best(given: OpeningInput, tried: Iterable[Judged]) -> tuple[Judged, tuple[str, ...]]:
+def _best(given: OpeningInput, tried: Iterable[Judged]) -> _Best:
     """Return the first combination that passes, else what is nearest; and what is missing to know of a better one."""
     before: list[Judged] = []
     for found in tried:
         if found.good:
-            return found, missing_for_better(given, (found,), before)
+            return _Best(found, missing_for_better(given, (found,), before))
         before.append(found)
     lacking = [each for each in before if not each.refusals]
+    by_place = any(_only_by_place(given, each) for each in before)
     if lacking:
         # What lacks least: asking for the facts of all would send the surveyor for what never comes into question.
-        return min(lacking, key=lambda each: (len(each.needs), each.needs)), ()
-    return min(before, key=_short_of), ()
+        return _Best(min(lacking, key=lambda each: (len(each.needs), each.needs)), by_place=by_place)
+    return _Best(min(before, key=_short_of), by_place=by_place)
+
+
+def _only_by_place(given: OpeningInput, found: Judged) -> bool:
+    """Tell whether nothing refuses a way that another place of the unit would not change."""
+    hanging = set(_BY_PLACE)
+    if across_leaf.goes_round(given, found.fit):
+        # The way round a panel is as long as the unit stands high, and so is what is lost on it.
+        hanging.add(_SUPPLY_DROP.id)
+    return all(refusal.rule in hanging for refusal in found.refusals)
 
 
 def _short_of(found: Judged) -> tuple[int, float, float]:

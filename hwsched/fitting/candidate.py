@@ -6,7 +6,7 @@ from decimal import Decimal
 from math import inf
 
 from hwsched.quantities.money import ZERO, Exchange, exact_decimal, product, summed
-from hwsched.rules import judge, rules_in_slot, severity_of
+from hwsched.rules import each_verdict, rules_in_slot, severity_of
 from hwsched.rules.rule import OpeningRule, Slot
 from hwsched.rules.wording import label_of
 from hwsched.values import Fit, FitPart, Need, OpeningInput, Part, Refusal, Role, Source
@@ -75,20 +75,15 @@ def judged(
     """
     refusals: list[Refusal] = []
     needs: dict[str, None] = {}
-    settings = given.settings
-    off = settings.rules_off
-    for rule in rules_in_slot(slot) if rules is None else rules:
-        if rule.id in off:
-            continue
-        for verdict in judge(rule, given, fit, settings=settings):
-            if verdict.needs:
-                # A warning that cannot be judged yet keeps nobody from choosing the part.
-                if rule.severity == "error":
-                    needs.update(dict.fromkeys(verdict.needs))
-            elif severity_of(rule, verdict) == "error":
-                about = "" if verdict.about in ("", part) else f"{verdict.about}: "
-                reason = f"{said}{about}{verdict.message} {verdict.cure or rule.cure}"
-                refusals.append(Refusal(part, role, rule.id, reason, verdict.values))
+    for rule, verdict in each_verdict(rules_in_slot(slot) if rules is None else rules, given, given, fit):
+        if verdict.needs:
+            # A warning that cannot be judged yet keeps nobody from choosing the part.
+            if rule.severity == "error":
+                needs.update(dict.fromkeys(verdict.needs))
+        elif severity_of(rule, verdict) == "error":
+            about = "" if verdict.about in ("", part) else f"{verdict.about}: "
+            reason = f"{said}{about}{verdict.message} {verdict.cure or rule.cure}"
+            refusals.append(Refusal(part, role, rule.id, reason, verdict.values))
     return Judged(fit, tuple(refusals), tuple(needs))
 
 

@@ -26,7 +26,7 @@ from hwsched.rules.rule import (
     Verdict,
     rules_of,
 )
-from hwsched.rules.speaking import RuleError, finding_of, judge, limits_of, severity_of
+from hwsched.rules.speaking import RuleError, each_verdict, finding_of, judge, limits_of, severity_of
 from hwsched.values.power import SupplyResult
 from hwsched.values.record import Record
 
@@ -319,6 +319,7 @@ __all__ = [
     "Subject",
     "UnknownRuleError",
     "Verdict",
+    "each_verdict",
     "finding_of",
     "in_rulebook",
     "judge",

@@ -10,7 +10,7 @@ from typing import Final
 from hwsched.rules import CIRCUIT_RULES, OWN_RULES, RECORD_RULES, RULES
 from hwsched.rules.impossible_facts import without_impossible
 from hwsched.rules.rule import Inputs, OpeningRule
-from hwsched.rules.speaking import finding_of, judge
+from hwsched.rules.speaking import each_verdict, finding_of, judge
 from hwsched.values import SEVERITIES, Finding, Fit, LockPoint, OpeningInput, Settings
 from hwsched.values.facts_memory import FactsMemory
 from hwsched.values.power import PowerFinding, SupplyResult
@@ -28,16 +28,7 @@ def findings_of(members: Iterable[OpeningRule], given: OpeningInput, fit: Fit) -
 
 
 def _said(members: Iterable[OpeningRule], given: OpeningInput, sound: OpeningInput, fit: Fit) -> list[Finding]:
-    settings = given.settings
-    off = settings.rules_off
-    return [
-        finding_of(rule, verdict)
-        for rule in members
-        if rule.id not in off
-        # Rules would reckon with a leaf of 3 mm or 90 m as if it stood there; only the one that names such facts sees
-        # them.
-        for verdict in judge(rule, given if rule.sees_all else sound, fit, settings=settings)
-    ]
+    return [finding_of(rule, verdict) for rule, verdict in each_verdict(members, given, sound, fit)]
 
 
 _ALIKE: Final = tuple(rule for rule in RULES if rule in OWN_RULES and not rule.each_anew and not rule.sees_all)

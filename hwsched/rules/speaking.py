@@ -3,10 +3,10 @@
 What is judged stands in the rules; which of them judge an opening, a supply or a record stands in `judging`.
 """
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Iterator, Mapping
 
-from hwsched.rules.rule import DEFERS, AnyRule, Judged, Rule, Verdict
-from hwsched.values import SEVERITIES, Finding, Settings, Severity
+from hwsched.rules.rule import DEFERS, AnyRule, Judged, OpeningRule, Rule, Verdict
+from hwsched.values import SEVERITIES, Finding, Fit, OpeningInput, Settings, Severity
 
 
 class RuleError(Exception):
@@ -55,6 +55,36 @@ def judge(rule: Rule[*Judged], *judged: *Judged, settings: Settings) -> tuple[Ve
     # A rule may come from another package: its slip must be known as one of the rule, not of the opening.
     except Exception as error:
         raise RuleError(f"rule {rule.id} failed: {error!r}; {rule.subject.told(*judged)}") from error
+
+
+def each_verdict(
+    rules: Iterable[OpeningRule], given: OpeningInput, sound: OpeningInput, fit: Fit
+) -> Iterator[tuple[OpeningRule, Verdict]]:
+    """Let those of some rules that are not switched off speak of an opening, one after the other.
+
+    Parameters
+    ----------
+    rules : iterable of Rule
+        Of openings.
+    given, sound : OpeningInput
+        As it stands, and without what cannot be: rules would reckon with a leaf of 3 mm or 90 m as if it stood there.
+        Only the one that names such facts sees them.
+    fit : Fit
+        What is judged.
+
+    Raises
+    ------
+    RuleError
+        As `judge`.
+    """
+    for rule, limits in given.settings.spoken(rules):
+        judged = given if rule.sees_all else sound
+        try:
+            verdicts = tuple(rule.judge(judged, fit, limits))
+        except Exception as error:
+            raise RuleError(f"rule {rule.id} failed: {error!r}; {rule.subject.told(judged, fit)}") from error
+        for verdict in verdicts:
+            yield rule, verdict
 
 
 def severity_of(rule: AnyRule, verdict: Verdict) -> Severity:

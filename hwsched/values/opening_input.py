@@ -1,8 +1,9 @@
 """The input of a lock point: survey facts, catalogue and settings, all that a fit can depend on."""
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from decimal import Decimal
+from typing import Protocol, TypeVar
 
 from hwsched.attributes.of_parts import FlagName, NumberName, TextName
 from hwsched.quantities.money import Exchange, Money, exact_decimal
@@ -123,6 +124,21 @@ class HandPlacement:
     y_mm: float
 
 
+class SpeaksBy(Protocol):
+    """What has limits and may be switched off: a rule."""
+
+    @property
+    def id(self) -> str:
+        """Known by it in the settings."""
+
+    @property
+    def declared(self) -> Mapping[str, float]:
+        """Limits as they are without a change."""
+
+
+_Speaks = TypeVar("_Speaks", bound=SpeaksBy)
+
+
 @dataclass(frozen=True, slots=True)
 class Settings:
     """What a project decides for its fits and checks."""
@@ -145,6 +161,11 @@ class Settings:
         if not changed or not declared:
             return declared
         return {name: changed.get(f"{rule_id}.{name}", value) for name, value in declared.items()}
+
+    def spoken(self, rules: Iterable[_Speaks]) -> Sequence[tuple[_Speaks, Mapping[str, float]]]:
+        """Return those of some rules that are not switched off, each with its limits."""
+        off = self.rules_off
+        return [(rule, self.limits_for(rule.id, rule.declared)) for rule in rules if rule.id not in off]
 
 
 @dataclass(frozen=True, slots=True)

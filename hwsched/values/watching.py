@@ -92,6 +92,7 @@ class Watch:
             limits=_WatchedLimits(settings.limits, self._limits),
             rules_off=_WatchedOff(settings.rules_off, self._rules),
             _known={},
+            _heard={},
         )
         return cast(Settings, watched)
 
@@ -134,6 +135,15 @@ class _WatchedSettings(Settings):
     """Settings that ask for the limits of a rule once, since a fit asks hundreds of times."""
 
     _known: dict[str, Mapping[str, float]]
+    _heard: dict[int, tuple[Any, Any]]
+
+    def spoken(self, rules: Any) -> Any:
+        """Ask once for the same rules: a fit lets those of a slot speak for each of its candidates."""
+        found = self._heard.get(id(rules))
+        if found is None:
+            # The rules are held with the answer, so that no others take their place in memory.
+            found = self._heard[id(rules)] = rules, super().spoken(rules)
+        return found[1]
 
     def limits_for(self, rule_id: str, declared: Mapping[str, float]) -> Mapping[str, float]:
         found = self._known.get(rule_id)

@@ -37,6 +37,15 @@ class Unsure:
 
 
 @dataclass(frozen=True, slots=True)
+class Unmeasured:
+    """A leaf to which power comes over a transfer that nobody has measured."""
+
+    opening_id: str
+    more_ohm: float
+    """What the transfer can add to its run, at the most [ohm]; at the least it adds nothing."""
+
+
+@dataclass(frozen=True, slots=True)
 class LaidCircuit:
     """A circuit ready to be solved."""
 
@@ -61,6 +70,8 @@ class LaidCircuit:
     """Conductors in words."""
     hidden: frozenset[str]
     """Openings of which some load is not known, or not where."""
+    unmeasured: Mapping[str, Unmeasured] = field(default_factory=dict)
+    """By node on a leaf, or at a strike that a unit there switches."""
     lying: tuple[RunWithConductor, ...] = ()
     """Runs whose own length and wire are known, and whose way from the supply is not."""
 
@@ -120,7 +131,7 @@ def laid_circuit(
     wire = ", ".join(dict.fromkeys(f"{each.run.gauge} {each.run.stranding}" for each in known))
     whole = len(known) == len(runs)
     before = _known_before(known, runs)
-    laying = _Laying(source, warm, limits.unmeasured_ohm, before)
+    laying = _Laying(source, warm, before)
     for opening in openings:
         own, missing = devices[opening]
         problems += missing
@@ -149,7 +160,7 @@ def laid_circuit(
     solved = {id(each) for each in present}
     return LaidCircuit(
         circuit, warm, at_once, names, openings, tuple(present), tree, (*placed, *behind), tuple(at), tuple(unsure),
-        tuple(problems), wire, frozenset(each.opening_id for each in unsure),
+        tuple(problems), wire, frozenset(each.opening_id for each in unsure), laying.unmeasured,
         tuple(each for each in known if id(each) not in solved),
     )  # fmt: skip
 
@@ -160,18 +171,18 @@ class _Laying:
 
     source: CircuitSource
     warm_c: float
-    unmeasured_ohm: float
     before: Mapping[str, str]
     devices: list[Device] = field(default_factory=list)
     at: list[str] = field(default_factory=list)
     onto: list[RunWithConductor] = field(default_factory=list)
     unsure: list[Unsure] = field(default_factory=list)
+    unmeasured: dict[str, Unmeasured] = field(default_factory=dict)
 
     def put(self, connected: ConnectedOpening, opening: str, own: Sequence[Device], problems: list[Problem]) -> None:
         """Hang what an opening has: in its frame, on its leaves, at what a unit there switches."""
         told = len(problems)
         # A door loop or transfer hinge is wire too, often thin, and every ampere of the leaf passes it.
-        onto = leaf_runs(connected, self.warm_c, problems, self.unmeasured_ohm)
+        onto = leaf_runs(connected, self.warm_c, problems)
         lost = len(problems) > told
         here = self.before.get(opening, SUPPLY)
         units = {device.leaf for device in own if device.role == "unit"}
@@ -195,6 +206,10 @@ class _Laying:
                 self.at.append(opening)
         if here == opening:
             self.onto += _onto_leaves(onto, switching)
+            for run in onto.values():
+                if run.more_ohm:
+                    ends = [run.run.to_node, *([run.switch.to_node] if run.switch is not None else [])]
+                    self.unmeasured |= dict.fromkeys(ends, Unmeasured(opening, run.more_ohm))
 
 
 def _known_before(known: Sequence[RunWithConductor], runs: Sequence[Run]) -> dict[str, str]:

@@ -76,17 +76,12 @@ def solved_supply(
     if source is None or circuit_source.current != "dc" or (stuck and not bounded):
         return [(_unproved(each, at, circuit_source), None) for each, at in zip(bare, laid, strict=True)]
     sure = [_known_devices(each) for each in laid]
-    least, most = (
-        [
-            [*own, *(_bound(unsure, source, of_most) for unsure in each.unsure)]
-            for own, each in zip(sure, laid, strict=True)
-        ]
-        for of_most in (False, True)
-    )
     try:
-        at_supply = _fed(laid, least)
-        low_side = circuit_states.supply_states(at_supply, source)
-        high_side = circuit_states.supply_states(_fed(laid, most), source) if any(e.unsure for e in laid) else low_side
+        at_supply = _fed(laid, _on_one_side(laid, sure, source, of_most=False))
+        low_side = high_side = circuit_states.supply_states(at_supply, source)
+        if any(each.unsure or each.unmeasured for each in laid):
+            most = _fed(laid, _on_one_side(laid, sure, source, of_most=True))
+            high_side = circuit_states.supply_states(most, source)
     except InputError as error:
         problem = _untaken(error, laid[0].circuit, [d for each in laid for d in each.devices])
         bare = [replace(each, problems=(*each.problems, problem)) for each in bare]
@@ -150,6 +145,29 @@ def _known_devices(laid: LaidCircuit) -> list[circuit_states.Device]:
 
 def _fed(laid: Sequence[LaidCircuit], devices: Sequence[Sequence[circuit_states.Device]]) -> list[FedCircuit]:
     return [FedCircuit(each.tree, own, each.at_once) for each, own in zip(laid, devices, strict=True)]
+
+
+def _on_one_side(
+    laid: Sequence[LaidCircuit],
+    sure: Sequence[Sequence[circuit_states.Device]],
+    source: circuit_states.Source,
+    *,
+    of_most: bool,
+) -> list[list[circuit_states.Device]]:
+    """Return what hangs on the circuits while everything unknown draws the least, or the most."""
+    found = []
+    for own, each in zip(sure, laid, strict=True):
+        devices = list(own)
+        if of_most and each.unmeasured:
+            # Behind a transfer that nobody has measured: at the opening's frame, by the most that it can draw.
+            devices = [
+                _bound(Unsure(each.unmeasured[node].opening_id, each.unmeasured[node].opening_id, device), source, True)
+                if node in each.unmeasured
+                else known
+                for device, known, node in zip(each.devices, own, each.at, strict=False)
+            ]
+        found.append([*devices, *(_bound(unsure, source, of_most) for unsure in each.unsure)])
+    return found
 
 
 def _bound(unsure: Unsure, source: circuit_states.Source, most: bool) -> circuit_states.Device:
@@ -251,34 +269,60 @@ class _Solving:
             # Several devices at one node share one voltage: the strictest of them on either side decides.
             windows[node] = max(low, device.minimum_v), min(high, device.maximum_v)
             parts.setdefault(node, []).append(device.part)
-        tree = laid.tree
+        tree, marks = laid.tree, laid.names
         distance = [0.0]
         for i in range(1, len(tree.names)):
             distance.append(distance[tree.feeder[i]] + laid.runs[tree.run[i]].run.length_m)
         found = []
-        # Of each node in each state its volts, at peak under its own worst operations.
-        solved = [(s.name, s.solution.volts, s.worst) for s in self.low_side if not s.solution.collapsed]
+        # Of each node in each state its volts, at peak under its own worst operations; states in columns.
+        solved = [state for state in self.low_side if not state.solution.collapsed]
+        names = [state.name for state in solved]
+        every_v = list(zip(*(_least_v(state) for state in solved), strict=True)) or [()] * len(tree.names)
         bounding = [state for state in self.high_side if state.name != "highest-mains"]
-        sunk = any(state.solution.collapsed for state in bounding)
-        bounds = [(state.solution.volts, state.worst) for state in bounding]
+        if any(state.solution.collapsed for state in bounding):
+            bounds = [-inf] * len(tree.names)
+        else:
+            bounds = list(map(min, zip(*([*map(_bound_v, bounding)] * (1 if len(bounding) > 1 else 2)), strict=True)))
+        for node, least_v in self._behind_unmeasured(bounds).items():
+            bounds[tree.position[node]] = least_v
+        worst_cases = self.low_side[-1].worst
+        told: dict[tuple[Sequence[int], Sequence[tuple[int, int]]], tuple[str, ...]] = {}
         for i, node in enumerate(tree.names):
             opening = opening_of(node)
-            window = windows.get(node)
-            volts = {
-                name: v for name, at, worst in solved if isfinite(v := worst[node].volts if node in worst else at[node])
-            }
-            bound = -inf if sunk else min([worst[node].bound_v if node in worst else at[node] for at, worst in bounds])
-            worst_case = self.low_side[-1].worst.get(node)
-            operating = () if worst_case is None else self._marks(worst_case.operating, worst_case.elsewhere)
+            low, high = windows.get(node, (None, None))
+            volts = {name: v for name, v in zip(names, every_v[i], strict=True) if isfinite(v)}
+            operating: tuple[str, ...] = ()
+            if node in worst_cases:
+                # Most places of a circuit have the same worst operations.
+                worst_case = worst_cases[node]
+                key = (worst_case.operating, worst_case.elsewhere)
+                if key not in told:
+                    told[key] = self._marks(*key)
+                operating = told[key]
             found.append(
                 NodeResult(
-                    node, laid.name_of(node), opening if opening in laid.names else None, distance[i], volts,
-                    window and window[0], window and window[1], bound if isfinite(bound) else None,
-                    operating,
-                    tuple(parts.get(node, ())),
+                    node, laid.name_of(node), opening if opening in marks else None, distance[i], volts, low, high,
+                    bounds[i] if isfinite(bounds[i]) else None, operating, tuple(parts[node]) if node in parts else (),
                 )
             )  # fmt: skip
         return tuple(found)
+
+    def _behind_unmeasured(self, bounds: Sequence[float]) -> dict[str, float]:
+        """Least volts behind transfers that nobody has measured, while they have the most that they can have."""
+        laid = self.laid
+        found: dict[str, float] = {}
+        most_a: dict[str, float] = {}
+        for device, node in zip(laid.devices, laid.at, strict=False):
+            if node in laid.unmeasured:
+                most = _bound(Unsure(device.opening_id, node, device), self.source, True)
+                first = most.peak if most.inrush is None else most.inrush
+                most_a[node] = most_a.get(node, 0.0) + max(most.holding, most.peak, first)
+        for node, unmeasured in laid.unmeasured.items():
+            if node in laid.tree.position:
+                at = laid.tree.position[node]
+                ohm = laid.tree.ohm[at] + unmeasured.more_ohm
+                found[node] = bounds[laid.tree.feeder[at]] - ohm * most_a.get(node, 0.0)
+        return found
 
     def _proofs(self, nodes: Sequence[NodeResult]) -> tuple[Proof, ...]:
         laid = self.laid
@@ -288,9 +332,11 @@ class _Solving:
                 needs.setdefault(problem.opening_id, {}).update(dict.fromkeys(problem.needs))
         # Through the resistance inside the supply alone does one circuit touch another.
         touching = self.all_laid if self.source.ohm or self.source.battery_ohm else (laid,)
-        every = tuple(
-            dict.fromkeys(need for each in touching for p in each.problems if p.kind in _OF_TREE for need in p.needs)
-        )
+        told = [need for each in touching for p in each.problems if p.kind in _OF_TREE for need in p.needs]
+        if any(each.unmeasured for each in touching):
+            told.append("existing_item.loop_ohm")
+        every = tuple(dict.fromkeys(told))
+        unmeasured = {each.opening_id for each in laid.unmeasured.values()}
         wrong = {problem.opening_id for problem in laid.problems if problem.kind == "mismatch"}
         own: dict[str, list[NodeResult]] = {}
         for node in nodes:
@@ -303,14 +349,31 @@ class _Solving:
             if opening in wrong or any(map(_outside, here)) or (collapsed and opening not in laid.hidden):
                 found.append(Proof(opening, "failed"))
             elif opening in laid.hidden or not laid.sound:
-                told = tuple(needs.get(opening, ())) or every
-                found.append(Proof(opening, "not-proved", told, "" if told else "its circuit cannot be reckoned with"))
+                lacking = tuple(needs.get(opening, ())) or every
+                why = "" if lacking else "its circuit cannot be reckoned with"
+                found.append(Proof(opening, "not-proved", lacking, why))
             elif all(node.bound_v is not None and node.bound_v >= (node.minimum_v or 0.0) - _TOUCH_V for node in here):
                 found.append(Proof(opening, "proved"))
             else:
-                why = "" if every else "too many operations can fall together to try them all"
-                found.append(Proof(opening, "not-proved", every, why))
+                missing = ("existing_item.loop_ohm",) if opening in unmeasured else every
+                why = "" if missing else "too many operations can fall together to try them all"
+                found.append(Proof(opening, "not-proved", missing, why))
         return tuple(found)
+
+
+def _least_v(state: State) -> list[float]:
+    """Volts at each node, at peak under its own worst operations; of a state with a solution."""
+    worst = state.worst
+    if not worst:
+        return list(state.solution.volts.values())
+    return [worst[node].volts if node in worst else v for node, v in state.solution.volts.items()]
+
+
+def _bound_v(state: State) -> list[float]:
+    worst = state.worst
+    if not worst:
+        return list(state.solution.volts.values())
+    return [worst[node].bound_v if node in worst else v for node, v in state.solution.volts.items()]
 
 
 def _outside(node: NodeResult) -> bool:
@@ -333,11 +396,13 @@ def _untaken(error: InputError, circuit: Circuit, devices: Sequence[Device]) -> 
 def _runs(laid: LaidCircuit, states: Sequence[State]) -> tuple[RunResult, ...]:
     names, tree = laid.names, laid.tree
     ohms = {index: ohm for index, ohm in zip(tree.run, tree.ohm, strict=True) if index >= 0}
-    solved = [(state.name, state.solution.run_a) for state in states if not state.solution.collapsed]
+    solved = [state for state in states if not state.solution.collapsed]
+    states_in = [state.name for state in solved]
+    every_a = list(zip(*(map(abs, state.solution.run_a) for state in solved), strict=True)) or [()] * len(laid.runs)
     found = []
     for index, each in enumerate(laid.runs):
         run, ohm = each.run, ohms[index]
-        amperes = {name: abs(run_a[index]) for name, run_a in solved}
+        amperes = dict(zip(states_in, every_a[index], strict=True))
         far = opening_of(run.to_node) if each.transfer else run.to_node
         to_name = names.get(far, far) + (leaf_words(run.to_node) if each.transfer else "")
         found.append(

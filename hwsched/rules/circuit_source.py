@@ -18,7 +18,6 @@ from hwsched.attributes.of_parts import (
     VOLTAGE_V,
 )
 from hwsched.calc.power import circuit_states, circuit_tree
-from hwsched.rules.leaf_runs import ASSUMED_OHM
 from hwsched.values import Catalogue, Part
 from hwsched.values.power import Circuit, Problem, Run, Supply
 
@@ -33,8 +32,6 @@ class SolvingLimits:
     """Openings that operate at one time, each with all its devices."""
     limiter_margin: float
     """Fuse or limiter over the continuous current."""
-    unmeasured_ohm: float = ASSUMED_OHM
-    """There and back in a power transfer that stays, while nobody has measured it [ohm]."""
 
 
 @dataclass(frozen=True, slots=True)

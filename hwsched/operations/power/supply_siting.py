@@ -39,7 +39,7 @@ from hwsched.rules.devices import amps, devices_at
 from hwsched.rules.leaf_runs import leaf_runs
 from hwsched.telling.natural import natural
 from hwsched.values import Catalogue, OpeningInput, Part, Settings, SupplyLink, exchange_of
-from hwsched.values.power import Circuit, PowerFacts, PowerResult, Run, Supply
+from hwsched.values.power import Circuit, PowerFacts, PowerResult, Problem, Run, Supply
 from hwsched.values.standing import WHY
 from hwsched.wiring import ConnectedOpening, solve_supplies
 from hwsched.wiring.distances import Heights, distance
@@ -309,7 +309,11 @@ def demands_of(
         missing = list(problems)
         # Leaves are reckoned as one here, all drawn over one transfer: the volts are proved leaf by leaf afterwards.
         warm = limits_of(_CIRCUIT_VOLTAGE, inputs[0].settings)["temperature_c"]
-        transfer = next((onto.run for onto in leaf_runs(each, warm, missing).values()), None)
+        onto = list(leaf_runs(each, warm, missing).values())
+        transfer = onto[0].run if onto else None
+        if any(run.more_ohm for run in onto):
+            text = f"the power transfer that stays at {opening.mark} is not measured: no run to it could be proved"
+            missing.append(Problem("unknown", text, ("existing_item.loop_ohm",), opening.id))
         if missing or not own:
             left_out += [problem.message for problem in missing] or [f"{opening.mark} has nothing to feed"]
             continue

@@ -24,7 +24,7 @@ all. The least is nothing [ohm]."""
 USUAL_CONDUCTORS: Final = 2
 """Plus and minus."""
 _NO_WIRE_YET: Final = (0.001, "18 AWG", "stranded")
-"""Length [m], gauge and stranding that stand for a wire that is not chosen yet, where a transfer leads onto the leaf."""
+"""Length [m], gauge and stranding in place of a wire that is not chosen yet, where a transfer leads onto the leaf."""
 _PAIR: Final = 2
 """Conductors by which a unit switches one strike."""
 

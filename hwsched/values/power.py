@@ -36,6 +36,8 @@ class Supply:
     standby_hours: float | None = None
     temperature_c: float | None = None
     notes: str | None = None
+    cabinet: str | None = None
+    """Catalogue number of the one that a person has chosen."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,6 +55,8 @@ class Circuit:
     alarm: str | None = None
     """drops or stays, on the fire alarm."""
     notes: str | None = None
+    limiter: str | None = None
+    """Catalogue number of the fuse or limiter that a person has chosen."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -35,6 +35,7 @@ from hwsched.values.power import (
     Supply,
     SupplyResult,
 )
+from hwsched.wiring.chosen_parts import cabinet_problems, chosen_limiter
 from hwsched.wiring.circuits import circuit_source, solve_circuits
 from hwsched.wiring.growth import Grower, Judged
 from hwsched.wiring.standby import size_standby
@@ -146,6 +147,10 @@ def _supply(
     battery = catalogue.get(supply.battery) if supply.battery else None
     of_battery = _battery_problems(supply, part, battery)
     of_part = _part_problems(supply, part)
+    chosen = cabinet_problems(supply, battery, catalogue)
+    limiters = {circuit.id: chosen_limiter(circuit, catalogue) for circuit in circuits if circuit.limiter}
+    circuits = [limiters[circuit.id][0] if circuit.id in limiters else circuit for circuit in circuits]
+    chosen += [problem for _, problem in limiters.values() if problem is not None]
     # A battery that does not suit would give end voltages of another supply.
     if of_battery:
         battery = None
@@ -177,7 +182,7 @@ def _supply(
         holding,
         # Each circuit at its worst state, all together: the supply has to carry them when they coincide.
         fsum(max(c.current_a.values(), default=0.0) for c in result) if complete else None,
-        problems=(*of_part, *of_battery) if circuits else (),
+        problems=(*of_part, *of_battery, *chosen) if circuits else (),
         assumed=_assumed(supply, part, battery),
         class_2=part.flag_of(CLASS_2) if part else None,
         limiting=(part.text_of(LIMITING) if part else None) or "inherent",

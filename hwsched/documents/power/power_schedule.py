@@ -259,6 +259,8 @@ def _at_once(circuit: CircuitResult) -> str:
 
 
 def _limiter(circuit: CircuitResult) -> str:
+    if circuit.circuit.limiter and circuit.limiter_a is not None:
+        return f"{said(circuit.limiter_a, 'A')}, {circuit.circuit.limiter}"
     if circuit.limiter_a is None or circuit.circuit.limiter_a is not None:
         return said(circuit.limiter_a, "A")
     return f"{said(circuit.limiter_a, 'A')} (proposed, none is laid)"

@@ -24,6 +24,7 @@ from hwsched.operations.opening.fits_within import FitMemory
 from hwsched.operations.opening.lock_points import point_results
 from hwsched.operations.power.plan_reading import Prices, between_m, drawn_of, standing_of, warmth_of, wires_of
 from hwsched.operations.power.planned_runs import Laying, laying_of, with_laying
+from hwsched.operations.power.siting_reach import limiter_left_a
 from hwsched.operations.power.supply_siting import (
     CIRCUIT_NAME,
     limiter_of,
@@ -300,6 +301,7 @@ class BuildingPlanning:
         if free and supply.part is not None:
             numbers = [supply.part, *(n for n in numbers if n != supply.part)]
         taken = taken_a(self.before, supply, list(self.planned))
+        limited_a = limiter_left_a(self.before, circuit, list(self.planned), self.catalogue, self.settings)
         sizes: list[Size] = []
         for number in numbers:
             part = self.catalogue.get(number) if number is not None else None
@@ -331,7 +333,7 @@ class BuildingPlanning:
             for own, each in zip(openings.values(), drawn, strict=True):
                 if each is not None:
                     own[kind] = each
-            sizes.append(Size(part.number, kind, max(used - taken, 0.0), least_v, cost))
+            sizes.append(Size(part.number, kind, min(max(used - taken, 0.0), limited_a), least_v, cost))
         at_once = self.limits.at_once if shown.at_once is None else shown.at_once
         return PlanPlace(
             supply.id, _worth_having(sizes), at_once, warmth_of(circuit, self.settings), supply.use == "must",

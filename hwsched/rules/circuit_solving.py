@@ -22,6 +22,7 @@ from hwsched.rules.leaf_nodes import leaf_words, opening_of
 from hwsched.values.power import Circuit, CircuitResult, Device, NodeResult, Problem, Proof, RunResult
 
 _TOUCH_V: Final = 1e-9
+_MOST_ROUNDS: Final = 100
 _OF_TREE: Final = ("unsound", "unknown")
 """Kinds of problem for which something is not worked out."""
 
@@ -283,8 +284,18 @@ class _Solving:
             bounds = [-inf] * len(tree.names)
         else:
             bounds = list(map(min, zip(*([*map(_bound_v, bounding)] * (1 if len(bounding) > 1 else 2)), strict=True)))
-        for node, least_v in self._behind_unmeasured(bounds).items():
-            bounds[tree.position[node]] = least_v
+        share = max([d.most_share for each in self._touching() for d in each.devices], default=1.0)
+        lowered = self._drawing_more(share, bounding) if share > 1.0 and bounds[0] > -inf else bounds
+        for node, at in tree.position.items() if laid.unmeasured else ():
+            if node in laid.unmeasured:
+                lowered[at] = self._behind_unmeasured(node, lowered, share)
+                bounds[at] = self._behind_unmeasured(node, bounds, 1.0)
+        if share > 1.0:
+            # Told only where it decides: else every page would show volts that matter to nobody.
+            for node, (needed_v, _) in windows.items():
+                at = tree.position[node]
+                if lowered[at] < needed_v - _TOUCH_V:
+                    bounds[at] = min(bounds[at], lowered[at])
         worst_cases = self.low_side[-1].worst
         told: dict[tuple[Sequence[int], Sequence[tuple[int, int]]], tuple[str, ...]] = {}
         for i, node in enumerate(tree.names):
@@ -307,22 +318,38 @@ class _Solving:
             )  # fmt: skip
         return tuple(found)
 
-    def _behind_unmeasured(self, bounds: Sequence[float]) -> dict[str, float]:
-        """Least volts behind transfers that nobody has measured, while they have the most that they can have."""
-        laid = self.laid
-        found: dict[str, float] = {}
-        most_a: dict[str, float] = {}
-        for device, node in zip(laid.devices, laid.at, strict=False):
-            if node in laid.unmeasured:
+    def _touching(self) -> Sequence[LaidCircuit]:
+        """Circuits that lower one another's voltages: through the resistance inside the supply alone."""
+        return self.all_laid if self.source.ohm or self.source.battery_ohm else (self.laid,)
+
+    def _drawing_more(self, share: float, bounding: Sequence[State]) -> list[float]:
+        """Least volts of the nodes while what has no stated law draws so many times what is reckoned with.
+
+        Where no current is more than so many times what it was, no drop is. Constant power draws more as the voltage
+        falls: the share is raised until it covers that too.
+        """
+        source = self.source
+        powered = any(d.kind == "power" for each in self._touching() for d in each.devices)
+        found = []
+        for state in bounding:
+            volts, from_v = _bound_v(state), state.source_v
+            if state.name == "peak" and source.battery_end_v is not None:
+                # It may be found at either source, each node at the one that leaves it less.
+                worse = source.battery_end_v <= source.lowest_v, source.battery_ohm >= source.ohm
+                from_v = from_v if worse[0] == worse[1] else max(source.lowest_v, source.battery_end_v)
+            found.append([from_v - _raised(share, from_v, min(volts), powered) * (from_v - v) for v in volts])
+        return [min(each) for each in zip(*found, strict=True)]
+
+    def _behind_unmeasured(self, node: str, bounds: Sequence[float], share: float) -> float:
+        """Least volts behind a transfer that nobody has measured, while it has the most that it can have."""
+        laid, most_a = self.laid, 0.0
+        for device, at in zip(laid.devices, laid.at, strict=False):
+            if at == node:
                 most = _bound(Unsure(device.opening_id, node, device), self.source, True)
-                first = most.peak if most.inrush is None else most.inrush
-                most_a[node] = most_a.get(node, 0.0) + max(most.holding, most.peak, first)
-        for node, unmeasured in laid.unmeasured.items():
-            if node in laid.tree.position:
-                at = laid.tree.position[node]
-                ohm = laid.tree.ohm[at] + unmeasured.more_ohm
-                found[node] = bounds[laid.tree.feeder[at]] - ohm * most_a.get(node, 0.0)
-        return found
+                most_a += max(most.holding, most.peak, most.peak if most.inrush is None else most.inrush)
+        at_node = laid.tree.position[node]
+        ohm = laid.tree.ohm[at_node] + laid.unmeasured[node].more_ohm
+        return bounds[laid.tree.feeder[at_node]] - ohm * share * most_a
 
     def _proofs(self, nodes: Sequence[NodeResult]) -> tuple[Proof, ...]:
         laid = self.laid
@@ -331,11 +358,19 @@ class _Solving:
             if problem.kind in _OF_TREE:
                 needs.setdefault(problem.opening_id, {}).update(dict.fromkeys(problem.needs))
         # Through the resistance inside the supply alone does one circuit touch another.
-        touching = self.all_laid if self.source.ohm or self.source.battery_ohm else (laid,)
-        told = [need for each in touching for p in each.problems if p.kind in _OF_TREE for need in p.needs]
-        if any(each.unmeasured for each in touching):
-            told.append("existing_item.loop_ohm")
-        every = tuple(dict.fromkeys(told))
+        touching = self._touching()
+        untold: list[tuple[str, ...]] = []
+
+        def every() -> tuple[str, ...]:
+            """All that is not known of what pulls on these volts; asked of few."""
+            if not untold:
+                told = [need for each in touching for p in each.problems if p.kind in _OF_TREE for need in p.needs]
+                if any(each.unmeasured for each in touching):
+                    told.append("existing_item.loop_ohm")
+                told += [fact for each in touching for device in each.devices for fact in device.untold]
+                untold.append(tuple(dict.fromkeys(told)))
+            return untold[0]
+
         unmeasured = {each.opening_id for each in laid.unmeasured.values()}
         wrong = {problem.opening_id for problem in laid.problems if problem.kind == "mismatch"}
         own: dict[str, list[NodeResult]] = {}
@@ -349,13 +384,13 @@ class _Solving:
             if opening in wrong or any(map(_outside, here)) or (collapsed and opening not in laid.hidden):
                 found.append(Proof(opening, "failed"))
             elif opening in laid.hidden or not laid.sound:
-                lacking = tuple(needs.get(opening, ())) or every
+                lacking = tuple(needs.get(opening, ())) or every()
                 why = "" if lacking else "its circuit cannot be reckoned with"
                 found.append(Proof(opening, "not-proved", lacking, why))
             elif all(node.bound_v is not None and node.bound_v >= (node.minimum_v or 0.0) - _TOUCH_V for node in here):
                 found.append(Proof(opening, "proved"))
             else:
-                missing = ("existing_item.loop_ohm",) if opening in unmeasured else every
+                missing = ("existing_item.loop_ohm",) if opening in unmeasured else every()
                 why = "" if missing else "too many operations can fall together to try them all"
                 found.append(Proof(opening, "not-proved", missing, why))
         return tuple(found)
@@ -374,6 +409,20 @@ def _bound_v(state: State) -> list[float]:
     if not worst:
         return list(state.solution.volts.values())
     return [worst[node].bound_v if node in worst else v for node, v in state.solution.volts.items()]
+
+
+def _raised(share: float, from_v: float, lowest_v: float, powered: bool) -> float:
+    """Return by how many times drops grow at the most where some currents are so many times as great."""
+    for _ in range(_MOST_ROUNDS if powered else 0):
+        left = from_v - share * (from_v - lowest_v)
+        if left <= 0.0:
+            return inf
+        if lowest_v / left <= share:
+            break
+        share = lowest_v / left
+    else:
+        return share if not powered else inf
+    return share
 
 
 def _outside(node: NodeResult) -> bool:

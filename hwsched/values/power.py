@@ -139,6 +139,10 @@ class Device:
     """What it surely draws at rest; None where nothing is stated."""
     current: str = "dc"
     """Of one that the catalogue does not hold: dc, ac or either, by its label."""
+    untold: tuple[str, ...] = ()
+    """Facts of the catalogue without which it is not known how its current follows the voltage."""
+    most_share: float = 1.0
+    """Whatever they are, it draws no more than so many times what is reckoned with, within its window."""
 
 
 @dataclass(frozen=True, slots=True)

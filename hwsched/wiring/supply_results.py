@@ -41,6 +41,7 @@ from hwsched.wiring.growth import Grower, Judged
 from hwsched.wiring.standby import size_standby
 
 _SUPPLY_GROWTH: Final = rule_named("supply-growth")
+_END_SHARE: Final = "standby-capacity.end_share"
 
 
 def solve_supplies(
@@ -172,6 +173,9 @@ def _supply(
     bounds = (fsum(low for low, _ in held), fsum(high for _, high in held)) if len(held) == len(result) else None
     if of_part:
         result = tuple(replace(each, proofs=_lacking(each, of_part)) for each in result)
+    if battery is not None and battery.number_of(END_V) is None and _END_SHARE not in settings.limits:
+        # What the volts sink to on the battery is then not known: a share that the project states is a statement.
+        result = tuple(replace(each, proofs=_end_unknown(each, battery)) for each in result)
     found = SupplyResult(
         supply,
         result,
@@ -197,6 +201,15 @@ def _supply(
         text = f"the standby battery of {supply.name} cannot be sized: {error.field} {error.message}"
         problem = Problem("unknown", text, (f"standby-capacity.{error.field}",), about=supply.name)
         return replace(found, problems=(*found.problems, problem))
+
+
+def _end_unknown(circuit: CircuitResult, battery: Part) -> tuple[Proof, ...]:
+    """Take back what is proved on a battery of which the end voltage is not known."""
+    fact = f"part {battery.number}.end_v"
+    return tuple(
+        proof if proof.standing == "failed" else Proof(proof.opening_id, "not-proved", (*proof.missing, fact))
+        for proof in circuit.proofs
+    )
 
 
 def _lacking(circuit: CircuitResult, of_part: list[Problem]) -> tuple[Proof, ...]:

@@ -11,9 +11,10 @@ from math import isfinite
 import pytest
 
 from hwsched.rules.unknown_draw import most_drawn_a
+from hwsched.values import Settings
 from hwsched.wiring import ConnectedOpening
-from tests.rules.scenario import item
-from tests.wiring.power_rows import circuit, connected, only_circuit, parts, run, said, supply, work
+from tests.rules.scenario import item, part
+from tests.wiring.power_rows import BATTERY, circuit, connected, only, only_circuit, parts, run, said, supply, work
 
 LOW = [f"o{i}" for i in range(10)]
 
@@ -161,6 +162,55 @@ def test_an_unmeasured_transfer_keeps_no_other_opening_from_its_proof():
         found = work([run("supply", "a", 20.0), run("a", "b", 0.001)], stated, cat)
         assert standings(found) == {"a": "proved", "b": "not-proved"}
         assert only_circuit(found).node_of("a").bound_v == pytest.approx(least_v, abs=0.02)
+
+
+def test_how_a_load_draws_is_asked_only_where_it_decides():
+    """A unit of 0.4 A at 12 V from 10 to 14 V: at 10 V it draws 0.48 A of constant power, as a resistance less.
+
+    11.4 - 0.4 x 2 x 35 x 0.022207 = 10.78 V; 1.2 x 0.6218 V lost leave 10.65 V. Over 70 m 10.16 V, and 9.91 V.
+    """
+    cat = parts(UNIT={"draws": None})
+    for metres, missing in ((35.0, ()), (70.0, ("part UNIT.draws",))):
+        found = work([run("supply", "a", metres)], {"a": connected("a", cat)}, cat)
+        (proof,) = only_circuit(found).proofs
+        assert (proof.standing, proof.missing) == ("not-proved" if missing else "proved", missing)
+    node = only_circuit(found).node_of("a")
+    assert (node.lowest_v, node.bound_v) == pytest.approx((11.4 - 1.2436, 11.4 - 1.2 * 1.2436), abs=1e-3)
+    # Stated it is proved; and over 80 m it is low whichever it is.
+    assert standings(laid(70.0, openings=LOW[:1])) == {"o0": "proved"}
+    assert standings(laid(80.0, openings=LOW[:1], cat=cat)) == {"o0": "failed"}
+
+
+def test_beside_constant_power_what_is_not_stated_pulls_on_that_too():
+    """b draws constant power: what a may draw more lowers its voltage, and so b draws more as well.
+
+    Solved by hand at the worst: a as constant power too, 4.8 W, through 2 x 35 x 0.022207 = 1.5545 ohm from 11.4 V with
+    the 2.4 W of b, of which it is told how it draws: v = 11.4 - 1.5545 x 7.2 / v gives 10.314 V.
+    """
+    watts = part("W", "electromagnetic-lock", supply_v=12.0, holding_a=0.2, draws="power", supply_low_v=9.0,
+                 supply_high_v=14.0, current="dc", fail="fail-safe")  # fmt: skip
+    cat = parts(add=(BATTERY, watts), UNIT={"draws": None})
+    stated = {"a": connected("a", cat), "b": only("b", cat, "W")}
+    for needed_v, standing in ((9.8, "proved"), (10.32, "not-proved")):
+        given = parts(add=(BATTERY, watts), UNIT={"draws": None, "supply_low_v": needed_v})
+        stated = {"a": connected("a", given), "b": only("b", given, "W")}
+        found = work([run("supply", "a", 35.0), run("a", "b", 0.001)], stated, given)
+        assert standings(found)["a"] == standing
+
+
+def test_a_battery_of_which_the_end_voltage_is_not_stated_proves_nothing():
+    """By the usual share 12 V x 0.875 = 10.5 V would be left of it; that is proved only where a project states it."""
+    for end_v, limits, missing in (
+        (10.5, {}, ()),
+        (None, {}, ("part BAT.end_v",)),
+        (None, {"standby-capacity.end_share": 0.875}, ()),
+    ):
+        cat = parts(add=(replace(BATTERY, attributes={**BATTERY.attributes, "end_v": end_v}),))
+        settings = Settings(length_style="mm", limits=limits)
+        found = work([run("supply", "a", 5.0)], {"a": connected("a", cat)}, cat, supplies=[supply(battery="BAT")],
+                     settings=settings)  # fmt: skip
+        (proof,) = only_circuit(found).proofs
+        assert (proof.standing, proof.missing) == ("not-proved" if missing else "proved", missing)
 
 
 def test_a_circuit_that_is_no_tree_is_not_proved_and_leaves_the_other_one_alone():

@@ -98,6 +98,11 @@ class BuildingPlanning:
         margin = limits_of(_CIRCUIT_LIMITER, settings)["margin"]
         self.limits = SolvingLimits(limits["temperature_c"], round(limits["at_once"]), margin)
         self.onto = self._onto()
+        self.pinned: dict[str, set[str]] = {opening: set() for opening in planned}
+        """Supplies to which an opening is pinned."""
+        for route in facts.routes:
+            if route.pinned and route.opening_id in self.pinned:
+                self.pinned[route.opening_id].add(route.supply_id)
         self.circuits = {circuit.id: circuit for circuit in facts.circuits}
         self.fits = fits
         self._linked: dict[tuple[str, str], ConnectedOpening] = {}
@@ -273,7 +278,7 @@ class BuildingPlanning:
     ) -> list[float | None]:
         row: list[float | None] = []
         missing: set[str] = set()
-        pinned = {supply for (o, supply), route in routes.items() if o == opening and route.pinned}
+        pinned = self.pinned[opening]
         for supply in supplies:
             found, needs = distance(
                 supply, self.planned[opening].given.opening, self.heights, routes.get((opening, supply.id))
@@ -322,8 +327,12 @@ class BuildingPlanning:
                 if self.asked.aim == "least-cost":
                     continue
             volts = f"{source.normal_v:g} V, {least_v:.9f} V at least, {source.highest_v or 0.0:g} V at most"
+            # What is pinned elsewhere does not hang here, over a neighbour neither.
             drawn = [
-                drawn_of(self.linked(opening, part.number), shown, seen, least_v, self.limits) for opening in openings
+                drawn_of(self.linked(opening, part.number), shown, seen, least_v, self.limits)
+                if not self.pinned[opening] or supply.id in self.pinned[opening]
+                else None
+                for opening in openings
             ]
             if not any(drawn):
                 self._leave_out([f"{part.number} in {supply.name}: {self._why_none(part.number)}"])

@@ -119,6 +119,14 @@ def test_what_is_laid_by_hand_and_pinned_stays_and_what_is_torn_up_is_said(proje
     assert proved(project) == ({"proved"}, 6)
 
 
+def test_what_is_pinned_hangs_on_no_other_supply_over_its_neighbours_either(project, yard):
+    """1 is 10 m from PA and a link of 10 m of the chain from there; pinned to PC it has 60 m of its own."""
+    set_route(project, yard["1"], yard["PC"], who=WHO, pinned=True)
+    found = propose_plan(project, "Main", aim="least-wire")
+    (leg,) = (leg for leg in found.plan.legs if yard["1"] in leg.openings)
+    assert leg.place == yard["PC"]
+
+
 def test_a_chosen_cabinet_and_limiter_are_kept_and_bound_what_is_planned(project, yard):
     """A limiter of 0.4 A carries 0.4 A / 1.25 = 0.32 A, no unit of 0.4 A: PB, from which all is nearest, takes none."""
     more_parts(project, part("F-1", "limiter", 4.0, rating_a=1.0), part("CAB", "enclosure", 40.0, form="cabinet"))

@@ -247,8 +247,13 @@ def _of_source(source: CircuitSource, devices: Sequence[Device]) -> list[Problem
         text = f"whether {part.number} gives DC or AC is unknown: the catalogue does not say"
         problems.append(Problem("unknown", text, (f"part {part.number}.current",), about=part.number))
     if source.source is not None and source.current is not None:
+        # The same is said of all that are alike.
+        told: dict[tuple[str, float, float, str], str | None] = {}
         for device in devices:
-            why = unsuited(device, source.catalogue.get(device.part), source.source.normal_v, source.current)
+            key = device.part, device.minimum_v, device.maximum_v, device.current
+            if key not in told:
+                told[key] = unsuited(device, source.catalogue.get(device.part), source.source.normal_v, source.current)
+            why = told[key]
             if why is not None:
                 text = f"{device.part} at {device.mark} cannot hang on {source.supply.name}: {why}"
                 problems.append(Problem("mismatch", text, (), device.opening_id, device.part))

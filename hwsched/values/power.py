@@ -223,8 +223,10 @@ class NodeResult:
     @property
     def margin_v(self) -> float | None:
         """Room above the minimum in the worst state; negative where it is short."""
+        if self.minimum_v is None:
+            return None
         lowest = self.lowest_v
-        return None if lowest is None or self.minimum_v is None else lowest - self.minimum_v
+        return None if lowest is None else lowest - self.minimum_v
 
 
 @dataclass(frozen=True, slots=True)

@@ -113,9 +113,10 @@ def _most_margin(question: Question, limits: Limits) -> float:
     Of few openings some of which a supply feeds over others alone it is halved down to, since runs of their own do not
     tell it; of many it is then the greatest with runs of their own.
     """
-    over_others = any(
-        (outlet.suits & ~np.isfinite(outlet.way_m)).any() for outlet in outlets_of(question)
-    ) and np.isfinite(np.array(question.between_m, dtype=float)).any()
+    over_others = (
+        any((outlet.suits & ~np.isfinite(outlet.way_m)).any() for outlet in outlets_of(question))
+        and np.isfinite(np.array(question.between_m, dtype=float)).any()
+    )
     if not over_others or len(question.openings) > min(MOST_OPENINGS, question.most_on_leg):
         return greatest_margin(question, limits)
     try:

@@ -297,10 +297,11 @@ class _Solving:
                 if lowered[at] < needed_v - _TOUCH_V:
                     bounds[at] = min(bounds[at], lowered[at])
         worst_cases = self.low_side[-1].worst
+        nowhere: tuple[float | None, float | None] = (None, None)
         told: dict[tuple[Sequence[int], Sequence[tuple[int, int]]], tuple[str, ...]] = {}
         for i, node in enumerate(tree.names):
             opening = opening_of(node)
-            low, high = windows.get(node, (None, None))
+            low, high = windows.get(node, nowhere)
             volts = {name: v for name, v in zip(names, every_v[i], strict=True) if isfinite(v)}
             operating: tuple[str, ...] = ()
             if node in worst_cases:

@@ -173,9 +173,9 @@ def _of_supply(result: SupplyResult, catalogue: Catalogue) -> list[Goods]:
         if housing is None:
             found.append(goods("cabinet", "", 0, text, (f"part {part.number}.cabinet",)))
         else:
-            number, needs = supply.cabinet or "", ()
-            if not number:
-                number, needs = _cabinet(catalogue, count if supply.battery else 0, battery)
+            number, needs = (
+                (supply.cabinet, ()) if supply.cabinet else _cabinet(catalogue, count if supply.battery else 0, battery)
+            )
             found.append(goods("cabinet", number, 1, text, needs))
     found += _limiters(result, part, catalogue, building, level)
     return found

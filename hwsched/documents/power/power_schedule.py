@@ -146,7 +146,8 @@ def _margins(result: SupplyResult) -> list[Block]:
     pairs = [
         (title, ", ".join(marks[opening] for opening in found))
         for title, found in (
-            ("Lose power", alarm.dropped), ("Keep power", alarm.kept), ("Unknown: needs circuit.alarm", alarm.unknown)
+            ("Lose power", alarm.dropped), ("Keep power", alarm.kept),
+            ("Unknown: needs On the fire alarm of its circuit", alarm.unknown),
         )
         if found
     ]  # fmt: skip

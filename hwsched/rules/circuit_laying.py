@@ -130,7 +130,12 @@ def laid_circuit(
             problems.append(found)
     wire = ", ".join(dict.fromkeys(f"{each.run.gauge} {each.run.stranding}" for each in known))
     whole = len(known) == len(runs)
-    before = _known_before(known, runs)
+    # Where all are known each node is the last one of its own way; whether they are a tree is seen below.
+    before = (
+        {node: node for each in known for node in (each.run.from_node, each.run.to_node)}
+        if whole
+        else _known_before(known, runs)
+    )
     laying = _Laying(source, warm, before)
     for opening in openings:
         own, missing = devices[opening]
@@ -139,8 +144,10 @@ def laid_circuit(
         if missing:
             laying.unsure.append(Unsure(opening, before.get(opening, SUPPLY), None, most_a.get(opening, 0.0)))
     problems += _of_source(source, (*laying.devices, *(each.device for each in laying.unsure if each.device)))
-    present = [each for each in known if before.get(each.run.to_node) == each.run.to_node
-               and before.get(each.run.from_node) == each.run.from_node]  # fmt: skip
+    present = list(known) if whole else [
+        each for each in known if before.get(each.run.to_node) == each.run.to_node
+        and before.get(each.run.from_node) == each.run.from_node
+    ]  # fmt: skip
     present += laying.onto
     unsure = list(laying.unsure)
     placed, at = list(laying.devices), list(laying.at)
@@ -225,8 +232,6 @@ def _known_before(known: Sequence[RunWithConductor], runs: Sequence[Run]) -> dic
             if other not in found:
                 found[other] = other
                 at.append(other)
-    if len(known) == len(runs):
-        return found
     touching: dict[str, list[str]] = {}
     for run in runs:
         touching.setdefault(run.from_node, []).append(run.to_node)

@@ -90,8 +90,8 @@ def _leaf_run(
     needs: list[str] = []
     across = across_leaf.needed(given, fit)
     # A further lock point of the leaf may be the one that switches something.
-    switching = [each for each in connected.points if each.fit is not None and connected.leaf_of(each) == leaf
-                 and switched(each.given, each.fit)]  # fmt: skip
+    switching = [each for each in connected.points if _may_switch(each) and connected.leaf_of(each) == leaf
+                 and each.fit is not None and switched(each.given, each.fit)]  # fmt: skip
     wire = leaf_wire(given, fit) if across or switching else None
     across_ohm = frame_ohm = 0.0
     stays = _NO_WIRE_YET
@@ -127,6 +127,10 @@ def _leaf_run(
         circuit_tree.Run(begin, back, *stays, 1, over_ohm + frame_ohm) if switching else None,
         0.0 if measured else UNMEASURED_OHM,
     )
+
+
+def _may_switch(at: PointFit) -> bool:
+    return at.fit is not None and (bool(at.given.items) or any(part.role == "strike" for part in at.fit.parts))
 
 
 def _across(

@@ -297,11 +297,10 @@ class _Solving:
                 if lowered[at] < needed_v - _TOUCH_V:
                     bounds[at] = min(bounds[at], lowered[at])
         worst_cases = self.low_side[-1].worst
-        nowhere: tuple[float | None, float | None] = (None, None)
         told: dict[tuple[Sequence[int], Sequence[tuple[int, int]]], tuple[str, ...]] = {}
         for i, node in enumerate(tree.names):
             opening = opening_of(node)
-            low, high = windows.get(node, nowhere)
+            window = windows.get(node)
             volts = {name: v for name, v in zip(names, every_v[i], strict=True) if isfinite(v)}
             operating: tuple[str, ...] = ()
             if node in worst_cases:
@@ -313,7 +312,8 @@ class _Solving:
                 operating = told[key]
             found.append(
                 NodeResult(
-                    node, laid.name_of(node), opening if opening in marks else None, distance[i], volts, low, high,
+                    node, laid.name_of(node), opening if opening in marks else None, distance[i], volts,
+                    window and window[0], window and window[1],
                     bounds[i] if isfinite(bounds[i]) else None, operating, tuple(parts[node]) if node in parts else (),
                 )
             )  # fmt: skip

@@ -376,10 +376,10 @@ def _searched(supply: _Supply, condition: tuple[float, float]) -> list[dict[str,
         operating_of: dict[tuple[int, ...], tuple[tuple[int, ...], tuple[tuple[int, int], ...]]] = {}
         of_node = {}
         for node in own:
-            case = worst[node, number]
-            if case.groups not in operating_of:
-                operating_of[case.groups] = _devices_of(case, members, number)
-            of_node[node] = WorstCase(case.volts, case.bound_v, *operating_of[case.groups])
+            found_worst = worst[node, number]
+            if found_worst.groups not in operating_of:
+                operating_of[found_worst.groups] = _devices_of(found_worst, members, number)
+            of_node[node] = WorstCase(found_worst.volts, found_worst.bound_v, *operating_of[found_worst.groups])
         found.append({device.node: of_node[supply.node(number, device.node)] for device in circuit.devices})
     return found
 

@@ -166,6 +166,8 @@ def units():
         "supply_low_v": 9.0,
         "supply_high_v": 14.0,
         "supply_a": 0.35,
+        "supply_inrush_a": 0.35,
+        "draws": "current",
         "terminal_plus": "+12 V",
         "terminal_minus": "0 V",
     }
@@ -230,11 +232,11 @@ def power():
         part("ROP-W184", "wire", "Wire 18 AWG, 4 conductors, stranded", 1.18, supplier=POWER, unit="M", gauge="18 AWG", conductors=4, stranding="stranded", jacket="CL2", outside_diameter_mm=6.6, reel_m=152.0),
         part("ROP-R10", "surface-raceway", "Surface raceway, aluminium, 10 mm", 6.4, supplier=POWER, unit="M", inside_mm=10.0, width_mm=16.0, reel_m=2.0, glass_mount=False, fire_listed=False),
         part("ROP-R10F", "surface-raceway", "Surface raceway, steel, 10 mm, listed", 14.5, supplier=POWER, unit="M", inside_mm=10.0, width_mm=18.0, reel_m=2.0, glass_mount=False, fire_listed=True),
-        part("ROP-K1", "electric-strike", "Electric strike 12 V DC, fail-secure", 155, supplier=POWER, supply_v=12.0, holding_a=0.35, inrush_a=1.0, fail="fail-secure", fire_listed=True, current="dc", terminal_plus="A", terminal_minus="B"),
-        part("ROP-K2", "electric-strike", "Electric strike 12 V DC, fail-safe", 149, supplier=POWER, supply_v=12.0, holding_a=0.35, inrush_a=0.5, fail="fail-safe", fire_listed=False, current="dc"),
-        part("ROP-E6", "electromagnetic-lock", "Electromagnetic lock 600 lbf, 12 V DC", 188, supplier=POWER, supply_v=12.0, holding_a=0.5, inrush_a=0.5, current="dc", force_n=2669.0),
-        part("ROP-X1", "electrified-lock", "Electrified mortise lock, fail-secure", 410, supplier=POWER, form="mortise", supply_v=12.0, holding_a=0.4, inrush_a=0.8, fail="fail-secure", fire_listed=True, current="dc", terminal_plus="A", terminal_minus="B"),
-        part("ROP-X2", "electrified-lock", "Electrified exit device, fail-secure", 890, supplier=POWER, form="exit-device", supply_v=24.0, holding_a=0.4, inrush_a=1.6, fail="fail-secure", fire_listed=True, current="dc", terminal_plus="A", terminal_minus="B"),
+        part("ROP-K1", "electric-strike", "Electric strike 12 V DC, fail-secure", 155, supplier=POWER, supply_v=12.0, holding_a=0.35, inrush_a=1.0, fail="fail-secure", fire_listed=True, current="dc", draws="current", terminal_plus="A", terminal_minus="B"),
+        part("ROP-K2", "electric-strike", "Electric strike 12 V DC, fail-safe", 149, supplier=POWER, supply_v=12.0, holding_a=0.35, inrush_a=0.5, fail="fail-safe", fire_listed=False, current="dc", draws="current"),
+        part("ROP-E6", "electromagnetic-lock", "Electromagnetic lock 600 lbf, 12 V DC", 188, supplier=POWER, supply_v=12.0, holding_a=0.5, inrush_a=0.5, current="dc", draws="current", force_n=2669.0),
+        part("ROP-X1", "electrified-lock", "Electrified mortise lock, fail-secure", 410, supplier=POWER, form="mortise", supply_v=12.0, holding_a=0.4, inrush_a=0.8, fail="fail-secure", fire_listed=True, current="dc", draws="current", terminal_plus="A", terminal_minus="B"),
+        part("ROP-X2", "electrified-lock", "Electrified exit device, fail-secure", 890, supplier=POWER, form="exit-device", supply_v=24.0, holding_a=0.4, inrush_a=1.6, fail="fail-secure", fire_listed=True, current="dc", draws="current", terminal_plus="A", terminal_minus="B"),
     ]  # fmt: skip
 
 

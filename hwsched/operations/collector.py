@@ -14,4 +14,8 @@ def collector_paused() -> Iterator[None]:
         yield
     finally:
         if was_on:
+            # What was made goes to the old ones without being looked through: else the first thing made hereafter would
+            # have all of it looked through at once.
+            gc.freeze()
+            gc.unfreeze()
             gc.enable()

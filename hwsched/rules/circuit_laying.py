@@ -37,6 +37,15 @@ class Unsure:
 
 
 @dataclass(frozen=True, slots=True)
+class Unmeasured:
+    """A leaf to which power comes over a transfer that nobody has measured."""
+
+    opening_id: str
+    more_ohm: float
+    """What the transfer can add to its run, at the most [ohm]; at the least it adds nothing."""
+
+
+@dataclass(frozen=True, slots=True)
 class LaidCircuit:
     """A circuit ready to be solved."""
 
@@ -61,6 +70,8 @@ class LaidCircuit:
     """Conductors in words."""
     hidden: frozenset[str]
     """Openings of which some load is not known, or not where."""
+    unmeasured: Mapping[str, Unmeasured] = field(default_factory=dict)
+    """By node on a leaf, or at a strike that a unit there switches."""
     lying: tuple[RunWithConductor, ...] = ()
     """Runs whose own length and wire are known, and whose way from the supply is not."""
 
@@ -119,8 +130,13 @@ def laid_circuit(
             problems.append(found)
     wire = ", ".join(dict.fromkeys(f"{each.run.gauge} {each.run.stranding}" for each in known))
     whole = len(known) == len(runs)
-    before = _known_before(known, runs)
-    laying = _Laying(source, warm, limits.unmeasured_ohm, before)
+    # Where all are known each node is the last one of its own way; whether they are a tree is seen below.
+    before = (
+        {node: node for each in known for node in (each.run.from_node, each.run.to_node)}
+        if whole
+        else _known_before(known, runs)
+    )
+    laying = _Laying(source, warm, before)
     for opening in openings:
         own, missing = devices[opening]
         problems += missing
@@ -128,8 +144,10 @@ def laid_circuit(
         if missing:
             laying.unsure.append(Unsure(opening, before.get(opening, SUPPLY), None, most_a.get(opening, 0.0)))
     problems += _of_source(source, (*laying.devices, *(each.device for each in laying.unsure if each.device)))
-    present = [each for each in known if before.get(each.run.to_node) == each.run.to_node
-               and before.get(each.run.from_node) == each.run.from_node]  # fmt: skip
+    present = list(known) if whole else [
+        each for each in known if before.get(each.run.to_node) == each.run.to_node
+        and before.get(each.run.from_node) == each.run.from_node
+    ]  # fmt: skip
     present += laying.onto
     unsure = list(laying.unsure)
     placed, at = list(laying.devices), list(laying.at)
@@ -149,7 +167,7 @@ def laid_circuit(
     solved = {id(each) for each in present}
     return LaidCircuit(
         circuit, warm, at_once, names, openings, tuple(present), tree, (*placed, *behind), tuple(at), tuple(unsure),
-        tuple(problems), wire, frozenset(each.opening_id for each in unsure),
+        tuple(problems), wire, frozenset(each.opening_id for each in unsure), laying.unmeasured,
         tuple(each for each in known if id(each) not in solved),
     )  # fmt: skip
 
@@ -160,18 +178,18 @@ class _Laying:
 
     source: CircuitSource
     warm_c: float
-    unmeasured_ohm: float
     before: Mapping[str, str]
     devices: list[Device] = field(default_factory=list)
     at: list[str] = field(default_factory=list)
     onto: list[RunWithConductor] = field(default_factory=list)
     unsure: list[Unsure] = field(default_factory=list)
+    unmeasured: dict[str, Unmeasured] = field(default_factory=dict)
 
     def put(self, connected: ConnectedOpening, opening: str, own: Sequence[Device], problems: list[Problem]) -> None:
         """Hang what an opening has: in its frame, on its leaves, at what a unit there switches."""
         told = len(problems)
         # A door loop or transfer hinge is wire too, often thin, and every ampere of the leaf passes it.
-        onto = leaf_runs(connected, self.warm_c, problems, self.unmeasured_ohm)
+        onto = leaf_runs(connected, self.warm_c, problems)
         lost = len(problems) > told
         here = self.before.get(opening, SUPPLY)
         units = {device.leaf for device in own if device.role == "unit"}
@@ -195,6 +213,10 @@ class _Laying:
                 self.at.append(opening)
         if here == opening:
             self.onto += _onto_leaves(onto, switching)
+            for run in onto.values():
+                if run.more_ohm:
+                    ends = [run.run.to_node, *([run.switch.to_node] if run.switch is not None else [])]
+                    self.unmeasured |= dict.fromkeys(ends, Unmeasured(opening, run.more_ohm))
 
 
 def _known_before(known: Sequence[RunWithConductor], runs: Sequence[Run]) -> dict[str, str]:
@@ -210,8 +232,6 @@ def _known_before(known: Sequence[RunWithConductor], runs: Sequence[Run]) -> dic
             if other not in found:
                 found[other] = other
                 at.append(other)
-    if len(known) == len(runs):
-        return found
     touching: dict[str, list[str]] = {}
     for run in runs:
         touching.setdefault(run.from_node, []).append(run.to_node)
@@ -232,8 +252,13 @@ def _of_source(source: CircuitSource, devices: Sequence[Device]) -> list[Problem
         text = f"whether {part.number} gives DC or AC is unknown: the catalogue does not say"
         problems.append(Problem("unknown", text, (f"part {part.number}.current",), about=part.number))
     if source.source is not None and source.current is not None:
+        # The same is said of all that are alike.
+        told: dict[tuple[str, float, float, str], str | None] = {}
         for device in devices:
-            why = unsuited(device, source.catalogue.get(device.part), source.source.normal_v, source.current)
+            key = device.part, device.minimum_v, device.maximum_v, device.current
+            if key not in told:
+                told[key] = unsuited(device, source.catalogue.get(device.part), source.source.normal_v, source.current)
+            why = told[key]
             if why is not None:
                 text = f"{device.part} at {device.mark} cannot hang on {source.supply.name}: {why}"
                 problems.append(Problem("mismatch", text, (), device.opening_id, device.part))

@@ -22,6 +22,7 @@ from hwsched.rules.leaf_nodes import leaf_words, opening_of
 from hwsched.values.power import Circuit, CircuitResult, Device, NodeResult, Problem, Proof, RunResult
 
 _TOUCH_V: Final = 1e-9
+_MOST_ROUNDS: Final = 100
 _OF_TREE: Final = ("unsound", "unknown")
 """Kinds of problem for which something is not worked out."""
 
@@ -76,17 +77,12 @@ def solved_supply(
     if source is None or circuit_source.current != "dc" or (stuck and not bounded):
         return [(_unproved(each, at, circuit_source), None) for each, at in zip(bare, laid, strict=True)]
     sure = [_known_devices(each) for each in laid]
-    least, most = (
-        [
-            [*own, *(_bound(unsure, source, of_most) for unsure in each.unsure)]
-            for own, each in zip(sure, laid, strict=True)
-        ]
-        for of_most in (False, True)
-    )
     try:
-        at_supply = _fed(laid, least)
-        low_side = circuit_states.supply_states(at_supply, source)
-        high_side = circuit_states.supply_states(_fed(laid, most), source) if any(e.unsure for e in laid) else low_side
+        at_supply = _fed(laid, _on_one_side(laid, sure, source, of_most=False))
+        low_side = high_side = circuit_states.supply_states(at_supply, source)
+        if any(each.unsure or each.unmeasured for each in laid):
+            most = _fed(laid, _on_one_side(laid, sure, source, of_most=True))
+            high_side = circuit_states.supply_states(most, source)
     except InputError as error:
         problem = _untaken(error, laid[0].circuit, [d for each in laid for d in each.devices])
         bare = [replace(each, problems=(*each.problems, problem)) for each in bare]
@@ -150,6 +146,29 @@ def _known_devices(laid: LaidCircuit) -> list[circuit_states.Device]:
 
 def _fed(laid: Sequence[LaidCircuit], devices: Sequence[Sequence[circuit_states.Device]]) -> list[FedCircuit]:
     return [FedCircuit(each.tree, own, each.at_once) for each, own in zip(laid, devices, strict=True)]
+
+
+def _on_one_side(
+    laid: Sequence[LaidCircuit],
+    sure: Sequence[Sequence[circuit_states.Device]],
+    source: circuit_states.Source,
+    *,
+    of_most: bool,
+) -> list[list[circuit_states.Device]]:
+    """Return what hangs on the circuits while everything unknown draws the least, or the most."""
+    found = []
+    for own, each in zip(sure, laid, strict=True):
+        devices = list(own)
+        if of_most and each.unmeasured:
+            # Behind a transfer that nobody has measured: at the opening's frame, by the most that it can draw.
+            devices = [
+                _bound(Unsure(each.unmeasured[node].opening_id, each.unmeasured[node].opening_id, device), source, True)
+                if node in each.unmeasured
+                else known
+                for device, known, node in zip(each.devices, own, each.at, strict=False)
+            ]
+        found.append([*devices, *(_bound(unsure, source, of_most) for unsure in each.unsure)])
+    return found
 
 
 def _bound(unsure: Unsure, source: circuit_states.Source, most: bool) -> circuit_states.Device:
@@ -251,34 +270,87 @@ class _Solving:
             # Several devices at one node share one voltage: the strictest of them on either side decides.
             windows[node] = max(low, device.minimum_v), min(high, device.maximum_v)
             parts.setdefault(node, []).append(device.part)
-        tree = laid.tree
+        tree, marks = laid.tree, laid.names
         distance = [0.0]
         for i in range(1, len(tree.names)):
             distance.append(distance[tree.feeder[i]] + laid.runs[tree.run[i]].run.length_m)
         found = []
-        # Of each node in each state its volts, at peak under its own worst operations.
-        solved = [(s.name, s.solution.volts, s.worst) for s in self.low_side if not s.solution.collapsed]
+        # Of each node in each state its volts, at peak under its own worst operations; states in columns.
+        solved = [state for state in self.low_side if not state.solution.collapsed]
+        names = [state.name for state in solved]
+        every_v = list(zip(*(_least_v(state) for state in solved), strict=True)) or [()] * len(tree.names)
         bounding = [state for state in self.high_side if state.name != "highest-mains"]
-        sunk = any(state.solution.collapsed for state in bounding)
-        bounds = [(state.solution.volts, state.worst) for state in bounding]
+        if any(state.solution.collapsed for state in bounding):
+            bounds = [-inf] * len(tree.names)
+        else:
+            bounds = list(map(min, zip(*([*map(_bound_v, bounding)] * (1 if len(bounding) > 1 else 2)), strict=True)))
+        share = max([d.most_share for each in self._touching() for d in each.devices], default=1.0)
+        lowered = self._drawing_more(share, bounding) if share > 1.0 and bounds[0] > -inf else bounds
+        for node, at in tree.position.items() if laid.unmeasured else ():
+            if node in laid.unmeasured:
+                lowered[at] = self._behind_unmeasured(node, lowered, share)
+                bounds[at] = self._behind_unmeasured(node, bounds, 1.0)
+        if share > 1.0:
+            # Told only where it decides: else every page would show volts that matter to nobody.
+            for node, (needed_v, _) in windows.items():
+                at = tree.position[node]
+                if lowered[at] < needed_v - _TOUCH_V:
+                    bounds[at] = min(bounds[at], lowered[at])
+        worst_cases = self.low_side[-1].worst
+        told: dict[tuple[Sequence[int], Sequence[tuple[int, int]]], tuple[str, ...]] = {}
         for i, node in enumerate(tree.names):
             opening = opening_of(node)
             window = windows.get(node)
-            volts = {
-                name: v for name, at, worst in solved if isfinite(v := worst[node].volts if node in worst else at[node])
-            }
-            bound = -inf if sunk else min([worst[node].bound_v if node in worst else at[node] for at, worst in bounds])
-            worst_case = self.low_side[-1].worst.get(node)
-            operating = () if worst_case is None else self._marks(worst_case.operating, worst_case.elsewhere)
+            volts = {name: v for name, v in zip(names, every_v[i], strict=True) if isfinite(v)}
+            operating: tuple[str, ...] = ()
+            if node in worst_cases:
+                # Most places of a circuit have the same worst operations.
+                worst_case = worst_cases[node]
+                key = (worst_case.operating, worst_case.elsewhere)
+                if key not in told:
+                    told[key] = self._marks(*key)
+                operating = told[key]
             found.append(
                 NodeResult(
-                    node, laid.name_of(node), opening if opening in laid.names else None, distance[i], volts,
-                    window and window[0], window and window[1], bound if isfinite(bound) else None,
-                    operating,
-                    tuple(parts.get(node, ())),
+                    node, laid.name_of(node), opening if opening in marks else None, distance[i], volts,
+                    window and window[0], window and window[1],
+                    bounds[i] if isfinite(bounds[i]) else None, operating, tuple(parts[node]) if node in parts else (),
                 )
             )  # fmt: skip
         return tuple(found)
+
+    def _touching(self) -> Sequence[LaidCircuit]:
+        """Circuits that lower one another's voltages: through the resistance inside the supply alone."""
+        return self.all_laid if self.source.ohm or self.source.battery_ohm else (self.laid,)
+
+    def _drawing_more(self, share: float, bounding: Sequence[State]) -> list[float]:
+        """Least volts of the nodes while what has no stated law draws so many times what is reckoned with.
+
+        Where no current is more than so many times what it was, no drop is. Constant power draws more as the voltage
+        falls: the share is raised until it covers that too.
+        """
+        source = self.source
+        powered = any(d.kind == "power" for each in self._touching() for d in each.devices)
+        found = []
+        for state in bounding:
+            volts, from_v = _bound_v(state), state.source_v
+            if state.name == "peak" and source.battery_end_v is not None:
+                # It may be found at either source, each node at the one that leaves it less.
+                worse = source.battery_end_v <= source.lowest_v, source.battery_ohm >= source.ohm
+                from_v = from_v if worse[0] == worse[1] else max(source.lowest_v, source.battery_end_v)
+            found.append([from_v - _raised(share, from_v, min(volts), powered) * (from_v - v) for v in volts])
+        return [min(each) for each in zip(*found, strict=True)]
+
+    def _behind_unmeasured(self, node: str, bounds: Sequence[float], share: float) -> float:
+        """Least volts behind a transfer that nobody has measured, while it has the most that it can have."""
+        laid, most_a = self.laid, 0.0
+        for device, at in zip(laid.devices, laid.at, strict=False):
+            if at == node:
+                most = _bound(Unsure(device.opening_id, node, device), self.source, True)
+                most_a += max(most.holding, most.peak, most.peak if most.inrush is None else most.inrush)
+        at_node = laid.tree.position[node]
+        ohm = laid.tree.ohm[at_node] + laid.unmeasured[node].more_ohm
+        return bounds[laid.tree.feeder[at_node]] - ohm * share * most_a
 
     def _proofs(self, nodes: Sequence[NodeResult]) -> tuple[Proof, ...]:
         laid = self.laid
@@ -287,10 +359,20 @@ class _Solving:
             if problem.kind in _OF_TREE:
                 needs.setdefault(problem.opening_id, {}).update(dict.fromkeys(problem.needs))
         # Through the resistance inside the supply alone does one circuit touch another.
-        touching = self.all_laid if self.source.ohm or self.source.battery_ohm else (laid,)
-        every = tuple(
-            dict.fromkeys(need for each in touching for p in each.problems if p.kind in _OF_TREE for need in p.needs)
-        )
+        touching = self._touching()
+        untold: list[tuple[str, ...]] = []
+
+        def every() -> tuple[str, ...]:
+            """All that is not known of what pulls on these volts; asked of few."""
+            if not untold:
+                told = [need for each in touching for p in each.problems if p.kind in _OF_TREE for need in p.needs]
+                if any(each.unmeasured for each in touching):
+                    told.append("existing_item.loop_ohm")
+                told += [fact for each in touching for device in each.devices for fact in device.untold]
+                untold.append(tuple(dict.fromkeys(told)))
+            return untold[0]
+
+        unmeasured = {each.opening_id for each in laid.unmeasured.values()}
         wrong = {problem.opening_id for problem in laid.problems if problem.kind == "mismatch"}
         own: dict[str, list[NodeResult]] = {}
         for node in nodes:
@@ -303,14 +385,45 @@ class _Solving:
             if opening in wrong or any(map(_outside, here)) or (collapsed and opening not in laid.hidden):
                 found.append(Proof(opening, "failed"))
             elif opening in laid.hidden or not laid.sound:
-                told = tuple(needs.get(opening, ())) or every
-                found.append(Proof(opening, "not-proved", told, "" if told else "its circuit cannot be reckoned with"))
+                lacking = tuple(needs.get(opening, ())) or every()
+                why = "" if lacking else "its circuit cannot be reckoned with"
+                found.append(Proof(opening, "not-proved", lacking, why))
             elif all(node.bound_v is not None and node.bound_v >= (node.minimum_v or 0.0) - _TOUCH_V for node in here):
                 found.append(Proof(opening, "proved"))
             else:
-                why = "" if every else "too many operations can fall together to try them all"
-                found.append(Proof(opening, "not-proved", every, why))
+                missing = ("existing_item.loop_ohm",) if opening in unmeasured else every()
+                why = "" if missing else "too many operations can fall together to try them all"
+                found.append(Proof(opening, "not-proved", missing, why))
         return tuple(found)
+
+
+def _least_v(state: State) -> list[float]:
+    """Volts at each node, at peak under its own worst operations; of a state with a solution."""
+    worst = state.worst
+    if not worst:
+        return list(state.solution.volts.values())
+    return [worst[node].volts if node in worst else v for node, v in state.solution.volts.items()]
+
+
+def _bound_v(state: State) -> list[float]:
+    worst = state.worst
+    if not worst:
+        return list(state.solution.volts.values())
+    return [worst[node].bound_v if node in worst else v for node, v in state.solution.volts.items()]
+
+
+def _raised(share: float, from_v: float, lowest_v: float, powered: bool) -> float:
+    """Return by how many times drops grow at the most where some currents are so many times as great."""
+    for _ in range(_MOST_ROUNDS if powered else 0):
+        left = from_v - share * (from_v - lowest_v)
+        if left <= 0.0:
+            return inf
+        if lowest_v / left <= share:
+            break
+        share = lowest_v / left
+    else:
+        return share if not powered else inf
+    return share
 
 
 def _outside(node: NodeResult) -> bool:
@@ -333,11 +446,13 @@ def _untaken(error: InputError, circuit: Circuit, devices: Sequence[Device]) -> 
 def _runs(laid: LaidCircuit, states: Sequence[State]) -> tuple[RunResult, ...]:
     names, tree = laid.names, laid.tree
     ohms = {index: ohm for index, ohm in zip(tree.run, tree.ohm, strict=True) if index >= 0}
-    solved = [(state.name, state.solution.run_a) for state in states if not state.solution.collapsed]
+    solved = [state for state in states if not state.solution.collapsed]
+    states_in = [state.name for state in solved]
+    every_a = list(zip(*(map(abs, state.solution.run_a) for state in solved), strict=True)) or [()] * len(laid.runs)
     found = []
     for index, each in enumerate(laid.runs):
         run, ohm = each.run, ohms[index]
-        amperes = {name: abs(run_a[index]) for name, run_a in solved}
+        amperes = dict(zip(states_in, every_a[index], strict=True))
         far = opening_of(run.to_node) if each.transfer else run.to_node
         to_name = names.get(far, far) + (leaf_words(run.to_node) if each.transfer else "")
         found.append(

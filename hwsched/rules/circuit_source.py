@@ -5,7 +5,7 @@ Here belongs reading them from the catalogue; circuits are put together in `circ
 """
 
 from collections.abc import Mapping
-from dataclasses import dataclass
+from dataclasses import dataclass, field
 
 from hwsched.attributes.of_parts import (
     CURRENT,
@@ -18,7 +18,6 @@ from hwsched.attributes.of_parts import (
     VOLTAGE_V,
 )
 from hwsched.calc.power import circuit_states, circuit_tree
-from hwsched.rules.leaf_runs import ASSUMED_OHM
 from hwsched.values import Catalogue, Part
 from hwsched.values.power import Circuit, Problem, Run, Supply
 
@@ -33,8 +32,6 @@ class SolvingLimits:
     """Openings that operate at one time, each with all its devices."""
     limiter_margin: float
     """Fuse or limiter over the continuous current."""
-    unmeasured_ohm: float = ASSUMED_OHM
-    """There and back in a power transfer that stays, while nobody has measured it [ohm]."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -46,6 +43,8 @@ class CircuitSource:
     source: circuit_states.Source | None
     """None while a fact of it is missing."""
     catalogue: Catalogue
+    wires: dict[str, tuple[str, str]] = field(default_factory=dict, compare=False, repr=False)
+    """Gauge and stranding of the wires that were asked for, by number."""
 
     @classmethod
     def of(
@@ -101,15 +100,19 @@ class CircuitSource:
             number = run.wire or circuit.wire or ""
             if not number:
                 return Problem("unknown", f"the wire of {ends} is unknown", ("run.wire",), where, about)
-            wire = self.catalogue.get(number)
-            if wire is None or wire.kind != "wire":
-                return Problem(
-                    "unsound", f"{number}, the wire of {ends}, is no wire of the catalogue", (), where, about
-                )
-            gauge, stranding = wire.text_of(GAUGE), wire.text_of(STRANDING)
-            if gauge is None or stranding is None:
-                fact = f"part {number}.{'gauge' if gauge is None else 'stranding'}"
-                return Problem("unknown", f"the conductor of {number} is unknown", (fact,), where, about)
+            told = self.wires.get(number)
+            if told is None:
+                wire = self.catalogue.get(number)
+                if wire is None or wire.kind != "wire":
+                    return Problem(
+                        "unsound", f"{number}, the wire of {ends}, is no wire of the catalogue", (), where, about
+                    )
+                gauge, stranding = wire.text_of(GAUGE), wire.text_of(STRANDING)
+                if gauge is None or stranding is None:
+                    fact = f"part {number}.{'gauge' if gauge is None else 'stranding'}"
+                    return Problem("unknown", f"the conductor of {number} is unknown", (fact,), where, about)
+                told = self.wires[number] = gauge, stranding
+            gauge, stranding = told
         if stranding is None:
             return Problem(
                 "unknown", f"whether {gauge} of {ends} is stranded is unknown", ("run.stranding",), where, about

@@ -1,6 +1,7 @@
 """The devices of an opening that a circuit feeds, read from its fit and the catalogue."""
 
 from dataclasses import fields, replace
+from math import inf
 from typing import Any, Final
 
 from hwsched.attributes.of_parts import (
@@ -169,6 +170,7 @@ def _unit(opening_id: str, mark: str, part: Part) -> Device | Problem:
     return Device(
         opening_id, mark, part.number, "unit", kind, _sure(holding), _sure(peak), first, low, high,
         _terminals(part), assumed=tuple(assumed), least=None if rest is None else _sure(holding),
+        **_untold(part, rated_v, low, high),
     )  # fmt: skip
 
 
@@ -206,6 +208,7 @@ def _coil(opening_id: str, mark: str, role: str, part: Part) -> Device | Problem
     return Device(
         opening_id, mark, part.number, role, kind, _sure(holding), _sure(peak), first, low, high, _terminals(part),
         suppressor.text if suppressor else "", fail, tuple(assumed), least=_sure(holding) if told else None,
+        **_untold(part, rated_v, low, high),
     )  # fmt: skip
 
 
@@ -245,6 +248,15 @@ def _kind(part: Part, assumed: list[str]) -> str:
         # An assumption that the reader is told of, since it decides how the drop grows as the voltage falls.
         assumed.append("taken as a constant current")
     return found or "current"
+
+
+def _untold(part: Part, rated_v: float, low: float, high: float) -> dict[str, Any]:
+    """Return what is not stated of how a part draws, and how much more than a constant current that can be."""
+    if part.text_of(DRAWS) is not None:
+        return {}
+    # Of constant power it draws most at its lowest voltage, as a resistance at its highest.
+    share = max(rated_v / low if low > 0.0 else inf, high / rated_v)
+    return {"untold": (part_fact(part, "draws"),), "most_share": share}
 
 
 def _value(kind: str, amount: float | None, rated_v: float) -> float | None:

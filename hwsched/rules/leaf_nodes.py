@@ -20,6 +20,8 @@ def opening_of(node: str) -> str:
 
 def leaf_words(node: str) -> str:
     """Return what is put behind the name of an opening for such a node of it; nothing for any other node."""
+    if "/" not in node:
+        return ""
     opening = opening_of(node)
     what, _, leaf = node[len(opening) :].removeprefix("/").partition(" ")
     if not opening or what not in ("leaf", "strike"):

@@ -1,7 +1,7 @@
 """Runs from the frame onto a leaf: over the hinge, across the leaf to the unit, and back to what the unit switches."""
 
-from collections.abc import Sequence
 from dataclasses import dataclass
+from math import inf
 from typing import Final
 
 from hwsched.attributes.of_parts import CONDUCTORS, GAUGE, LENGTH_MM, STRANDING, SUPPLY_CONDUCTORS
@@ -14,14 +14,17 @@ from hwsched.rules.devices import switched
 from hwsched.rules.leaf_nodes import leaf_node, strike_node
 from hwsched.rules.practice import distance_mm
 from hwsched.rules.reading import beside_here, in_role, leafless, lock_item, lock_leaf, transfers_kept, unit_part
-from hwsched.values import Fit, Item, OpeningInput, Part, PointFit
+from hwsched.survey.item import ITEM
+from hwsched.values import Fit, OpeningInput, Part, PointFit
 from hwsched.values.power import Problem
 
-ASSUMED_OHM: Final = 1.0
-"""There and back in a transfer that stays, while nobody has measured it: four terminations of 0.1 ohm (common practice)
-and the rest for a metre and more of its thin conductors, 28 AWG at 0.22 ohm a metre; of our own, unverified [ohm]."""
+UNMEASURED_OHM: Final = next(each.high for each in ITEM.attributes if each.name == "loop_ohm") or inf
+"""The most that a transfer that stays can have there and back while nobody has measured it: what the survey takes at
+all. The least is nothing [ohm]."""
 USUAL_CONDUCTORS: Final = 2
 """Plus and minus."""
+_NO_WIRE_YET: Final = (0.001, "18 AWG", "stranded")
+"""Length [m], gauge and stranding in place of a wire that is not chosen yet, where a transfer leads onto the leaf."""
 _PAIR: Final = 2
 """Conductors by which a unit switches one strike."""
 
@@ -35,12 +38,13 @@ class LeafRun:
     part: str
     """Catalogue number of the transfer; empty for one that stays."""
     switch: circuit_tree.Run | None
-    """From the frame over transfer and leaf to the unit's contact, and on to the strike in the frame."""
+    """From the frame over transfer and leaf to the unit's contact, and on to the strike in the frame; None where
+    nothing is switched."""
+    more_ohm: float = 0.0
+    """What a transfer that nobody has measured can add to either, at the most [ohm]."""
 
 
-def leaf_runs(
-    connected: ConnectedOpening, warm_c: float, problems: list[Problem], unmeasured_ohm: float = ASSUMED_OHM
-) -> dict[str, LeafRun]:
+def leaf_runs(connected: ConnectedOpening, warm_c: float, problems: list[Problem]) -> dict[str, LeafRun]:
     """Return what leads onto the leaves of an opening.
 
     Parameters
@@ -51,8 +55,6 @@ def leaf_runs(
         Of the conductors [degC].
     problems : list of Problem
         Takes what is unknown of it.
-    unmeasured_ohm : float
-        Of a transfer that stays and that nobody has measured [ohm].
 
     Returns
     -------
@@ -65,7 +67,7 @@ def leaf_runs(
         if at.fit is None or leaf in found:
             continue
         try:
-            run = _leaf_run(at, at.fit, leaf, warm_c, problems, unmeasured_ohm)
+            run = _leaf_run(connected, at, at.fit, leaf, warm_c, problems)
         except InputError as error:
             opening = at.given.opening
             text = f"what leads onto the leaf of {opening.mark} cannot be reckoned: {error.field} {error.message}"
@@ -77,66 +79,106 @@ def leaf_runs(
 
 
 def _leaf_run(
-    at: PointFit, fit: Fit, leaf: str, warm_c: float, problems: list[Problem], unmeasured_ohm: float
+    connected: ConnectedOpening, at: PointFit, fit: Fit, leaf: str, warm_c: float, problems: list[Problem]
 ) -> LeafRun | None:
     given, opening = at.given, at.given.opening
-    transfer, kept = in_role(given, fit, "power-transfer"), transfers_kept(given)
-    wire = leaf_wire(given, fit)
-    way = across_leaf.standing(given, fit) if across_leaf.needed(given, fit) else None
-    wire_m = way.wire_m if way is not None else None
-    across_ohm = 0.0
-    if wire_m is not None and wire is not None:
-        across_ohm = _ohm(wire, wire_m, warm_c)
+    transfer = in_role(given, fit, "power-transfer")
+    kept = transfers_kept(given) if transfer is None else ()
+    if transfer is None and not kept:
+        return None
     begin, end, back = opening.id, leaf_node(opening.id, leaf), strike_node(opening.id, leaf)
-    frame = frame_wire_m(given) if switched(given, fit) else None
-    frame_ohm = _ohm(wire, frame, warm_c) if frame is not None and wire is not None else 0.0
+    needs: list[str] = []
+    across = across_leaf.needed(given, fit)
+    # A further lock point of the leaf may be the one that switches something.
+    switching = [each for each in connected.points if _may_switch(each) and connected.leaf_of(each) == leaf
+                 and each.fit is not None and switched(each.given, each.fit)]  # fmt: skip
+    wire = leaf_wire(given, fit) if across or switching else None
+    across_ohm = frame_ohm = 0.0
+    stays = _NO_WIRE_YET
+    gauge = None
+    if across:
+        across_ohm, stays = _across(given, fit, wire, warm_c, needs)
+    if switching:
+        frame_ohm = _in_frame(switching[0].given, wire, warm_c, needs)
     if transfer is not None:
         gauge, length = transfer.text_of(GAUGE), transfer.number_of(LENGTH_MM)
         if gauge is None or length is None:
-            fact = f"part {transfer.number}.{'gauge' if gauge is None else 'length_mm'}"
-            text = f"the resistance of {transfer.number} at {opening.mark} is unknown"
-            problem = Problem("unknown", text, (fact,), opening.id, transfer.number)
-            problems += [] if problem in problems else [problem]
-            return None
-        over_m = length / 1000
-        return LeafRun(
-            circuit_tree.Run(begin, end, over_m, gauge, "stranded", 1, across_ohm),
-            transfer.number,
-            circuit_tree.Run(begin, back, over_m, gauge, "stranded", 1, across_ohm + frame_ohm),
-        )
-    gauge = wire.text_of(GAUGE) if wire is not None else None
-    if not kept or wire is None or gauge is None or wire_m is None:
+            needs.append(f"part {transfer.number}.{'gauge' if gauge is None else 'length_mm'}")
+    if needs:
+        who = transfer.number if transfer is not None else "what leads onto the leaf"
+        text = f"the resistance of {who} at {opening.mark} is unknown"
+        problem = Problem("unknown", text, tuple(dict.fromkeys(needs)), opening.id, who if transfer is not None else "")
+        problems += [] if problem in problems else [problem]
         return None
-    stranding = wire.text_of(STRANDING) or "stranded"
-    over_ohm = _kept_ohm(kept, unmeasured_ohm)
+    if transfer is not None and gauge is not None and length is not None:
+        over = (length / 1000, gauge, "stranded", 1)
+        return LeafRun(
+            circuit_tree.Run(begin, end, *over, across_ohm),
+            transfer.number,
+            circuit_tree.Run(begin, back, *over, across_ohm + frame_ohm) if switching else None,
+        )
+    if not across:
+        return None
+    measured = [item.loop_ohm for item in kept if item.loop_ohm is not None]
+    over_ohm = max(measured, default=0.0)
     return LeafRun(
-        circuit_tree.Run(begin, end, wire_m, gauge, stranding, 1, over_ohm),
+        circuit_tree.Run(begin, end, *stays, 1, over_ohm),
         "",
-        circuit_tree.Run(begin, back, wire_m, gauge, stranding, 1, over_ohm + frame_ohm),
+        circuit_tree.Run(begin, back, *stays, 1, over_ohm + frame_ohm) if switching else None,
+        0.0 if measured else UNMEASURED_OHM,
     )
+
+
+def _may_switch(at: PointFit) -> bool:
+    return at.fit is not None and (bool(at.given.items) or any(part.role == "strike" for part in at.fit.parts))
+
+
+def _across(
+    given: OpeningInput, fit: Fit, wire: Part | None, warm_c: float, needs: list[str]
+) -> tuple[float, tuple[float, str, str]]:
+    """Return the resistance of the wire across the leaf [ohm], and that wire: its length [m], gauge and stranding."""
+    way = across_leaf.standing(given, fit)
+    # While a fit is put together it has no way and no wire yet; that it gets both is for other rules to say.
+    if way is None or wire is None:
+        return 0.0, _NO_WIRE_YET
+    if way.wire_m is None:
+        needs.append("leaf.width_mm")
+        return 0.0, _NO_WIRE_YET
+    if (gauge := wire.text_of(GAUGE)) is None:
+        needs.append(f"part {wire.number}.gauge")
+        return 0.0, _NO_WIRE_YET
+    return _ohm(wire, gauge, way.wire_m, warm_c), (way.wire_m, gauge, wire.text_of(STRANDING) or "stranded")
+
+
+def _in_frame(given: OpeningInput, wire: Part | None, warm_c: float, needs: list[str]) -> float:
+    """Return the resistance of the wire in the frame to what a unit switches [ohm]."""
+    metres = frame_wire_m(given)
+    gauge = wire.text_of(GAUGE) if wire is not None else None
+    if metres is not None and wire is not None and gauge is not None:
+        return _ohm(wire, gauge, metres, warm_c)
+    leaf = lock_leaf(given)
+    if leaf is None or wire is None:
+        return 0.0
+    if metres is None:
+        facts = (("leaf.width_mm", leaf.width_mm), ("leaf.height_mm", leaf.height_mm))
+        needs += [name for name, value in facts if value is None] or ["existing_item.cylinder_height_mm"]
+    else:
+        needs.append(f"part {wire.number}.gauge")
+    return 0.0
 
 
 def unmeasured(at: PointFit) -> bool:
     """Tell whether power comes onto the leaf over a transfer that stays and that nobody has measured."""
     given, fit = at.given, at.fit
-    if fit is None or fit.power != "supply" or unit_part(given, fit) is None or leafless(given):
+    if fit is None or fit.power != "supply":
         return False
     kept = transfers_kept(given)
-    if not kept or in_role(given, fit, "power-transfer") is not None:
+    if not kept or any(item.loop_ohm is not None for item in kept):
         return False
-    return all(item.loop_ohm is None for item in kept)
+    return unit_part(given, fit) is not None and not leafless(given) and in_role(given, fit, "power-transfer") is None
 
 
-def _kept_ohm(kept: Sequence[Item], unmeasured_ohm: float) -> float:
-    """Return the resistance of a transfer that stays, there and back [ohm]."""
-    measured = [item.loop_ohm for item in kept if item.loop_ohm is not None]
-    return max(measured) if measured else unmeasured_ohm
-
-
-def _ohm(wire: Part, length_m: float, warm_c: float) -> float:
-    gauge = wire.text_of(GAUGE)
-    if gauge is None:
-        return 0.0
+def _ohm(wire: Part, gauge: str, length_m: float, warm_c: float) -> float:
     return loop_ohm(length_m, conductor(gauge, wire.text_of(STRANDING) or "stranded", warm_c).resistance_ohm_per_km)
 
 

@@ -10,7 +10,7 @@ from hwsched.rules.circuit_solving import solved_supply
 from hwsched.rules.circuit_source import CircuitSource, SolvingLimits
 from hwsched.rules.connected_opening import ConnectedOpening
 from hwsched.rules.devices import devices_at
-from hwsched.rules.leaf_runs import ASSUMED_OHM, leaf_wire
+from hwsched.rules.leaf_runs import leaf_wire
 from hwsched.rules.reading import at_point, on_supply, supply_part
 from hwsched.values import Fit, OpeningInput, PointFit
 from hwsched.values.power import Circuit, CircuitResult, Device, NodeResult, Problem, Run, Supply
@@ -63,9 +63,7 @@ def route_m(given: OpeningInput) -> float | None:
     return None if route is None else route + (given.opening.rise_m or 0.0)
 
 
-def own_circuit(
-    given: OpeningInput, fit: Fit, temperature_c: float, unmeasured_ohm: float = ASSUMED_OHM
-) -> OwnCircuit | None:
+def own_circuit(given: OpeningInput, fit: Fit, temperature_c: float) -> OwnCircuit | None:
     """Solve an opening as a circuit of one.
 
     Parameters
@@ -74,8 +72,6 @@ def own_circuit(
         Of the lock point; earlier ones on the same supply are counted with it.
     temperature_c : float
         Of the conductors [degC].
-    unmeasured_ohm : float
-        Of a power transfer that stays and that nobody has measured [ohm].
 
     Returns
     -------
@@ -93,7 +89,7 @@ def own_circuit(
     connected = ConnectedOpening(given, fit, points_of(given, fit))
     devices = devices_at(connected)
     source = CircuitSource.of(supply, part, None, given.catalogue, _END_SHARE)
-    limits = SolvingLimits(temperature_c, _ALL_AT_ONCE, _MARGIN, unmeasured_ohm)
+    limits = SolvingLimits(temperature_c, _ALL_AT_ONCE, _MARGIN)
     laid = laid_circuit(circuit, source, (run,), {opening.id: devices}, {opening.id: connected}, limits, {})
     # Here what is unknown is asked for before anything is judged.
     ((result, _),) = solved_supply([laid], source, limits, bounded=False)

@@ -36,6 +36,8 @@ class Supply:
     standby_hours: float | None = None
     temperature_c: float | None = None
     notes: str | None = None
+    cabinet: str | None = None
+    """Catalogue number of the one that a person has chosen."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -53,6 +55,8 @@ class Circuit:
     alarm: str | None = None
     """drops or stays, on the fire alarm."""
     notes: str | None = None
+    limiter: str | None = None
+    """Catalogue number of the fuse or limiter that a person has chosen."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -135,6 +139,10 @@ class Device:
     """What it surely draws at rest; None where nothing is stated."""
     current: str = "dc"
     """Of one that the catalogue does not hold: dc, ac or either, by its label."""
+    untold: tuple[str, ...] = ()
+    """Facts of the catalogue without which it is not known how its current follows the voltage."""
+    most_share: float = 1.0
+    """Whatever they are, it draws no more than so many times what is reckoned with, within its window."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -215,8 +223,10 @@ class NodeResult:
     @property
     def margin_v(self) -> float | None:
         """Room above the minimum in the worst state; negative where it is short."""
+        if self.minimum_v is None:
+            return None
         lowest = self.lowest_v
-        return None if lowest is None or self.minimum_v is None else lowest - self.minimum_v
+        return None if lowest is None else lowest - self.minimum_v
 
 
 @dataclass(frozen=True, slots=True)

@@ -12,7 +12,6 @@ from hwsched.rules.circuit_laying import Devices, laid_circuit
 from hwsched.rules.circuit_solving import Solved, solved_supply
 from hwsched.rules.circuit_source import CircuitSource, SolvingLimits
 from hwsched.rules.connected_opening import ConnectedOpening
-from hwsched.rules.leaf_runs import unmeasured
 from hwsched.rules.unknown_draw import most_drawn_a
 from hwsched.values import Catalogue, Part, Settings
 from hwsched.values.power import Circuit, CircuitResult, Run, Supply
@@ -68,26 +67,18 @@ def solve_circuits(
         laid.append(laid_circuit(circuit, source, runs, devices, here, reckoned, most_a))
     solved = [_with_cures(*each, settings.length_style) for each in solved_supply(laid, source, reckoned)]
     return tuple(
-        replace(result, assumed=_assumed(circuit, runs, connected, reckoned.unmeasured_ohm))
+        replace(result, assumed=_assumed(circuit, runs))
         for result, (circuit, runs) in zip(solved, circuits, strict=True)
     )
 
 
-def _assumed(
-    circuit: Circuit, runs: Sequence[Run], connected: Mapping[str, ConnectedOpening], unmeasured_ohm: float
-) -> tuple[str, ...]:
+def _assumed(circuit: Circuit, runs: Sequence[Run]) -> tuple[str, ...]:
     """Say what of the wires of a circuit is reckoned with though nobody has stated it."""
-    taken = []
     untold = sum(run.extra_ohm is None for run in runs)
-    if untold:
-        which = "the runs" if untold == len(runs) else f"{untold} of {len(runs)} runs"
-        taken.append(f"no resistance at the terminations of {which} of {circuit.name}")
-    for run in runs:
-        opening = connected.get(run.opening_id or "")
-        if opening is not None and any(unmeasured(at) for at in opening.points):
-            mark = opening.given.opening.mark
-            taken.append(f"{unmeasured_ohm:g} ohm there and back in the power transfer that stays at {mark}")
-    return tuple(taken)
+    if not untold:
+        return ()
+    which = "the runs" if untold == len(runs) else f"{untold} of {len(runs)} runs"
+    return (f"no resistance at the terminations of {which} of {circuit.name}",)
 
 
 def _with_cures(result: CircuitResult, solved: Solved | None, style: str) -> CircuitResult:

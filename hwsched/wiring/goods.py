@@ -164,6 +164,8 @@ def _of_supply(result: SupplyResult, catalogue: Catalogue) -> list[Goods]:
         text = f"for {supply.name}: {supply.standby_hours:g} h of standby are asked, and none is laid"
         found.append(goods("standby-battery", "", 0, text, ("supply.battery",)))
     housing = part.text_of(CABINET) if part is not None else None
+    # One that a person has chosen is ordered, whatever the supply comes in.
+    housing = "bare" if supply.cabinet and part is not None else housing
     if housing != "included" and part is not None:
         battery = catalogue.get(supply.battery) if supply.battery else None
         held = f"{count} × {supply.battery}" if supply.battery else ""
@@ -171,7 +173,9 @@ def _of_supply(result: SupplyResult, catalogue: Catalogue) -> list[Goods]:
         if housing is None:
             found.append(goods("cabinet", "", 0, text, (f"part {part.number}.cabinet",)))
         else:
-            number, needs = _cabinet(catalogue, count if supply.battery else 0, battery)
+            number, needs = (
+                (supply.cabinet, ()) if supply.cabinet else _cabinet(catalogue, count if supply.battery else 0, battery)
+            )
             found.append(goods("cabinet", number, 1, text, needs))
     found += _limiters(result, part, catalogue, building, level)
     return found
@@ -212,7 +216,11 @@ def _limiters(result: SupplyResult, part: Part | None, catalogue: Catalogue, bui
         laid_a = circuit.circuit.limiter_a
         needs: tuple[str, ...] = ()
         number = ""
-        if laid_a is None:
+        if circuit.circuit.limiter:
+            # Chosen by a person: it is ordered though the supply would limit the circuit itself.
+            number = circuit.circuit.limiter
+            text = f"circuit {name}" + ("" if laid_a is None else f", {laid_a:g} A")
+        elif laid_a is None:
             proposed = "" if circuit.limiter_a is None else f"; {circuit.limiter_a:g} A would do"
             text, needs = f"circuit {name}: none is laid{proposed}", ("circuit.limiter_a",)
         elif own > 0 and own_a is not None and abs(own_a - laid_a) < _SAME_A:

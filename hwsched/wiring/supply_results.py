@@ -35,11 +35,13 @@ from hwsched.values.power import (
     Supply,
     SupplyResult,
 )
+from hwsched.wiring.chosen_parts import cabinet_problems, chosen_limiter
 from hwsched.wiring.circuits import circuit_source, solve_circuits
 from hwsched.wiring.growth import Grower, Judged
 from hwsched.wiring.standby import size_standby
 
 _SUPPLY_GROWTH: Final = rule_named("supply-growth")
+_END_SHARE: Final = "standby-capacity.end_share"
 
 
 def solve_supplies(
@@ -146,6 +148,10 @@ def _supply(
     battery = catalogue.get(supply.battery) if supply.battery else None
     of_battery = _battery_problems(supply, part, battery)
     of_part = _part_problems(supply, part)
+    chosen = cabinet_problems(supply, battery, catalogue)
+    limiters = {circuit.id: chosen_limiter(circuit, catalogue) for circuit in circuits if circuit.limiter}
+    circuits = [limiters[circuit.id][0] if circuit.id in limiters else circuit for circuit in circuits]
+    chosen += [problem for _, problem in limiters.values() if problem is not None]
     # A battery that does not suit would give end voltages of another supply.
     if of_battery:
         battery = None
@@ -167,6 +173,9 @@ def _supply(
     bounds = (fsum(low for low, _ in held), fsum(high for _, high in held)) if len(held) == len(result) else None
     if of_part:
         result = tuple(replace(each, proofs=_lacking(each, of_part)) for each in result)
+    if battery is not None and battery.number_of(END_V) is None and _END_SHARE not in settings.limits:
+        # What the volts sink to on the battery is then not known: a share that the project states is a statement.
+        result = tuple(replace(each, proofs=_end_unknown(each, battery)) for each in result)
     found = SupplyResult(
         supply,
         result,
@@ -177,7 +186,7 @@ def _supply(
         holding,
         # Each circuit at its worst state, all together: the supply has to carry them when they coincide.
         fsum(max(c.current_a.values(), default=0.0) for c in result) if complete else None,
-        problems=(*of_part, *of_battery) if circuits else (),
+        problems=(*of_part, *of_battery, *chosen) if circuits else (),
         assumed=_assumed(supply, part, battery),
         class_2=part.flag_of(CLASS_2) if part else None,
         limiting=(part.text_of(LIMITING) if part else None) or "inherent",
@@ -192,6 +201,15 @@ def _supply(
         text = f"the standby battery of {supply.name} cannot be sized: {error.field} {error.message}"
         problem = Problem("unknown", text, (f"standby-capacity.{error.field}",), about=supply.name)
         return replace(found, problems=(*found.problems, problem))
+
+
+def _end_unknown(circuit: CircuitResult, battery: Part) -> tuple[Proof, ...]:
+    """Take back what is proved on a battery of which the end voltage is not known."""
+    fact = f"part {battery.number}.end_v"
+    return tuple(
+        proof if proof.standing == "failed" else Proof(proof.opening_id, "not-proved", (*proof.missing, fact))
+        for proof in circuit.proofs
+    )
 
 
 def _lacking(circuit: CircuitResult, of_part: list[Problem]) -> tuple[Proof, ...]:

@@ -30,12 +30,12 @@ pytestmark = pytest.mark.bench
 SOURCE = Source(27.0, 25.6, 21.0, 0.02, 0.05)
 
 
-def seconds(call, repeats=1):
+def seconds(call, repeats=1, clock=time.perf_counter):
     times = []
     for _ in range(repeats):
-        begin = time.perf_counter()
+        begin = clock()
         call()
-        times.append(time.perf_counter() - begin)
+        times.append(clock() - begin)
     return median(times)
 
 
@@ -299,7 +299,8 @@ def test_10_000_openings_on_300_supplies_within_four_tenths_of_a_bare_reading(tm
         assert sum(len(supply.openings) for supply in work.supplies) == 10_000
         assert all(circuit.nodes for supply in work.supplies for circuit in supply.circuits)
 
-    rounds = [(seconds(ours), seconds(reading)) for _ in range(3)]
+    # By the time of the processor: what others do on the machine takes the clock's from either.
+    rounds = [(seconds(ours, clock=time.process_time), seconds(reading, clock=time.process_time)) for _ in range(3)]
     mine, bare = min(r[0] for r in rounds), min(r[1] for r in rounds)
     print(f"\n10,000 openings on 300 supplies: {mine:.2f} s; bare reading {bare:.2f} s; ratio {mine / bare:.2f}")
-    assert mine <= 0.45 * bare
+    assert mine <= 0.4 * bare

@@ -63,6 +63,7 @@ def parts():
         "supply_low_v": 10.0,
         "supply_high_v": 14.0,
         "supply_a": 0.4,
+        "draws": "current",
         "cell": "AA",
         "cells": 6,
         "coin_cell": "K32",

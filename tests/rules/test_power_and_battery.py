@@ -166,12 +166,20 @@ ROWS = [
     ),
     unknown("supply-drop", given(NEAR, cat=catalogue(LOOP={"length_mm": None})), SUPPLY, "part LOOP.length_mm"),
     # A transfer that stays: measured 0.05 ohm it costs next to nothing, 1 ohm costs 0.4 V: 55.07 m instead of 77.59.
-    boundary("supply-drop", given(opening(supply_distance_m=55.0), MADE, items=[kept_transfer()]), KEPT_FIT),
+    boundary(
+        "supply-drop", given(opening(supply_distance_m=55.0), MADE, items=[kept_transfer(loop_ohm=1.0)]), KEPT_FIT
+    ),
+    # Unmeasured it has from nothing to 100 ohm, the most that the survey takes: 40 V for 0.4 A, 0.5 V for 5 mA.
     unknown(
         "supply-drop",
-        given(opening(supply_distance_m=55.2), MADE, items=[kept_transfer()]),
+        given(opening(supply_distance_m=1.0), MADE, items=[kept_transfer()]),
         KEPT_FIT,
         "existing_item.loop_ohm",
+    ),
+    boundary(
+        "supply-drop",
+        given(opening(supply_distance_m=1.0), MADE, items=[kept_transfer()], cat=catalogue(UNIT={"supply_a": 0.005})),
+        KEPT_FIT,
     ),
     boundary(
         "supply-drop", given(opening(supply_distance_m=55.2), MADE, items=[kept_transfer(loop_ohm=0.05)]), KEPT_FIT
@@ -244,7 +252,7 @@ ROWS = [
     boundary("wire-conductors", given(cat=catalogue(WIRE={"conductors": 2})), SUPPLY),
     unknown("wire-conductors", given(cat=catalogue(WIRE={"conductors": None})), SUPPLY, "part WIRE.conductors"),
     passes("transfer-resistance", given(items=[kept_transfer(loop_ohm=0.3)]), KEPT_FIT),
-    speaks("transfer-resistance", given(items=[kept_transfer()]), KEPT_FIT, severity="note", assumed_ohm=1.0),
+    speaks("transfer-resistance", given(items=[kept_transfer()]), KEPT_FIT, severity="note", most_ohm=100.0),
     boundary("transfer-resistance", given(items=[kept_transfer()]), fit()),
     # On a circuit it is said just so.
     speaks("transfer-resistance", linked(given(items=[kept_transfer()])), KEPT_FIT, severity="note"),

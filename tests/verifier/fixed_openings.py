@@ -44,7 +44,14 @@ def plain() -> Parts:
         if "listed" in part and kind != "power-transfer":
             part["listed"] = "yes"
         if kind in ("surface-unit", "edge-unit"):
-            part |= {"supply_low": 9.0, "supply_high": 14.0, "supply_a": 0.35, "inrush_a": None, "cold": -30.0}
+            part |= {
+                "supply_low": 9.0,
+                "supply_high": 14.0,
+                "supply_a": 0.35,
+                "inrush_a": None,
+                "draws": "Constant current",
+                "cold": -30.0,
+            }
             part |= {"standing_ua": 45.0, "operation_ma": 120.0, "operation_s": 3.0}
         if kind == "surface-unit":
             narrow = part["housing"] == "Narrow"

@@ -188,6 +188,7 @@ def _units(rng: Random) -> dict[str, Cells]:
         "supply_a": rng.choice((0.2, 0.35, 0.6)),
         "socket": "wren-4",
         "inrush_a": rng.choice((None, 0.8, 1.5)),
+        "draws": "Constant current",
     }
     if (shared["inrush_a"] or 0.0) > 0.8 and rng.random() < 0.9:
         # Makers let a unit sag whose solenoid draws so much at first.

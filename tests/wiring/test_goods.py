@@ -72,6 +72,47 @@ def test_two_batteries_in_series_take_the_larger_cabinet():
     assert of(found, "cabinet") == [("CAB-L", 1, ())]
 
 
+def test_a_cabinet_and_a_limiter_that_a_person_has_chosen_are_kept():
+    """The dearer ones of both are taken, though the cheaper would do; without its rating that of the limiter counts."""
+    cat = store()
+    found = bill(
+        [run("supply", "a")], cat, supplies=[supply(battery="BAT", cabinet="CAB-L")],
+        circuits=[circuit(limiter="F-2")],
+    )  # fmt: skip
+    assert (of(found, "cabinet"), of(found, "limiter")) == ([("CAB-L", 1, ())], [("F-2", 1, ())])
+    assert [each.text for each in found.goods if each.role == "limiter"] == ["circuit PS-s/C, 2 A"]
+    # Chosen they are ordered where the supply brings its own, too.
+    own = store(PSU={"cabinet": "included", "own_limiters": 1, "own_limiter_a": 2.0})
+    how = {"supplies": [supply(cabinet="CAB-L")], "circuits": [circuit(limiter="F-2", limiter_a=2.0)]}
+    found = bill([run("supply", "a")], own, **how)
+    assert (of(found, "cabinet"), of(found, "limiter")) == ([("CAB-L", 1, ())], [("F-2", 1, ())])
+
+
+@pytest.mark.parametrize(
+    ("facts", "of_circuit", "changed", "words"),
+    [
+        ({"cabinet": "NONE"}, {}, {}, "NONE, the cabinet of PS-s, is not in the catalogue"),
+        ({"cabinet": "JB-4"}, {}, {}, "JB-4, the cabinet of PS-s, is no cabinet"),
+        (
+            {"cabinet": "CAB-S", "battery": "BAT"},
+            {},
+            {"BAT": {"capacity_ah": 12.0}},
+            "CAB-S, the cabinet of PS-s, takes 1 of 7 Ah at the most, and 1 × BAT of 12 Ah stand in it",
+        ),
+        ({"cabinet": "CAB-S", "battery": "BAT"}, {}, {"CAB-S": {"battery_ah": None}}, "takes its batteries is unknown"),
+        ({}, {"limiter": "F-2", "limiter_a": 3.0}, {}, "is one of 2 A, and 3 A are stated"),
+        ({}, {"limiter": "NONE"}, {}, "NONE, the limiter of circuit C, is not in the catalogue"),
+        ({}, {"limiter": "CAB-S"}, {}, "is no limiter but of the kind enclosure"),
+    ],
+)
+def test_what_is_chosen_and_cannot_be_is_said(facts, of_circuit, changed, words):
+    cat = store(**changed)
+    opening = {"a": hung("a", cat)}
+    found = work([run("supply", "a")], opening, cat, supplies=[supply(**facts)], circuits=[circuit(**of_circuit)])
+    told = [each.finding for each in found.findings if words in each.finding.message]
+    assert [each.severity for each in told] == ["warning" if "unknown" in words else "error"]
+
+
 def test_a_supply_in_its_cabinet_with_limited_outputs_needs_neither():
     cat = store(PSU={"cabinet": "included", "own_limiters": 1, "own_limiter_a": 2.0})
     two = [circuit(limiter_a=2.0), circuit("d", limiter_a=2.0)]

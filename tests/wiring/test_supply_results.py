@@ -366,7 +366,7 @@ def test_the_limiter_keeps_the_project_s_margin():
 
 
 def test_what_an_opening_hangs_on_its_circuit():
-    cat = parts(STRIKE={"terminal_plus": "+", "terminal_minus": "-"})
+    cat = parts(STRIKE={"terminal_plus": "+", "terminal_minus": "-"}, UNIT={"draws": None})
     stated = connected("a", cat, fp("strike", "STRIKE"), fp("strike", "MAG"))
     (unit, strike, magnet), problems = devices_of(stated.given, stated.fit)
     assert problems == ()

@@ -5,13 +5,16 @@ needs 10 V, the supply gives 11.4 V at its lowest. The usual parts: at the most 
 of 0.4 A or 0.5 A and the 0.5 A of a magnet.
 """
 
+from dataclasses import replace
 from math import isfinite
 
 import pytest
 
 from hwsched.rules.unknown_draw import most_drawn_a
+from hwsched.values import Settings
 from hwsched.wiring import ConnectedOpening
-from tests.wiring.power_rows import circuit, connected, only_circuit, parts, run, said, supply, work
+from tests.rules.scenario import item, part
+from tests.wiring.power_rows import BATTERY, circuit, connected, only, only_circuit, parts, run, said, supply, work
 
 LOW = [f"o{i}" for i in range(10)]
 
@@ -110,6 +113,104 @@ def test_through_the_resistance_inside_a_supply_the_unknown_touches_other_circui
         assert standings(found) == {"x": "not-proved", "b": standing}
         (proof,) = found.supplies[0].circuits[1].proofs
         assert proof.missing == (() if standing == "proved" else ("opening.fit",))
+
+
+def over_unmeasured(name, cat, **facts):
+    """An opening fed over a power transfer that stays, 100 ohm at the most, and a ready way across its leaf."""
+    stays = item("power-transfer", face="edge", conductors=4, **facts)
+    at = connected(name, cat)
+    leaf = replace(at.given.leaves[0], raceway=True)
+    return ConnectedOpening(replace(at.given, leaves=(leaf,), items=(*at.given.items, stays)), at.fit)
+
+
+@pytest.mark.parametrize(
+    ("metres", "unit_a", "facts", "standing"),
+    [
+        # 11.4 V less 0.4 A over 10 m: 11.22 V; 100 ohm would take 40 V of it.
+        (10.0, 0.4, {}, "not-proved"),
+        # Measured, 0.4 A x 2 ohm take 0.8 V, 3 ohm 1.2 V of the 1.2 V that are left less the wire across the leaf.
+        (10.0, 0.4, {"loop_ohm": 2.0}, "proved"),
+        (10.0, 0.4, {"loop_ohm": 3.2}, "failed"),
+        # 0.01 A x 100 ohm take 1.0 V: 10.4 V are left, whatever it has; 0.015 A would leave 9.9 V.
+        (10.0, 0.01, {}, "proved"),
+        (10.0, 0.015, {}, "not-proved"),
+        # 100 m take 1.78 V: 9.62 V are left even where it has nothing.
+        (100.0, 0.4, {}, "failed"),
+    ],
+)
+def test_a_transfer_that_nobody_has_measured_is_reckoned_with_at_its_least_and_its_most(
+    metres, unit_a, facts, standing
+):
+    cat = parts(UNIT={"supply_a": unit_a})
+    found = work([run("supply", "a", metres)], {"a": over_unmeasured("a", cat, **facts)}, cat)
+    assert standings(found) == {"a": standing}
+    (proof,) = only_circuit(found).proofs
+    assert proof.missing == (("existing_item.loop_ohm",) if standing == "not-proved" else ())
+    assert (len(said(found, "circuit-proved")), bool(said(found, "circuit-voltage"))) == (
+        int(standing == "not-proved"), standing == "failed"
+    )  # fmt: skip
+
+
+def test_an_unmeasured_transfer_keeps_no_other_opening_from_its_proof():
+    """Two units of constant current draw what they draw: 11.4 - 20 m x 2 x 0.8 A x 0.022207 = 10.69 V at the first.
+
+    Of constant power, 4.6 W at its lowest 9 V are 0.51 A, whatever lies before it: 10.6 V at the first.
+    """
+    for law, least_v in (("current", 10.689), ("power", 11.4 - 0.8883 * (4.6 / 9 + 4.6 / 10.5))):
+        cat = parts(UNIT={"draws": law, "supply_low_v": 9.0, "supply_high_v": 14.0, "supply_a": 0.4})
+        stated = {"a": connected("a", cat), "b": over_unmeasured("b", cat)}
+        found = work([run("supply", "a", 20.0), run("a", "b", 0.001)], stated, cat)
+        assert standings(found) == {"a": "proved", "b": "not-proved"}
+        assert only_circuit(found).node_of("a").bound_v == pytest.approx(least_v, abs=0.02)
+
+
+def test_how_a_load_draws_is_asked_only_where_it_decides():
+    """A unit of 0.4 A at 12 V from 10 to 14 V: at 10 V it draws 0.48 A of constant power, as a resistance less.
+
+    11.4 - 0.4 x 2 x 35 x 0.022207 = 10.78 V; 1.2 x 0.6218 V lost leave 10.65 V. Over 70 m 10.16 V, and 9.91 V.
+    """
+    cat = parts(UNIT={"draws": None})
+    for metres, missing in ((35.0, ()), (70.0, ("part UNIT.draws",))):
+        found = work([run("supply", "a", metres)], {"a": connected("a", cat)}, cat)
+        (proof,) = only_circuit(found).proofs
+        assert (proof.standing, proof.missing) == ("not-proved" if missing else "proved", missing)
+    node = only_circuit(found).node_of("a")
+    assert (node.lowest_v, node.bound_v) == pytest.approx((11.4 - 1.2436, 11.4 - 1.2 * 1.2436), abs=1e-3)
+    # Stated it is proved; and over 80 m it is low whichever it is.
+    assert standings(laid(70.0, openings=LOW[:1])) == {"o0": "proved"}
+    assert standings(laid(80.0, openings=LOW[:1], cat=cat)) == {"o0": "failed"}
+
+
+def test_beside_constant_power_what_is_not_stated_pulls_on_that_too():
+    """b draws constant power: what a may draw more lowers its voltage, and so b draws more as well.
+
+    Solved by hand at the worst: a as constant power too, 4.8 W, through 2 x 35 x 0.022207 = 1.5545 ohm from 11.4 V with
+    the 2.4 W of b, of which it is told how it draws: v = 11.4 - 1.5545 x 7.2 / v gives 10.314 V.
+    """
+    watts = part("W", "electromagnetic-lock", supply_v=12.0, holding_a=0.2, draws="power", supply_low_v=9.0,
+                 supply_high_v=14.0, current="dc", fail="fail-safe")  # fmt: skip
+    cat = parts(add=(BATTERY, watts), UNIT={"draws": None})
+    stated = {"a": connected("a", cat), "b": only("b", cat, "W")}
+    for needed_v, standing in ((9.8, "proved"), (10.32, "not-proved")):
+        given = parts(add=(BATTERY, watts), UNIT={"draws": None, "supply_low_v": needed_v})
+        stated = {"a": connected("a", given), "b": only("b", given, "W")}
+        found = work([run("supply", "a", 35.0), run("a", "b", 0.001)], stated, given)
+        assert standings(found)["a"] == standing
+
+
+def test_a_battery_of_which_the_end_voltage_is_not_stated_proves_nothing():
+    """By the usual share 12 V x 0.875 = 10.5 V would be left of it; that is proved only where a project states it."""
+    for end_v, limits, missing in (
+        (10.5, {}, ()),
+        (None, {}, ("part BAT.end_v",)),
+        (None, {"standby-capacity.end_share": 0.875}, ()),
+    ):
+        cat = parts(add=(replace(BATTERY, attributes={**BATTERY.attributes, "end_v": end_v}),))
+        settings = Settings(length_style="mm", limits=limits)
+        found = work([run("supply", "a", 5.0)], {"a": connected("a", cat)}, cat, supplies=[supply(battery="BAT")],
+                     settings=settings)  # fmt: skip
+        (proof,) = only_circuit(found).proofs
+        assert (proof.standing, proof.missing) == ("not-proved" if missing else "proved", missing)
 
 
 def test_a_circuit_that_is_no_tree_is_not_proved_and_leaves_the_other_one_alone():

@@ -370,19 +370,27 @@ def _searched(supply: _Supply, condition: tuple[float, float]) -> list[dict[str,
     ]
     places = [(node, c) for c, own in enumerate(nodes) for node in own]
     worst = dict(zip(places, worst_operations(supply.tree, operating, condition, places), strict=True))
-    return [
-        {
-            device.node: _case(worst[supply.node(number, device.node), number], members, number)
-            for device in circuit.devices
-        }
-        for number, circuit in enumerate(supply.circuits)
-    ]
+    found = []
+    for number, (circuit, own) in enumerate(zip(supply.circuits, nodes, strict=True)):
+        # Most places of a circuit have the same worst operations.
+        operating_of: dict[tuple[int, ...], tuple[tuple[int, ...], tuple[tuple[int, int], ...]]] = {}
+        of_node = {}
+        for node in own:
+            found_worst = worst[node, number]
+            if found_worst.groups not in operating_of:
+                operating_of[found_worst.groups] = _devices_of(found_worst, members, number)
+            of_node[node] = WorstCase(found_worst.volts, found_worst.bound_v, *operating_of[found_worst.groups])
+        found.append({device.node: of_node[supply.node(number, device.node)] for device in circuit.devices})
+    return found
 
 
-def _case(worst: "Worst", members: Sequence[Sequence[tuple[int, int]]], circuit: int) -> WorstCase:
+def _devices_of(
+    worst: "Worst", members: Sequence[Sequence[tuple[int, int]]], circuit: int
+) -> tuple[tuple[int, ...], tuple[tuple[int, int], ...]]:
+    """Return what operates on a circuit itself, and on the others."""
     devices = [device for group in worst.groups for device in members[group]]
     own = tuple(sorted([i for c, i in devices if c == circuit]))
-    return WorstCase(worst.volts, worst.bound_v, own, tuple(sorted([each for each in devices if each[0] != circuit])))
+    return own, tuple(sorted([each for each in devices if each[0] != circuit]))
 
 
 def _operating(supply: _Supply) -> "tuple[list[list[tuple[int, int]]], Operating]":

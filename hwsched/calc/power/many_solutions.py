@@ -5,6 +5,7 @@ proof.
 """
 
 from dataclasses import dataclass
+from functools import cached_property
 from typing import Final
 
 import numpy as np
@@ -63,16 +64,23 @@ class ManySolutions:
         if least.siemens.any():
             self.through = _solved(np.eye(len(nodes)) + shared * least.siemens, shared)
             self.open_v = source[0] * (1.0 - self.through @ least.siemens)
-        upper, stuck = self._by_itself(least.amps, least.watts, least.siemens)
-        self.upper_v: Floats | None = None if stuck else upper
+
+    # Of constant currents neither of these two is asked.
+    @cached_property
+    def upper_v(self) -> Floats | None:
         """With the least drawn: no way leaves more. None where not even that has a solution."""
-        self._tangent: Floats = np.zeros(len(nodes))
-        self._matrix, self._open_v = self.through, self.open_v
-        if self.upper_v is not None and least.watts.any():
-            # The least power is drawn in every way: its tangent, that lies under it, goes into the matrix.
-            self._tangent = least.watts / np.square(self.upper_v)
-            system = np.eye(len(nodes)) - self.through * self._tangent
-            self._matrix, self._open_v = _solved(system, self.through), _solved(system, self.open_v)
+        upper, stuck = self._by_itself(self.least.amps, self.least.watts, self.least.siemens)
+        return None if stuck else upper
+
+    @cached_property
+    def _around_least(self) -> tuple[Floats, Floats, Floats]:
+        """Tangent of the least power, and with it matrix and voltages without current."""
+        if self.upper_v is None or not self.least.watts.any():
+            return np.zeros(len(self.nodes)), self.through, self.open_v
+        # The least power is drawn in every way: its tangent, that lies under it, goes into the matrix.
+        tangent = self.least.watts / np.square(self.upper_v)
+        system = np.eye(len(self.nodes)) - self.through * tangent
+        return tangent, _solved(system, self.through), _solved(system, self.open_v)
 
     def solve(self, drawn: Draws) -> Floats:
         """Voltages at the nodes for many ways, of several solutions the highest [V]; -inf where a way has none.
@@ -94,13 +102,14 @@ class ManySolutions:
         added = drawn.siemens - self.least.siemens[:, None]
         if not drawn.watts.any() and not added.any():
             return self.open_v[:, None] - self.through @ drawn.amps
+        least, matrix, open_v = self._around_least
         which = np.arange(drawn.amps.shape[1])
         volts = np.repeat(self.upper_v[:, None], len(which), axis=1)
-        amps, watts, tangent = drawn.amps, drawn.watts, self._tangent[:, None]
+        amps, watts, tangent = drawn.amps, drawn.watts, least[:, None]
         lost = []
         for _ in range(_MOST_STEPS):
             through = amps + watts / volts + (added + tangent) * volts
-            lower = self._open_v[:, None] - self._matrix @ through
+            lower = open_v[:, None] - matrix @ through
             step = np.abs(lower - volts).max(axis=0)
             sound = (lower > 0.0).all(axis=0)
             done = sound & (step <= _TOLERANCE_V)

@@ -113,53 +113,60 @@ def worst_operations(
 class _Search:
     def __init__(self, tree: Network, operating: Operating, source: tuple[float, float]) -> None:
         self.operating = operating
-        nodes, at = np.unique(np.append(operating.at, 0), return_inverse=True)
-        self.at: Ints = at[:-1]
+        at: list[int] = operating.at.tolist()
+        nodes = sorted({0, *at})
+        self.place_of = {node: i for i, node in enumerate(nodes)}
+        self.at: Ints = np.array([self.place_of[node] for node in at], dtype=np.intp)
         """Place of each device among the nodes where one hangs; the first of these is the supply's."""
-        self.place_of = {int(node): i for i, node in enumerate(nodes)}
         self.nodes, self.groups = len(nodes), len(operating.circuit)
         rest, work = operating.rest, operating.work
         self.plain = not (rest.watts.any() or work.watts.any() or (rest.siemens != work.siemens).any())
         added = [(work.amps - rest.amps), (work.watts - rest.watts), (work.siemens - rest.siemens)]
-        rises, falls = np.zeros(self.groups, bool), np.zeros(self.groups, bool)
+        rises, falls = set(), set()
         for each in added:
-            np.logical_or.at(rises, operating.group, each > 0.0)
-            np.logical_or.at(falls, operating.group, each < 0.0)
-        self.rising = ~falls
+            if each.any():
+                rises.update(operating.group[each > 0.0].tolist())
+                falls.update(operating.group[each < 0.0].tolist())
+        self.rising = np.array([group not in falls for group in range(self.groups)], dtype=bool)
         """Whether all devices of a group draw more as they operate: then a larger set is the worse one."""
-        self.of_circuit = [
-            [int(g) for g in np.flatnonzero(rises & (operating.circuit == c))] for c in range(len(operating.at_once))
-        ]
+        self.of_circuit: list[list[int]] = [[] for _ in operating.at_once]
         """Groups of each circuit that are worth operating: one that only draws less harms nobody."""
+        for group, circuit in enumerate(operating.circuit.tolist()):
+            if group in rises:
+                self.of_circuit[circuit].append(group)
         self.base = [self._by_node(each) for each in (rest.amps, rest.watts, rest.siemens)]
         self.added = [self._by_node_and_group(each) for each in added]
         self.known: dict[Groups, Floats] = {}
         least = Draws(*(self._by_node(np.minimum(*pair)) for pair in self._pairs()))
-        self.many = ManySolutions(tree, nodes, least, source)
+        self.many = ManySolutions(tree, np.array(nodes, dtype=np.intp), least, source)
 
     def _pairs(self) -> tuple[tuple[Floats, Floats], ...]:
         rest, work = self.operating.rest, self.operating.work
         return (rest.amps, work.amps), (rest.watts, work.watts), (rest.siemens, work.siemens)
 
     def _by_node(self, drawn: Floats) -> Floats:
+        if not drawn.any():
+            return np.zeros(self.nodes)
         found: Floats = np.bincount(self.at, drawn, self.nodes).astype(np.float64, copy=False)
         return found
 
     def _by_node_and_group(self, drawn: Floats) -> Floats:
-        found = np.zeros((self.nodes, self.groups))
-        np.add.at(found, (self.at, self.operating.group), drawn)
-        return found
+        if not drawn.any():
+            return np.zeros((self.nodes, self.groups))
+        places = self.at * self.groups + self.operating.group
+        found: Floats = np.bincount(places, drawn, self.nodes * self.groups).astype(np.float64, copy=False)
+        return found.reshape(self.nodes, self.groups)
 
     def by_sums(self, places: Sequence[tuple[int, int]]) -> tuple[Worst, ...]:
         """Constant currents alone: the largest sums are the worst."""
-        rest_v = self.many.open_v - self.many.through @ self.base[0]
-        drops_v = self.many.through @ self.added[0]
+        rest_v = (self.many.open_v - self.many.through @ self.base[0]).tolist()
+        drops_v = (self.many.through @ self.added[0]).tolist()
         found = []
         for node, _ in places:
             at = self.place_of[node]
-            drops = drops_v[at].tolist()
+            drops = drops_v[at]
             chosen = [g for c in range(len(self.of_circuit)) for g in self._largest(drops, c)]
-            volts = float(rest_v[at]) - fsum(drops[g] for g in chosen)
+            volts = rest_v[at] - fsum([drops[g] for g in chosen])
             found.append(Worst(volts, tuple(sorted(chosen)), volts))
         return tuple(found)
 

@@ -25,7 +25,13 @@ from hwsched.desktop.survey.facts_form import ATTRIBUTE, FactDelegate, FactsForm
 from hwsched.survey import Entity
 from hwsched.values import Catalogue
 
-_KINDS: Final[Mapping[str, str]] = {"part": "power-supply", "battery": "standby-battery", "wire": "wire"}
+_KINDS: Final[Mapping[str, str]] = {
+    "part": "power-supply",
+    "battery": "standby-battery",
+    "wire": "wire",
+    "cabinet": "enclosure",
+    "limiter": "limiter",
+}
 """Facts that name a part, and its kind."""
 _GAP: Final = "  "
 _UNKNOWN: Final = "?"

@@ -146,7 +146,8 @@ def _margins(result: SupplyResult) -> list[Block]:
     pairs = [
         (title, ", ".join(marks[opening] for opening in found))
         for title, found in (
-            ("Lose power", alarm.dropped), ("Keep power", alarm.kept), ("Unknown: needs circuit.alarm", alarm.unknown)
+            ("Lose power", alarm.dropped), ("Keep power", alarm.kept),
+            ("Unknown: needs On the fire alarm of its circuit", alarm.unknown),
         )
         if found
     ]  # fmt: skip
@@ -259,6 +260,8 @@ def _at_once(circuit: CircuitResult) -> str:
 
 
 def _limiter(circuit: CircuitResult) -> str:
+    if circuit.circuit.limiter and circuit.limiter_a is not None:
+        return f"{said(circuit.limiter_a, 'A')}, {circuit.circuit.limiter}"
     if circuit.limiter_a is None or circuit.circuit.limiter_a is not None:
         return said(circuit.limiter_a, "A")
     return f"{said(circuit.limiter_a, 'A')} (proposed, none is laid)"

@@ -20,7 +20,7 @@ STATE_WORDS: Final = {
     "peak": "peak",
 }
 _ON_ALARM: Final[Mapping[str | None, str]] = {
-    "drops": "loses power", "stays": "keeps power", None: "unknown: needs circuit.alarm",
+    "drops": "loses power", "stays": "keeps power", None: "unknown: needs On the fire alarm of its circuit",
 }  # fmt: skip
 _STRANDING: Final = {"stranded": "str", "solid": "sol"}
 STRANDING_NOTE: Final = "str: stranded, sol: solid; 2 × : so many conductors in parallel, each way."
@@ -140,7 +140,7 @@ def limiter_words(circuit: CircuitResult) -> str:
     """Say the fuse or limiter of a circuit: as laid, else as proposed."""
     present = circuit.circuit.limiter_a
     if present is not None:
-        return f"{present:g} A"
+        return f"{present:g} A" + (f" {circuit.circuit.limiter}" if circuit.circuit.limiter else "")
     return f"{circuit.limiter_a:g} A proposed" if circuit.limiter_a is not None else "limiter not chosen"
 
 

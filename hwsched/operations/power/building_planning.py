@@ -24,6 +24,7 @@ from hwsched.operations.opening.fits_within import FitMemory
 from hwsched.operations.opening.lock_points import point_results
 from hwsched.operations.power.plan_reading import Prices, between_m, drawn_of, standing_of, warmth_of, wires_of
 from hwsched.operations.power.planned_runs import Laying, laying_of, with_laying
+from hwsched.operations.power.siting_reach import limiter_left_a
 from hwsched.operations.power.supply_siting import (
     CIRCUIT_NAME,
     limiter_of,
@@ -97,6 +98,11 @@ class BuildingPlanning:
         margin = limits_of(_CIRCUIT_LIMITER, settings)["margin"]
         self.limits = SolvingLimits(limits["temperature_c"], round(limits["at_once"]), margin)
         self.onto = self._onto()
+        self.pinned: dict[str, set[str]] = {opening: set() for opening in planned}
+        """Supplies to which an opening is pinned."""
+        for route in facts.routes:
+            if route.pinned and route.opening_id in self.pinned:
+                self.pinned[route.opening_id].add(route.supply_id)
         self.circuits = {circuit.id: circuit for circuit in facts.circuits}
         self.fits = fits
         self._linked: dict[tuple[str, str], ConnectedOpening] = {}
@@ -272,7 +278,7 @@ class BuildingPlanning:
     ) -> list[float | None]:
         row: list[float | None] = []
         missing: set[str] = set()
-        pinned = {supply for (o, supply), route in routes.items() if o == opening and route.pinned}
+        pinned = self.pinned[opening]
         for supply in supplies:
             found, needs = distance(
                 supply, self.planned[opening].given.opening, self.heights, routes.get((opening, supply.id))
@@ -300,6 +306,7 @@ class BuildingPlanning:
         if free and supply.part is not None:
             numbers = [supply.part, *(n for n in numbers if n != supply.part)]
         taken = taken_a(self.before, supply, list(self.planned))
+        limited_a = limiter_left_a(self.before, circuit, list(self.planned), self.catalogue, self.settings)
         sizes: list[Size] = []
         for number in numbers:
             part = self.catalogue.get(number) if number is not None else None
@@ -320,8 +327,12 @@ class BuildingPlanning:
                 if self.asked.aim == "least-cost":
                     continue
             volts = f"{source.normal_v:g} V, {least_v:.9f} V at least, {source.highest_v or 0.0:g} V at most"
+            # What is pinned elsewhere does not hang here, over a neighbour neither.
             drawn = [
-                drawn_of(self.linked(opening, part.number), shown, seen, least_v, self.limits) for opening in openings
+                drawn_of(self.linked(opening, part.number), shown, seen, least_v, self.limits)
+                if not self.pinned[opening] or supply.id in self.pinned[opening]
+                else None
+                for opening in openings
             ]
             if not any(drawn):
                 self._leave_out([f"{part.number} in {supply.name}: {self._why_none(part.number)}"])
@@ -331,7 +342,7 @@ class BuildingPlanning:
             for own, each in zip(openings.values(), drawn, strict=True):
                 if each is not None:
                     own[kind] = each
-            sizes.append(Size(part.number, kind, max(used - taken, 0.0), least_v, cost))
+            sizes.append(Size(part.number, kind, min(max(used - taken, 0.0), limited_a), least_v, cost))
         at_once = self.limits.at_once if shown.at_once is None else shown.at_once
         return PlanPlace(
             supply.id, _worth_having(sizes), at_once, warmth_of(circuit, self.settings), supply.use == "must",

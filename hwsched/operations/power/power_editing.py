@@ -38,7 +38,13 @@ POWER_ENTITIES: Final[Mapping[str, tuple[Entity, Table]]] = {
     CIRCUIT.name: (CIRCUIT, CIRCUIT_TABLE),
     RUN.name: (RUN, RUN_TABLE),
 }
-_KINDS: Final = {"part": "power-supply", "battery": "standby-battery", "wire": "wire"}
+_KINDS: Final = {
+    "part": "power-supply",
+    "battery": "standby-battery",
+    "wire": "wire",
+    "cabinet": "enclosure",
+    "limiter": "limiter",
+}
 """Facts that name a part, and of which kind it must be."""
 
 

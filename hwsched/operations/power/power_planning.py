@@ -153,7 +153,7 @@ def planned_by(project: Project, basis: PlanBasis, solve: Solve) -> PowerProposa
         others = others_of(connection, facts, {s.id for s in here}, set(ids), catalogue)
     if not here:
         raise ValueRefusedError("building", f"{building} has no supply and no place for one; lay one first")
-    connected, demanded, left_out, hanging = demands_of(openings, fits, facts, basis.fits)
+    connected, demanded, left_out, hanging = demands_of(openings, fits, facts, basis.fits, asked.circuit_id)
     marks = {inputs[0].opening.id: inputs[0].opening.mark for inputs in every}
     planned = _planned(facts, asked, list(demanded))
     if not planned:

@@ -3,21 +3,22 @@
 The siting itself stands in `siting`; the volts of what it proposes are proved afterwards by `hwsched.wiring`.
 """
 
-from collections.abc import Sequence
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass
 from math import fsum
 from typing import Final
 
-from hwsched.attributes.of_parts import OUTPUT_A, OUTPUT_V, TOLERANCE_SHARE
+from hwsched.attributes.of_parts import OUTPUT_A, OUTPUT_V, RATING_A, TOLERANCE_SHARE
 from hwsched.calc.power.circuit_tree import Run
 from hwsched.calc.power.conductor import conductor, longest_run_m, loop_ohm
 from hwsched.model.errors import ValueRefusedError
 from hwsched.rules import limits_of, rule_named
 from hwsched.rules.devices import amps, on_leaf, unsuited
 from hwsched.values import Catalogue, Settings
-from hwsched.values.power import Circuit, Device, Supply
+from hwsched.values.power import Circuit, Device, PowerResult, Supply
 from hwsched.wiring.circuits import circuit_source
 
+_CIRCUIT_LIMITER: Final = rule_named("circuit-limiter")
 _CIRCUIT_VOLTAGE: Final = rule_named("circuit-voltage")
 _SUPPLY_LOADING: Final = rule_named("supply-loading")
 
@@ -102,6 +103,29 @@ def reach_m(demanded: Demanded, place: CandidatePlace, catalogue: Catalogue, ohm
     if place.least_v <= least:
         return 0.0
     return longest_run_m(place.least_v, least, drawn, ohm_per_km) if drawn > 0 else float("inf")
+
+
+def limiter_left_a(
+    before: PowerResult,
+    circuit: Circuit | None,
+    demanded: Collection[str],
+    catalogue: Catalogue,
+    settings: Settings,
+) -> float:
+    """Return what may be hung on a circuit whose limiter a person has chosen [A]; without one nothing bounds it."""
+    part = catalogue.get(circuit.limiter) if circuit is not None and circuit.limiter else None
+    rating = part.number_of(RATING_A) if part is not None else None
+    if circuit is None or rating is None:
+        return float("inf")
+    stays = 0.0
+    for supply in before.supplies:
+        for each in supply.circuits:
+            if each.circuit.id == circuit.id and supply.output_v is not None:
+                volts = supply.output_v
+                held = [d for d in each.devices if d.opening_id not in demanded]
+                stays += fsum(max(amps(d, d.holding, volts), amps(d, d.peak, volts)) for d in held)
+                stays += each.held_a[1] - each.held_a[0] if each.held_a is not None else 0.0
+    return max(rating / limits_of(_CIRCUIT_LIMITER, settings)["margin"] - stays, 0.0)
 
 
 def _transfer_ohm(transfer: Run | None, warm_c: float) -> float:

@@ -32,7 +32,15 @@ from hwsched.operations.opening.lock_points import point_results, standing_of
 from hwsched.operations.opening.standings import Standings
 from hwsched.operations.power.connecting import beyond
 from hwsched.operations.power.power_results import read_power_result
-from hwsched.operations.power.siting_reach import CandidatePlace, Demanded, held_a, place_of, reach_m, suits
+from hwsched.operations.power.siting_reach import (
+    CandidatePlace,
+    Demanded,
+    held_a,
+    limiter_left_a,
+    place_of,
+    reach_m,
+    suits,
+)
 from hwsched.rules import limits_of, rule_named
 from hwsched.rules.circuit_laying import SUPPLY
 from hwsched.rules.devices import amps, devices_at
@@ -40,6 +48,7 @@ from hwsched.rules.leaf_runs import leaf_runs
 from hwsched.telling.natural import natural
 from hwsched.values import Catalogue, OpeningInput, Part, Settings, SupplyLink, exchange_of
 from hwsched.values.power import Circuit, PowerFacts, PowerResult, Run, Supply
+from hwsched.values.power import Problem as Lacking
 from hwsched.values.standing import WHY
 from hwsched.wiring import ConnectedOpening, solve_supplies
 from hwsched.wiring.distances import Heights, distance
@@ -165,7 +174,13 @@ def proposed_by(project: Project, building: str, basis: Basis, solve: Solve) -> 
         why = "; ".join(left_out[:3]) or "none of its openings is fed from a supply"
         raise ValueRefusedError("building", f"{building} has nothing to feed: {why}")
     places = [
-        replace(place, amps=max(place.amps - taken_a(before, supply, demanded), 0.0))
+        replace(
+            place,
+            amps=min(
+                max(place.amps - taken_a(before, supply, demanded), 0.0),
+                limiter_left_a(before, present.get(supply.id), list(demanded), catalogue, settings),
+            ),
+        )
         for supply, place in zip(supplies, places, strict=True)
     ]
     siting, lengths, measured, used = _cheapest(
@@ -275,9 +290,17 @@ def others_of(
 
 
 def demands_of(
-    openings: Sequence[tuple[OpeningInput, ...]], fits: Mapping[str, StoredFit], facts: PowerFacts, memory: FitMemory
+    openings: Sequence[tuple[OpeningInput, ...]],
+    fits: Mapping[str, StoredFit],
+    facts: PowerFacts,
+    memory: FitMemory,
+    replanned: str | None = None,
 ) -> tuple[dict[str, ConnectedOpening], dict[str, Demanded], list[str], dict[str, ConnectedOpening]]:
-    """Return what to feed as it is once it hangs, what it draws, why others were left out, and what hangs already."""
+    """Return what to feed as it is once it hangs, what it draws, why others were left out, and what hangs already.
+
+    A circuit whose limiter a person has chosen stays as it is, unless it is the one that is asked about (`replanned`)
+    or the one onto which runs are laid.
+    """
     connected: dict[str, ConnectedOpening] = {}
     demanded: dict[str, Demanded] = {}
     left_out: list[str] = []
@@ -292,6 +315,10 @@ def demands_of(
         hangs = opening.id in on_circuit
         if hangs:
             kept[opening.id] = here
+            circuit = on_circuit[opening.id]
+            if circuit.limiter and circuit.name != CIRCUIT_NAME and circuit.id != replanned:
+                left_out.append(f"{opening.mark} stays on circuit {circuit.name}, of which the limiter is chosen")
+                continue
         # What wishes a supply is asked even where its fit waits for the distance that the siting finds.
         elif stored is not None and stored.power != "supply" and opening.power_wish != "supply":
             continue
@@ -309,7 +336,11 @@ def demands_of(
         missing = list(problems)
         # Leaves are reckoned as one here, all drawn over one transfer: the volts are proved leaf by leaf afterwards.
         warm = limits_of(_CIRCUIT_VOLTAGE, inputs[0].settings)["temperature_c"]
-        transfer = next((onto.run for onto in leaf_runs(each, warm, missing).values()), None)
+        onto = list(leaf_runs(each, warm, missing).values())
+        transfer = onto[0].run if onto else None
+        if any(run.more_ohm for run in onto):
+            text = f"the power transfer that stays at {opening.mark} is not measured: no run to it could be proved"
+            missing.append(Lacking("unknown", text, ("existing_item.loop_ohm",), opening.id))
         if missing or not own:
             left_out += [problem.message for problem in missing] or [f"{opening.mark} has nothing to feed"]
             continue

@@ -5,7 +5,7 @@ from collections.abc import Iterable
 from hwsched.attributes.of_parts import OUTPUT_V, TOLERANCE_SHARE
 from hwsched.rules.leaf_runs import leaf_wire
 from hwsched.rules.own_circuit import OwnCircuit, own_circuit, route_m
-from hwsched.rules.reading import supply_part, transfers_kept, unit_part
+from hwsched.rules.reading import supply_part, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import run_length, short_v, unknown
 from hwsched.values import Fit, OpeningInput
@@ -39,9 +39,11 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
             yield Verdict(f"{problem.message[:1].upper()}{problem.message[1:]}.", about=problem.about or wire.number)
     if lacking:
         return
-    if (solved.low or solved.result.collapsed) and _hangs_on_transfer(given, fit, limits["temperature_c"]):
-        yield unknown(("existing_item.loop_ohm",), "power-transfer")
-        return
+    if not solved.low and not solved.result.collapsed:
+        # At the least that a transfer can have, which nobody has measured, the volts suffice; at the most they do not.
+        for proof in solved.result.unproved:
+            if proof.missing:
+                yield unknown(proof.missing, "power-transfer")
     far = run_length(given.settings.length_style, solved.run_m)
     for reason in dict.fromkeys(solved.result.collapsed.values()):
         yield Verdict(
@@ -50,15 +52,6 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         )
     for node in solved.low:
         yield _low(solved, node, wire.number, far)
-
-
-def _hangs_on_transfer(given: OpeningInput, fit: Fit, temperature_c: float) -> bool:
-    """Tell whether it is what was assumed for a transfer that stays which leaves too little."""
-    kept = transfers_kept(given)
-    if not kept or fit.part("power-transfer") is not None or any(item.loop_ohm is not None for item in kept):
-        return False
-    best = own_circuit(given, fit, temperature_c, 0.0)
-    return best is not None and not best.low and not best.result.collapsed
 
 
 def _low(solved: OwnCircuit, node: NodeResult, wire: str, run: str) -> Verdict:

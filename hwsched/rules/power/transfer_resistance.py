@@ -1,8 +1,8 @@
-"""Rule: what was assumed for a power transfer that stays is said."""
+"""Rule: that nobody has measured a power transfer that stays is said."""
 
 from collections.abc import Iterable
 
-from hwsched.rules.leaf_runs import ASSUMED_OHM, unmeasured
+from hwsched.rules.leaf_runs import UNMEASURED_OHM, unmeasured
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.values import Fit, OpeningInput, PointFit
 
@@ -10,8 +10,9 @@ from hwsched.values import Fit, OpeningInput, PointFit
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if unmeasured(PointFit(given, fit)):
         yield Verdict(
-            f"Nobody has measured the power transfer that stays: {ASSUMED_OHM:g} ohm there and back is assumed.",
-            values={"assumed_ohm": ASSUMED_OHM},
+            "Nobody has measured the power transfer that stays: whatever it has there and back, from nothing to "
+            f"{UNMEASURED_OHM:g} ohm, is reckoned with.",
+            values={"most_ohm": UNMEASURED_OHM},
             about="power-transfer",
         )
 
@@ -21,7 +22,7 @@ RULE = Rule(
     title="Resistance of a power transfer that stays",
     discipline="power",
     severity="note",
-    basis="common practice: 0.1 ohm a joint, thin conductors; the figure assumed is of our own, unverified. Where it "
+    basis="circuit theory: thin conductors and joints take volts; the most is what the survey takes at all. Where it "
     "decides, the voltage at the end of the wires is unknown and asks for it",
     cure="Measure a pair of its conductors there and back, joined at the leaf.",
     judge=_judge,

@@ -78,20 +78,32 @@ def best_plan(places, openings, wires, to_m, between_m, weigh, margin_v=0.0):
     """
     best = None
     numbers = range(len(openings))
-    legs = {}
+    legs, carried = {}, {}
+
+    def carries(place, volts, ohm, runs):
+        some = sorted({to for _, to, _ in runs if to[0] == "o"})
+        lowest = leg_volts(runs, {o: openings[int(o[1:])][1:3] for o in some}, volts, ohm, places[place][0])
+        return all(lowest[o] >= openings[int(o[1:])][3] + margin_v - 1e-9 for o in some)
+
+    def carries_chain(place, volts, ohm, runs):
+        """One opening more on the end of a chain leaves none before it with more volts: what was low stays low."""
+        key = place, volts, ohm, tuple(to for _, to, _ in runs)
+        if key not in carried:
+            carried[key] = (len(runs) < 2 or carries_chain(place, volts, ohm, runs[:-1])) and carries(
+                place, volts, ohm, runs)  # fmt: skip
+        return carried[key]
 
     def leg_of(place, volts, some):
         key = place, volts, some
         if key not in legs:
             found = None
-            draws = {f"o{i}": openings[i][1:3] for i in some}
             for runs, metres in trees(some, [row[place] for row in to_m], between_m):
+                chain = len(runs) == len(some) and all(a[1] == b[0] for a, b in pairwise(runs))
                 for ohm, cost in wires:
                     weight = weigh(metres * cost, metres, 0)
                     if found is not None and weight >= found:
                         continue
-                    lowest = leg_volts(runs, draws, volts, ohm, places[place][0])
-                    if all(lowest[f"o{i}"] >= openings[i][3] + margin_v - 1e-9 for i in some):
+                    if (carries_chain if chain else carries)(place, volts, ohm, runs):
                         found = weight
             legs[key] = found
         return legs[key]

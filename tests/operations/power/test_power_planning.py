@@ -119,6 +119,41 @@ def test_what_is_laid_by_hand_and_pinned_stays_and_what_is_torn_up_is_said(proje
     assert proved(project) == ({"proved"}, 6)
 
 
+def test_what_is_pinned_hangs_on_no_other_supply_over_its_neighbours_either(project, yard):
+    """1 is 10 m from PA and a link of 10 m of the chain from there; pinned to PC it has 60 m of its own."""
+    set_route(project, yard["1"], yard["PC"], who=WHO, pinned=True)
+    found = propose_plan(project, "Main", aim="least-wire")
+    (leg,) = (leg for leg in found.plan.legs if yard["1"] in leg.openings)
+    assert leg.place == yard["PC"]
+
+
+def test_a_chosen_cabinet_and_limiter_are_kept_and_bound_what_is_planned(project, yard):
+    """A limiter of 0.4 A carries 0.4 A / 1.25 = 0.32 A, no unit of 0.4 A: PB, from which all is nearest, takes none."""
+    more_parts(project, part("F-1", "limiter", 4.0, rating_a=1.0), part("CAB", "enclosure", 40.0, form="cabinet"))
+    more_parts(project, part("F-04", "limiter", 4.0, rating_a=0.4))
+    own = circuit(project, yard["PB"], CIRCUIT_NAME, limiter="F-04", limiter_a=0.4)
+    edit_power_row(project, "supply", yard["PB"], {"cabinet": "CAB"}, who=WHO)
+    hand = circuit(project, yard["PA"], "C1", limiter="F-1", limiter_a=1.0)
+    connect_openings(project, hand, [yard["3"]], who=WHO)
+    fit_all(project)
+    found = propose_plan(project, "Main", aim="least-wire")
+    # 3 stays on the circuit of PA that a person has laid with its limiter, 30 m away.
+    assert (found.kept, found.torn_up) == (("3",), ())
+    accept_plan(project, found, who=WHO)
+    held = {c.circuit.name + s.supply.name: c for s in power_result(project).supplies for c in s.circuits}
+    assert held["C1PA"].marks == ("3",)
+    assert held[f"{CIRCUIT_NAME}PB"].marks == ()
+    assert {c.limiter for c in power(project).circuits if c.supply_id == yard["PB"]} == {"F-04"}
+    assert {s.cabinet for s in power(project).supplies} == {"CAB", None}
+    # One of 1 A carries 0.8 A, two units.
+    edit_power_row(project, "circuit", own, {"limiter": "F-1", "limiter_a": 1.0}, who=WHO)
+    accept_plan(project, propose_plan(project, "Main", aim="least-wire"), who=WHO)
+    (taking,) = (c for s in power_result(project).supplies for c in s.circuits if c.circuit.id == own)
+    assert 0 < len(taking.marks) <= 2
+    # Asked about itself the circuit may be laid anew, its limiter as it is.
+    assert propose_plan(project, circuit_id=hand).kept != ("3",)
+
+
 def test_openings_named_to_be_kept_stay(project, yard):
     c1 = circuit(project, yard["PC"])
     connect_openings(project, c1, [yard["1"]], who=WHO)

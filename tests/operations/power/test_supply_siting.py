@@ -220,6 +220,20 @@ def test_what_a_supply_gives_another_building_is_not_given_twice(project):
     assert len(propose_siting(project, "Main").siting.open) == 1
 
 
+def test_a_chosen_limiter_bounds_its_circuit_and_keeps_one_that_was_laid_by_hand(project, yard):
+    """1 A / 1.25 = 0.8 A on PB: two units of 0.4 A."""
+    more_parts(project, part("F-1", "limiter", 4.0, rating_a=1.0))
+    circuit(project, yard["PB"], CIRCUIT_NAME, limiter="F-1", limiter_a=1.0)
+    hand = circuit(project, yard["PA"], "C1", limiter="F-1", limiter_a=1.0)
+    connect_openings(project, hand, [yard["3"]], who=WHO)
+    fit_all(project)
+    found = propose_siting(project, "Main")
+    assert "3" not in named(found)[1]
+    assert found.left_out == ("3 stays on circuit C1, of which the limiter is chosen",)
+    assert found.torn_up == ()
+    assert list(named(found)[1].values()).count("PB") <= 2
+
+
 def test_a_dearer_wire_is_taken_where_it_needs_a_supply_less(project):
     """From one place 120 m are too far for 18 AWG and not for 14 AWG, that costs more."""
     write_catalogue(project)

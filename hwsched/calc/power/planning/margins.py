@@ -1,6 +1,7 @@
 """The greatest margin that all openings can have at one time.
 
-Of all legs a run of its own with the thickest wire leaves most to an opening, so that only these are asked.
+Of all legs a run of its own with the thickest wire leaves most to an opening, so that only these are asked. Where an
+opening has no way to a supply but over another one, a plan may have more (`plan.plan_power`).
 """
 
 from typing import Final

@@ -16,8 +16,9 @@ from math import radians, sin, tan
 from typing import Any, Final
 
 from tests.verifier import judging_locks, judging_power, judging_units
-from tests.verifier.bodies import Box, Point, Rod, circle_meets, meet
+from tests.verifier.bodies import Body, Box, Point, Rod, circle_meets, meet
 from tests.verifier.cells import Cells, Opening
+from tests.verifier.held import on_face
 from tests.verifier.standing import CYLINDER_HOLE_MM, INCH, SKINNED, SOLID, Bore, Rect, Standing
 
 CLEAR_MM: Final = 3 / 16 * INCH
@@ -64,6 +65,13 @@ LEFT_MM: Final = 3.175
 """Of the leaf before a screw's point; from memory, unverified."""
 RACEWAY_HALF_MM: Final = 12.7
 """Half of what a raceway takes of the face; from memory, unverified."""
+FIXING_WALL_MM: Final = 3.175
+"""Between a hole and what holds an item in the leaf; from memory, unverified."""
+ROD_HOLE_MM: Final = 4.7625
+"""What the channel of an exit device's rod of 3/8 in is wider on each side: 3/4 in; from memory, unverified."""
+ROD_GUIDE_MM: Final = 12.7
+LATCH_MM: Final = 25.4
+"""Half of what a rod's guides and its latch take of the face; from memory, unverified."""
 FREE_FACE_MM: Final = 250.0
 """Beyond it nothing may stand on the face for a raceway over it to be taken as free."""
 _STEP_MM: Final = 8.0
@@ -249,7 +257,10 @@ def _on_face(bare: Standing, number: str, unit: Cells) -> Witness | None:
     if powered is None or not screws:
         return None
     power, more = powered
+    held = [body for kind, body in bare.bodies() if kind.startswith("Fixing")]
     for way in _ways(bare, unit):
+        if _through_fixing(way, held):
+            continue
         for x, y in islice(_places(bare, unit, way, kept), _MOST_PLACES):
             for screw in screws:
                 roles: Roles = {"fastener": [(*screw, unit["screws"])], **more}
@@ -257,6 +268,16 @@ def _on_face(bare: Standing, number: str, unit: Cells) -> Witness | None:
                 if at is not None:
                     return _witness(at, way.name, x, y)
     return None
+
+
+def _through_fixing(way: _Way, held: list[Body]) -> bool:
+    """Tell whether a way comes nearer to what holds an item than the trade drills."""
+    cut = [part for bore in way.bores for part in (bore.body, *judging_units.slot_of(bore))]
+    return any(meet(each, body, FIXING_WALL_MM + _around(body)) for each in cut for body in held)
+
+
+def _around(body: Body) -> float:
+    return 0.0 if isinstance(body, Rod) and body.start[:2] == body.end[:2] else ROD_HOLE_MM
 
 
 def _fed(bare: Standing, number: str, unit: Cells) -> tuple[str, Roles] | None:
@@ -312,6 +333,8 @@ def _kept_off(bare: Standing) -> list[Rect]:
         x0, y0, x1, y1 = x0 - more, y0 - more, x1 + more, y1 + more
         rect = (x0, y0, x1, y1)
         rects.append(_swept(rect) if item["kind"] == "Lever or knob" else rect)
+        rods = on_face(item, bare.low, bare.top, ROD_GUIDE_MM, LATCH_MM)
+        rects += [(a - more, b - more, c + more, d + more) for a, b, c, d in rods]
     x, y = bare.at
     part, lock_case = bare.locking, bare.lock_case()
     if part["kind"] == "bored-lever-lock":

@@ -307,6 +307,8 @@ def _channel_holes(unit: Part | None, access: Hole, way: Way, leaf: Leaf, at: Ca
     # As the bit comes down to its angle it cuts a slot out of the face: its axis leaves the leaf that far off, and its
     # section in the face is longer than the bit is wide.
     reach = square / tan(radians(angle)) + diameter / 2 / sin(radians(angle))
+    # One long bit bores both, square first and then leaning (common practice): the slot is as wide as its bit.
+    access = replace(access, diameter_mm=diameter, pilot_mm=None, tool="twist-drill")
     return replace(access, depth_mm=square, slot_mm=round(reach if down else -reach, 3)), slanted
 
 

@@ -1,7 +1,7 @@
 """How what stands on a leaf is fixed in it: the bolts of pulls and levers, the screws of closers and exit devices.
 
-Where they stand follows from one size that the survey asks for, from the ends of what they hold. Where nobody told it they
-may stand anywhere that the trade puts them, and whatever meets only that is unknown, never free.
+Where they stand follows from one size that the survey asks for, from the ends of what they hold. Where nobody told it
+they may stand anywhere that the trade puts them, and whatever meets only that is unknown, never free.
 """
 
 from collections.abc import Iterator
@@ -62,9 +62,7 @@ def fixings(item: Item, rect: Rect, line_mm: float, thick: float, case_mm: float
         yield Rod((x, y, 0.0), (x, y, thick), wide)
 
 
-def _spots(
-    item: Item, rect: Rect, line: float, inset: float, case_mm: float | None
-) -> Iterator[tuple[float, float]]:
+def _spots(item: Item, rect: Rect, line: float, inset: float, case_mm: float | None) -> Iterator[tuple[float, float]]:
     low, high = min(rect.y0 + inset, rect.y1), max(rect.y1 - inset, rect.y0)
     if item.kind in _ON_LINE:
         yield from ((line, low), (line, high))

@@ -348,8 +348,8 @@ ITEM = Entity(
             synonyms=("bolts from its ends", "bolt inset", "fixing inset", "through-bolts from ends"),
             low=0,
             high=300,
-            note="From a pull's or lever's upper and lower end to the centre of its bolts, from the edges of a closer's "
-            "body or an exit device's case and end cap to those of its screws; 0 where nothing of it enters the leaf.",
+            note="From a pull's or lever's upper and lower end to the centre of its bolts, from the edges of a closer's"
+            " body or an exit device's case and end cap to those of its screws; 0 where nothing of it enters the leaf.",
         ),
         Attribute(
             "cutout_height_mm",

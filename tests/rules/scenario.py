@@ -333,7 +333,7 @@ def lock(form="mortise", **facts):
     return Item("k", **{**usual, **facts})
 
 
-# A pull bolted 15 from its ends; levers, closers and exit devices of which nothing but what a test says enters the leaf.
+# A pull bolted 15 from its ends; levers, closers and exit devices of which only what a test says enters the leaf.
 TOLD = {
     "pull": {"bolt_inset_mm": 15.0},
     "lever": {"bolt_inset_mm": 0.0},

@@ -47,8 +47,6 @@ def lock_last(*others):
     return replace(base, items=(*base.items[1:], base.items[0]))
 
 
-
-
 def device(y, **facts):
     """A door with an exit device at a height."""
     return given(items=[item("exit-device", 430.0, y, 800.0, 80.0, rod_ends="both", **facts)])

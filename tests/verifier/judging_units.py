@@ -95,7 +95,11 @@ def _plate(at: Standing) -> Iterable[Found]:
     for item, _ in at.items(*names):
         for rod in on_face(item, at.low, at.top):
             if rects_meet(plate, rod):
-                yield ("unit-on-rod", numbers | {"rod_x0_mm": rod[0]}, "the plate overlaps an exit device's rod or latch")
+                yield (
+                    "unit-on-rod",
+                    numbers | {"rod_x0_mm": rod[0]},
+                    "the plate overlaps an exit device's rod or latch",
+                )
     yield from _own_trim(at, plate, numbers)
     if at.leaf["material"] == "Glass" and unit.get("glass") != "yes":
         yield ("unit-on-glass", {}, "a unit that may not be bonded stands on glass")
@@ -187,6 +191,9 @@ def _screws(at: Standing) -> Iterable[Found]:
                     f"{said} at {x:.1f}, {y:.1f} reaches z {min(deep, at.thick):.1f}; the {name} begins at z "
                     f"{own.bounds().low[2]:.1f}",
                 )
+        for bore in at.bores:
+            if bore.purpose in ("cable", "channel") and any(meet(body, each) for each in (bore.body, *slot_of(bore))):
+                yield ("screw-in-hole", spot, f"{said} at {x:.1f}, {y:.1f} stands in the {bore.name}")
         for kind, other in at.bodies():
             if meet(body, other):
                 family = "screw-in-lite" if kind in _GLAZED else "screw-in-item"

@@ -65,6 +65,14 @@ LEFT_MM: Final = 3.175
 """Of the leaf before a screw's point; from memory, unverified."""
 RACEWAY_HALF_MM: Final = 12.7
 """Half of what a raceway takes of the face; from memory, unverified."""
+SCREW_MM: Final = 1.75
+"""Half of a No. 6 screw; ASME B18.6.1, secondary copies."""
+SCREW_WALL_MM: Final = 1.5875
+"""Between a screw and a hole for the lead; from memory, unverified."""
+BIT_MM: Final = 12 * INCH
+"""The usual long bit, where the shop's list has none; encyclopedia: 6, 8, 12 and 18 in."""
+DRILL_MM: Final = 28.0
+"""From the axis of the slimmest drill to its side; from memory, unverified."""
 FIXING_WALL_MM: Final = 3.175
 """Between a hole and what holds an item in the leaf; from memory, unverified."""
 ROD_HOLE_MM: Final = 4.7625
@@ -259,7 +267,7 @@ def _on_face(bare: Standing, number: str, unit: Cells) -> Witness | None:
     power, more = powered
     held = [body for kind, body in bare.bodies() if kind.startswith("Fixing")]
     for way in _ways(bare, unit):
-        if _through_fixing(way, held):
+        if _through_fixing(way, held) or not _drillable(way, bare.parts):
             continue
         for x, y in islice(_places(bare, unit, way, kept), _MOST_PLACES):
             for screw in screws:
@@ -620,9 +628,38 @@ def _complete(
             bare.stack,
             power,
         )
-        if _sound(at):
+        if not _beside_hole(at) and _sound(at):
             return at
     return None
+
+
+def _beside_hole(at: Standing) -> bool:
+    """Tell whether a screw of the unit comes nearer to a hole for the lead than the trade sets one."""
+    cut = [each for bore in at.bores for each in (bore.body, *judging_units.slot_of(bore))]
+    return any(
+        meet(Rod((x, y, 0.0), (x, y, at.thick / 2), SCREW_MM), each, SCREW_WALL_MM)
+        for x, y, _ in at.pilots
+        for each in cut
+    )
+
+
+def _drillable(way: _Way, parts: dict[str, Cells]) -> bool:
+    """Tell whether a bit that the shop has, in the slimmest drill, bores each slanted hole of a way."""
+    for bore in way.bores:
+        body = bore.body
+        if not isinstance(body, Rod) or abs(body.direction[2]) > 0.999:
+            continue
+        reaches = [
+            tool["reach"]
+            for _, tool in _of_kind(parts, "tool")
+            if tool["form"] == "Twist drill" and tool.get("reach") and abs(tool["diameter"] - bore.diameter) <= 0.15
+        ]
+        steep = abs(body.direction[2])
+        flat = (1.0 - steep**2) ** 0.5
+        free = max(reaches, default=BIT_MM) - body.length - bore.from_depth / steep
+        if free * steep < DRILL_MM * flat:
+            return False
+    return True
 
 
 def _sound(at: Standing) -> bool:

@@ -231,7 +231,9 @@ def holes_of(
         order=1,
     )
     if way.kind == "square":
-        return (_through_for_reader(given, fit, access, at) or replace(access, depth_mm=round(_to_pocket(at, leaf), 3)),)
+        return (
+            _through_for_reader(given, fit, access, at) or replace(access, depth_mm=round(_to_pocket(at, leaf), 3)),
+        )
     if way.kind == "hollow":
         return _hollow_holes(given, fit, leaf, at, access)
     if way.kind == "slanted":

@@ -270,10 +270,10 @@ def _of_items(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
             yield from _fixings(item, rect, _spindle_x(item, lock, rect), thick)
 
 
-def _fixings(item: Item, rect: Rect, line: float, thick: float, case: float | None = None) -> Iterator[Body]:
+def _fixings(item: Item, rect: Rect, line: float, thick: float, reach: float | None = None) -> Iterator[Body]:
     """Yield what holds an existing item in the leaf; where nobody told the places, all that it may take."""
     needs, name, kind = NEEDS if item.bolt_inset_mm is None else (), NAMES[item.kind or ""], item.kind or ""
-    for solid in fixings(item, rect, line, thick, case):
+    for solid in fixings(item, rect, line, thick, reach):
         yield Body("bolt", name, solid, item=kind, needs=needs)
 
 

@@ -70,6 +70,6 @@ def _spots(item: Item, rect: Rect, line: float, inset: float, case_mm: float | N
     left, right = rect.x0 + inset, rect.x1 - inset
     if item.kind == "exit-device":
         # Its case stands at the lock edge, its end cap at the other end of its bar.
-        case = case_mm if case_mm is not None else rect.x0 + distance_mm("device-case-wide")
-        yield from ((min(case, rect.x1) - inset, y) for y in (low, high))
+        end = case_mm if case_mm is not None else rect.x0 + distance_mm("device-case-wide")
+        yield from ((min(end, rect.x1) - inset, y) for y in (low, high))
     yield from ((x, y) for x in (left, right) for y in (low, high))

@@ -33,7 +33,7 @@ from hwsched.rules.clearances import ON_FACE
 from hwsched.rules.exit_devices import devices, rod_line_mm, stretches
 from hwsched.rules.fixings import KINDS as FIXED_KINDS
 from hwsched.rules.fixings import NAMES, NEEDS, fixings
-from hwsched.rules.footprints import face_of, face_unknown, footprints, rectangle, stop_bands
+from hwsched.rules.footprints import face_of, face_unknown, footprints, missing, rectangle, stop_bands
 from hwsched.rules.housing import housing_rect
 from hwsched.rules.levers import sweep_deg
 from hwsched.rules.practice import distance_mm, screw_diameter_mm
@@ -81,6 +81,15 @@ _IN_LEAF: Final = ("lite", "louvre")
 """Kinds of item that take the leaf's place."""
 _TURNED: Final = ("thumb-turn", "lever")
 """Kinds of item with a spindle from the face into the lock."""
+_ENTERS: Final = {
+    "thumb-turn": "turn-hole",
+    "lever": "spindle-hole",
+    "viewer": "spindle-hole",
+    "deadbolt": "deadbolt-bore",
+    "pull": "pull-bolt",
+    "flush-bolt": "flush-bolt-wide",
+}
+"""Kinds of item that have something in the leaf, and how wide it is at the most, by the name of the distance."""
 _MEANT_THROUGH: Final = ("through-bolt", "machine-screw")
 """Forms of fastener that pass the leaf."""
 
@@ -244,6 +253,7 @@ def _of_items(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
             yield from _another(item, thick)
             continue
         if rect is None or item.kind is None:
+            yield from _somewhere(item, thick)
             continue
         x, y = (rect.x0 + rect.x1) / 2, (rect.y0 + rect.y1) / 2
         name = f"the {item.kind.replace('-', ' ')}"
@@ -270,6 +280,27 @@ def _of_items(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
             yield from _fixings(item, rect, _spindle_x(item, lock, rect), thick)
 
 
+def _somewhere(item: Item, thick: float) -> Iterator[Body]:
+    """Yield what an item has in the leaf whose place or size nobody told in full: wherever it may be."""
+    if item.kind not in _ENTERS:
+        return
+    x, y, name = item.x_mm, item.y_mm, f"the {item.kind.replace('-', ' ')}"
+    half = distance_mm(_ENTERS[item.kind]) / 2
+    left, right = (-_FAR, _FAR) if x is None else (x - half, x + half)
+    if item.kind == "flush-bolt":
+        left, right = 0.0, distance_mm("flush-bolt-deep")
+    # As high as it may be: half of a pull's length may lie above its middle.
+    long = _FAR if y is None or (item.height_mm is None and item.kind in ("pull", "flush-bolt")) else half
+    long = max(long, (item.height_mm or 0.0) / 2)
+    low, high = ((y or 0.0) - long, (y or 0.0) + long)
+    front, back = {"inside": (0.0, thick / 2), "key": (thick / 2, thick)}.get(face_of(item), (0.0, thick))
+    if item.kind not in _TURNED:
+        front, back = 0.0, thick
+    box = Box((left, low, front), (right, high, back))
+    kind: Kind = "spindle" if item.kind in (*_TURNED, "viewer") else "bolt"
+    yield Body(kind, name, box, item=item.kind, needs=missing(item))
+
+
 def _fixings(item: Item, rect: Rect, line: float, thick: float, reach: float | None = None) -> Iterator[Body]:
     """Yield what holds an existing item in the leaf; where nobody told the places, all that it may take."""
     needs, name, kind = NEEDS if item.bolt_inset_mm is None else (), NAMES[item.kind or ""], item.kind or ""
@@ -288,14 +319,14 @@ def _of_devices(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]
         yield from _fixings(item, rect, 0.0, thick, rim.case_depth_mm if rim is not None else None)
         if item.device_form in ("rim", "mortise", "surface-rods"):
             continue
-        x, missing = rod_line_mm(item)
+        x, lacking = rod_line_mm(item)
         half, rod = distance_mm("device-latch-deep") / 2, distance_mm("device-rod-hole")
         span, middle = leaf_span_mm(given, leaf), thick / 2
         if x is None:
             # Whether rods run in the leaf, or where, nobody told: in the lock stile, if they do.
             low, top = span or (-_FAR, _FAR)
             column = Box((0.0, low, middle - half), (distance_mm("device-rod-at-most"), top, middle + half))
-            yield Body("bolt", "the exit device's rods", column, item="exit-device", needs=missing)
+            yield Body("bolt", "the exit device's rods", column, item="exit-device", needs=lacking)
             continue
         wide = distance_mm("device-latch-wide-in") / 2
         for low, high, latch_low, latch_high, needs in stretches(item, (rect.y0 + rect.y1) / 2, span):

@@ -375,8 +375,8 @@ SURVEYED = {
     # The same cells in millimetres: 69.85, 1016, 44.45.
     "METRIC": [(LEAD, "inside", '2 3/4"', "at its centre", '1/2"', '1/4"', '3/8"', "square"), SHORT_PILOTS],
     # Practice: hole 2 1/2 above the cylinder, square 3/8; then 3/8 in at 10 degrees to the face, down to the top of
-    # the case 1 3/4 above: (2 1/2 - 1 3/4) / cos 10 = 0.7616 = 49/64, with the bit of the square one. The plate
-    # begins 1 9/16 above, its lower screws 6 mm higher, 1.24 mm above the case's top: less than half of a #6, so they end before the case.
+    # the case 1 3/4 above, with the same bit: (2 1/2 - 1 3/4) / cos 10 = 0.7616 = 49/64. The plate begins 1 9/16
+    # above, its lower screws 6 mm higher, 1.24 mm above the case's top: less than half of a #6, so they end before it.
     "CHANNEL": [
         (LEAD, "inside", '2 3/4"', '2 1/2" above', '3/8"', "-", '3/8"', "square"),
         (

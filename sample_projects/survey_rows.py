@@ -9,7 +9,7 @@ HEADERS = (
     "Keep/replace", "Undercut", "Core", "Wall", "Direction of egress", "No exit, confirmed", "Re-entry", "Smoke seal", "Output to controller",
     "Who connects", "Fire recall", "Closes by itself", "Old holes", "Latch form", "Lite stops", "Bolt form",
     "Leaf that closes first", "Without power", "Voltage on its label", "Current on its label", "AC or DC on its label",
-    "Remarks",
+    "Kind of exit device", "Remarks",
 )  # fmt: skip
 
 MILL, ANNEXE, STORE = "Mill House", "Glass Annexe", "Boat Store"
@@ -103,7 +103,8 @@ def mortise(rng, **more):
 def items(mark, *found):
     """Return continuation rows for existing items: kind, side, x, y, width, height, proud, disposition."""
     names = ("Existing item", "Side", "From lock edge", "Above floor", "Item W", "Item H", "Proud", "Keep/replace")
-    return [{"Mark": mark, **dict(zip(names, item, strict=True))} for item in found]
+    kinds = {"exit device": {"Kind of exit device": "rim device"}}
+    return [{"Mark": mark, **dict(zip(names, item, strict=True)), **kinds.get(item[0], {})} for item in found]
 
 
 def lever(face):

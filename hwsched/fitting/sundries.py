@@ -4,6 +4,7 @@ from dataclasses import replace
 from typing import Final, get_args
 
 from hwsched.attributes.of_parts import (
+    DEPTH_MM,
     DIAMETER_MM,
     FOR_PART,
     FORM,
@@ -137,6 +138,10 @@ def lock_holes(given: OpeningInput, fit: Fit) -> list[Hole]:
     # A lock that is kept has its hole already.
     if diameter is None or leaf.material == "glass" or lock.disposition == "keep":
         return []
+    if any(hole.purpose == "function" and (hole.x_mm, hole.y_mm) == (x, y) for hole in fit.holes):
+        # Unit straight behind it: one hole takes the reader and its lead.
+        return []
+    deep = part.number_of(DEPTH_MM) if part.kind == "fixed-reader" else None
     what = "cabinet bolt" if part.kind == "cabinet-lock" else "reader"
     return [
         Hole(
@@ -146,6 +151,7 @@ def lock_holes(given: OpeningInput, fit: Fit) -> list[Hole]:
             x,
             y,
             diameter,
+            depth_mm=deep if deep is not None and deep < (leaf.thickness_mm or 0.0) else None,
             from_cylinder_mm=(0.0, 0.0),
             tool="hole-saw",
             purpose="function",

@@ -8,6 +8,7 @@ from itertools import pairwise
 from math import atan, cos, degrees, dist, radians, sin, tan
 from typing import Final, Literal
 
+from hwsched.attributes.of_parts import HOLE_MM
 from hwsched.calc.calculator import InputError
 from hwsched.calc.opening.bore import Box, LeafSize, bore
 from hwsched.calc.opening.channel import ChannelInput, channel
@@ -230,12 +231,32 @@ def holes_of(
         order=1,
     )
     if way.kind == "square":
-        return (replace(access, depth_mm=round(_to_pocket(at, leaf), 3)),)
+        return (
+            _through_for_reader(given, fit, access, at) or replace(access, depth_mm=round(_to_pocket(at, leaf), 3)),
+        )
     if way.kind == "hollow":
         return _hollow_holes(given, fit, leaf, at, access)
     if way.kind == "slanted":
         return (_slanted_hole(lock_part(given, fit), access, way, leaf, at),)
     return _channel_holes(in_role(given, fit, "unit"), access, way, leaf, at)
+
+
+def _through_for_reader(given: OpeningInput, fit: Fit, access: Hole, at: Cavity) -> Hole | None:
+    """Return the one hole in which a reader stands and its lead goes on; None for any other part, or another place."""
+    part, lock = lock_part(given, fit), lock_item(given)
+    wide = part.number_of(HOLE_MM) if part is not None and part.kind == "fixed-reader" else None
+    # Of a reader that is kept the hole is there, as deep as its body.
+    if wide is None or lock is None or lock.disposition == "keep" or (access.x_mm, access.y_mm) != (at.x, at.y):
+        return None
+    return replace(
+        access,
+        name="hole for the reader and its lead",
+        diameter_mm=wide,
+        pilot_mm=None,
+        depth_mm=None,
+        tool="hole-saw",
+        purpose="function",
+    )
 
 
 def _to_pocket(at: Cavity, leaf: Leaf) -> float:
@@ -307,6 +328,8 @@ def _channel_holes(unit: Part | None, access: Hole, way: Way, leaf: Leaf, at: Ca
     # As the bit comes down to its angle it cuts a slot out of the face: its axis leaves the leaf that far off, and its
     # section in the face is longer than the bit is wide.
     reach = square / tan(radians(angle)) + diameter / 2 / sin(radians(angle))
+    # One long bit bores both, square first and then leaning (common practice): the slot is as wide as its bit.
+    access = replace(access, diameter_mm=diameter, pilot_mm=None, tool="twist-drill")
     return replace(access, depth_mm=square, slot_mm=round(reach if down else -reach, 3)), slanted
 
 

@@ -30,7 +30,10 @@ from hwsched.calc.opening.placement import Rect
 from hwsched.calc.opening.solid import Solid, bounds
 from hwsched.rules.bores import as_rod
 from hwsched.rules.clearances import ON_FACE
-from hwsched.rules.footprints import face_of, face_unknown, footprints, rectangle, stop_bands
+from hwsched.rules.exit_devices import devices, rod_line_mm, stretches
+from hwsched.rules.fixings import KINDS as FIXED_KINDS
+from hwsched.rules.fixings import NAMES, NEEDS, fixings
+from hwsched.rules.footprints import face_of, face_unknown, footprints, missing, rectangle, stop_bands
 from hwsched.rules.housing import housing_rect
 from hwsched.rules.levers import sweep_deg
 from hwsched.rules.practice import distance_mm, screw_diameter_mm
@@ -78,6 +81,15 @@ _IN_LEAF: Final = ("lite", "louvre")
 """Kinds of item that take the leaf's place."""
 _TURNED: Final = ("thumb-turn", "lever")
 """Kinds of item with a spindle from the face into the lock."""
+_ENTERS: Final = {
+    "thumb-turn": "turn-hole",
+    "lever": "spindle-hole",
+    "viewer": "spindle-hole",
+    "deadbolt": "deadbolt-bore",
+    "pull": "pull-bolt",
+    "flush-bolt": "flush-bolt-wide",
+}
+"""Kinds of item that have something in the leaf, and how wide it is at the most, by the name of the distance."""
 _MEANT_THROUGH: Final = ("through-bolt", "machine-screw")
 """Forms of fastener that pass the leaf."""
 
@@ -137,6 +149,7 @@ def lasting_bodies(given: OpeningInput) -> tuple[Body, ...]:
     return (
         *_of_other_locks(given, leaf, thick),
         *_of_items(given, leaf, thick),
+        *_of_devices(given, leaf, thick),
         *_on_faces(given, leaf, thick),
         *_limits(given, leaf, thick),
     )
@@ -240,6 +253,7 @@ def _of_items(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
             yield from _another(item, thick)
             continue
         if rect is None or item.kind is None:
+            yield from _somewhere(item, thick)
             continue
         x, y = (rect.x0 + rect.x1) / 2, (rect.y0 + rect.y1) / 2
         name = f"the {item.kind.replace('-', ' ')}"
@@ -258,16 +272,68 @@ def _of_items(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
             yield Body(
                 "bolt", "the deadbolt's edge bore", Rod((0.0, y, thick / 2), (x, y, thick / 2), edge), item="deadbolt"
             )
-        elif item.kind == "pull":
-            # Bolted through the leaf at both ends of its bar, on its middle line.
-            inset = min(rect.x1 - rect.x0, rect.y1 - rect.y0) / 2
-            for end in dict.fromkeys((rect.y0 + inset, rect.y1 - inset)):
-                bolt = _through(x, end, thick, distance_mm("pull-bolt"))
-                yield Body("bolt", "the pull's bolt", bolt, item="pull")
         elif item.kind == "flush-bolt":
             deep, half = distance_mm("flush-bolt-deep"), distance_mm("flush-bolt-wide") / 2
             box = Box((0.0, rect.y0, thick / 2 - half), (deep, rect.y1, thick / 2 + half))
             yield Body("bolt", name, box, item="flush-bolt")
+        if item.kind in FIXED_KINDS and item.kind != "exit-device":
+            yield from _fixings(item, rect, _spindle_x(item, lock, rect), thick)
+
+
+def _somewhere(item: Item, thick: float) -> Iterator[Body]:
+    """Yield what an item has in the leaf whose place or size nobody told in full: wherever it may be."""
+    if item.kind not in _ENTERS:
+        return
+    x, y, name = item.x_mm, item.y_mm, f"the {item.kind.replace('-', ' ')}"
+    half = distance_mm(_ENTERS[item.kind]) / 2
+    left, right = (-_FAR, _FAR) if x is None else (x - half, x + half)
+    if item.kind == "flush-bolt":
+        left, right = 0.0, distance_mm("flush-bolt-deep")
+    # As high as it may be: half of a pull's length may lie above its middle.
+    long = _FAR if y is None or (item.height_mm is None and item.kind in ("pull", "flush-bolt")) else half
+    long = max(long, (item.height_mm or 0.0) / 2)
+    low, high = ((y or 0.0) - long, (y or 0.0) + long)
+    front, back = {"inside": (0.0, thick / 2), "key": (thick / 2, thick)}.get(face_of(item), (0.0, thick))
+    if item.kind not in _TURNED:
+        front, back = 0.0, thick
+    box = Box((left, low, front), (right, high, back))
+    kind: Kind = "spindle" if item.kind in (*_TURNED, "viewer") else "bolt"
+    yield Body(kind, name, box, item=item.kind, needs=missing(item))
+
+
+def _fixings(item: Item, rect: Rect, line: float, thick: float, reach: float | None = None) -> Iterator[Body]:
+    """Yield what holds an existing item in the leaf; where nobody told the places, all that it may take."""
+    needs, name, kind = NEEDS if item.bolt_inset_mm is None else (), NAMES[item.kind or ""], item.kind or ""
+    for solid in fixings(item, rect, line, thick, reach):
+        yield Body("bolt", name, solid, item=kind, needs=needs)
+
+
+def _of_devices(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
+    """Yield what exit devices have in the leaf: the fixings of case and end cap, rods and their latches."""
+    for item in devices(given, leaf):
+        rect = rectangle(item)
+        if rect is None:
+            continue
+        lock = lock_item(given)
+        rim = lock if lock is not None and lock.lock_form == "rim" and on_leaf(lock, leaf) else None
+        yield from _fixings(item, rect, 0.0, thick, rim.case_depth_mm if rim is not None else None)
+        if item.device_form in ("rim", "mortise", "surface-rods"):
+            continue
+        x, lacking = rod_line_mm(item)
+        half, rod = distance_mm("device-latch-deep") / 2, distance_mm("device-rod-hole")
+        span, middle = leaf_span_mm(given, leaf), thick / 2
+        if x is None:
+            # Whether rods run in the leaf, or where, nobody told: in the lock stile, if they do.
+            low, top = span or (-_FAR, _FAR)
+            column = Box((0.0, low, middle - half), (distance_mm("device-rod-at-most"), top, middle + half))
+            yield Body("bolt", "the exit device's rods", column, item="exit-device", needs=lacking)
+            continue
+        wide = distance_mm("device-latch-wide-in") / 2
+        for low, high, latch_low, latch_high, needs in stretches(item, (rect.y0 + rect.y1) / 2, span):
+            run = Rod((x, low, middle), (x, high, middle), rod)
+            yield Body("bolt", "the exit device's rod", run, item="exit-device", needs=needs)
+            latch = Box((x - wide, latch_low, middle - half), (x + wide, latch_high, middle + half))
+            yield Body("bolt", "the exit device's latch", latch, item="exit-device", needs=needs)
 
 
 def _spindle(item: Item, lock: Item | None, rect: Rect, thick: float) -> Body:
@@ -299,7 +365,7 @@ def _on_faces(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
                     _slab(found.rect, face, thick),
                     face=face,
                     item=found.kind,
-                    needs=_FACE if found.perhaps else (),
+                    needs=(found.needs or _FACE) if found.perhaps else (),
                 )
         yield from _sweeps(given, leaf, face, thick)
         bands, needs = stop_bands(given, leaf, face)

@@ -58,7 +58,7 @@ def _verdict(given: OpeningInput, found: Footprint, gap: float, clearance_mm: fl
     if gap >= clearance_mm - TOUCH_MM:
         return
     if found.perhaps:
-        yield unknown(("existing_item.face",), found.name)
+        yield unknown(found.needs or ("existing_item.face",), found.name)
         return
     short = clearance_mm - gap
     where = f"overlaps the {found.name} by {length(given, -gap)}"

@@ -10,6 +10,7 @@ from typing import Final
 
 from hwsched.attributes.of_parts import CASE_HEIGHT_MM, CASE_WIDTH_MM, THREAD_DIAMETER_MM, TRIM_DIAMETER_MM, NumberName
 from hwsched.calc.opening.placement import Rect
+from hwsched.rules.exit_devices import device_rects, devices
 from hwsched.rules.housing import housing_rect
 from hwsched.rules.last import last
 from hwsched.rules.reading import (
@@ -54,7 +55,7 @@ class Footprint:
     other: bool = False
     """Whether it is the trim of a lock at another lock point."""
     perhaps: bool = False
-    """Whether it may as well stand on the other face: nobody told on which it does."""
+    """Whether it may as well not stand there: nobody told on which face it does, or what `needs` names."""
 
 
 def face_of(item: Item) -> str:
@@ -122,6 +123,8 @@ def _footprints(given: OpeningInput, fit: Fit, face: str) -> tuple[Footprint, ..
         trim = _lock_trim(given, fit, lock, leaf, face, _at_lock(lock, others, found))
         if trim is not None:
             found.append(trim)
+    if leaf is not None:
+        found += device_rods(given, leaf, face)
     if others and leaf is not None:
         found += [*_other_trims(given, leaf, face, others, tuple(found)), *_other_units(given, face)]
     return tuple(found)
@@ -155,6 +158,17 @@ def _at_lock(lock: Item, others: Iterable[Item | None], found: Iterable[Footprin
         return all(high is None or abs(middle - own) <= abs(middle - high) for high in heights)
 
     return [each for each in found if here(each)]
+
+
+def device_rods(given: OpeningInput, leaf: Leaf, face: str) -> Iterable[Footprint]:
+    """Yield the rods and latches that exit devices have on a face, and what is not told of them."""
+    for item in devices(given, leaf):
+        if face_of(item) not in (face, "both"):
+            continue
+        span = leaf_span_mm(given, leaf)
+        for name, rect, needs, perhaps in device_rects(item, rectangle(item), span):
+            unsure = face_unknown(item)
+            yield Footprint("exit-device", name, rect, needs, perhaps=rect is not None and (perhaps or unsure))
 
 
 def _other_units(given: OpeningInput, face: str) -> Iterable[Footprint]:

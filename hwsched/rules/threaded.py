@@ -1,11 +1,41 @@
 """What of a threaded cylinder's stack fitting and rules share. Whether a head stands right is said by a rule."""
 
-from collections.abc import Iterable
+from collections.abc import Iterable, Mapping
+from typing import Final
 
 from hwsched.attributes.of_parts import CAM_OFFSET_MM, HEIGHT_MM, LENGTH_MM
 from hwsched.rules.reading import entry, lock_item, lock_leaf
 from hwsched.rules.rounding import Allowance, allowance
-from hwsched.values import Fit, OpeningInput, Part
+from hwsched.rules.rule import Limit
+from hwsched.values import Fit, OpeningInput, Part, Settings
+
+LIMITS: Final = (
+    Limit(
+        "tolerance_mm",
+        25.4 / 32,
+        "How far the head may stand off its collar.",
+        "common practice, one thread pitch",
+        unit="mm",
+        low=0.0,
+        high=25.0,
+    ),
+    Limit(
+        "turns_beyond",
+        2.0,
+        "Turns that the cam may lie beyond the case's centre plane.",
+        "common practice",
+        unit="",
+        low=0.0,
+        high=20.0,
+    ),
+)
+"""Of the rule that says whether a head stands right."""
+_DECLARED: Final = {limit.name: limit.value for limit in LIMITS}
+
+
+def stack_limits(settings: Settings) -> Mapping[str, float]:
+    """Return by how much heads and cams may be off, as the project has it."""
+    return settings.limits_for("cylinder-flush", _DECLARED)
 
 
 def heights_in(given: OpeningInput, fit: Fit) -> tuple[float | None, ...]:

@@ -30,6 +30,7 @@ ASKED: Final[dict[str, tuple[str, ...]]] = {
     ),
     "raceway": WITH_LEAF,
     **dict.fromkeys(("closes_first", "bolt_form"), ("pair",)),
+    **dict.fromkeys(("device_form", "rod_x_mm", "rod_ends", "bolt_inset_mm"), WITH_LEAF),
     **dict.fromkeys(("controller_output", "connected_by", "fire_recall", "wall_build"), READERS),
     # Whoever wants to note it may; no rule reads how far an item stands proud.
     "projection_mm": (),
@@ -54,8 +55,14 @@ OF_KINDS: Final[dict[str, tuple[str, ...]]] = {
     "latch_form": ("lock",),
     **dict.fromkeys(("rated_v", "rated_a", "current_form"), ("electric-strike", "electromagnetic-lock")),
     **dict.fromkeys(("conductors", "loop_ohm"), ("power-transfer",)),
+    **dict.fromkeys(("device_form", "rod_x_mm", "rod_ends"), ("exit-device",)),
+    "bolt_inset_mm": ("pull", "lever", "closer", "exit-device"),
 }
 """Kinds of existing item of which a fact is asked, by its name; others are asked of locks, or of every item."""
+
+WITH_RODS: Final = ("surface-rods", "concealed-rods")
+OF_DEVICES: Final[dict[str, tuple[str, ...]]] = dict.fromkeys(("rod_x_mm", "rod_ends"), WITH_RODS)
+"""Kinds of exit device of which a fact is asked, by its name; others are asked of every one."""
 
 IDLE: Final[Mapping[str, tuple[str, object]]] = {
     "stair_release": ("stair", False),
@@ -104,6 +111,18 @@ def asked_of_lock(name: str, lock_form: str | None) -> bool:
     """
     forms = OF_LOCK_FORMS.get(name)
     return forms is None or lock_form is None or lock_form in forms
+
+
+def asked_of_device(name: str, device_form: str | None) -> bool:
+    """Tell whether a fact is asked of an exit device of that kind; of one whose kind nobody noted everything is.
+
+    Examples
+    --------
+    >>> asked_of_device("rod_x_mm", "rim"), asked_of_device("rod_x_mm", None)
+    (False, True)
+    """
+    forms = OF_DEVICES.get(name)
+    return forms is None or device_form is None or device_form in forms
 
 
 def decides(name: str, opening: _Opening, leaf: _Leaf | None = None) -> bool:

@@ -92,6 +92,16 @@ BOLT_FORMS = (
     Choice("automatic", "Automatic", ("auto", "automatic flush bolt", "self-latching")),
     Choice("constant", "Constant latching", ("constant latching", "constant-latching")),
 )
+DEVICE_FORMS = (
+    Choice("rim", "Rim, latch on the face", ("rim device", "rim exit device", "rim panic device")),
+    Choice("mortise", "Mortise lock in the edge", ("mortise device", "mortise exit device")),
+    Choice("surface-rods", "Vertical rods on the face", ("svr", "surface vertical rod", "surface vertical rods")),
+    Choice("concealed-rods", "Vertical rods in the leaf", ("cvr", "concealed vertical rod", "concealed vertical rods")),
+)
+ROD_ENDS = (
+    Choice("both", "Up and down", ("top and bottom", "both ends", "up and down")),
+    Choice("top", "Up only", ("less bottom rod", "top only", "lbr", "no bottom rod")),
+)
 STOPS = (
     Choice("listed", "Listed with the glass", ("listed", "labelled", "labeled", "metal listed")),
     Choice("unlisted", "Not listed", ("wood", "field made", "not labelled", "plain")),
@@ -303,6 +313,43 @@ ITEM = Entity(
             choices=STOPS,
             synonyms=("lite stops", "glass stops", "vision light stops", "glazing stops"),
             note="Of glass in a rated leaf: whether the stops are listed with it.",
+        ),
+        Attribute(
+            "device_form",
+            "Kind of exit device",
+            "choice",
+            choices=DEVICE_FORMS,
+            synonyms=("exit device kind", "exit device type", "device kind", "device type", "panic device type"),
+            note="Where it latches: at its own case, by a lock in the edge, or by rods at the leaf's top and bottom.",
+        ),
+        Attribute(
+            "rod_x_mm",
+            "Rods from lock edge",
+            "length",
+            "mm",
+            synonyms=("rod from edge", "rods from edge", "vertical rod from edge", "rod line"),
+            low=5,
+            high=500,
+            note="Centre line of an exit device's vertical rods; of those in the leaf, of their latch at the top.",
+        ),
+        Attribute(
+            "rod_ends",
+            "Rods lead",
+            "choice",
+            choices=ROD_ENDS,
+            synonyms=("rod ends", "rods up or down", "bottom rod"),
+            note="Of an exit device with vertical rods.",
+        ),
+        Attribute(
+            "bolt_inset_mm",
+            "Fixings from its ends",
+            "length",
+            "mm",
+            synonyms=("bolts from its ends", "bolt inset", "fixing inset", "through-bolts from ends"),
+            low=0,
+            high=300,
+            note="From a pull's or lever's upper and lower end to the centre of its bolts, from the edges of a closer's"
+            " body or an exit device's case and end cap to those of its screws; 0 where nothing of it enters the leaf.",
         ),
         Attribute(
             "cutout_height_mm",

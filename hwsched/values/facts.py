@@ -111,6 +111,10 @@ class Item:
     latch_form: str | None = None
     bolt_form: str | None = None
     stops: str | None = None
+    device_form: str | None = None
+    rod_x_mm: float | None = None
+    rod_ends: str | None = None
+    bolt_inset_mm: float | None = None
     cutout_height_mm: float | None = None
     rated_v: float | None = None
     rated_a: float | None = None

@@ -9,7 +9,7 @@ from hypothesis import strategies as st
 
 from hwsched.attributes import Attribute, CellError, Choice, as_text, read_value, reader_of
 from hwsched.attributes.values import choice_words
-from hwsched.survey import ENTITIES
+from hwsched.survey import ENTITIES, ITEM
 
 TEXT = Attribute("mark", "Mark")
 LENGTH = Attribute("thickness_mm", "Leaf thickness", "length", "mm", low=6, high=120)
@@ -408,3 +408,11 @@ class TestReader:
 )
 def test_cells_as_a_person_sees_them(cell, expected):
     assert as_text(cell) == expected
+
+
+@pytest.mark.parametrize("word", ["std", "Standard", "std cam", "regular"])
+def test_a_cam_as_usual_is_no_form_of_cam(word):
+    """Each maker has another as the usual one (common practice): it is refused with the words that are, never read."""
+    with pytest.raises(CellError, match="whatever cam the lock's maker usually fits"):
+        read_value(ITEM.attribute("cam_form"), word)
+    assert read_value(ITEM.attribute("cam_form"), "straight cam").value == "straight"

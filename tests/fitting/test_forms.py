@@ -326,6 +326,18 @@ def test_gate_in_the_weather():
     assert not errors(given, found)
 
 
+def test_a_reader_in_a_leaf_has_one_hole_for_itself_and_its_lead():
+    """28 through the leaf, all of it under the unit's plate; not two holes about one centre."""
+    found = fit(door(lk=lock("reader")))
+    (only,) = [hole for hole in found.holes if hole.purpose != "fixing"]
+    assert (only.name, only.diameter_mm, only.depth_mm) == ("hole for the reader and its lead", 28.0, None)
+    assert (only.x_mm, only.y_mm) == (69.85, 1000.0)
+    place = found.placement
+    assert place.x_mm <= 69.85 - 14.0
+    assert place.x_mm + place.width_mm >= 69.85 + 14.0
+    assert place.y_mm <= 1000.0 - 14.0
+
+
 def test_reader_at_a_lift():
     given = door(
         opening(form="lift", power_wish="supply", supply_distance_m=12.0),

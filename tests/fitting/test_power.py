@@ -128,7 +128,7 @@ def test_a_solid_leaf_is_bored_and_a_hollow_one_is_pulled_through():
 
 def test_a_way_that_would_meet_a_bolt_is_not_bored():
     """The lower bolt of a pull stands where the way would run: the wire goes over the face, or the leaf is refused."""
-    pull = item("pull", 500.0, 1070.0, 60.0, 200.0, face="key")
+    pull = item("pull", 500.0, 1070.0, 60.0, 200.0, face="key", bolt_inset_mm=30.0)
     over = fit(door(opening(**WIRED), items=[pull], cat=stock(add=(CHANNEL,))))
     assert roles(over)["raceway"] == "CHANNEL"
     alone = fit(door(opening(**WIRED), items=[pull]))

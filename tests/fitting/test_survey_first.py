@@ -34,6 +34,29 @@ def test_a_stile_without_construction_is_asked_for():
     assert [need.fact for need in found.needs] == ["leaf.construction"]
 
 
+def test_trim_whose_extent_nobody_told_is_asked_for_though_a_lever_is_listed():
+    """A lever stands on the trim, and tells nothing of how far it reaches."""
+    listed = item("lever", 69.85, 930.0, 127.0, 57.0)
+    found = fit(door(lk=lock(trim_inside_mm=3.0), items=[listed]))
+    assert found.status == "to-measure"
+    assert "existing_item.width_mm" in {need.fact for need in found.needs}
+    assert fit(door(lk=lock(trim_inside_mm=0.0), items=[listed])).status == "fits"
+
+
+def test_a_pull_whose_height_nobody_told_is_asked_for_where_its_bolts_could_matter():
+    """On the key side, so that no plate meets it: its bolts go through the leaf all the same."""
+    far, near = (replace(item("pull", x, 1250.0, 60.0, 200.0, face="key"), y_mm=None) for x in (500.0, 69.85))
+    assert fit(door(items=[far])).status == "fits"
+    assert [need.fact for need in fit(door(items=[near])).needs] == ["existing_item.y_mm"]
+
+
+def test_of_a_pocket_that_is_refused_anyway_nothing_is_asked():
+    """Into sheet metal no pocket is cut: where a flush bolt stands in the edge then decides nothing."""
+    bolt = replace(item("flush-bolt", 10.0, 1300.0, 25.0, 170.0, face="edge"), y_mm=None)
+    found = fit(door(lf=leaf(material="hollow-metal"), items=[bolt]))
+    assert (found.status, found.needs) == ("fits", ())
+
+
 def test_a_lock_that_comes_off_is_not_asked_for_its_form():
     given = door(lk=lock(disposition="remove"))
     found = fit(given)

@@ -334,8 +334,17 @@ def lock(form="mortise", **facts):
     return Item("k", **{**usual, **facts})
 
 
+# A pull bolted 15 from its ends; levers, closers and exit devices of which only what a test says enters the leaf.
+TOLD = {
+    "pull": {"bolt_inset_mm": 15.0},
+    "lever": {"bolt_inset_mm": 0.0},
+    "closer": {"bolt_inset_mm": 0.0},
+    "exit-device": {"bolt_inset_mm": 0.0, "device_form": "rim"},
+}
+
+
 def item(kind, x=500.0, y=1500.0, w=100.0, h=100.0, **facts):
-    usual = {"face": "inside", "disposition": "keep"}
+    usual = {"face": "inside", "disposition": "keep", **TOLD.get(kind, {})}
     return Item(f"i-{kind}", kind=kind, x_mm=x, y_mm=y, width_mm=w, height_mm=h, **{**usual, **facts})
 
 

@@ -17,7 +17,7 @@ from hwsched.survey import ENTITIES
 from hwsched.survey.asked import ASKED, IDLE, OF_LOCK_FORMS, READERS, asked_of, asked_of_lock, decides
 from hwsched.values.lock_points import is_lock
 from tests.fitting.door import USUAL, door
-from tests.rules.scenario import INCH, fit, given, item, leaf, lock, opening, place
+from tests.rules.scenario import INCH, fit, given, hole, item, leaf, lock, opening, place
 from tests.rules.test_asked import openings_and_fits
 from tests.rules.test_catalogue_documents_commissioning import walled
 from tests.rules.test_power_and_battery import BORED_FIT, KEPT_FIT, MADE, NEAR, SUPPLY, kept_transfer, strike
@@ -45,6 +45,11 @@ def lock_last(*others):
     """An opening whose lock is the item that is named last."""
     base = given(items=others)
     return replace(base, items=(*base.items[1:], base.items[0]))
+
+
+def device(y, **facts):
+    """A door with an exit device at a height."""
+    return given(items=[item("exit-device", 430.0, y, 800.0, 80.0, rod_ends="both", **facts)])
 
 
 TWO_VALUES = {
@@ -111,6 +116,17 @@ TWO_VALUES = {
     "existing_item.cross_bore_mm": (given(lk=lock("bored")), BORED, 53.975, 60.0, "bored-preparation"),
     "existing_item.edge_bore_mm": (given(lk=lock("bored")), BORED, 25.4, 30.0, "bored-preparation"),
     "existing_item.cam_form": (given(), fit(), "straight", "clover", "cam-match"),
+    "existing_item.device_form": (device(1500.0, rod_x_mm=60.0), fit(), "rim", "surface-rods", "exit-device-clear"),
+    "existing_item.rod_x_mm": (device(1500.0, device_form="surface-rods"), fit(), 300.0, 60.0, "exit-device-clear"),
+    # The unit stands below it: its lower rod comes where the unit is.
+    "existing_item.rod_ends": (
+        device(1500.0, device_form="surface-rods", rod_x_mm=60.0), fit(), "top", "both", "exit-device-clear",
+    ),
+    # The pull ends at 1030, where the lead's hole is: its bolt stands in it, or above it.
+    "existing_item.bolt_inset_mm": (
+        given(items=[item("pull", 69.85, 1130.0, 30.0, 200.0, face="key")]), fit(holes=(hole(depth_mm=22.0),)),
+        50.0, 5.0, "hole-clear",
+    ),
     "existing_item.fail": (
         given(INWARDS, lk=lock(function="storeroom"), items=[strike()]), SUPPLY, "fail-secure", "fail-safe",
         "fail-by-side",

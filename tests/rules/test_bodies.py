@@ -60,8 +60,11 @@ IN_LEAF = {
         ("bolt", Rod((300.0, 1200.0, 0.0), (300.0, 1200.0, THICK), 2.125 * INCH)),
         ("bolt", Rod((0.0, 1200.0, MIDDLE), (300.0, 1200.0, MIDDLE), INCH)),
     ],
-    # Bolts of 5/16 in at both ends, as far in as it is half wide (from memory): of 60 x 40 both in its middle.
-    "pull": [("bolt", Rod((300.0, 1200.0, 0.0), (300.0, 1200.0, THICK), 5 / 16 * INCH))],
+    # Bolts of 5/16 in (from memory) where they were measured, 15 from its ends at 1180 and 1220.
+    "pull": [
+        ("bolt", Rod((300.0, 1195.0, 0.0), (300.0, 1195.0, THICK), 5 / 16 * INCH)),
+        ("bolt", Rod((300.0, 1205.0, 0.0), (300.0, 1205.0, THICK), 5 / 16 * INCH)),
+    ],
     # 3/4 in deep into the edge and 1 in wide (from memory; trade tip page), as high as it is.
     "flush-bolt": [("bolt", Box((0.0, 1180.0, MIDDLE - INCH / 2), (0.75 * INCH, 1220.0, MIDDLE + INCH / 2)))],
 }
@@ -119,9 +122,27 @@ def test_an_item_whose_face_nobody_told_stands_on_both_or_where_its_kind_does(ki
 
 @pytest.mark.parametrize("kind", sorted(IN_LEAF))
 def test_what_goes_or_has_no_place_gives_no_body(kind):
-    for change in ({"disposition": "remove"}, {"disposition": "move"}, {"x_mm": None}):
+    for change in ({"disposition": "remove"}, {"disposition": "move"}):
         thing = replace(item(kind, **AT), **change)
         assert of_item(lasting_bodies(given(items=[thing])), kind) == []
+
+
+@pytest.mark.parametrize("kind", sorted(set(IN_LEAF) - {"lite", "louvre"}))
+@pytest.mark.parametrize("fact", ["x_mm", "y_mm", "width_mm", "height_mm"])
+def test_what_has_no_place_may_be_wherever_the_rest_lets_it(kind, fact):
+    """Never nothing: what comes in asks for the fact, and whatever it is the body that follows lies within."""
+    (body,) = [
+        body
+        for body in lasting_bodies(given(items=[replace(item(kind, **AT), **{fact: None})]))
+        if body.item == kind and body.kind in ("spindle", "bolt")
+    ]
+    assert body.needs == (f"existing_item.{fact}",)
+    assert body.surely is None
+    for told in lasting_bodies(given(items=[item(kind, **AT)])):
+        if told.item == kind and told.kind in ("spindle", "bolt") and told.name != "the deadbolt's edge bore":
+            for low, high, from_, to in zip(*told.reach, *body.reach, strict=True):
+                # A viewer's hole is as wide as its footprint: unknown with it.
+                assert kind == "viewer" or (from_ <= low + 1e-9 and high <= to + 1e-9)
 
 
 def test_measured_bores_of_a_deadbolt_count_as_measured():
@@ -152,6 +173,106 @@ def the_case(**facts):
 def test_a_pull_is_bolted_at_both_ends():
     found = of_item(lasting_bodies(given(items=[item("pull", 80.0, 1200.0, 30.0, 200.0, face="key")])), "pull")
     assert [solid.start[1] for _, solid in found] == [1115.0, 1285.0]
+
+
+def rods(**facts):
+    """What an exit device of 800 x 80 with its middle at 1000 has in the leaf, where its fixings do not enter it."""
+    thing = item("exit-device", 430.0, 1000.0, 800.0, 80.0, **facts)
+    return [body for body in lasting_bodies(given(items=[thing])) if body.item == "exit-device" and body.kind == "bolt"]
+
+
+def test_rods_in_the_leaf_lead_from_the_device_to_their_latches():
+    """In holes of 3/4 in, latches 1 1/4 in wide, 5 in high, 1 in deep in the leaf's middle (all from memory)."""
+    up, top, down, low = rods(device_form="concealed-rods", rod_x_mm=60.0, rod_ends="both")
+    assert up.solid == Rod((60.0, 1000.0, MIDDLE), (60.0, 2143.6, MIDDLE), 19.05)
+    half = 15.875
+    assert top.solid == Box((60.0 - half, 2143.6 - 127.0, MIDDLE - 12.7), (60.0 + half, 2143.6, MIDDLE + 12.7))
+    assert down.solid == Rod((60.0, 10.0, MIDDLE), (60.0, 1000.0, MIDDLE), 19.05)
+    assert low.solid == Box((60.0 - half, 10.0, MIDDLE - 12.7), (60.0 + half, 137.0, MIDDLE + 12.7))
+    assert len(rods(device_form="concealed-rods", rod_x_mm=60.0, rod_ends="top")) == 2
+
+
+def test_what_of_rods_nobody_told_is_asked_and_never_taken_for_none():
+    for told in ("rim", "mortise", "surface-rods"):
+        assert rods(device_form=told) == []
+    (column,) = rods(device_form=None)
+    assert column.needs == ("existing_item.device_form",)
+    assert column.surely is None
+    # Within 6 in of the lock edge, from memory.
+    assert column.solid.high[0] == 152.4
+    (column,) = rods(device_form="concealed-rods")
+    assert column.needs == ("existing_item.rod_x_mm",)
+    told = rods(device_form="concealed-rods", rod_x_mm=60.0)
+    assert [body.needs for body in told] == [(), (), ("existing_item.rod_ends",), ("existing_item.rod_ends",)]
+
+
+def on_face(**facts):
+    thing = item("exit-device", 430.0, 1000.0, 800.0, 80.0, **facts)
+    return [body for body in lasting_bodies(given(items=[thing])) if body.kind == "on-face"]
+
+
+def test_rods_on_the_face_stand_where_units_and_heads_may_not():
+    """Guides of 1 in, latches of 2 x 5 in, from memory; the device itself first."""
+    device, up, top, down, low = on_face(device_form="surface-rods", rod_x_mm=60.0, rod_ends="both")
+    assert (device.solid.low[0], device.solid.high[0]) == (30.0, 830.0)
+    assert (up.solid.low[:2], up.solid.high[:2]) == ((60.0 - 12.7, 1000.0), (60.0 + 12.7, 2143.6))
+    assert (top.solid.low[:2], top.solid.high[:2]) == ((60.0 - 25.4, 2016.6), (60.0 + 25.4, 2143.6))
+    assert (down.solid.low[1], down.solid.high[1], low.solid.high[1]) == (10.0, 1000.0, 137.0)
+    assert {body.item for body in (up, top, down, low)} == {"exit-device"}
+    perhaps = on_face(device_form="surface-rods", rod_x_mm=60.0)
+    assert [body.needs for body in perhaps] == [(), (), (), ("existing_item.rod_ends",), ("existing_item.rod_ends",)]
+    assert len(on_face(device_form="concealed-rods", rod_x_mm=60.0)) == 1
+
+
+def test_a_device_that_is_the_lock_has_its_rods_too():
+    lk = lock("rim", kind="exit-device", device_form="concealed-rods", rod_x_mm=60.0, rod_ends="top", bolt_inset_mm=0.0,
+              x_mm=430.0, y_mm=1000.0, width_mm=800.0, height_mm=80.0, face="inside")  # fmt: skip
+    assert [body.name for body in kinds(lasting_bodies(given(lk=lk)), "bolt")] == [
+        "the exit device's rod", "the exit device's latch",
+    ]  # fmt: skip
+
+
+def bolts(kind, **facts):
+    thing = item(kind, 430.0, 1000.0, 200.0, 80.0, face="key", **facts)
+    return [body for body in lasting_bodies(given(items=[thing])) if body.item == kind and body.kind == "bolt"]
+
+
+def test_fixings_stand_where_they_were_measured():
+    """A lever's above and below its spindle, a closer's at its corners, an exit device's at those of case and cap."""
+    spots = {kind: sorted(body.solid.start[:2] for body in bolts(kind, bolt_inset_mm=20.0)) for kind in MEASURED}
+    assert spots == MEASURED
+    # Without a lock of rim form its case is taken as 8 in long, from memory: here that is past its bar's end.
+    (first, *_) = bolts("exit-device", bolt_inset_mm=20.0)
+    assert first.solid == Rod((510.0, 980.0, 0.0), (510.0, 980.0, THICK), 5 / 16 * INCH)
+    assert {body.needs for kind in MEASURED for body in bolts(kind, bolt_inset_mm=20.0)} == {()}
+
+
+MEASURED = {
+    "lever": [(430.0, 980.0), (430.0, 1020.0)],
+    "pull": [(430.0, 980.0), (430.0, 1020.0)],
+    "closer": [(350.0, 980.0), (350.0, 1020.0), (510.0, 980.0), (510.0, 1020.0)],
+    "exit-device": [(350.0, 980.0), (350.0, 1020.0), (510.0, 980.0), (510.0, 1020.0)],
+}
+
+
+def test_an_exit_device_s_case_ends_where_the_rim_lock_s_case_was_measured():
+    thing = item("exit-device", 430.0, 1000.0, 800.0, 80.0, bolt_inset_mm=20.0)
+    found = lasting_bodies(given(lk=lock("rim", case_depth_mm=120.0), items=[thing]))
+    spots = {body.solid.start[:2] for body in found if body.item == "exit-device" and body.kind == "bolt"}
+    assert {x for x, _ in spots} == {50.0, 100.0, 810.0}
+
+
+@pytest.mark.parametrize("kind", MEASURED)
+def test_fixings_that_nobody_measured_may_stand_wherever_they_usually_do(kind):
+    for body in bolts(kind, bolt_inset_mm=None):
+        assert body.needs == ("existing_item.bolt_inset_mm",)
+        assert body.surely is None
+    held = [body.solid for body in bolts(kind, bolt_inset_mm=None)]
+    # Wherever it was measured to stand it is within what it may take.
+    for body in bolts(kind, bolt_inset_mm=20.0):
+        at = body.solid.start
+        assert any(all(box.low[i] <= at[i] <= box.high[i] for i in range(3)) for box in held)
+    assert bolts(kind, bolt_inset_mm=0.0) == []
 
 
 def test_a_measured_case():

@@ -67,8 +67,8 @@ SCREWED_OVER_WAY = replace(BORED_FIT, placement=place(x=60.0, y=994.0))
 
 
 def pull_bolted_at(y_mm):
-    """A pull of 60 by 200, its lower bolt as far in as it is half wide."""
-    return item("pull", 300.0, y_mm + 70.0, 60.0, 200.0, face="key")
+    """A pull of 60 by 200, its lower bolt 30 from its end."""
+    return item("pull", 300.0, y_mm + 70.0, 60.0, 200.0, face="key", bolt_inset_mm=30.0)
 
 
 ROWS = [

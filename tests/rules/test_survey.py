@@ -3,8 +3,9 @@
 import pytest
 
 from hwsched.rules import judge, rule_named
+from hwsched.values import Stack
 from tests.rules.rows import boundary, passes, run, speaks, unknown
-from tests.rules.scenario import fit, given, item, leaf, lock, opening
+from tests.rules.scenario import INCH, fit, given, item, leaf, lock, opening
 
 PAIR = opening(form="pair")
 ACTIVE, INACTIVE = leaf(position="active"), leaf(position="inactive")
@@ -68,7 +69,23 @@ ROWS = [
     passes("case-offset-taken", given(lk=lock(case_offset_mm=1.5)), fit()),
     boundary("case-offset-taken", given(lk=lock(case_offset_mm=0.0)), fit()),
     boundary("case-offset-taken", given(lk=lock("rim")), fit()),
-    speaks("case-offset-taken", given(lk=lock(case_offset_mm=None)), fit(), severity="note"),
+    # On its middle plane no turn is to spare toward the inside; two and a pitch under the head the other way.
+    speaks(
+        "case-offset-taken",
+        given(lk=lock(case_offset_mm=None)),
+        fit(),
+        severity="note",
+        inward_mm=0.0,
+        keyward_mm=3 * INCH / 32,
+    ),
+    speaks(
+        "case-offset-taken",
+        given(lk=lock(case_offset_mm=None)),
+        fit(stack=Stack("threaded", 3.0, 0.2, 1)),
+        inward_mm=INCH / 32 + 0.2,
+        keyward_mm=2 * INCH / 32 - 0.2,
+    ),
+    speaks("case-offset-taken", given(lk=lock("euro-profile", case_offset_mm=None)), fit()),
     passes("items-apart", given(items=[item("closer"), item("lite", 500.0, 1300.0)]), fit()),
     speaks(
         "items-apart",

@@ -360,6 +360,10 @@ ITEM: Final = {
     "fate": "What happens to it",
     "conductors": "Free conductors",
     "pair_ohm": "Resistance of a pair [ohm]",
+    "device": "Kind of exit device",
+    "rod_x": "Rods from lock edge [mm]",
+    "rod_ends": "Rods lead",
+    "bolts": "Fixings from its ends [mm]",
 }
 
 

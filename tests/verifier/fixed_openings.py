@@ -10,6 +10,7 @@ from random import Random
 from typing import Final
 
 from tests.verifier.cells import Cells, Opening
+from tests.verifier.held import FIXED, IN_LEAF, ON_FACE
 from tests.verifier.shops import INCH, catalogue
 
 Parts = dict[str, Cells]
@@ -212,6 +213,9 @@ def existing_item(kind: str, face: str, x: float, y: float, w: float, h: float, 
         "ih": h,
         "proud": 20.0,
         "fate": "Keep",
+        # Nothing of it enters the leaf but what a case says.
+        **({"bolts": 0.0} if kind in FIXED else {}),
+        **({"device": "Rim, latch on the face"} if kind == "Exit device" else {}),
         **more,
     }
 
@@ -328,7 +332,7 @@ def _with(opening: Opening, *items: Cells) -> Opening:
     return opening
 
 
-def _exit_device(mark: str) -> Opening:
+def _exit_device(mark: str, **device: object) -> Opening:
     opening = rim(mark, {"egress": "Egress, panic hardware required"}, {"material": "Hollow metal"})
     opening.lock |= {
         "function": "Exit device with key outside",
@@ -338,7 +342,7 @@ def _exit_device(mark: str) -> Opening:
         "case_above": 63.5,
         "thumb_turn": "no",
     }
-    return _with(opening, existing_item("Exit device", "Inside", 457.2, 990.0, 863.6, 70.0, proud=75.0))
+    return _with(opening, existing_item("Exit device", "Inside", 457.2, 990.0, 863.6, 70.0, proud=75.0, **device))
 
 
 def _deadbolt_beside(mark: str) -> Opening:
@@ -399,6 +403,12 @@ CASES: Final[tuple[FixedOpening, ...]] = (
     FixedOpening("bore-undrillable", rim("H4", leaf={"thick": 34.925})),
     FixedOpening("bit-binds-in-square-hole", rim("H5")),
     FixedOpening("unit-on-exit-device", _exit_device("X1")),
+    FixedOpening("unit-on-rod", _exit_device("X2", device=ON_FACE, rod_x=60.325, rod_ends="Up and down")),
+    FixedOpening("screw-in-item", _exit_device("X3", device=IN_LEAF, rod_x=38.1, rod_ends="Up only")),
+    FixedOpening(
+        "channel-through-item",
+        _with(rim("X4"), existing_item("Pull", "Key side", 60.325, 1270.0, 50.8, 203.2, bolts=12.7)),
+    ),
     FixedOpening("collar-on-item", _with(mortise("K1"), existing_item("Pull", "Key side", 69.85, 1090.0, 50.8, 110.0))),
     FixedOpening("head-in-stop", narrow("K2", {"hand": "LH"})),
     FixedOpening(
@@ -408,7 +418,7 @@ CASES: Final[tuple[FixedOpening, ...]] = (
     ),
     FixedOpening(
         "pocket-meets-item",
-        _with(mortise("E2"), existing_item("Pull", "Key side", 40.0, 1250.0, 25.4, 228.6)),
+        _with(mortise("E2"), existing_item("Pull", "Key side", 40.0, 1250.0, 25.4, 228.6, bolts=12.7)),
         "in the edge",
     ),
     FixedOpening("tail-bottoms", rim("R1", case_width=9.525)),

@@ -5,6 +5,7 @@ from math import hypot
 from typing import Final
 
 from tests.verifier.bodies import TOLERANCE_MM, Box, Point, Rod, cable_length, circle_meets, distance, meet, rects_meet
+from tests.verifier.held import ON_LINE, on_face
 from tests.verifier.standing import INCH, PLATE_MM, SKINNED, SOLID, Bore, Rect, Standing, mouth, within
 from tests.verifier.violation import Found
 
@@ -91,6 +92,14 @@ def _plate(at: Standing) -> Iterable[Found]:
                 numbers | {"item_x0_mm": rect[0], "item_y0_mm": rect[1], "item_y1_mm": rect[3]},
                 f"the plate overlaps the {item['kind'].lower()}",
             )
+    for item, _ in at.items(*names):
+        for rod in on_face(item, at.low, at.top):
+            if rects_meet(plate, rod):
+                yield (
+                    "unit-on-rod",
+                    numbers | {"rod_x0_mm": rod[0]},
+                    "the plate overlaps an exit device's rod or latch",
+                )
     yield from _own_trim(at, plate, numbers)
     if at.leaf["material"] == "Glass" and unit.get("glass") != "yes":
         yield ("unit-on-glass", {}, "a unit that may not be bonded stands on glass")
@@ -182,6 +191,9 @@ def _screws(at: Standing) -> Iterable[Found]:
                     f"{said} at {x:.1f}, {y:.1f} reaches z {min(deep, at.thick):.1f}; the {name} begins at z "
                     f"{own.bounds().low[2]:.1f}",
                 )
+        for bore in at.bores:
+            if bore.purpose in ("cable", "channel") and any(meet(body, each) for each in (bore.body, *slot_of(bore))):
+                yield ("screw-in-hole", spot, f"{said} at {x:.1f}, {y:.1f} stands in the {bore.name}")
         for kind, other in at.bodies():
             if meet(body, other):
                 family = "screw-in-lite" if kind in _GLAZED else "screw-in-item"
@@ -222,8 +234,9 @@ def _bores(at: Standing) -> Iterable[Found]:
     for bore in at.bores:
         if bore.purpose not in ("cable", "channel") or not isinstance(bore.body, Rod) or not at.leaf:
             continue
+        cut = [bore.body, *slot_of(bore)]
         for kind, other in at.bodies():
-            if meet(bore.body, other):
+            if any(meet(each, other) for each in cut):
                 family = "lead-hole-cuts-item"
                 if bore.purpose == "channel":
                     family = (
@@ -240,6 +253,15 @@ def _bores(at: Standing) -> Iterable[Found]:
             yield ("rated-hole", {"diameter_mm": bore.diameter}, "more than 1 in, and not for a cylinder")
         if rated and bore.purpose == "channel":
             yield ("rated-raceway", {}, "a raceway in a rated leaf is not drilled on site without its listing")
+
+
+def slot_of(bore: Bore) -> list[Rod]:
+    """Return what a tilted bit takes between the bottom of the square hole that it starts in and the face."""
+    body = bore.body
+    if not isinstance(body, Rod) or bore.from_depth <= 0.0 or abs(body.direction[2]) < 1e-9:
+        return []
+    d, s, out = body.direction, body.start, bore.from_depth / abs(body.direction[2])
+    return [Rod(s, (s[0] - d[0] * out, s[1] - d[1] * out, s[2] - d[2] * out), body.radius)]
 
 
 def _drilled(at: Standing, bore: Bore) -> Iterable[Found]:
@@ -328,6 +350,16 @@ def _pocket(at: Standing) -> Iterable[Found]:
             # Labels, closers and plates are held by short screws.
             if item["kind"] in ("Fire label", "Closer", "Kick plate", "Push plate"):
                 continue
+            if item["kind"] in ON_LINE and item.get("bolts") is not None:
+                # Its bolts are told: the pocket meets them or not, and a lever's spindle besides.
+                if any(meet(box, each) for each in at.held(item, other)):
+                    yield (
+                        "pocket-meets-item",
+                        {"y0_mm": rect[1], "y1_mm": rect[3], "item_y0_mm": other[1]},
+                        f"the pocket from {rect[1]:.1f} to {rect[3]:.1f} mm meets a bolt of the {item['kind'].lower()}",
+                    )
+                if item["kind"] == "Pull":
+                    continue
             if item["kind"] not in (*_GLAZED, "Exit device", "Deadbolt"):
                 # Spindle and bolts stand on the middle line of what they hold; a pull is bolted at its ends.
                 other = (item["ix"] - BOLT_MM, other[1], item["ix"] + BOLT_MM, other[3])

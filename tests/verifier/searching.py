@@ -16,8 +16,9 @@ from math import radians, sin, tan
 from typing import Any, Final
 
 from tests.verifier import judging_locks, judging_power, judging_units
-from tests.verifier.bodies import Box, Point, Rod, circle_meets, meet
+from tests.verifier.bodies import Body, Box, Point, Rod, circle_meets, meet
 from tests.verifier.cells import Cells, Opening
+from tests.verifier.held import on_face
 from tests.verifier.standing import CYLINDER_HOLE_MM, INCH, SKINNED, SOLID, Bore, Rect, Standing
 
 CLEAR_MM: Final = 3 / 16 * INCH
@@ -64,6 +65,21 @@ LEFT_MM: Final = 3.175
 """Of the leaf before a screw's point; from memory, unverified."""
 RACEWAY_HALF_MM: Final = 12.7
 """Half of what a raceway takes of the face; from memory, unverified."""
+SCREW_MM: Final = 1.75
+"""Half of a No. 6 screw; ASME B18.6.1, secondary copies."""
+SCREW_WALL_MM: Final = 1.5875
+"""Between a screw and a hole for the lead; from memory, unverified."""
+BIT_MM: Final = 12 * INCH
+"""The usual long bit, where the shop's list has none; encyclopedia: 6, 8, 12 and 18 in."""
+DRILL_MM: Final = 28.0
+"""From the axis of the slimmest drill to its side; from memory, unverified."""
+FIXING_WALL_MM: Final = 3.175
+"""Between a hole and what holds an item in the leaf; from memory, unverified."""
+ROD_HOLE_MM: Final = 4.7625
+"""What the channel of an exit device's rod of 3/8 in is wider on each side: 3/4 in; from memory, unverified."""
+ROD_GUIDE_MM: Final = 12.7
+LATCH_MM: Final = 25.4
+"""Half of what a rod's guides and its latch take of the face; from memory, unverified."""
 FREE_FACE_MM: Final = 250.0
 """Beyond it nothing may stand on the face for a raceway over it to be taken as free."""
 _STEP_MM: Final = 8.0
@@ -249,7 +265,10 @@ def _on_face(bare: Standing, number: str, unit: Cells) -> Witness | None:
     if powered is None or not screws:
         return None
     power, more = powered
+    held = [body for kind, body in bare.bodies() if kind.startswith("Fixing")]
     for way in _ways(bare, unit):
+        if _through_fixing(way, held) or not _drillable(way, bare.parts):
+            continue
         for x, y in islice(_places(bare, unit, way, kept), _MOST_PLACES):
             for screw in screws:
                 roles: Roles = {"fastener": [(*screw, unit["screws"])], **more}
@@ -257,6 +276,16 @@ def _on_face(bare: Standing, number: str, unit: Cells) -> Witness | None:
                 if at is not None:
                     return _witness(at, way.name, x, y)
     return None
+
+
+def _through_fixing(way: _Way, held: list[Body]) -> bool:
+    """Tell whether a way comes nearer to what holds an item than the trade drills."""
+    cut = [part for bore in way.bores for part in (bore.body, *judging_units.slot_of(bore))]
+    return any(meet(each, body, FIXING_WALL_MM + _around(body)) for each in cut for body in held)
+
+
+def _around(body: Body) -> float:
+    return 0.0 if isinstance(body, Rod) and body.start[:2] == body.end[:2] else ROD_HOLE_MM
 
 
 def _fed(bare: Standing, number: str, unit: Cells) -> tuple[str, Roles] | None:
@@ -312,6 +341,8 @@ def _kept_off(bare: Standing) -> list[Rect]:
         x0, y0, x1, y1 = x0 - more, y0 - more, x1 + more, y1 + more
         rect = (x0, y0, x1, y1)
         rects.append(_swept(rect) if item["kind"] == "Lever or knob" else rect)
+        rods = on_face(item, bare.low, bare.top, ROD_GUIDE_MM, LATCH_MM)
+        rects += [(a - more, b - more, c + more, d + more) for a, b, c, d in rods]
     x, y = bare.at
     part, lock_case = bare.locking, bare.lock_case()
     if part["kind"] == "bored-lever-lock":
@@ -597,9 +628,38 @@ def _complete(
             bare.stack,
             power,
         )
-        if _sound(at):
+        if not _beside_hole(at) and _sound(at):
             return at
     return None
+
+
+def _beside_hole(at: Standing) -> bool:
+    """Tell whether a screw of the unit comes nearer to a hole for the lead than the trade sets one."""
+    cut = [each for bore in at.bores for each in (bore.body, *judging_units.slot_of(bore))]
+    return any(
+        meet(Rod((x, y, 0.0), (x, y, at.thick / 2), SCREW_MM), each, SCREW_WALL_MM)
+        for x, y, _ in at.pilots
+        for each in cut
+    )
+
+
+def _drillable(way: _Way, parts: dict[str, Cells]) -> bool:
+    """Tell whether a bit that the shop has, in the slimmest drill, bores each slanted hole of a way."""
+    for bore in way.bores:
+        body = bore.body
+        if not isinstance(body, Rod) or abs(body.direction[2]) > 0.999:
+            continue
+        reaches = [
+            tool["reach"]
+            for _, tool in _of_kind(parts, "tool")
+            if tool["form"] == "Twist drill" and tool.get("reach") and abs(tool["diameter"] - bore.diameter) <= 0.15
+        ]
+        steep = abs(body.direction[2])
+        flat = (1.0 - steep**2) ** 0.5
+        free = max(reaches, default=BIT_MM) - body.length - bore.from_depth / steep
+        if free * steep < DRILL_MM * flat:
+            return False
+    return True
 
 
 def _sound(at: Standing) -> bool:

@@ -18,6 +18,7 @@ from typing import Any, Final
 
 from tests.verifier.bodies import TOLERANCE_MM, Body, Box, Point, Rod
 from tests.verifier.cells import Cells, Opening
+from tests.verifier.held import fixings, in_leaf
 
 INCH: Final = 25.4
 PLATE_MM: Final = 3.0
@@ -218,11 +219,18 @@ class Standing:
                 found.append((kind, Rod((0.0, y, t / 2), (x, y, t / 2), 0.5 * INCH)))
             elif kind in ("Lite or vision panel", "Louvre"):
                 found.append((kind, Box((rect[0], rect[1], 0.0), (rect[2], rect[3], t))))
+            found += [(f"Fixing of the {kind.lower()}", body) for body in self.held(item, rect)]
         turned = any(item["kind"] == "Thumb turn" for item in self.opening.items)
         if self.lock.get("thumb_turn") == "yes" and not turned and self.lock["lock"].startswith("Mortise"):
             x, y = self.at
             found.append(("Thumb turn", Rod((x, y, 0.0), (x, y, t / 2), 0.3125 * INCH)))
         return found
+
+    def held(self, item: Cells, rect: Rect) -> list[Body]:
+        """What holds an item in the leaf; of an exit device its rods in the leaf too."""
+        rim = self.lock["lock"].startswith("Rim")
+        found = fixings(item, rect, self.thick, self.lock.get("case_depth") if rim else None)
+        return [*found, *in_leaf(item, self.low, self.top, self.thick)]
 
     def own_bores(self) -> list[tuple[str, Body]]:
         """What the lock itself takes from the leaf: its case, or its bores."""

@@ -10,6 +10,7 @@ from typing import Final
 
 from tests.verifier.bodies import circle_meets, rects_meet
 from tests.verifier.cells import Cells, Opening
+from tests.verifier.held import IN_LEAF, ON_FACE
 from tests.verifier.shops import INCH, most_operations
 from tests.verifier.standing import footprint
 
@@ -58,6 +59,7 @@ def survey(rng: Random, parts: dict[str, Cells], count: int, first: int = 1, bla
         if form == "mortise" and not any(item["kind"] == "Lever or knob" for item in drawn.items):
             # Where trim stands nothing would say where it ends.
             drawn.lock["trim_inside"] = drawn.lock["trim_key"] = 0.0
+        _fixed(drawn)
         if rng.random() < blanks:
             _leave_open(rng, drawn)
         openings.append(drawn)
@@ -95,6 +97,36 @@ def _possible(opening: Opening) -> Iterator[Cells]:
         yield item
 
 
+def _fixed(opening: Opening) -> None:
+    """Tell how what stands there is fixed in the leaf, and what kind of exit device it is; some of it left open.
+
+    From the mark alone, so that what else is drawn stays as it was.
+    """
+    rng = Random(f"fixed {opening.mark}")
+    for i, item in enumerate(opening.items):
+        insets = _INSETS.get(item["kind"])
+        if insets is None:
+            continue
+        item["bolts"] = rng.choice(insets)
+        if item["kind"] == "Exit device":
+            item["device"] = rng.choice((*4 * ("Rim, latch on the face",), ON_FACE, IN_LEAF))
+            if item["device"] in (ON_FACE, IN_LEAF):
+                item["rod_x"] = rng.choice((25.4, 31.75, 127.0) if item["device"] == ON_FACE else (22.225, 25.4))
+                item["rod_ends"] = rng.choice(("Up and down", "Up only"))
+        if rng.random() < 0.03:
+            opening.blank.add(f"item{i}.{rng.choice([name for name in _OF_FIXED if name in item])}")
+
+
+_INSETS: Final = {
+    "Pull": (12.7, 15.875, 19.05, 25.4),
+    "Lever or knob": (0.0, 0.0, 9.525),
+    "Closer": (0.0, 12.7),
+    "Exit device": (0.0, 9.525, 12.7),
+}
+"""From the ends of what they hold to bolts or screws, where any enter the leaf; from memory."""
+_OF_FIXED: Final = ("bolts", "device", "rod_x", "rod_ends")
+
+
 def _same_face(a: Cells, b: Cells) -> bool:
     return "Both faces" in (a["face"], b["face"]) or a["face"] == b["face"]
 
@@ -108,7 +140,7 @@ def _leave_open(rng: Random, opening: Opening) -> None:
     choices += [
         f"item{i}.{name}" for i, item in enumerate(opening.items) for name in ("iy", "iw", "face") if item.get(name)
     ]
-    opening.blank = set(rng.sample(choices, k=min(len(choices), rng.choice((1, 1, 2)))))
+    opening.blank |= set(rng.sample(choices, k=min(len(choices), rng.choice((1, 1, 2)))))
 
 
 def _facts(rng: Random, **more: object) -> Cells:

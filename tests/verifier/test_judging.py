@@ -6,6 +6,7 @@ from tests.verifier import by_hand
 from tests.verifier.by_hand import Answer, hole
 from tests.verifier.cells import Cells
 from tests.verifier.fixed_openings import existing_item
+from tests.verifier.held import IN_LEAF, ON_FACE
 from tests.verifier.judging import judge, passed
 
 SOUND = {
@@ -58,6 +59,15 @@ def take(role):
 
 def beside(*item: object, **more: object):
     return lambda a: a.opening.items.append(existing_item(*item, **more))  # type: ignore[arg-type]
+
+
+def rods(device: str, x: float, ends: str):
+    """An exit device high up, its rods so far from the lock edge."""
+    return beside("Exit device", "Inside", 457.2, 1500.0, 800.0, 60.0, device=device, rod_x=x, rod_ends=ends)
+
+
+def pull_bolted_at(x: float, y: float):
+    return beside("Pull", "Key side", x, y + 87.3, 20.0, 200.0, bolts=12.7)
 
 
 def access(**more):
@@ -152,6 +162,14 @@ WRONG = (
         "unit-on-exit-device",
         all_of(lock(case_above=47.5), beside("Exit device", "Inside", 600.0, 990.0, 500.0, 60.0)),
     ),
+    # A rod of 3/8 in at 50 from 1500 down to the floor; the plate stands from 34.85 at 1002 to 1154.
+    ("mortise", "unit-on-rod", rods(ON_FACE, 50.0, "Up and down")),
+    # One in the leaf, in its middle at 22.2, 4.8 thick on each side: screws at 40.85, 17.5 deep, reach it.
+    ("mortise", "screw-in-item", all_of(rods(IN_LEAF, 40.85, "Up and down"), part("fastener", length=20.6))),
+    # Bolts of 5/16 in 12.7 from a pull's ends, beside a screw of 3.5 at 40.85, 1008, and a hole of 12.7 at 69.85, 1016.
+    ("mortise", "screw-in-item", pull_bolted_at(46.4, 1008.0)),
+    ("mortise", "lead-hole-cuts-item", pull_bolted_at(80.0, 1016.0)),
+    ("mortise", "screw-in-hole", start(48.75, 1008.0, 0.0)),
     ("mortise", "unit-on-lite", beside(*LITE, 160.0, 1100.0, 100.0, 100.0)),
     ("mortise", "unit-on-label", beside("Fire label", "Inside", 70.0, 1130.0, 20.0, 20.0)),
     ("mortise", "unit-on-item", beside("Thumb turn", "Inside", 69.85, 1130.0, 20.0, 20.0)),
@@ -166,7 +184,7 @@ WRONG = (
     ("mortise", "lock-weather", facts(exposure="Exterior")),
     # A pocket from 1079.5 to 1428.75, 44.45 deep.
     ("in_edge", "pocket-meets-lite", beside(*LITE, 90.0, 1300.0, 91.5, 200.0)),
-    ("in_edge", "pocket-meets-item", beside("Pull", "Key side", 48.0, 1200.0, 20.0, 200.0)),
+    ("in_edge", "pocket-meets-item", beside("Pull", "Key side", 48.0, 1200.0, 20.0, 200.0, bolts=12.7)),
     # By hand: 914.4 wide, the plate at 34.85: sqrt(879.55^2 + (49.45 + d)^2 - 49.45^2) - 879.55, d of 28 to 38.
     ("mortise", "unit-hits-stop-in-swing", all_of(facts(stop=33.5), lambda a: a.part("unit").update(depth=38.0))),
     # A handle 30 above the cylinder's middle, turned by 35 degrees: 24.6 less 9.5 are 15.0, under any head's 15.9.
@@ -264,6 +282,12 @@ KEPT = (
     ("bored", "rose-on-lite", beside(*LITE, 164.3, 965.2, 100.0, 300.0)),
     ("bored", "bore-in-lite", beside(*LITE, 146.9, 965.2, 100.0, 300.0)),
     ("mortise", "lead-hole-cuts-item", beside("Thumb turn", "Key side", 69.85, 1030.3, 5.0, 5.0)),
+    ("mortise", "unit-on-rod", rods(ON_FACE, 50.0, "Up only")),
+    ("mortise", "unit-on-rod", rods(ON_FACE, 30.0, "Up and down")),
+    ("mortise", "screw-in-item", all_of(rods(IN_LEAF, 40.85, "Up only"), part("fastener", length=20.6))),
+    ("mortise", "screw-in-item", pull_bolted_at(46.7, 1008.0)),
+    ("mortise", "lead-hole-cuts-item", pull_bolted_at(80.3, 1016.0)),
+    ("mortise", "screw-in-hole", start(49.1, 1008.0, 0.0)),
     ("mortise", "lead-hole-uncovered", move(0.0, 7.6)),
     ("mortise", "plate-off-leaf", move(-34.85, 0.0)),
     ("mortise", "plate-in-stop", facts(stop=34.8)),
@@ -274,7 +298,7 @@ KEPT = (
     ("mortise", "head-in-stop", facts(hand="LH", stop=49.3)),
     ("mortise", "head-in-stop", facts(hand="LHR", stop=49.5)),
     ("in_edge", "pocket-meets-lite", beside(*LITE, 90.0, 1300.0, 91.0, 200.0)),
-    ("in_edge", "pocket-meets-item", beside("Pull", "Key side", 49.0, 1200.0, 20.0, 200.0)),
+    ("in_edge", "pocket-meets-item", beside("Pull", "Key side", 49.0, 1200.0, 20.0, 200.0, bolts=12.7)),
     ("rim", "tail-bottoms", lock(case_width=14.3)),
     ("gate", "gate-bolt-short", lambda a: a.parts["VDM8"].update(length=77.4)),
     ("mortise", "case-deeper-than-stile", leaf(stile=108.0)),

@@ -25,7 +25,7 @@ from hwsched.render.blocks import (
     Section,
 )
 from hwsched.survey import INHERITED, ITEM, LEAF, OPENING, Entity
-from hwsched.survey.asked import OF_KINDS, READERS, asked_of, asked_of_lock, decides
+from hwsched.survey.asked import OF_KINDS, READERS, asked_of, asked_of_device, asked_of_lock, decides
 from hwsched.values import Catalogue, Item, Leaf, Opening, OpeningInput
 from hwsched.values.lock_points import is_lock, lock_items
 
@@ -268,7 +268,13 @@ def _besides(given: OpeningInput, item: Item, style: LengthStyle) -> str:
     return "; ".join(told)
 
 
-_LETTERED: Final[Mapping[str, str]] = {"cutout_height_mm": f"{LETTERS['cutout_height_mm']} cut-out"}
+_LETTERED: Final[Mapping[str, str]] = {
+    "cutout_height_mm": f"{LETTERS['cutout_height_mm']} cut-out",
+    "device_form": "its kind",
+    "rod_x_mm": f"{LETTERS['rod_x_mm']} rods",
+    "rod_ends": "up, down",
+    "bolt_inset_mm": f"{LETTERS['bolt_inset_mm']} fixings",
+}
 
 
 def _of_kinds(given: OpeningInput) -> str:
@@ -292,7 +298,9 @@ def _within(label: str) -> str:
 def _asked_besides(given: OpeningInput, item: Item) -> Iterator[str]:
     leaf = next(iter(given.leaves), None)
     for name, kinds in OF_KINDS.items():
-        if item.kind in kinds and asked_of(name, given.opening.form) and decides(name, given.opening, leaf):
+        if item.kind not in kinds or not asked_of_device(name, item.device_form):
+            continue
+        if asked_of(name, given.opening.form) and decides(name, given.opening, leaf):
             yield name
     if is_lock(item) and item.kind != "exit-device":
         yield "thumb_turn"

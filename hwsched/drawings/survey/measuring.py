@@ -111,6 +111,7 @@ SKETCHES: Final[Mapping[str, Drawing]] = {
 
 LETTERS: Final[Mapping[str, str]] = {
     "x_mm": "A", "y_mm": "B", "width_mm": "C", "height_mm": "D", "cutout_height_mm": "E",
+    "rod_x_mm": "F", "bolt_inset_mm": "G",
 }  # fmt: skip
 """By which letter `SURROUNDINGS` shows a size of an existing item."""
 
@@ -145,8 +146,27 @@ def _surroundings() -> Drawing:
         Line(((67.0, 20.0), (75.0, 20.0)), "dimension"),
         Text(58.0, 24.4, "strike, in the frame", "small"),
     )
-    return _sketch(*face, *jamb, bounds=(-3.0, 0.0, 85.0, 26.5))
+    rods = (
+        Line(((90.0, 23.2), (90.0, 3.0), (112.0, 3.0), (112.0, 23.2)), "thin"),
+        _box(91.5, 10.0, 111.0, 13.0, "thin", "metal"),
+        _box(96.5, 13.0, 97.5, 23.2, "thin", "metal"),
+        _box(96.5, 3.0, 97.5, 10.0, "thin", "metal"),
+        _lettered(_across(90.0, 97.0, 18.0), "F"),
+        Text(90.0, 24.4, "rods", "small"),
+    )
+    pull = (
+        _box(119.0, 4.0, 122.0, 22.0, "thin", "metal"),
+        *_mark(120.5, 7.0, 1.0),
+        *_mark(120.5, 19.0, 1.0),
+        _lettered(_up(19.0, 22.0, 126.0), "G"),
+        Line(((122.5, 22.0), (127.0, 22.0)), "dimension"),
+        Line(((121.5, 19.0), (127.0, 19.0)), "dimension"),
+        Text(117.0, 24.4, "fixings", "small"),
+    )
+    return _sketch(*face, *jamb, *rods, *pull, bounds=(-3.0, 0.0, 131.0, 26.5))
 
 
 SURROUNDINGS: Final = _surroundings()
-"""How existing items are measured: A from the lock edge, B above the floor, C wide, D high, E cut-out."""
+"""How existing items are measured: A from the lock edge, B above the floor, C wide, D high, E cut-out.
+
+F is where an exit device's rods run, G how far from its ends something is fixed."""

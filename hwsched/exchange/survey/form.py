@@ -20,7 +20,7 @@ from hwsched.exchange.survey.form_rows import Row, item_rows, opening_rows, spel
 from hwsched.exchange.survey.words import LOCK_FACTS
 from hwsched.quantities import BareUnit
 from hwsched.survey import ITEM, LEAF, OPENING
-from hwsched.survey.asked import ASKED, IDLE, OF_KINDS, asked_of, asked_of_lock, decides
+from hwsched.survey.asked import ASKED, IDLE, OF_KINDS, asked_of, asked_of_device, asked_of_lock, decides
 from hwsched.values import OpeningInput
 
 Group = tuple[str, tuple[Attribute, ...]]
@@ -157,12 +157,14 @@ def _write_sheet(
         unasked = quiet.get(str(row["Opening", "mark"]), ())
         kind = row.get(("Existing item", "kind"))
         lock = row.get(("Lock", "lock_form"))
+        device = row.get(("Existing item", "device_form"))
         for at, (key, attribute) in enumerate(zip(keys, attributes, strict=True), start=1):
             if (value := row.get(key)) is not None:
                 write_cell(sheet, number, at, spelled(attribute, value, bare_unit))
             elif (
                 attribute.name in unasked
                 or (key[0] == "Existing item" and kind not in OF_KINDS.get(attribute.name, (kind,)))
+                or (key[0] == "Existing item" and not asked_of_device(attribute.name, device))
                 or (key[0] == "Lock" and not asked_of_lock(attribute.name, lock))
             ):
                 sheet.cell(number, at).fill = _UNASKED

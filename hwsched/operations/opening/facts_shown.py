@@ -4,7 +4,7 @@ from typing import Any, Final
 
 from hwsched.attributes import Attribute
 from hwsched.survey import ITEM, Entity
-from hwsched.survey.asked import OF_KINDS, asked_of, asked_of_lock, decides
+from hwsched.survey.asked import OF_KINDS, asked_of, asked_of_device, asked_of_lock, decides
 from hwsched.values import Item, Leaf, Opening
 from hwsched.values.lock_points import is_lock
 
@@ -31,6 +31,8 @@ def item_facts(item: Item, opening: Opening) -> tuple[Attribute, ...]:
 
 def _of_item(name: str, item: Item, *, locks: bool) -> bool:
     kinds = OF_KINDS.get(name)
+    if not asked_of_device(name, item.device_form):
+        return getattr(item, name) is not None
     if kinds is not None:
         return item.kind in kinds or item.kind is None or getattr(item, name) is not None
     if locks and not asked_of_lock(name, item.lock_form):

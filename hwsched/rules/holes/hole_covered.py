@@ -20,7 +20,8 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     plate = Rect(place.x_mm, place.y_mm, place.x_mm + place.width_mm, place.y_mm + place.height_mm)
     margin = limits["margin_mm"]
     for hole in fit.holes:
-        if hole.face != place.face or hole.purpose not in ("cable", "channel") or hole.by_template:
+        # Of what the lock needs only a reader's hole comes out under the unit: its lead goes on through it.
+        if hole.face != place.face or hole.purpose not in ("cable", "channel", "function") or hole.by_template:
             continue
         # A channel begins at the bottom of its square hole, and leaves nothing on the face but that hole's slot.
         if hole.from_depth_mm > 0:

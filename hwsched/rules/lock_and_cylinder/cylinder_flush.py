@@ -5,8 +5,8 @@ from collections.abc import Iterable
 from hwsched.attributes.of_parts import CAM_OFFSET_MM, LENGTH_MM, THREAD_PITCH_MM
 from hwsched.rules.reading import lock_item, lock_leaf, lock_part
 from hwsched.rules.rounding import EQUAL_MM, by_rounding
-from hwsched.rules.rule import Limit, Limits, Rule, Verdict
-from hwsched.rules.threaded import heights_in, stack_allowance
+from hwsched.rules.rule import Limits, Rule, Verdict
+from hwsched.rules.threaded import LIMITS, heights_in, stack_allowance
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput
 
@@ -76,24 +76,5 @@ RULE = Rule(
     cure="Take another cylinder length, collar or rings.",
     judge=_judge,
     slot="lock",
-    limits=(
-        Limit(
-            "tolerance_mm",
-            25.4 / 32,
-            "How far the head may stand off its collar.",
-            "common practice, one thread pitch",
-            unit="mm",
-            low=0.0,
-            high=25.0,
-        ),
-        Limit(
-            "turns_beyond",
-            2.0,
-            "Turns that the cam may lie beyond the case's centre plane.",
-            "common practice",
-            unit="",
-            low=0.0,
-            high=20.0,
-        ),
-    ),
+    limits=LIMITS,
 )

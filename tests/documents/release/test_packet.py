@@ -342,7 +342,7 @@ def test_what_is_read_at_the_door_is_no_smaller_than_eleven_points(quay, of_mark
         assert min(sizes(tmp_path / "packet.pdf")) >= least
     drilled = " ".join(text for text, size in written(tmp_path / "packet.pdf") if size == 14.0)
     # Place, height, diameter, pilot and depth of the lead's hole; the pilot of a screw.
-    for number in ('2 3/4"', '2 1/2" above', '1/2"', '1/4"', '3/8"', '5/64"'):
+    for number in ('2 3/4"', '2 1/2" above', '49/64"', '3/8"', '5/64"'):
         assert number in drilled
 
 
@@ -375,10 +375,10 @@ SURVEYED = {
     # The same cells in millimetres: 69.85, 1016, 44.45.
     "METRIC": [(LEAD, "inside", '2 3/4"', "at its centre", '1/2"', '1/4"', '3/8"', "square"), SHORT_PILOTS],
     # Practice: hole 2 1/2 above the cylinder, square 3/8; then 3/8 in at 10 degrees to the face, down to the top of
-    # the case 1 3/4 above: (2 1/2 - 1 3/4) / cos 10 = 0.7616 = 49/64. The plate begins 1 9/16 above, its lower screws
-    # 6 mm higher, 1.24 mm above the case's top: less than half of a #6, so they end before the case.
+    # the case 1 3/4 above, with the same bit: (2 1/2 - 1 3/4) / cos 10 = 0.7616 = 49/64. The plate begins 1 9/16
+    # above, its lower screws 6 mm higher, 1.24 mm above the case's top: less than half of a #6, so they end before it.
     "CHANNEL": [
-        (LEAD, "inside", '2 3/4"', '2 1/2" above', '1/2"', '1/4"', '3/8"', "square"),
+        (LEAD, "inside", '2 3/4"', '2 1/2" above', '3/8"', "-", '3/8"', "square"),
         (
             CHANNEL, "inside", '2 3/4"', '2 1/2" above', '3/8"', "-", '49/64", begins 3/8" below the face',
             "80° down, 10° to the leaf's face",
@@ -390,7 +390,7 @@ SURVEYED = {
     # 120 mm are left for a slot of 81.4. The case, 3 1/2 high and 1 3/4 above, ends 1 3/4 below: (79.69 - 44.45) / cos
     # 10 = 35.78 = 1 13/32, this time upward. Its upper screws stand as near to the case as those of CHANNEL.
     "DOWN": [
-        (LEAD, "inside", '2 3/4"', '3 9/64" below', '1/2"', '1/4"', '3/8"', "square"),
+        (LEAD, "inside", '2 3/4"', '3 9/64" below', '3/8"', "-", '3/8"', "square"),
         (
             CHANNEL, "inside", '2 3/4"', '3 9/64" below', '3/8"', "-", '1 13/32", begins 3/8" below the face',
             "80° up, 10° to the leaf's face",

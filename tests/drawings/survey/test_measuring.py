@@ -51,5 +51,9 @@ def test_what_else_stands_there_is_measured_by_letters():
     middle = (min(xs) + max(xs)) / 2, (min(ys) + max(ys)) / 2
     assert (by_letter["A"].x0, by_letter["A"].x1) == (0.0, middle[0])
     assert by_letter["B"].y1 == middle[1]
+    # From the lock edge to the rods' middle, from a pull's end to its bolt.
+    rods = [shape.points for shape in SURROUNDINGS.shapes if getattr(shape, "fill", "") == "metal"][1:3]
+    assert {(min(x for x, _ in each) + max(x for x, _ in each)) / 2 for each in rods} == {by_letter["F"].x1}
+    assert by_letter["G"].y1 - by_letter["G"].y0 == 3.0
     assert (by_letter["C"].x0, by_letter["C"].x1) == (min(xs), max(xs))
     assert (by_letter["D"].y0, by_letter["D"].y1) == (min(ys), max(ys))

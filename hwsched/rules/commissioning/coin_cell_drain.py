@@ -14,8 +14,8 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         return
     supply_link = "the battery pack" if fit.power == "battery" else "the supply"
     yield Verdict(
-        f"Keep keys away until {supply_link} feeds the unit: its coin cell is there for clock and memory, and is spent soon "
-        "if it has to answer keys. Set the clock once the unit is fed.",
+        f"Keep keys away until {supply_link} feeds the unit: its coin cell is there for clock and memory, and is "
+        "spent soon if it has to answer keys. Set the clock once the unit is fed.",
         about=unit.number,
     )
 

@@ -1,4 +1,4 @@
-"""Rule: a threaded cylinder's head is flush with its collar, never below its rim, its cam on or just past the centre."""
+"""Rule: a threaded cylinder's head is level with its collar's rim or over it, its cam on or just past the centre."""
 
 from collections.abc import Iterable
 

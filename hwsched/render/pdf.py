@@ -62,6 +62,8 @@ Paper = Literal["letter", "a4", "a5"]
 rl_config.useA85 = 0
 
 
+_SPARE: Final = 6
+"""How close at most a section is set for what it could do without: closer, and drawings and steps suffer for it."""
 LANGUAGE: Final = "en"
 """Of all pages where nothing else is said: a screen reader reads them aloud by it."""
 
@@ -156,8 +158,9 @@ def lay_out(
     pages = Pages(canvas, document, style.PAPERS[paper], cancelled)
     total = len(document.sections)
     for done, section in enumerate(document.sections, start=1):
-        pages.begin_section(section, _closeness(document, section, pages.row_memory, style.PAPERS[paper]))
-        _set_blocks(pages, section.blocks)
+        close, blocks = _closeness(document, section, pages.row_memory, style.PAPERS[paper])
+        pages.begin_section(section, close)
+        _set_blocks(pages, blocks)
         pages.row_memory.clear()
         if progress is not None:
             progress(done, total)
@@ -167,33 +170,45 @@ def lay_out(
 
 def _closeness(
     document: Document, section: Section, memory: dict[object, tuple[Row, ...]], paper: tuple[float, float]
-) -> style.Type:
-    """Return how close a section is set: as loosely as its fewest sheets allow."""
+) -> tuple[style.Type, tuple[Block, ...]]:
+    """Return how close a section is set, as loosely as its fewest sheets allow, and what of it has room on them."""
     if not section.at_door:
-        return style.DENSE if section.dense else style.USUAL
+        return style.DENSE if section.dense else style.USUAL, section.blocks
 
-    def sheets(type_: style.Type) -> int:
+    def sheets(type_: style.Type, blocks: tuple[Block, ...]) -> int:
         trial = Pages(Nowhere(), replace(document, sections=(section,)), paper, None)
         trial.painter = Unpainted()
         trial.row_memory = memory
         trial.begin_section(section, type_)
-        _set_blocks(trial, section.blocks)
+        _set_blocks(trial, blocks)
         return trial.number
 
+    spare = [block for block in section.blocks if _is_spare(block)]
+    bare = tuple(block for block in section.blocks if not _is_spare(block))
     loose, close = 0, len(style.TIGHTER) - 1
-    most = sheets(style.TIGHTER[loose])
-    if most == 1:
-        return style.TIGHTER[loose]
-    least = sheets(style.TIGHTER[close])
+    most = sheets(style.TIGHTER[loose], bare)
+    least = most if most == 1 else sheets(style.TIGHTER[close], bare)
+    blocks = bare
+    for one in spare:
+        fuller = tuple(block for block in section.blocks if block is one or not _is_spare(block))
+        if sheets(style.TIGHTER[_SPARE], fuller) == least:
+            blocks, close = fuller, _SPARE
+            most = sheets(style.TIGHTER[loose], blocks)
+            break
     if least == most:
-        return style.TIGHTER[loose]
+        return style.TIGHTER[loose], blocks
     while close - loose > 1:
         middle = (loose + close) // 2
-        if sheets(style.TIGHTER[middle]) > least:
+        if sheets(style.TIGHTER[middle], blocks) > least:
             loose = middle
         else:
             close = middle
-    return style.TIGHTER[close]
+    return style.TIGHTER[close], blocks
+
+
+def _is_spare(block: Block) -> bool:
+    bare = _bare(block)
+    return isinstance(bare, Drawings) and bare.spare
 
 
 def _set_blocks(pages: Pages, blocks: tuple[Block, ...]) -> None:

@@ -110,8 +110,10 @@ def fit_row(
     if all(drawing.schematic for drawing in drawings):
         return Row(tuple(drawings), tuple(lower(drawing, 1.0, letters_mm, narrow) for drawing in drawings), 1.0)
     room = width_mm - gap_mm * (len(drawings) - 1)
-    wide = sum(d.bounds[2] - d.bounds[0] for d in drawings if d.to_scale)
-    tall = max((d.bounds[3] - d.bounds[1] for d in drawings if d.to_scale), default=0.0)
+    # Where none is to scale, the largest size that fits is looked for all the same.
+    sized = [drawing for drawing in drawings if drawing.to_scale] or drawings
+    wide = sum(d.bounds[2] - d.bounds[0] for d in sized)
+    tall = max(d.bounds[3] - d.bounds[1] for d in sized)
     around_wide = around_tall = 0.0
     for denominator in DENOMINATORS:
         # Bringing to paper costs: first the things themselves must fit, with what stood around them at the last try.

@@ -81,8 +81,10 @@ def set_paragraph(pages: Pages, block: Paragraph) -> None:
         # A last line that begins the next sheet is read there as if it belonged to what follows.
         pages.need(min(len(lines) * leading, pages.full * _WHOLE))
     while lines:
-        pages.need(leading)
+        # Where it has to be parted, two lines at least stand on either sheet: one alone is overlooked.
+        pages.need(min(len(lines), 2) * leading)
         count = max(1, int(pages.room / leading))
+        count -= 1 if len(lines) - count == 1 and count > 2 else 0
         part, lines = lines[:count], lines[count:]
         y = pages.y - size * pages.type.rise
         places = [(pages.left, y - number * leading, line) for number, line in enumerate(part)]

@@ -101,7 +101,7 @@ class Drawings:
     bars: Literal["", "in", "mm"] = ""
     """Unit of the scale bars that stand beside the scales; empty for none."""
     spare: bool = False
-    """Whether it is set at the door only where it costs no sheet; of several places the first that has room is taken."""
+    """Whether it is set at the door only where it costs no sheet: of several places in the first that has room."""
 
 
 @dataclass(frozen=True, slots=True)

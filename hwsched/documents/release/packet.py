@@ -36,7 +36,6 @@ from hwsched.work.plan import plan
 from hwsched.work.situation import Situation
 from hwsched.work.step import Plan
 
-
 _APART_MM: Final = 42.0
 """Room for what goes in, drawn apart."""
 
@@ -90,7 +89,11 @@ def _work(project: ProjectView, view: OpeningView) -> tuple[list[Block], list[Bl
     if fits:
         ending.append(Paragraph(words.ADVICE, "small"))
     ending += _findings(view)
-    ending += [*(replace(each) for each in apart if isinstance(each, Drawings)), Heading("Sign-off", 2), SignOff(("Installer", "Checked by", "For the owner"))]
+    ending += [
+        *(replace(each) for each in apart if isinstance(each, Drawings)),
+        Heading("Sign-off", 2),
+        SignOff(("Installer", "Checked by", "For the owner")),
+    ]
     return blocks, ending
 
 

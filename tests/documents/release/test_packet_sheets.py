@@ -9,7 +9,8 @@ from hwsched.render.pdf_pages import PdfPages
 
 BEGINS = re.compile(
     r"CAUTION |STOP|DO NOT INSTALL|Tools: |\d+ (Bench|Door|Hand|Inside|Key side|Lock edge|Wall|Hinge edge|Frame)\. |"
-    r"(Steps|Holes|Box contents|Test sheet|Power|Wiring|Sign-off|What the rules say|Drawn apart)\b|No\. |Qty |Lock point "
+    r"(Steps|Holes|Box contents|Test sheet|Power|Wiring|Sign-off|What the rules say|Drawn apart)\b|"
+    r"No\. |Qty |Lock point "
 )
 """Words with which something begins that is set on a packet."""
 AFTER_HEAD = re.compile(r"Page \d+ of \d+\r?\n")

@@ -37,7 +37,6 @@ from hwsched.render.blocks import (
 from hwsched.render.fonts import REGULAR, register
 from hwsched.render.pages import Pages, RenderCancelledError
 from hwsched.render.paint import Nowhere, Unpainted
-from hwsched.render.scale import Row
 from hwsched.render.tables import first_height, set_table
 from hwsched.render.typeset import (
     set_bullets,
@@ -158,10 +157,11 @@ def lay_out(
     pages = Pages(canvas, document, style.PAPERS[paper], cancelled)
     total = len(document.sections)
     for done, section in enumerate(document.sections, start=1):
-        close, blocks = _closeness(document, section, pages.row_memory, style.PAPERS[paper])
+        close, blocks = _closeness(document, section, pages, style.PAPERS[paper])
         pages.begin_section(section, close)
         _set_blocks(pages, blocks)
         pages.row_memory.clear()
+        pages.kept_views.clear()
         if progress is not None:
             progress(done, total)
     pages.finish()
@@ -169,7 +169,7 @@ def lay_out(
 
 
 def _closeness(
-    document: Document, section: Section, memory: dict[object, tuple[Row, ...]], paper: tuple[float, float]
+    document: Document, section: Section, pages: Pages, paper: tuple[float, float]
 ) -> tuple[style.Type, tuple[Block, ...]]:
     """Return how close a section is set, as loosely as its fewest sheets allow, and what of it has room on them."""
     if not section.at_door:
@@ -178,7 +178,7 @@ def _closeness(
     def sheets(type_: style.Type, blocks: tuple[Block, ...]) -> int:
         trial = Pages(Nowhere(), replace(document, sections=(section,)), paper, None)
         trial.painter = Unpainted()
-        trial.row_memory = memory
+        trial.row_memory, trial.kept_views = pages.row_memory, pages.kept_views
         trial.begin_section(section, type_)
         _set_blocks(trial, blocks)
         return trial.number

@@ -6,7 +6,7 @@ from hwsched.rules.across_leaf import THROUGH
 from hwsched.values import Hole
 from hwsched.work import cautions, tools
 from hwsched.work.situation import Situation
-from hwsched.work.step import StepKind, Tool
+from hwsched.work.step import StepKind, Tool, Where
 
 _SOLID = ("wood", "mineral-core", "composite")
 _STEEL = ("hollow-metal", "steel-gate")
@@ -80,7 +80,7 @@ def practice(s: Situation, holes: tuple[Hole, ...]) -> str:
     return f" {first} {wet}{end}. Deburr{'' if s.material == 'aluminium' else ' and touch up'}."
 
 
-def _marked_at(s: Situation) -> str:
+def _marked_at(s: Situation) -> Where:
     """Return where holes are marked: at the face where each is drilled."""
     if s.leaf is None:
         return "wall"

@@ -39,6 +39,7 @@ from hwsched.render.pages import Pages, RenderCancelledError
 from hwsched.render.paint import Nowhere, Unpainted
 from hwsched.render.tables import first_height, set_table
 from hwsched.render.typeset import (
+    facts_height,
     set_bullets,
     set_facts,
     set_heading,
@@ -268,4 +269,7 @@ def _keep(pages: Pages, following: Block | None) -> float:
         return ruled_height(following)
     if isinstance(following, SignOff):
         return sign_off_height(pages, following)
+    if isinstance(following, Facts) and not pages.type.door:
+        # What a heading is about is not read in two pieces.
+        return min(facts_height(pages, following), pages.full / 2)
     return 0.0 if following is None else 3 * pages.type.body * pages.type.leading

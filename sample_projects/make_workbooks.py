@@ -20,29 +20,29 @@ SOUTH = "Fennel Yard Trading"
 POWER = "Ropewalk Electric Stores"
 
 
-_LEAD = {"lead_diameter_mm": 2.5, "bend_radius_mm": 10.0}
-_OF_UNIT = {
-    "hole_above_existing_mm": 34.925, "plate_above_existing_mm": 19.05, "hole_from_cylinder_mm": 63.5,
-    "channel_entry_mm": 9.525, "channel_diameter_mm": 9.525, "channel_angle_deg": 10.0,
-}  # fmt: skip
-_OF_BORED = {"lead_hole_mm": 9.525, "lead_hole_up_deg": 45.0, "lead_hole_edge_deg": 15.0}
+_ROUND = {"lead_diameter_mm": 2.8, "bend_radius_mm": 9.0, "connector": "tern-4"}
+_FLAT = {"lead_diameter_mm": 3.4, "bend_radius_mm": 12.0, "connector": "gull-6"}
+_THIN = {"lead_diameter_mm": 2.0, "bend_radius_mm": 7.0, "connector": "wren-3"}
+"""Three leads of three makers: no two of their plugs go into one socket."""
 TEMPLATES = {
-    "surface-unit": _OF_UNIT, "edge-unit": {"bridge_hole_mm": 9.525}, "bored-lever-lock": _OF_BORED | _LEAD,
-    "gate-lock": {"back_hole_mm": 19.05} | _LEAD, "mortise-cylinder": _LEAD, "rim-cylinder": _LEAD,
-    "euro-cylinder": _LEAD, "cabinet-lock": _LEAD, "fixed-reader": _LEAD,
+    "ARC-UW": {"hole_above_existing_mm": 36.0, "plate_above_existing_mm": 20.0, "hole_from_cylinder_mm": 60.0,
+               "channel_entry_mm": 11.0, "channel_diameter_mm": 9.525, "channel_angle_deg": 12.0},
+    "ARC-UN": {"hole_above_existing_mm": 38.0, "plate_above_existing_mm": 16.0, "hole_from_cylinder_mm": 66.0,
+               "channel_entry_mm": 9.0, "channel_diameter_mm": 9.525, "channel_angle_deg": 11.0},
+    "ARC-UX": {"hole_above_existing_mm": 40.0, "plate_above_existing_mm": 24.0, "hole_from_cylinder_mm": 72.0,
+               "channel_entry_mm": 12.0, "channel_diameter_mm": 9.525, "channel_angle_deg": 14.0},
+    "ARC-UC": {"hole_above_existing_mm": 30.0, "plate_above_existing_mm": 16.0, "hole_from_cylinder_mm": 48.0,
+               "channel_entry_mm": 8.0, "channel_diameter_mm": 7.9375, "channel_angle_deg": 15.0},
+    "ARC-UE": {"bridge_hole_mm": 9.525},
 }  # fmt: skip
-"""What the templates say that come with the parts, by kind."""
+"""What the template says that comes with each unit."""
 
 
 def part(number, kind, description, price, supplier=NORTH, finish="", unit="EA", kit=(), **attributes):
     """Return one catalogue entry."""
-    attributes = TEMPLATES.get(kind, {}) | attributes
-    if kind == "surface-unit" and attributes["screws"]:
-        right, top = attributes["plate_width_mm"] - 6.0, attributes["plate_height_mm"] - 6.0
-        attributes["screw_places"] = f"6, 6; {right:g}, 6; 6, {top:g}; {right:g}, {top:g}"
     return Part(
         number=number, kind=kind, description=description, supplier=supplier, finish=finish, unit=unit,
-        list_price=price, currency="USD", attributes=attributes, kit=tuple(kit),
+        list_price=price, currency="USD", attributes=TEMPLATES.get(number, {}) | attributes, kit=tuple(kit),
     )  # fmt: skip
 
 
@@ -55,7 +55,7 @@ def cylinders():
             part(
                 f"ARC-M{sixteenths:02d}", "mortise-cylinder", f"Mortise cylinder, {_inches(sixteenths)} in, reader in the head",
                 price, finish="626", length_mm=length, cam_offset_mm=0.0, thread_pitch_mm=INCH / 32,
-                thread_diameter_mm=29.21, head_diameter_mm=33.0, cam_fixing="twin-2", lead_mm=228.6, connector="tern-4",
+                thread_diameter_mm=29.21, head_diameter_mm=34.0, cam_fixing="twin-2", lead_mm=240.0, **_ROUND,
                 exposure="interior", fire_listed=True,
             )
         )  # fmt: skip
@@ -64,7 +64,7 @@ def cylinders():
             part(
                 f"ARC-MX{sixteenths:02d}", "mortise-cylinder", f"Mortise cylinder, {_inches(sixteenths)} in, sealed head",
                 price, finish="630", length_mm=sixteenths / 16 * INCH, cam_offset_mm=0.0, thread_pitch_mm=INCH / 32,
-                thread_diameter_mm=29.21, head_diameter_mm=33.0, cam_fixing="twin-2", lead_mm=228.6, connector="tern-4",
+                thread_diameter_mm=29.21, head_diameter_mm=35.0, cam_fixing="twin-2", lead_mm=265.0, **_ROUND,
                 exposure="exterior", fire_listed=True,
             )
         )  # fmt: skip
@@ -74,7 +74,7 @@ def cylinders():
                 f"ARC-R{round(tail)}{'F' if form == 'flat-tail' else 'C'}", "rim-cylinder",
                 f"Rim cylinder, {'flat' if form == 'flat-tail' else 'cross'} tailpiece {_inches(round(tail / INCH * 16))} in",
                 price, finish="626", body_length_mm=25.4, tail_form=form, tail_length_mm=tail, tail_step_mm=3.175,
-                body_diameter_mm=29.0, head_diameter_mm=33.0, lead_mm=228.6, connector="tern-4", exposure="interior",
+                body_diameter_mm=29.0, head_diameter_mm=34.0, lead_mm=216.0, **_ROUND, exposure="interior",
                 fire_listed=True,
             )
         )  # fmt: skip
@@ -97,18 +97,18 @@ def cylinders():
                 f"ARC-E{key}{inside}", "euro-cylinder",
                 f"Euro-profile {'half ' if half else ''}cylinder {key}/{inside}, reader on the key side", 158 + key + inside / 2,
                 supplier=SOUTH, finish="nickel", key_half_mm=float(key), inside_half_mm=float(inside), cam_form="euro",
-                lead_mm=250.0, connector="tern-4", thumb_turn=not half, exposure="interior", fire_listed=True,
+                lead_mm=190.0, lead_diameter_mm=3.4, bend_radius_mm=12.0, connector="tern-4", thumb_turn=not half, exposure="interior", fire_listed=True,
             )
         )  # fmt: skip
     parts += [
-        part("ARC-C22", "cabinet-lock", "Cabinet bolt with reader, panels to 7/8 in", 96, finish="626", thread_diameter_mm=19.05,
-             grip_low_mm=12.7, grip_mm=22.225, bolt_throw_mm=15.0, lead_mm=200.0, connector="tern-4"),
-        part("ARC-C32", "cabinet-lock", "Cabinet bolt with reader, panels to 1-1/4 in", 99, finish="626", thread_diameter_mm=19.05,
-             grip_low_mm=19.05, grip_mm=31.75, bolt_throw_mm=15.0, lead_mm=200.0, connector="tern-4"),
+        part("ARC-C22", "cabinet-lock", "Cabinet bolt with reader, panels of 13 to 22 mm", 96, finish="626", thread_diameter_mm=20.0,
+             grip_low_mm=13.0, grip_mm=22.0, bolt_throw_mm=13.0, lead_mm=160.0, **_THIN),
+        part("ARC-C32", "cabinet-lock", "Cabinet bolt with reader, panels of 20 to 32 mm", 99, finish="626", thread_diameter_mm=20.0,
+             grip_low_mm=20.0, grip_mm=32.0, bolt_throw_mm=13.0, lead_mm=180.0, **_THIN),
         part("ARC-F28", "fixed-reader", "Fixed reader without rotation, 1-1/8 in hole", 88, finish="630", hole_mm=28.575,
-             depth_mm=32.0, face_width_mm=44.0, face_height_mm=44.0, lead_mm=600.0, connector="tern-4", exposure="exterior"),
-        part("ARC-F28L", "fixed-reader", "Fixed reader, long lead", 97, finish="630", hole_mm=28.575, depth_mm=32.0,
-             face_width_mm=44.0, face_height_mm=44.0, lead_mm=1500.0, connector="tern-4", exposure="exterior"),
+             depth_mm=36.0, face_width_mm=48.0, face_height_mm=48.0, lead_mm=550.0, **_ROUND, exposure="exterior"),
+        part("ARC-F28L", "fixed-reader", "Fixed reader, long lead", 97, finish="630", hole_mm=28.575, depth_mm=36.0,
+             face_width_mm=48.0, face_height_mm=48.0, lead_mm=1400.0, **_ROUND, exposure="exterior"),
     ]  # fmt: skip
     for backset, function, price in (
         (69.85, "office", 312),
@@ -122,16 +122,19 @@ def cylinders():
             part(
                 f"ARC-B{'70' if backset > 65 else '60'}{function[0].upper()}", "bored-lever-lock",
                 f"Electronic bored lever lock, {function}, backset {_inches(round(backset / INCH * 16))} in", price, finish="626",
-                backset_mm=backset, cross_bore_mm=53.975, edge_bore_mm=25.4, leaf_low_mm=34.925, leaf_high_mm=50.8,
-                latch_length_mm=backset + 8, bolt_hole_mm=7.9375, function=function, trim_diameter_mm=89.0, lead_mm=228.6,
-                connector="tern-4", exposure="interior", fire_listed=True,
+                backset_mm=backset, cross_bore_mm=53.975, edge_bore_mm=25.4, leaf_low_mm=34.0, leaf_high_mm=52.0,
+                latch_length_mm=backset + 6, bolt_hole_mm=7.9375, function=function, trim_diameter_mm=84.0, lead_mm=232.0,
+                lead_hole_mm=9.525, lead_hole_up_deg=45.0, lead_hole_edge_deg=14.0, **_ROUND,
+                exposure="interior", fire_listed=True,
             )
         )  # fmt: skip
     parts += [
         part("ARC-G1", "gate-lock", "Electronic gate lock, bolt-on", 342, supplier=SOUTH, finish="galvanised", mounting="bolt-on",
-             throw_mm=22.0, case_width_mm=95.0, case_height_mm=160.0, case_depth_mm=32.0, lead_mm=300.0, connector="tern-4", exposure="exterior"),
+             throw_mm=24.0, case_width_mm=92.0, case_height_mm=150.0, case_depth_mm=30.0, lead_mm=320.0, back_hole_mm=20.0, **_FLAT,
+             exposure="exterior"),
         part("ARC-G2", "gate-lock", "Electronic gate lock, weld-on box", 351, supplier=SOUTH, finish="raw steel", mounting="weld-on",
-             throw_mm=22.0, case_width_mm=95.0, case_height_mm=160.0, case_depth_mm=32.0, lead_mm=300.0, connector="tern-4", exposure="exterior"),
+             throw_mm=20.0, case_width_mm=98.0, case_height_mm=168.0, case_depth_mm=36.0, lead_mm=360.0, back_hole_mm=22.0, **_FLAT,
+             exposure="exterior"),
     ]  # fmt: skip
     return parts
 
@@ -149,59 +152,75 @@ def stack_parts():
     for thirty_seconds in (4, 6, 8, 10, 12):
         parts.append(
             part(f"ARC-L{thirty_seconds:02d}", "collar", f"Collar, {_inches(thirty_seconds / 2)} in", 5.5, finish="626",
-                 height_mm=thirty_seconds / 32 * INCH, inner_diameter_mm=29.5, outer_diameter_mm=41.0)
+                 height_mm=thirty_seconds / 32 * INCH, inner_diameter_mm=29.6, outer_diameter_mm=40.0)
         )  # fmt: skip
     for thirty_seconds in (1, 2, 4):
         parts.append(
             part(f"ARC-N{thirty_seconds}", "ring", f"Blocking ring, {_inches(thirty_seconds / 2)} in", 1.9, finish="626",
-                 height_mm=thirty_seconds / 32 * INCH, inner_diameter_mm=29.5)
+                 height_mm=thirty_seconds / 32 * INCH, inner_diameter_mm=29.6)
         )  # fmt: skip
     return parts
 
 
 def units():
     """Return control units, what covers them and what connects to them."""
-    battery = {"standing_ua": 45.0, "operation_ma": 120.0, "operation_s": 3.0, "pack_low_v": 5.4, "pack_high_v": 12.0}
-    supply_link = {
-        "supply_low_v": 9.0,
-        "supply_high_v": 14.0,
-        "supply_a": 0.35,
-        "supply_inrush_a": 0.35,
-        "draws": "current",
-        "terminal_plus": "+12 V",
-        "terminal_minus": "0 V",
-    }
     return [
-        part("ARC-UW", "surface-unit", "Control unit, wide surface housing", 265, kit=[("ARC-HW", 1)], housing="wide",
-             plate_width_mm=76.0, plate_height_mm=152.0, depth_mm=32.0, window_x0_mm=12.0, window_y0_mm=14.0,
-             window_x1_mm=64.0, window_y1_mm=70.0, connector_x_mm=38.0, connector_y_mm=92.0, mates_with="tern-4",
-             slack_mm=60.0, cell="AA-L", cells=6, coin_cell="C32", screw_size="#6", screws=4, exposure="interior",
-             temperature_low_c=-10.0, fire_listed=True, glass_mount=False, **battery, **supply_link),
-        part("ARC-UN", "surface-unit", "Control unit, narrow surface housing", 279, kit=[("ARC-HN", 1)], housing="narrow",
-             plate_width_mm=40.0, plate_height_mm=232.0, depth_mm=30.0, window_x0_mm=10.0, window_y0_mm=12.0,
-             window_x1_mm=30.0, window_y1_mm=60.0, connector_x_mm=20.0, connector_y_mm=80.0, mates_with="tern-4",
-             slack_mm=50.0, cell="AA-F", cells=6, coin_cell="C32", screw_size="#6", screws=4, exposure="interior",
-             temperature_low_c=-30.0, fire_listed=True, glass_mount=False, **battery, **supply_link),
-        part("ARC-UX", "surface-unit", "Control unit, sealed wide housing", 318, kit=[("ARC-HW", 1)], housing="wide",
-             plate_width_mm=84.0, plate_height_mm=164.0, depth_mm=38.0, window_x0_mm=14.0, window_y0_mm=16.0,
-             window_x1_mm=70.0, window_y1_mm=74.0, connector_x_mm=42.0, connector_y_mm=96.0, mates_with="tern-4",
-             slack_mm=60.0, cell="AA-F", cells=6, coin_cell="C32", screw_size="#8", screws=4, exposure="exterior",
-             temperature_low_c=-30.0, fire_listed=False, glass_mount=False, **battery, **supply_link),
-        part("ARC-UG", "surface-unit", "Control unit for glass, bonded pad", 298, housing="wide", plate_width_mm=80.0,
-             plate_height_mm=156.0, depth_mm=34.0, window_x0_mm=0.0, window_y0_mm=0.0, window_x1_mm=80.0, window_y1_mm=24.0,
-             connector_x_mm=40.0, connector_y_mm=24.0, mates_with="tern-4", slack_mm=40.0, cell="AA-L", cells=6,
-             coin_cell="C32", screw_size="", screws=0, exposure="interior", temperature_low_c=0.0, fire_listed=False,
-             glass_mount=True, **battery, **supply_link),
-        part("ARC-UE", "edge-unit", "Control unit for the leaf's edge", 334, pocket_length_mm=349.25, pocket_depth_mm=44.45,
-             pocket_width_mm=17.4625, connector_y_mm=20.0, mates_with="tern-4", service_mm=30.0, cell="AA-F", cells=6,
-             coin_cell="C32", screw_size="#8", screws=2, temperature_low_c=-30.0, fire_listed=False, **battery, **supply_link),
-        part("ARC-XT150", "lead-extension", "Lead extension, 6 in", 11.5, length_mm=152.4, connector="tern-4", mates_with="tern-4"),
-        part("ARC-XT300", "lead-extension", "Lead extension, 12 in", 13.0, length_mm=304.8, connector="tern-4", mates_with="tern-4"),
-        part("ARC-GW", "mounting", "Gasket for the wide housing", 3.8, form="gasket", for_part="ARC-UX", plate_width_mm=84.0, plate_height_mm=164.0, thickness_mm=2.0),
-        part("ARC-PW", "mounting", "Cover plate over old trim, wide", 14.0, form="mounting-plate", for_part="ARC-UW", plate_width_mm=90.0, plate_height_mm=200.0, thickness_mm=1.5),
-        part("ARC-PC", "mounting", "Cover for the narrow housing", 9.0, form="cover", for_part="ARC-UN", plate_width_mm=40.0, plate_height_mm=232.0, thickness_mm=1.2),
-        part("ARC-HW", "consumable", "Screw bag of the wide housing", 2.0, form="other"),
-        part("ARC-HN", "consumable", "Screw bag of the narrow housing", 2.0, form="other"),
+        part("ARC-UW", "surface-unit", "Control unit, broad housing", 265, kit=[("ARC-HW", 1)], housing="wide",
+             plate_width_mm=80.0, plate_height_mm=146.0, depth_mm=31.0, window_x0_mm=14.0, window_y0_mm=14.0,
+             window_x1_mm=66.0, window_y1_mm=70.0, connector_x_mm=40.0, connector_y_mm=94.0, mates_with="tern-4",
+             slack_mm=55.0, cell="AA-L", cells=4, pack_low_v=3.6, pack_high_v=6.8, coin_cell="C32",
+             standing_ua=48.0, operation_ma=118.0, operation_s=3.05, screw_size="#6", screws=4,
+             screw_places="7, 9; 73, 9; 7, 137; 73, 137", exposure="interior", temperature_low_c=-10.0, fire_listed=True,
+             glass_mount=False, supply_low_v=10.0, supply_high_v=15.0, supply_a=0.32, supply_inrush_a=0.32, draws="current", terminal_plus="+12 V",
+             terminal_minus="0 V", signal_opens="Green ring, two rising notes", signal_refuses="Amber ring, one low note",
+             signal_weak="Amber ring three times, then what it tells otherwise"),
+        part("ARC-UN", "surface-unit", "Control unit, slim housing", 279, kit=[("ARC-HN", 1)], housing="narrow",
+             plate_width_mm=38.0, plate_height_mm=218.0, depth_mm=28.0, window_x0_mm=9.0, window_y0_mm=12.0,
+             window_x1_mm=29.0, window_y1_mm=58.0, connector_x_mm=19.0, connector_y_mm=84.0, mates_with="tern-4",
+             slack_mm=45.0, cell="LM-18", cells=2, pack_low_v=4.0, pack_high_v=6.8, standing_ua=30.0, operation_ma=90.0,
+             operation_s=2.4, screw_size="#8", screws=3, screw_places="7, 11.5; 31, 11.5; 19, 209", exposure="interior",
+             temperature_low_c=-25.0, fire_listed=True, glass_mount=False, supply_low_v=10.0, supply_high_v=26.0,
+             supply_a=0.24, supply_inrush_a=0.24, draws="current", terminal_plus="L+", terminal_minus="L-", signal_opens="White bar runs upward, a click",
+             signal_refuses="Red bar stands, two clicks", signal_weak="White bar runs upward by half"),
+        part("ARC-UX", "surface-unit", "Control unit, sealed housing", 318, supplier=SOUTH, kit=[("FEN-HX", 1)],
+             housing="wide", plate_width_mm=88.0, plate_height_mm=158.0, depth_mm=40.0, window_x0_mm=16.0,
+             window_y0_mm=15.0, window_x1_mm=72.0, window_y1_mm=66.0, connector_x_mm=44.0, connector_y_mm=98.0,
+             mates_with="gull-6", slack_mm=70.0, cell="AA-F", cells=8, pack_low_v=7.2, pack_high_v=15.0, coin_cell="C50",
+             standing_ua=60.0, operation_ma=82.0, operation_s=3.4, screw_size="#8", screws=6,
+             screw_places="8, 8; 80, 8; 8, 79; 80, 79; 8, 150; 80, 150", exposure="exterior", temperature_low_c=-35.0,
+             fire_listed=False, glass_mount=False, supply_low_v=9.0, supply_high_v=28.0, supply_a=0.3, supply_inrush_a=0.3, draws="current",
+             terminal_plus="P", terminal_minus="M", signal_opens="Blue lamp, one long note",
+             signal_refuses="Blue lamp off, three short notes", signal_weak="One short note every minute"),
+        part("ARC-UG", "surface-unit", "Control unit for glass, bonded pad", 298, housing="wide", plate_width_mm=86.0,
+             plate_height_mm=150.0, depth_mm=38.0, window_x0_mm=0.0, window_y0_mm=0.0, window_x1_mm=86.0, window_y1_mm=20.0,
+             connector_x_mm=43.0, connector_y_mm=20.0, mates_with="tern-4", slack_mm=35.0, cell="BC-L", cells=3,
+             pack_low_v=2.7, pack_high_v=5.2, standing_ua=55.0, operation_ma=150.0, operation_s=3.0, screw_size="",
+             screws=0, exposure="interior", temperature_low_c=0.0, fire_listed=False, glass_mount=True,
+             supply_low_v=10.0, supply_high_v=15.0, supply_a=0.36, supply_inrush_a=0.36, draws="current", terminal_plus="+12 V", terminal_minus="0 V",
+             signal_opens="Whole rim green, no tone", signal_refuses="Whole rim red, no tone",
+             signal_weak="Rim yellow for five seconds"),
+        part("ARC-UE", "edge-unit", "Control unit for the leaf's edge", 334, pocket_length_mm=322.0, pocket_depth_mm=41.0,
+             pocket_width_mm=18.0, connector_y_mm=24.0, mates_with="tern-4", service_mm=25.0, cell="AA-F", cells=4,
+             pack_low_v=3.6, pack_high_v=7.6, standing_ua=40.0, operation_ma=115.0, operation_s=2.8, screw_size="#8",
+             screws=2, temperature_low_c=-30.0, fire_listed=False, supply_low_v=10.0, supply_high_v=15.0, supply_a=0.3, supply_inrush_a=0.3, draws="current",
+             terminal_plus="+12 V", terminal_minus="0 V", signal_opens="No light, one rising call",
+             signal_refuses="No light, one falling call", signal_weak="Rising call twice"),
+        part("ARC-UC", "surface-unit", "Control unit, small box for cabinets", 172, supplier=SOUTH, kit=[("FEN-HC", 1)],
+             housing="small", plate_width_mm=58.0, plate_height_mm=104.0, depth_mm=24.0, window_x0_mm=0.0, window_y0_mm=0.0,
+             window_x1_mm=58.0, window_y1_mm=40.0, connector_x_mm=29.0, connector_y_mm=52.0, mates_with="wren-3",
+             slack_mm=40.0, cell="AAA-L", cells=3, pack_low_v=2.7, pack_high_v=5.2, standing_ua=20.0, operation_ma=85.0,
+             operation_s=1.8, screw_size="#6", screws=2, screw_places="29, 6; 29, 98", exposure="interior",
+             temperature_low_c=0.0, fire_listed=False, glass_mount=False, signal_opens="Green point, no tone",
+             signal_refuses="Red point, one buzz", signal_weak="Green and red together"),
+        part("ARC-XT150", "lead-extension", "Lead extension, 160 mm", 11.5, length_mm=160.0, connector="tern-4", mates_with="tern-4"),
+        part("ARC-XT300", "lead-extension", "Lead extension, 320 mm", 13.0, length_mm=320.0, connector="tern-4", mates_with="tern-4"),
+        part("ARC-GW", "mounting", "Gasket for the sealed housing", 3.8, supplier=SOUTH, form="gasket", for_part="ARC-UX", plate_width_mm=88.0, plate_height_mm=158.0, thickness_mm=1.6),
+        part("ARC-PW", "mounting", "Cover plate over old trim, broad", 14.0, form="mounting-plate", for_part="ARC-UW", plate_width_mm=94.0, plate_height_mm=192.0, thickness_mm=1.5),
+        part("ARC-PC", "mounting", "Cover for the slim housing", 9.0, form="cover", for_part="ARC-UN", plate_width_mm=38.0, plate_height_mm=218.0, thickness_mm=1.2),
+        part("ARC-HW", "consumable", "Screw bag of the broad housing", 2.0, form="other"),
+        part("ARC-HN", "consumable", "Screw bag of the slim housing", 2.0, form="other"),
+        part("FEN-HX", "consumable", "Screw bag of the sealed housing", 2.4, supplier=SOUTH, form="other"),
+        part("FEN-HC", "consumable", "Screw bag of the small box", 1.1, supplier=SOUTH, form="other"),
     ]  # fmt: skip
 
 
@@ -210,7 +229,11 @@ def power():
     return [
         part("ROP-AAL", "primary-battery", "AA alkaline cell", 0.9, supplier=POWER, designation="AA-L", voltage_v=1.5, capacity_mah=2200.0, usable_share=0.8, self_discharge_share=0.03, chemistry="alkaline", end_v=0.9, temperature_low_c=-20.0),
         part("ROP-AAF", "primary-battery", "AA lithium iron disulfide cell", 2.6, supplier=POWER, designation="AA-F", voltage_v=1.5, capacity_mah=3000.0, usable_share=0.85, self_discharge_share=0.015, chemistry="lithium-iron-disulfide", end_v=0.9, temperature_low_c=-35.0),
+        part("ROP-AAAL", "primary-battery", "AAA alkaline cell", 0.7, supplier=POWER, designation="AAA-L", voltage_v=1.5, capacity_mah=1000.0, usable_share=0.8, self_discharge_share=0.03, chemistry="alkaline", end_v=0.9, temperature_low_c=-20.0),
+        part("ROP-BCL", "primary-battery", "C alkaline cell", 1.9, supplier=POWER, designation="BC-L", voltage_v=1.5, capacity_mah=7000.0, usable_share=0.8, self_discharge_share=0.03, chemistry="alkaline", end_v=0.9, temperature_low_c=-20.0),
+        part("ROP-LM18", "primary-battery", "18 mm lithium manganese dioxide cell", 3.1, supplier=POWER, designation="LM-18", voltage_v=3.0, capacity_mah=2000.0, usable_share=0.85, self_discharge_share=0.015, chemistry="lithium-manganese-dioxide", end_v=2.0, temperature_low_c=-30.0, cold_c=-20.0, cold_share=0.7),
         part("ROP-C32", "coin-cell", "Coin backup cell, 20 mm", 1.2, supplier=POWER, designation="C32", voltage_v=3.0, capacity_mah=220.0),
+        part("ROP-C50", "coin-cell", "Coin backup cell, 24 mm", 1.8, supplier=POWER, designation="C50", voltage_v=3.0, capacity_mah=540.0),
         part("ROP-S12A", "power-supply", "Supply 12 V DC regulated, 2.5 A, Class 2", 84, supplier=POWER, output_v=12.0, output_a=2.5, tolerance_share=0.05, class_2=True, regulated=True, current="dc", terminal_plus="V+", terminal_minus="V-", standby_v=12.0, input="mains", cabinet="bare"),
         part("ROP-S12B", "power-supply", "Supply 12 V DC regulated, 5 A, Class 2", 119, supplier=POWER, output_v=12.0, output_a=5.0, tolerance_share=0.05, class_2=True, regulated=True, current="dc", terminal_plus="V+", terminal_minus="V-", standby_v=12.0, input="mains", cabinet="bare"),
         part("ROP-S24A", "power-supply", "Supply 24 V DC regulated, 4 A, Class 2", 126, supplier=POWER, output_v=24.0, output_a=4.0, tolerance_share=0.05, class_2=True, regulated=True, current="dc", terminal_plus="V+", terminal_minus="V-", standby_v=24.0, input="mains", cabinet="bare"),
@@ -249,6 +272,7 @@ def sundries():
         ("FEN-W6T", "wood-screw", "#6", 9.525, "wood", "Wood screw #6 × 3/8 in"),
         ("FEN-W8", "wood-screw", "#8", 31.75, "wood", "Wood screw #8 × 1-1/4 in"),
         ("FEN-W8T", "wood-screw", "#8", 9.525, "wood", "Wood screw #8 × 3/8 in"),
+        ("FEN-W8MT", "wood-screw", "#8", 9.525, "mineral-core", "Wood screw #8 × 3/8 in for mineral core"),
         ("FEN-W6MT", "wood-screw", "#6", 9.525, "mineral-core", "Wood screw #6 × 3/8 in for mineral core"),
         ("FEN-S6T", "sheet-metal-screw", "#6", 9.525, "hollow-metal", "Sheet-metal screw #6 × 3/8 in"),
         ("FEN-S8T", "sheet-metal-screw", "#8", 9.525, "hollow-metal", "Sheet-metal screw #8 × 3/8 in"),
@@ -289,6 +313,7 @@ def sundries():
         ("FEN-J2", "drilling-jig", 53.975, None, "Jig for cross bore and edge bore", 118.0),
         ("FEN-T14", "twist-drill", 6.35, None, "Twist drill 1/4 in", 4.0),
         ("FEN-T764", "twist-drill", 2.778125, None, "Twist drill 7/64 in", 2.4),
+        ("FEN-N29", "twist-drill", 3.4544, None, "Twist drill No. 29", 2.1),
         ("FEN-T116", "twist-drill", 1.5875, None, "Twist drill 1/16 in", 2.0),
         ("FEN-T38", "twist-drill", 9.525, None, "Twist drill 3/8 in, 12 in long", 11.0),
         ("FEN-I38", "installer-bit", 9.525, None, "Installer bit 3/8 in, 54 in long", 34.0),
@@ -312,6 +337,7 @@ def sundries():
         part("FEN-SL38", "consumable", "Sleeve for the lead, 3/8 in", 0.8, supplier=SOUTH, form="sleeve", hole_mm=9.525),
         part("FEN-SL34", "consumable", "Sleeve for the lead, 3/4 in", 0.9, supplier=SOUTH, form="sleeve", hole_mm=19.05),
         part("FEN-GR", "consumable", "Grommet for sheet metal, 1/2 in", 0.4, supplier=SOUTH, form="grommet", hole_mm=12.7),
+        part("FEN-GR20", "consumable", "Grommet for sheet metal, 20 mm", 0.5, supplier=SOUTH, form="grommet", hole_mm=20.0),
         part("FEN-GR34", "consumable", "Grommet for sheet metal, 3/4 in", 0.5, supplier=SOUTH, form="grommet", hole_mm=19.05),
         part("FEN-SE", "consumable", "Weather sealant, cartridge", 8.5, supplier=SOUTH, form="sealant", exposure="exterior"),
         part("FEN-TL", "consumable", "Thread lock, 10 ml", 6.2, supplier=SOUTH, form="thread-lock"),

@@ -19,6 +19,7 @@ SURFACE_UNIT = PartKind(
             choices=(
                 Choice("wide", "Wide"),
                 Choice("narrow", "Narrow"),
+                Choice("small", "Small"),
             ),
             required=True,
         ),

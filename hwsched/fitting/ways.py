@@ -189,10 +189,11 @@ def run_points(
     if way.kind == "square":
         return [start, (x, y, 0.0)]
     if way.kind == "hollow":
-        if at.lead_z == 0.0:
+        part = lock_part(given, fit)
+        if part is not None and part.kind == "gate-lock":
             middle = (leaf.thickness_mm or 0.0) / 2
             return [start, (at.x, at.y, middle), (x, y, middle), (x, y, 0.0)]
-        return _round_case(given, lock_part(given, fit), leaf, at, hole)
+        return _round_case(given, part, leaf, at, hole)
     if way.kind == "surface":
         edge = _nearest(way.hole, at)
         return [start, (edge[0], edge[1], at.lead_z), (edge[0], edge[1], 0.0), (x, y, 0.0)]
@@ -275,6 +276,8 @@ def _hollow_holes(given: OpeningInput, fit: Fit, leaf: Leaf, at: Cavity, access:
     behind = replace(
         access,
         name="hole for the lead behind the lock's case",
+        # The case is bolted onto the key side: there the lead goes into the tube.
+        face="key",
         x_mm=at.x,
         y_mm=at.y,
         diameter_mm=template_mm(part, "gate-back-hole"),

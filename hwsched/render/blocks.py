@@ -100,6 +100,8 @@ class Drawings:
     """So many of the first ones have one scale all the same, such as both faces beside a detail."""
     bars: Literal["", "in", "mm"] = ""
     """Unit of the scale bars that stand beside the scales; empty for none."""
+    spare: bool = False
+    """Whether it is set at the door only where it costs no sheet: of several places in the first that has room."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -14,7 +14,7 @@ from hwsched.render.fonts import font_name, width_per_size
 from hwsched.render.paint import Painter
 from hwsched.render.pictures import paint_picture, size_within
 from hwsched.render.qr import QR_PT, paint_qr
-from hwsched.render.scale import Row
+from hwsched.render.scale import Kept, Row
 from hwsched.render.wrap import printable, wrap
 
 _TOTAL: Final = "total-pages"
@@ -58,6 +58,8 @@ class Pages:
         """Sizes of the section that is set."""
         self.row_memory: dict[object, tuple[Row, ...]] = {}
         """Views that were brought to paper, by what decided it."""
+        self.kept_views: Kept = {}
+        """Each of them at the scales that were tried."""
         self.marked: Marked | None = None
         """What of the block that is set is otherwise since."""
         self._lettered = (0, 0, 0)

@@ -37,9 +37,9 @@ from hwsched.render.blocks import (
 from hwsched.render.fonts import REGULAR, register
 from hwsched.render.pages import Pages, RenderCancelledError
 from hwsched.render.paint import Nowhere, Unpainted
-from hwsched.render.scale import Row
 from hwsched.render.tables import first_height, set_table
 from hwsched.render.typeset import (
+    facts_height,
     set_bullets,
     set_facts,
     set_heading,
@@ -62,6 +62,8 @@ Paper = Literal["letter", "a4", "a5"]
 rl_config.useA85 = 0
 
 
+_SPARE: Final = 6
+"""How close at most a section is set for what it could do without: closer, and drawings and steps suffer for it."""
 LANGUAGE: Final = "en"
 """Of all pages where nothing else is said: a screen reader reads them aloud by it."""
 
@@ -156,9 +158,11 @@ def lay_out(
     pages = Pages(canvas, document, style.PAPERS[paper], cancelled)
     total = len(document.sections)
     for done, section in enumerate(document.sections, start=1):
-        pages.begin_section(section, _closeness(document, section, pages.row_memory, style.PAPERS[paper]))
-        _set_blocks(pages, section.blocks)
+        close, blocks = _closeness(document, section, pages, style.PAPERS[paper])
+        pages.begin_section(section, close)
+        _set_blocks(pages, blocks)
         pages.row_memory.clear()
+        pages.kept_views.clear()
         if progress is not None:
             progress(done, total)
     pages.finish()
@@ -166,34 +170,46 @@ def lay_out(
 
 
 def _closeness(
-    document: Document, section: Section, memory: dict[object, tuple[Row, ...]], paper: tuple[float, float]
-) -> style.Type:
-    """Return how close a section is set: as loosely as its fewest sheets allow."""
+    document: Document, section: Section, pages: Pages, paper: tuple[float, float]
+) -> tuple[style.Type, tuple[Block, ...]]:
+    """Return how close a section is set, as loosely as its fewest sheets allow, and what of it has room on them."""
     if not section.at_door:
-        return style.DENSE if section.dense else style.USUAL
+        return style.DENSE if section.dense else style.USUAL, section.blocks
 
-    def sheets(type_: style.Type) -> int:
+    def sheets(type_: style.Type, blocks: tuple[Block, ...]) -> int:
         trial = Pages(Nowhere(), replace(document, sections=(section,)), paper, None)
         trial.painter = Unpainted()
-        trial.row_memory = memory
+        trial.row_memory, trial.kept_views = pages.row_memory, pages.kept_views
         trial.begin_section(section, type_)
-        _set_blocks(trial, section.blocks)
+        _set_blocks(trial, blocks)
         return trial.number
 
+    spare = [block for block in section.blocks if _is_spare(block)]
+    bare = tuple(block for block in section.blocks if not _is_spare(block))
     loose, close = 0, len(style.TIGHTER) - 1
-    most = sheets(style.TIGHTER[loose])
-    if most == 1:
-        return style.TIGHTER[loose]
-    least = sheets(style.TIGHTER[close])
+    most = sheets(style.TIGHTER[loose], bare)
+    least = most if most == 1 else sheets(style.TIGHTER[close], bare)
+    blocks = bare
+    for one in spare:
+        fuller = tuple(block for block in section.blocks if block is one or not _is_spare(block))
+        if sheets(style.TIGHTER[_SPARE], fuller) == least:
+            blocks, close = fuller, _SPARE
+            most = sheets(style.TIGHTER[loose], blocks)
+            break
     if least == most:
-        return style.TIGHTER[loose]
+        return style.TIGHTER[loose], blocks
     while close - loose > 1:
         middle = (loose + close) // 2
-        if sheets(style.TIGHTER[middle]) > least:
+        if sheets(style.TIGHTER[middle], blocks) > least:
             loose = middle
         else:
             close = middle
-    return style.TIGHTER[close]
+    return style.TIGHTER[close], blocks
+
+
+def _is_spare(block: Block) -> bool:
+    bare = _bare(block)
+    return isinstance(bare, Drawings) and bare.spare
 
 
 def _set_blocks(pages: Pages, blocks: tuple[Block, ...]) -> None:
@@ -253,4 +269,7 @@ def _keep(pages: Pages, following: Block | None) -> float:
         return ruled_height(following)
     if isinstance(following, SignOff):
         return sign_off_height(pages, following)
+    if isinstance(following, Facts) and not pages.type.door:
+        # What a heading is about is not read in two pieces.
+        return min(facts_height(pages, following), pages.full / 2)
     return 0.0 if following is None else 3 * pages.type.body * pages.type.leading

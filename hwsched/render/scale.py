@@ -14,6 +14,10 @@ _TOO_SMALL: Final = 30.0
 """Smaller than 1:30 a lock is a few millimetres: a view then gets a row of its own."""
 
 
+Kept = dict[tuple[int, float, float, bool], tuple[Drawing, OnPaper]]
+"""Drawings on paper by identity, denominator and letters."""
+
+
 def scale_words(denominator: float) -> str:
     """Say a scale.
 
@@ -84,6 +88,7 @@ def fit_row(
     most_mm: float | None = None,
     letters_mm: float = 0.0,
     narrow: bool = False,
+    kept: Kept | None = None,
 ) -> Row:
     """Bring views to paper side by side at the largest standard scale at which they fit.
 
@@ -101,6 +106,8 @@ def fit_row(
         Least height of capitals.
     narrow : bool
         Whether letters are narrow ones.
+    kept : dict, optional
+        Views that were brought to paper before, with these letters; those that are brought now are added.
 
     Returns
     -------
@@ -109,9 +116,12 @@ def fit_row(
     """
     if all(drawing.schematic for drawing in drawings):
         return Row(tuple(drawings), tuple(lower(drawing, 1.0, letters_mm, narrow) for drawing in drawings), 1.0)
+    kept = {} if kept is None else kept
     room = width_mm - gap_mm * (len(drawings) - 1)
-    wide = sum(d.bounds[2] - d.bounds[0] for d in drawings if d.to_scale)
-    tall = max((d.bounds[3] - d.bounds[1] for d in drawings if d.to_scale), default=0.0)
+    # Where none is to scale, the largest size that fits is looked for all the same.
+    sized = [drawing for drawing in drawings if drawing.to_scale] or drawings
+    wide = sum(d.bounds[2] - d.bounds[0] for d in sized)
+    tall = max(d.bounds[3] - d.bounds[1] for d in sized)
     around_wide = around_tall = 0.0
     for denominator in DENOMINATORS:
         # Bringing to paper costs: first the things themselves must fit, with what stood around them at the last try.
@@ -120,7 +130,7 @@ def fit_row(
             continue
         row = Row(
             tuple(drawings),
-            tuple(lower(drawing, 1.0 / denominator, letters_mm, narrow) for drawing in drawings),
+            tuple(_lowered(drawing, denominator, letters_mm, narrow, kept) for drawing in drawings),
             denominator,
         )
         if row.wide <= room and row.tall <= height_mm:
@@ -128,8 +138,17 @@ def fit_row(
         around_wide = 0.9 * (row.wide - wide / denominator)
         around_tall = 0.9 * (row.tall - tall / denominator)
     if most_mm is not None and height_mm < most_mm and row.tall > height_mm:
-        return fit_row(drawings, width_mm, min(1.3 * height_mm, most_mm), gap_mm, most_mm, letters_mm, narrow)
+        return fit_row(drawings, width_mm, min(1.3 * height_mm, most_mm), gap_mm, most_mm, letters_mm, narrow, kept)
     return row
+
+
+def _lowered(drawing: Drawing, denominator: float, letters_mm: float, narrow: bool, kept: Kept) -> OnPaper:
+    key = (id(drawing), denominator, letters_mm, narrow)
+    found = kept.get(key)
+    if found is None:
+        # The drawing is kept with it: its identity is not given to another one meanwhile.
+        found = kept[key] = (drawing, lower(drawing, 1.0 / denominator, letters_mm, narrow))
+    return found[1]
 
 
 def fit_views(
@@ -143,6 +162,7 @@ def fit_views(
     most_mm: float | None = None,
     letters_mm: float = 0.0,
     narrow: bool = False,
+    kept: Kept | None = None,
 ) -> tuple[Row, ...]:
     """Arrange views: in one row, or in a row each where they would come out too small.
 
@@ -156,7 +176,7 @@ def fit_views(
         Whether all views get one scale; else each gets the largest that fits its share of the width.
     paired : int
         So many of the first ones have one scale all the same.
-    gap_mm, most_mm, letters_mm, narrow
+    gap_mm, most_mm, letters_mm, narrow, kept
         See `fit_row`.
 
     Returns
@@ -169,7 +189,7 @@ def fit_views(
 
         def row_of(group: Sequence[Drawing], wide: float) -> Row:
             inside = gap_mm * (len(group) - 1)
-            return fit_row(group, wide + inside, height_mm, gap_mm, most_mm, letters_mm, narrow)
+            return fit_row(group, wide + inside, height_mm, gap_mm, most_mm, letters_mm, narrow, kept)
 
         alone = [row_of(group, room * len(group) / len(drawings)) for group in groups]
         # What some leave of their share the others may take, the widest first.
@@ -178,10 +198,10 @@ def fit_views(
             if free > room * len(groups[at]) / len(drawings):
                 alone[at] = row_of(groups[at], free)
         return (Row(tuple(drawings), tuple(view for each in alone for view in each.views), 0.0),)
-    row = fit_row(drawings, width_mm, height_mm, gap_mm, most_mm, letters_mm, narrow)
+    row = fit_row(drawings, width_mm, height_mm, gap_mm, most_mm, letters_mm, narrow, kept)
     if row.denominator <= _TOO_SMALL or len(drawings) == 1:
         return (row,)
-    alone = [fit_row([drawing], width_mm, height_mm, gap_mm, most_mm, letters_mm, narrow) for drawing in drawings]
+    alone = [fit_row([drawing], width_mm, height_mm, gap_mm, most_mm, letters_mm, narrow, kept) for drawing in drawings]
     denominator = max((each.denominator for each in alone if each.drawings[0].to_scale), default=row.denominator)
     if denominator >= row.denominator:
         return (row,)

@@ -31,6 +31,10 @@ _PAIR: Final = 170.0
 """Least width of a label and its value where the page is read at the door [pt]."""
 
 
+_FACTS_GAP: Final = 14.0
+"""Between two columns of facts [pt]."""
+
+
 class _BoxLook(NamedTuple):
     word: str
     pen: PenLook
@@ -81,8 +85,10 @@ def set_paragraph(pages: Pages, block: Paragraph) -> None:
         # A last line that begins the next sheet is read there as if it belonged to what follows.
         pages.need(min(len(lines) * leading, pages.full * _WHOLE))
     while lines:
-        pages.need(leading)
+        # Where it has to be parted, two lines at least stand on either sheet: one alone is overlooked.
+        pages.need(min(len(lines), 2) * leading)
         count = max(1, int(pages.room / leading))
+        count -= 1 if len(lines) - count == 1 and count > 2 else 0
         part, lines = lines[:count], lines[count:]
         y = pages.y - size * pages.type.rise
         places = [(pages.left, y - number * leading, line) for number, line in enumerate(part)]
@@ -252,13 +258,29 @@ def _set_step(pages: Pages, line: StepLine, size: float) -> None:
     pages.advance(1.5)
 
 
+def facts_height(pages: Pages, block: Facts) -> float:
+    """Return what facts need that are read at a desk [pt]."""
+    columns = max(1, block.columns)
+    cell = (pages.width - _FACTS_GAP * (columns - 1)) / columns
+    label_width = min(cell * 0.4, 96.0)
+    size, small = pages.type.body, pages.type.small
+    tall = 0.0
+    for first in range(0, len(block.pairs), columns):
+        lines = max(
+            max(len(pages.wrap(label, label_width - 6.0, small)), len(pages.wrap(value, cell - label_width, size)))
+            for label, value in block.pairs[first : first + columns]
+        )
+        tall += lines * size * pages.type.leading + 3.0
+    return tall
+
+
 def set_facts(pages: Pages, block: Facts) -> None:
     """Set label and value pairs in columns; a pair's value wraps under itself."""
     if pages.type.door:
         _set_run_in_facts(pages, block)
         return
     columns = max(1, block.columns)
-    gap = 14.0
+    gap = _FACTS_GAP
     cell = (pages.width - gap * (columns - 1)) / columns
     label_width = min(cell * 0.4, 96.0)
     size, small = pages.type.body, pages.type.small

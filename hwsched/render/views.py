@@ -60,6 +60,7 @@ def _set_rows(pages: Pages, block: Drawings, name: tuple[int, int]) -> None:
             most_mm=most,
             letters_mm=pages.type.letters_mm,
             narrow=pages.type.narrow,
+            kept=pages.kept_views,
         )
     for row in rows:
         _set_row(pages, row, block.bars)

@@ -115,8 +115,11 @@ def _lead_z(fit: Fit, lock: Item, part: Part, thick: float) -> float | None:
     if part.kind == "fixed-reader":
         depth = part.number_of(DEPTH_MM)
         return None if depth is None else max(thick - depth, 0.0)
-    if part.kind in ("cabinet-lock", "gate-lock"):
+    if part.kind == "cabinet-lock":
         return 0.0
+    if part.kind == "gate-lock":
+        # Out of the back of a case that stands on the key side.
+        return thick
     return middle
 
 

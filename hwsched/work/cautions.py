@@ -64,7 +64,7 @@ CELLS: Final = Caution(
 COIN: Final = Caution(
     "coin",
     "No key yet",
-    "No key until the unit is fed again: on the coin cell alone it drains that cell.",
+    "No key until cells or supply feed the unit: its coin cell would have to answer, and is soon spent.",
     lambda s: s.has("coin-cell") and s.unit is not None,
 )
 STATIC: Final = Caution(

@@ -31,7 +31,7 @@ _LINES: Final = (
     _Line("From inside, unit without power", "one movement opens", lambda s: s.egress and _leaf(s)),
     _Line("The leaf let go from any position", "closes and latches", lambda s: s.rated and _leaf(s)),
     _Line("Fire label on leaf and frame", "can be read", lambda s: s.rated and _leaf(s), "leaf"),
-    _Line("Cylinder head in its collar", "flush, not recessed", lambda s: s.has("collar")),
+    _Line("Cylinder head in its collar", "level with its rim", lambda s: s.has("collar")),
     _Line("Lead and cover", "unpinched, unforced", lambda s: s.fit.cable is not None),
     _Line(
         "Volts at the unit, at rest",

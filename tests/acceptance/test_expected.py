@@ -7,7 +7,9 @@ changed. Two columns are weaker: corner_mm and lead_mm were added after a first 
 several leads had until then been summed without what their bends save. And when screws, heads, slots and the lead's
 way round a case came in, lines were changed after a run; what they follow from stands beside those whose place changed.
 Screws, holes, the wire's way and the way out were worked out by arithmetic from the cells and this table's own corners,
-after a run had shown the program's holes.
+after a run had shown the program's holes. When the catalogue was given other dimensions, plugs, packs and templates,
+each line was worked out again from its cells by arithmetic apart from the program, and held against it only then; which
+rules refuse a unit that stands nowhere was taken after a run had named them, its reason beside it.
 
 Compared completely, nothing missing and nothing extra: status; face, pattern and lower left corner of the unit's place;
 length of the lead with bends and slack; parts of all roles with their quantities; refusals as part and rule; facts

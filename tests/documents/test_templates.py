@@ -39,7 +39,7 @@ CENTRES = {
     ("SMALL", "key", "cross bore"): (-69.85, 0.0, 53.975),  # 2 1/8, from the side on which it is drilled
     ("SMALL", "key", "edge bore"): (22.225, 0.0, 25.4),
     ("GATE", "inside", "access hole for the lead"): (63.5, 94.7625, 12.7),  # B/S 2 1/2; 75 + 3/16 + 15 above
-    ("GATE", "inside", "hole for the lead behind the lock's case"): (63.5, 0.0, 19.05),
+    ("GATE", "key", "hole for the lead behind the lock's case"): (-63.5, 0.0, 19.05),  # its case stands on the key side
     ("CABINET", "key", "hole for the cabinet bolt"): (-31.75, 0.0, 19.05),  # B/S 1 1/4; 3/4
 }
 

@@ -8,7 +8,7 @@ from pypdf import PdfReader
 from hwsched.drawings import elevation
 from hwsched.drawings.unknown import unknown_drawing
 from hwsched.render import print_style
-from hwsched.render.blocks import Column, Document, Drawings, Facts, Heading, Paragraph, Section, Table
+from hwsched.render.blocks import Bullets, Column, Document, Drawings, Facts, Heading, Paragraph, Section, Table
 from hwsched.render.pdf import RenderCancelledError, render_pdf
 from hwsched.values import Item
 from tests.drawings.openings import FIT, GIVEN
@@ -234,3 +234,17 @@ def test_the_file_says_the_day_of_its_revision_and_not_that_of_printing(tmp_path
     assert PdfReader(tmp_path / "a.pdf").metadata["/CreationDate"].startswith("D:20310501000000")
     render_pdf(document(date="soon"), tmp_path / "b.pdf")
     assert PdfReader(tmp_path / "b.pdf").metadata["/CreationDate"].startswith("D:2000")
+
+
+def test_a_heading_at_the_foot_of_a_page_takes_its_facts_along(tmp_path):
+    """In two pieces, what a heading is about is read as if it belonged to the one before it."""
+    facts = Facts(tuple((f"Fact {n}", f"value {n}") for n in range(12)), 2)
+    for filling in range(40, 64, 2):
+        lines = Bullets(tuple(f"line {n}" for n in range(filling)))
+        document = Document("T", "P", "A", "2025-01-01", (Section((lines, Heading("About it", 2), facts)),))
+        path = tmp_path / f"{filling}.pdf"
+        render_pdf(document, path)
+        texts = [page.extract_text() for page in PdfReader(path).pages]
+        (with_heading,) = (text for text in texts if "About it" in text)
+        assert "Fact 0" in with_heading
+        assert "Fact 11" in with_heading

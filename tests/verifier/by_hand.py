@@ -275,13 +275,20 @@ def gate() -> Answer:
             [("lock", "VGB", 1), ("unit", "VUX", 1), ("fastener", "VDG8", 4), ("battery", "VPF", 6)],
             {"face": "inside", "pattern": "above", "x_mm": x, "y_mm": y},
             holes=[
-                hole("hole for the lead behind the lock's case", (50.8, 950.0, 0.0), (0.0, 0.0, 1.0), 6.35, 19.05),
+                hole(
+                    "hole for the lead behind the lock's case",
+                    (50.8, 950.0, 50.8),
+                    (0.0, 0.0, -1.0),
+                    6.35,
+                    19.05,
+                    face="key",
+                ),
                 hole("access hole for the lead", (50.8, 1065.0, 0.0), (0.0, 0.0, 1.0), 6.35, 12.7),
             ],
             screws=[_corners(x, y, 76.0, 152.0)],
             lead={
                 "points_mm": [
-                    [50.8, 950.0, 0.0],
+                    [50.8, 950.0, 50.8],
                     [50.8, 950.0, 25.4],
                     [50.8, 1065.0, 25.4],
                     [50.8, 1065.0, 0.0],

@@ -421,13 +421,13 @@ def _over_face(bare: Standing) -> Iterator[_Way]:
 def _behind_gate(bare: Standing, size: float) -> Iterator[_Way]:
     """Yield the two holes into a gate's tube: one behind the lock's case, one above or below it."""
     (x, y), t = bare.at, bare.thick
-    behind = Bore("hole behind", "cable", "inside", Rod((x, y, 0.0), (x, y, 6.35), GATE_HOLE_MM / 2), 0.0, GATE_HOLE_MM)
+    behind = Bore("hole behind", "cable", "key", Rod((x, y, t), (x, y, t - 6.35), GATE_HOLE_MM / 2), 0.0, GATE_HOLE_MM)
     for sign in (1.0, -1.0):
         for i in range(12):
             hole_y = y + sign * (bare.locking["case_height"] / 2 + size / 2 + 3.175 + 8.0 * i)
             body = Rod((x, hole_y, 0.0), (x, hole_y, 6.35), size / 2)
             bore = Bore("access hole", "cable", "inside", body, 0.0, size)
-            run = ((x, y, 0.0), (x, y, t / 2), (x, hole_y, t / 2), (x, hole_y, 0.0))
+            run = ((x, y, t), (x, y, t / 2), (x, hole_y, t / 2), (x, hole_y, 0.0))
             yield _Way("gate", (x, hole_y, 0.0), (behind, bore), run)
 
 

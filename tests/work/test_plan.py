@@ -492,4 +492,4 @@ def test_every_step_is_taken_by_some_opening(plans, quay):
     for view in quay.openings:
         if view.fit is not None and view.fit.status == "fits":
             done |= {step.name for step in plan(situation_of(view.points[0])).steps}
-    assert {kind.name for kind in STEPS} - done == {"added", "set-clock"}
+    assert {kind.name for kind in STEPS} - done == {"added"}

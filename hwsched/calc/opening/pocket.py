@@ -129,16 +129,15 @@ def pocket(given: PocketInput) -> PocketResult:
 
     Notes
     -----
-    Source: common practice (13 3/4 in clear edge, 1 3/4 in depth and 11/16 in width for a usual unit; a 9 in lead
-    limits its distance).
+    Source: arithmetic along the edge; pocket and lead are those of the part's own template, whatever they are.
 
     Examples
     --------
-    >>> given = PocketInput(44.45, 2100, 900, 900, 1100, 349.25, 44.45, 17.4625, bridge_mm=20, hand_mm=60,
-    ...                   lead_from_y=1080, lead_mm=228.6, rated=False)
+    >>> given = PocketInput(44.45, 2100, 900, 900, 1100, 310.0, 40.0, 18.0, bridge_mm=20, hand_mm=55,
+    ...                   lead_from_y=1080, lead_mm=200.0, rated=False)
     >>> got = pocket(given)
     >>> got.status, got.best.side, got.best.y0, got.best.lead_needed_mm
-    ('fits', 'above', 1120, 144.45)
+    ('fits', 'above', 1120, 135.0)
     """
     _check(given)
     refusals: list[PocketRefusal] = []
@@ -243,11 +242,11 @@ POCKET = Calculator(
         "leaf_height_mm": 2100,
         "stile_mm": 120,
         "lock": {"y0": 900, "y1": 1105},
-        "pocket": {"length_mm": 349.25, "depth_mm": 44.45, "width_mm": 17.4625},
+        "pocket": {"length_mm": 310, "depth_mm": 40, "width_mm": 18},
         "bridge_mm": 19,
         "hand_mm": 75,
         "lead_from_y": 1080,
-        "lead_mm": 228.6,
+        "lead_mm": 200,
         "side_wall_mm": 10,
         "back_wall_mm": 12,
         "items": [{"name": "bolt", "y0": 1700, "y1": 1760, "clearance_mm": 10}],

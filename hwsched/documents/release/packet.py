@@ -14,6 +14,7 @@ from hwsched.documents.release.schedule import item_lines
 from hwsched.documents.stock.box_contents import contents
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.drawings import bore_detail, edge_view, elevation, face_detail, section
+from hwsched.drawings.opening.exploded import exploded
 from hwsched.render.blocks import (
     TICK,
     Block,
@@ -34,6 +35,9 @@ from hwsched.values import OpeningInput, Part
 from hwsched.work.plan import plan
 from hwsched.work.situation import Situation
 from hwsched.work.step import Plan
+
+_APART_MM: Final = 42.0
+"""Room for what goes in, drawn apart."""
 
 
 def build(project: ProjectView, view: OpeningView | None) -> Document:
@@ -58,7 +62,8 @@ def _pages(project: ProjectView, view: OpeningView) -> list[Section]:
     door = Section((), mark=view.mark, at_door=True, code=view.code, stop=not view.ready)
     if any(isinstance(block, Drawings) for block in power):
         # Wiring is wide: it has a sheet of its own, on which the work ends.
-        side = (*power, *(replace(each, abreast=3) if isinstance(each, SignOff) else each for each in ending))
+        last = [each for each in ending if not isinstance(each, Drawings)]
+        side = (*power, *(replace(each, abreast=3) if isinstance(each, SignOff) else each for each in last))
         return [replace(door, blocks=tuple(work)), replace(door, blocks=side, landscape=True)]
     return [replace(door, blocks=(*work, *power, *ending))]
 
@@ -74,19 +79,35 @@ def _work(project: ProjectView, view: OpeningView) -> tuple[list[Block], list[Bl
     plans = [plan(situation) for situation in parts] if fits else []
     if view.several and fits:
         blocks += [Columns(2), *box_blocks(project, view, plans)]
+    # Beside the section, or where the sheets end: wherever there is room.
+    apart = _apart(parts[0]) if fits and not view.several else []
     for number, situation in enumerate(parts):
-        blocks += _of_point(project, view, situation, plans[number] if fits else None)
+        blocks += _of_point(project, view, situation, plans[number] if fits else None, apart)
         if fits:
             blocks += tests_blocks(project, situation, plans[number])
             (blocks if view.several else ending).append(_WRITTEN)
     if fits:
         ending.append(Paragraph(words.ADVICE, "small"))
     ending += _findings(view)
-    ending += [Heading("Sign-off", 2), SignOff(("Installer", "Checked by", "For the owner"))]
+    ending += [
+        *(replace(each) for each in apart if isinstance(each, Drawings)),
+        Heading("Sign-off", 2),
+        SignOff(("Installer", "Checked by", "For the owner")),
+    ]
     return blocks, ending
 
 
-def _of_point(project: ProjectView, view: OpeningView, situation: Situation, work: Plan | None) -> list[Block]:
+def _apart(situation: Situation) -> list[Block]:
+    """Return how the parts go together; no hole is drilled by it, so it costs no sheet."""
+    if situation.leaf is None:
+        return []
+    drawing = replace(exploded(situation.given, situation.fit), title="Drawn apart, numbered as the steps", notes=())
+    return [Drawings((drawing,), height_mm=_APART_MM, spare=True)] if drawing.shapes else []
+
+
+def _of_point(
+    project: ProjectView, view: OpeningView, situation: Situation, work: Plan | None, apart: list[Block]
+) -> list[Block]:
     """Return the part of a packet for one lock point: the whole work of an opening that has only one."""
     given, fit, style = situation.given, situation.fit, project.length_style
     blocks: list[Block] = []
@@ -120,6 +141,7 @@ def _of_point(project: ProjectView, view: OpeningView, situation: Situation, wor
         # An edge is many times as tall as it is wide.
         tall = 80.0 if situation.in_edge else 40.0
         blocks += [Columns(2), *(views([cut], tall, same_scale=True, bars=bars) if cut is not None and alone else [])]
+        blocks += apart
     blocks += hole_blocks(situation, style)
     if not view.several:
         blocks += box_blocks(project, view, [work])

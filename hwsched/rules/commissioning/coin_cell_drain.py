@@ -1,4 +1,4 @@
-"""Rule: where a coin cell backs the unit up, the pack or supply is connected before the first key."""
+"""Rule: a unit that has a coin cell and nothing else yet is not woken by a key."""
 
 from collections.abc import Iterable
 
@@ -14,15 +14,15 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         return
     supply_link = "the battery pack" if fit.power == "battery" else "the supply"
     yield Verdict(
-        f"Connect {supply_link} before a key is presented: a key put in while only the coin cell is fitted drains it. "
-        "Set the clock once it is fed.",
+        f"Keep keys away until {supply_link} feeds the unit: its coin cell is there for clock and memory, and is "
+        "spent soon if it has to answer keys. Set the clock once the unit is fed.",
         about=unit.number,
     )
 
 
 RULE = Rule(
     id="coin-cell-drain",
-    title="Coin cell drained by a key",
+    title="Coin cell spared until the unit is fed",
     discipline="commissioning",
     severity="note",
     basis="common practice",

@@ -1,4 +1,4 @@
-"""Rule: a threaded cylinder's head is flush with its collar, never recessed, its cam on or just past the centre."""
+"""Rule: a threaded cylinder's head is level with its collar's rim or over it, its cam on or just past the centre."""
 
 from collections.abc import Iterable
 
@@ -40,11 +40,10 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     beyond = max(-stack.gap_mm, stack.gap_mm - allowed)
     if EQUAL_MM < beyond <= off.mm + EQUAL_MM:
         yield by_rounding(given, off, beyond, part.number)
-    # The head is flush with its collar or stands proud, never recessed: common practice for threaded mortise
-    # cylinders.
+    # A head sunk into its collar can be neither turned to its thread's end nor seen to be at it: level, or out of it.
     elif stack.gap_mm < -EQUAL_MM:
         yield Verdict(
-            f"The cylinder's head would be recessed {length(given, -stack.gap_mm)} behind its collar.",
+            f"The cylinder's head would sink {length(given, -stack.gap_mm)} below the rim of its collar.",
             "Take a longer cylinder, a lower collar or fewer rings.",
             values={"gap_mm": stack.gap_mm, "allowed_mm": 0.0, "short_mm": -stack.gap_mm},
             about=part.number,

@@ -6,7 +6,7 @@ from hwsched.rules.across_leaf import THROUGH
 from hwsched.values import Hole
 from hwsched.work import cautions, tools
 from hwsched.work.situation import Situation
-from hwsched.work.step import StepKind, Tool
+from hwsched.work.step import StepKind, Tool, Where
 
 _SOLID = ("wood", "mineral-core", "composite")
 _STEEL = ("hollow-metal", "steel-gate")
@@ -23,7 +23,12 @@ def numbers(holes: tuple[Hole, ...]) -> str:
 
 
 def _lead_holes(s: Situation) -> tuple[Hole, ...]:
-    return s.holes("cable")
+    return tuple(hole for hole in s.holes("cable") if hole.face != "key")
+
+
+def _holes_behind(s: Situation) -> tuple[Hole, ...]:
+    """Return those for the lead that a gate lock's case hides, on the side on which it is bolted."""
+    return tuple(hole for hole in s.holes("cable") if hole.face == "key")
 
 
 def _channels(s: Situation) -> tuple[Hole, ...]:
@@ -47,10 +52,11 @@ def _mark(s: Situation) -> str:
         return "Mark the reader's centre at its height above the floor, from the drawing."
     if all(hole.by_template for hole in s.fit.holes):
         return "Mark where the unit's plate comes, from the cylinder's centre line and the edge."
+    each = ", each on the face of its hole" if _marked_at(s) == "door" else ""
     centre = "the lock's centre" if s.lock_form in ("cabinet", "gate", "bored") else "the cylinder's centre line"
     return (
-        f"Mark the centres of the hole table from {centre} and the edge; lay the true-size template on and compare "
-        "before anything is drilled."
+        f"Mark the centres of the hole table from {centre} and the edge{each}; lay the true-size template on and "
+        "compare before anything is drilled."
     )
 
 
@@ -72,6 +78,14 @@ def practice(s: Situation, holes: tuple[Hole, ...]) -> str:
     wet = "slowly, with wax" if s.material == "aluminium" else "with a drop of oil"
     end = "; stop behind the sheet" if stopped else ", through both walls"
     return f" {first} {wet}{end}. Deburr{'' if s.material == 'aluminium' else ' and touch up'}."
+
+
+def _marked_at(s: Situation) -> Where:
+    """Return where holes are marked: at the face where each is drilled."""
+    if s.leaf is None:
+        return "wall"
+    faces = {hole.face for hole in s.fit.holes if not hole.by_template}
+    return "key side" if faces == {"key"} else "inside" if "key" not in faces else "door"
 
 
 def _lead(s: Situation) -> str:
@@ -121,7 +135,7 @@ def _clean(s: Situation) -> str:
 DRILLING = (
     StepKind(
         "mark",
-        lambda s: "wall" if s.leaf is None else "inside",
+        _marked_at,
         _mark,
         when=lambda s: s.drills,
         after=("bare",),
@@ -176,12 +190,26 @@ DRILLING = (
         tasks=("cut-edge-pocket",),
     ),
     StepKind(
+        "drill-behind",
+        "key side",
+        lambda s: (
+            f"Drill {numbers(_holes_behind(s))} for the lead, where the case will stand.{practice(s, _holes_behind(s))}"
+        ),
+        when=lambda s: bool(_holes_behind(s)),
+        after=("drill-bolts",),
+        holes=_holes_behind,
+        tools=_made(_holes_behind),
+        cautions=_SAFE,
+        brings="drilled",
+        tasks=("drill-access-hole",),
+    ),
+    StepKind(
         "drill-lead",
         "inside",
         _lead,
         when=lambda s: bool(_lead_holes(s)),
         # A jig for a slanted hole stands on the bolt holes.
-        after=("drill-bolts",),
+        after=("drill-behind",),
         holes=_lead_holes,
         tools=_made(_lead_holes),
         cautions=_SAFE,

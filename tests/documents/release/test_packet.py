@@ -436,7 +436,7 @@ SURVEYED = {
     # 94.76 mm = 3 47/64 above. M8 bolts: 9 mm (ISO 273) = 23/64, 4 of them.
     "GATE": [
         (
-            "hole for the lead behind the lock's case", "inside", '2 1/2"', "at its centre", '3/4"', '1/8"', '1/4"',
+            "hole for the lead behind the lock's case", "key", '2 1/2"', "at its centre", '3/4"', '1/8"', '1/4"',
             "square",
         ),
         (LEAD, "inside", '2 1/2"', '3 47/64" above', '1/2"', '1/8"', '1/4"', "square"),

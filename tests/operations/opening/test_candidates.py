@@ -38,7 +38,7 @@ def test_what_does_not_fit_says_by_how_much(openings, cylinders):
     short = next(each for each in cylinders if each.part == "ARC-M16")
     assert not short.fits
     assert short.short_mm == pytest.approx(25.4 / 16, abs=0.01)
-    assert "recessed" in short.reasons[0]
+    assert "below the rim" in short.reasons[0]
     # The next one, a quarter of an inch in all shorter than ARC-M18, lies an eighth deeper than this.
     assert next(each for each in cylinders if each.part == "ARC-M14").short_mm == pytest.approx(25.4 * 3 / 16, abs=0.01)
 
@@ -80,5 +80,5 @@ def test_trying_is_ended_early_and_tells_how_far_it_is(openings):
         openings["M004"], "unit", "mm", progress=lambda *far: told.append(far), cancelled=lambda: len(told) == 2
     )
     assert len(found) == 2
-    assert told == [(1, 5), (2, 5)]
+    assert told == [(1, 6), (2, 6)]
     assert isinstance(openings["M004"], Checked)

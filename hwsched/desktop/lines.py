@@ -43,6 +43,8 @@ class Lines(QTableWidget):
         self.verticalHeader().hide()
         self.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.setEditTriggers(QTableWidget.EditTrigger.NoEditTriggers)
+        # Tab goes on to what stands beside; lines are reached by arrow keys.
+        self.setTabKeyNavigation(False)
         self.setSelectionBehavior(QTableWidget.SelectionBehavior.SelectRows)
         self.setWordWrap(True)
         self.setAlternatingRowColors(True)

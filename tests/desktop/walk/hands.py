@@ -46,13 +46,23 @@ class Hands:
         window.activateWindow()
         qtbot.waitUntil(window.isActiveWindow)
 
+    def wake(self):
+        """Let the window be active again once a menu or a question is gone, as a window manager does."""
+        QApplication.processEvents()
+        if QApplication.focusWidget() is None and QApplication.activePopupWidget() is None:
+            top = QApplication.activeModalWidget() or self.window
+            top.activateWindow()
+            self.qtbot.waitUntil(top.isActiveWindow)
+
     def key(self, key, modifier=NONE, times=1):
         """Press a key where the keyboard is."""
+        self.wake()
         for _ in range(times):
             QTest.keyClick(QApplication.focusWidget() or self.window, key, modifier)
 
     def say(self, text):
         """Type words where the keyboard is."""
+        self.wake()
         QTest.keyClicks(QApplication.focusWidget(), text)
 
     def over(self, text):
@@ -99,13 +109,18 @@ class Keyboard(Hands):
     """By keys alone."""
 
     def to(self, widget):
-        """Walk to a widget by Tab; into another page by its keys first, where that is needed."""
-        for _ in range(_FAR):
+        """Walk to a widget by Tab."""
+        self.wake()
+        assert widget.isVisible(), _named(widget)
+        met = []
+        while True:
             focus = QApplication.focusWidget()
             if focus is widget or (focus is not None and focus.focusProxy() is widget):
                 return
+            if focus in met:
+                raise AssertionError(f"Tab does not reach {_named(widget)} but {[_named(each) for each in met]}")
+            met.append(focus)
             QTest.keyClick(focus or self.window, KEY.Key_Tab)
-        raise AssertionError(f"Tab does not reach {widget.accessibleName() or widget} from {focus}")
 
     def command(self, title):
         """Give a command, found by its words."""
@@ -194,12 +209,8 @@ class Keyboard(Hands):
     def menu(self, view, text):
         """Choose in the menu of the current line."""
         self.to(view)
-        self.key(KEY.Key_Menu)
+        self.key(KEY.Key_F10, SHIFT)
         menu = QApplication.activePopupWidget()
-        if menu is None:
-            # Qt asks the platform which key opens a menu; without one Shift and F10 do.
-            self.key(KEY.Key_F10, SHIFT)
-            menu = QApplication.activePopupWidget()
         _walk_menu(menu, text)
 
 
@@ -314,7 +325,7 @@ class Mouse(Hands):
 
     def _bring(self, widget):
         """Turn the wheel over the areas around a widget until it is seen."""
-        QApplication.processEvents()
+        self.wake()
         assert widget.isVisible(), (widget, widget.accessibleName())
         where = QPoint(min(widget.width() // 2, 12), widget.height() // 2)
         area = widget.parentWidget()
@@ -329,7 +340,7 @@ class Mouse(Hands):
 
     def _cell(self, view, index):
         """Turn the wheel until a cell is seen; return the view in which it is clicked, and where."""
-        QApplication.processEvents()
+        self.wake()
         frozen = getattr(view, "frozen", None)
         for _ in range(_FAR):
             seen, left = view, 0
@@ -369,6 +380,12 @@ def _walk_menu(menu, text):
             return
         QTest.keyClick(menu, KEY.Key_Down)
     raise AssertionError([_plain(each.text()) for each in menu.actions()])
+
+
+def _named(widget):
+    """By what a failure names a widget."""
+    words = getattr(widget, "text", str)() if not isinstance(widget, QLineEdit) else ""
+    return f"{type(widget).__name__} {widget.accessibleName() or words}" if widget is not None else "nothing"
 
 
 def _plain(text):

@@ -1,0 +1,12 @@
+"""The same walk by mouse and by keyboard alone, on the one small project."""
+
+import pytest
+
+from tests.desktop.walk.hands import Keyboard, Mouse
+
+
+@pytest.fixture(params=[Mouse, Keyboard], ids=["mouse", "keyboard"])
+def hands(request, at_work, qtbot):
+    """One who works in the window in one of the two ways."""
+    at_work.resize(1366, 768)
+    return request.param(qtbot, at_work)

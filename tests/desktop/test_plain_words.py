@@ -131,7 +131,6 @@ def test_every_window_shows_words_as_words(baited, qtbot):
     assert tipped, "bait reached tooltips"
     baited.frame.side.close()
     baited.project.settings.close()
-    baited.project.calculators.close()
 
 
 def test_dialogs_and_boxes_show_words_as_words(baited, qtbot):

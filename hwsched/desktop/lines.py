@@ -107,6 +107,8 @@ class LinesPage(QWidget):
         self.table = table
         table.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
         table.itemSelectionChanged.connect(self.enable)
+        self.buttons: dict[str, QToolButton] = {}
+        """By the words of their actions."""
         self._row = QHBoxLayout()
         self._row.setContentsMargins(4, 0, 4, 4)
         self.note = QLabel()
@@ -128,6 +130,7 @@ class LinesPage(QWidget):
         self.table.addAction(made)
         button = QToolButton()
         button.setDefaultAction(made)
+        self.buttons[text] = button
         self._row.insertWidget(self._row.count() - 1, button)
         return made
 

@@ -312,6 +312,19 @@ class Mouse(Hands):
         act = next(each for each in menu.actions() if _plain(each.text()) == text)
         QTest.mouseClick(menu, LEFT, NONE, menu.actionGeometry(act).center())
 
+    def double(self, widget, where):
+        """Click twice."""
+        self.wake()
+        QTest.mouseClick(widget, LEFT, NONE, where)
+        QTest.mouseDClick(widget, LEFT, NONE, where)
+        QApplication.processEvents()
+
+    @staticmethod
+    def px(view, dx_mm, dy_mm):
+        """How far a distance in the drawing is on the screen."""
+        factor = view.look().factor
+        return QPoint(round(dx_mm * factor), -round(dy_mm * factor))
+
     def drag(self, widget, start, end):
         """Drag from one place of a widget to another."""
         QTest.mousePress(widget, LEFT, NONE, start)

@@ -4,7 +4,7 @@ from collections.abc import Mapping, Sequence
 from typing import Final
 
 from PySide6.QtCore import QEvent, Qt, Signal
-from PySide6.QtGui import QBrush, QColor, QDragMoveEvent, QDropEvent, QPainter, QPaintEvent, QPalette
+from PySide6.QtGui import QBrush, QColor, QDragEnterEvent, QDragMoveEvent, QDropEvent, QPainter, QPaintEvent, QPalette
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTreeWidget, QTreeWidgetItem, QTreeWidgetItemIterator
 
 from hwsched.telling.natural import natural
@@ -21,6 +21,10 @@ _TOUCH_V: Final = 1e-9
 
 Key = tuple[str, str]
 """Kind and identifier of a line."""
+
+
+_LISTED: Final = "application/x-qabstractitemmodeldatalist"
+"""As Qt calls what is dragged out of a list."""
 
 
 class PowerTree(QTreeWidget):
@@ -139,6 +143,12 @@ class PowerTree(QTreeWidget):
                 return str(only.data(0, ID)) if only is not None else None
             item = item.parent()
         return None
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:  # noqa: N802
+        """Take what is dragged out of a list, as long as openings are selected here."""
+        super().dragEnterEvent(event)
+        if event.mimeData().hasFormat(_LISTED) and self.chosen_openings():
+            event.accept()
 
     def dragMoveEvent(self, event: QDragMoveEvent) -> None:  # noqa: N802
         """Take openings over circuits only."""

@@ -4,8 +4,8 @@ Typing is by keys in both. What is pressed, chosen or gone to is clicked by the 
 by the other: what the keyboard does not reach fails here.
 """
 
-from PySide6.QtCore import QPoint, QPointF, Qt, QTimer
-from PySide6.QtGui import QWheelEvent
+from PySide6.QtCore import QEvent, QPoint, QPointF, Qt, QTimer
+from PySide6.QtGui import QMouseEvent, QWheelEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import (
     QAbstractItemView,
@@ -117,6 +117,8 @@ class Keyboard(Hands):
             focus = QApplication.focusWidget()
             if focus is widget or (focus is not None and focus.focusProxy() is widget):
                 return
+            if isinstance(focus, QComboBox) and focus.lineEdit() is widget:
+                return
             if focus in met:
                 raise AssertionError(f"Tab does not reach {_named(widget)} but {[_named(each) for each in met]}")
             met.append(focus)
@@ -136,7 +138,14 @@ class Keyboard(Hands):
         QApplication.processEvents()
 
     def press(self, button):
-        """Press a button."""
+        """Press a button; of several of which one holds, Tab reaches that one and arrow keys the others."""
+        group = button.group()
+        if group is not None and group.exclusive() and group.checkedButton() is not None:
+            self.to(group.checkedButton())
+            for _ in group.buttons():
+                if QApplication.focusWidget() is button:
+                    return
+                self.key(KEY.Key_Right)
         self.to(button)
         assert button.isEnabled(), button.text()
         self.key(KEY.Key_Space)
@@ -168,6 +177,8 @@ class Keyboard(Hands):
             self.key(way, modifier)
             if view.currentIndex() == here:
                 raise AssertionError(f"arrow keys stay at {here.data()!r} and do not reach {index.data()!r}")
+        if not modifier and not view.selectionModel().isSelected(view.currentIndex()):
+            self.key(KEY.Key_Space)
         if isinstance(view, QTreeView):
             return
         for _ in range(_FAR):
@@ -220,7 +231,11 @@ class Mouse(Hands):
     def to(self, widget):
         """Click into a widget."""
         self._bring(widget)
-        self._at(widget, QPoint(min(widget.width() // 2, 20), widget.height() // 2))
+        where = QPoint(min(widget.width() // 2, 20), widget.height() // 2)
+        if isinstance(widget, QAbstractScrollArea):
+            QTest.mouseClick(widget.viewport(), LEFT, NONE, where)
+        else:
+            self._at(widget, where)
 
     def command(self, title):
         """Give a command by the menus."""
@@ -292,6 +307,8 @@ class Mouse(Hands):
         assert at >= 0, [box.itemText(n) for n in range(box.count())]
         self._bring(box)
         self._at(box, QPoint(box.width() - 10, box.height() // 2))
+        # Let go of sooner, a list that opens under the pointer stays open.
+        self.qtbot.wait(QApplication.doubleClickInterval() + 5)
         view = box.view()
         index = box.model().index(at, box.modelColumn())
         _, where = self._cell(view, index)
@@ -325,12 +342,16 @@ class Mouse(Hands):
         factor = view.look().factor
         return QPoint(round(dx_mm * factor), -round(dy_mm * factor))
 
-    def drag(self, widget, start, end):
+    def drag(self, widget, start, end, held=NONE):
         """Drag from one place of a widget to another."""
-        QTest.mousePress(widget, LEFT, NONE, start)
-        QTest.mouseMove(widget, (start + end) / 2)
-        QTest.mouseMove(widget, end)
-        QTest.mouseRelease(widget, LEFT, NONE, end)
+        self.wake()
+        QTest.mousePress(widget, LEFT, held, start)
+        for at in ((start + end) / 2, end):
+            move = QMouseEvent(
+                QEvent.Type.MouseMove, QPointF(at), widget.mapToGlobal(QPointF(at)), Qt.MouseButton.NoButton, LEFT, held
+            )
+            QApplication.sendEvent(widget, move)
+        QTest.mouseRelease(widget, LEFT, held, end)
 
     def _at(self, widget, where):
         assert widget.visibleRegion().contains(where), (widget, widget.accessibleName(), where)

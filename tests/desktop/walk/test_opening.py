@@ -5,7 +5,7 @@ import pytest
 from hwsched.drawings.layers import UNIT
 from hwsched.operations.project.history import history
 from tests.desktop.conftest import checked_of
-from tests.desktop.walk.hands import KEY, Mouse
+from tests.desktop.walk.hands import ALT, KEY, Mouse
 
 
 def line_of(at_work, mark):
@@ -54,8 +54,10 @@ def test_why_another_part_and_a_place_by_hand(hands, at_work):
     view, place = sheet.view, checked_of(at_work, "M004").fit.placement
     if isinstance(hands, Mouse):
         hands.double(view, view.place_of(UNIT, "inside").toPoint())
+        for _ in range(6):
+            hands.press(tool(sheet.drawing, "+"))
         start = view.place_of(UNIT, "inside").toPoint()
-        hands.drag(view, start, start + hands.px(view, 3.0, 0.0))
+        hands.drag(view, start, start + hands.px(view, 2.0, 0.0), ALT)
     else:
         hands.to(view)
         hands.key(KEY.Key_PageDown)
@@ -102,6 +104,10 @@ def test_two_are_compared_and_an_old_step_is_taken_back_with_its_values_seen(han
     leaf = checked_of(at_work, "M004").given.leaves[0]
     assert (leaf.thickness_mm, leaf.undercut_mm) == pytest.approx((thick, 22.225))
     assert len(history(at_work.frame.state.workspace.project)) == steps + 3
+
+
+def tool(page, text):
+    return next(each for each in page.tools.children() if getattr(each, "text", str)() == text)
 
 
 def fact(form, label):

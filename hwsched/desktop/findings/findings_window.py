@@ -277,7 +277,6 @@ class FindingsWindow(ToolWindow):
         return line.mark if line is not None else ""
 
 
-
 def _places(lines: list[FindingLine]) -> str:
     """Say at how many openings and supplies lines are."""
     counts = (

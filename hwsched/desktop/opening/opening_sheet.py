@@ -7,9 +7,9 @@ from PySide6.QtWidgets import QComboBox, QLabel, QSplitter, QVBoxLayout, QWidget
 
 from hwsched.desktop.opening.assembly_page import AssemblyPage
 from hwsched.desktop.opening.candidates_pane import CandidatesPane
-from hwsched.desktop.opening.drawing_move import Move
+from hwsched.desktop.opening.drawing_move import Move, Stretch
 from hwsched.desktop.opening.drawing_page import DrawingPage
-from hwsched.desktop.opening.opening_scene import cost_words, item_centre, scene_of, stands_at, unit_corner
+from hwsched.desktop.opening.opening_scene import cost_words, item_centre, item_sized, scene_of, stands_at, unit_corner
 from hwsched.desktop.opening.past_page import PastPage
 from hwsched.desktop.opening.pieces_page import PiecesPage
 from hwsched.desktop.opening.sections import Sections
@@ -37,6 +37,8 @@ class OpeningSheet(QWidget):
     unit_dropped = Signal(float, float)
     item_dropped = Signal(str, float, float)
     """An existing item, and where its middle is brought, from the lock edge and above the floor [mm]."""
+    item_sized = Signal(str, float, float, float, float)
+    """An existing item, width and height, and where its middle is then, from lock edge and floor [mm]."""
     place_typed = Signal(str, str, str)
     """A thing, and its place as typed: from the lock edge, above the floor."""
     wants_part = Signal(str, str)
@@ -171,6 +173,12 @@ class OpeningSheet(QWidget):
 
     def _on_moving(self, move: Move) -> None:
         at = self.shown_point()
+        sized = item_sized(at, move) if at is not None and isinstance(move, Stretch) else None
+        if sized is not None:
+            wide, high = (format_length(each, self._style) for each in sized[:2])
+            self._show_place(*sized[2:])
+            self.drawing.form.say(f"{wide} wide, {high} high  {move.words()}".rstrip())
+            return
         corner = unit_corner(at, move) if at is not None and move.thing == UNIT else None
         if corner is not None:
             self.unit_dragged.emit(*corner)
@@ -182,6 +190,11 @@ class OpeningSheet(QWidget):
     def _on_moved(self, move: Move) -> None:
         at = self.shown_point()
         if at is None:
+            return
+        if isinstance(move, Stretch):
+            sized = item_sized(at, move)
+            if sized is not None:
+                self.item_sized.emit(move.thing, *sized)
             return
         corner, centre = unit_corner(at, move), item_centre(at, move)
         if move.thing == UNIT and corner is not None:

@@ -103,6 +103,7 @@ QScrollBar::handle:horizontal { min-width: ${wide}px; }
 QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
 QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
 QFrame#card { background: $pane; border: ${thin}px solid $line; border-radius: ${corner}px; }
+QListView::item, QTreeView::item { min-height: ${target}px; }
 QToolTip { background: $field; color: $text; border: ${thin}px solid $edge; padding: ${hair}px; }
 """
 )

@@ -7,6 +7,7 @@ from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtGui import QBrush, QColor, QDragEnterEvent, QDragMoveEvent, QDropEvent, QPainter, QPaintEvent, QPalette
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTreeWidget, QTreeWidgetItem, QTreeWidgetItemIterator
 
+from hwsched.desktop.tokens import wide
 from hwsched.telling.natural import natural
 from hwsched.values.power import CircuitResult, NodeResult, PowerResult, Run, SupplyResult
 
@@ -47,7 +48,9 @@ class PowerTree(QTreeWidget):
         self.setUniformRowHeights(True)
         header = self.header()
         header.setStretchLastSection(False)
-        header.setSectionResizeMode(_NAME, QHeaderView.ResizeMode.Stretch)
+        # Names keep their room in large letters: what then is too wide is scrolled to.
+        header.setSectionResizeMode(_NAME, QHeaderView.ResizeMode.Interactive)
+        self.setColumnWidth(_NAME, wide(26))
         for column in range(1, len(_COLUMNS)):
             header.setSectionResizeMode(column, QHeaderView.ResizeMode.ResizeToContents)
 

@@ -126,7 +126,8 @@ def sheet(*, dark: bool, percent: int = 100) -> str:
     less, half = FOCUS - THIN, SPACE.hair // 2
     return _SHEET.substitute(
         named,
-        thin=THIN, ring=FOCUS, icon=at_percent(ICON, percent), corner=CORNER, target=TARGET, row=at_percent(TARGET, percent),
+        thin=THIN, ring=FOCUS, icon=at_percent(ICON, percent), corner=CORNER, target=TARGET,
+        row=at_percent(TARGET, percent),
         inner=TARGET - 2 * SPACE.hair, line_inner=TARGET - 2 * half - 2 * THIN,
         half=half, hair=SPACE.hair, small=SPACE.small, middle=SPACE.middle, wide=SPACE.wide,
         less=SPACE.hair - less, half_less=half - less, hair_less=SPACE.hair - less, middle_less=SPACE.middle - less,

@@ -17,6 +17,8 @@ EDGES: Final = tuple((x, y) for x in (-1, 0, 1) for y in (-1, 0, 1) if (x, y) !=
 class Move:
     """One thing on its way in one view.
 
+    Here belongs how far it was brought and on which lines it stands; what comes of it belongs to who asked.
+
     Parameters
     ----------
     thing : str

@@ -176,9 +176,9 @@ class SceneView(QWidget):
         self._pressed = at, camera, thing
         edges = handle_at(self, at) if event.button() == Qt.MouseButton.LeftButton else None
         if edges is not None and self.begin_move(self.state.chosen) and self.move_ is not None:
-            held = self.move_
-            self.move_ = Stretch(held.thing, held.view, held.box, held.lines, edges=edges)
-            self._pressed = at, camera, held.thing
+            whole = self.move_
+            self.move_ = Stretch(whole.thing, whole.view, whole.box, whole.lines, edges=edges)
+            self._pressed = at, camera, whole.thing
             return
         standing = self.state.scene.at(x, y) if self.state.scene is not None else None
         # The unit is what people come to move; what stands there is moved once it was chosen.

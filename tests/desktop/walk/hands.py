@@ -8,7 +8,6 @@ from PySide6.QtCore import QEvent, QPoint, QPointF, Qt, QTimer
 from PySide6.QtGui import QMouseEvent, QWheelEvent
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import (
-    QAbstractItemView,
     QAbstractScrollArea,
     QApplication,
     QComboBox,
@@ -16,7 +15,6 @@ from PySide6.QtWidgets import (
     QScrollArea,
     QTabBar,
     QTreeView,
-    QTreeWidget,
 )
 
 from tests.desktop.conftest import idle
@@ -432,12 +430,8 @@ def _tab(bar, title):
     return found[0]
 
 
-def _index(view: QAbstractItemView, index):
-    if hasattr(index, "isValid"):
-        return index
-    if isinstance(view, QTreeWidget):
-        return view.indexFromItem(index)
-    return view.indexFromItem(index)
+def _index(view, index):
+    return index if hasattr(index, "isValid") else view.indexFromItem(index)
 
 
 def _line(index):
@@ -449,8 +443,3 @@ def _before(view, index, here):
     if isinstance(view, QTreeView):
         return view.visualRect(_line(index)).top() < view.visualRect(_line(here)).top()
     return index.row() < here.row()
-
-
-def combo_line(box: QComboBox):
-    """Return the line in which words are typed into a box."""
-    return box.lineEdit()

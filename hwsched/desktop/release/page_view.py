@@ -11,6 +11,7 @@ from hwsched.desktop.jobs import Cancelled, Jobs, Progress
 from hwsched.desktop.pictures import image_of
 from hwsched.desktop.tokens import wide
 from hwsched.render.pdf_pages import FoundWords, PdfPages
+from hwsched.render.screen import LIGHT
 
 _RIM_PX: Final = 12
 _LEAST: Final = 0.8
@@ -42,7 +43,7 @@ class _Sheet(QWidget):
         """Paint."""
         painter = QPainter(self)
         if self.image is None and self.drawing:
-            painter.fillRect(self._paper(), Qt.GlobalColor.white)
+            painter.fillRect(self._paper(), QColor.fromRgbF(*LIGHT.ground))
             painter.setPen(self.palette().color(QPalette.ColorRole.Mid))
             painter.drawRect(self._paper())
             painter.end()

@@ -103,6 +103,7 @@ QScrollBar::handle:horizontal { min-width: ${wide}px; }
 QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
 QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
 QFrame#card { background: $pane; border: ${thin}px solid $line; border-radius: ${corner}px; }
+QListView::item, QTreeView::item { min-height: ${row}px; }
 QToolTip { background: $field; color: $text; border: ${thin}px solid $edge; padding: ${hair}px; }
 """
 )
@@ -126,6 +127,7 @@ def sheet(*, dark: bool, percent: int = 100) -> str:
     return _SHEET.substitute(
         named,
         thin=THIN, ring=FOCUS, icon=at_percent(ICON, percent), corner=CORNER, target=TARGET,
+        row=at_percent(TARGET, percent),
         inner=TARGET - 2 * SPACE.hair, line_inner=TARGET - 2 * half - 2 * THIN,
         half=half, hair=SPACE.hair, small=SPACE.small, middle=SPACE.middle, wide=SPACE.wide,
         less=SPACE.hair - less, half_less=half - less, hair_less=SPACE.hair - less, middle_less=SPACE.middle - less,

@@ -96,7 +96,12 @@ class Following(QObject):
             each.wait()
 
     def _works(self) -> list[Jobs]:
-        return [self._jobs, self.reading, *([self.watcher.jobs] if self.watcher is not None else [])]
+        return [
+            self._jobs,
+            *self._jobs.besides,
+            self.reading,
+            *([self.watcher.jobs] if self.watcher is not None else []),
+        ]
 
     def _on_stopped(self) -> None:
         # Its result is handed over first, and what waits begins.

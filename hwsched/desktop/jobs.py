@@ -10,7 +10,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Any, Final
 
-from PySide6.QtCore import QObject, QThread, Signal, Slot
+from PySide6.QtCore import QObject, Qt, QThread, Signal, Slot
 from PySide6.QtWidgets import QWidget
 from shiboken6 import isValid
 
@@ -117,11 +117,23 @@ class Jobs(QObject):
         self._told = False
         self.log = JobLog(self)
         """Long work, kept to be read after it ended."""
+        self._beside: list[tuple[QWidget, Jobs]] = []
 
     @property
     def busy(self) -> bool:
         """Whether something is running."""
         return self._runner is not None
+
+    @property
+    def besides(self) -> "list[Jobs]":
+        """What reads beside this, for a page of its own; whoever closes the project waits for it, too."""
+        return [each for _, each in self._beside]
+
+    def beside(self, asker: QWidget) -> "Jobs":
+        """Return what runs work that only reads beside this, for one page; it goes once the page has left."""
+        made = Jobs(self)
+        self._beside.append((asker, made))
+        return made
 
     def run(
         self,
@@ -211,6 +223,18 @@ class Jobs(QObject):
                 job.then = job.asker = None
                 if job is self._job:
                     self.cancel()
+        for whose, each in list(self._beside):
+            if whose is asker:
+                each.leave(asker)
+                self._dismiss(whose, each)
+
+    def _dismiss(self, whose: QWidget, beside: "Jobs") -> None:
+        """Let go of what reads beside this, now or once it has stopped: the screen does not wait for it."""
+        if beside.busy:
+            beside.ended.connect(lambda: self._dismiss(whose, beside), Qt.ConnectionType.SingleShotConnection)
+            return
+        self._beside.remove((whose, beside))
+        beside.deleteLater()
 
     def wait(self, within_ms: int | None = None) -> bool:
         """Stop the running work, make the edits that wait, and come back when all is handed over.

@@ -43,6 +43,8 @@ class Lines(QTableWidget):
         self.verticalHeader().hide()
         self.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.setEditTriggers(QTableWidget.EditTrigger.NoEditTriggers)
+        # Tab goes on to what stands beside; lines are reached by arrow keys.
+        self.setTabKeyNavigation(False)
         self.setSelectionBehavior(QTableWidget.SelectionBehavior.SelectRows)
         self.setWordWrap(True)
         self.setAlternatingRowColors(True)
@@ -105,6 +107,8 @@ class LinesPage(QWidget):
         self.table = table
         table.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
         table.itemSelectionChanged.connect(self.enable)
+        self.buttons: dict[str, QToolButton] = {}
+        """By the words of their actions."""
         self._row = QHBoxLayout()
         self._row.setContentsMargins(4, 0, 4, 4)
         self.note = QLabel()
@@ -126,6 +130,7 @@ class LinesPage(QWidget):
         self.table.addAction(made)
         button = QToolButton()
         button.setDefaultAction(made)
+        self.buttons[text] = button
         self._row.insertWidget(self._row.count() - 1, button)
         return made
 

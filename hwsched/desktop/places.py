@@ -16,6 +16,7 @@ from hwsched.desktop.power.power_place import POWER, SITING, LAYOUT
 from hwsched.desktop.parts.parts_place import PARTS
 from hwsched.desktop.release.release_place import RELEASE
 from hwsched.desktop.beside import PAGES
+from hwsched.desktop.project.calculators import CALCULATORS_PLACE
 from hwsched.desktop.project.preferences_page import PREFERENCES
 from hwsched.desktop.project.keys_page import KEYS
 from hwsched.desktop.project.help_page import HELP

@@ -267,6 +267,10 @@ class Window(QMainWindow):
         )
         state.selected.connect(frame.pages.desk.selected)
         known = frame.preferences.place
+        # Whoever opens a project works in its place, not on the rail beside it.
+        focus = self.focusWidget()
+        if focus is not None and self.rail.isAncestorOf(focus):
+            focus.clearFocus()
         frame.go(known if known in frame.pages.places else _FIRST)
         self.tour.offer()
 

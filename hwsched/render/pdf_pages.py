@@ -81,9 +81,9 @@ class PdfPages:
 
     def picture(self, page: int, px_per_mm: float) -> PagePicture:
         """Return a page as pixels; a page that would be larger than fits the memory is drawn smaller."""
-        document, number = self._pages[page]
         scale = px_per_mm * POINT_MM
         with _LOCK:
+            document, number = self._pages[page]
             held = document[number]
             longest = max(held.get_size()) * scale
             scale *= min(1.0, _LARGEST_PX / max(longest, 1.0))
@@ -115,7 +115,7 @@ class PdfPages:
         with _LOCK:
             for document in self._documents:
                 document.close()
-        self._documents, self._pages, self.sizes = [], [], []
+            self._documents, self._pages, self.sizes = [], [], []
 
     def _on(self, page: int, words: str) -> FoundWords:
         document, number = self._pages[page]

@@ -10,7 +10,7 @@ from hwsched.calc.calculators import CALCULATORS
 from hwsched.calc.opening.stack import StackCollar, StackCylinder, cylinder_stack
 from hwsched.desktop.project.calculator_answers import told
 from hwsched.desktop.project.calculator_form import CalculatorForm
-from hwsched.desktop.project.calculators import CalculatorsDialog
+from hwsched.desktop.project.calculators import CalculatorsPage
 from tests.desktop.conftest import checked_of, choose
 
 LEFT = Qt.MouseButton.LeftButton
@@ -39,7 +39,7 @@ def texts(widget):
 
 @pytest.fixture
 def dialog(qtbot):
-    made = CalculatorsDialog()
+    made = CalculatorsPage()
     qtbot.addWidget(made)
     made.show()
     return made
@@ -64,6 +64,9 @@ def type_into(qtbot, dialog, name, text):
 def test_each_example_is_answered_in_words_without_a_name_of_json(dialog, qtbot):
     for row, calculator in enumerate(CALCULATORS):
         dialog.names.setCurrentRow(row)
+        assert dialog.answer.said.text() == "Nothing is typed yet.", calculator.name
+        assert not dialog.form.touched()
+        dialog.begin_with_example()
         assert dialog.answer.basis.text() == f"Basis: {calculator.basis}", calculator.name
         assert dialog.answer.said.text().strip(), calculator.name
         wrong = [each for each in texts(dialog.form) if MACHINE.search(each)]
@@ -90,6 +93,7 @@ def test_what_nobody_typed_over_goes_in_as_it_is(qtbot, style):
 
 def test_a_wrong_number_is_said_beside_its_field_in_words(dialog, qtbot):
     pick(qtbot, dialog, "cylinder-stack")
+    qtbot.mouseClick(dialog.example, LEFT)
     type_into(qtbot, dialog, "leaf_mm", "-3")
     assert dialog.answer.said.text().startswith("Leaf thickness: ")
     assert dialog.form.lines["leaf_mm",].echo.property("bad")
@@ -99,6 +103,7 @@ def test_a_wrong_number_is_said_beside_its_field_in_words(dialog, qtbot):
 
 def test_a_list_is_a_small_table_with_rows_added_and_taken_away(dialog, qtbot):
     pick(qtbot, dialog, "cylinder-stack")
+    qtbot.mouseClick(dialog.example, LEFT)
     table = dialog.form.tables["cylinders",]
     rows = table.cells.rowCount()
     assert rows == len(dialog.calculator.example["cylinders"])
@@ -153,9 +158,11 @@ def test_what_if_this_trim_were_a_quarter_thicker(at_work, qtbot):
     lock = next(item for item in checked.given.items if item.trim_key_mm is not None)
     trim, leaf = lock.trim_key_mm, checked.given.leaves[0].thickness_mm
     at_work.project.act_calculators.trigger()
-    dialog = at_work.project.calculators
+    dialog = at_work.frame.pages.widgets["calculators"]
     pick(qtbot, dialog, "cylinder-stack")
     assert not dialog.give.isEnabled()
+    # It is as the chosen opening stands, and follows another one that is chosen as long as nothing was typed.
+    assert "As M004 stands" in dialog.about.text()
     qtbot.mouseClick(dialog.fill, LEFT)
     asked = dialog.form.asked()
     assert (asked["leaf_mm"], asked["trim_mm"]) == (leaf, trim)
@@ -173,4 +180,3 @@ def test_what_if_this_trim_were_a_quarter_thicker(at_work, qtbot):
     assert not dialog.give.isEnabled()
     at_work.history.act_undo.trigger()
     assert next(i for i in checked_of(at_work, "M004").given.items if i.id == lock.id).trim_key_mm == trim
-    dialog.close()

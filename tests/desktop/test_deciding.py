@@ -5,6 +5,7 @@ import shutil
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
 
 from hwsched.cli.command import run
 from hwsched.desktop.survey.deliveries_window import DeliveriesWindow
@@ -166,8 +167,11 @@ def test_deliveries_are_answered_looked_at_and_taken_back_in_their_window(window
     assert marks_shown(window) == ["101", "104", "105", "106", "D-103", "S-2"]
     beside.pages.setCurrentIndex(3)
     window.openings.select_openings([openings_by_mark(window)["101"]])
-    told = [beside.origins.topLevelItem(n) for n in range(beside.origins.topLevelItemCount())]
-    said = {row.text(1): (row.text(2), row.text(3)) for row in told}
+    told = [
+        [beside.facts.data(beside.facts.index(n, column)) for column in (1, 2, 3)]
+        for n in range(beside.facts.rowCount())
+    ]
+    said = {fact: (value, origin) for fact, value, origin in told}
     assert said["Hand"][1] == "delivery 2: doors.csv, sheet doors, cell E2; taken in by tester"
     assert said["Mark"] == ("101", "delivery 1: doors.csv, sheet doors, cell A2; taken in by surveyor")
     # The delivery is looked at whole, and taken back whole once the opening that came back rests again.
@@ -175,7 +179,7 @@ def test_deliveries_are_answered_looked_at_and_taken_back_in_their_window(window
     idle(qtbot, window)
     beside.pages.setCurrentIndex(1)
     pick_row(qtbot, beside.list, 1)
-    rows = [beside.rows.topLevelItem(n).text(0).partition(" (")[0] for n in range(beside.rows.topLevelItemCount())]
+    rows = [beside.rows.item(n, 0).text().partition(" (")[0] for n in range(beside.rows.rowCount())]
     assert set(rows) == {
         '101 leaf: changed: Leaf width 36" -> 38"', "105: changed: Fire rating Not rated -> 20 min",
         '106 leaf: changed: Leaf width 36" -> 34"', "S-2: changed: Mark 102 -> S-2",
@@ -184,7 +188,7 @@ def test_deliveries_are_answered_looked_at_and_taken_back_in_their_window(window
     }  # fmt: skip
     qtbot.mouseClick(beside.back, LEFT)
     idle(qtbot, window)
-    assert (beside.list.topLevelItemCount(), beside.pages.tabText(0)) == (1, "To decide (0)")
+    assert (beside.files.rowCount(), beside.pages.tabText(0)) == (1, "To decide (0)")
     assert window.openings.questions.isHidden()
     assert marks_shown(window) == ["101", "102", "104", "105", "106", "D-103"]
 
@@ -197,5 +201,7 @@ def openings_by_mark(window):
     return {each.given.opening.mark: id_ for id_, each in window.frame.state.workspace.checked.items()}
 
 
-def pick_row(qtbot, tree, place):
-    qtbot.mouseClick(tree.viewport(), LEFT, pos=tree.visualItemRect(tree.topLevelItem(place)).center())
+def pick_row(qtbot, grid, place):
+    QApplication.processEvents()
+    where = grid.table.visualRect(grid.model.index(place, 0)).center()
+    qtbot.mouseClick(grid.table.viewport(), LEFT, pos=where)

@@ -52,10 +52,15 @@ def test_packets_of_the_selected_are_leafed_searched_and_printed(documents, at_w
         (opening,) = project_view(project, [checked_of(at_work, mark).given.opening.id]).openings
         pages = [view.pages.text(n) for n in range(count) if mark in view.pages.text(n)]
         assert any("STOP" in page for page in pages) != opening.ready, mark
+    qtbot.waitUntil(lambda: view.sheet.image is not None, timeout=10000)
+    first = view.sheet.image
     # Leafed by the keys of pages, enlarged by plus, each page said.
     qtbot.mouseClick(view.viewport(), LEFT)
     qtbot.keyClick(view, Qt.Key.Key_PageDown)
     assert documents.at.text() == f"Page 2 of {count}"
+    assert view.sheet.image is not first, "the page before never stands under the number of this one"
+    qtbot.waitUntil(lambda: view.sheet.image is not None, timeout=10000)
+    assert view.sheet.image.width() == pytest.approx(view.sheet.page_size.width() * view.devicePixelRatioF(), abs=2)
     qtbot.keyClick(view, Qt.Key.Key_End)
     assert view.page == count - 1
     qtbot.keyClick(view, Qt.Key.Key_Home)

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QApplication, QFileDialog
 
 from hwsched.desktop.opening.drawing_page import DrawingPage
 from hwsched.desktop.opening.opening_scene import scene_of
+from hwsched.desktop.opening.scene_handles import handles
 from hwsched.drawings.layers import UNIT
 from hwsched.operations.findings.checking import Checked
 from tests.desktop.conftest import checked_of, choose, idle
@@ -222,6 +223,27 @@ def test_places_are_typed_dragged_and_printed(at_work, qtbot, tmp_path, monkeypa
     idle(qtbot, at_work)
     moved = next(each for each in checked_of(at_work, "M004").given.items if each.id == lever.id)
     assert moved.y_mm == pytest.approx(lever.y_mm + 40.0, abs=12.0)
+    at_work.history.act_undo.trigger()
+    idle(qtbot, at_work)
+    # By a handle it is made larger: its other edge stays where it is.
+    lever = next(each for each in checked_of(at_work, "M004").given.items if each.id == lever.id)
+    view.look_at(lever.id)
+    QApplication.processEvents()
+    edges = handles(view)
+    start = edges[1, 0].toPoint()
+    factor = view.look().factor
+    qtbot.mouseMove(view, start)
+    assert view.cursor().shape() == Qt.CursorShape.SizeHorCursor
+    qtbot.mousePress(view, LEFT, pos=start)
+    qtbot.mouseMove(view, start + QPoint(round(30 * factor), 0))
+    assert " wide, " in form.told.text()
+    qtbot.mouseRelease(view, LEFT, pos=start + QPoint(round(30 * factor), 0))
+    idle(qtbot, at_work)
+    sized = next(each for each in checked_of(at_work, "M004").given.items if each.id == lever.id)
+    # On to a line within seven pixels.
+    assert sized.width_mm - lever.width_mm == pytest.approx(30.0, abs=8.0 / factor + 1.0)
+    assert abs(sized.x_mm - lever.x_mm) == pytest.approx((sized.width_mm - lever.width_mm) / 2, abs=0.05)
+    assert sized.height_mm == pytest.approx(lever.height_mm, abs=0.01)
     at_work.history.act_undo.trigger()
     idle(qtbot, at_work)
     path = tmp_path / "seen.pdf"

@@ -28,13 +28,13 @@ def press(qtbot, page, action):
 def test_a_file_is_attached_opened_and_taken_off(at_work, qtbot, photo, monkeypatch):
     choose(at_work, "M004")
     page = at_work.sheet.files_page
-    at_work.sheet.pages.setCurrentWidget(page)
+    at_work.sheet.pages.show_page(page)
     assert not page.act_open.isEnabled()
     monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *_: (str(photo), ""))
     press(qtbot, page, page.act_add)
     assert page.table.rowCount() == 1
     assert page.table.item(0, 0).text() == "inside.png"
-    assert at_work.sheet.pages.tabText(at_work.sheet.pages.indexOf(page)) == "Files 1"
+    assert at_work.sheet.pages.tabText(at_work.sheet.pages.indexOf(page)) == "Documents 1"
     # Another opening has its own.
     choose(at_work, "M005")
     assert page.table.rowCount() == 0
@@ -69,7 +69,7 @@ def test_a_photograph_dropped_at_an_opening_is_attached_and_shown(at_work, qtbot
     assert picture.save(str(path))
     choose(at_work, "M004")
     page = at_work.sheet.files_page
-    at_work.sheet.pages.setCurrentWidget(page)
+    at_work.sheet.pages.show_page(page)
     data = QMimeData()
     data.setUrls([QUrl.fromLocalFile(str(path))])
     copy, none = Qt.DropAction.CopyAction, Qt.KeyboardModifier.NoModifier

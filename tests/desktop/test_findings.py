@@ -25,7 +25,7 @@ def click_line(qtbot, table, row):
 def click_finding(qtbot, window, rule):
     """Click the line of a finding in the sheet."""
     page = window.sheet.findings_page
-    window.sheet.pages.setCurrentWidget(page)
+    window.sheet.pages.show_page(page)
     row = next(r for r, finding in enumerate(page._findings) if finding.rule == rule)
     click_line(qtbot, page.table, row)
     assert page.chosen().rule == rule
@@ -69,7 +69,7 @@ def test_a_waived_finding_stays_marked_counted_and_comes_back(at_work, qtbot):
     assert page.table.item(row, 0).text() == "note, waived"
     assert "grinder on site" in page.table.item(row, 1).text()
     assert page.table.item(row, 0).font().italic()
-    assert at_work.sheet.pages.tabText(4) == f"Findings {total - 1} + 1 waived"
+    assert at_work.sheet.pages.tabText(3) == f"Findings {total - 1} + 1 waived"
     shown = at_work.openings.register.row_of_id(at_work.frame.state.chosen)
     assert "1 waived" in at_work.openings.register.data(at_work.openings.register.index(shown, 2))
     assert not page.act_waive.isEnabled()
@@ -160,7 +160,7 @@ def test_why_tells_the_chain_and_copies_it(at_work, qtbot, page):
     sheet = at_work.sheet
     fit = checked_of(at_work, "M004").fit
     if page == "part":
-        sheet.pages.setCurrentWidget(sheet.parts_page)
+        sheet.pages.show_page(sheet.parts_and_candidates)
         click_line(qtbot, sheet.parts, 0)
         press(qtbot, sheet.parts_page, sheet.parts_page.act_why)
         wanted, about = fit.parts[0].reason, fit.parts[0].role
@@ -169,7 +169,7 @@ def test_why_tells_the_chain_and_copies_it(at_work, qtbot, page):
         sheet.parts_page.act_place.trigger()
         wanted, about = "Lead: needs", "place"
     elif page == "hole":
-        sheet.pages.setCurrentWidget(sheet.holes_page)
+        sheet.pages.show_page(sheet.holes_page)
         sheet.holes.selectRow(1)
         press(qtbot, sheet.holes_page, sheet.holes_page.act_why)
         wanted, about = f"{fit.holes[1].order}. {fit.holes[1].name}", "holes"
@@ -253,7 +253,7 @@ def test_another_part_is_chosen_among_candidates_by_keys_and_by_mouse(at_work, q
     choose(at_work, "M004")
     at_work.activateWindow()
     sheet, pane = at_work.sheet, at_work.sheet.candidates
-    sheet.pages.setCurrentWidget(sheet.parts_and_candidates)
+    sheet.pages.show_page(sheet.parts_and_candidates)
 
     def try_cylinder():
         row = next(n for n in range(sheet.parts.rowCount()) if sheet.parts.item(n, 0).text() == "cylinder")

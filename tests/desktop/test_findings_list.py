@@ -5,6 +5,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 
 from hwsched.desktop.findings.finding_lines import finding_lines, lines_of, sharing
+from hwsched.operations.findings.checking import check_project
 from hwsched.operations.findings.waivers import Spoken, waive_several, waivers
 from hwsched.operations.project.history import history
 from hwsched.operations.survey.many_facts import FactEdit, edit_many
@@ -15,10 +16,12 @@ LEFT = Qt.MouseButton.LeftButton
 
 
 @pytest.fixture
-def page(at_work):
+def page(at_work, qtbot):
     at_work.activateWindow()
     at_work.frame.go("findings")
-    return at_work.frame.pages.widgets["findings"]
+    page = at_work.frame.pages.widgets["findings"]
+    qtbot.waitUntil(lambda: not page._reading.busy, timeout=10000)
+    return page
 
 
 def pick(qtbot, page, line):
@@ -45,14 +48,14 @@ def test_one_missing_fact_is_one_line_worst_first_by_rule_opening_and_cure_and_l
     assert several, "some fact is asked for by two rules"
     contents = page.model.contents
     lines = finding_lines(at_work.frame.state.workspace.checked.values())
-    assert set(contents.ids) == {line.id for line in lines if not line.waived}
+    assert {line.id for line in contents.rows if line.opening} == {line.id for line in lines if not line.waived}
     for name, value in (("rule", "title"), ("cure", "cure"), ("opening", "mark")):
         qtbot.mouseClick(page.ways[name], LEFT)
         groups = [contents.group_at(n).value for n in range(len(contents)) if contents.group_at(n)]
         assert sorted(groups) == sorted({getattr(line, value) for line in contents.rows})
     qtbot.mouseClick(page.ways["list"], LEFT)
     page.ask.ask("building = Glass Annexe")
-    asked = {line.id for line in contents.rows if line.building == "Glass Annexe"}
+    asked = {line.id for line in contents.rows if line.opening and line.building == "Glass Annexe"}
     assert asked
     assert set(contents.shown_ids()) == asked
     page.ask.ask("annexe warning")
@@ -120,6 +123,33 @@ def test_selected_findings_are_waived_as_one_step(at_work, qtbot, page):
         assert all(f.waived for f in found if (f.rule, f.about) == (line.first.rule, each.first.about))
         assert page.model.contents.row_of(each.id) is None
     assert not pane.isVisible()
+
+
+def test_findings_of_supplies_stand_in_the_list_are_waived_and_lead_to_the_supply(at_work, qtbot, page):
+    project = at_work.frame.state.workspace.project
+    supplies = {each.result.supply.name: each for each in check_project(project).supplies}
+    found = {name: len([f for f in each.findings if not f.waived and not f.needs]) for name, each in supplies.items()}
+    lines = [line for line in page.model.contents.rows if line.supply]
+    listed = {name: len([line for line in lines if line.mark == name and not line.need]) for name in found}
+    assert listed == found
+    assert sum(found.values()) > 1
+    line = next(line for line in lines if line.spoken and line.first.severity == "error")
+    pick(qtbot, page, line)
+    qtbot.mouseClick(page.waive, LEFT)
+    qtbot.keyClicks(page.waive_pane.reason, "a larger battery is ordered")
+    assert page.waive_pane.take.text() == "Waive 1 finding at one supply"
+    qtbot.keyClick(page.waive_pane.reason, Qt.Key.Key_Return)
+    idle(qtbot, at_work)
+    qtbot.waitUntil(lambda: page.model.contents.row_of(line.id) is None, timeout=10000)
+    (waiver,) = waivers(project)
+    assert (waiver.scope, waiver.about) == ("supply", line.mark)
+    other = next(each for each in lines if each.mark == line.mark and each.id != line.id)
+    page.grid.select([other.id])
+    page.enable()
+    qtbot.mouseClick(page.fact, LEFT)
+    assert at_work.frame.trail.here.place == "power"
+    tree = at_work.frame.pages.widgets["power"].tree
+    assert tree.currentItem().text(0).startswith(line.mark)
 
 
 def test_what_is_no_edit_of_cells_is_seen_before_it_is_done_too(at_work, qtbot, page):

@@ -19,7 +19,7 @@ def facts(at_work, qtbot):
     choose(at_work, "M004")
     at_work.activateWindow()
     form = at_work.sheet.facts
-    at_work.sheet.pages.setCurrentWidget(form)
+    at_work.sheet.pages.show_page(form)
     form.setFocus()
     return form
 

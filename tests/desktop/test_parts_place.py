@@ -29,11 +29,12 @@ def parts(at_work):
 
 def click(qtbot, window, number):
     """Click the row of a part."""
-    row = window.table.rows.row_of(number)
-    assert row >= 0
-    index = window.table.rows.index(row, 0)
-    window.table.scrollTo(index)
-    qtbot.mouseClick(window.table.viewport(), LEFT, pos=window.table.visualRect(index).center())
+    row, table = window.grid.model.row_of_id(number), window.grid.table
+    assert row is not None
+    index = window.grid.model.index(row, 0)
+    QApplication.processEvents()
+    table.scrollTo(index)
+    qtbot.mouseClick(table.viewport(), LEFT, pos=table.visualRect(index).center())
 
 
 def type_into(qtbot, window, name, text):
@@ -46,7 +47,7 @@ def type_into(qtbot, window, name, text):
 
 
 def shown(window):
-    return [part.number for part in window.table.rows.parts]
+    return window.grid.model.shown_ids()
 
 
 def held(window, number):
@@ -68,14 +69,15 @@ def test_parts_are_found_by_words_sorted_by_value_and_stay_chosen(parts, qtbot):
     parts.search.clear()
     assert len(shown(parts)) == whole
     qtbot.keyClick(parts.kinds, Qt.Key.Key_Down)
-    assert {part.kind for part in parts.table.rows.parts} == {"mortise-cylinder"}
-    lengths = [column.name for column in parts.table.rows.columns].index("length_mm")
-    header = parts.table.horizontalHeader()
+    contents = parts.grid.model.contents
+    assert {contents.row_of(each).kind for each in shown(parts)} == {"mortise-cylinder"}
+    lengths = parts.grid.model.place_of("length_mm")
+    header = parts.grid.table.horizontalHeader()
     at = QPoint(header.sectionViewportPosition(lengths) + 10, header.height() // 2)
     qtbot.mouseClick(header.viewport(), LEFT, pos=at)
-    values = [part.attributes["length_mm"] for part in parts.table.rows.parts]
+    values = [contents.row_of(each).attributes["length_mm"] for each in shown(parts)]
     assert values == sorted(values)
-    assert parts.table.selectionModel().currentIndex().row() == shown(parts).index(NUMBER)
+    assert parts.grid.table.currentIndex().row() == shown(parts).index(NUMBER)
 
 
 def test_an_edit_is_echoed_looked_at_and_taken_as_one_step(parts, at_work, qtbot):
@@ -130,7 +132,7 @@ def test_a_copy_becomes_a_part_and_the_old_one_is_superseded_by_it(parts, at_wor
     qtbot.mouseClick(parts.take, LEFT)
     idle(qtbot, at_work)
     assert held(parts, "ROP-CB1-B").attributes == held(parts, KEY).attributes
-    assert parts.table.number == "ROP-CB1-B"
+    assert parts.grid.number == "ROP-CB1-B"
     click(qtbot, parts, KEY)
     qtbot.mouseClick(parts.follow_on, LEFT)
     field = parts.facts.lines["superseded_by"].field

@@ -37,7 +37,7 @@ def loads(window):
 
 def test_a_building_s_fact_is_edited_once_for_all_its_openings_and_undone(window, qtbot):
     choose(window, "M004")
-    window.sheet.pages.setCurrentWidget(window.sheet.facts)
+    window.sheet.pages.show_page(window.sheet.facts)
     mill = "Building Mill House, for all its openings"
     assert line(window, mill, "Occupant load").text(1) == "40"
     assert line(window, "Level Ground, for all its openings", "Occupant load").text(1) == "?"

@@ -108,10 +108,14 @@ def test_every_window_shows_words_as_words(baited, qtbot):
         next(id_ for id_, c in baited.frame.state.workspace.checked.items() if "M116" in c.given.opening.mark)
     ]
     baited.openings.select_openings([connected.given.opening.id])
-    for page in range(baited.sheet.pages.count()):
-        baited.sheet.pages.setCurrentIndex(page)
+    sheet = baited.sheet
+    for page in range(sheet.pages.count()):
+        sheet.pages.setCurrentIndex(page)
         labels, _ = walk()
         assert labels, "the bait is on the screen"
+    for page in (sheet.holes_page, sheet.refused_page, sheet.pieces_page, sheet.assembly_page):
+        sheet.pages.show_page(page)
+        walk()
     tipped = 0
     fitting, findings, project = baited.fitting, baited.findings, baited.project
     actions = (
@@ -127,7 +131,6 @@ def test_every_window_shows_words_as_words(baited, qtbot):
     assert tipped, "bait reached tooltips"
     baited.frame.side.close()
     baited.project.settings.close()
-    baited.project.calculators.close()
 
 
 def test_dialogs_and_boxes_show_words_as_words(baited, qtbot):

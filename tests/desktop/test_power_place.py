@@ -1,5 +1,7 @@
 """The place for power beyond the first steps: junctions, keys, what stays in sight, sheets, dark look, siting."""
 
+from threading import Event
+
 import pytest
 from PySide6.QtCore import QMimeData, QPointF, Qt
 from PySide6.QtGui import QColor, QDragMoveEvent, QDropEvent, QPalette
@@ -349,8 +351,15 @@ def test_many_runs_are_worked_out_off_the_screens_thread_and_the_last_edit_wins(
         power.form.edited.emit("run", run.id, "length_m", length)
     qtbot.waitUntil(lambda: line(power, "M316").text(1) == "22.0 m", timeout=5000)
     at_work.history.act_undo.trigger()
+    # Closing does not wait for what is being read, and nothing of it comes back into a page that is gone.
+    go_on = Event()
+    real = power_window.power_as_it_stands
+    monkeypatch.setattr(power_window, "power_as_it_stands", lambda project: go_on.wait(30) and real(project))
+    power.follow()
     power.close()
-    # Nothing that was still being read comes back into a window that is gone.
+    assert at_work.frame.jobs.besides, "it is still being read"
+    go_on.set()
+    qtbot.waitUntil(lambda: not at_work.frame.jobs.besides, timeout=5000)
     QTest.qWait(50)
 
 

@@ -152,7 +152,7 @@ def test_an_old_step_of_an_opening_is_taken_back_on_its_page_with_its_values_see
     idle(qtbot, at_work)
     assert checked_of(at_work, "M004").given.opening.notes == "first"
     # Beside it the assembly is drawn when it is looked at.
-    sheet.pages.setCurrentWidget(sheet.assembly_page)
+    sheet.pages.show_page(sheet.assembly_page)
     plain = sheet.assembly_page.view.grab().toImage()
     assert "steps of the work" in sheet.assembly_page.notes.text()
     sheet.assembly_page.view.show_drawings(())

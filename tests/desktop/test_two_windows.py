@@ -46,7 +46,7 @@ def fact(window, label):
 
 def begin(qtbot, window, label):
     """Open the editor of a fact."""
-    window.sheet.pages.setCurrentWidget(window.sheet.facts)
+    window.sheet.pages.show_page(window.sheet.facts)
     window.sheet.facts.editItem(fact(window, label), 1)
     return window.sheet.facts.findChild(QLineEdit)
 

@@ -36,7 +36,7 @@ def make(qtbot, window, system):
 def typed(qtbot, window, label, text):
     """Type a fact of the chosen opening; returns what is said of it before it is taken, and what stands there then."""
     form = window.sheet.facts
-    window.sheet.pages.setCurrentWidget(form)
+    window.sheet.pages.show_page(form)
     flags = Qt.MatchFlag.MatchExactly | Qt.MatchFlag.MatchRecursive
     form.editItem(form.findItems(label, flags, 0)[0], 1)
     editor = form.findChild(QLineEdit)

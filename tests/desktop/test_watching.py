@@ -136,7 +136,7 @@ def test_an_edit_made_while_others_are_read_is_not_lost_from_view(at_work, qtbot
 
 
 def test_what_is_being_typed_is_left_to_its_end(at_work, qtbot, other):
-    at_work.sheet.pages.setCurrentWidget(at_work.sheet.facts)
+    at_work.sheet.pages.show_page(at_work.sheet.facts)
     at_work.sheet.facts.editItem(fact(at_work, "Wave"), 1)
     editor = at_work.sheet.facts.findChild(QLineEdit)
     qtbot.keyClicks(editor, "W")

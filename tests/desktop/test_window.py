@@ -79,7 +79,7 @@ def test_an_edit_is_checked_at_once_and_undone(window, qtbot):
     before = window.sheet.state.text()
     assert "Fits" in before
     item = fact_cell(window, "Leaf thickness")
-    window.sheet.pages.setCurrentWidget(window.sheet.facts)
+    window.sheet.pages.show_page(window.sheet.facts)
     window.sheet.facts.editItem(item, 1)
     editor = window.sheet.facts.findChild(QLineEdit)
     editor.clear()

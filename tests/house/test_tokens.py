@@ -44,7 +44,6 @@ OLDER = {
     "power/power_tree.py": 2,
     "power/power_window.py": 2,
     "power/siting_window.py": 2,
-    "project/calculators.py": 4,
     "project/copies_window.py": 1,
     "project/journal_window.py": 1,
     "project/people_dialog.py": 1,

@@ -1,8 +1,9 @@
-"""Findings of all openings as lines: one a finding, and one a missing fact, whoever asks for it. No widgets."""
+"""Findings of openings and supplies as lines: one a finding, and one a missing fact, whoever asks. No widgets."""
 
 from collections.abc import Iterable, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 
+from hwsched.operations.findings.checked_supplies import CheckedSupply
 from hwsched.operations.findings.checking import Checked
 from hwsched.operations.findings.waivers import Spoken
 from hwsched.rules import OF_WAIVERS, in_rulebook
@@ -12,17 +13,21 @@ from hwsched.values import SEVERITIES, Finding
 
 @dataclass(frozen=True, slots=True)
 class FindingLine:
-    """One line: a finding at an opening, or a fact that is missing there."""
+    """One line: a finding at an opening or a supply, or a fact that is missing there."""
 
     id: str
     opening: str
+    """Empty where it is said of a supply."""
     mark: str
+    """Of the opening, or the name of the supply."""
     building: str
     level: str
     findings: tuple[Finding, ...]
     """The finding; of a missing fact all that ask for it, the worst first."""
     need: str = ""
     """The missing fact, as ``entity.attribute``; empty for a finding that is proved."""
+    supply: str = ""
+    """The supply of which it is said."""
 
     @property
     def first(self) -> Finding:
@@ -61,7 +66,7 @@ class FindingLine:
     def spoken(self) -> tuple[Spoken, ...]:
         """What of it can be waived."""
         return tuple(
-            Spoken(self.opening, each.rule, each.about)
+            Spoken(self.opening, each.rule, each.about, supply=self.mark if self.supply else "")
             for each in self.findings
             if not each.waived and each.rule not in OF_WAIVERS
         )
@@ -73,17 +78,30 @@ def rule_title(rule: str) -> str:
     return known.title if known is not None else rule
 
 
-def finding_lines(checked: Iterable[Checked]) -> list[FindingLine]:
-    """Return the lines of openings, each opening's worst first."""
-    return [line for each in checked for line in lines_of(each)]
+def finding_lines(checked: Iterable[Checked], supplies: Iterable[CheckedSupply] = ()) -> list[FindingLine]:
+    """Return the lines of openings and then of supplies, the worst of each first."""
+    of_openings = [line for each in checked for line in lines_of(each)]
+    return of_openings + [line for each in supplies for line in lines_of_supply(each)]
 
 
 def lines_of(checked: Checked) -> list[FindingLine]:
     """Return the lines of an opening: findings in their order, a missing fact where it is first asked for."""
     opening = checked.given.opening
+    at = FindingLine("", opening.id, opening.mark, opening.building or "", opening.level or "", ())
+    return _lines(at, checked.findings)
+
+
+def lines_of_supply(checked: CheckedSupply) -> list[FindingLine]:
+    """Return the lines of a supply: what is said of none of its openings."""
+    supply = checked.result.supply
+    at = FindingLine("", "", supply.name, supply.building or "", supply.level or "", (), supply=supply.id)
+    return _lines(at, checked.findings)
+
+
+def _lines(at: FindingLine, findings: Iterable[Finding]) -> list[FindingLine]:
     together: dict[str, list[Finding]] = {}
     order: dict[str, str] = {}
-    for number, finding in enumerate(checked.findings):
+    for number, finding in enumerate(findings):
         # What is accepted asks for nothing any more: it stays a line of its own.
         needs = finding.needs if not finding.waived else ()
         for need in needs:
@@ -92,14 +110,11 @@ def lines_of(checked: Checked) -> list[FindingLine]:
         if not needs:
             together[f"{number} {finding.rule} {finding.about}"] = [finding]
     lines = [
-        FindingLine(
-            f"{opening.id} {key}",
-            opening.id,
-            opening.mark,
-            opening.building or "",
-            opening.level or "",
-            tuple(sorted(found, key=severity_order)),
-            order.get(key, ""),
+        replace(
+            at,
+            id=f"{at.opening or at.supply} {key}",
+            findings=tuple(sorted(found, key=severity_order)),
+            need=order.get(key, ""),
         )
         for key, found in together.items()
     ]

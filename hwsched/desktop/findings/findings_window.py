@@ -1,4 +1,4 @@
-"""All findings as one list: by rule, by opening, by cure; waived, mended for all that share a cure."""
+"""All findings, of openings and supplies, as one list: by rule, by place, by cure; waived, mended for all alike."""
 
 from functools import partial
 from typing import Any, Final
@@ -20,9 +20,12 @@ from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.survey.askable_names import askable_in
 from hwsched.desktop.tokens import Text, colour
 from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.operations.findings.checked_supplies import CheckedSupply, checked_supplies
+from hwsched.operations.findings.checking import waiver_book
 from hwsched.operations.findings.waivers import waive_several
 from hwsched.operations.opening.asked_facts import CheckedFacts
 from hwsched.operations.opening.fitting_openings import fit_openings
+from hwsched.operations.power.power_results import power_as_it_stands
 from hwsched.query import Askable, judge
 from hwsched.rules.wording import label_of
 from hwsched.values import DISCIPLINES, SEVERITIES
@@ -42,7 +45,7 @@ COLUMNS: Final[tuple[Column[FindingLine], ...]] = (
         "severity", "Severity", lambda line: line.first.severity, str.capitalize, SEVERITIES.index,
         colour=lambda severity: colour(_SEVERE[severity]), width=10,
     ),
-    Column("mark", "Opening", lambda line: line.mark, width=10),
+    Column("mark", "At", lambda line: line.mark, width=10, note="The opening, or the supply of which it is said."),
     Column("rule", "Rule", lambda line: line.title, width=26),
     Column("said", "Finding", lambda line: line.said, width=60),
     Column("cure", "Cure", lambda line: line.cure, width=44),
@@ -75,6 +78,10 @@ class FindingsWindow(ToolWindow):
         self.ask.askable = lambda: self._askable
         self.ask.asked.connect(lambda _found: self._narrow())
         self._askable = Askable()
+        self._reading = desk.jobs.beside(self)
+        self._supplies: tuple[CheckedSupply, ...] = ()
+        self._read_at = -1
+        """The version of the project whose supplies were read."""
         self.with_waived = QCheckBox("With waived ones")
         self.with_waived.toggled.connect(lambda _on: self.follow())
         self.count = QLabel()
@@ -106,13 +113,37 @@ class FindingsWindow(ToolWindow):
         if self.model.contents.arrangement == type(self.model.contents.arrangement)():
             self.model.group("mark")
         self._mark_way()
+        self.listen(desk.workspace.changed, lambda _changes: self._read_supplies())
         self.follow()
 
     def follow(self) -> None:
         """List what is found now."""
         if self.grid.put_off(self.follow):
             return
-        lines = finding_lines(self.desk.workspace.checked.values())
+        self._read_supplies()
+        self._show_lines()
+
+    def _read_supplies(self) -> None:
+        """Have the supplies worked out anew where something has changed, off the screen's thread."""
+        workspace = self.desk.workspace
+        if self._read_at == workspace.version or self._reading.busy:
+            return
+        version, project = workspace.version, workspace.project
+
+        def work(_progress: Progress, _cancelled: Cancelled) -> tuple[CheckedSupply, ...]:
+            return checked_supplies(power_as_it_stands(project)[1], waiver_book(project, project.today()))
+
+        def then(found: tuple[CheckedSupply, ...]) -> None:
+            self._read_at, self._supplies = version, found
+            self._show_lines()
+            self._read_supplies()
+
+        self._reading.run("", work, then, asker=self, kept=False)
+
+    def _show_lines(self) -> None:
+        if self.grid.put_off(self._show_lines):
+            return
+        lines = finding_lines(self.desk.workspace.checked.values(), self._supplies)
         shown = [line for line in lines if not line.waived or self.with_waived.isChecked()]
         self._askable = askable_in(self.desk.workspace)
         self.model.load(shown)
@@ -170,8 +201,11 @@ class FindingsWindow(ToolWindow):
     def go_to_fact(self) -> None:
         """Select the openings of the selected lines in the register."""
         lines = self.chosen()
-        if lines:
-            self.desk.go("openings", list(dict.fromkeys(line.opening for line in lines)))
+        openings = list(dict.fromkeys(line.opening for line in lines if line.opening))
+        if lines and not openings:
+            self.desk.go("power", lines[0].supply)
+        elif lines:
+            self.desk.go("openings", openings)
             self.desk.show_fact(next((line.need for line in lines if line.need), ""))
 
     def mend_all(self) -> None:
@@ -180,7 +214,7 @@ class FindingsWindow(ToolWindow):
         if not lines or not self.idle:
             return
         self.waive_pane.hide()
-        share = sharing(self._shown(), lines[0])
+        share = [line for line in sharing(self._shown(), lines[0]) if line.opening]
         ids = list(dict.fromkeys(line.opening for line in share))
         kind = self.mending.kind(share)
         if kind == "fact":
@@ -210,7 +244,7 @@ class FindingsWindow(ToolWindow):
         if lines and self.idle:
             self.pane.hide()
             count = len({each for line in lines for each in line.spoken})
-            self.waive_pane.ask(count, len({line.opening for line in lines}), self.desk.workspace.who)
+            self.waive_pane.ask(count, _places(lines), self.desk.workspace.who)
 
     def _waive(self, person: str, reason: str, until: str | None) -> None:
         workspace = self.desk.workspace
@@ -241,6 +275,15 @@ class FindingsWindow(ToolWindow):
     def _mark(self, identity: str) -> str:
         line = self.model.contents.row_of(identity)
         return line.mark if line is not None else ""
+
+
+def _places(lines: list[FindingLine]) -> str:
+    """Say at how many openings and supplies lines are."""
+    counts = (
+        (len({line.opening for line in lines if line.opening}), "opening", "openings"),
+        (len({line.supply for line in lines if line.supply}), "supply", "supplies"),
+    )
+    return " and ".join(f"{n} {many}" if n > 1 else f"one {one}" for n, one, many in counts if n)
 
 
 FINDINGS: Final = SidePlace(

@@ -52,6 +52,8 @@ class Mending(QObject):
 
     def kind(self, lines: Sequence[FindingLine]) -> Kind:
         """Return what can be done about lines that share a cure; nothing where only people at the door can."""
+        # What is said of a supply is mended in the place for power.
+        lines = [line for line in lines if not line.supply]
         if not lines:
             return ""
         first = lines[0]
@@ -67,7 +69,7 @@ class Mending(QObject):
         """Return how that is called, and at how many openings it can be done."""
         kind = self.kind(lines)
         done = self._fillable(lines) if kind == "fact" else lines
-        return _WORDS[kind], len({line.opening for line in done})
+        return _WORDS[kind], len({line.opening for line in done if line.opening})
 
     def _fillable(self, lines: Sequence[FindingLine]) -> list[FindingLine]:
         checked = self._desk.workspace.checked

@@ -59,11 +59,10 @@ class WaivePane(QFrame):
             line.textChanged.connect(self._allow)
         self.hide()
 
-    def ask(self, findings: int, openings: int, person: str) -> None:
-        """Ask about so many findings."""
+    def ask(self, findings: int, at: str, person: str) -> None:
+        """Ask about so many findings at openings or supplies."""
         self.person.setText(self.person.text() or person)
         self.reason.clear()
-        at = "one opening" if openings == 1 else f"{openings} openings"
         self.take.setText(f"Waive {findings} {'finding' if findings == 1 else 'findings'} at {at}")
         self.said.setText(_NOTE)
         self._allow()

@@ -26,7 +26,7 @@ _ONLY: Final = _FLAG.ClearAndSelect | _FLAG.Rows
 
 
 class Grid(QWidget):
-    """A table over a `GridModel`.
+    """A table over a `GridModel`. Here belongs what every list does alike, not which rows a place has.
 
     Parameters
     ----------

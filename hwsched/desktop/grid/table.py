@@ -274,6 +274,9 @@ def _wanted(event: QKeyEvent) -> str:
         return "many"
     if event.key() == Qt.Key.Key_Down and event.modifiers() & Qt.KeyboardModifier.AltModifier:
         return "filter"
+    if event.key() == Qt.Key.Key_F10 and event.modifiers() & _SHIFT:
+        # The key for menus is the platform's; this one is on every keyboard.
+        return "menu"
     return ""
 
 

@@ -120,7 +120,7 @@ class DrawingPage(QWidget):
         self.split.addWidget(self.view)
         self.split.addWidget(self.side)
         self.split.setStretchFactor(0, 1)
-        self.split.setSizes([wide(48), wide(27)])
+        self.split.setSizes([wide(60), wide(22)])
         self._beside = False
         self.inner = _Inner()
         self.inner.resized.connect(self._turn)
@@ -223,7 +223,7 @@ class DrawingPage(QWidget):
         self.split.setOrientation(Qt.Orientation.Horizontal if beside else Qt.Orientation.Vertical)
         if beside != self._beside:
             self._beside = beside
-            self.split.setSizes([wide(72), wide(34)] if beside else [wide(48), wide(27)])
+            self.split.setSizes([wide(72), wide(34)] if beside else [wide(60), wide(22)])
         self._side.setDirection(QHBoxLayout.Direction.TopToBottom if beside else QHBoxLayout.Direction.LeftToRight)
 
     def _fill(self) -> None:

@@ -5,7 +5,7 @@ Between what an opening holds and what the drawing shows; no widgets.
 
 from typing import Final
 
-from hwsched.desktop.opening.drawing_move import Move
+from hwsched.desktop.opening.drawing_move import Move, Stretch
 from hwsched.desktop.opening.drawing_state import Thing, known_things
 from hwsched.drawings.layers import LEAD, LOCK, UNIT, hole_thing
 from hwsched.drawings.opening.scene import FACES, View, views_of
@@ -92,6 +92,18 @@ def item_centre(at: PointFit, move: Move) -> tuple[float, float] | None:
     if item is None or sign is None or item.x_mm is None or item.y_mm is None:
         return None
     return item.x_mm + sign * move.dx, item.y_mm + move.dy
+
+
+def item_sized(at: PointFit, move: Stretch) -> tuple[float, float, float, float] | None:
+    """Return width and height that a stretch gives an existing item, and where its middle then is."""
+    item = next((each for each in at.given.items if each.id == move.thing), None)
+    sign = _toward_hinge(at.given, move.view, item=item) if item is not None else None
+    if item is None or sign is None or item.x_mm is None or item.y_mm is None:
+        return None
+    x0, y0, x1, y1 = move.box
+    wide, high = item.width_mm or x1 - x0, item.height_mm or y1 - y0
+    across, up = move.edges
+    return wide + across * move.dx, high + up * move.dy, item.x_mm + sign * move.dx / 2, item.y_mm + move.dy / 2
 
 
 def stands_at(at: PointFit, thing: str) -> tuple[float, float] | None:

@@ -3,15 +3,16 @@
 from collections.abc import Mapping, Sequence
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QComboBox, QLabel, QSplitter, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QComboBox, QLabel, QSplitter, QVBoxLayout, QWidget
 
 from hwsched.desktop.opening.assembly_page import AssemblyPage
 from hwsched.desktop.opening.candidates_pane import CandidatesPane
-from hwsched.desktop.opening.drawing_move import Move
+from hwsched.desktop.opening.drawing_move import Move, Stretch
 from hwsched.desktop.opening.drawing_page import DrawingPage
-from hwsched.desktop.opening.opening_scene import cost_words, item_centre, scene_of, stands_at, unit_corner
+from hwsched.desktop.opening.opening_scene import cost_words, item_centre, item_sized, scene_of, stands_at, unit_corner
 from hwsched.desktop.opening.past_page import PastPage
 from hwsched.desktop.opening.pieces_page import PiecesPage
+from hwsched.desktop.opening.sections import Sections
 from hwsched.desktop.opening.sheet_pages import FindingsPage, HolesPage, PartsPage, RefusedPage
 from hwsched.desktop.parts.set_book import OpeningSet
 from hwsched.desktop.release.files_page import FilesPage
@@ -36,6 +37,8 @@ class OpeningSheet(QWidget):
     unit_dropped = Signal(float, float)
     item_dropped = Signal(str, float, float)
     """An existing item, and where its middle is brought, from the lock edge and above the floor [mm]."""
+    item_sized = Signal(str, float, float, float, float)
+    """An existing item, width and height, and where its middle is then, from lock edge and floor [mm]."""
     place_typed = Signal(str, str, str)
     """A thing, and its place as typed: from the lock edge, above the floor."""
     wants_part = Signal(str, str)
@@ -82,21 +85,23 @@ class OpeningSheet(QWidget):
         self.parts_and_candidates.addWidget(self.candidates)
         self.view.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
         self.view.addAction(self.parts_page.act_place)
-        self.pages = QTabWidget()
-        for page, name in (
-            (self.drawing, "Drawing"),
-            (self.facts, "Survey"),
-            (self.parts_and_candidates, "Parts"),
-            (self.holes_page, "Holes"),
-            (self.findings_page, "Findings"),
-            (self.refused_page, "Refused"),
-            (self.pieces_page, "Pieces"),
-            (self.files_page, "Files"),
-            (self.past_page, "History"),
-            (self.assembly_page, "Assembly"),
-        ):
-            self.pages.addTab(page, name)
-        self.pages.currentChanged.connect(lambda _index: self._fill_page())
+        self.pages = Sections()
+        self.pages.addTab(self.drawing, "Drawing")
+        self.pages.addTab(self.facts, "Facts")
+        self.folded = self.pages.fold(
+            "Parts",
+            (
+                (self.parts_and_candidates, "Parts"),
+                (self.holes_page, "Holes"),
+                (self.refused_page, "Refused"),
+                (self.pieces_page, "Pieces"),
+                (self.assembly_page, "Assembly"),
+            ),
+        )
+        self.pages.addTab(self.findings_page, "Findings")
+        self.pages.addTab(self.files_page, "Documents")
+        self.pages.addTab(self.past_page, "History")
+        self.pages.turned.connect(self._fill_page)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(6, 6, 6, 6)
         layout.addWidget(self.title)
@@ -109,11 +114,11 @@ class OpeningSheet(QWidget):
     def show_files(self, attached: Sequence[Attached]) -> None:
         """Show the files at the opening."""
         self.files_page.show_files(attached)
-        self.pages.setTabText(self.pages.indexOf(self.files_page), self.files_page.title())
+        self.pages.name_page(self.files_page, self.files_page.title())
 
     def show_fact(self, fact: str) -> None:
         """Show a fact of the opening where it is typed; without one, what is found."""
-        self.pages.setCurrentWidget(self.facts if fact else self.findings_page)
+        self.pages.show_page(self.facts if fact else self.findings_page)
         if fact:
             self.facts.go_to_fact(*fact.split(".", 1))
 
@@ -157,9 +162,9 @@ class OpeningSheet(QWidget):
         self.point_box.setVisible(checked is not None and len(checked.points) > 1)
 
     def _fill_page(self) -> None:
-        if self.pages.currentWidget() is self.pieces_page:
+        if self.pages.seen() is self.pieces_page:
             self.wants_pieces.emit()
-        elif self.pages.currentWidget() is self.assembly_page and self._checked is not None:
+        elif self.pages.seen() is self.assembly_page and self._checked is not None:
             at = self._checked.shown(self.number)
             self.assembly_page.show_fit(at.given, at.fit or Fit("to-measure"))
 
@@ -168,6 +173,12 @@ class OpeningSheet(QWidget):
 
     def _on_moving(self, move: Move) -> None:
         at = self.shown_point()
+        sized = item_sized(at, move) if at is not None and isinstance(move, Stretch) else None
+        if sized is not None:
+            wide, high = (format_length(each, self._style) for each in sized[:2])
+            self._show_place(*sized[2:])
+            self.drawing.form.say(f"{wide} wide, {high} high  {move.words()}".rstrip())
+            return
         corner = unit_corner(at, move) if at is not None and move.thing == UNIT else None
         if corner is not None:
             self.unit_dragged.emit(*corner)
@@ -179,6 +190,11 @@ class OpeningSheet(QWidget):
     def _on_moved(self, move: Move) -> None:
         at = self.shown_point()
         if at is None:
+            return
+        if isinstance(move, Stretch):
+            sized = item_sized(at, move)
+            if sized is not None:
+                self.item_sized.emit(move.thing, *sized)
             return
         corner, centre = unit_corner(at, move), item_centre(at, move)
         if move.thing == UNIT and corner is not None:
@@ -250,9 +266,13 @@ class OpeningSheet(QWidget):
         self.parts_page.show_fit(fit, self.sets.get(checked.given.opening.id) if at.given.point.number == 1 else None)
         self.holes_page.show_fit(fit, style)
         refused = self.refused_page.show_fit(fit)
-        titles = ("Drawing", "Survey", f"Parts {len(fit.parts)}", f"Holes {len(fit.holes)}", self.findings_page.title())
-        for page, text in enumerate((*titles, f"Refused {refused}")):
-            self.pages.setTabText(page, text)
+        for page, words in (
+            (self.parts_and_candidates, f"Parts {len(fit.parts)}"),
+            (self.holes_page, f"Holes {len(fit.holes)}"),
+            (self.refused_page, f"Refused {refused}"),
+            (self.findings_page, self.findings_page.title()),
+        ):
+            self.pages.name_page(page, words)
         self._fill_page()
 
 

@@ -24,7 +24,7 @@ class PastActions(Subject):
     def __init__(self, frame: Frame, sheet: OpeningSheet) -> None:
         super().__init__(frame)
         self.sheet = sheet
-        sheet.pages.currentChanged.connect(lambda _page: self.show())
+        sheet.pages.turned.connect(self.show)
         sheet.past_page.wants_back.connect(lambda number: self._step(undo_one, number))
         sheet.past_page.wants_again.connect(lambda number: self._step(redo_one, number))
         self.state.shown.connect(self.show)
@@ -32,7 +32,7 @@ class PastActions(Subject):
     def show(self) -> None:
         """Read the past of the chosen opening, where its page is looked at."""
         workspace, checked = self.state.workspace, self.state.checked
-        if self.sheet.pages.currentWidget() is not self.sheet.past_page:
+        if self.sheet.pages.seen() is not self.sheet.past_page:
             return
         if workspace is None or checked is None:
             self.sheet.past_page.show_past(())

@@ -40,6 +40,7 @@ class PlaceActions(Subject):
         sheet.unit_dragged.connect(self._on_unit_dragged)
         sheet.unit_dropped.connect(self.move_unit)
         sheet.item_dropped.connect(self.move_item)
+        sheet.item_sized.connect(self.size_item)
         sheet.place_typed.connect(self.type_place)
         sheet.drawing.form.wants_release.connect(self.release_unit)
         sheet.drawing.wants_print.connect(self.ask_print)
@@ -95,10 +96,17 @@ class PlaceActions(Subject):
 
     def move_item(self, item: str, x_mm: float, y_mm: float) -> None:
         """Write down where the middle of an existing item stands, as one step."""
+        self._set_item(item, {"x_mm": round(x_mm, 2), "y_mm": round(y_mm, 2)})
+
+    def size_item(self, item: str, wide_mm: float, high_mm: float, x_mm: float, y_mm: float) -> None:
+        """Write down how large an existing item is and where its middle stands, as one step."""
+        values = {"width_mm": wide_mm, "height_mm": high_mm, "x_mm": x_mm, "y_mm": y_mm}
+        self._set_item(item, {name: round(value, 2) for name, value in values.items()})
+
+    def _set_item(self, item: str, values: dict[str, float]) -> None:
         workspace, checked = self.state.workspace, self.state.checked
         if workspace is None or checked is None or self.jobs.busy:
             return
-        values = {"x_mm": round(x_mm, 2), "y_mm": round(y_mm, 2)}
         self.frame.edit_seen(
             lambda base: edit_facts(workspace.project, "existing_item", item, values, who=workspace.who, base=base),
             checked.base,

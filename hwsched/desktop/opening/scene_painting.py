@@ -6,6 +6,8 @@ from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPalette, QPen
 
 from hwsched.desktop.drawing_view import paint_page
+from hwsched.desktop.opening.drawing_move import Stretch
+from hwsched.desktop.opening.scene_handles import paint_handles
 from hwsched.desktop.opening.scene_seen import Seen
 from hwsched.desktop.tokens import FOCUS, colour
 from hwsched.render.screen import DARK, LIGHT, Look
@@ -37,6 +39,7 @@ def paint_scene(painter: QPainter, view: Seen) -> None:
         painter.restore()
         accent = colour("accent")
         _chosen(painter, view, accent)
+        paint_handles(painter, view, accent, QColor.fromRgbF(*look.ground))
         _guides(painter, view, accent)
         _measure(painter, view, look)
     if view.hasFocus():
@@ -60,6 +63,10 @@ def _guides(painter: QPainter, view: Seen, accent: QColor) -> None:
     if move is None or standing is None or view.camera is None:
         return
     painter.setPen(QPen(accent, 1.0, Qt.PenStyle.DashLine))
+    if isinstance(move, Stretch):
+        x0, y0, x1, y1 = move.stretched
+        painter.setBrush(Qt.BrushStyle.NoBrush)
+        painter.drawRect(view.scene_rect((x0 + standing.dx_mm, y0, x1 + standing.dx_mm, y1)))
     if move.upright is not None:
         x, _ = view.camera.to_screen(move.upright[0] + standing.dx_mm, 0.0)
         painter.drawLine(QLineF(x, 0.0, x, float(view.height())))

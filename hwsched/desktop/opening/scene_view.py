@@ -17,8 +17,9 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from hwsched.desktop.opening.drawing_camera import PX_PER_MM, STEP, Camera, whole_of
-from hwsched.desktop.opening.drawing_move import Move
+from hwsched.desktop.opening.drawing_move import Move, Stretch
 from hwsched.desktop.opening.drawing_state import DrawingState
+from hwsched.desktop.opening.scene_handles import CURSORS, handle_at
 from hwsched.desktop.opening.scene_keys import press
 from hwsched.desktop.opening.scene_painting import paint_scene
 from hwsched.desktop.tokens import wide
@@ -173,6 +174,12 @@ class SceneView(QWidget):
         x, y = camera.to_scene(at.x(), at.y())
         thing = self.state.thing_at(x, y, _CLICK_PX / camera.factor)
         self._pressed = at, camera, thing
+        edges = handle_at(self, at) if event.button() == Qt.MouseButton.LeftButton else None
+        if edges is not None and self.begin_move(self.state.chosen) and self.move_ is not None:
+            whole = self.move_
+            self.move_ = Stretch(whole.thing, whole.view, whole.box, whole.lines, edges=edges)
+            self._pressed = at, camera, whole.thing
+            return
         standing = self.state.scene.at(x, y) if self.state.scene is not None else None
         # The unit is what people come to move; what stands there is moved once it was chosen.
         if event.button() == Qt.MouseButton.LeftButton and self._under(x, y) and standing is not None:
@@ -187,6 +194,11 @@ class SceneView(QWidget):
         at = event.position()
         if self._pressed is None:
             self.cross = at
+            edges = None if self.state.measuring else handle_at(self, at)
+            if edges is not None:
+                self.setCursor(CURSORS[abs(edges[0] + edges[1]), abs(edges[0])])
+            else:
+                self.unsetCursor()
             if self.state.measuring:
                 self.update()
             return

@@ -11,7 +11,7 @@ from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.opening.differences import Differences, summary
 from hwsched.desktop.parts.part_facts import PartFacts
 from hwsched.desktop.parts.part_files import PartFiles
-from hwsched.desktop.parts.part_table import PartTable
+from hwsched.desktop.parts.part_table import PartGrid
 from hwsched.desktop.parts.use_page import UsePage
 from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tokens import wide
@@ -46,7 +46,7 @@ class PartsWindow(ToolWindow):
         self.search.setAccessibleName("Search parts")
         self.search.setPlaceholderText("Search number, words, supplier, value")
         self.search.setClearButtonEnabled(True)
-        self.table = PartTable()
+        self.grid = PartGrid()
         self.heading = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
         self.facts, self.use, self.differences = PartFacts(), UsePage(), Differences()
         self.files = PartFiles(self)
@@ -121,7 +121,7 @@ class PartsWindow(ToolWindow):
         """Forget what was typed into the form that is shown."""
         self.drafts.pop(self._at, None)
         if not self._at:
-            self._at = self.table.number
+            self._at = self.grid.number
         self.answer = None
         self._show_part()
         self.enable()
@@ -160,7 +160,7 @@ class PartsWindow(ToolWindow):
                 self._at = "" if asked.withdrawn else asked.number
                 self.differences.clear()
                 self.follow()
-                self.table.choose(self._at)
+                self.grid.choose(self._at)
                 self.said.setText("Taken. Undo takes all of it back.")
             self.enable()
 
@@ -211,15 +211,12 @@ class PartsWindow(ToolWindow):
     def _show_parts(self) -> None:
         words = self.search.text().casefold().split()
         kind = self.kind
-        parts = [
-            part
-            for part in self.form.catalogue.parts.values()
-            if kind in ("", part.kind) and all(word in self._spoken(part) for word in words)
-        ]
-        self.table.show_parts(parts, kind, self.form.own, self.form.extra, self._style())
-        count = f"{len(parts)} of {len(self.form.catalogue.parts)} parts"
-        gone = self.table.number and not self.table.in_view
-        self.told.setText(f"{count}; {self.table.number} is chosen and not in view" if gone else count)
+        parts = [part for part in self.form.catalogue.parts.values() if kind in ("", part.kind)]
+        kept = [at for at, part in enumerate(parts) if all(word in self._spoken(part) for word in words)]
+        self.grid.show_parts(parts, kind, self.form.own, self.form.extra, self._style(), kept)
+        count = f"{len(kept)} of {len(self.form.catalogue.parts)} parts"
+        gone = self.grid.number and not self.grid.in_view
+        self.told.setText(f"{count}; {self.grid.number} is chosen and not in view" if gone else count)
 
     def _spoken(self, part: Part) -> str:
         kind = kind_of(part.kind)
@@ -238,6 +235,13 @@ class PartsWindow(ToolWindow):
         self._show_part()
         self._show_page()
         self.enable()
+
+    def _go_to_form(self) -> None:
+        """Go from the chosen part into its form."""
+        self.pages.setCurrentWidget(self.facts)
+        first = next(iter(self.facts.lines.values()), None)
+        if first is not None:
+            first.field.setFocus(Qt.FocusReason.OtherFocusReason)
 
     def _on_typed(self) -> None:
         asked = self.facts.asked()
@@ -296,7 +300,7 @@ class PartsWindow(ToolWindow):
         column = QVBoxLayout(left)
         column.setContentsMargins(0, 0, 0, 0)
         column.addLayout(top)
-        column.addWidget(self.table, 1)
+        column.addWidget(self.grid, 1)
         under = QVBoxLayout(self.changes)
         under.setContentsMargins(0, 0, 0, 0)
         under.addWidget(self.said)
@@ -321,7 +325,9 @@ class PartsWindow(ToolWindow):
         QShortcut(QKeySequence(QKeySequence.StandardKey.Find), self, self.search.setFocus)
         self.kinds.currentIndexChanged.connect(lambda _at: self._show_parts())
         self.search.textChanged.connect(lambda _text: self._show_parts())
-        self.table.picked.connect(self._on_picked)
+        self.grid.chose.connect(self._on_picked)
+        self.grid.opened.connect(lambda _number: self._go_to_form())
+        self.grid.said.connect(self.told.setText)
         self.facts.changed.connect(self._on_typed)
         self.pages.currentChanged.connect(lambda _at: self._show_page())
         self.use.wants_openings.connect(self.desk.select)

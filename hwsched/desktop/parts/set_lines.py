@@ -31,6 +31,7 @@ class SetLines(QWidget):
         self.table.setAccessibleName("Lines of the set")
         self.table.setHorizontalHeaderLabels(["Role", "Part", "Qty"])
         self.table.verticalHeader().hide()
+        self.table.setTabKeyNavigation(False)
         self.table.verticalHeader().setDefaultSectionSize(30)
         self.table.setSelectionBehavior(QTableWidget.SelectionBehavior.SelectRows)
         self.table.setShowGrid(False)

@@ -135,6 +135,7 @@ def _table(titles: list[str]) -> QTableWidget:
     made = QTableWidget(0, len(titles))
     made.setHorizontalHeaderLabels(titles)
     made.verticalHeader().hide()
+    made.setTabKeyNavigation(False)
     made.setAlternatingRowColors(True)
     made.setShowGrid(False)
     made.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)

@@ -29,7 +29,7 @@ def _layout(frame: Frame) -> QWidget:
 
 POWER: Final = Place(
     "power", "Power", "power", "Supplies and circuits: lay them, see volts, site supplies", rail=True,
-    make=_made, keys="Ctrl+Shift+P",
+    make=_made, show=PowerWindow.tell, keys="Ctrl+Shift+P",
 )  # fmt: skip
 SITING: Final = Place("siting", "Site supplies", "", "Fewest supplies, then least wire", make=_siting, within="power")
 LAYOUT: Final = Place(

@@ -4,9 +4,10 @@ from collections.abc import Mapping, Sequence
 from typing import Final
 
 from PySide6.QtCore import QEvent, Qt, Signal
-from PySide6.QtGui import QBrush, QColor, QDragMoveEvent, QDropEvent, QPainter, QPaintEvent, QPalette
+from PySide6.QtGui import QBrush, QColor, QDragEnterEvent, QDragMoveEvent, QDropEvent, QPainter, QPaintEvent, QPalette
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTreeWidget, QTreeWidgetItem, QTreeWidgetItemIterator
 
+from hwsched.desktop.tokens import wide
 from hwsched.telling.natural import natural
 from hwsched.values.power import CircuitResult, NodeResult, PowerResult, Run, SupplyResult
 
@@ -21,6 +22,10 @@ _TOUCH_V: Final = 1e-9
 
 Key = tuple[str, str]
 """Kind and identifier of a line."""
+
+
+_LISTED: Final = "application/x-qabstractitemmodeldatalist"
+"""As Qt calls what is dragged out of a list."""
 
 
 class PowerTree(QTreeWidget):
@@ -43,7 +48,9 @@ class PowerTree(QTreeWidget):
         self.setUniformRowHeights(True)
         header = self.header()
         header.setStretchLastSection(False)
-        header.setSectionResizeMode(_NAME, QHeaderView.ResizeMode.Stretch)
+        # Names keep their room in large letters: what then is too wide is scrolled to.
+        header.setSectionResizeMode(_NAME, QHeaderView.ResizeMode.Interactive)
+        self.setColumnWidth(_NAME, wide(26))
         for column in range(1, len(_COLUMNS)):
             header.setSectionResizeMode(column, QHeaderView.ResizeMode.ResizeToContents)
 
@@ -139,6 +146,12 @@ class PowerTree(QTreeWidget):
                 return str(only.data(0, ID)) if only is not None else None
             item = item.parent()
         return None
+
+    def dragEnterEvent(self, event: QDragEnterEvent) -> None:  # noqa: N802
+        """Take what is dragged out of a list, as long as openings are selected here."""
+        super().dragEnterEvent(event)
+        if event.mimeData().hasFormat(_LISTED) and self.chosen_openings():
+            event.accept()
 
     def dragMoveEvent(self, event: QDragMoveEvent) -> None:  # noqa: N802
         """Take openings over circuits only."""

@@ -9,7 +9,6 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QAction, QKeySequence, QShortcut
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QMenu, QSplitter, QTreeWidgetItem, QWidget
 
-from hwsched.desktop.jobs import Jobs
 from hwsched.desktop.power.layout_window import LayoutWindow
 from hwsched.desktop.power.move_dialog import MoveDialog
 from hwsched.desktop.power.power_edits import PowerEdits
@@ -45,7 +44,7 @@ class PowerWindow(ToolWindow):
         super().__init__(desk, "Supplies and circuits", parent)
         self.resize(1330, 690)
         self.present = PowerShown()
-        self._reading = Jobs(self)
+        self._reading = desk.jobs.beside(self)
         self._reading.failed.connect(lambda failure: tell_failure(failure, self))
         self._again = False
         self.edits = PowerEdits(self)
@@ -105,8 +104,13 @@ class PowerWindow(ToolWindow):
 
         if len(power_facts(project).runs) < _MANY:
             self._take(read())
-        elif not self._reading.run("", lambda _progress, _cancelled: read(), self._take):
+        elif not self._reading.run("", lambda _progress, _cancelled: read(), self._take, asker=self, kept=False):
             self._again = True
+
+    def tell(self, supply: object) -> None:
+        """Show the supply for which somebody came, by its identifier."""
+        if isinstance(supply, str) and supply:
+            self.tree.choose(("supply", supply))
 
     def enable(self) -> None:
         """Let what is possible with the chosen line be done."""
@@ -244,11 +248,6 @@ class PowerWindow(ToolWindow):
         circuits = [(self._name(circuit.id), circuit.id) for circuit in self.present.facts.circuits]
         chosen = self.tree.above("circuit") or self._building()
         return LayoutWindow(self.desk, self.present.buildings(), circuits, chosen)
-
-    def let_go(self) -> None:
-        """Wait for what is being read, too."""
-        self._reading.wait()
-        super().let_go()
 
     def _on_touched(self, _ids: object) -> None:
         """Wait for the change itself, which follows."""

@@ -63,6 +63,15 @@ class CalculatorForm(QScrollArea):
         if line is not None:
             line.complain(message)
 
+    @property
+    def empty(self) -> bool:
+        """Whether it began with nothing."""
+        return not self._given
+
+    def touched(self) -> bool:
+        """Tell whether a person has typed something."""
+        return any(map(self.edited, self.lines)) or any(table.touched for table in self.tables.values())
+
     def edited(self, path: Path) -> bool:
         """Tell whether something else stands in a field than it began with."""
         return path in self.lines and self.lines[path].text() != self._exact[path][0]

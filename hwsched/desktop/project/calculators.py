@@ -5,7 +5,6 @@ from typing import Any, Final
 
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import (
-    QDialog,
     QHBoxLayout,
     QLabel,
     QListWidget,
@@ -13,16 +12,19 @@ from PySide6.QtWidgets import (
     QSplitter,
     QStackedWidget,
     QVBoxLayout,
+    QWidget,
 )
 
 from hwsched.calc.calculator import Calculator, InputError
 from hwsched.calc.calculators import CALCULATORS
 from hwsched.desktop.drawing_view import DrawingView
 from hwsched.desktop.frame import Frame
+from hwsched.desktop.place import Place
 from hwsched.desktop.project.answer_page import AnswerPage
 from hwsched.desktop.project.calculator_answers import told
 from hwsched.desktop.project.calculator_fields import Path, in_words, label_of
 from hwsched.desktop.project.calculator_form import CalculatorForm
+from hwsched.desktop.tokens import SPACE, wide
 from hwsched.drawings.calculated import calculated
 from hwsched.operations.findings.checking import Checked
 from hwsched.operations.opening.calculator_filling import Filled, Home, fillable, filled, take_over
@@ -31,8 +33,8 @@ from hwsched.quantities import LengthStyle
 _WAIT_MS: Final = 150
 
 
-class CalculatorsDialog(QDialog):
-    """One calculator at a time, begun with its example or with the chosen opening.
+class CalculatorsPage(QWidget):
+    """One calculator at a time, begun with the chosen opening where it is asked of one, else empty.
 
     Parameters
     ----------
@@ -40,11 +42,10 @@ class CalculatorsDialog(QDialog):
         With the open project, whose system lengths are shown and typed in, and the chosen opening.
     """
 
-    def __init__(self, frame: Frame | None = None) -> None:
-        super().__init__(frame.window if frame is not None else None)
+    def __init__(self, frame: Frame | None = None, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
         self.frame = frame
         self.setWindowTitle("Calculators")
-        self.resize(1160, 640)
         self.calculator: Calculator = CALCULATORS[0]
         self.place = QStackedWidget()
         self.form = CalculatorForm(self.calculator, {}, "mm", "mm")
@@ -54,7 +55,7 @@ class CalculatorsDialog(QDialog):
         self.names = QListWidget()
         self.names.setAccessibleName("Calculators")
         self.names.addItems([calculator.title for calculator in CALCULATORS])
-        self.names.setMaximumWidth(300)
+        self.names.setMaximumWidth(wide(37))
         self.names.setWordWrap(True)
         self.names.currentRowChanged.connect(self.choose)
         self.about = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
@@ -67,7 +68,8 @@ class CalculatorsDialog(QDialog):
         self._build()
         if frame is not None:
             frame.state.selected.connect(self.enable)
-            frame.state.leaving.connect(self.close)
+            frame.state.leaving.connect(self.begin)
+            frame.state.opened.connect(self.begin)
         self.names.setCurrentRow(0)
 
     @property
@@ -83,9 +85,23 @@ class CalculatorsDialog(QDialog):
         return workspace.project.bare_unit if workspace is not None else "mm"
 
     def choose(self, row: int) -> None:
-        """Show the form of a calculator, filled with its example."""
+        """Show the form of a calculator."""
         self.calculator = CALCULATORS[row]
-        self.begin_with_example()
+        self.begin()
+
+    def begin(self) -> None:
+        """Fill the form from the chosen opening where it says something to this calculator; else leave it empty."""
+        if self._chosen() is not None and fillable(self.calculator.name):
+            self.fill_from_opening()
+            return
+        self.filled = self._of = None
+        self.about.setText("Type what is known; Example shows how it is meant.")
+        self._begin({})
+
+    def come(self) -> None:
+        """Follow the opening that was chosen meanwhile, unless something was typed."""
+        if not self.form.touched():
+            self.begin()
 
     def begin_with_example(self) -> None:
         """Fill the form with the calculator's example."""
@@ -129,8 +145,11 @@ class CalculatorsDialog(QDialog):
             asked = self.form.asked()
             answered = self.calculator.run(asked)
         except InputError as error:
-            self.form.complain(error.field, error.message)
-            self.answer.refuse(self._said(error))
+            if self._untouched_and_empty():
+                self.answer.refuse("Nothing is typed yet.")
+            else:
+                self.form.complain(error.field, error.message)
+                self.answer.refuse(self._said(error))
             self.view.setVisible(False)
             self.enable()
             return
@@ -159,6 +178,9 @@ class CalculatorsDialog(QDialog):
             held.deleteLater()
         self.place.addWidget(self.form)
         self.calculate()
+
+    def _untouched_and_empty(self) -> bool:
+        return self.filled is None and not self.form.touched() and self.form.empty
 
     def _changed(self) -> list[tuple[Path, Home]]:
         if self.filled is None:
@@ -205,16 +227,23 @@ class CalculatorsDialog(QDialog):
         right = QSplitter(Qt.Orientation.Vertical)
         right.addWidget(self.view)
         right.addWidget(self.answer)
-        right.setSizes([220, 380])
+        right.setSizes([wide(27), wide(47)])
         split = QSplitter()
         for each in (self.names, self.place, right):
             split.addWidget(each)
-        split.setSizes([220, 480, 460])
+        split.setSizes([wide(30), wide(58), wide(58)])
         split.setChildrenCollapsible(False)
         buttons = QHBoxLayout()
         buttons.addWidget(self.about, 1)
         for button in (self.example, self.fill, self.give):
             buttons.addWidget(button)
         layout = QVBoxLayout(self)
+        layout.setContentsMargins(SPACE.small, SPACE.small, SPACE.small, SPACE.small)
         layout.addWidget(split, 1)
         layout.addLayout(buttons)
+
+
+CALCULATORS_PLACE: Final = Place(
+    "calculators", "Calculators", "", "Work out one number by itself, from the chosen opening or from what is typed",
+    needs="nothing", make=CalculatorsPage, show=lambda page, _thing: page.come(), keys="F9",
+)  # fmt: skip

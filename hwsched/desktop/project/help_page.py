@@ -25,6 +25,7 @@ from hwsched.desktop.frame import Frame
 from hwsched.desktop.place import Place
 from hwsched.desktop.project.help_topics import GROUPS, linked, place_topic, text_of, topics
 from hwsched.desktop.tokens import SPACE, fixed_font, font, wide
+from hwsched.paths import RESOURCES
 
 _LINE: Final = 130
 """Height of a line [%]."""
@@ -58,6 +59,7 @@ class HelpPage(QSplitter):
         self.page = QTextBrowser()
         self.page.setAccessibleName("The page")
         self.page.setOpenLinks(False)
+        self.page.setSearchPaths([str(RESOURCES / "handbook" / "places")])
         self.page.anchorClicked.connect(self._on_link)
         left = QWidget()
         column = QVBoxLayout(left)

@@ -10,7 +10,6 @@ from PySide6.QtWidgets import QFileDialog, QInputDialog, QMessageBox
 
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.jobs import Cancelled, Failure, Progress
-from hwsched.desktop.project.calculators import CalculatorsDialog
 from hwsched.desktop.project.remains import Remains, remains_of, rescued_words
 from hwsched.desktop.project.settings_dialog import SettingsDialog
 from hwsched.desktop.project.units import NewProjectDialog, UnitsBox
@@ -51,7 +50,6 @@ class ProjectActions(Subject):
         self.beginning: NewProjectDialog | None = None
         """What is asked of a project that is to be made."""
         self.settings: SettingsDialog | None = None
-        self.calculators: CalculatorsDialog | None = None
         standard = QKeySequence.StandardKey
         self.act_new = self.action("New project", "Make a project file", self.ask_new, "no job", standard.New)
         self.act_open = self.action("Open project", "Open a project file", self.ask_open, "no job", standard.Open)
@@ -67,9 +65,7 @@ class ProjectActions(Subject):
         self.act_field = self.action(
             "New field of our own", "Define a field of the project's own", self.ask_field, "project"
         )
-        self.act_calculators = self.action(
-            "Calculators", "Work out one number by itself", self.show_calculators, "nothing", "F9"
-        )
+        self.act_calculators = self.way_to("calculators")
 
     def ask_new(self) -> None:
         """Ask for a place and a title, and make a project there."""
@@ -325,9 +321,3 @@ class ProjectActions(Subject):
         name = "_".join("".join(c if c.isalnum() else " " for c in label.casefold()).split())
 
         self.frame.edit(lambda: define_field(workspace.project, "opening", name, label, "text", who=workspace.who))
-
-    def show_calculators(self) -> None:
-        """Show the calculators; they need no project."""
-        self.calculators = CalculatorsDialog(self.frame)
-        self.calculators.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
-        self.calculators.show()

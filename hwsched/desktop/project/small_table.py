@@ -73,6 +73,9 @@ class SmallTable(QWidget):
         layout.addWidget(self.cells)
         layout.addLayout(buttons)
         self.fill(value)
+        self.touched = False
+        """Whether a person has changed something."""
+        self.changed.connect(self._on_touched)
         self.cells.itemChanged.connect(lambda _item: self.changed.emit())
 
     def fill(self, value: Any) -> None:
@@ -83,6 +86,9 @@ class SmallTable(QWidget):
             self._add(row)
         self.cells.blockSignals(blocked)
         self._size()
+
+    def _on_touched(self) -> None:
+        self.touched = True
 
     def value(self) -> Any:
         """Return the rows as JSON has them; None for no rows. Raises InputError naming the cell's field."""

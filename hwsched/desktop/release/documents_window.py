@@ -63,7 +63,7 @@ class DocumentsWindow(ToolWindow):
         self.paper.setAccessibleName("Paper")
         self.paper.addItem("Letter", "letter")
         self.paper.addItem("A4", "a4")
-        self.view = PageView()
+        self.view = PageView(desk.jobs, self)
         self.at = QLabel()
         self.search = QLineEdit()
         self.search.setAccessibleName("Search in the pages")

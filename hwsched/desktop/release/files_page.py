@@ -76,7 +76,7 @@ class FilesPage(LinesPage):
 
     def title(self) -> str:
         """Return the words of the page's tab."""
-        return f"Files {len(self._attached)}"
+        return f"Documents {len(self._attached)}"
 
     def chosen(self) -> Attached | None:
         """Return the selected file."""

@@ -7,9 +7,11 @@ from PySide6.QtCore import QRectF, QSize, QSizeF, Qt, Signal
 from PySide6.QtGui import QColor, QImage, QKeyEvent, QPainter, QPaintEvent, QPalette, QResizeEvent, QWheelEvent
 from PySide6.QtWidgets import QScrollArea, QWidget
 
+from hwsched.desktop.jobs import Cancelled, Jobs, Progress
 from hwsched.desktop.pictures import image_of
 from hwsched.desktop.tokens import wide
 from hwsched.render.pdf_pages import FoundWords, PdfPages
+from hwsched.render.screen import LIGHT
 
 _RIM_PX: Final = 12
 _LEAST: Final = 0.8
@@ -30,21 +32,32 @@ class _Sheet(QWidget):
         self.marked: tuple[QRectF, ...] = ()
         """Boxes of searched words [screen pixels]."""
         self.words = ""
+        self.drawing = False
+        """Whether a picture of a page is on its way."""
+
+    def _paper(self) -> QRectF:
+        size = self.page_size
+        return QRectF((self.width() - size.width()) / 2, float(_RIM_PX), size.width(), size.height())
 
     def paintEvent(self, _event: QPaintEvent) -> None:  # noqa: N802
         """Paint."""
         painter = QPainter(self)
+        if self.image is None and self.drawing:
+            painter.fillRect(self._paper(), QColor.fromRgbF(*LIGHT.ground))
+            painter.setPen(self.palette().color(QPalette.ColorRole.Mid))
+            painter.drawRect(self._paper())
+            painter.end()
+            return
         if self.image is None:
             flags = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap
             painter.drawText(self.rect().adjusted(12, 12, -12, -12), flags, self.words)
             painter.end()
             return
-        size = self.page_size
-        left, top = (self.width() - size.width()) / 2, float(_RIM_PX)
+        left, top = self._paper().left(), self._paper().top()
         # Paper stays white in the dark theme too: it is what the printer will give.
-        painter.drawImage(QRectF(left, top, size.width(), size.height()), self.image)
+        painter.drawImage(self._paper(), self.image)
         painter.setPen(self.palette().color(QPalette.ColorRole.Mid))
-        painter.drawRect(QRectF(left, top, size.width(), size.height()))
+        painter.drawRect(self._paper())
         tint = QColor(self.palette().color(QPalette.ColorRole.Highlight))
         tint.setAlpha(_MARK_ALPHA)
         for box in self.marked:
@@ -53,13 +66,24 @@ class _Sheet(QWidget):
 
 
 class PageView(QScrollArea):
-    """Pages one at a time, as wide as the place, whole, or larger."""
+    """Pages one at a time, as wide as the place, whole, or larger; drawn off the screen's thread.
+
+    Parameters
+    ----------
+    jobs : Jobs
+        Beside which pages are drawn.
+    asker : QWidget
+        The page of the window that holds it.
+    """
 
     turned = Signal(int)
     """Another page is shown, from 0."""
 
-    def __init__(self, parent: QWidget | None = None) -> None:
-        super().__init__(parent)
+    def __init__(self, jobs: Jobs, asker: QWidget) -> None:
+        super().__init__()
+        self._drawing, self._asker = jobs.beside(asker), asker
+        self._wanted: tuple[PdfPages, int, float] | None = None
+        """Pages, page and pixels for a millimetre of the picture that is to be shown."""
         self.pages: PdfPages | None = None
         self.page = 0
         self.found: dict[int, FoundWords] = {}
@@ -154,15 +178,13 @@ class PageView(QScrollArea):
 
     def _show(self) -> None:
         if self.pages is None or not self.pages.count:
-            self.sheet.image, self.sheet.marked = None, ()
+            self.sheet.image, self.sheet.marked, self._wanted = None, (), None
+            self.sheet.drawing = False
             self.sheet.resize(max(self.viewport().width(), wide(25)), max(self.viewport().height(), wide(15)))
             self.sheet.update()
             self.turned.emit(0)
             return
         ratio, scale = self.devicePixelRatioF(), self.scale
-        image = image_of(self.pages.picture(self.page, scale * ratio))
-        image.setDevicePixelRatio(ratio)
-        self.sheet.image = image
         found = self.found.get(self.page)
         self.sheet.marked = tuple(
             QRectF(left * scale, top * scale, (right - left) * scale, (low - top) * scale)
@@ -172,5 +194,38 @@ class PageView(QScrollArea):
         self.sheet.page_size = size = QSizeF(across * scale, tall * scale)
         rims = _RIM_PX + _RIM_PX
         self.sheet.resize(max(round(size.width()) + rims, self.viewport().width()), round(size.height()) + rims)
+        self._want(self.pages, self.page, scale * ratio)
         self.sheet.update()
         self.turned.emit(self.page)
+
+    def _want(self, pages: PdfPages, page: int, px_per_mm: float) -> None:
+        """Let a picture be drawn: until it is there the same page stands in the size before, another one empty."""
+        wanted, before = (pages, page, px_per_mm), self._wanted
+        if wanted == before:
+            return
+        if before is None or before[:2] != wanted[:2]:
+            self.sheet.image = None
+        self._wanted, self.sheet.drawing = wanted, True
+        self._draw()
+
+    def _draw(self) -> None:
+        wanted = self._wanted
+        if wanted is None or self._drawing.busy:
+            # What is drawn now is looked at once it is done: the last wish counts.
+            return
+
+        def work(_progress: Progress, _cancelled: Cancelled) -> QImage | None:
+            try:
+                return image_of(wanted[0].picture(wanted[1], wanted[2]))
+            except IndexError:
+                # Closed meanwhile: there are no pages any more.
+                return None
+
+        def then(image: QImage | None) -> None:
+            if wanted == self._wanted:
+                self.sheet.image = image
+                self.sheet.update()
+            else:
+                self._draw()
+
+        self._drawing.run("", work, then, asker=self._asker, kept=False)

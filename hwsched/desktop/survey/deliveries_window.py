@@ -3,8 +3,13 @@
 from typing import Any, Final
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QHeaderView, QSplitter, QTabWidget, QTreeWidget, QTreeWidgetItem, QWidget
+from PySide6.QtWidgets import QSplitter, QTabWidget, QWidget
 
+from hwsched.desktop.grid.column import Column
+from hwsched.desktop.grid.contents import Contents
+from hwsched.desktop.grid.grid import Grid
+from hwsched.desktop.grid.model import GridModel
+from hwsched.desktop.lines import Lines
 from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.survey.deciding_page import DecidingPage
 from hwsched.desktop.tool_window import Desk, ToolWindow
@@ -24,9 +29,31 @@ from hwsched.operations.survey.origins import origins
 from hwsched.operations.survey.retiring import restore_openings, retired
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 
-_ID: Final = int(Qt.ItemDataRole.UserRole)
 _MOST: Final = 2000
 """Lines shown of a delivery; the rest is counted."""
+
+FILES: Final[tuple[Column[Delivery], ...]] = (
+    Column("number", "No.", lambda each: each.number, right=True, width=7),
+    Column("file", "File", lambda each: each.file, width=34),
+    Column("taken", "Taken in", lambda each: each.at, second_of, width=22),
+    Column("by", "By", lambda each: each.person, width=16),
+    Column(
+        "did", "What it did", lambda each: ", ".join(f"{n} {name}" for name, n in each.counts.items() if n), width=40
+    ),
+    Column("left", "Left to decide", lambda each: each.open or None, right=True, width=14),
+)
+RESTING: Final[tuple[Column[Any], ...]] = (
+    Column("mark", "Mark", lambda each: each.mark, width=12),
+    Column("building", "Building", lambda each: each.building, width=18),
+    Column("level", "Level", lambda each: each.level, width=12),
+    Column("why", "Why", lambda each: each.why, width=50),
+)
+ORIGINS: Final[tuple[Column[tuple[int, Any]], ...]] = (
+    Column("where", "Of", lambda each: each[1].where, width=22),
+    Column("fact", "Fact", lambda each: each[1].label, width=28),
+    Column("value", "Value", lambda each: each[1].shown, width=22),
+    Column("said", "From", lambda each: each[1].said, width=60),
+)
 
 
 class DeliveriesWindow(ToolWindow):
@@ -36,16 +63,20 @@ class DeliveriesWindow(ToolWindow):
         super().__init__(desk, "Deliveries", parent)
         self.resize(1000, 560)
         self._base: int | None = None
-        self._found: dict[int, Delivery] = {}
+        self._found: dict[str, Delivery] = {}
         self.pages = QTabWidget()
         self.deciding = DecidingPage((), Decisions())
-        self.list = _tree("Deliveries", "No.", "File", "Taken in", "By", "What it did", "Left")
-        self.rows = _tree("What the delivery did", "Row by row")
+        self.files = GridModel(Contents(FILES, lambda each: str(each.number)), self)
+        self.list = Grid(self.files, "deliveries", "Deliveries", lambda number: f"delivery {number}")
+        self.rows = Lines(("Row by row",), 0)
+        self.rows.setAccessibleName("What the delivery did")
         both = QSplitter(Qt.Orientation.Vertical)
         both.addWidget(self.list)
         both.addWidget(self.rows)
-        self.resting = _tree("Retired openings", "Mark", "Building", "Level", "Why")
-        self.origins = _tree("Origin of facts", "Of", "Fact", "Value", "From")
+        self.retired = GridModel(Contents(RESTING, lambda each: each.id), self)
+        self.resting = Grid(self.retired, "retired", "Retired openings", self._mark_of)
+        self.facts = GridModel(Contents(ORIGINS, lambda each: str(each[0])), self)
+        self.origins = Grid(self.facts, "origins", "Origin of facts", str)
         self.pages.addTab(self.deciding, "To decide")
         self.pages.addTab(both, "Files")
         self.pages.addTab(self.resting, "Retired openings")
@@ -58,9 +89,10 @@ class DeliveriesWindow(ToolWindow):
         self.body.addWidget(self.pages)
         for button in (self.answer, self.back, self.bring):
             self.foot.addWidget(button)
-        self.list.itemSelectionChanged.connect(self._on_delivery)
-        self.resting.setSelectionMode(QTreeWidget.SelectionMode.ExtendedSelection)
-        self.resting.itemSelectionChanged.connect(self.enable)
+        self.list.picked.connect(self._on_delivery)
+        self.resting.picked.connect(self.enable)
+        for each in (self.list, self.resting, self.origins):
+            each.said.connect(self.told.setText)
         self.pages.currentChanged.connect(lambda _place: self.enable())
         self.follow()
 
@@ -74,20 +106,11 @@ class DeliveriesWindow(ToolWindow):
         )
         page.said.connect(lambda _said: self.enable())
         self._replace(page, f"To decide ({len(questions)})")
-        self.list.clear()
-        self.rows.clear()
-        self._found = {each.number: each for each in deliveries(project)}
-        for each in self._found.values():
-            counts = ", ".join(f"{count} {name}" for name, count in each.counts.items() if count)
-            words = [str(each.number), each.file, second_of(each.at), each.person, counts, str(each.open or "")]
-            item = QTreeWidgetItem(self.list, words)
-            item.setData(0, _ID, each.number)
-        self.resting.clear()
+        self._found = {str(each.number): each for each in deliveries(project)}
+        self.files.load(self._found.values())
+        self._show_rows()
         resting = retired(project)
-        for held in resting:
-            QTreeWidgetItem(self.resting, [held.mark, held.building or "", held.level or "", held.why]).setData(
-                0, _ID, held.id
-            )
+        self.retired.load(resting)
         self.pages.setTabText(2, f"Retired openings ({len(resting)})")
         counted: dict[int, int] = {}
         for question in questions:
@@ -105,8 +128,8 @@ class DeliveriesWindow(ToolWindow):
         for button, at in ((self.answer, 0), (self.back, 1), (self.bring, 2)):
             button.setVisible(place == at)
         self.answer.setEnabled(self.idle and bool(self.deciding.decisions.answers))
-        self.back.setEnabled(self.idle and bool(self.list.selectedItems()))
-        self.bring.setEnabled(self.idle and bool(self.resting.selectedItems()))
+        self.back.setEnabled(self.idle and bool(self.list.ids))
+        self.bring.setEnabled(self.idle and bool(self.resting.ids))
 
     def answer_now(self) -> None:
         """Answer the questions of which something was said."""
@@ -120,12 +143,12 @@ class DeliveriesWindow(ToolWindow):
 
     def take_back(self) -> None:
         """Take the chosen delivery back."""
-        workspace, number = self.desk.workspace, self.list.selectedItems()[0].data(0, _ID)
+        workspace, number = self.desk.workspace, self._found[self.list.ids[0]].number
         self.desk.edit(lambda: take_back(workspace.project, number, who=workspace.who), self._after, asker=self)
 
     def bring_back(self) -> None:
         """Bring the chosen openings back."""
-        workspace, ids = self.desk.workspace, [str(each.data(0, _ID)) for each in self.resting.selectedItems()]
+        workspace, ids = self.desk.workspace, list(self.resting.ids)
         self.desk.edit_seen(
             lambda base: restore_openings(workspace.project, ids, who=workspace.who, base=base),
             self._base,
@@ -144,38 +167,29 @@ class DeliveriesWindow(ToolWindow):
         self.pages.setCurrentIndex(max(shown, 0))
         held.deleteLater()
 
+    def _mark_of(self, opening: str) -> str:
+        held = self.retired.contents.row_of(opening)
+        return held.mark if held is not None else ""
+
     def _on_delivery(self) -> None:
-        self.rows.clear()
-        chosen = self.list.selectedItems()
-        if chosen:
-            lines = lines_of_delivery(self.desk.workspace.project, self._found[chosen[0].data(0, _ID)])
-            for line in lines[:_MOST]:
-                QTreeWidgetItem(self.rows, [line]).setToolTip(0, line)
-            if len(lines) > _MOST:
-                QTreeWidgetItem(self.rows, [f"and {len(lines) - _MOST} more"])
+        self._show_rows()
         self.enable()
 
+    def _show_rows(self) -> None:
+        """Show what the chosen delivery did, row by row."""
+        chosen = [self._found[each] for each in self.list.ids if each in self._found]
+        lines = lines_of_delivery(self.desk.workspace.project, chosen[0]) if chosen else []
+        more = [f"and {len(lines) - _MOST} more"] if len(lines) > _MOST else []
+        self.rows.show_rows([(line,) for line in (*lines[:_MOST], *more)])
+
     def _show_origins(self) -> None:
-        self.origins.clear()
         chosen = self.desk.chosen()
-        if self.pages.currentIndex() != 3 or not chosen:
-            return
-        for each in origins(self.desk.workspace.project, chosen[0]):
-            QTreeWidgetItem(self.origins, [each.where, each.label, each.shown, each.said]).setToolTip(3, each.said)
+        shown = self.pages.currentIndex() == 3 and bool(chosen)
+        self.facts.load(enumerate(origins(self.desk.workspace.project, chosen[0])) if shown else ())
 
 
 def _style(project: Project) -> LengthStyle:
     return next((each for each in LENGTH_STYLES if each == project.length_style), "fraction")
-
-
-def _tree(name: str, *columns: str) -> QTreeWidget:
-    tree = QTreeWidget()
-    tree.setAccessibleName(name)
-    tree.setHeaderLabels(list(columns))
-    tree.setRootIsDecorated(False)
-    tree.setAlternatingRowColors(True)
-    tree.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-    return tree
 
 
 DELIVERIES = SidePlace(

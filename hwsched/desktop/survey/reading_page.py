@@ -62,6 +62,8 @@ class ReadingPage(QWidget):
         self.words = QTableWidget(0, 4)
         self.words.setAccessibleName("Words and what they were taken for")
         self.words.setHorizontalHeaderLabels(["Column", "Word", "Cells", "Means"])
+        for table in (self.columns, self.words):
+            table.setTabKeyNavigation(False)
         self._fill_columns()
         self._fill_words(unknown)
         form = QFormLayout()

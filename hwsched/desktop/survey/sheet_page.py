@@ -84,6 +84,7 @@ class SheetPage(QWidget):
         self.table = QTableView()
         self.table.setAccessibleName("The sheet")
         self.table.setModel(self.model)
+        self.table.setTabKeyNavigation(False)
         self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectItems)
         self.table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.table.setWordWrap(False)

@@ -88,11 +88,14 @@ def waive(
 
 @dataclass(frozen=True, slots=True)
 class Spoken:
-    """A finding at an opening, as it is pointed at: its rule, and what it speaks of."""
+    """A finding at an opening or a supply, as it is pointed at: its rule, and what it speaks of."""
 
     opening_id: str
+    """Empty where it is said of a supply."""
     rule: str
     about: str
+    supply: str = ""
+    """The supply's name."""
 
 
 def waive_several(
@@ -105,7 +108,7 @@ def waive_several(
     until: str | None = None,
     today: date | None = None,
 ) -> Changes:
-    """Accept findings at several openings, each for its own opening, as one step.
+    """Accept findings at several openings and supplies, each for its own, as one step.
 
     Parameters
     ----------
@@ -125,6 +128,12 @@ def waive_several(
     decision = _decision(person, reason, until, day)
     rows = []
     for each in dict.fromkeys(findings):
+        if each.supply:
+            _check(each.rule, "supply", each.supply, None)
+            facts = _at_supply(project, each.supply, each.rule, each.about or None, day)
+            common = {**decision, "rule": each.rule, "scope": "supply", "about": each.supply}
+            rows += [{**common, "facts": held} for held in facts]
+            continue
         _check(each.rule, "opening", None, None)
         at = _at_opening(project, each.opening_id, each.rule, None, day)
         about = [row for row in at if row["about"] == each.about]
@@ -134,8 +143,11 @@ def waive_several(
             )
         rows += [{**decision, "rule": each.rule, "scope": "opening", **row} for row in about]
     rules = ", ".join(dict.fromkeys(each.rule for each in findings))
-    openings = len({each.opening_id for each in findings})
-    with project.change("waive", f"Waive {rules} of {openings} openings", who) as change:
+    openings = {each.opening_id for each in findings if not each.supply}
+    supplies = {each.supply for each in findings if each.supply}
+    words = [f"{len(openings)} openings"] if openings or not supplies else []
+    words += [f"{len(supplies)} supplies"] if supplies else []
+    with project.change("waive", f"Waive {rules} of {' and '.join(words)}", who) as change:
         change.insert(WAIVER, rows)
     return Changes.of(change)
 

@@ -11,9 +11,12 @@ from typing import Final, Generic, TypeVar
 
 from hwsched.attributes import as_text
 from hwsched.exchange.problems import CellProblem, column_letter
+from hwsched.exchange.survey.company import may_stand_twice, settle_columns
 from hwsched.exchange.survey.facts import SurveyOptions
 from hwsched.exchange.survey.grid import Grid
+from hwsched.exchange.survey.lines import is_rule
 from hwsched.exchange.survey.mapping import (
+    MARK,
     MappedColumn,
     RememberedMapping,
     SheetMapping,
@@ -33,7 +36,6 @@ _ROWS_SEARCHED: Final = 30
 """Filled rows from the top among which the header is looked for."""
 _FEWEST_GROUPS: Final = 2
 """Texts in the topmost of three rows of a header."""
-MARK: Final = Target("opening", "mark")
 SHEET: Final = "sheet"
 """Place of a pattern that the sheet's name fills, where no heading is called so."""
 OF_SHEET: Final = -2
@@ -244,7 +246,7 @@ def _candidates(grid: Grid, index: int, vocabulary: Vocabulary) -> list[Header]:
     texts = [_text(cell) for cell in grid.rows[index]]
     below = [_text(cell) for cell in grid.rows[index + 1]] if index + 1 < len(grid.rows) else []
     headers = [Header(index, index, tuple(texts), tuple(vocabulary.meaning(text) for text in texts))]
-    if any(below) and any(texts):
+    if any(below) and any(texts) and not all(is_rule(text) for text in below if text):
         below += [""] * (len(texts) - len(below))
         parents = _parents(grid, index, texts, below)
         joined = tuple(map(_joined, parents, below))
@@ -368,6 +370,7 @@ def map_columns(
     problems: list[CellProblem] = []
     found: list[MappedColumn] = []
     left_out: list[int] = []
+    told: set[int] = set()
     for index, (key, text, meaning) in enumerate(zip(header_keys(header.texts), header.texts, meanings, strict=True)):
         said = facts.of(index, key) if index < len(header.headings) else None
         target = meaning.target
@@ -376,6 +379,8 @@ def map_columns(
             said = None
         if said == "":
             left_out.append(index)
+        if said is not None:
+            told.add(index)
         if said is not None:
             target = _checked_target(said, vocabulary) if said else None
             if said and target is None:
@@ -386,7 +391,7 @@ def map_columns(
             unit = given or meaning.unit or (split_unit(text)[1] if said else "")
             meant = tuple((words.of(index, key) or {}).items())
             found.append(MappedColumn(index, text, target, unit, dashes.of(index, key) or "", meant, bool(given)))
-    found = _items_beside_items(found)
+    found = settle_columns(grid, header.last, header.headings, _items_beside_items(found), vocabulary, told)
     problems += _claimed_twice(grid, header, found, vocabulary)
     found, odd = _without_odd_units(grid, header, found, vocabulary)
     problems += odd
@@ -490,7 +495,7 @@ def _claimed_twice(grid: Grid, header: Header, found: list[MappedColumn], vocabu
     first: dict[Target, MappedColumn] = {}
     for column in found:
         earlier = first.setdefault(column.target, column)
-        if earlier is column:
+        if earlier is column or may_stand_twice((earlier, column)):
             continue
         attribute = vocabulary.attribute(column.target)
         fact = attribute.label if attribute else "Size"

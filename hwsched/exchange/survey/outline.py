@@ -13,8 +13,9 @@ from hwsched.exchange.problems import InputRejected
 from hwsched.exchange.survey.corrections import mend_cells
 from hwsched.exchange.survey.facts import SurveyOptions
 from hwsched.exchange.survey.grid import Grid, read_grids
-from hwsched.exchange.survey.header import MARK, Header, find_header, map_columns
+from hwsched.exchange.survey.header import Header, find_header, map_columns
 from hwsched.exchange.survey.lines import line_kind, mostly_digits
+from hwsched.exchange.survey.mapping import MARK
 from hwsched.exchange.survey.sheets import choose_sheets
 from hwsched.exchange.survey.words import Vocabulary
 

@@ -5,13 +5,12 @@ from dataclasses import dataclass
 from typing import Any, Final
 
 from hwsched.exchange.survey.column import LEAVES
-from hwsched.exchange.survey.mapping import Target
+from hwsched.exchange.survey.mapping import MARK, Target
 from hwsched.exchange.survey.sheet import SheetFacts
 from hwsched.exchange.survey.told import FileRow
 from hwsched.exchange.survey.words import LOCK_FACTS, TYPE
 from hwsched.stopping import asking
 
-_MARK: Final = Target("opening", "mark")
 _POSITION: Final = Target("leaf", "position")
 
 
@@ -75,10 +74,10 @@ class _Blocks:
         columns = sheet.columns
         groups: dict[tuple[str, str], list[Target]] = {}
         for target in columns:
-            if target not in (_MARK, _POSITION, LEAVES, TYPE):
+            if target not in (MARK, _POSITION, LEAVES, TYPE):
                 groups.setdefault(_group(target), []).append(target)
         empty: list[Any] = [None] * self._count
-        self.marks = columns.get(_MARK, empty)
+        self.marks = columns.get(MARK, empty)
         self.positions = columns.get(_POSITION, empty)
         self.two_leaves = columns.get(LEAVES, empty)
         self.types = columns.get(TYPE, empty)

@@ -1,0 +1,69 @@
+"""Rows with a mark that say there is no such door: not used, deleted, void.
+
+Here belongs what such a row looks like. One that gives sizes all the same is an opening, and asked about: see
+`said_of_marks`.
+"""
+
+from collections.abc import Collection, Sequence
+from typing import Final
+
+from hwsched.attributes import as_text, normal
+from hwsched.attributes.emptiness import is_stroke
+from hwsched.exchange.survey.mapping import SheetMapping
+
+_WORDS: Final = frozenset(
+    map(
+        normal,
+        (
+            "not used", "unused", "number not used", "no. not used", "mark not used", "not in use", "deleted",
+            "door deleted", "opening deleted", "delete", "void", "voided", "omit", "omitted", "door omitted", "removed",
+            "door removed", "cancelled", "canceled", "not in contract", "n.i.c.", "nic", "no door", "does not exist",
+            "skipped", "reserved",
+        ),
+    )
+)  # fmt: skip
+"""Common practice of door schedules."""
+_BESIDE: Final = frozenset({"building", "level", "room_from", "room_to", "notes", "wave"})
+
+
+def says_so(cell: object) -> bool:
+    """Tell whether a cell says that there is no such door, and nothing else.
+
+    Examples
+    --------
+    >>> says_so("NOT USED"), says_so("(Deleted)"), says_so("closer removed")
+    (True, True, False)
+    """
+    return isinstance(cell, str) and len(cell) < 30 and normal(cell) in _WORDS
+
+
+def places_beside(mapping: SheetMapping) -> frozenset[int]:
+    """Return the columns of facts that say where an opening is, not what it is, and those that carry no fact."""
+    facts = {column.index for column in mapping.columns if column.target.attribute not in _BESIDE}
+    return frozenset(range(len(mapping.headers))) - facts
+
+
+def says_no_door(line: Sequence[object], mark: int, beside: Collection[int]) -> str:
+    """Return the words by which a row with a mark says that there is no such door; empty where it does not.
+
+    Parameters
+    ----------
+    line : sequence
+        Its cells.
+    mark : int
+        Column of the marks, from 0.
+    beside : collection of int
+        Columns that say nothing of what the opening is.
+    """
+    if mark >= len(line) or line[mark] in ("", None):
+        return ""
+    said = ""
+    for index, cell in enumerate(line):
+        # Nearly every row answers at its first measure.
+        if index == mark or cell in ("", None):
+            continue
+        if says_so(cell):
+            said = said or as_text(cell).strip()
+        elif index not in beside and not is_stroke(cell):
+            return ""
+    return said

@@ -21,6 +21,7 @@ from hwsched.telling.characters import hidden_in
 _YES: Final = frozenset({"yes", "y", "true", "t", "x", "1", "on", "✓", "✔", "☑", "☒", "√", "●"})
 _NO: Final = frozenset({"no", "n", "false", "f", "0", "off", "none", "nil", "☐", "○"})
 _EXISTING: Final = re.compile(r"(?:\(e\)|\(ex\)|ex\.|exist\.?|existing|exstg\.?)\s+(\S.*)", re.IGNORECASE)
+_WITH_DECIMAL: Final = re.compile(r"[0-9]+\.0")
 _MONTHS: Final = (
     "january", "february", "march", "april", "may", "june",
     "july", "august", "september", "october", "november", "december",
@@ -88,6 +89,9 @@ def _choice(attribute: Attribute, _bare_unit: str | None) -> Reader:
         if value is None and (standing := without_existing(text)) != text:
             text = standing
             value = words.get(normal(text))
+        if value is None and _WITH_DECIMAL.fullmatch(text):
+            # As scripts write whole numbers.
+            value = words.get(text.removesuffix(".0"))
         if value is None and not marks_emptiness(cell):
             if normal(text) in unclear:
                 raise CellError(text, unclear[normal(text)], accepted_by(attribute))
@@ -102,8 +106,8 @@ def without_existing(text: str) -> str:
 
     Examples
     --------
-    >>> without_existing("(E) HM"), without_existing("EXIST. WD"), without_existing("exit"), without_existing("existing")
-    ('HM', 'WD', 'exit', 'existing')
+    >>> [without_existing(text) for text in ("(E) HM", "EXIST. WD", "exit", "existing")]
+    ['HM', 'WD', 'exit', 'existing']
     """
     match = _EXISTING.fullmatch(text.strip())
     return match[1] if match else text

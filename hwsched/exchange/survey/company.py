@@ -130,8 +130,8 @@ def in_feet_and_inches(feet: object, inches: object) -> object:
 
     Examples
     --------
-    >>> in_feet_and_inches(3, 0), in_feet_and_inches("2", "8 1/2"), in_feet_and_inches("", ""), in_feet_and_inches("-", 6)
-    ("3' 0 in", "2' 8 1/2 in", '', '6 in')
+    >>> [in_feet_and_inches(*cells) for cells in ((3, 0), ("2", "8 1/2"), ("", ""), ("-", 6))]
+    ["3' 0 in", "2' 8 1/2 in", '', '6 in']
     """
     told = ["" if is_stroke(cell) else as_text(cell).strip() for cell in (feet, inches)]
     parts = [f"{text}{mark}" for text, mark in zip(told, ("'", " in"), strict=True) if text]

@@ -9,11 +9,12 @@ from typing import Final
 from hwsched.attributes import as_text
 
 _MARKS: Final = frozenset(
-    {'"', "''", "``", "\u2033", "\u201d", "\u201c", "\u201e", "\u3003", "\u2019\u2019", "-\"-", '- " -', "-''-", "ditto", "do.", "-do-", "-ditto-", "dto", "dto."}
+    {
+        '"', "''", "``", "\u2033", "\u201d", "\u201c", "\u201e", "\u3003", "\u2019\u2019", '-"-', '- " -', "-''-",
+        "ditto", "do.", "-do-", "-ditto-", "dto", "dto.",
+    }
 )  # fmt: skip
-_WORDS: Final = frozenset(
-    {"do", "same", "as above", "same as above", "see above", "s/a", "same as prev", "idem", "id."}
-)
+_WORDS: Final = frozenset({"do", "same", "as above", "same as above", "see above", "s/a", "idem", "id."})
 """Where the fact is no text, in which they are words like others."""
 
 _FEWEST_GROUPS: Final = 2

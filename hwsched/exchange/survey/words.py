@@ -26,8 +26,8 @@ TYPE_WORDS: Final = frozenset(
         plain_word,
         (
             "type", "door type", "opening type", "leaf type", "type mark", "type no", "type number", "type id",
-            "type code", "type name", "door type mark", "door type no", "door type code", "unit type", "assembly", "assembly type",
-            "family", "style",
+            "type code", "type name", "door type mark", "door type no", "door type code", "unit type", "assembly",
+            "assembly type", "family", "style",
         ),
     )
 )  # fmt: skip

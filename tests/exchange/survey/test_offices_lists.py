@@ -49,7 +49,7 @@ LISTS = {
             "102": {**DOOR, **HM, **FRAME, "t": 1.8, "rating": "90", "notes": "2, 3"},
         },
         asks=("is the width that of each leaf or of both", '"WD"', '"---"'),
-        passed=("a title (DOOR SCHEDULE NOTES:)", "type FG", "type F,"),
+        passed=("a title (DOOR SCHEDULE NOTES:)", "1. CARD", "2. PROVIDE", "type FG", "type F,"),
     ),
     "typed by hand, with dittos": Listed(
         'Mark,Width,Height,Material,Frame,Rating,Notes\n101,3-0,7-0,HM,HM,90,\n102,"""","""",DO.,ditto,do,same as 101\n'
@@ -209,7 +209,7 @@ LISTS = {
         },
     ),
     "an inspector's list of fire doors": Listed(
-        "Door ID,Location,Asset Tag,Fire Rating,Self Closing,Label Present,Gap > 1/8,Pass/Fail,Date Inspected,Inspector\n"
+        "Door ID,Location,Asset Tag,Fire Rating,Self Closing,Label Present,Gap > 1/8,Pass/Fail,Inspected,Inspector\n"
         "FD-001,L1 Corridor by 104,00123,90 min,Y,Y,N,Pass,3/4/2019,R. P.\n"
         "FD-002,L1 Stair A,00124,90 min,N,N,Y,FAIL,3/4/2019,R. P.\nFD-003,L2 Corridor,,20 min,,,,N/A,,\n",
         {
@@ -273,7 +273,7 @@ def test_a_column_that_somebody_named_goes_before_another_of_its_fact(tmp_path):
 
 def test_what_ticks_say_is_found_again_and_not_remembered_as_a_column(tmp_path):
     path = tmp_path / "list.csv"
-    path.write_text("Mark,LH,RH\n101,x,\n102,,x\n", encoding="utf-8")
+    path.write_text("Mark,Level,LH,RH\n101,1,x,\n102,1,,x\n", encoding="utf-8")
     first = read_survey(path, SurveyOptions())
     (mapping,) = first.mapping
     again = read_survey(path, SurveyOptions(remembered={mapping.fingerprint: mapping.remembered()}))

@@ -30,7 +30,8 @@ _TO_MEASURE: Final = frozenset(
     {
         "vif", "v.i.f.", "v.i.f", "verify in field", "verify on site", "field verify", "f.v.", "verify",
         "to be verified", "site verify", "to be measured", "not measured", "measure", "to suit", "to match",
-        "to match existing", "match existing", "match exist.", "match exist", "match ex.", "varies", "vary", "see elevation", "see elev.",
+        "to match existing", "match existing", "match exist.", "match exist", "match ex.", "varies", "vary",
+        "see elevation", "see elev.",
         "see elev", "see plan", "see drawing", "see dwg", "see drawings", "see notes", "see note", "see remarks",
         "per elevation", "as noted",
     }

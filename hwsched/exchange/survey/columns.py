@@ -21,7 +21,8 @@ from hwsched.attributes import (
     unclear_word,
     within_limits,
 )
-from hwsched.attributes.emptiness import UNKNOWN
+from hwsched.attributes.emptiness import UNKNOWN, is_stroke
+from hwsched.exchange.problems import WITHOUT_UNIT
 from hwsched.exchange.survey.column import LEAVES, Column, bare_unit_of, hashable, keep, say_assumed
 from hwsched.exchange.survey.company import in_feet_and_inches, meant_by_heading
 from hwsched.exchange.survey.ditto import as_above, filled_down
@@ -60,6 +61,7 @@ from hwsched.survey import LEAF
 _WIDTH: Final = LEAF.attribute("width_mm")
 _HEIGHT: Final = LEAF.attribute("height_mm")
 _NUMERIC: Final = frozenset({"length", "number", "integer"})
+_BARE: Final = re.compile(r"[0-9]+(?:\.[0-9]+)?|[0-9]+ [0-9]+/[0-9]+")
 _DECIMAL: Final = re.compile(r"[0-9]+(?:\.[0-9]+)?")
 _GROUPS: Final = re.compile(r"[0-9]{1,3}(?:[ \u00a0\u202f][0-9]{3})+(?:[.,][0-9]+)?")
 """Thousands set apart by a blank, as much of the metric world writes them; in inches 1 016 is no number."""
@@ -154,6 +156,10 @@ def _as_meant(
         told = [in_feet_and_inches(feet, inch) for feet, inch in zip(told, cells[column.inches], strict=True)]
         assume(sheet, column, "feet and inches of two columns taken together", sum(1 for cell in told if cell))
     if column.target == MARK:
+        # A stroke for a mark is none: the row is no further one of the opening above either.
+        for entry in [entry for entry, cell in enumerate(told) if is_stroke(cell)]:
+            sheet.apart.add(entry)
+        told = ["" if is_stroke(cell) else cell for cell in told] if sheet.apart else told
         told, count = without_decimals(told)
         if count:
             assume(sheet, column, "marks that a program wrote as 101.0 taken as 101", count)
@@ -258,6 +264,7 @@ def _read_facts(reading: Column, attribute: Attribute, unit: str | None, *, as_t
     if two_leaves:
         keep(reading, LEAVES, [2 if cell in two_leaves else None for cell in cells])
     if errors:
+        errors = {cell: _without_unit(error, attribute, unit) for cell, error in errors.items()}
         for entry, cell in enumerate(cells):
             if (error_of := errors.get(cell)) is not None:
                 refuse_cell(sheet, entry, column, error_of)
@@ -305,6 +312,14 @@ def _leaf_of_pair(cell: object, attribute: Attribute, target: Target, unit: str 
     except ReadingError:
         return None
     return found.leaf_mm if isinstance(found, Pair) and within_limits(_WIDTH, found.leaf_mm) else None
+
+
+def _without_unit(error: CellError, attribute: Attribute, unit: str | None) -> CellError:
+    """Return the refusal of a number for want of a unit as that of its column: it is one question, not one a number."""
+    if unit is not None or attribute.kind != "length" or not _BARE.fullmatch(error.read.strip()):
+        return error
+    accepted = "a unit for all of them, or one in each cell, such as 914 mm or 36 in"
+    return CellError(error.read, WITHOUT_UNIT, accepted)
 
 
 def _trade_digits(cell: object, attribute: Attribute) -> float | None:

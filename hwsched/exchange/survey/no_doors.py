@@ -4,6 +4,7 @@ Here belongs what such a row looks like. One that gives sizes all the same is an
 `said_of_marks`.
 """
 
+import re
 from collections.abc import Collection, Sequence
 from typing import Final
 
@@ -23,6 +24,7 @@ _WORDS: Final = frozenset(
     )
 )  # fmt: skip
 """Common practice of door schedules."""
+_BEHIND: Final = re.compile(r".*\S\s*[(\[\u2013-]\s*([A-Za-z. ]+)[)\]]?\s*")
 _BESIDE: Final = frozenset({"building", "level", "room_from", "room_to", "notes", "wave"})
 
 
@@ -35,6 +37,18 @@ def says_so(cell: object) -> bool:
     (True, True, False)
     """
     return isinstance(cell, str) and len(cell) < 30 and normal(cell) in _WORDS
+
+
+def said_in_mark(mark: str) -> str:
+    """Return the words behind a mark that say that there is no such door; empty where there are none.
+
+    Examples
+    --------
+    >>> said_in_mark("103 (deleted)"), said_in_mark("104 - NOT USED"), said_in_mark("105A")
+    ('deleted', 'NOT USED', '')
+    """
+    match = _BEHIND.fullmatch(mark)
+    return match[1].strip() if match and says_so(match[1]) else ""
 
 
 def places_beside(mapping: SheetMapping) -> frozenset[int]:
@@ -57,7 +71,7 @@ def says_no_door(line: Sequence[object], mark: int, beside: Collection[int]) -> 
     """
     if mark >= len(line) or line[mark] in ("", None):
         return ""
-    said = ""
+    said = said_in_mark(as_text(line[mark]))
     for index, cell in enumerate(line):
         # Nearly every row answers at its first measure.
         if index == mark or cell in ("", None):

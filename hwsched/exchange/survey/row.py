@@ -11,6 +11,7 @@ from hwsched.exchange.survey.told import FileRow
 from hwsched.exchange.survey.words import LOCK_FACTS, TYPE
 from hwsched.stopping import asking
 
+_PLACE: Final = frozenset({"building", "level"})
 _POSITION: Final = Target("leaf", "position")
 
 
@@ -35,9 +36,15 @@ class Row:
 
     @property
     def holds_facts(self) -> bool:
-        """Tell whether the row says anything."""
+        """Tell whether the row says anything; a building and a level may be those of the title above."""
         return bool(
-            self.opening or self.leaf or self.leaf_slots or self.item or self.lock or self.item_slots or self.position
+            self.opening.keys() - _PLACE
+            or self.leaf
+            or self.leaf_slots
+            or self.item
+            or self.lock
+            or self.item_slots
+            or self.position
         )
 
 

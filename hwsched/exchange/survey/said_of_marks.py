@@ -10,7 +10,7 @@ from dataclasses import replace
 from typing import Final
 
 from hwsched.exchange.survey.facts import Oddity, SurveyedOpening
-from hwsched.exchange.survey.no_doors import says_so
+from hwsched.exchange.survey.no_doors import said_in_mark, says_so
 from hwsched.stopping import asking
 
 DELETED: Final = "said-deleted"
@@ -88,7 +88,7 @@ def ask_of_marks(
     raised: dict[str, list[str]] = {}
     kept: list[SurveyedOpening] = []
     for opening in asking(openings):
-        if says_so(opening.facts.get("notes")):
+        if says_so(opening.facts.get("notes")) or (not opening.mark.isalnum() and said_in_mark(opening.mark)):
             if DELETED in cured:
                 continue
             raised.setdefault(DELETED, []).append(opening.mark)

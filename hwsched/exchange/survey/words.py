@@ -63,6 +63,17 @@ _TRAILING = re.compile(
     r"|^(.*?)[\s-]+(inch|inches|feet|mm|cm|met(?:er|re)s|millimet(?:er|re)s)$",
     re.IGNORECASE,
 )
+_OTHER_MEASURES: Final = frozenset(
+    map(
+        plain_word,
+        (
+            "clear opening", "clear", "clear width", "net clear", "rough opening", "r.o.", "masonry opening", "m.o.",
+            "structural opening", "wall opening", "frame size", "frame opening", "overall", "overall frame", "glass",
+            "glazing size", "vision panel", "louver", "louvre", "lite", "side lite", "sidelite", "transom",
+        ),
+    )
+)  # fmt: skip
+"""Headings over widths and heights that are not the leaf's: common practice of door schedules."""
 _LAST_WORD: Final = re.compile(r"(.*\S)[\s_.-]+(in|ft)\.?", re.IGNORECASE)
 """A unit that may be a word as well: it counts below the heading of a length that has no such word."""
 _WORD: Final = re.compile(r"[^\W_]+")
@@ -70,7 +81,8 @@ _SHORT: Final = {
     "dr": "door", "drs": "door", "flr": "floor", "fl": "floor", "lvl": "level", "bldg": "building", "blg": "building",
     "ht": "height", "hgt": "height", "wdth": "width", "thk": "thickness", "thick": "thickness", "thkns": "thickness",
     "matl": "material", "mtl": "material", "mat": "material", "frm": "frame", "fr": "frame", "rtg": "rating",
-    "rtng": "rating", "hdg": "handing", "opng": "opening", "opg": "opening", "num": "number", "nbr": "number",
+    "rtng": "rating", "lbl": "label", "hdg": "handing", "opng": "opening", "opg": "opening", "num": "number",
+    "nbr": "number",
     "rm": "room", "loc": "location", "const": "construction", "constr": "construction", "lf": "leaf",
     "mins": "min", "minutes": "min", "minute": "min", "func": "function", "rem": "remarks", "rmks": "remarks",
     "egr": "egress", "lk": "lock", "cyl": "cylinder", "bks": "backset",
@@ -269,6 +281,17 @@ def split_unit(header: str) -> tuple[str, str]:
         name, unit = (trailing[1], trailing[2]) if trailing[2] else (trailing[3], trailing[4])
         return name, split_bracketed_unit(f"({unit})")[1]
     return header, ""
+
+
+def is_of_another(heading: str) -> bool:
+    """Tell whether widths and heights below a heading are another thing's than the leaf's.
+
+    Examples
+    --------
+    >>> is_of_another("Clear opening (mm)"), is_of_another("Door")
+    (True, False)
+    """
+    return plain_word(split_unit(heading)[0]) in _OTHER_MEASURES
 
 
 def written_out(heading: str) -> str:

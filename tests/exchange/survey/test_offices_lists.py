@@ -227,6 +227,31 @@ LISTS = {
         {"101": DOOR, "102": {"w": 40.0, "h": 84.0}},
         options={"bare_unit": "mm"},
     ),
+    "clear openings, which are no leaves, under two rows of headings": Listed(
+        ';;;;Door list ;;\n"Bldg: North";;;;;;\nPos;Door;;Clear opening;;Fire;Remark\n;No.;Type;W;H;;"with\nline"\n'
+        '1;N 01;A;1,010;2,135;1\u00bd;"glass, ""frosted"""\n2;N 02;A;885;2.135;-;\n;;;;;;\nLast: 2;;;;;;\n',
+        {
+            "N 01": {"building": "North", "rating": "90"},
+            "N 02": {"building": "North"},
+        },
+        asks=('"-" (1)',),
+        passed=("row 9: no mark", "type A, to which 2 rows refer"),
+    ),
+    "numbers without a unit, in a project that has none": Listed(
+        "Mark,Width,Height,Hand\n101,36,84,LH\n102,32,80,RH\n103,30.5,84,LH\n",
+        {},
+        # One cause a column, however many numbers stand in it.
+        refuses=(
+            "3 rows (2-4), column B (Width): read '36' and 2 others; has no unit",
+            "column C (Height): read '84' and 1 other;",
+        ),
+        options={"bare_unit": None},
+    ),
+    "what stands in the marks of an old list": Listed(
+        "Door #|Rm|W|H|Lbl\n101|Off.|3'|7'|90\n103 (deleted)||||\n104|?|3'0\"|6'8\"|C\n105 - NOT USED||||\nn/a||||\n",
+        {"101": {**DOOR, "rating": "90"}, "104": {"w": 36.0, "h": 80.0, "rating": "45"}},
+        passed=("103 (deleted)", "105 - NOT USED", "row 6: no mark"),
+    ),
     "components of a hand-over": Listed(
         "Name,CreatedBy,TypeName,Space,Description,SerialNumber,InstallationDate,TagNumber\n"
         "Door_101,a@b.example,Single-Flush 36 x 84,101,Office door,n/a,2020-05-01T00:00:00,101\n"

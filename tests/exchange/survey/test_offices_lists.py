@@ -235,7 +235,7 @@ LISTS = {
             "N 02": {"building": "North"},
         },
         asks=('"-" (1)',),
-        passed=("row 9: no mark", "type A, to which 2 rows refer"),
+        passed=("row 8: no mark", "type A, to which 2 rows refer"),
     ),
     "numbers without a unit, in a project that has none": Listed(
         "Mark,Width,Height,Hand\n101,36,84,LH\n102,32,80,RH\n103,30.5,84,LH\n",

@@ -40,6 +40,9 @@ _CARDS: Final = 40
 """Questions that are shown; the rest comes as they are answered."""
 _WIDE: Final = 260
 """Pixels that a column takes at most before a person widens it."""
+_MEASURED: Final = 200
+"""Rows by which the width of a column is measured."""
+_BESIDE_TEXT: Final = 24
 _UNKNOWN: Final = "unknown"
 
 
@@ -89,6 +92,7 @@ class SheetPage(QWidget):
         self.table.setWordWrap(False)
         self.table.horizontalHeader().setMaximumSectionSize(_WIDE)
         self.table.resizeColumnsToContents()
+        self._narrow()
         self.table.horizontalHeader().setMaximumSectionSize(16_000)
         self.table.horizontalHeader().setSectionsClickable(True)
         self.table.horizontalHeader().sectionClicked.connect(self._click_column)
@@ -133,6 +137,20 @@ class SheetPage(QWidget):
         self.table.selectionModel().currentChanged.connect(self._take_in_hand)
         self.table.setCurrentIndex(self.model.index(max(first, 0), column if column in self._columns else 0))
         self.table.scrollTo(self.model.index(0, column), QAbstractItemView.ScrollHint.PositionAtTop)
+
+    def _narrow(self) -> None:
+        """Give columns the width of what is read in them: a title or a note runs over the cells beside it."""
+        if self.sheet is None or not self._columns:
+            return
+        metrics = self.table.fontMetrics()
+        passed = self.sheet.passed.keys()
+        rows = [row for row in range(self.sheet.header_first, self.model.rowCount() + 1) if row not in passed]
+        header = self.table.horizontalHeader()
+        for column in range(self.model.columnCount()):
+            texts = [self.model.index(row - 1, column).data() or "" for row in rows[:_MEASURED]]
+            wide = max(map(metrics.horizontalAdvance, texts), default=0) + _BESIDE_TEXT
+            least = header.sectionSizeFromContents(column).width()
+            self.table.setColumnWidth(column, min(max(wide, least), self.table.columnWidth(column)))
 
     @property
     def column(self) -> int:

@@ -222,7 +222,7 @@ def _openings(
     ]
     found.assumed += [Assumption(sheet, "", "", text, 1) for sheet, text in chosen.said]
     found.passed_over += [
-        f"type {name}, to which {count} rows refer: no table and no row says what it is"
+        f"type {name}, to which {count} row{'s refer' if count > 1 else ' refers'}: no table and no row says what it is"
         for name, count in types.lacking.items()
     ]
     return found

@@ -46,7 +46,14 @@ class SheetFacts:
     problems: list[CellProblem] = field(default_factory=list)
     assumptions: list[Assumption] = field(default_factory=list)
     passed_over: list[str] = field(default_factory=list)
+    passed: dict[int, str] = field(default_factory=dict)
+    """Rows, from 0, that are no openings, with what they are."""
     questions: list[Question] = field(default_factory=list)
+
+    def pass_over(self, row: int, what: str) -> None:
+        """Note down that a row, from 0, is no opening."""
+        self.passed[row] = what
+        self.passed_over.append(f"sheet {self.grid.sheet}, row {row + 1}: {what}")
 
 
 def rows_with_content(grid: Grid, mapping: SheetMapping, last_row: int | None = None) -> SheetFacts:
@@ -85,7 +92,7 @@ def rows_with_content(grid: Grid, mapping: SheetMapping, last_row: int | None = 
         # facts.
         elif found := _no_opening(line, at, merged=row in titles, below=below, digits=digits):
             named = "title" if found.kind in ("level", "building") else found.kind
-            sheet.passed_over.append(f"sheet {grid.sheet}, row {row + 1}: a {named} ({found.text})")
+            sheet.pass_over(row, f"a {named} ({found.text})")
             apart = True
             below = below or (
                 found.kind == "note" or (found.kind == "total" and not found.text.lower().startswith("sub"))
@@ -95,10 +102,10 @@ def rows_with_content(grid: Grid, mapping: SheetMapping, last_row: int | None = 
             elif found.kind == "building":
                 building, level, below = found.text, None, False
         elif titles_above and _NO_LETTERS.sub("", _first(line)) in begin and _without_numbers(line) in titles_above:
-            sheet.passed_over.append(f"sheet {grid.sheet}, row {row + 1}: a title again ({_first(line)})")
+            sheet.pass_over(row, f"a title again ({_first(line)})")
             apart = True
         elif mark is not None and (word := says_no_door(line, mark.index, beside)):
-            sheet.passed_over.append(f"sheet {grid.sheet}, row {row + 1}: {as_text(line[mark.index])}, {word.lower()}")
+            sheet.pass_over(row, f"{as_text(line[mark.index])}, {word.lower()}")
         elif (
             mark is not None
             and mark.index < len(line)
@@ -106,7 +113,7 @@ def rows_with_content(grid: Grid, mapping: SheetMapping, last_row: int | None = 
             and plain_word(str(line[mark.index])) == heading
             and [plain_word(as_text(cell)) for cell in line] == header
         ):
-            sheet.passed_over.append(f"sheet {grid.sheet}, row {row + 1}: the header again")
+            sheet.pass_over(row, "the header again")
             apart = True
         else:
             if apart:

@@ -29,7 +29,7 @@ from PySide6.QtWidgets import (
 from hwsched.attributes import as_text
 from hwsched.desktop.survey.column_words import DECLARED, choice_box, dash_meanings, fact_choices, suggestions
 from hwsched.desktop.survey.sheet_model import MarkedCell, SheetModel
-from hwsched.exchange.problems import Cause, CellProblem, column_letter
+from hwsched.exchange.problems import WITHOUT_UNIT, Cause, CellProblem, column_letter
 from hwsched.exchange.survey.answers import answered, with_word
 from hwsched.exchange.survey.corrections import cell_name
 from hwsched.exchange.survey.facts import Oddity, Question, SurveyOptions
@@ -43,6 +43,8 @@ _WIDE: Final = 260
 _MEASURED: Final = 200
 """Rows by which the width of a column is measured."""
 _BESIDE_TEXT: Final = 24
+_NAMED: Final = 4
+"""Columns that a question names."""
 _UNKNOWN: Final = "unknown"
 
 
@@ -103,7 +105,9 @@ class SheetPage(QWidget):
         self._cards = QVBoxLayout()
         for question in questions[:_CARDS]:
             self._add_question(question)
-        for cause in refused[:_CARDS]:
+        without_unit = [cause for cause in refused if _lacks_unit(cause.problem)]
+        self._ask_unit(without_unit)
+        for cause in [cause for cause in refused if cause not in without_unit][:_CARDS]:
             self._add_refused(cause)
         for oddity in oddities:
             self._add_oddity(oddity)
@@ -151,6 +155,11 @@ class SheetPage(QWidget):
             wide = max(map(metrics.horizontalAdvance, texts), default=0) + _BESIDE_TEXT
             least = header.sectionSizeFromContents(column).width()
             self.table.setColumnWidth(column, min(max(wide, least), self.table.columnWidth(column)))
+        for row in range(min(self.model.rowCount(), _MEASURED)):
+            filled = [column for column in range(self.model.columnCount()) if self.model.index(row, column).data()]
+            alone = len(filled) == 1 and (row + 1 in passed or row + 1 < self.sheet.header_first)
+            if alone and filled[0] + 1 < self.model.columnCount():
+                self.table.setSpan(row, filled[0], 1, self.model.columnCount() - filled[0])
 
     @property
     def column(self) -> int:
@@ -248,6 +257,19 @@ class SheetPage(QWidget):
         for answer in question.answers:
             self._button(line, question.describe(), answer, self._answering(question, answer))
 
+    def _ask_unit(self, refused: Sequence[Cause]) -> None:
+        """Ask once for the unit of all numbers that have none, in however many columns they stand."""
+        if not refused:
+            return
+        problems = [cause.problem for cause in refused if isinstance(cause.problem, CellProblem)]
+        columns = ", ".join(f"{each.column} ({' '.join(each.header.split())})" for each in problems[:_NAMED])
+        more = f" and {len(problems) - _NAMED} more" if len(problems) > _NAMED else ""
+        word = "columns" if len(problems) > 1 else "column"
+        asked = f"In which unit are the numbers without one, in {word} {columns}{more}?"
+        line = self._card(asked, _letter(problems[0]))
+        for unit in BARE_UNITS:
+            self._button(line, refused[0].describe(), unit, partial(self._say_unit, unit))
+
     def _say_unit(self, unit: BareUnit) -> None:
         self._tell(replace(self.options, bare_unit=unit))
 
@@ -266,9 +288,6 @@ class SheetPage(QWidget):
         line = self._card(asked, _letter(problem))
         if not isinstance(problem, CellProblem) or column is None or attribute is None or not problem.read:
             return
-        if attribute.kind == "length" and "unit" in problem.message and problem.read.replace(".", "").isdigit():
-            for unit in BARE_UNITS:
-                self._button(line, said, unit, partial(self._say_unit, unit))
         if attribute.kind not in ("choice", "flag"):
             return
         key = problem.header or f"column {problem.column}"
@@ -285,10 +304,14 @@ class SheetPage(QWidget):
         line.addWidget(box)
 
     def _add_oddity(self, oddity: Oddity) -> None:
-        line = self._card(oddity.describe().partition("; taken")[0])
+        # By its words alone; the identifier before them is the command line's.
+        asked = oddity.describe().partition("; taken")[0].removeprefix(f"{oddity.id}: ")
+        line = self._card(asked[:1].upper() + asked[1:])
         if oddity.cure:
             cures = self.options.cures | {oddity.id}
-            self._button(line, oddity.id, "Mend them", lambda: self._tell(replace(self.options, cures=cures)))
+            self._button(
+                line, oddity.id, f"Mend them: {oddity.cure}", lambda: self._tell(replace(self.options, cures=cures))
+            )
 
     def _card(self, text: str, letter: str = "") -> QHBoxLayout:
         """Add a question; returns where its answers stand."""
@@ -316,6 +339,10 @@ class SheetPage(QWidget):
         if options != self.options:
             self.options = options
             self.said.emit(options)
+
+
+def _lacks_unit(problem: object) -> bool:
+    return isinstance(problem, CellProblem) and problem.message == WITHOUT_UNIT
 
 
 def _letter(problem: object) -> str:

@@ -18,6 +18,7 @@ _WORDS: Final = frozenset({"do", "same", "as above", "same as above", "see above
 """Where the fact is no text, in which they are words like others."""
 
 _FEWEST_GROUPS: Final = 2
+_LONGEST: Final = 20
 
 
 def is_ditto(cell: object, *, in_text: bool) -> bool:
@@ -30,7 +31,7 @@ def is_ditto(cell: object, *, in_text: bool) -> bool:
     >>> is_ditto("same", in_text=True), is_ditto("ditto", in_text=True)
     (False, True)
     """
-    if not isinstance(cell, str):
+    if not isinstance(cell, str) or len(cell) > _LONGEST:
         return False
     text = cell.strip().casefold()
     return text in _MARKS or (not in_text and text in _WORDS)
@@ -47,7 +48,7 @@ def as_above(cells: Sequence[object], *, in_text: bool) -> tuple[Sequence[object
     ((['HM', 'HM', 'HM', 'WD'], 2), (['"', 'WD'], 0))
     """
     # Columns repeat themselves, and most have none.
-    if not any(is_ditto(cell, in_text=in_text) for cell in {cell for cell in cells if isinstance(cell, str)}):
+    if not any(is_ditto(cell, in_text=in_text) for cell in set(cells)):
         return cells, 0
     told: list[object] = []
     count = 0

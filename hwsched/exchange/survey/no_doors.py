@@ -5,7 +5,7 @@ Here belongs what such a row looks like. One that gives sizes all the same is an
 """
 
 import re
-from collections.abc import Collection, Sequence
+from collections.abc import Sequence
 from typing import Final
 
 from hwsched.attributes import as_text, normal
@@ -25,7 +25,7 @@ _WORDS: Final = frozenset(
 )  # fmt: skip
 """Common practice of door schedules."""
 _BEHIND: Final = re.compile(r".*\S\s*[(\[\u2013-]\s*([A-Za-z. ]+)[)\]]?\s*")
-_BESIDE: Final = frozenset({"building", "level", "room_from", "room_to", "notes", "wave"})
+_BESIDE: Final = frozenset({"building", "level", "room_from", "room_to", "notes", "wave", "mark"})
 
 
 def says_so(cell: object) -> bool:
@@ -51,13 +51,12 @@ def said_in_mark(mark: str) -> str:
     return match[1].strip() if match and says_so(match[1]) else ""
 
 
-def places_beside(mapping: SheetMapping) -> frozenset[int]:
-    """Return the columns of facts that say where an opening is, not what it is, and those that carry no fact."""
-    facts = {column.index for column in mapping.columns if column.target.attribute not in _BESIDE}
-    return frozenset(range(len(mapping.headers))) - facts
+def measured_in(mapping: SheetMapping) -> tuple[int, ...]:
+    """Return the columns of facts that say what an opening is; of the others, only where it is and what is remarked."""
+    return tuple(column.index for column in mapping.columns if column.target.attribute not in _BESIDE)
 
 
-def says_no_door(line: Sequence[object], mark: int, beside: Collection[int]) -> str:
+def says_no_door(line: Sequence[object], mark: int, measures: Sequence[int]) -> str:
     """Return the words by which a row with a mark says that there is no such door; empty where it does not.
 
     Parameters
@@ -66,18 +65,16 @@ def says_no_door(line: Sequence[object], mark: int, beside: Collection[int]) -> 
         Its cells.
     mark : int
         Column of the marks, from 0.
-    beside : collection of int
-        Columns that say nothing of what the opening is.
+    measures : sequence of int
+        Columns that say what the opening is.
     """
     if mark >= len(line) or line[mark] in ("", None):
         return ""
-    said = said_in_mark(as_text(line[mark]))
-    for index, cell in enumerate(line):
-        # Nearly every row answers at its first measure.
-        if index == mark or cell in ("", None):
+    # Nearly every row answers at its first measure.
+    for index in measures:
+        cell = line[index] if index < len(line) and index != mark else None
+        if cell in ("", None) or is_stroke(cell) or says_so(cell):
             continue
-        if says_so(cell):
-            said = said or as_text(cell).strip()
-        elif index not in beside and not is_stroke(cell):
-            return ""
-    return said
+        return ""
+    said = next((as_text(cell).strip() for index, cell in enumerate(line) if index != mark and says_so(cell)), "")
+    return said or said_in_mark(as_text(line[mark]))

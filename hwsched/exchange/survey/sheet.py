@@ -16,7 +16,7 @@ from hwsched.exchange.survey.facts import Assumption, Question, QuestionKind
 from hwsched.exchange.survey.grid import Grid
 from hwsched.exchange.survey.lines import Line, line_kind, mostly_digits
 from hwsched.exchange.survey.mapping import MARK, MappedColumn, SheetMapping, Target, plain_word
-from hwsched.exchange.survey.no_doors import places_beside, says_no_door
+from hwsched.exchange.survey.no_doors import measured_in, says_no_door
 from hwsched.exchange.survey.title_block import places_above
 
 _PLACE: Final = ("building", "level")
@@ -80,7 +80,7 @@ def rows_with_content(grid: Grid, mapping: SheetMapping, last_row: int | None = 
     building, level = _of_sheet_name(grid.sheet)
     told = places_above(grid.rows[: max(mapping.header_row - 1, 0)])
     building, level = told.get("building", building), told.get("level", level)
-    beside = places_beside(mapping)
+    measures = measured_in(mapping)
     above = grid.rows[: max(mapping.header_row - 1, 0)]
     titles_above = {_without_numbers(row) for row in above} - {""}
     begin = {_NO_LETTERS.sub("", _first(row)) for row in above}
@@ -104,7 +104,7 @@ def rows_with_content(grid: Grid, mapping: SheetMapping, last_row: int | None = 
         elif titles_above and _NO_LETTERS.sub("", _first(line)) in begin and _without_numbers(line) in titles_above:
             sheet.pass_over(row, f"a title again ({_first(line)})")
             apart = True
-        elif mark is not None and (word := says_no_door(line, mark.index, beside)):
+        elif mark is not None and (word := says_no_door(line, mark.index, measures)):
             sheet.pass_over(row, f"{as_text(line[mark.index])}, {word.lower()}")
         elif (
             mark is not None

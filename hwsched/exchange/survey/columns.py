@@ -157,9 +157,10 @@ def _as_meant(
         assume(sheet, column, "feet and inches of two columns taken together", sum(1 for cell in told if cell))
     if column.target == MARK:
         # A stroke for a mark is none: the row is no further one of the opening above either.
-        for entry in [entry for entry, cell in enumerate(told) if is_stroke(cell)]:
-            sheet.apart.add(entry)
-        told = ["" if is_stroke(cell) else cell for cell in told] if sheet.apart else told
+        strokes = {cell for cell in set(told) if isinstance(cell, str) and not cell[:1].isdigit() and is_stroke(cell)}
+        if strokes:
+            sheet.apart |= {entry for entry, cell in enumerate(told) if cell in strokes}
+            told = ["" if cell in strokes else cell for cell in told]
         told, count = without_decimals(told)
         if count:
             assume(sheet, column, "marks that a program wrote as 101.0 taken as 101", count)

@@ -71,7 +71,7 @@ def filled_down(cells: Sequence[object]) -> tuple[Sequence[object], int]:
     >>> filled_down(["Level 1", "", "Level 2", ""]), filled_down(["1", "", "1", "2"]), filled_down(["", "1", "", "2"])
     ((['Level 1', 'Level 1', 'Level 2', 'Level 2'], 2), (['1', '', '1', '2'], 0), (['', '1', '', '2'], 0))
     """
-    if not cells or not as_text(cells[0]).strip():
+    if ("" not in cells and None not in cells) or not as_text(cells[0]).strip():
         return cells, 0
     names = [text for cell in cells if (text := as_text(cell).strip())]
     if len(names) == len(cells) or len(set(names)) < len(names) or len(names) < _FEWEST_GROUPS:

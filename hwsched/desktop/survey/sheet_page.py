@@ -28,7 +28,8 @@ from PySide6.QtWidgets import (
 
 from hwsched.attributes import as_text
 from hwsched.desktop.survey.column_words import DECLARED, choice_box, dash_meanings, fact_choices, suggestions
-from hwsched.desktop.survey.sheet_model import MarkedCell, SheetModel
+from hwsched.desktop.survey.sheet_columns import fit_columns, marked_cells
+from hwsched.desktop.survey.sheet_model import SheetModel
 from hwsched.exchange.problems import WITHOUT_UNIT, Cause, CellProblem, column_letter
 from hwsched.exchange.survey.answers import answered, with_word
 from hwsched.exchange.survey.corrections import cell_name
@@ -40,9 +41,6 @@ _CARDS: Final = 40
 """Questions that are shown; the rest comes as they are answered."""
 _WIDE: Final = 260
 """Pixels that a column takes at most before a person widens it."""
-_MEASURED: Final = 200
-"""Rows by which the width of a column is measured."""
-_BESIDE_TEXT: Final = 24
 _NAMED: Final = 4
 """Columns that a question names."""
 _UNKNOWN: Final = "unknown"
@@ -85,7 +83,7 @@ class SheetPage(QWidget):
         self.sheet = sheet
         self._columns = {each.index: each for each in sheet.columns} if sheet else {}
         self._by_letter = {column_letter(index): each for index, each in self._columns.items()}
-        self.model = SheetModel(sheet, _marked_cells(questions, refused, sheet.name if sheet else ""))
+        self.model = SheetModel(sheet, marked_cells(questions, refused, sheet.name if sheet else ""))
         self.table = QTableView()
         self.table.setAccessibleName("The sheet")
         self.table.setModel(self.model)
@@ -94,7 +92,7 @@ class SheetPage(QWidget):
         self.table.setWordWrap(False)
         self.table.horizontalHeader().setMaximumSectionSize(_WIDE)
         self.table.resizeColumnsToContents()
-        self._narrow()
+        fit_columns(self.table, self.model, sheet)
         self.table.horizontalHeader().setMaximumSectionSize(16_000)
         self.table.horizontalHeader().setSectionsClickable(True)
         self.table.horizontalHeader().sectionClicked.connect(self._click_column)
@@ -141,25 +139,6 @@ class SheetPage(QWidget):
         self.table.selectionModel().currentChanged.connect(self._take_in_hand)
         self.table.setCurrentIndex(self.model.index(max(first, 0), column if column in self._columns else 0))
         self.table.scrollTo(self.model.index(0, column), QAbstractItemView.ScrollHint.PositionAtTop)
-
-    def _narrow(self) -> None:
-        """Give columns the width of what is read in them: a title or a note runs over the cells beside it."""
-        if self.sheet is None or not self._columns:
-            return
-        metrics = self.table.fontMetrics()
-        passed = self.sheet.passed.keys()
-        rows = [row for row in range(self.sheet.header_first, self.model.rowCount() + 1) if row not in passed]
-        header = self.table.horizontalHeader()
-        for column in range(self.model.columnCount()):
-            texts = [self.model.index(row - 1, column).data() or "" for row in rows[:_MEASURED]]
-            wide = max(map(metrics.horizontalAdvance, texts), default=0) + _BESIDE_TEXT
-            least = header.sectionSizeFromContents(column).width()
-            self.table.setColumnWidth(column, min(max(wide, least), self.table.columnWidth(column)))
-        for row in range(min(self.model.rowCount(), _MEASURED)):
-            filled = [column for column in range(self.model.columnCount()) if self.model.index(row, column).data()]
-            alone = len(filled) == 1 and (row + 1 in passed or row + 1 < self.sheet.header_first)
-            if alone and filled[0] + 1 < self.model.columnCount():
-                self.table.setSpan(row, filled[0], 1, self.model.columnCount() - filled[0])
 
     @property
     def column(self) -> int:
@@ -367,22 +346,3 @@ def _refill(box: QComboBox, entries: Sequence[tuple[str, Any]], held: Any) -> No
 
 def _said(told: Mapping[str, Any], column: ColumnOutline) -> Any:
     return told.get(f"column {column_letter(column.index)}", told.get(column.header))
-
-
-def _marked_cells(
-    questions: Sequence[Question], refused: Sequence[Cause], sheet: str
-) -> dict[tuple[int, str], MarkedCell]:
-    """Return what is doubtful, by row as the spreadsheet counts and letters of the column."""
-    found: dict[tuple[int, str], MarkedCell] = {}
-    for question in questions:
-        if question.sheet == sheet:
-            found |= dict.fromkeys(
-                ((row, question.column) for row in question.rows), MarkedCell("asked", question.describe())
-            )
-    for cause in refused:
-        problem = cause.problem
-        if isinstance(problem, CellProblem) and problem.sheet == sheet:
-            found |= dict.fromkeys(
-                ((row, problem.column) for row in cause.rows), MarkedCell("refused", cause.describe())
-            )
-    return found

@@ -3,7 +3,8 @@
 Here belongs what is equal for all kinds: what counts as empty or unknown, the errors of spreadsheets, and the reader
 that remembers what it has read. How each kind of value is read stands in `values`.
 
-Empty, ``?``, ``unknown``, ``tbd`` are unknown (None) for every kind. ``n/a``, ``-`` and other marks of emptiness are
+Empty, ``?``, ``unknown``, ``tbd``, ``null`` are unknown (None) for every kind; ``verify in field``, ``varies``,
+``existing`` for every kind but text. ``n/a``, ``-`` and other marks of emptiness are
 unknown too, and for text they stay text; ``0`` and ``x`` are so for a choice. Only a choice of a project's own may
 declare such a mark as a word. ``none`` is a choice's value where declared, no
 for a flag, text for text; for a length or number it is refused, since it can mean zero as well as not measured.
@@ -18,7 +19,41 @@ from hwsched.attributes.cell_error import CellError
 from hwsched.attributes.limits import Value, as_text
 from hwsched.attributes.values import value_reader
 
-_UNKNOWN: Final = frozenset({"", "unknown", "unk", "unk.", "not known", "tbd", "t.b.d.", "tbc", "tba"})
+_UNKNOWN: Final = frozenset(
+    {
+        "", "unknown", "unk", "unk.", "not known", "tbd", "t.b.d.", "tbc", "tba", "null", "(null)", "<null>", "[null]",
+        "nan", "(blank)", "<blank>", "[blank]", "not recorded", "not surveyed", "no data", "to be determined",
+    }
+)  # fmt: skip
+"""For every fact; those of databases are no words of a person."""
+_TO_MEASURE: Final = frozenset(
+    {
+        "vif", "v.i.f.", "v.i.f", "verify in field", "verify on site", "field verify", "f.v.", "verify",
+        "to be verified", "site verify", "to be measured", "not measured", "measure", "to suit", "to match",
+        "to match existing", "match existing", "match exist.", "match exist", "match ex.", "varies", "vary",
+        "see elevation", "see elev.",
+        "see elev", "see plan", "see drawing", "see dwg", "see drawings", "see notes", "see note", "see remarks",
+        "per elevation", "as noted",
+    }
+)  # fmt: skip
+"""Words of drawings that leave a fact to the site: of a text they are its words, of anything else it is unknown."""
+_STANDS_ALREADY: Final = frozenset(
+    {
+        "existing",
+        "exist",
+        "exist.",
+        "exstg",
+        "exstg.",
+        "ex",
+        "ex.",
+        "(e)",
+        "(ex)",
+        "etr",
+        "e.t.r.",
+        "existing to remain",
+    }
+)
+"""It stands already and stays: what it is they do not say. Where a choice has such a word it says that."""
 _SHEET_ERRORS: Final = frozenset(
     {"#N/A", "#REF!", "#VALUE!", "#DIV/0!", "#NAME?", "#NULL!", "#NUM!", "#SPILL!", "#CALC!", "#GETTING_DATA"}
 )
@@ -80,9 +115,33 @@ class CellReader:
             cell = cell.strip().strip("\u200b\u2060\ufeff").strip()
             if cell.upper() in _SHEET_ERRORS:
                 raise CellError(cell, "is an error of the spreadsheet, not a value")
-            if cell.casefold() in _UNKNOWN or not cell.strip("?¿"):
+            if says_unknown(self.attribute, cell):
                 return _NOTHING
+            word = cell.casefold()
+            if word in _STANDS_ALREADY and self.attribute.kind not in ("text", "flag"):
+                return self._standing(cell)
         return Read(*self._read_value(cell))
+
+    def _standing(self, cell: str) -> Read:
+        try:
+            return Read(*self._read_value(cell))
+        except CellError:
+            return _NOTHING
+
+
+def says_unknown(attribute: Attribute, cell: object) -> bool:
+    """Tell whether a cell says in words that a fact is not known.
+
+    Examples
+    --------
+    >>> width, notes = Attribute("width_mm", "Leaf width", "length", "mm"), Attribute("notes", "Notes")
+    >>> [says_unknown(width, "V.I.F."), says_unknown(notes, "V.I.F."), says_unknown(notes, "NULL")]
+    [True, False, True]
+    """
+    if not isinstance(cell, str):
+        return False
+    word = cell.strip().casefold()
+    return word in _UNKNOWN or not word.strip("?¿") or (attribute.kind != "text" and word in _TO_MEASURE)
 
 
 def reader_of(attribute: Attribute, bare_unit: str | None = None) -> CellReader:

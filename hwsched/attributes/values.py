@@ -20,6 +20,8 @@ from hwsched.telling.characters import hidden_in
 
 _YES: Final = frozenset({"yes", "y", "true", "t", "x", "1", "on", "✓", "✔", "☑", "☒", "√", "●"})
 _NO: Final = frozenset({"no", "n", "false", "f", "0", "off", "none", "nil", "☐", "○"})
+_EXISTING: Final = re.compile(r"(?:\(e\)|\(ex\)|ex\.|exist\.?|existing|exstg\.?)\s+(\S.*)", re.IGNORECASE)
+_WITH_DECIMAL: Final = re.compile(r"[0-9]+\.0")
 _MONTHS: Final = (
     "january", "february", "march", "april", "may", "june",
     "july", "august", "september", "october", "november", "december",
@@ -84,6 +86,12 @@ def _choice(attribute: Attribute, _bare_unit: str | None) -> Reader:
         text = as_text(cell)
         # A field of a project's own may declare a mark alone, such as -, of which nothing is left without punctuation.
         value = words.get(normal(text)) or marks.get(text.casefold())
+        if value is None and (standing := without_existing(text)) != text:
+            text = standing
+            value = words.get(normal(text))
+        if value is None and _WITH_DECIMAL.fullmatch(text):
+            # As scripts write whole numbers.
+            value = words.get(text.removesuffix(".0"))
         if value is None and not marks_emptiness(cell):
             if normal(text) in unclear:
                 raise CellError(text, unclear[normal(text)], accepted_by(attribute))
@@ -91,6 +99,18 @@ def _choice(attribute: Attribute, _bare_unit: str | None) -> Reader:
         return value, None, False
 
     return read
+
+
+def without_existing(text: str) -> str:
+    """Return a word of a drawing without the mark that what it names stands already.
+
+    Examples
+    --------
+    >>> [without_existing(text) for text in ("(E) HM", "EXIST. WD", "exit", "existing")]
+    ['HM', 'WD', 'exit', 'existing']
+    """
+    match = _EXISTING.fullmatch(text.strip())
+    return match[1] if match else text
 
 
 def choice_words(attribute: Attribute) -> dict[str, str]:
@@ -119,7 +139,7 @@ def choice_words(attribute: Attribute) -> dict[str, str]:
 
 def unclear_word(attribute: Attribute, cell: object) -> Unclear | None:
     """Return the unclear word that a cell holds; None for another."""
-    word = normal(as_text(cell)) if attribute.unclear else ""
+    word = normal(without_existing(as_text(cell))) if attribute.unclear else ""
     return next((each for each in attribute.unclear if normal(each.word) == word), None) if word else None
 
 

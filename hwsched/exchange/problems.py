@@ -101,6 +101,10 @@ class FileProblem:
 Problem = CellProblem | FileProblem
 
 
+WITHOUT_UNIT: Final = "has no unit, and none is given for its column"
+"""Why numbers of a column are refused all together."""
+
+
 @dataclass(frozen=True, slots=True)
 class Cause:
     """One reason for refusals, however many cells it refuses: an unknown word of a column, a unit that is missing."""
@@ -109,6 +113,8 @@ class Cause:
     """The first of them."""
     rows: tuple[int, ...]
     """Of all of them, as the spreadsheet counts; empty for a file as a whole."""
+    others: int = 0
+    """Other texts than that of the first that are refused for the same reason."""
 
     def describe(self) -> str:
         """Return the cause in one line, with its rows.
@@ -120,6 +126,9 @@ class Cause:
         "survey.xlsx, sheet Doors, 4 rows (7-9, 14), column F (Core): read 'honey'; is no core; accepted: Solid"
         """
         said = self.problem.describe()
+        if self.others and isinstance(self.problem, CellProblem):
+            read = f"read {_quoted(self.problem.read)}"
+            said = said.replace(read, f"{read} and {self.others} other{'s' if self.others > 1 else ''}", 1)
         if len(self.rows) < 2 or isinstance(self.problem, FileProblem):
             return said
         return said.replace(f", row {self.problem.row}", f", {len(self.rows)} rows ({row_ranges(self.rows)})", 1)
@@ -145,16 +154,18 @@ def row_ranges(rows: Sequence[int]) -> str:
 
 def causes(problems: Iterable[Problem]) -> list[Cause]:
     """Return one cause for all cells of a column that are refused for one reason, in the order of the first of them."""
-    found: dict[object, tuple[Problem, list[int]]] = {}
+    found: dict[object, tuple[Problem, list[int], set[str]]] = {}
     for problem in problems:
         key: object = problem
         if isinstance(problem, CellProblem):
-            told = (problem.read.casefold(), problem.message, problem.accepted)
-            key = (problem.file, problem.sheet, problem.column, problem.header, *told)
-        _, rows = found.setdefault(key, (problem, []))
+            # What lacks the unit of its column lacks it whatever it says.
+            read = "" if problem.message == WITHOUT_UNIT else problem.read.casefold()
+            key = (problem.file, problem.sheet, problem.column, problem.header, read, problem.message, problem.accepted)
+        _, rows, reads = found.setdefault(key, (problem, [], set()))
         if isinstance(problem, CellProblem):
             rows.append(problem.row)
-    return [Cause(problem, tuple(rows)) for problem, rows in found.values()]
+            reads.add(problem.read.casefold())
+    return [Cause(problem, tuple(rows), max(len(reads) - 1, 0)) for problem, rows, reads in found.values()]
 
 
 class InputRejected(Exception):  # noqa: N818 (a decision, not a fault of the program)

@@ -34,6 +34,7 @@ from hwsched.quantities.readings import (
     Size,
 )
 from hwsched.quantities.run_lengths import METRES_PER_FOOT, in_run_unit, run_unit
+from hwsched.quantities.shorthand import side_in_digits
 from hwsched.quantities.typography import plain_text
 
 __all__ = [
@@ -74,5 +75,6 @@ __all__ = [
     "plain_text",
     "read_length",
     "run_unit",
+    "side_in_digits",
     "suspicious_in_column",
 ]

@@ -41,6 +41,11 @@ _LONGEST_TEXT = 80
 # Most cells of an import are a number with or without a plain unit; the rest takes the long way.
 _PLAIN = re.compile(r" *([0-9]{1,15}(?:\.[0-9]{1,20})?) *(mm|cm|m|in|ft|\"|')? *")
 _PLAIN_UNIT = {"mm": "mm", "cm": "cm", "m": "m", "in": "in", "ft": "ft", '"': "in", "'": "ft"}
+# Behind a measure: it is to be verified in the field, or more or less so.
+_TO_VERIFY = re.compile(
+    r"(.*[0-9\"'a-z])[ ,;]*(?:\((?:v\.? ?i\.? ?f\.?|verify(?: in field)?)\)"
+    r"|\bv\.? ?i\.? ?f\.?|\bverify(?: in field)?|\+ ?/ ?-|\u00b1|\bapprox(?:\.|imately)?|\babout)"
+)
 _APPROXIMATE = re.compile(r"(?:~|ca?\.|ca|circa|approx(?:\.|imately)?|about|abt\.?) ?(?=[0-9.,])")
 _PAIR = re.compile(
     r"(?:(?P<count>[0-9]+) ?\( ?(?P<inner>.+?) ?\)|\( ?(?P<count_2>[0-9]+) ?\) ?(?P<inner_2>.+?)"
@@ -190,6 +195,8 @@ def _read_long(text: str, bare_unit: BareUnit | None) -> Reading:
     about = _APPROXIMATE.match(plain)
     if about:
         plain = plain[about.end() :]
+    elif about := _TO_VERIFY.fullmatch(plain):
+        plain = about[1]
     reading = _read_plain(plain, bare_unit)
     if reading is None and (figures := _in_figures(plain)) != plain:
         reading = _read_plain(figures, bare_unit)

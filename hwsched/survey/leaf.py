@@ -13,7 +13,7 @@ MATERIALS = (
         "wood", "Wood, solid core", ("solid core", "sc/wd", "wd/sc", "scw", "scwd", "solid wood", "timber", "sc wood")
     ),
     Choice("mineral-core", "Wood, mineral core", ("mineral core", "mc", "wd mineral", "fire core")),
-    Choice("hollow-metal", "Hollow metal", ("hm", "steel", "hollow metal door")),
+    Choice("hollow-metal", "Hollow metal", ("hm", "hmd", "steel", "hollow metal door")),
     Choice("aluminium", "Aluminium", ("al", "alum", "aluminum", "storefront")),
     Choice("glass", "Glass", ("gl", "all glass", "tempered glass", "frameless glass")),
     Choice("composite", "Composite", ("frp", "fibreglass", "fiberglass")),

@@ -14,10 +14,11 @@ FORMS = (
     Choice("turnstile", "Reader at a turnstile", ("turnstile reader",)),
 )
 HANDS = (
-    Choice("LH", "LH", ("left hand", "left")),
-    Choice("RH", "RH", ("right hand", "right")),
-    Choice("LHR", "LHR", ("left hand reverse", "lhrb")),
-    Choice("RHR", "RHR", ("right hand reverse", "rhrb")),
+    Choice("LH", "LH", ("left hand", "left", "l", "lha", "lh active")),
+    Choice("RH", "RH", ("right hand", "right", "r", "rha", "rh active")),
+    # Of a pair the hand is that of its active leaf, common practice: LHRA.
+    Choice("LHR", "LHR", ("left hand reverse", "lhrb", "lh rev", "left reverse", "lhra", "lhr active")),
+    Choice("RHR", "RHR", ("right hand reverse", "rhrb", "rh rev", "right reverse", "rhra", "rhr active")),
 )
 
 
@@ -26,7 +27,14 @@ def _minutes(count: int) -> tuple[str, ...]:
     words = (f"{count}m", f"{count} mins", f"{count} minute", f"{count} minutes", f"{count} min rated")
     # FD60 and FD60S, of British lists, are minutes too; S is a seal against smoke.
     british = (f"fd{count}", f"fd{count}s", f"fd {count}", f"fd {count}s")
-    return (*words, *british, f"{count} min label", f"ul {count}", f"ul {count} min", f"{count} min fire rated")
+    # S beside the minutes says that the leaf holds smoke too.
+    smoke = tuple(
+        f"{text} {word}" for text in (str(count), *words, f"{count} min") for word in ("w/ smoke", "w/s", "s")
+    )
+    return (
+        *words, *british, *smoke, f"s {count}", f"{count} min label", f"ul {count}", f"ul {count} min",
+        f"{count} min fire rated", f"{count} rated",
+    )  # fmt: skip
 
 
 def _hours(*spelt: str) -> tuple[str, ...]:
@@ -38,14 +46,38 @@ def _hours(*spelt: str) -> tuple[str, ...]:
     )
 
 
+def _labels(letter: str, *times: str) -> tuple[str, ...]:
+    """Return how schedules write a label by its letter, alone and behind its time: common practice."""
+    alone = (letter, f"{letter} label", f"ul {letter}", f"ul {letter} label")
+    return (*alone, *(f"{time}{letter}" for time in times))
+
+
 RATINGS = (
-    Choice("none", "Not rated", ("no", "n", "nr", "nfr", "non-rated", "unrated", "non fire rated")),
-    Choice("20", "20 min", (*_minutes(20), *_hours("1/3"))),
-    Choice("45", "45 min", ("c", "c label", *_minutes(45), *_hours("3/4", "0.75", ".75"))),
-    Choice("60", "60 min", ("b60", *_minutes(60), *_hours("1", "1.0"))),
-    Choice("90", "90 min", ("b", "b label", *_minutes(90), *_hours("1 1/2", "1-1/2", "1.5"))),
-    Choice("180", "180 min", ("a", "a label", *_minutes(180), *_hours("3", "3.0"))),
-)
+    Choice(
+        "none",
+        "Not rated",
+        (
+            "no", "n", "nr", "nfr", "non-rated", "unrated", "non fire rated", "none required", "not required",
+            "no rating",
+        ),
+    ),
+    Choice("20", "20 min", (*_minutes(20), *_hours("1/3"), "1/3")),
+    Choice(
+        "45",
+        "45 min",
+        (*_labels("c", "3/4 hr ", "45 min ", "45 "), *_minutes(45), *_hours("3/4", "0.75", ".75"), "3/4"),
+    ),
+    Choice("60", "60 min", (*_minutes(60), *_hours("1", "1.0"), "b60", "60 min b", "1 hr b")),
+    Choice(
+        "90",
+        "90 min",
+        (
+            *_labels("b", "1 1/2 hr ", "1-1/2 hr ", "1.5 hr ", "90 min ", "90 "), *_minutes(90),
+            *_hours("1 1/2", "1-1/2", "1.5"), "1 1/2", "1.5",
+        ),
+    ),
+    Choice("180", "180 min", (*_labels("a", "3 hr ", "180 min ", "180 "), *_minutes(180), *_hours("3", "3.0"))),
+)  # fmt: skip
 # From published drafting lists: NL is no label or narrow lite; two ratings are a doors' and a frame's, or a range.
 UNCLEAR_RATINGS = (
     Unclear(
@@ -138,7 +170,17 @@ OPENING = Entity(
             "Opening form",
             "choice",
             choices=FORMS,
-            synonyms=("form", "type", "sgl/pr", "opening type", "leaves"),
+            synonyms=(
+                "form",
+                "type",
+                "sgl/pr",
+                "opening type",
+                "leaves",
+                "no of leaves",
+                "number of leaves",
+                "leaf count",
+                "leaf qty",
+            ),
         ),
         Attribute(
             "hand",
@@ -154,7 +196,17 @@ OPENING = Entity(
             "choice",
             choices=RATINGS,
             unclear=UNCLEAR_RATINGS,
-            synonyms=("rating", "label", "fire label", "fire", "rating min"),
+            synonyms=(
+                "rating",
+                "label",
+                "fire label",
+                "fire",
+                "rating min",
+                "door rating",
+                "door label",
+                "door fire rating",
+                "opening rating",
+            ),
             note="From the label on the leaf and on the frame, never from memory.",
         ),
         Attribute("stair", "Stair door", "flag", synonyms=("stair", "stairwell", "stair side")),

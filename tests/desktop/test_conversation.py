@@ -173,6 +173,22 @@ def test_a_list_of_three_header_lines_goes_in_within_twelve_clicks(window, qtbot
     assert facts(tmp_path / "command.hwsched") == facts(tmp_path / "p.hwsched")
 
 
+ROWS = "Mark,Width,Height,Remarks\n101-103,36,84,\n104,32,80,DELETED\n105,NOT USED,,\n106,30.5,84,\n"
+
+
+def test_one_unit_for_all_columns_several_doors_and_a_deleted_one_take_three_clicks(window, qtbot, tmp_path):
+    (tmp_path / "list.csv").write_text(ROWS, encoding="utf-8")
+    start(window, qtbot)
+    click(window, qtbot, "has no unit", "in")
+    dialog = window.survey.preview
+    assert dialog.sheet.sheet.passed == {4: "105, not used"}
+    click(window, qtbot, "several-marks", "Mend them: each mark becomes an opening of its own")
+    dialog = click(window, qtbot, "said-deleted", "Mend them: they are left out")
+    qtbot.mouseClick(dialog.take, LEFT)
+    idle(qtbot, window)
+    assert sorted(facts(tmp_path / "p.hwsched")) == ["101", "102", "103", "106"]
+
+
 def test_answers_are_taken_back_cells_mended_columns_told_and_the_plan_kept(window, qtbot, tmp_path, monkeypatch):
     dialog = start(window, qtbot)
     assert not dialog.take_back.isEnabled()

@@ -3,7 +3,7 @@
 from dataclasses import replace
 from typing import Final
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QCheckBox,
@@ -32,6 +32,10 @@ from hwsched.quantities import LengthStyle
 
 DECIDING: Final = "Decide"
 """Title of the page of decisions."""
+_USUAL: Final = QSize(1240, 800)
+_EDGE: Final = 40
+_FEWEST_WIDE, _FEWEST_HIGH, _MOST_WIDE, _MOST_HIGH = 980, 640, 1640, 1000
+"""Pixels of the preview: within the window, and no wider than a list is."""
 _MOST: Final = 2000
 """Lines shown in a list; the rest is counted."""
 
@@ -81,7 +85,7 @@ class PreviewDialog(QDialog):
     ) -> None:
         super().__init__(parent)
         self.setWindowTitle(f"Take in {file}")
-        self.resize(1180, 760)
+        self.resize(_size_in(parent))
         preview = opened.seen.preview if opened.seen else Preview((), (), (), ())
         problems = opened.problems
         counts = (
@@ -122,7 +126,7 @@ class PreviewDialog(QDialog):
             ("Changed", ("Mark", "Fact", "Before", "After"), changed),
             ("Not in the file", ("Mark",), [(mark,) for mark in preview.missing]),
             ("Read as", ("How the file was read",), [(line,) for line in preview.assumptions]),
-            ("Not read", ("Column without a meaning",), [(text,) for text in preview.unmapped]),
+            ("Not read", ("Columns, rows and sheets that are not read",), [(text,) for text in preview.unmapped]),
         )
         for title, columns, rows in lists:
             if rows:
@@ -203,6 +207,13 @@ class PreviewDialog(QDialog):
     def accept_mode(self) -> str:
         """Return what the import shall accept."""
         return "good-rows" if self.good_rows.isChecked() else "all"
+
+
+def _size_in(window: QWidget | None) -> QSize:
+    """Return the size of the preview: as much of the window's as a list needs, and never more than is there."""
+    room = window.size() if window is not None else _USUAL
+    wide = max(min(room.width() - _EDGE, _MOST_WIDE), _FEWEST_WIDE)
+    return QSize(wide, max(min(room.height() - _EDGE, _MOST_HIGH), _FEWEST_HIGH))
 
 
 def _is_of(problem: CellProblem | FileProblem, sheet: SheetOutline | None) -> bool:

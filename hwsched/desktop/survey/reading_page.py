@@ -101,7 +101,11 @@ class ReadingPage(QWidget):
             dash.activated.connect(lambda _index, box=dash, key=key: self._say("dashes", key, box.currentData()))
             for place, box in ((2, fact), (3, unit), (4, dash)):
                 self.columns.setCellWidget(row, place, box)
-        self.columns.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        header = self.columns.horizontalHeader()
+        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        # What a column carries is the longest text, and the one that is looked for.
+        for place in (1, 2, 4):
+            header.setSectionResizeMode(place, QHeaderView.ResizeMode.Stretch)
 
     def _fill_words(self, unknown: Sequence[Cause]) -> None:
         by_letter = {column_letter(column.index): column for column in (self.shown.columns if self.shown else ())}

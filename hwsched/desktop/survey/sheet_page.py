@@ -28,8 +28,9 @@ from PySide6.QtWidgets import (
 
 from hwsched.attributes import as_text
 from hwsched.desktop.survey.column_words import DECLARED, choice_box, dash_meanings, fact_choices, suggestions
-from hwsched.desktop.survey.sheet_model import MarkedCell, SheetModel
-from hwsched.exchange.problems import Cause, CellProblem, column_letter
+from hwsched.desktop.survey.sheet_columns import fit_columns, marked_cells
+from hwsched.desktop.survey.sheet_model import SheetModel
+from hwsched.exchange.problems import WITHOUT_UNIT, Cause, CellProblem, column_letter
 from hwsched.exchange.survey.answers import answered, with_word
 from hwsched.exchange.survey.corrections import cell_name
 from hwsched.exchange.survey.facts import Oddity, Question, SurveyOptions
@@ -40,6 +41,8 @@ _CARDS: Final = 40
 """Questions that are shown; the rest comes as they are answered."""
 _WIDE: Final = 260
 """Pixels that a column takes at most before a person widens it."""
+_NAMED: Final = 4
+"""Columns that a question names."""
 _UNKNOWN: Final = "unknown"
 
 
@@ -80,7 +83,7 @@ class SheetPage(QWidget):
         self.sheet = sheet
         self._columns = {each.index: each for each in sheet.columns} if sheet else {}
         self._by_letter = {column_letter(index): each for index, each in self._columns.items()}
-        self.model = SheetModel(sheet, _marked_cells(questions, refused, sheet.name if sheet else ""))
+        self.model = SheetModel(sheet, marked_cells(questions, refused, sheet.name if sheet else ""))
         self.table = QTableView()
         self.table.setAccessibleName("The sheet")
         self.table.setModel(self.model)
@@ -90,6 +93,7 @@ class SheetPage(QWidget):
         self.table.setWordWrap(False)
         self.table.horizontalHeader().setMaximumSectionSize(_WIDE)
         self.table.resizeColumnsToContents()
+        fit_columns(self.table, self.model, sheet)
         self.table.horizontalHeader().setMaximumSectionSize(16_000)
         self.table.horizontalHeader().setSectionsClickable(True)
         self.table.horizontalHeader().sectionClicked.connect(self._click_column)
@@ -100,7 +104,9 @@ class SheetPage(QWidget):
         self._cards = QVBoxLayout()
         for question in questions[:_CARDS]:
             self._add_question(question)
-        for cause in refused[:_CARDS]:
+        without_unit = [cause for cause in refused if _lacks_unit(cause.problem)]
+        self._ask_unit(without_unit)
+        for cause in [cause for cause in refused if cause not in without_unit][:_CARDS]:
             self._add_refused(cause)
         for oddity in oddities:
             self._add_oddity(oddity)
@@ -231,6 +237,19 @@ class SheetPage(QWidget):
         for answer in question.answers:
             self._button(line, question.describe(), answer, self._answering(question, answer))
 
+    def _ask_unit(self, refused: Sequence[Cause]) -> None:
+        """Ask once for the unit of all numbers that have none, in however many columns they stand."""
+        if not refused:
+            return
+        problems = [cause.problem for cause in refused if isinstance(cause.problem, CellProblem)]
+        columns = ", ".join(f"{each.column} ({' '.join(each.header.split())})" for each in problems[:_NAMED])
+        more = f" and {len(problems) - _NAMED} more" if len(problems) > _NAMED else ""
+        word = "columns" if len(problems) > 1 else "column"
+        asked = f"In which unit are the numbers without one, in {word} {columns}{more}?"
+        line = self._card(asked, _letter(problems[0]))
+        for unit in BARE_UNITS:
+            self._button(line, refused[0].describe(), unit, partial(self._say_unit, unit))
+
     def _say_unit(self, unit: BareUnit) -> None:
         self._tell(replace(self.options, bare_unit=unit))
 
@@ -249,9 +268,6 @@ class SheetPage(QWidget):
         line = self._card(asked, _letter(problem))
         if not isinstance(problem, CellProblem) or column is None or attribute is None or not problem.read:
             return
-        if attribute.kind == "length" and "unit" in problem.message and problem.read.replace(".", "").isdigit():
-            for unit in BARE_UNITS:
-                self._button(line, said, unit, partial(self._say_unit, unit))
         if attribute.kind not in ("choice", "flag"):
             return
         key = problem.header or f"column {problem.column}"
@@ -268,10 +284,14 @@ class SheetPage(QWidget):
         line.addWidget(box)
 
     def _add_oddity(self, oddity: Oddity) -> None:
-        line = self._card(oddity.describe().partition("; taken")[0])
+        # By its words alone; the identifier before them is the command line's.
+        asked = oddity.describe().partition("; taken")[0].removeprefix(f"{oddity.id}: ")
+        line = self._card(asked[:1].upper() + asked[1:])
         if oddity.cure:
             cures = self.options.cures | {oddity.id}
-            self._button(line, oddity.id, "Mend them", lambda: self._tell(replace(self.options, cures=cures)))
+            self._button(
+                line, oddity.id, f"Mend them: {oddity.cure}", lambda: self._tell(replace(self.options, cures=cures))
+            )
 
     def _card(self, text: str, letter: str = "") -> QHBoxLayout:
         """Add a question; returns where its answers stand."""
@@ -301,6 +321,10 @@ class SheetPage(QWidget):
             self.said.emit(options)
 
 
+def _lacks_unit(problem: object) -> bool:
+    return isinstance(problem, CellProblem) and problem.message == WITHOUT_UNIT
+
+
 def _letter(problem: object) -> str:
     return problem.column if isinstance(problem, CellProblem) else ""
 
@@ -323,22 +347,3 @@ def _refill(box: QComboBox, entries: Sequence[tuple[str, Any]], held: Any) -> No
 
 def _said(told: Mapping[str, Any], column: ColumnOutline) -> Any:
     return told.get(f"column {column_letter(column.index)}", told.get(column.header))
-
-
-def _marked_cells(
-    questions: Sequence[Question], refused: Sequence[Cause], sheet: str
-) -> dict[tuple[int, str], MarkedCell]:
-    """Return what is doubtful, by row as the spreadsheet counts and letters of the column."""
-    found: dict[tuple[int, str], MarkedCell] = {}
-    for question in questions:
-        if question.sheet == sheet:
-            found |= dict.fromkeys(
-                ((row, question.column) for row in question.rows), MarkedCell("asked", question.describe())
-            )
-    for cause in refused:
-        problem = cause.problem
-        if isinstance(problem, CellProblem) and problem.sheet == sheet:
-            found |= dict.fromkeys(
-                ((row, problem.column) for row in cause.rows), MarkedCell("refused", cause.describe())
-            )
-    return found

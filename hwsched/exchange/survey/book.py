@@ -22,9 +22,9 @@ from hwsched.exchange.survey.facts import (
     UnmappedColumn,
 )
 from hwsched.exchange.survey.grid import Grid, read_grids
-from hwsched.exchange.survey.header import MARK, SHEET, compose_marks, map_columns, places_of
+from hwsched.exchange.survey.header import SHEET, compose_marks, map_columns, places_of
 from hwsched.exchange.survey.looks import say_looks
-from hwsched.exchange.survey.mapping import RememberedMapping, SheetMapping, header_keys, plain_word
+from hwsched.exchange.survey.mapping import MARK, RememberedMapping, SheetMapping, header_keys, plain_word
 from hwsched.exchange.survey.memory import recall
 from hwsched.exchange.survey.openings import Taken, finish
 from hwsched.exchange.survey.patterns import places
@@ -32,6 +32,7 @@ from hwsched.exchange.survey.plausibility import BY_ID, with_oddities
 from hwsched.exchange.survey.repeated_marks import ask_about_repeated, ask_about_sheets, refuse_half_marks
 from hwsched.exchange.survey.row import rows_of
 from hwsched.exchange.survey.rows import gather
+from hwsched.exchange.survey.said_of_marks import CURES, ask_of_marks
 from hwsched.exchange.survey.sheet import SheetFacts, assume, unread
 from hwsched.exchange.survey.sheets import Sheets, choose_sheets
 from hwsched.exchange.survey.shifted import CURE, find_shifted, name_shifted
@@ -121,6 +122,7 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
         named = chosen.openings[0][0].sheet if chosen.openings else ""
         problems.append(FileProblem(path.name, rows, named, "rows with a mark and facts"))
     problems += _unknown_cures(path.name, options)
+    openings, of_marks = ask_of_marks(openings, options.cures)
     openings, oddities = with_oddities(openings, options.cures)
     return SurveyRead(
         file=path.name,
@@ -137,7 +139,7 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
             *(question for sheet in every for question in sheet.questions),
             *gathered.questions,
         ),
-        oddities=oddities,
+        oddities=(*of_marks, *oddities),
         corrections=tuple((each.sheet, each.cell, each.was, each.now, each.by) for each in mended),
     )
 
@@ -220,7 +222,7 @@ def _openings(
     ]
     found.assumed += [Assumption(sheet, "", "", text, 1) for sheet, text in chosen.said]
     found.passed_over += [
-        f"type {name}, to which {count} rows refer: no table and no row says what it is"
+        f"type {name}, to which {count} row{'s refer' if count > 1 else ' refers'}: no table and no row says what it is"
         for name, count in types.lacking.items()
     ]
     return found
@@ -281,16 +283,18 @@ def _named_nowhere(file: str, mappings: list[SheetMapping], options: SurveyOptio
 
 
 def _unknown_cures(file: str, options: SurveyOptions) -> list[FileProblem]:
-    curable = ", ".join((*(kind.id for kind in BY_ID.values() if kind.cure), CURE))
+    known = (*(kind.id for kind in BY_ID.values() if kind.cure), CURE, *CURES)
+    curable = ", ".join(known)
     return [
         FileProblem(file, f"has nothing that {name} would cure", accepted=curable)
         for name in sorted(options.cures)
-        if name != CURE and (name not in BY_ID or not BY_ID[name].cure)
+        if name not in known
     ]
 
 
 def _unmapped(sheet: SheetFacts, mapping: SheetMapping) -> list[UnmappedColumn]:
     taken = {column.index for column in mapping.columns}
+    taken |= {column.inches for column in mapping.columns if column.inches is not None}
     if mapping.mark:
         taken |= set(places_of(mapping.mark, mapping.headers).values())
     if mapping.counts and (index := quantity_column(mapping.headers, taken | mapping.left_out)) is not None:

@@ -6,6 +6,7 @@ from dataclasses import dataclass
 from typing import Any, Final
 
 from hwsched.attributes import as_text
+from hwsched.exchange.survey.company import joins
 from hwsched.exchange.survey.facts import agree
 from hwsched.exchange.survey.mapping import MappedColumn, Target
 from hwsched.exchange.survey.sheet import SheetFacts, assume, refuse
@@ -49,6 +50,10 @@ def keep(reading: Column, target: Target, values: list[Any]) -> None:
     before = sheet.columns.get(target)
     if before is None:
         sheet.columns[target] = values
+        return
+    if joins(target):
+        both = zip(before, values, strict=True)
+        sheet.columns[target] = ["; ".join(dict.fromkeys(text for text in each if text)) or None for each in both]
         return
     for entry, value in enumerate(values):
         if value is None:

@@ -6,7 +6,7 @@ cells, assumed units and values that stand apart from their column. How rows bec
 
 import re
 from collections import Counter
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from itertools import zip_longest
 from typing import Any, Final
@@ -21,10 +21,13 @@ from hwsched.attributes import (
     unclear_word,
     within_limits,
 )
-from hwsched.attributes.emptiness import UNKNOWN
+from hwsched.attributes.emptiness import UNKNOWN, is_stroke
+from hwsched.exchange.problems import WITHOUT_UNIT
 from hwsched.exchange.survey.column import LEAVES, Column, bare_unit_of, hashable, keep, say_assumed
+from hwsched.exchange.survey.company import in_feet_and_inches, meant_by_heading
+from hwsched.exchange.survey.ditto import as_above, filled_down
 from hwsched.exchange.survey.grid import Grid
-from hwsched.exchange.survey.mapping import SheetMapping, Target
+from hwsched.exchange.survey.mapping import MARK, MappedColumn, SheetMapping, Target
 from hwsched.exchange.survey.pairs import leaf_width, pair_measures, unequal_leaves
 from hwsched.exchange.survey.sheet import (
     SheetFacts,
@@ -41,13 +44,30 @@ from hwsched.exchange.survey.sheet import (
 from hwsched.exchange.survey.signs import settle, shown
 from hwsched.exchange.survey.sizes import ask_about_pairs, read_sizes
 from hwsched.exchange.survey.words import LOCK_FACTS, Vocabulary
-from hwsched.quantities import BareUnit, Pair, ReadingError, read_length, suspicious_in_column
+from hwsched.quantities import (
+    MM_PER_INCH,
+    SHORTHAND,
+    BareUnit,
+    Pair,
+    ReadingError,
+    plain_text,
+    read_length,
+    side_in_digits,
+    suspicious_in_column,
+)
 from hwsched.stopping import ask_stop
 from hwsched.survey import LEAF
 
 _WIDTH: Final = LEAF.attribute("width_mm")
+_HEIGHT: Final = LEAF.attribute("height_mm")
 _NUMERIC: Final = frozenset({"length", "number", "integer"})
+_BARE: Final = re.compile(r"[0-9]+(?:\.[0-9]+)?|[0-9]+ [0-9]+/[0-9]+")
+_DECIMAL: Final = re.compile(r"[0-9]+(?:\.[0-9]+)?")
+_GROUPS: Final = re.compile(r"[0-9]{1,3}(?:[ \u00a0\u202f][0-9]{3})+(?:[.,][0-9]+)?")
+"""Thousands set apart by a blank, as much of the metric world writes them; in inches 1 016 is no number."""
 _NUMERAL: Final = re.compile(r"[0-9][0-9.,]*")
+PLACES: Final = (Target("opening", "building"), Target("opening", "level"))
+"""Facts that lists give once for all rows below."""
 _NEAR: Final = 4.0
 """Columns whose largest value is within this factor of the smallest hold nothing that stands apart."""
 
@@ -100,7 +120,9 @@ def read_columns(
         unit = column.unit or (bare_unit if is_length else None)
         numeric = attribute is None or attribute.kind in _NUMERIC
         ask_stop()
-        told = cells[column.index]
+        told = _as_meant(sheet, column, cells, attribute)
+        if is_length and unit == "mm":
+            told = [_without_blanks(cell) for cell in told]
         reading = Column(
             sheet, column, [in_points(cell, decimal) for cell in told] if decimal and numeric else told, pairs
         )
@@ -111,6 +133,61 @@ def read_columns(
     refuse_doubtful(sheet, mapping)
     fill_places(sheet)
     return sheet
+
+
+def _without_blanks(cell: object) -> object:
+    if isinstance(cell, str) and _GROUPS.fullmatch(cell.strip()):
+        return "".join(cell.split())
+    return cell
+
+
+def _as_meant(
+    sheet: SheetFacts, column: MappedColumn, cells: Sequence[Sequence[object]], attribute: Attribute | None
+) -> Sequence[object]:
+    """Return the cells of a column as its heading, the column of its inches and the rows above say them."""
+    told: Sequence[object] = cells[column.index]
+    if column.means:
+        told, count = meant_by_heading(column, told)
+        words = ", ".join(dict.fromkeys(word for _, word in column.means))
+        if count:
+            assume(sheet, column, f"read by its heading: {words}", count)
+        return told
+    if column.inches is not None and column.inches < len(cells):
+        told = [in_feet_and_inches(feet, inch) for feet, inch in zip(told, cells[column.inches], strict=True)]
+        assume(sheet, column, "feet and inches of two columns taken together", sum(1 for cell in told if cell))
+    if column.target == MARK:
+        # A stroke for a mark is none: the row is no further one of the opening above either.
+        strokes = {cell for cell in set(told) if isinstance(cell, str) and not cell[:1].isdigit() and is_stroke(cell)}
+        if strokes:
+            sheet.apart |= {entry for entry, cell in enumerate(told) if cell in strokes}
+            told = ["" if cell in strokes else cell for cell in told]
+        told, count = without_decimals(told)
+        if count:
+            assume(sheet, column, "marks that a program wrote as 101.0 taken as 101", count)
+        return told
+    if column.target in PLACES:
+        told, count = filled_down(told)
+        if count:
+            assume(sheet, column, "blank cells taken as what stands above them, once for its rows", count)
+    told, dittos = as_above(told, in_text=attribute is not None and attribute.kind == "text")
+    if dittos:
+        assume(sheet, column, "ditto marks taken as what stands above them", dittos)
+    return told
+
+
+def without_decimals(cells: Sequence[object]) -> tuple[Sequence[object], int]:
+    """Return marks without the .0 that programs write behind whole numbers, where every number among them has it.
+
+    Examples
+    --------
+    >>> without_decimals(["101.0", "A-3", "102.0"]), without_decimals(["101.0", "102"])
+    ((['101', 'A-3', '102'], 2), (['101.0', '102'], 0))
+    """
+    numbers = {cell for cell in cells if isinstance(cell, str) and cell[:1].isdigit() and _DECIMAL.fullmatch(cell)}
+    if not numbers or not all(cell.endswith(".0") for cell in numbers):
+        return cells, 0
+    told = [cell.removesuffix(".0") if isinstance(cell, str) and cell in numbers else cell for cell in cells]
+    return told, sum(1 for cell in cells if cell in numbers)
 
 
 def in_points(cell: object, decimal: str) -> object:
@@ -168,6 +245,8 @@ def _read_facts(reading: Column, attribute: Attribute, unit: str | None, *, as_t
                 two_leaves.add(cell)
                 if leaf_mm is None:
                     of_pairs.append(cell)
+            elif (feet := _trade_digits(cell, attribute)) is not None:
+                memo[cell], assumed[cell] = feet, SHORTHAND
             elif (word := unclear_word(attribute, cell)) is not None and word.readings:
                 unclear[cell] = word
             else:
@@ -186,6 +265,7 @@ def _read_facts(reading: Column, attribute: Attribute, unit: str | None, *, as_t
     if two_leaves:
         keep(reading, LEAVES, [2 if cell in two_leaves else None for cell in cells])
     if errors:
+        errors = {cell: _without_unit(error, attribute, unit) for cell, error in errors.items()}
         for entry, cell in enumerate(cells):
             if (error_of := errors.get(cell)) is not None:
                 refuse_cell(sheet, entry, column, error_of)
@@ -233,6 +313,23 @@ def _leaf_of_pair(cell: object, attribute: Attribute, target: Target, unit: str 
     except ReadingError:
         return None
     return found.leaf_mm if isinstance(found, Pair) and within_limits(_WIDTH, found.leaf_mm) else None
+
+
+def _without_unit(error: CellError, attribute: Attribute, unit: str | None) -> CellError:
+    """Return the refusal of a number for want of a unit as that of its column: it is one question, not one a number."""
+    if unit is not None or attribute.kind != "length" or not _BARE.fullmatch(error.read.strip()):
+        return error
+    accepted = "a unit for all of them, or one in each cell, such as 914 mm or 36 in"
+    return CellError(error.read, WITHOUT_UNIT, accepted)
+
+
+def _trade_digits(cell: object, attribute: Attribute) -> float | None:
+    """Return the length in mm of 3-0 or 6/8 where nothing else than feet and inches can be as long as a leaf."""
+    if attribute not in (_WIDTH, _HEIGHT) or not isinstance(cell, str):
+        return None
+    side = side_in_digits(plain_text(cell).strip())
+    mm = side.total_inches * MM_PER_INCH if side is not None else None
+    return mm if mm is not None and within_limits(attribute, mm) else None
 
 
 def _is_width(attribute: Attribute, target: Target) -> bool:

@@ -11,9 +11,12 @@ from typing import Final, Generic, TypeVar
 
 from hwsched.attributes import as_text
 from hwsched.exchange.problems import CellProblem, column_letter
+from hwsched.exchange.survey.company import may_stand_twice, settle_columns
 from hwsched.exchange.survey.facts import SurveyOptions
 from hwsched.exchange.survey.grid import Grid
+from hwsched.exchange.survey.lines import is_rule
 from hwsched.exchange.survey.mapping import (
+    MARK,
     MappedColumn,
     RememberedMapping,
     SheetMapping,
@@ -25,15 +28,15 @@ from hwsched.exchange.survey.mapping import (
 )
 from hwsched.exchange.survey.memory import recall
 from hwsched.exchange.survey.patterns import filled, places
-from hwsched.exchange.survey.words import TYPE, Meaning, Vocabulary, is_neutral, is_unit, split_unit
+from hwsched.exchange.survey.words import TYPE, Meaning, Vocabulary, is_neutral, is_of_another, is_unit, split_unit
 from hwsched.quantities import BARE_UNITS
 
 _Word = TypeVar("_Word")
 _ROWS_SEARCHED: Final = 30
 """Filled rows from the top among which the header is looked for."""
+_MEASURES: Final = frozenset({"width_mm", "height_mm", "size"})
 _FEWEST_GROUPS: Final = 2
 """Texts in the topmost of three rows of a header."""
-MARK: Final = Target("opening", "mark")
 SHEET: Final = "sheet"
 """Place of a pattern that the sheet's name fills, where no heading is called so."""
 OF_SHEET: Final = -2
@@ -149,7 +152,7 @@ def find_header(grid: Grid, vocabulary: Vocabulary, options: SurveyOptions | Non
             if header.first != header.last and _adds_units(grid, header.last):
                 # Never a row of the table, whatever the row above it alone would name.
                 grouped, named = True, named + sum(is_unit(_text(cell)) for cell in grid.rows[header.last])
-            grouped = grouped or header.last > header.first + 1
+            grouped = grouped or header.last > header.first + 1 or _names_more(grid, header, vocabulary)
             # The higher row among equals: what names as much further down is a header that is repeated, or data.
             key = (header.has_mark, named, grouped, -index)
             # One known word stands in many a title; two in a row make a header, and so does what a person named.
@@ -242,9 +245,14 @@ def _giving_way(said: list[Meaning], read: Sequence[Meaning]) -> tuple[Meaning, 
 
 def _candidates(grid: Grid, index: int, vocabulary: Vocabulary) -> list[Header]:
     texts = [_text(cell) for cell in grid.rows[index]]
+    own = [vocabulary.meaning(text) for text in texts]
+    for column, above in enumerate(_parents(grid, index - 1, _above(grid, index), texts) if index else ()):
+        # By its row alone W below Clear opening would be the leaf's.
+        if column < len(own) and is_of_another(above) and _is_measure(own[column].target):
+            own[column] = Meaning(None)
     below = [_text(cell) for cell in grid.rows[index + 1]] if index + 1 < len(grid.rows) else []
-    headers = [Header(index, index, tuple(texts), tuple(vocabulary.meaning(text) for text in texts))]
-    if any(below) and any(texts):
+    headers = [Header(index, index, tuple(texts), tuple(own))]
+    if any(below) and any(texts) and not all(is_rule(text) for text in below if text):
         below += [""] * (len(texts) - len(below))
         parents = _parents(grid, index, texts, below)
         joined = tuple(map(_joined, parents, below))
@@ -253,6 +261,14 @@ def _candidates(grid: Grid, index: int, vocabulary: Vocabulary) -> list[Header]:
         headers += _with_units(grid, headers[-1], vocabulary)
         headers += _of_three(grid, index, texts, below, vocabulary)
     return headers
+
+
+def _is_measure(target: Target | None) -> bool:
+    return target is not None and target.entity == "leaf" and target.attribute in _MEASURES
+
+
+def _above(grid: Grid, index: int) -> list[str]:
+    return [_text(cell) for cell in grid.rows[index - 1]]
 
 
 def _of_three(
@@ -299,6 +315,15 @@ def _with_units(grid: Grid, header: Header, vocabulary: Vocabulary) -> list[Head
         for meaning, text in zip(header.meanings, texts, strict=True)
     )
     return [Header(header.first, row, texts, meanings)]
+
+
+def _names_more(grid: Grid, header: Header, vocabulary: Vocabulary) -> bool:
+    """Tell whether the lower of two rows holds headings, most of them known by themselves, and so is no opening."""
+    if header.first == header.last:
+        return False
+    texts = [text for cell in grid.rows[header.last] if (text := _text(cell))]
+    known = sum(vocabulary.meaning(text).target is not None for text in texts)
+    return known >= _FEWEST_GROUPS and 2 * known > len(texts) and not any(_DIGIT.search(text) for text in texts)
 
 
 def _adds_units(grid: Grid, row: int) -> bool:
@@ -368,6 +393,7 @@ def map_columns(
     problems: list[CellProblem] = []
     found: list[MappedColumn] = []
     left_out: list[int] = []
+    told: set[int] = set()
     for index, (key, text, meaning) in enumerate(zip(header_keys(header.texts), header.texts, meanings, strict=True)):
         said = facts.of(index, key) if index < len(header.headings) else None
         target = meaning.target
@@ -376,6 +402,8 @@ def map_columns(
             said = None
         if said == "":
             left_out.append(index)
+        if said == "" or (said is not None and (options.plan is not None or facts.by_person(index, key))):
+            told.add(index)
         if said is not None:
             target = _checked_target(said, vocabulary) if said else None
             if said and target is None:
@@ -386,7 +414,7 @@ def map_columns(
             unit = given or meaning.unit or (split_unit(text)[1] if said else "")
             meant = tuple((words.of(index, key) or {}).items())
             found.append(MappedColumn(index, text, target, unit, dashes.of(index, key) or "", meant, bool(given)))
-    found = _items_beside_items(found)
+    found = settle_columns(grid, header.last, header.headings, _items_beside_items(found), vocabulary, told)
     problems += _claimed_twice(grid, header, found, vocabulary)
     found, odd = _without_odd_units(grid, header, found, vocabulary)
     problems += odd
@@ -430,8 +458,13 @@ class _Said(Generic[_Word]):
 
     def of(self, index: int, key: str) -> _Word | None:
         """Return what was said of a column; None where nothing was."""
+        said = self.by_person(index, key)
+        return said if said is not None else self._by_memory.get(key)
+
+    def by_person(self, index: int, key: str) -> _Word | None:
+        """Return what this person said of a column; None where nothing was."""
         by_letter = self._by_user.get(plain_word(f"column {column_letter(index)}"))
-        return by_letter if by_letter is not None else self._by_user.get(key, self._by_memory.get(key))
+        return by_letter if by_letter is not None else self._by_user.get(key)
 
 
 def _checked_target(text: str, vocabulary: Vocabulary) -> Target | None:
@@ -490,7 +523,7 @@ def _claimed_twice(grid: Grid, header: Header, found: list[MappedColumn], vocabu
     first: dict[Target, MappedColumn] = {}
     for column in found:
         earlier = first.setdefault(column.target, column)
-        if earlier is column:
+        if earlier is column or may_stand_twice((earlier, column)):
             continue
         attribute = vocabulary.attribute(column.target)
         fact = attribute.label if attribute else "Size"

@@ -10,11 +10,13 @@ from typing import Final, Literal
 
 from hwsched.attributes import as_text
 
-Kind = Literal["total", "note", "level", "building", "title"]
+Kind = Literal["total", "note", "level", "building", "title", "rule"]
 
 _TOTAL: Final = re.compile(
     r"(?:(?:grand|sub|overall|over-all|report|page|section|building|level|floor|schedule|door|doors)[\s-]*)*totals?\b"
-    r"|(?:total|number|no\.?|count|sum|qty)\s+(?:of|number|count|doors|openings)\b|totals?\b|count\s*:|sum\s*:",
+    r"|(?:total|number|no\.?|count|sum|qty)\s+(?:of|number|count|doors|openings)\b|totals?\b|count\s*:|sum\s*:"
+    # As databases end what they print.
+    r"|\(?\d+\s+(?:rows?|records?)(?:\(s\))?\s*(?:affected|selected|returned|in\s+set|listed|found|printed|\)|$)",
     re.IGNORECASE,
 )
 _NOTE: Final = re.compile(
@@ -34,12 +36,22 @@ _LEVEL: Final = re.compile(
     r"|(?:sub-?)?basement\b.*|mezzanine\b.*|penthouse\b.*|roof(?:\s+level)?|cellar",
     re.IGNORECASE,
 )
+_SECTION: Final = re.compile(
+    r"(?:(?:hw|hdw|hdwr|hdwe|hwd|hardware|finish\s+hardware)\b\.?\s*)?(?:set|group|grp|heading|hdg)\b\.?\s*"
+    r"(?:(?:no|number|nr)\b\.?\s*)?[:#-]?\s*#?\s*[\w.-]+\s*(?:[:(-].*)?|(?:phase|area|zone|section|part|division)\s+[\w.-]+\b.*",
+    re.IGNORECASE,
+)
+"""Over the openings that share a hardware set, a phase or an area."""
 _BUILDING: Final = re.compile(r"(?:building|bldg\.?|block|tower|house)\s*[:#\-]?\s*[\w.\-]+\b.*", re.IGNORECASE)
 _COUNTED: Final = re.compile(r"^(.*?)\s*(?::\s*\d+|\(\s*\d+(?:\s+(?:doors?|openings?|pcs?))?\s*\))$", re.IGNORECASE)
+_RULE: Final = re.compile(r"[-=_*~+|\u2013\u2014\u2500\u2550]{2,}")
+"""Drawn under headings and between groups, as databases and typewriters do."""
 _WORDY: Final = re.compile(r"[^\W\d_]{3}|\s|:")
 _DIGIT: Final = re.compile(r"\d")
 _LONG: Final = 40
 """Characters in one cell alone in its row, which no mark has."""
+_WORDS_OF_TITLE: Final = 3
+"""Words alone in their row that are a title where marks are numbers."""
 _FEW: Final = 2
 """Filled cells of a row of notes."""
 
@@ -76,6 +88,8 @@ def line_kind(line: Sequence[object], mark: int | None, *, below: bool, digits: 
     cell = line[mark] if mark is not None and mark < len(line) else ""
     if isinstance(cell, str):
         stripped = cell.strip()
+        if is_rule(stripped) and all(is_rule(text) for each in line if (text := as_text(each).strip())):
+            return Line("rule", stripped)
         # Nearly every row answers here: its mark is a number or a short code.
         if stripped and not _WORDY.search(stripped):
             return None
@@ -104,9 +118,24 @@ def line_kind(line: Sequence[object], mark: int | None, *, below: bool, digits: 
         return Line("building", text.rstrip(" :-"))
     if below:
         return Line("note", text) if index != mark or not _is_code(text) else None
+    if at_mark and (
+        _SECTION.fullmatch(text) or text.endswith(":") or (digits and len(text.split()) >= _WORDS_OF_TITLE)
+    ):
+        return Line("title", text)
     if (at_mark and len(text) > _LONG) or (digits and not _DIGIT.search(text) and index == mark):
         return Line("title", text)
     return None
+
+
+def is_rule(text: str) -> bool:
+    """Tell whether a cell holds a drawn line and nothing else.
+
+    Examples
+    --------
+    >>> is_rule("-----"), is_rule("=="), is_rule("-"), is_rule("A-1")
+    (True, True, False, False)
+    """
+    return _RULE.fullmatch(text.strip()) is not None
 
 
 def mostly_digits(marks: Sequence[object]) -> bool:

@@ -65,6 +65,10 @@ def target_of(text: str) -> Target:
     return Target(entity, attribute, slot)
 
 
+MARK = Target("opening", "mark")
+"""By which an opening is known; each other fact is one of the opening that its row's mark names."""
+
+
 @dataclass(frozen=True, slots=True)
 class MappedColumn:
     """A column that is taken in."""
@@ -82,6 +86,10 @@ class MappedColumn:
     """Words whose meaning a person gave, each with the meaning."""
     unit_given: bool = False
     """Whether a person gave the unit."""
+    means: tuple[tuple[str, str], ...] = ()
+    """What its cells say by its heading: a tick under LHR is LHR, 2 under Leaves a pair; empty: what they hold."""
+    inches: int | None = None
+    """Column, from 0, that gives the inches of this one's feet."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -188,7 +196,8 @@ class SheetMapping:
         """
         keys = header_keys(self.headers)
         # A mark that is made of several columns stands behind the last of them, and is told by its pattern.
-        columns = [column for column in self.columns if column.index < len(keys)]
+        # A tick says by its heading what it says, and is found so in the next file too.
+        columns = [column for column in self.columns if column.index < len(keys) and not column.means]
         said = dict.fromkeys(self.left_out, "") | {column.index: column.target.text() for column in columns}
         named = [(keys[column.index], column) for column in columns if keys[column.index]]
         return RememberedMapping(

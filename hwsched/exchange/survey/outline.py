@@ -13,8 +13,9 @@ from hwsched.exchange.problems import InputRejected
 from hwsched.exchange.survey.corrections import mend_cells
 from hwsched.exchange.survey.facts import SurveyOptions
 from hwsched.exchange.survey.grid import Grid, read_grids
-from hwsched.exchange.survey.header import MARK, Header, find_header, map_columns
-from hwsched.exchange.survey.lines import line_kind, mostly_digits
+from hwsched.exchange.survey.header import Header, find_header, map_columns
+from hwsched.exchange.survey.mapping import MARK, SheetMapping
+from hwsched.exchange.survey.sheet import rows_with_content
 from hwsched.exchange.survey.sheets import choose_sheets
 from hwsched.exchange.survey.words import Vocabulary
 
@@ -73,18 +74,24 @@ def outline(path: Path, options: SurveyOptions) -> tuple[SheetOutline, ...]:
         chosen = choose_sheets(grids, vocabulary, options, path.name)
     except InputRejected:
         # Nothing is read of it yet; a person looks at it to say what it is.
-        headers = {}
+        headers: dict[str, list[Header]] = {}
     else:
-        headers = {grid.sheet: header for grid, header in (*chosen.openings, *chosen.lists, *chosen.types)}
-    return tuple(_of_sheet(grid, headers.get(grid.sheet), vocabulary, options) for grid in grids)
+        headers = {}
+        # Openings in blocks beside each other have a header each.
+        for grid, header in (*chosen.openings, *chosen.lists, *chosen.types):
+            headers.setdefault(grid.sheet, []).append(header)
+    return tuple(_of_sheet(grid, headers.get(grid.sheet, []), vocabulary, options) for grid in grids)
 
 
-def _of_sheet(grid: Grid, read: Header | None, vocabulary: Vocabulary, options: SurveyOptions) -> SheetOutline:
-    header = read or find_header(grid, vocabulary, options) or _likely(grid, vocabulary)
+def _of_sheet(grid: Grid, read: Sequence[Header], vocabulary: Vocabulary, options: SurveyOptions) -> SheetOutline:
+    header = next(iter(read), None) or find_header(grid, vocabulary, options) or _likely(grid, vocabulary)
     if header is None:
         return SheetOutline(grid.sheet, options.header_row or 1, (), grid.rows)
-    mapping, _ = map_columns(grid, header, vocabulary, options)
-    carried = {column.index: column for column in mapping.columns}
+    mappings = [map_columns(grid, each, vocabulary, options)[0] for each in read or [header]]
+    carried = {column.index: column for mapping in mappings for column in mapping.columns}
+    headings = [
+        next(filter(None, texts), "") for texts in zip(*(each.headings for each in read or [header]), strict=True)
+    ]
     below = grid.rows[header.last + 1 : header.last + 1 + _ROWS]
     return SheetOutline(
         grid.sheet,
@@ -97,32 +104,23 @@ def _of_sheet(grid: Grid, read: Header | None, vocabulary: Vocabulary, options: 
                 carried[index].target.text() if index in carried else "",
                 carried[index].unit if index in carried else "",
             )
-            for index, text in enumerate(header.headings)
+            for index, text in enumerate(headings)
         ),
         grid.rows,
         header.first + 1,
-        _passed(grid, header, options),
+        _passed(grid, mappings[0], options),
         header.has_mark,
     )
 
 
-def _passed(grid: Grid, header: Header, options: SurveyOptions) -> dict[int, str]:
-    """Return the rows below the header that are read as no openings, among those that are shown first."""
-    mark = next((index for index, meaning in enumerate(header.meanings) if meaning.target == MARK), None)
-    if mark is None:
+def _passed(grid: Grid, mapping: SheetMapping, options: SurveyOptions) -> dict[int, str]:
+    """Return the rows below the header that are read as no openings."""
+    if all(column.target != MARK for column in mapping.columns):
         return {}
-    below = grid.rows[header.last + 1 : header.last + 1 + _ROWS]
-    digits = mostly_digits([row[mark] for row in below if mark < len(row)])
-    found: dict[int, str] = {}
-    ended = False
-    for row, line in enumerate(below, header.last + 2):
-        kind = line_kind(line, mark, below=ended, digits=digits)
-        if options.last_row is not None and row > options.last_row:
-            found[row] = "below the last row that is read"
-        elif kind is not None:
-            found[row] = f"a {kind.kind}"
-            ended = ended or kind.kind in ("note", "total")
-    return found
+    passed = {row + 1: what for row, what in rows_with_content(grid, mapping, options.last_row).passed.items()}
+    if options.last_row is not None:
+        passed |= dict.fromkeys(range(options.last_row + 1, len(grid.rows) + 1), "below the last row that is read")
+    return passed
 
 
 def _likely(grid: Grid, vocabulary: Vocabulary) -> Header | None:

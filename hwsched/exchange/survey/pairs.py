@@ -16,7 +16,7 @@ PAIRS: Final[tuple[Literal["leaf", "both"], ...]] = ("leaf", "both")
 ANSWERS: Final = (UNKNOWN, *PAIRS)
 _WIDTH: Final = LEAF.attribute("width_mm")
 _PAIR: Final = re.compile(
-    r"^(?:pr|pair|dbl|double)\b\.?\s*(?:of\s+)?|\s*[,(]?\s*(?:pr|pair|dbl|double)\b\.?\)?$", re.IGNORECASE
+    r"^(?:pr|pair|dbl|double)\b\.?[\s-]*(?:of\s+)?|\s*[,(]?\s*(?:pr|pair|dbl|double)\b\.?\)?$", re.IGNORECASE
 )
 
 

@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 from typing import Any, Final
 
 from hwsched.exchange.survey.facts import Facts, Oddity, SurveyedLeaf, SurveyedOpening
+from hwsched.quantities import MM_PER_INCH
 from hwsched.stopping import asking
 
 _UNUSUAL: Final = frozenset({"gate", "cabinet", "lift", "turnstile"})
@@ -23,6 +24,9 @@ _WIDEST_MM: Final = 1400.0
 _TALLEST_MM: Final = 3100.0
 """10 ft (3048 mm) is the usual end, common practice."""
 _LOWEST_MM: Final = 1500.0
+_DIGITS_OF_WIDTH: Final = frozenset({20.0, 24.0, 26.0, 28.0, 30.0, 34.0, 36.0, 38.0, 40.0})
+_DIGITS_OF_HEIGHT: Final = frozenset({66.0, 68.0, 70.0})
+"""In inches no door is as high; as feet and inches run together they are 6'-6", 6'-8", 7'-0": common practice."""
 _DEEPEST_UNDERCUT_MM: Final = 60.0
 
 
@@ -63,7 +67,25 @@ def _beyond(one: float | None, other: float | None) -> bool:
     return one is not None and other is not None and one > other
 
 
+def _run_together(leaf: Facts) -> bool:
+    """Tell whether a leaf is as low as no door is, and its digits are a usual size in feet and inches."""
+    inches = [round(mm / MM_PER_INCH, 3) if (mm := _number(leaf, name)) else 0.0 for name in ("width_mm", "height_mm")]
+    return inches[0] in _DIGITS_OF_WIDTH and inches[1] in _DIGITS_OF_HEIGHT
+
+
+def _taken_apart(leaf: Facts) -> dict[str, Any]:
+    told = {name: divmod(round(float(leaf[name]) / MM_PER_INCH), 10) for name in ("width_mm", "height_mm")}
+    return {**leaf, **{name: (feet * 12 + inches) * MM_PER_INCH for name, (feet, inches) in told.items()}}
+
+
 ODDITIES: Final[tuple[OddityKind, ...]] = (
+    OddityKind(
+        "run-together",
+        "are the sizes feet and inches run together in {count}? To the door trade 30 x 70 is 3'-0\" x 7'-0\"",
+        lambda leaf, _lock: _run_together(leaf),
+        "30 is read as 3'-0\", 70 as 7'-0\"",
+        _taken_apart,
+    ),
     OddityKind(
         "wider-than-high",
         "are width and height swapped in {count}? The leaf is wider than it is high",
@@ -212,5 +234,5 @@ def _judged(leaf: Facts, lock: Facts, cured: Collection[str]) -> _Found:
                 cures.append(kind)
             else:
                 asked.append(kind.id)
-                swapped = swapped or kind.mend is _swapped
+                swapped = swapped or kind.mend in (_swapped, _taken_apart)
     return _Found(tuple(asked), tuple(cures)) if asked or cures else _NOTHING

@@ -10,8 +10,8 @@ from typing import Final
 from hwsched.attributes import as_text
 from hwsched.exchange.problems import column_letter
 from hwsched.exchange.survey.facts import Question
-from hwsched.exchange.survey.header import MARK, SHEET, places_of
-from hwsched.exchange.survey.mapping import MappedColumn, SheetMapping
+from hwsched.exchange.survey.header import SHEET, places_of
+from hwsched.exchange.survey.mapping import MARK, MappedColumn, SheetMapping
 from hwsched.exchange.survey.sheet import SheetFacts, refuse
 
 _BESIDE: Final = ("level", "building", "room_from", "room_to")

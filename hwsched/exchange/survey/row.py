@@ -5,13 +5,13 @@ from dataclasses import dataclass
 from typing import Any, Final
 
 from hwsched.exchange.survey.column import LEAVES
-from hwsched.exchange.survey.mapping import Target
+from hwsched.exchange.survey.mapping import MARK, Target
 from hwsched.exchange.survey.sheet import SheetFacts
 from hwsched.exchange.survey.told import FileRow
 from hwsched.exchange.survey.words import LOCK_FACTS, TYPE
 from hwsched.stopping import asking
 
-_MARK: Final = Target("opening", "mark")
+_PLACE: Final = frozenset({"building", "level"})
 _POSITION: Final = Target("leaf", "position")
 
 
@@ -36,9 +36,15 @@ class Row:
 
     @property
     def holds_facts(self) -> bool:
-        """Tell whether the row says anything."""
+        """Tell whether the row says anything; a building and a level may be those of the title above."""
         return bool(
-            self.opening or self.leaf or self.leaf_slots or self.item or self.lock or self.item_slots or self.position
+            self.opening.keys() - _PLACE
+            or self.leaf
+            or self.leaf_slots
+            or self.item
+            or self.lock
+            or self.item_slots
+            or self.position
         )
 
 
@@ -75,10 +81,10 @@ class _Blocks:
         columns = sheet.columns
         groups: dict[tuple[str, str], list[Target]] = {}
         for target in columns:
-            if target not in (_MARK, _POSITION, LEAVES, TYPE):
+            if target not in (MARK, _POSITION, LEAVES, TYPE):
                 groups.setdefault(_group(target), []).append(target)
         empty: list[Any] = [None] * self._count
-        self.marks = columns.get(_MARK, empty)
+        self.marks = columns.get(MARK, empty)
         self.positions = columns.get(_POSITION, empty)
         self.two_leaves = columns.get(LEAVES, empty)
         self.types = columns.get(TYPE, empty)

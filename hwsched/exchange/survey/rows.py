@@ -117,6 +117,10 @@ class _Gathering:
         if self.current is None:
             if not self.lost and row.holds_facts:
                 self.problems.append(row_problem(row.place, "has no mark", "the mark of an opening"))
+            elif not self.lost:
+                sheet.passed_over.append(
+                    f"sheet {row.place.sheet}, row {row.place.row}: no mark, and nothing that is read"
+                )
             return
         if again and row.mark is None and not row.holds_facts:
             # A second line of a row: what it adds stands in columns that are not read.

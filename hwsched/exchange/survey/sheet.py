@@ -15,11 +15,11 @@ from hwsched.exchange.problems import CellProblem, column_letter, problem_of
 from hwsched.exchange.survey.facts import Assumption, Question, QuestionKind
 from hwsched.exchange.survey.grid import Grid
 from hwsched.exchange.survey.lines import Line, line_kind, mostly_digits
-from hwsched.exchange.survey.mapping import MappedColumn, SheetMapping, Target, plain_word
+from hwsched.exchange.survey.mapping import MARK, MappedColumn, SheetMapping, Target, plain_word
+from hwsched.exchange.survey.no_doors import measured_in, says_no_door
+from hwsched.exchange.survey.title_block import places_above
 
-_MARK: Final = Target("opening", "mark")
 _PLACE: Final = ("building", "level")
-_TITLES_ABOVE: Final = 4
 _TITLE_COLUMNS: Final = 3
 """Over so many columns, and alone in its row, a merged cell is a title among the openings."""
 
@@ -46,7 +46,14 @@ class SheetFacts:
     problems: list[CellProblem] = field(default_factory=list)
     assumptions: list[Assumption] = field(default_factory=list)
     passed_over: list[str] = field(default_factory=list)
+    passed: dict[int, str] = field(default_factory=dict)
+    """Rows, from 0, that are no openings, with what they are."""
     questions: list[Question] = field(default_factory=list)
+
+    def pass_over(self, row: int, what: str) -> None:
+        """Note down that a row, from 0, is no opening."""
+        self.passed[row] = what
+        self.passed_over.append(f"sheet {self.grid.sheet}, row {row + 1}: {what}")
 
 
 def rows_with_content(grid: Grid, mapping: SheetMapping, last_row: int | None = None) -> SheetFacts:
@@ -64,14 +71,19 @@ def rows_with_content(grid: Grid, mapping: SheetMapping, last_row: int | None = 
     sheet = SheetFacts(grid, [])
     titles = {r0 for (r0, c0), (r1, c1) in grid.merged if r0 == r1 and c1 - c0 + 1 >= _TITLE_COLUMNS}
     doubtful = {row for row, _ in grid.doubtful}
-    mark = next((c for c in mapping.columns if c.target == _MARK), None)
+    mark = next((c for c in mapping.columns if c.target == MARK), None)
     heading = plain_word(mark.header) if mark else ""
     header = [plain_word(as_text(cell)) for cell in grid.rows[mapping.header_row - 1]]
     apart = below = False
     at = mark.index if mark else None
     digits = at is not None and mostly_digits([row[at] for row in grid.rows[mapping.header_row :] if at < len(row)])
     building, level = _of_sheet_name(grid.sheet)
-    level = _above(grid, mapping) or level
+    told = places_above(grid.rows[: max(mapping.header_row - 1, 0)])
+    building, level = told.get("building", building), told.get("level", level)
+    measures = measured_in(mapping)
+    above = grid.rows[: max(mapping.header_row - 1, 0)]
+    titles_above = {_without_numbers(row) for row in above} - {""}
+    begin = {_NO_LETTERS.sub("", _first(row)) for row in above}
     for row in range(mapping.header_row, min(len(grid.rows), last_row or len(grid.rows))):
         line = grid.rows[row]
         if not _filled(line) and row not in doubtful:
@@ -80,7 +92,7 @@ def rows_with_content(grid: Grid, mapping: SheetMapping, last_row: int | None = 
         # facts.
         elif found := _no_opening(line, at, merged=row in titles, below=below, digits=digits):
             named = "title" if found.kind in ("level", "building") else found.kind
-            sheet.passed_over.append(f"sheet {grid.sheet}, row {row + 1}: a {named} ({found.text})")
+            sheet.pass_over(row, f"a {named} ({found.text})")
             apart = True
             below = below or (
                 found.kind == "note" or (found.kind == "total" and not found.text.lower().startswith("sub"))
@@ -89,6 +101,11 @@ def rows_with_content(grid: Grid, mapping: SheetMapping, last_row: int | None = 
                 level, below = found.text, False
             elif found.kind == "building":
                 building, level, below = found.text, None, False
+        elif titles_above and _NO_LETTERS.sub("", _first(line)) in begin and _without_numbers(line) in titles_above:
+            sheet.pass_over(row, f"a title again ({_first(line)})")
+            apart = True
+        elif mark is not None and (word := says_no_door(line, mark.index, measures)):
+            sheet.pass_over(row, f"{as_text(line[mark.index])}, {word.lower()}")
         elif (
             mark is not None
             and mark.index < len(line)
@@ -96,7 +113,7 @@ def rows_with_content(grid: Grid, mapping: SheetMapping, last_row: int | None = 
             and plain_word(str(line[mark.index])) == heading
             and [plain_word(as_text(cell)) for cell in line] == header
         ):
-            sheet.passed_over.append(f"sheet {grid.sheet}, row {row + 1}: the header again")
+            sheet.pass_over(row, "the header again")
             apart = True
         else:
             if apart:
@@ -114,15 +131,6 @@ def _no_opening(line: Sequence[object], mark: int | None, *, merged: bool, below
     if found is None and merged and sum(cell not in ("", None) for cell in line) == 1:
         return Line("title", _first(line))
     return found
-
-
-def _above(grid: Grid, mapping: SheetMapping) -> str | None:
-    """Return the level that a title directly above the header says."""
-    for row in reversed(grid.rows[: max(mapping.header_row - 1, 0)][-_TITLES_ABOVE:]):
-        found = line_kind(row, 0, below=False, digits=False)
-        if found is not None and found.kind == "level":
-            return found.text
-    return None
 
 
 def _of_sheet_name(name: str) -> tuple[str | None, str | None]:
@@ -154,6 +162,16 @@ def fill_places(sheet: SheetFacts) -> None:
         ]
 
 
+def _without_numbers(line: Sequence[object]) -> str:
+    """Return the words of a row without numbers, by which a page's heading is known again on the next."""
+    words = [word for cell in line if (word := _NO_LETTERS.sub("", as_text(cell).casefold()))]
+    return " ".join(words) if sum(map(len, words)) >= _FEWEST_LETTERS else ""
+
+
+_NO_LETTERS: Final = re.compile(r"[\W\d_]+")
+_FEWEST_LETTERS: Final = 6
+
+
 def _filled(line: Sequence[object]) -> bool:
     # Nearly every row answers at its first cell, which is the mark.
     return any(cell.strip() if isinstance(cell, str) else cell is not None for cell in line)
@@ -181,7 +199,7 @@ def fill_merged(sheet: SheetFacts, mapping: SheetMapping, cells: list[tuple[obje
                 refuse(sheet, first, mapped[over[0]], cells[c0][first], message, "each fact in a cell of its own")
         # A mark merged over rows stays in the first: the rows below go on with that opening, and would else be second
         # rows of it.
-        elif over[0] == c0 and mapped[c0].target != _MARK:
+        elif over[0] == c0 and mapped[c0].target != MARK:
             values = filled.setdefault(c0, list(cells[c0]))
             for row in range(r0 + 1, r1 + 1):
                 if (entry := entry_of.get(row)) is not None:
@@ -241,7 +259,7 @@ def refuse_header(sheet: SheetFacts, column: MappedColumn, error: CellError) -> 
 def _note(sheet: SheetFacts, entry: int, column: MappedColumn, problem: CellProblem) -> None:
     sheet.problems.append(problem)
     sheet.bad.add(entry)
-    if column.target == _MARK:
+    if column.target == MARK:
         sheet.no_mark.add(entry)
 
 

@@ -14,17 +14,23 @@ from hwsched.exchange.survey.count_tables import CountTable, find_counts, levels
 from hwsched.exchange.survey.counts import quantity_column
 from hwsched.exchange.survey.facts import Question, SurveyOptions
 from hwsched.exchange.survey.grid import Grid
-from hwsched.exchange.survey.header import MARK, Header, find_header
+from hwsched.exchange.survey.header import Header, find_header
 from hwsched.exchange.survey.lines import line_kind
-from hwsched.exchange.survey.mapping import plain_word
+from hwsched.exchange.survey.mapping import MARK, plain_word
 from hwsched.exchange.survey.memory import recall
+from hwsched.exchange.survey.side_by_side import blocks_of
 from hwsched.exchange.survey.two_tables import cuts, place_of, question
-from hwsched.exchange.survey.words import TYPE, TYPE_WORDS, Meaning, Vocabulary
+from hwsched.exchange.survey.words import TYPE, Meaning, Vocabulary, is_of_types
 
 _FEWEST_FACTS: Final = 2
 """Facts beside the mark with which a sheet that is not the best one is worth speaking of."""
 _PLACES: Final = frozenset({"level", "building", "room_from", "room_to", "notes", "of_type", "form", "construction"})
 """Facts that a list of openings gives as well, however little it says: they make no table of types."""
+_FEWEST_DOWN: Final = 3
+_COLUMNS_LOOKED_AT, _ROWS_LOOKED_AT, _TOP = 2, 60, 6
+_SHORTEST_HEADING: Final = 4
+"""Letters of a heading that is no cell of a table: no, x, y stand in many."""
+"""Where headings that stand below each other are looked for, and how many make a turned table."""
 _SHARE: Final = 0.6
 """Of the cells of a column of types that must be names of types."""
 
@@ -77,11 +83,14 @@ def choose_sheets(grids: Sequence[Grid], vocabulary: Vocabulary, options: Survey
     used = {grid.sheet for grid, _ in (*mains, *lists, *types)}
     counts = [table for grid in grids if grid.sheet not in used and (table := find_counts(grid, names))]
     counts += [table for grid, header in types if (table := _counts_beside(grid, header))]
+    if turned := [grid for grid, header in mains if _is_turned(grid, header, vocabulary)]:
+        raise InputRejected([_turned(file, turned[0].sheet)])
     if not mains and not counts:
-        raise InputRejected([_no_header(file, grids, found, options)])
+        turned = [grid for grid in grids if _is_turned(grid, None, vocabulary)]
+        raise InputRejected([_turned(file, turned[0].sheet) if turned else _no_header(file, grids, found, options)])
     chosen = Sheets([], lists, types, counts, parted.passed_over, questions=parted.questions, tables=parted.tables)
     if mains:
-        chosen.openings = _alike(mains)
+        chosen.openings = [block for grid, header in _alike(mains) for block in blocks_of(grid, header)]
     read = {grid.sheet for grid, _ in (*chosen.openings, *lists, *types)} | {table.grid.sheet for table in counts}
     others = []
     for grid in grids:
@@ -185,7 +194,7 @@ def _tables_of_types(headed: list[Found], mains: list[Found], vocabulary: Vocabu
         if key is not None:
             tables.append((grid, _with(header, key, MARK)))
     # By content: another sheet has a column of types in which the marks of this one stand, and none of its marks.
-    referring = [each for each in mains if any(plain_word(text) in TYPE_WORDS for text in each[1].texts)]
+    referring = [each for each in mains if any(is_of_types(text) for text in each[1].texts)]
     for grid, header in mains if len(mains) > 1 else ():
         if grid.sheet == named:
             continue
@@ -204,9 +213,7 @@ def _key(grid: Grid, header: Header, vocabulary: Vocabulary) -> int | None:
     """Return the column of a sheet without marks in which each row has another type."""
     for index, text in enumerate(header.texts):
         meaning = header.meanings[index]
-        if plain_word(text) not in TYPE_WORDS or (
-            meaning.target not in (None, TYPE) and _reads(grid, header, index, vocabulary)
-        ):
+        if not is_of_types(text) or (meaning.target not in (None, TYPE) and _reads(grid, header, index, vocabulary)):
             continue
         cells = _cells(grid, header, index)
         if cells and len(set(cells)) == len(cells):
@@ -240,7 +247,7 @@ def _column_of_names(grid: Grid, header: Header, vocabulary: Vocabulary, said: s
     """
     for index, text in enumerate(header.texts):
         target = header.meanings[index].target
-        if target is None or target in (MARK, TYPE) or plain_word(text) not in TYPE_WORDS or plain_word(text) in said:
+        if target is None or target in (MARK, TYPE) or not is_of_types(text) or plain_word(text) in said:
             continue
         attribute = vocabulary.attribute(target)
         cells = dict.fromkeys(_cells(grid, header, index))
@@ -263,7 +270,7 @@ def _is_read(read: Callable[[object], object], cell: str) -> bool:
 def _column_of(grid: Grid, header: Header, names: set[str]) -> int | None:
     for index, text in enumerate(header.texts):
         target = header.meanings[index].target
-        if target == MARK or (plain_word(text) not in TYPE_WORDS and target != TYPE):
+        if target == MARK or (not is_of_types(text) and target != TYPE):
             continue
         cells = [plain_word(cell) for cell in _cells(grid, header, index)]
         if cells and sum(cell in names for cell in cells) >= _SHARE * len(cells):
@@ -278,7 +285,7 @@ def _column_above(grid: Grid, header: Header, vocabulary: Vocabulary) -> int | N
         return None
     rows = [row for row in grid.rows[header.last + 1 :] if any(as_text(cell).strip() for cell in row)]
     for index, text in enumerate(header.texts):
-        if index == mark or plain_word(text) not in TYPE_WORDS:
+        if index == mark or not is_of_types(text):
             continue
         both = [(bool(_cell(row, index)), bool(_cell(row, mark))) for row in rows]
         if (True, False) in both and (True, True) not in both and not _reads(grid, header, index, vocabulary):
@@ -315,6 +322,24 @@ def _cells(grid: Grid, header: Header, index: int) -> list[str]:
 
 def _cell(row: Sequence[object], index: int) -> str:
     return as_text(row[index]).strip() if index < len(row) else ""
+
+
+def _is_turned(grid: Grid, header: Header | None, vocabulary: Vocabulary) -> bool:
+    """Tell whether a sheet has a fact in each row and an opening in each column: its headings stand in one column."""
+    most = max(_FEWEST_DOWN, len(header.targets) + 1 if header is not None else 0)
+    for index in range(_COLUMNS_LOOKED_AT):
+        texts = [text for row in grid.rows[:_ROWS_LOOKED_AT] if (text := _cell(row, index))]
+        down = {vocabulary.meaning(text).target for text in texts if len(text) >= _SHORTEST_HEADING}
+        named = {target for target in down if target is not None}
+        at_top = any(vocabulary.meaning(text).target == MARK for text in texts[:_TOP])
+        if at_top and len(named | {MARK}) >= most:
+            return True
+    return False
+
+
+def _turned(file: str, sheet: str) -> FileProblem:
+    message = "has an opening in each column and a fact in each row"
+    return FileProblem(file, message, sheet, "the table turned: a row for each opening, copied and pasted transposed")
 
 
 def _no_header(file: str, grids: Sequence[Grid], found: dict[str, Header], options: SurveyOptions) -> FileProblem:

@@ -7,6 +7,7 @@ from typing import Final
 
 from hwsched.attributes import CellError, accepted_by, as_text, within_limits
 from hwsched.attributes.emptiness import is_stroke
+from hwsched.attributes.reading import says_unknown
 from hwsched.exchange.survey.column import LEAVES, Column, bare_unit_of, hashable, keep, say_assumed
 from hwsched.exchange.survey.mapping import Target
 from hwsched.exchange.survey.pairs import ANSWERS, leaf_width, pair_measures
@@ -20,7 +21,6 @@ _HEIGHT: Final = LEAF.attribute("height_mm")
 _THICKNESS: Final = LEAF.attribute("thickness_mm")
 _TIMES: Final = re.compile(r"\s*[x\u00d7]\s*", re.IGNORECASE)
 _SIZES: Final = 'width by height, such as 3-0 x 7-0, 36" x 84", 910 x 2110 mm, 2(3\'-0" x 7\'-0")'
-_NO_SIZE: Final = frozenset({"", "?", "unknown", "unk", "tbd", "tbc"})
 
 
 def read_sizes(reading: Column, unit: str | None) -> None:
@@ -35,7 +35,7 @@ def read_sizes(reading: Column, unit: str | None) -> None:
     thick: dict[object, float] = {}
     for cell in counts:
         found[cell] = None, None, None
-        if cell is None or is_stroke(cell) or (isinstance(cell, str) and cell.strip().casefold() in _NO_SIZE):
+        if cell is None or is_stroke(cell) or says_unknown(_WIDTH, cell):
             continue
         size, thickness_mm = _without_thickness(cell, bare_unit_of(unit))
         if thickness_mm is not None:

@@ -18,7 +18,12 @@ _LONGEST_NOTE: Final = 5_000
 """Characters over several lines that a person types into one cell; beyond, a quotation mark was never closed."""
 _SAMPLE: Final = 4096
 _MARKS: Final = ((BOM_UTF32_LE, "utf-32"), (BOM_UTF32_BE, "utf-32"), (BOM_UTF16_LE, "utf-16"), (BOM_UTF16_BE, "utf-16"))
+_GUARDS: Final = frozenset("='")
+_GUARDED: Final = re.compile(r'="([^"]*)"|\'(?=[^\'\s\d]*\d)([^\'"]*)')
+"""="0101" and '0101, by which programs keep a spreadsheet from making a number or a date of a text."""
 _LINES_LOOKED_AT: Final = 200
+_RULES: Final = re.compile(r"\s*[-=_]{2,}(?:\s+[-=_]{2,})+\s*")
+"""Under the headings of a report: a rule for each column."""
 _FEWEST_LINES: Final = 3
 """Lines from which columns that blanks set apart can be told."""
 
@@ -70,7 +75,7 @@ def read_table(content: bytes, encoding: str | None = None) -> tuple[Rows, tuple
     if mark not in _USUAL and not delimiter:
         notes = (*notes, f"cells cut at {mark if mark.isprintable() else f'U+{ord(mark):04X}'}")
     if (loose := _loose_rows(text, mark)) is not None:
-        return loose, notes
+        return _without_guards(loose), notes
     rows: Rows = []
     try:
         for row in _csv_rows(text, mark):
@@ -81,7 +86,16 @@ def read_table(content: bytes, encoding: str | None = None) -> tuple[Rows, tuple
                 raise csv.Error("a quotation mark is opened and not closed")
     except csv.Error as error:
         raise TextError(f"cannot be read from row {len(rows)} on: {error}", "comma-separated text") from None
-    return rows, notes
+    return _without_guards(rows), notes
+
+
+def _without_guards(rows: Rows) -> Rows:
+    """Return rows without the marks that keep a spreadsheet from making a number of a text: ="0101" and '0101."""
+    for row in rows:
+        for index, cell in enumerate(row):
+            if isinstance(cell, str) and cell[:1] in _GUARDS and (match := _GUARDED.fullmatch(cell.strip())):
+                row[index] = match[1] if match[1] is not None else match[2]
+    return rows
 
 
 def _decoded(content: bytes, told: str | None) -> tuple[str, tuple[str, ...]]:
@@ -193,9 +207,28 @@ def _delimiter(text: str) -> str:
     return ""
 
 
+def _ruled_columns(lines: list[str]) -> list[tuple[int, int | None]] | None:
+    """Return where the cells of a report begin and end, as the rules under its headings tell; None without such."""
+    rules = [line for line in lines if _RULES.fullmatch(line)]
+    if not rules:
+        return None
+    starts = [match.start() for match in re.finditer(r"[-=_]+", max(rules, key=lambda line: len(line.split())))]
+    # What stands left of its rule, as a number may, belongs to the cell whose rule ends before it.
+    return list(zip([0, *starts[1:]], [*starts[1:], None], strict=True))
+
+
+def _cut(line: str, columns: list[tuple[int, int | None]]) -> list[object]:
+    """Cut a line into its cells; one that runs over the columns, as titles do, stays whole in the first."""
+    if any(first < len(line) and not line[first - 1].isspace() for first, _ in columns[1:]):
+        return [line.strip(), *[""] * (len(columns) - 1)]
+    return [line[first:last].strip() for first, last in columns]
+
+
 def _fixed_columns(text: str) -> Rows | None:
     """Return the cells of a text whose columns are set apart by blanks above each other; None for another."""
     lines = [line.expandtabs() for line in text.splitlines()]
+    if (ruled := _ruled_columns(lines)) is not None:
+        return [_cut(line, ruled) for line in lines]
     looked = [line for line in lines[:_LINES_LOOKED_AT] if len(re.findall(r"\S(?:\s?\S)*", line)) > 1]
     if len(looked) < _FEWEST_LINES:
         return None

@@ -26,8 +26,8 @@ TYPE_WORDS: Final = frozenset(
         plain_word,
         (
             "type", "door type", "opening type", "leaf type", "type mark", "type no", "type number", "type id",
-            "type code", "door type mark", "door type no", "door type code", "unit type", "assembly", "assembly type",
-            "family", "style",
+            "type code", "type name", "door type mark", "door type no", "door type code", "unit type", "assembly",
+            "assembly type", "family", "style",
         ),
     )
 )  # fmt: skip
@@ -63,6 +63,33 @@ _TRAILING = re.compile(
     r"|^(.*?)[\s-]+(inch|inches|feet|mm|cm|met(?:er|re)s|millimet(?:er|re)s)$",
     re.IGNORECASE,
 )
+_OTHER_MEASURES: Final = frozenset(
+    map(
+        plain_word,
+        (
+            "clear opening", "clear", "clear width", "net clear", "rough opening", "r.o.", "masonry opening", "m.o.",
+            "structural opening", "wall opening", "frame size", "frame opening", "overall", "overall frame", "glass",
+            "glazing size", "vision panel", "louver", "louvre", "lite", "side lite", "sidelite", "transom",
+        ),
+    )
+)  # fmt: skip
+"""Headings over widths and heights that are not the leaf's: common practice of door schedules."""
+_LAST_WORD: Final = re.compile(r"(.*\S)[\s_.-]+(in|ft)\.?", re.IGNORECASE)
+"""A unit that may be a word as well: it counts below the heading of a length that has no such word."""
+_WORD: Final = re.compile(r"[^\W_]+")
+_SHORT: Final = {
+    "dr": "door", "drs": "door", "flr": "floor", "fl": "floor", "lvl": "level", "bldg": "building", "blg": "building",
+    "ht": "height", "hgt": "height", "wdth": "width", "thk": "thickness", "thick": "thickness", "thkns": "thickness",
+    "matl": "material", "mtl": "material", "mat": "material", "frm": "frame", "fr": "frame", "rtg": "rating",
+    "rtng": "rating", "lbl": "label", "hdg": "handing", "opng": "opening", "opg": "opening", "num": "number",
+    "nbr": "number",
+    "rm": "room", "loc": "location", "const": "construction", "constr": "construction", "lf": "leaf",
+    "mins": "min", "minutes": "min", "minute": "min", "func": "function", "rem": "remarks", "rmks": "remarks",
+    "egr": "egress", "lk": "lock", "cyl": "cylinder", "bks": "backset",
+}  # fmt: skip
+"""Short words of headings by what they are written for: common practice of drafting lists and of old databases."""
+_SHORT_BESIDE: Final = {"wd": "width", "w": "width", "h": "height", "t": "thickness", "#": "number"}
+"""Those that are read so only beside another word: WD alone is wood as well."""
 _NEUTRAL = frozenset(
     map(
         plain_word,
@@ -180,10 +207,17 @@ class Vocabulary:
         parent_name, parent_unit = split_unit(parent)
         if parent and is_unit(child):
             child = f"({child.strip('()[] ')})"
-        for name, unit in _readings(child):
-            target = self._target(plain_word(name), plain_word(parent_name))
-            if target is not None:
-                return Meaning(target, unit or parent_unit)
+        # As it stands, then with the short words of the trade written out.
+        for group, heading in dict.fromkeys(((parent_name, child), (written_out(parent_name), written_out(child)))):
+            for name, unit in _readings(heading):
+                target = self._target(plain_word(name), plain_word(group))
+                if target is not None:
+                    return Meaning(target, unit or parent_unit)
+            last = _LAST_WORD.fullmatch(heading)
+            target = self._target(plain_word(last[1]), plain_word(group)) if last else None
+            attribute = self.attribute(target) if target is not None else None
+            if last and attribute is not None and attribute.kind == "length":
+                return Meaning(target, last[2].casefold())
         return Meaning(None)
 
     def _target(self, word: str, parent: str) -> Target | None:
@@ -247,6 +281,42 @@ def split_unit(header: str) -> tuple[str, str]:
         name, unit = (trailing[1], trailing[2]) if trailing[2] else (trailing[3], trailing[4])
         return name, split_bracketed_unit(f"({unit})")[1]
     return header, ""
+
+
+def is_of_another(heading: str) -> bool:
+    """Tell whether widths and heights below a heading are another thing's than the leaf's.
+
+    Examples
+    --------
+    >>> is_of_another("Clear opening (mm)"), is_of_another("Door")
+    (True, False)
+    """
+    return plain_word(split_unit(heading)[0]) in _OTHER_MEASURES
+
+
+def written_out(heading: str) -> str:
+    """Return a heading with its short words written out.
+
+    Examples
+    --------
+    >>> written_out("DR_HT"), written_out("Frm. Mat'l"), written_out("WD"), written_out("Door W")
+    ('door height', 'frame material', 'WD', 'door width')
+    """
+    words = _WORD.findall(heading.replace("'", "").replace("\u2019", ""))
+    short = {**_SHORT, **_SHORT_BESIDE} if len(words) > 1 else _SHORT
+    full = [short.get(word.casefold(), word.casefold()) for word in words]
+    return " ".join(full) if full != [word.casefold() for word in words] else heading
+
+
+def is_of_types(heading: str) -> bool:
+    """Tell whether a heading is one of a column of types.
+
+    Examples
+    --------
+    >>> is_of_types("Door type"), is_of_types("DR. TYPE"), is_of_types("Frame type")
+    (True, True, False)
+    """
+    return plain_word(heading) in TYPE_WORDS or plain_word(written_out(heading)) in TYPE_WORDS
 
 
 def is_neutral(heading: str) -> bool:

@@ -53,9 +53,16 @@ def test_the_header_is_found_below_a_title(path):
     assert len(found.openings) == 1
 
 
-@pytest.mark.parametrize("mark", ["0012", "9E4", "3-4", "../../x", "=1+1", "-", "M 1/2"])
+@pytest.mark.parametrize("mark", ["0012", "9E4", "3-4", "../../x", "=1+1", "M 1/2"])
 def test_marks_stay_text(path, mark):
     assert read(book(path, HEADER, [mark, *ROW[1:]])).openings[0].mark == mark
+
+
+@pytest.mark.parametrize("mark", ["-", "n/a", "--"])
+def test_a_stroke_in_place_of_a_mark_is_none_and_no_further_row_of_the_opening_above(path, mark):
+    found = read(book(path, HEADER, ROW, [mark, *ROW[1:]]))
+    assert [opening.mark for opening in found.openings] == [ROW[0]]
+    assert "row 3: has no mark" in found.problems[0].describe()
 
 
 def test_a_number_as_mark_is_the_number_as_it_is_read(path):

@@ -308,7 +308,11 @@ def as_person_reads(opening):
 
 @pytest.mark.parametrize("name", LISTS)
 def test_it_is_read_as_a_person_reads_it(tmp_path, name):
-    stranger = LISTS[name]
+    check(tmp_path, LISTS[name])
+
+
+def check(tmp_path, stranger):
+    """Read a list, and compare openings, facts, questions and refusals with what stands beside it."""
     path = tmp_path / stranger.name
     path.write_bytes(stranger.text.encode(stranger.encoding))
     found = read_survey(path, SurveyOptions(**{"bare_unit": "in", **stranger.options}))
@@ -318,3 +322,4 @@ def test_it_is_read_as_a_person_reads_it(tmp_path, name):
     for wanted, said in ((stranger.asks, asked), (stranger.refuses, refused)):
         assert len(said) == len(wanted), said
         assert all(any(words in line for line in said) for words in wanted), said
+    return found

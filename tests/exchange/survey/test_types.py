@@ -47,7 +47,7 @@ def test_a_row_goes_before_its_type_and_both_are_said(tmp_path):
     widths = {opening.mark: round(opening.leaves[0].facts.get("width_mm", 0) / 25.4) for opening in found.openings}
     assert widths == {"101": 32, "102": 36, "103": 30, "104": 0}
     assert "facts that a row says otherwise than its type taken from the row (1)" in said_of(found)
-    assert "type C, to which 1 rows refer: no table and no row says what it is" in found.passed_over
+    assert "type C, to which 1 row refers: no table and no row says what it is" in found.passed_over
 
 
 def said_of(found):

@@ -16,6 +16,8 @@ def collector_paused() -> Iterator[None]:
         if was_on:
             # What was made goes to the old ones without being looked through: else the first thing made hereafter would
             # have all of it looked through at once.
-            gc.freeze()
-            gc.unfreeze()
+            # Where somebody has set things aside for good, they stay there.
+            if not gc.get_freeze_count():
+                gc.freeze()
+                gc.unfreeze()
             gc.enable()

@@ -30,8 +30,8 @@ def of(quay, mark, side):
 CENTRES = {
     ("WOOD", "inside", "access hole for the lead"): (69.85, 0.0, 12.7),  # B/S 2 3/4, at the cylinder
     ("METRIC", "inside", "access hole for the lead"): (69.85, 0.0, 12.7),
-    ("CHANNEL", "inside", "access hole for the lead"): (69.85, 63.5, 12.7),  # 2 1/2 above
-    ("DOWN", "inside", "access hole for the lead"): (69.85, -79.6875, 12.7),  # 3 9/64 below
+    ("CHANNEL", "inside", "access hole for the lead"): (69.85, 63.5, 9.525),  # 2 1/2 above, by the bit of the channel: 3/8
+    ("DOWN", "inside", "access hole for the lead"): (69.85, -79.6875, 9.525),  # 3 9/64 below
     ("HOLLOW", "inside", "access hole for the lead"): (-69.85, 53.975, 12.7),  # RH; 2 1/8 above
     ("STILE", "inside", "access hole for the lead"): (28.575, 50.8, 19.05),  # B/S 1 1/8; 2 above; 3/4
     ("SMALL", "inside", "lead's hole into the cross bore"): (59.588, 60.388, 9.525),  # 2 3/4 less 1 3/4 tan 13
@@ -78,8 +78,9 @@ def test_a_pocket_is_as_large_as_its_unit_wants_and_as_high_as_the_case_lets_it(
 # What stands on the template in words, by opening: number of holes, size, pilot, depth, direction.
 SAID = {
     "WOOD": ['access hole for the lead: Ø 1/2", pilot 1/4", 3/8" deep, square', '4 × Ø 5/64", 3/8" deep, square'],
+    # One bit bores both parts of a channel.
     "CHANNEL": [
-        'access hole for the lead: Ø 1/2", pilot 1/4", 3/8" deep, square',
+        'access hole for the lead: Ø 3/8", 3/8" deep, square',
         'Ø 3/8", begins 3/8" below the face, 49/64" deep, 80° down, 10° to the leaf\'s face',
     ],
     "DOWN": ['Ø 3/8", begins 3/8" below the face, 1 13/32" deep, 80° up, 10° to the leaf\'s face'],

@@ -17,9 +17,10 @@ from tests.documents.reading import blocks, facts, lines
 # Alike in parts, form, hand, rating, frame, leaf material and thickness; in the order of the openings.
 HEADINGS = [
     ["BORED", "SMALL"],  # one is only drilled up: the parts are the same
-    ["CHANNEL", "METRIC", "WOOD"],  # the same parts in other places; 44.45 mm is 1 3/4
+    ["CHANNEL"],  # its hole is bored with the channel's bit of 3/8, and so is its sleeve
     ["DOWN"],  # with a unit of its own
     ["HOLLOW"],
+    ["METRIC", "WOOD"],  # the same parts in other places; 44.45 mm is 1 3/4
     ["RIM"],
     ["STILE"],
     ["CABINET"],
@@ -43,9 +44,10 @@ def test_openings_that_take_the_same_stand_under_one_heading(quay):
 
 
 def test_what_keeps_a_heading_apart_is_said(quay):
-    """DOWN has the lock of CHANNEL, METRIC and WOOD and a unit of its own; RIM is like none before it."""
+    """DOWN has all of CHANNEL but a unit of its own, METRIC and WOOD another sleeve; RIM is like none before it."""
     found = {each["Openings"]: each.get("Apart because of", "") for each in headings(quay)}
     assert found["1: DOWN"] == "LOW, UNIT (else as H002)"
+    assert found["2: METRIC, WOOD"] == "SLEEVE, SLEEVE38 (else as H002)"
     assert found["2: BORED, SMALL"] == found["1: RIM"] == ""
     # Another hand, material and what holds in it: of all that differs each is named.
     assert found["1: HOLLOW"].startswith("hand RH, leaf, ")
@@ -73,12 +75,12 @@ def test_a_finding_of_several_openings_is_said_once_with_all_of_them(quay):
 
 
 def test_a_heading_tells_the_facts_of_its_openings(quay):
-    wood, gate = headings(quay)[1], headings(quay)[7]
+    wood, gate = headings(quay)[4], headings(quay)[8]
     # Hand LH, thickness 1 3/4, Material SCW, Frame HM, Label none, Lock type mortise.
     assert wood == {
-        "Openings": "3: CHANNEL, METRIC, WOOD", "Form and hand": "Single door, LH",
+        "Openings": "2: METRIC, WOOD", "Form and hand": "Single door, LH",
         "Leaf": '1 3/4", Wood, solid core', "Frame": "Hollow metal", "Fire rating": "Not rated",
-        "Existing lock": "Mortise, threaded cylinder",
+        "Existing lock": "Mortise, threaded cylinder", "Apart because of": "SLEEVE, SLEEVE38 (else as H002)",
     }  # fmt: skip
     # Type gate, thickness 2, Frame none.
     assert (gate["Form and hand"], gate["Leaf"], gate["Frame"]) == ("Gate, LH", '2", Steel gate', "No frame")
@@ -87,24 +89,24 @@ def test_a_heading_tells_the_facts_of_its_openings(quay):
 def test_quantities_are_for_one_opening_and_for_all_of_the_heading(quay):
     document = SCHEDULE.build(quay, None)
     found = {
-        line["Catalogue number"]: (line["Qty"], line["Total"], line["Unit"]) for line in lines(document, "Heading H002")
+        line["Catalogue number"]: (line["Qty"], line["Total"], line["Unit"]) for line in lines(document, "Heading H005")
     }
-    # Three openings: 6 cells and 4 screws each, a twentieth of a bottle each.
+    # Two openings: 6 cells and 4 screws each, a twentieth of a bottle each.
     assert found == {
-        "CYL": (1, 3, "EA"), "CAM": (1, 3, "EA"), "COL": (1, 3, "EA"), "UNIT": (1, 3, "EA"), "CELL": (6, 18, "EA"),
-        "COIN": (1, 3, "EA"), "SCREW": (4, 12, "EA"), "LOCKER": (0.05, 0.15, "EA"), "SLEEVE": (1, 3, "EA"),
-        "KEY": (1, 3, "EA"),
+        "CYL": (1, 2, "EA"), "CAM": (1, 2, "EA"), "COL": (1, 2, "EA"), "UNIT": (1, 2, "EA"), "CELL": (6, 12, "EA"),
+        "COIN": (1, 2, "EA"), "SCREW": (4, 8, "EA"), "LOCKER": (0.05, 0.1, "EA"), "SLEEVE": (1, 2, "EA"),
+        "KEY": (1, 2, "EA"),
     }  # fmt: skip
-    (unit,) = [line for line in lines(document, "Heading H002") if line["Catalogue number"] == "UNIT"]
+    (unit,) = [line for line in lines(document, "Heading H005") if line["Catalogue number"] == "UNIT"]
     assert unit["Finish"] == "grey"  # cell Finish of the catalogue
-    assert [line["No."] for line in lines(document, "Heading H002")] == list(range(1, 11))
+    assert [line["No."] for line in lines(document, "Heading H005")] == list(range(1, 11))
 
 
 def test_the_index_tells_every_opening(quay):
     found = {line["Mark"]: line for line in lines(SCHEDULE.build(quay, None), "Opening index")}
     assert len(found) == 14
     assert found["WOOD"] == {
-        "Mark": "WOOD", "Place": "Quay · 1", "Location": "Corridor to Net loft", "Heading": "H002",
+        "Mark": "WOOD", "Place": "Quay · 1", "Location": "Corridor to Net loft", "Heading": "H005",
         "Form": "Single door", "Hand": "LH", "Leaf size": "3'-0\" × 7'-0\"", "Leaf": "Wood, solid core",
         "Rating": "Not rated", "Status": "Fits",
     }  # fmt: skip
@@ -122,7 +124,7 @@ def test_what_is_not_fitted_says_why(quay):
     assert line["Why"].startswith("needs leaf: Leaf thickness")
     said = facts(replace(document, sections=document.sections[:1]))
     assert (said["Openings"], said["Fits"], said["To measure"], said["Does not fit"], said["Headings"]) == (
-        "14", "13", "1", "0", "10",
+        "14", "13", "1", "0", "11",
     )  # fmt: skip
 
 
@@ -133,8 +135,9 @@ def test_the_workbook_holds_the_same(quay, tmp_path):
         for sheet in load_workbook(path)
         for row in sheet.iter_rows(values_only=True)
     ]
-    (cells,) = [row for row in held if "CELL" in row and 18 in row]
-    assert cells[cells.index(6) : cells.index(6) + 3] == [6, 18, "EA"]
+    # Two openings each: BORED and SMALL, METRIC and WOOD.
+    of_two = [row for row in held if "CELL" in row and 12 in row]
+    assert [row[row.index(6) : row.index(6) + 3] for row in of_two] == [[6, 12, "EA"]] * 2
 
 
 def more_of(document, heading):
@@ -146,7 +149,7 @@ def more_of(document, heading):
 
 def test_a_heading_tells_where_its_openings_are_and_what_stays_there(quay):
     document = SCHEDULE.build(quay, None)
-    wood = more_of(document, "Heading H002")
+    wood = more_of(document, "Heading H005")
     # Room from Corridor, Room to Net loft, 3-0 x 7-0 of all three: said once.
     assert wood["Location and size"] == "Corridor to Net loft, 3'-0\" × 7'-0\""
     # Function office, on cells, as the catalogue's unit is.
@@ -161,7 +164,7 @@ def test_what_holds_for_some_of_them_is_told_with_their_marks(quay):
 
     openings = tuple(noted(each) if each.mark == "WOOD" else each for each in quay.openings)
     document = SCHEDULE.build(replace(quay, openings=openings), None)
-    assert more_of(document, "Heading H002")["Remarks"] == "Ask at the desk (WOOD)"
+    assert more_of(document, "Heading H005")["Remarks"] == "Ask at the desk (WOOD)"
 
 
 def test_a_hairs_breadth_does_not_split_a_heading(quay):
@@ -172,7 +175,7 @@ def test_a_hairs_breadth_does_not_split_a_heading(quay):
 
     # 44.45 and 44.46 mm both read 1 3/4.
     openings = tuple(thicker(each) if each.mark == "WOOD" else each for each in quay.openings)
-    assert [each["Openings"] for each in headings(replace(quay, openings=openings))][1] == "3: CHANNEL, METRIC, WOOD"
+    assert [each["Openings"] for each in headings(replace(quay, openings=openings))][4] == "2: METRIC, WOOD"
 
 
 def test_only_abbreviations_that_are_used_are_explained(quay):
@@ -236,7 +239,7 @@ def test_a_heading_of_many_openings_does_not_repeat_the_index(quay):
         told = replace(wood.given, opening=opening)
         return replace(wood, given=told, points=(PointFit(told, wood.fit),))
 
-    # Three under H002 in the quay, and 8 apiece at most.
-    for count, said in ((5, "W4: Corridor to Bay 4"), (9, "by mark in the opening index")):
+    # Two under H005 in the quay, and 8 apiece at most.
+    for count, said in ((6, "W5: Corridor to Bay 5"), (9, "by mark in the opening index")):
         document = SCHEDULE.build(replace(quay, openings=(*quay.openings, *map(another, range(count)))), None)
-        assert said in more_of(document, "Heading H002")["Location and size"]
+        assert said in more_of(document, "Heading H005")["Location and size"]

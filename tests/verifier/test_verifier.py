@@ -58,7 +58,8 @@ def _sees_enough(report, shown):
     for form, became in report.forms.items():
         assert 0 < became["fitted"] < sum(became.values()), f"{form}\n{shown}"
     assert {power for _, power in report.ways} == {"battery", "supply"}, shown
-    assert {unit for unit, _ in report.ways} >= {"VUW", "VUN", "VUX", "VUZ", "VUG", "VUE"}, shown
+    # All draws of a seed are one shop's, which may have a housing that serves none of its doors.
+    assert len({unit for unit, _ in report.ways} & {"VUW", "VUN", "VUX", "VUZ", "VUG", "VUE"}) >= 5, shown
 
 
 @pytest.fixture(scope="module")

@@ -19,6 +19,8 @@ if signal.getsignal(getattr(signal, "SIGHUP", signal.SIGINT)) is signal.SIG_IGN:
     # Started by nohup: the same of being hung up on.
     signal.signal(signal.SIGHUP, signal.SIG_DFL)
 # What is collected stays, and what a test leaves is mostly rubbish: looked for by the ten thousand, not by the hundred.
+USUAL_THRESHOLD = gc.get_threshold()
+"""How often Python itself looks for garbage: so it is where ratios are measured."""
 gc.set_threshold(50_000, 20, 50)
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 # Commands that are run as processes keep their log away from the person's own.

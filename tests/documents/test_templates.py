@@ -30,7 +30,7 @@ def of(quay, mark, side):
 CENTRES = {
     ("WOOD", "inside", "access hole for the lead"): (69.85, 0.0, 12.7),  # B/S 2 3/4, at the cylinder
     ("METRIC", "inside", "access hole for the lead"): (69.85, 0.0, 12.7),
-    ("CHANNEL", "inside", "access hole for the lead"): (69.85, 63.5, 9.525),  # 2 1/2 above, by the bit of the channel: 3/8
+    ("CHANNEL", "inside", "access hole for the lead"): (69.85, 63.5, 9.525),  # 2 1/2 above, with the channel's bit
     ("DOWN", "inside", "access hole for the lead"): (69.85, -79.6875, 9.525),  # 3 9/64 below
     ("HOLLOW", "inside", "access hole for the lead"): (-69.85, 53.975, 12.7),  # RH; 2 1/8 above
     ("STILE", "inside", "access hole for the lead"): (28.575, 50.8, 19.05),  # B/S 1 1/8; 2 above; 3/4

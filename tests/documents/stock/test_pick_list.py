@@ -95,7 +95,8 @@ TOTALS = {
     # POCKET, in sheet RIM; the reader's unit has none.
     "SCREW": 16, "LONG": 12, "THIN": 4, "SHEET": 4, "STILE": 4, "TUBE": 4, "SHORT": 4, "BOLT": 4,
     # A sleeve in wood and aluminium where a lead is drilled for, by size: 1/2 in, 3/8 in of the bored locks and of the
-    # channels (one bit bores both parts), 3/4 in of the stile; a grommet in sheet, the gate's of 3/4 in behind its case too. Plugs for the reader's unit.
+    # channels (one bit bores both parts), 3/4 in of the stile.
+    # A grommet in sheet, the gate's of 3/4 in behind its case too. Plugs for the reader's unit.
     "SLEEVE": 2, "SLEEVE38": 4, "SLEEVE34": 1, "GROMMET": 3, "GROMMET34": 1, "PLUG": 4,
     "GASKET": 1, "SEAL": 0.1, "EXT": 1,
 }  # fmt: skip

@@ -79,7 +79,7 @@ def main():
     row = waited("the opening", lambda: row_of(table, sys.argv[1]))
     said = {"cells": [each.name for each in row], "rows": table.queryTable().nRows}
     said["columns"] = [table.queryTable().getColumnHeader(at).name for at in range(len(row))]
-    waited("the inspector", lambda: pressed(app, "Survey"))
+    waited("the inspector", lambda: pressed(app, "Facts"))
     facts = waited("the facts", lambda: named(app, "Facts"))
 
     def told():

@@ -106,6 +106,11 @@ class Hands:
 class Keyboard(Hands):
     """By keys alone."""
 
+    @staticmethod
+    def step(key, modifier=NONE):
+        """Press a key where the keyboard is and stays: nothing is painted between one step of a walk and the next."""
+        QTest.keyClick(QApplication.focusWidget(), key, modifier)
+
     def to(self, widget):
         """Walk to a widget by Tab."""
         self.wake()
@@ -131,7 +136,7 @@ class Keyboard(Hands):
         names = [each.title for each in found.found if each.possible and each.kind in ("Command", "Place")]
         assert title in names, names
         while found.chosen().title != title or found.chosen().kind not in ("Command", "Place"):
-            self.key(KEY.Key_Down)
+            self.step(KEY.Key_Down)
         self.key(KEY.Key_Return)
         QApplication.processEvents()
 
@@ -159,7 +164,7 @@ class Keyboard(Hands):
         at = _tab(bar, title)
         self.to(bar)
         while bar.currentIndex() != at:
-            self.key(KEY.Key_Right if bar.currentIndex() < at else KEY.Key_Left)
+            self.step(KEY.Key_Right if bar.currentIndex() < at else KEY.Key_Left)
 
     def line(self, view, index, modifier=NONE):
         """Go to a line of a list or a cell of a table: the index, or an item of a tree."""
@@ -172,7 +177,7 @@ class Keyboard(Hands):
             if _line(here) == _line(index):
                 break
             way = KEY.Key_Up if _before(view, index, here) else KEY.Key_Down
-            self.key(way, modifier)
+            self.step(way, modifier)
             if view.currentIndex() == here:
                 raise AssertionError(f"arrow keys stay at {here.data()!r} and do not reach {index.data()!r}")
         if not modifier and not view.selectionModel().isSelected(view.currentIndex()):
@@ -183,7 +188,7 @@ class Keyboard(Hands):
             here = view.currentIndex()
             if here.column() == index.column() or view.selectionBehavior() != view.SelectionBehavior.SelectRows:
                 break
-            self.key(KEY.Key_Left if index.column() < here.column() else KEY.Key_Right, modifier)
+            self.step(KEY.Key_Left if index.column() < here.column() else KEY.Key_Right, modifier)
             if view.currentIndex() == here:
                 break
 
@@ -195,7 +200,7 @@ class Keyboard(Hands):
             here = view.currentIndex()
             if _line(here) == _line(index):
                 break
-            self.key(KEY.Key_Up if _before(view, index, here) else KEY.Key_Down, CONTROL)
+            self.step(KEY.Key_Up if _before(view, index, here) else KEY.Key_Down, CONTROL)
         self.key(KEY.Key_Space, CONTROL)
 
     def up_to(self, view, index):
@@ -213,7 +218,7 @@ class Keyboard(Hands):
         assert at >= 0, [box.itemText(n) for n in range(box.count())]
         self.to(box)
         while box.currentIndex() != at:
-            self.key(KEY.Key_Down if box.currentIndex() < at else KEY.Key_Up)
+            self.step(KEY.Key_Down if box.currentIndex() < at else KEY.Key_Up)
 
     def menu(self, view, text):
         """Choose in the menu of the current line."""

@@ -90,7 +90,7 @@ def test_an_edit_is_echoed_looked_at_and_taken_as_one_step(parts, at_work, qtbot
     type_into(qtbot, parts, "list_price", "250")
     type_into(qtbot, parts, "lead_mm", "8 1/2")
     # The project's lengths are inches; both systems are said, so that a slip of the unit is seen. The sample's
-    # catalogue has a lead of 160 mm: 160 / 25.4 = 6.2992 in, and 0.2992 × 64 = 19.15: 6 19/64 in is the nearest of 64ths.
+    # catalogue has a lead of 160 mm: 160 / 25.4 = 6.2992 in, and 0.2992 × 64 = 19.15: 6 19/64 in is the nearest 64th.
     assert parts.facts.lines["lead_mm"].echo.text() == '→ 8 1/2" = 215.9 mm (was 6 19/64")'
     assert "2 edits not taken yet" in parts.heading.text()
     assert not parts.take.isEnabled()

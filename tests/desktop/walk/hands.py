@@ -58,6 +58,11 @@ class Hands:
         for _ in range(times):
             QTest.keyClick(QApplication.focusWidget() or self.window, key, modifier)
 
+    @staticmethod
+    def step(key, modifier=NONE):
+        """Press a key where the keyboard is and stays: nothing is painted between one step of a walk and the next."""
+        QTest.keyClick(QApplication.focusWidget(), key, modifier)
+
     def say(self, text):
         """Type words where the keyboard is."""
         self.wake()
@@ -66,8 +71,8 @@ class Hands:
     def over(self, text):
         """Type over what stands where the keyboard is."""
         self.key(KEY.Key_A, CONTROL)
-        self.key(KEY.Key_Delete)
-        self.say(text)
+        self.step(KEY.Key_Delete)
+        QTest.keyClicks(QApplication.focusWidget(), text)
 
     def done(self):
         """Wait until no job runs."""
@@ -106,11 +111,6 @@ class Hands:
 class Keyboard(Hands):
     """By keys alone."""
 
-    @staticmethod
-    def step(key, modifier=NONE):
-        """Press a key where the keyboard is and stays: nothing is painted between one step of a walk and the next."""
-        QTest.keyClick(QApplication.focusWidget(), key, modifier)
-
     def to(self, widget):
         """Walk to a widget by Tab."""
         self.wake()
@@ -148,10 +148,10 @@ class Keyboard(Hands):
             for _ in group.buttons():
                 if QApplication.focusWidget() is button:
                     return
-                self.key(KEY.Key_Right)
+                self.step(KEY.Key_Right)
         self.to(button)
         assert button.isEnabled(), button.text()
-        self.key(KEY.Key_Space)
+        self.step(KEY.Key_Space)
 
     def field(self, field, text):
         """Go to a field and type over what stands there."""
@@ -171,7 +171,7 @@ class Keyboard(Hands):
         index = _index(view, index)
         self.to(view)
         if not view.currentIndex().isValid():
-            self.key(KEY.Key_Home)
+            self.step(KEY.Key_Home)
         for _ in range(_FAR):
             here = view.currentIndex()
             if _line(here) == _line(index):
@@ -181,7 +181,7 @@ class Keyboard(Hands):
             if view.currentIndex() == here:
                 raise AssertionError(f"arrow keys stay at {here.data()!r} and do not reach {index.data()!r}")
         if not modifier and not view.selectionModel().isSelected(view.currentIndex()):
-            self.key(KEY.Key_Space)
+            self.step(KEY.Key_Space)
         if isinstance(view, QTreeView):
             return
         for _ in range(_FAR):
@@ -201,7 +201,7 @@ class Keyboard(Hands):
             if _line(here) == _line(index):
                 break
             self.step(KEY.Key_Up if _before(view, index, here) else KEY.Key_Down, CONTROL)
-        self.key(KEY.Key_Space, CONTROL)
+        self.step(KEY.Key_Space, CONTROL)
 
     def up_to(self, view, index):
         """Mark a block up to a cell."""

@@ -11,7 +11,10 @@ import pyatspi  # type: ignore[import-not-found]
 
 LISTS = (pyatspi.ROLE_TABLE, pyatspi.ROLE_TREE_TABLE, pyatspi.ROLE_TREE)
 STATE_SHOWING = pyatspi.STATE_SHOWING
-DEADLINE = time.monotonic() + 60
+STARTED_S, THEN_S = 30, 8
+"""The desktop and its register may take so long to come up on a loaded machine; what follows in them comes at once."""
+BETWEEN_S = 0.3
+"""Each look walks the whole window over the bus, at the cost of both sides."""
 
 
 def walk(node, deep=0):
@@ -25,17 +28,18 @@ def walk(node, deep=0):
             yield from walk(child, deep + 1)
 
 
-def waited(what, look):
-    """Return what a look finds, as soon as it finds something."""
-    while time.monotonic() < DEADLINE:
+def waited(what, look, at_most_s=THEN_S, otherwise=lambda: ""):
+    """Return what a look finds, as soon as it finds something; what was there instead is said when it never does."""
+    end = time.monotonic() + at_most_s
+    while time.monotonic() < end:
         try:
             found = look()
         except Exception:  # The bus says so of what has just gone, in many ways.
             found = None
         if found:
             return found
-        time.sleep(0.1)
-    sys.exit(f"never came: {what}")
+        time.sleep(BETWEEN_S)
+    sys.exit(f"never came: {what}. {otherwise()}")
 
 
 def named(app, name):
@@ -56,6 +60,12 @@ def pressed(app, name):
     return False
 
 
+def tabs(app):
+    """Words of all tabs that are in sight."""
+    seen = [node for node in walk(app) if node.getRole() == pyatspi.ROLE_PAGE_TAB]
+    return f"Tabs in sight: {[node.name for node in seen if node.getState().contains(STATE_SHOWING)]}"
+
+
 def application():
     for app in pyatspi.Registry.getDesktop(0):
         if app is not None and app.name == "hwsched":
@@ -74,12 +84,12 @@ def row_of(table, mark):
 
 
 def main():
-    app = waited("the desktop", application)
-    table = waited("the register", lambda: named(app, "Openings"))
+    app = waited("the desktop", application, STARTED_S)
+    table = waited("the register", lambda: named(app, "Openings"), STARTED_S, lambda: tabs(app))
     row = waited("the opening", lambda: row_of(table, sys.argv[1]))
     said = {"cells": [each.name for each in row], "rows": table.queryTable().nRows}
     said["columns"] = [table.queryTable().getColumnHeader(at).name for at in range(len(row))]
-    waited("the inspector", lambda: pressed(app, "Survey"))
+    waited("the inspector's facts", lambda: pressed(app, "Facts"), otherwise=lambda: tabs(app))
     facts = waited("the facts", lambda: named(app, "Facts"))
 
     def told():

@@ -89,8 +89,9 @@ def test_an_edit_is_echoed_looked_at_and_taken_as_one_step(parts, at_work, qtbot
     assert not parts.look.isEnabled()
     type_into(qtbot, parts, "list_price", "250")
     type_into(qtbot, parts, "lead_mm", "8 1/2")
-    # The project's lengths are inches; both systems are said, so that a slip of the unit is seen.
-    assert parts.facts.lines["lead_mm"].echo.text() == '→ 8 1/2" = 215.9 mm (was 7 7/8")'
+    # The project's lengths are inches; both systems are said, so that a slip of the unit is seen. The sample's
+    # catalogue has a lead of 160 mm: 160 / 25.4 = 6.2992 in, and 0.2992 × 64 = 19.15: 6 19/64 in is the nearest 64th.
+    assert parts.facts.lines["lead_mm"].echo.text() == '→ 8 1/2" = 215.9 mm (was 6 19/64")'
     assert "2 edits not taken yet" in parts.heading.text()
     assert not parts.take.isEnabled()
     qtbot.mouseClick(parts.look, LEFT)
@@ -105,7 +106,7 @@ def test_an_edit_is_echoed_looked_at_and_taken_as_one_step(parts, at_work, qtbot
     assert parts.heading.text() == f"{CABINET} · {held(parts, CABINET).description}"
     at_work.history.act_undo.trigger()
     idle(qtbot, at_work)
-    assert held(parts, CABINET).attributes["lead_mm"] == 200.0
+    assert held(parts, CABINET).attributes["lead_mm"] == 160.0
 
 
 def test_a_draft_outlives_another_choice_and_what_is_wrong_stands_beside_its_field(parts, qtbot):

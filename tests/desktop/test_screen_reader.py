@@ -38,7 +38,7 @@ def test_a_screen_reader_reads_the_register_and_the_chosen_opening(corner_file, 
         ["dbus-run-session", "--", "xvfb-run", "-a", "-s", "-screen 0 1366x768x24", "bash", "-c", both],
         env={**os.environ, "QT_QPA_PLATFORM": "xcb", "QT_LINUX_ACCESSIBILITY_ALWAYS_ON": "1",
              "XDG_CONFIG_HOME": str(tmp_path), "PYTHONPATH": os.pathsep.join(sys.path)},
-        capture_output=True, text=True, timeout=180,
+        capture_output=True, text=True, timeout=90,
     )  # fmt: skip
     assert done.returncode == 0, done.stderr[-2000:]
     said = json.loads(done.stdout.splitlines()[-1])

@@ -6,7 +6,7 @@ from PySide6.QtCore import Qt
 from hwsched.desktop.opening.upgrade_window import UpgradeWindow
 from hwsched.desktop.window import Window
 from tests.desktop.conftest import choose, idle
-from tests.operations.opening.test_since_upgrade import BOLTS, DIFFER, older_yard
+from tests.operations.opening.test_since_upgrade import BEHIND, BOLTS, DIFFER, older_yard
 
 
 @pytest.fixture
@@ -64,8 +64,16 @@ def test_differences_are_shown_taken_and_undone(older, qtbot):
     kept = "GATE 3   released 2026-01-09, older: kept"
     assert [mark.split("   ")[0] for mark in found] == DIFFER
     assert kept in found
+    # The lock's case is bolted on from the key side, and there its lead goes in: the same hole of 3/4 in, through the
+    # wall of 1/4 in of the stile, in the other face. Depth is reckoned from the inside face; the stile has 2 in, so
+    # the lead begins at 50.8 mm and not at 0, and is led as before from the stile's middle, 25.4 mm.
+    lead = "count 1, diameter 19.1 mm, depth 6.4 mm, x 63.5 mm, y 914.4 mm, tool step-drill"
+    then = "63.5 mm, 914.4 mm, 25.4 mm, 63.5 mm, 1015.2 mm, 25.4 mm, 63.5 mm, 1015.2 mm, 0 mm, 59.6 mm, 1095.2 mm, 0 mm"
     assert found["GATE 1"] == [
+        (f"inside face, {BEHIND}", lead, "none"),
+        (f"key face, {BEHIND}", "none", lead),
         (BOLTS, "none", "count 4, diameter 9 mm, x 63.5 mm, y 914.4 mm, tool twist-drill"),
+        ("cable: points", f"63.5 mm, 914.4 mm, 0 mm, {then}", f"63.5 mm, 914.4 mm, 50.8 mm, {then}"),
     ]
     assert ("State", "Fits", "Does not fit") in found["GATE 4"]
     assert states(older) == {"Earlier version"}, "nothing is changed by looking"

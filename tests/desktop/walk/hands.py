@@ -58,6 +58,11 @@ class Hands:
         for _ in range(times):
             QTest.keyClick(QApplication.focusWidget() or self.window, key, modifier)
 
+    @staticmethod
+    def step(key, modifier=NONE):
+        """Press a key where the keyboard is and stays: nothing is painted between one step of a walk and the next."""
+        QTest.keyClick(QApplication.focusWidget(), key, modifier)
+
     def say(self, text):
         """Type words where the keyboard is."""
         self.wake()
@@ -66,8 +71,8 @@ class Hands:
     def over(self, text):
         """Type over what stands where the keyboard is."""
         self.key(KEY.Key_A, CONTROL)
-        self.key(KEY.Key_Delete)
-        self.say(text)
+        self.step(KEY.Key_Delete)
+        QTest.keyClicks(QApplication.focusWidget(), text)
 
     def done(self):
         """Wait until no job runs."""
@@ -131,7 +136,7 @@ class Keyboard(Hands):
         names = [each.title for each in found.found if each.possible and each.kind in ("Command", "Place")]
         assert title in names, names
         while found.chosen().title != title or found.chosen().kind not in ("Command", "Place"):
-            self.key(KEY.Key_Down)
+            self.step(KEY.Key_Down)
         self.key(KEY.Key_Return)
         QApplication.processEvents()
 
@@ -143,10 +148,10 @@ class Keyboard(Hands):
             for _ in group.buttons():
                 if QApplication.focusWidget() is button:
                     return
-                self.key(KEY.Key_Right)
+                self.step(KEY.Key_Right)
         self.to(button)
         assert button.isEnabled(), button.text()
-        self.key(KEY.Key_Space)
+        self.step(KEY.Key_Space)
 
     def field(self, field, text):
         """Go to a field and type over what stands there."""
@@ -159,31 +164,31 @@ class Keyboard(Hands):
         at = _tab(bar, title)
         self.to(bar)
         while bar.currentIndex() != at:
-            self.key(KEY.Key_Right if bar.currentIndex() < at else KEY.Key_Left)
+            self.step(KEY.Key_Right if bar.currentIndex() < at else KEY.Key_Left)
 
     def line(self, view, index, modifier=NONE):
         """Go to a line of a list or a cell of a table: the index, or an item of a tree."""
         index = _index(view, index)
         self.to(view)
         if not view.currentIndex().isValid():
-            self.key(KEY.Key_Home)
+            self.step(KEY.Key_Home)
         for _ in range(_FAR):
             here = view.currentIndex()
             if _line(here) == _line(index):
                 break
             way = KEY.Key_Up if _before(view, index, here) else KEY.Key_Down
-            self.key(way, modifier)
+            self.step(way, modifier)
             if view.currentIndex() == here:
                 raise AssertionError(f"arrow keys stay at {here.data()!r} and do not reach {index.data()!r}")
         if not modifier and not view.selectionModel().isSelected(view.currentIndex()):
-            self.key(KEY.Key_Space)
+            self.step(KEY.Key_Space)
         if isinstance(view, QTreeView):
             return
         for _ in range(_FAR):
             here = view.currentIndex()
             if here.column() == index.column() or view.selectionBehavior() != view.SelectionBehavior.SelectRows:
                 break
-            self.key(KEY.Key_Left if index.column() < here.column() else KEY.Key_Right, modifier)
+            self.step(KEY.Key_Left if index.column() < here.column() else KEY.Key_Right, modifier)
             if view.currentIndex() == here:
                 break
 
@@ -195,8 +200,8 @@ class Keyboard(Hands):
             here = view.currentIndex()
             if _line(here) == _line(index):
                 break
-            self.key(KEY.Key_Up if _before(view, index, here) else KEY.Key_Down, CONTROL)
-        self.key(KEY.Key_Space, CONTROL)
+            self.step(KEY.Key_Up if _before(view, index, here) else KEY.Key_Down, CONTROL)
+        self.step(KEY.Key_Space, CONTROL)
 
     def up_to(self, view, index):
         """Mark a block up to a cell."""
@@ -213,7 +218,7 @@ class Keyboard(Hands):
         assert at >= 0, [box.itemText(n) for n in range(box.count())]
         self.to(box)
         while box.currentIndex() != at:
-            self.key(KEY.Key_Down if box.currentIndex() < at else KEY.Key_Up)
+            self.step(KEY.Key_Down if box.currentIndex() < at else KEY.Key_Up)
 
     def menu(self, view, text):
         """Choose in the menu of the current line."""

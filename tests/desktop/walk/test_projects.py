@@ -4,6 +4,7 @@ import os
 import subprocess
 import sys
 
+import pytest
 from PySide6.QtWidgets import QApplication, QFileDialog, QLineEdit, QPushButton
 
 from hwsched.desktop import watching
@@ -35,12 +36,14 @@ def test_a_second_project_is_opened_and_the_first_one_again_from_the_recent_ones
     assert at_work.frame.state.workspace.project.path == first
 
 
-def test_another_person_types_is_seen_and_killed_and_nothing_written_is_lost(at_work, qtbot, tmp_path, monkeypatch):
-    # The watch of this window is wound up again, as a person has it.
+@pytest.fixture
+def wound_up(monkeypatch):
+    """The watch of a window that is opened now goes as a person has it."""
     monkeypatch.setattr(watching, "_EACH_MS", 200)
+
+
+def test_another_person_types_is_seen_and_killed_and_nothing_written_is_lost(wound_up, at_work, qtbot, tmp_path):
     path = at_work.frame.state.workspace.project.path
-    at_work.project.open_project(str(path))
-    idle(qtbot, at_work)
     said = {**os.environ, "QT_QPA_PLATFORM": "offscreen"}
     beside = subprocess.Popen(
         [sys.executable, "-m", "tests.desktop.walk.beside", str(path), "M004", str(tmp_path / "ben")],

@@ -43,8 +43,8 @@ def seconds(call, repeats=1, clock=time.perf_counter):
 def parts_on_supply():
     """The sample's parts, with a unit that works on what reaches it: where doors are low, cures are what takes long."""
     parts = {part.number: part for part in read_catalogue(SAMPLE / "catalogue.xlsx").parts}
-    fed = {"supply_low_v": 9.0, "supply_high_v": 14.0, "supply_a": 0.35, "supply_inrush_a": 0.35}
-    unit = replace(parts["ARC-UW"], attributes={**parts["ARC-UW"].attributes, **fed})
+    supplied = {"supply_low_v": 9.0, "supply_high_v": 14.0, "supply_a": 0.35, "supply_inrush_a": 0.35}
+    unit = replace(parts["ARC-UW"], attributes={**parts["ARC-UW"].attributes, **supplied})
     return Catalogue({**parts, unit.number: unit}, "sample"), unit
 
 

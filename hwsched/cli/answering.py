@@ -153,8 +153,22 @@ def schema_of(title: str, result: object) -> Mapping[str, Any]:
             ("version", int),
         ],
     )
-    told: dict[str, Any] = msgspec.json.schema(of)
+    told: dict[str, Any] = _described(msgspec.json.schema(of))
     return {"$schema": "https://json-schema.org/draft/2020-12/schema", "title": title, **told}
+
+
+def _described(schema: Any) -> Any:
+    """Return a schema with its descriptions set as text: whether they keep the code's indent hangs on the library."""
+    from inspect import cleandoc
+
+    if isinstance(schema, list):
+        return [_described(each) for each in schema]
+    if not isinstance(schema, dict):
+        return schema
+    return {
+        name: cleandoc(each) if name == "description" and isinstance(each, str) else _described(each)
+        for name, each in schema.items()
+    }
 
 
 _SHORT = 10_000

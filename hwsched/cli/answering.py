@@ -158,7 +158,10 @@ def schema_of(title: str, result: object) -> Mapping[str, Any]:
 
 
 def _described(schema: Any) -> Any:
-    """Return a schema with its descriptions set as text: whether they keep the code's indent hangs on the library."""
+    """Return a schema as every version of the library tells it.
+
+    Descriptions are set as text, without the code's indent; that something is empty by default is left out.
+    """
     from inspect import cleandoc
 
     if isinstance(schema, list):
@@ -168,6 +171,7 @@ def _described(schema: Any) -> Any:
     return {
         name: cleandoc(each) if name == "description" and isinstance(each, str) else _described(each)
         for name, each in schema.items()
+        if name != "default" or each not in ({}, [])
     }
 
 

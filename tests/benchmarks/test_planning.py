@@ -12,7 +12,7 @@ from tests.calc.power.planning.questions import question_of, random_numbers
 
 pytestmark = pytest.mark.bench
 GAP = 0.01
-LOOK_S = 90.0
+LOOK_S = 240.0
 BARE_S = 120.0
 """Where the bare solver takes longer than this, the ratio is only better than printed."""
 

@@ -9,6 +9,7 @@ from pathlib import Path
 
 import pytest
 
+from hwsched.operations import collector
 from tests.once import made_once
 from tests.turns import not_their_turn
 
@@ -47,6 +48,7 @@ def pytest_collection_finish():
     """Take what was loaded by now out of every later search for garbage, and for what a test left behind."""
     gc.collect()
     gc.freeze()
+    collector.SET_ASIDE = True
 
 
 @pytest.fixture(scope="session")

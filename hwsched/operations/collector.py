@@ -4,6 +4,10 @@ import gc
 from collections.abc import Iterator
 from contextlib import contextmanager
 
+SET_ASIDE = False
+"""Whether somebody has set things aside for good (``gc.freeze``), which then stay there. Told, not asked of Python: it
+would count all of them one by one, which takes longer than what is done here."""
+
 
 @contextmanager
 def collector_paused() -> Iterator[None]:
@@ -16,8 +20,7 @@ def collector_paused() -> Iterator[None]:
         if was_on:
             # What was made goes to the old ones without being looked through: else the first thing made hereafter would
             # have all of it looked through at once.
-            # Where somebody has set things aside for good, they stay there.
-            if not gc.get_freeze_count():
+            if not SET_ASIDE:
                 gc.freeze()
                 gc.unfreeze()
             gc.enable()

@@ -6,6 +6,7 @@ import openpyxl
 import python_calamine
 
 from hwsched.cli import ENTRIES
+from hwsched.operations import collector
 from hwsched.operations.project import demonstration
 
 for _entry in ENTRIES:
@@ -14,5 +15,6 @@ for _entry in ENTRIES:
 # Every child would look through all of this, and by that copy it.
 gc.collect()
 gc.freeze()
+collector.SET_ASIDE = True
 
 __all__ = ["demonstration", "openpyxl", "python_calamine"]

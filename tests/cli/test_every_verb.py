@@ -1,6 +1,6 @@
 """Whatever is asked of whatever verb, wherever it is run: it ends with a status that means it, and leaves no half work.
 
-Each run tries a twentieth, another one each day and with each run of CI (``GITHUB_RUN_NUMBER``), so that twenty of them
+Each run tries a fortieth, another one each day and with each run of CI (``GITHUB_RUN_NUMBER``), so that forty of them
 try all; ``HWSCHED_SEED`` repeats one, ``HWSCHED_FUZZ=1`` tries all at once. What fails names its seed. Where nobody may
 mount a volume, no full one is tried.
 """
@@ -42,7 +42,7 @@ pytestmark = [
 ]
 
 ALL = bool(os.environ.get("HWSCHED_FUZZ"))
-SHARE = 20
+SHARE = 40
 VERBS = [each.spelling for each in ENTRIES]
 WRITES = {" ".join(line.split()[:2]) for line in WRITING.values()}
 GOOD = {" ".join(line.split()[:2]): line for line in reversed((*WRITING.values(), *ELSEWHERE.values()))}

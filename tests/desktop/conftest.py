@@ -23,13 +23,21 @@ def _kinds_of(kind):
 
 
 @pytest.fixture(autouse=True)
-def nothing_left_behind(qapp):
+def no_window_left_open(qapp):
     yield
     qapp.processEvents()
     QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
     open_ = [each for each in QApplication.topLevelWidgets() if each.isVisible()]
     assert not open_, [(type(each).__name__, each.windowTitle()) for each in open_]
-    # A hundred thousand objects after each test: picked out by their type, without a call for each.
+
+
+@pytest.fixture(autouse=True, scope="module")
+def nothing_left_running(qapp):
+    """No thread and no timer outlives the tests of a file; told once a file: all objects are gone through for it."""
+    yield
+    qapp.processEvents()
+    QCoreApplication.sendPostedEvents(None, QEvent.Type.DeferredDelete)
+    # Hundreds of thousands of objects: picked out by their type, without a call for each.
     kinds = frozenset(_kinds_of(QThread)) | frozenset(_kinds_of(QTimer))
     everything = gc.get_objects()
     alive = [each for each in compress(everything, map(kinds.__contains__, map(type, everything))) if isValid(each)]

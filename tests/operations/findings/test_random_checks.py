@@ -47,7 +47,7 @@ from tests.wiring.power_rows import parts
 WHO = "w"
 EACH = 1 if os.environ.get("HWSCHED_FUZZ") else 8
 """After how many steps every opening is looked at."""
-LONG = 120 if os.environ.get("HWSCHED_FUZZ") else 30
+LONG = 120 if os.environ.get("HWSCHED_FUZZ") else 20
 """Steps of a longer walk."""
 PARTS = {part.number: part for part in parts(UNIT={"plate_width_mm": 80.0}).parts.values()}
 OPENING_FACTS = {
@@ -361,7 +361,7 @@ def walked(path, seed, steps):
         walk.close()
 
 
-@pytest.mark.turns(2)
+@pytest.mark.turns(4)
 @pytest.mark.parametrize("seed", range(4))
 def test_one_at_a_time_equals_all_at_once(tmp_path, seed):
     walked(tmp_path / "w.hwsched", seed, 30)

@@ -90,7 +90,7 @@ def seen(checked):
     return {each.given.opening.id: (each.fit, each.findings) for each in checked}
 
 
-@pytest.mark.turns(2)
+@pytest.mark.turns(3)
 @pytest.mark.parametrize("seed", range(3))
 def test_one_check_equals_the_whole_check(tmp_path, seed):
     rng = random.Random(seed)

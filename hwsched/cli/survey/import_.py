@@ -12,6 +12,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
 
+    from hwsched.exchange.problems import CellProblem, FileProblem
     from hwsched.exchange.survey.difference import OpeningChange, Preview
     from hwsched.exchange.survey.facts import Question
 
@@ -299,6 +300,8 @@ def _run(arguments: argparse.Namespace) -> int:
             print("What is left stays on the list of hwsched survey questions; --decide KIND[:FACT][@MARK]=ANSWER.")
         for cause in causes(problems):
             print(f"refused: {cause.describe()}", file=sys.stderr)
+            if option := _option_of_word(cause.problem):
+                print(f"to answer: {option}")
     if arguments.dry_run:
         if not arguments.json:
             print(f"Dry run; nothing was written. Shown as {key}.")
@@ -316,9 +319,20 @@ _OUT = frozenset({"renamed", "spelling", "divided", "joined", "again", "new", "s
 """Kinds of undecided differences that leave out something of what the file says."""
 
 
+def _option_of_word(problem: CellProblem | FileProblem) -> str:
+    """Return the option that gives a refused word the meaning that it is nearest to; empty where none is near."""
+    from hwsched.exchange.problems import CellProblem
+    from hwsched.exchange.survey.near_words import nearest_said
+
+    near = nearest_said(problem.message)
+    if not near or not isinstance(problem, CellProblem):
+        return ""
+    return f"--word '{problem.header or f'column {problem.column}'}:{problem.read}={near}'"
+
+
 def _option_of(question: Question, answer: str = "ANSWER") -> str:
     """Return the option that answers a question."""
-    from hwsched.exchange.survey.answers import column_key
+    from hwsched.exchange.survey.answers import column_key, fact_of
 
     key = column_key(question)
     return {
@@ -328,6 +342,7 @@ def _option_of(question: Question, answer: str = "ANSWER") -> str:
         "mark": f"--mark '{answer}'",
         "pair": f"--pairs {answer}",
         "table": f"--tables {answer}",
+        "column": f"--column '{key}={fact_of(question, answer)}'",
     }[question.kind]
 
 

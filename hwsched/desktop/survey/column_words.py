@@ -6,10 +6,8 @@ from typing import Any, Final
 from PySide6.QtWidgets import QComboBox
 
 from hwsched.attributes import Attribute
-from hwsched.attributes.values import choice_words
 from hwsched.exchange.survey.words import TYPE_ATTRIBUTE
 from hwsched.survey import ITEM, LEAF, OPENING
-from hwsched.telling.nearest import nearest
 
 AS_HEADED: Final = "as the heading says"
 FACTS: Final[tuple[tuple[str, str], ...]] = (
@@ -25,7 +23,6 @@ FACTS: Final[tuple[tuple[str, str], ...]] = (
 DECLARED: Final[dict[str, Attribute]] = {
     f"{entity.name}.{attribute.name}": attribute for entity in (OPENING, LEAF, ITEM) for attribute in entity.attributes
 }
-_FEWEST: Final = 2
 
 
 def fact_label(target: str) -> str:
@@ -60,25 +57,6 @@ def meanings(attribute: Attribute | None) -> list[tuple[str, str]]:
 def dash_meanings(target: str) -> list[tuple[str, str]]:
     """Return what a dash may mean in a column that carries a fact."""
     return [("unknown", "unknown"), *meanings(DECLARED.get(target))]
-
-
-def suggestions(attribute: Attribute, word: str) -> list[tuple[str, str]]:
-    """Return what a word that is not understood is nearly: label and value of at most two choices.
-
-    Examples
-    --------
-    >>> suggestions(LEAF.attribute("material"), "aluminim")
-    [('Aluminium', 'aluminium')]
-    """
-    if attribute.kind != "choice":
-        return meanings(attribute)
-    known = choice_words(attribute)
-    found = dict.fromkeys(known[each] for each in nearest(word, known))
-    # A word of several parts may hold one that is known: hollow metal door, insulated.
-    for part in word.replace("/", " ").replace(",", " ").split():
-        found |= dict.fromkeys([known[part.casefold()]] if part.casefold() in known else [])
-    labels = {choice.value: choice.label for choice in attribute.choices}
-    return [(labels[value], value) for value in list(found)[:_FEWEST]]
 
 
 def choice_box(entries: Sequence[tuple[str, Any]], held: Any) -> QComboBox:

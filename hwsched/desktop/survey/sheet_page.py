@@ -27,13 +27,14 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.attributes import as_text
-from hwsched.desktop.survey.column_words import DECLARED, choice_box, dash_meanings, fact_choices, suggestions
+from hwsched.desktop.survey.column_words import DECLARED, choice_box, dash_meanings, fact_choices, meanings
 from hwsched.desktop.survey.sheet_columns import fit_columns, marked_cells
 from hwsched.desktop.survey.sheet_model import SheetModel
 from hwsched.exchange.problems import WITHOUT_UNIT, Cause, CellProblem, column_letter
 from hwsched.exchange.survey.answers import answered, with_word
 from hwsched.exchange.survey.corrections import cell_name
 from hwsched.exchange.survey.facts import Oddity, Question, SurveyOptions
+from hwsched.exchange.survey.near_words import near_words
 from hwsched.exchange.survey.outline import ColumnOutline, SheetOutline
 from hwsched.quantities import BARE_UNITS, BareUnit
 
@@ -275,7 +276,7 @@ class SheetPage(QWidget):
         def say(meaning: str) -> None:
             self._tell(replace(self.options, words=with_word(self.options.words, key, problem.read, meaning)))
 
-        for label, value in suggestions(attribute, problem.read):
+        for label, value in meanings(attribute) if attribute.kind == "flag" else near_words(attribute, problem.read):
             self._button(line, problem.read, label, partial(say, value))
         self._button(line, problem.read, _UNKNOWN, lambda: say(_UNKNOWN))
         box = choice_box([("means ...", None), *dash_meanings(column.target)], None)

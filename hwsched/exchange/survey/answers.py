@@ -40,6 +40,8 @@ def answered(options: SurveyOptions, question: Question, answer: str) -> SurveyO
         return replace(options, dashes={**options.dashes, key: answer})
     if question.kind == "word":
         return replace(options, words=with_word(options.words, key, question.word, answer))
+    if question.kind == "column":
+        return replace(options, columns={**options.columns, key: fact_of(question, answer)})
     if question.kind == "count":
         return replace(options, counts=answer)
     if question.kind == "mark":
@@ -47,6 +49,18 @@ def answered(options: SurveyOptions, question: Question, answer: str) -> SurveyO
     if question.kind == "table":
         return replace(options, tables=next((known for known in TABLES if known == answer), ""))
     return replace(options, pairs=next((known for known in PAIRS if known == answer), ""))
+
+
+def fact_of(question: Question, answer: str) -> str:
+    """Return the fact that an answer makes of a column; one that is no answer of the question is a fact itself.
+
+    Examples
+    --------
+    >>> asked = Question("Doors", "H", "FR", "", (), ("not read", "Fire rating"), "column", "", ("", "opening.rating"))
+    >>> fact_of(asked, "Fire rating"), fact_of(asked, "leaf.core")
+    ('opening.rating', 'leaf.core')
+    """
+    return dict(zip(question.answers, question.facts, strict=True)).get(answer, answer)
 
 
 def with_word(

@@ -93,6 +93,7 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
         say_looks(sheet, mapping)
         unmapped += _unmapped(sheet, mapping)
         _say_recalled(sheet, mapping, vocabulary, options.plan)
+        _say_by_cells(sheet, mapping)
         if (grid, header) in chosen.types:
             of_types.append(sheet)
             mappings[-1] = _keyed_by_type(mapping)
@@ -260,6 +261,21 @@ def _say_recalled(
             for index, key in enumerate(header_keys(mapping.headers))
             if key and key not in known
         ]
+
+
+def _say_by_cells(sheet: SheetFacts, mapping: SheetMapping) -> None:
+    """Say what became of columns whose heading has several readings, and ask where the cells do not say which."""
+    counts = unread(sheet, [index for index, _ in mapping.by_cells])
+    sheet.assumptions += [
+        Assumption(sheet.grid.sheet, column_letter(index), mapping.headers[index], text, counts[index])
+        for index, text in mapping.by_cells
+    ]
+    for each in mapping.asked:
+        labels, facts = zip(*each.answers, strict=True)
+        letter = column_letter(each.index)
+        sheet.questions.append(
+            Question(sheet.grid.sheet, letter, each.header, each.read, each.rows, labels, "column", "", facts)
+        )
 
 
 def _named_nowhere(file: str, mappings: list[SheetMapping], options: SurveyOptions) -> list[FileProblem]:

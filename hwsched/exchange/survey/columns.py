@@ -28,6 +28,7 @@ from hwsched.exchange.survey.company import in_feet_and_inches, meant_by_heading
 from hwsched.exchange.survey.ditto import as_above, filled_down
 from hwsched.exchange.survey.grid import Grid
 from hwsched.exchange.survey.mapping import MARK, MappedColumn, SheetMapping, Target
+from hwsched.exchange.survey.near_words import with_near_words
 from hwsched.exchange.survey.pairs import leaf_width, pair_measures, unequal_leaves
 from hwsched.exchange.survey.sheet import (
     SheetFacts,
@@ -265,7 +266,9 @@ def _read_facts(reading: Column, attribute: Attribute, unit: str | None, *, as_t
     if two_leaves:
         keep(reading, LEAVES, [2 if cell in two_leaves else None for cell in cells])
     if errors:
-        errors = {cell: _without_unit(error, attribute, unit) for cell, error in errors.items()}
+        errors = {
+            cell: with_near_words(_without_unit(error, attribute, unit), attribute) for cell, error in errors.items()
+        }
         for entry, cell in enumerate(cells):
             if (error_of := errors.get(cell)) is not None:
                 refuse_cell(sheet, entry, column, error_of)

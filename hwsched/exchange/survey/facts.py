@@ -217,7 +217,7 @@ class Assumption:
         return f"sheet {self.sheet}{column}: {self.text} ({self.count})"
 
 
-QuestionKind = Literal["dash", "word", "count", "mark", "pair", "table"]
+QuestionKind = Literal["dash", "word", "count", "mark", "pair", "table", "column"]
 
 
 _ASKED: Final[Mapping[str, str]] = {
@@ -226,6 +226,7 @@ _ASKED: Final[Mapping[str, str]] = {
     "count": "what becomes of rows that count {0}",
     "mark": "is the mark all of it in {0}",
     "pair": "is the width that of each leaf or of both in {0}",
+    "column": "what does the heading mean over {0}",
     "table": "are the rows of the table {0} types of the openings in the other one",
 }
 
@@ -245,9 +246,11 @@ class Question:
     """What it may mean; the first is taken until somebody answers."""
     kind: QuestionKind = "dash"
     """Of what it is asked: marks of emptiness, a word of several readings, rows that stand for several doors, marks
-    that stand there again, widths of pairs, a second table in the sheet."""
+    that stand there again, widths of pairs, a second table in the sheet, a heading of several readings."""
     word: str = ""
     """The word as it stands, where one is asked about."""
+    facts: tuple[str, ...] = ()
+    """Of a heading of several readings: the fact that each answer makes of its column; empty where it is not read."""
 
     def describe(self) -> str:
         """Return the question in one line.

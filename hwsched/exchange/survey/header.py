@@ -28,6 +28,7 @@ from hwsched.exchange.survey.mapping import (
 )
 from hwsched.exchange.survey.memory import recall
 from hwsched.exchange.survey.patterns import filled, places
+from hwsched.exchange.survey.two_readings import settle_headings
 from hwsched.exchange.survey.words import TYPE, Meaning, Vocabulary, is_neutral, is_of_another, is_unit, split_unit
 from hwsched.quantities import BARE_UNITS
 
@@ -394,6 +395,7 @@ def map_columns(
     found: list[MappedColumn] = []
     left_out: list[int] = []
     told: set[int] = set()
+    recalled: set[int] = set()
     for index, (key, text, meaning) in enumerate(zip(header_keys(header.texts), header.texts, meanings, strict=True)):
         said = facts.of(index, key) if index < len(header.headings) else None
         target = meaning.target
@@ -402,6 +404,8 @@ def map_columns(
             said = None
         if said == "":
             left_out.append(index)
+        if said is not None:
+            recalled.add(index)
         if said == "" or (said is not None and (options.plan is not None or facts.by_person(index, key))):
             told.add(index)
         if said is not None:
@@ -413,8 +417,14 @@ def map_columns(
             given = units.of(index, key) or ""
             unit = given or meaning.unit or (split_unit(text)[1] if said else "")
             meant = tuple((words.of(index, key) or {}).items())
-            found.append(MappedColumn(index, text, target, unit, dashes.of(index, key) or "", meant, bool(given)))
-    found = settle_columns(grid, header.last, header.headings, _items_beside_items(found), vocabulary, told)
+            found.append(
+                MappedColumn(index, text, target, unit, dashes.of(index, key) or "", meant, bool(given), said=bool(said))
+            )
+    person = {index for index, key in enumerate(header_keys(header.headings)) if facts.by_person(index, key) is not None}
+    settled = settle_headings(
+        grid, header.last, header.headings, _items_beside_items(found), vocabulary, person, recalled
+    )
+    found = settle_columns(grid, header.last, header.headings, settled.columns, vocabulary, told)
     problems += _claimed_twice(grid, header, found, vocabulary)
     found, odd = _without_odd_units(grid, header, found, vocabulary)
     problems += odd
@@ -434,6 +444,8 @@ def map_columns(
         options.decimal or memory.decimal,
         options.pairs or memory.pairs,
         options.tables or memory.tables,
+        asked=tuple(settled.asked),
+        by_cells=tuple(settled.notes),
     )
     return mapping, problems
 

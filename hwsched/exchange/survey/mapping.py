@@ -88,8 +88,25 @@ class MappedColumn:
     """Whether a person gave the unit."""
     means: tuple[tuple[str, str], ...] = ()
     """What its cells say by its heading: a tick under LHR is LHR, 2 under Leaves a pair; empty: what they hold."""
+    said: bool = False
+    """Whether somebody said what it carries."""
     inches: int | None = None
     """Column, from 0, that gives the inches of this one's feet."""
+
+
+@dataclass(frozen=True, slots=True)
+class OpenColumn:
+    """A column that is not read until somebody says which of the readings of its heading holds."""
+
+    index: int
+    """From 0."""
+    header: str
+    read: str
+    """What stands in its cells, each with its count."""
+    rows: tuple[int, ...]
+    """As the spreadsheet counts."""
+    answers: tuple[tuple[str, str], ...]
+    """What people call each answer, and the fact; that it is not read first."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -183,6 +200,10 @@ class SheetMapping:
     """What widths of pairs are, which do not say it, now or at an earlier import."""
     tables: str = ""
     """What becomes of a table of types in the sheet of the openings, now or at an earlier import."""
+    asked: tuple[OpenColumn, ...] = ()
+    """Columns whose heading has several readings, of which the cells do not say which."""
+    by_cells: tuple[tuple[int, str], ...] = ()
+    """Columns, from 0, whose heading has several readings, and what the cells made of it."""
 
     def remembered(self, bare_unit: str = "") -> RememberedMapping:
         """Return what a project keeps of it.
@@ -197,7 +218,7 @@ class SheetMapping:
         keys = header_keys(self.headers)
         # A mark that is made of several columns stands behind the last of them, and is told by its pattern.
         # A tick says by its heading what it says, and is found so in the next file too.
-        columns = [column for column in self.columns if column.index < len(keys) and not column.means]
+        columns = [column for column in self.columns if column.index < len(keys) and not (column.means and not column.said)]
         said = dict.fromkeys(self.left_out, "") | {column.index: column.target.text() for column in columns}
         named = [(keys[column.index], column) for column in columns if keys[column.index]]
         return RememberedMapping(

@@ -20,6 +20,7 @@ from hwsched.exchange.survey.mapping import MARK, plain_word
 from hwsched.exchange.survey.memory import recall
 from hwsched.exchange.survey.side_by_side import blocks_of
 from hwsched.exchange.survey.two_tables import cuts, place_of, question
+from hwsched.exchange.survey.two_readings import fits_otherwise
 from hwsched.exchange.survey.words import TYPE, Meaning, Vocabulary, is_of_types
 
 _FEWEST_FACTS: Final = 2
@@ -254,7 +255,7 @@ def _column_of_names(grid: Grid, header: Header, vocabulary: Vocabulary, said: s
         if attribute is None or attribute.kind != "choice" or _reads(grid, header, index, vocabulary):
             continue
         read = CellReader(attribute, None).read
-        if not all(_is_read(read, cell) for cell in cells):
+        if not all(_is_read(read, cell) for cell in cells) and not fits_otherwise(text, cells, target, vocabulary):
             return index
     return None
 

@@ -181,6 +181,17 @@ class Vocabulary:
         """Tell whether a target exists."""
         return (target.entity, target.attribute) in self._attributes or target == Target("leaf", SIZE, target.slot)
 
+    def kind_named(self, heading: str) -> str | None:
+        """Return the kind of existing item that a heading names, in one or in several; None where it names none.
+
+        Examples
+        --------
+        >>> Vocabulary().kind_named("Closers"), Vocabulary().kind_named("Closer type")
+        ('closer', None)
+        """
+        word = plain_word(heading)
+        return self._kinds.get(word) or self._kinds.get(word.removesuffix("s"))
+
     def meaning(self, child: str, parent: str = "") -> Meaning:
         """Understand a header, with the heading above it where one stands over several columns.
 

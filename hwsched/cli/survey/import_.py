@@ -190,6 +190,12 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         help="what becomes of a second table in the sheet of the openings that says what their types are",
     )
     parser.add_argument(
+        "--openings-in",
+        choices=("rows", "columns"),
+        default="",
+        help="where an opening stands: in a row, or in a column of a table on its side (default: found)",
+    )
+    parser.add_argument(
         "--mend",
         action="append",
         default=[],
@@ -205,7 +211,8 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         action="append",
         default=[],
         metavar="ODDITY",
-        help="mend what can hardly be so, such as wider-than-high: width and height change places; may be repeated",
+        help="mend what can hardly be so, such as wider-than-high: width and height change places; it is kept for the "
+        "next list of the kind, and none makes no cure of an earlier one; may be repeated",
     )
     add_decisions(parser)
     add_dry_run(parser)
@@ -253,6 +260,7 @@ def _run(arguments: argparse.Namespace) -> int:
         counts=arguments.counts,
         pairs=arguments.pairs,
         tables=arguments.tables,
+        openings_in=arguments.openings_in,
         corrections={cell.strip(): text for cell, _, text in (each.partition("=") for each in arguments.mend)},
         as_typed=arguments.as_typed,
         cures=frozenset(arguments.cure),

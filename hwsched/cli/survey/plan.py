@@ -26,6 +26,8 @@ class Plan(TypedDict):
     decimal: str
     pairs: str
     tables: str
+    openings_in: str
+    cures: list[str]
     encoding: str
 
 
@@ -61,6 +63,15 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     )
     parser.add_argument("--pairs", choices=("leaf", "both"), help="what widths of pairs are, which do not say it")
     parser.add_argument("--tables", choices=("left-out", "types"), help="what a second table with types in a sheet is")
+    parser.add_argument("--openings-in", choices=("rows", "columns"), help="where an opening stands in the table")
+    parser.add_argument(
+        "--cure",
+        action="append",
+        default=[],
+        metavar="ODDITY",
+        help="what can hardly be so and is to be mended, in place of what the plan says; none for nothing; may be "
+        "repeated",
+    )
 
 
 def _run(arguments: argparse.Namespace) -> int:
@@ -75,7 +86,7 @@ def _run(arguments: argparse.Namespace) -> int:
         "facts": told(arguments.column), "units": told(arguments.unit), "dashes": told(arguments.dash), "words": words,
         "drop": arguments.drop, "unit": arguments.bare_unit, "mark": arguments.mark, "counts": arguments.counts,
         "encoding": arguments.encoding, "decimal": arguments.decimal, "pairs": arguments.pairs,
-        "tables": arguments.tables,
+        "tables": arguments.tables, "openings_in": arguments.openings_in, "cures": tuple(arguments.cure),
     }  # fmt: skip
     changed = any(changes.values())
     if arguments.plan is None:
@@ -110,6 +121,7 @@ def _run(arguments: argparse.Namespace) -> int:
             ("unit", told_of.bare_unit), ("mark", told_of.mark), ("counts", told_of.counts),
             ("encoding", plan.encoding), ("decimal", told_of.decimal),
             ("pairs", told_of.pairs), ("tables", told_of.tables),
+            ("openings in", told_of.openings_in), ("cures", ", ".join(told_of.cures)),
         ):  # fmt: skip
             if text:
                 print(f"{name}: {text}")
@@ -130,6 +142,8 @@ def _told(name: str, path: Path, plan: ColumnPlan | None) -> Plan:
         "decimal": told.decimal if told else "",
         "pairs": told.pairs if told else "",
         "tables": told.tables if told else "",
+        "openings_in": told.openings_in if told else "",
+        "cures": list(told.cures) if told else [],
         "encoding": (plan.encoding or "") if plan else "",
     }
 

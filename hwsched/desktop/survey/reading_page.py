@@ -52,6 +52,7 @@ class ReadingPage(QWidget):
         self.header.setSpecialValueText(f"found: row {self.shown.header_row}" if self.shown else "found")
         self.header.setValue(options.header_row or 0)
         self.unit = choice_box([("as usual", None), *((unit, unit) for unit in BARE_UNITS)], options.bare_unit)
+        self.openings_in = choice_box([("found", ""), ("a row", "rows"), ("a column", "columns")], options.openings_in)
         self.proposals = choice_box(
             [(_LIST, "ask"), ("all are the known openings", "take"), ("all are new openings", "apart")],
             options.decisions.proposals,
@@ -70,6 +71,7 @@ class ReadingPage(QWidget):
         form.addRow("&Sheet", self.sheet)
         form.addRow("&Header row", self.header)
         form.addRow("&Numbers without a unit", self.unit)
+        form.addRow("An &opening stands in", self.openings_in)
         layout = QVBoxLayout(self)
         layout.addLayout(form)
         layout.addWidget(self.columns, 3)
@@ -81,6 +83,7 @@ class ReadingPage(QWidget):
         self.sheet.activated.connect(self._say_file)
         self.header.editingFinished.connect(self._say_file)
         self.unit.activated.connect(self._say_file)
+        self.openings_in.activated.connect(self._say_file)
         self.proposals.activated.connect(self._say_file)
 
     def _fill_columns(self) -> None:
@@ -133,6 +136,7 @@ class ReadingPage(QWidget):
                 sheet=self.sheet.currentData(),
                 header_row=self.header.value() or None,
                 bare_unit=self.unit.currentData(),
+                openings_in=self.openings_in.currentData(),
                 decisions=replace(self.options.decisions, proposals=self.proposals.currentData()),
             )
         )

@@ -4,6 +4,7 @@ What a header means stands in `survey_words`, how cells are read in `survey_colu
 `survey_rows` and `survey_openings`.
 """
 
+from collections.abc import Collection, Sequence
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import Final
@@ -21,11 +22,11 @@ from hwsched.exchange.survey.facts import (
     SurveyRead,
     UnmappedColumn,
 )
-from hwsched.exchange.survey.grid import Grid, read_grids
+from hwsched.exchange.survey.grid import Grid
 from hwsched.exchange.survey.header import SHEET, compose_marks, map_columns, places_of
 from hwsched.exchange.survey.looks import say_looks
 from hwsched.exchange.survey.mapping import MARK, RememberedMapping, SheetMapping, header_keys, plain_word
-from hwsched.exchange.survey.memory import recall
+from hwsched.exchange.survey.memory import NO_CURES, recall
 from hwsched.exchange.survey.openings import Taken, finish
 from hwsched.exchange.survey.patterns import places
 from hwsched.exchange.survey.plausibility import BY_ID, with_oddities
@@ -36,6 +37,7 @@ from hwsched.exchange.survey.said_of_marks import CURES, ask_of_marks
 from hwsched.exchange.survey.sheet import SheetFacts, assume, unread
 from hwsched.exchange.survey.sheets import Sheets, choose_sheets
 from hwsched.exchange.survey.shifted import CURE, find_shifted, name_shifted
+from hwsched.exchange.survey.turning import open_grids
 from hwsched.exchange.survey.types import Types
 from hwsched.exchange.survey.words import TYPE as TYPE_TARGET
 from hwsched.exchange.survey.words import Vocabulary
@@ -67,9 +69,9 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
     InputRejected
         Where the file as a whole cannot be read, or no sheet has a header with marks.
     """
-    grids = read_grids(path, options.sheet, options.encoding)
-    mended, unmended = mend_cells(grids, options, path.name)
     vocabulary = Vocabulary(options.own_fields)
+    grids, options = open_grids(path, options, vocabulary)
+    mended, unmended = mend_cells(grids, options, path.name)
     chosen = choose_sheets(grids, vocabulary, options, path.name)
     passed_over = list(chosen.passed_over)
     sheets: list[tuple[SheetFacts, bool]] = []
@@ -123,11 +125,14 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
         named = chosen.openings[0][0].sheet if chosen.openings else ""
         problems.append(FileProblem(path.name, rows, named, "rows with a mark and facts"))
     problems += _unknown_cures(path.name, options)
-    openings, of_marks = ask_of_marks(openings, options.cures)
-    openings, oddities = with_oddities(openings, options.cures)
+    cures = {*options.cures, *(name for mapping in mappings for name in mapping.cures)}
+    apart, of_marks = ask_of_marks(openings, cures)
+    sound, oddities = with_oddities(apart, cures)
+    where = sheets[0][0].grid.sheet if sheets else chosen.counts[0].grid.sheet if chosen.counts else ""
+    notes += _say_cured(where, openings, apart, sound, cures - options.cures)
     return SurveyRead(
         file=path.name,
-        openings=openings,
+        openings=sound,
         rejected=rejected,
         mapping=tuple(mappings),
         assumptions=(*notes, *(a for sheet in every for a in sheet.assumptions), *assumed),
@@ -298,8 +303,24 @@ def _named_nowhere(file: str, mappings: list[SheetMapping], options: SurveyOptio
     return problems
 
 
+def _say_cured(
+    sheet: str,
+    read: Sequence[SurveyedOpening],
+    named: Sequence[SurveyedOpening],
+    mended: Sequence[SurveyedOpening],
+    earlier: Collection[str],
+) -> list[Assumption]:
+    """Say how many openings are otherwise than the list has them, since a person asked for the cure of what is odd."""
+    told = [
+        (sum(one is not other for one, other in zip(named, mended, strict=True)), "measures mended"),
+        (len({each.mark for each in read} - {each.mark for each in named}), "marks that are none, or several, mended"),
+    ]
+    whose = f" ({', '.join(sorted(earlier))} as at an earlier import; --cure none leaves it)" if earlier else ""
+    return [Assumption(sheet, "", "", f"{text}, as was asked{whose}", count) for count, text in told if count]
+
+
 def _unknown_cures(file: str, options: SurveyOptions) -> list[FileProblem]:
-    known = (*(kind.id for kind in BY_ID.values() if kind.cure), CURE, *CURES)
+    known = (*(kind.id for kind in BY_ID.values() if kind.cure), CURE, *CURES, NO_CURES)
     curable = ", ".join(known)
     return [
         FileProblem(file, f"has nothing that {name} would cure", accepted=curable)

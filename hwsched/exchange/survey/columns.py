@@ -26,6 +26,7 @@ from hwsched.exchange.problems import WITHOUT_UNIT
 from hwsched.exchange.survey.column import LEAVES, Column, bare_unit_of, hashable, keep, say_assumed
 from hwsched.exchange.survey.company import in_feet_and_inches, meant_by_heading
 from hwsched.exchange.survey.ditto import as_above, filled_down
+from hwsched.exchange.survey.frame_rating import settle_frame_rating
 from hwsched.exchange.survey.grid import Grid
 from hwsched.exchange.survey.mapping import MARK, MappedColumn, SheetMapping, Target
 from hwsched.exchange.survey.near_words import with_near_words
@@ -132,6 +133,7 @@ def read_columns(
         else:
             _read_facts(reading, attribute, unit, as_typed=as_typed)
     refuse_doubtful(sheet, mapping)
+    settle_frame_rating(sheet)
     fill_places(sheet)
     return sheet
 

@@ -27,8 +27,18 @@ _TICKS: Final = frozenset({"x", "yes", "y", "true", "1", "\u2713", "\u2714", "\u
 _LEAVES: Final = frozenset(
     map(
         plain_word,
-        ("no of leaves", "number of leaves", "nr of leaves", "leaf count", "leaf qty", "leaves", "qty leaves",
-            "leaf", "lf", "lvs",),
+        (
+            "no of leaves",
+            "number of leaves",
+            "nr of leaves",
+            "leaf count",
+            "leaf qty",
+            "leaves",
+            "qty leaves",
+            "leaf",
+            "lf",
+            "lvs",
+        ),
     )
 )
 _FORMS: Final = {"1": "Single door", "2": "Pair"}

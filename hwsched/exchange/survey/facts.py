@@ -137,6 +137,8 @@ class SurveyOptions:
     """What a width of a pair is that does not say it (PR 762): of each leaf, or of both together; empty: asked."""
     tables: Literal["", "left-out", "types"] = ""
     """What becomes of a table that stands in the sheet of the openings and names their types."""
+    openings_in: Literal["", "rows", "columns"] = ""
+    """Where an opening stands: a row each, or a column each in a table on its side; empty: found."""
     columns: Mapping[str, str] = field(default_factory=dict)
     """Target by header (or ``column F``), such as ``leaf.width_mm``; empty text leaves the column out."""
     own_fields: Mapping[str, tuple[Attribute, ...]] = field(default_factory=dict)

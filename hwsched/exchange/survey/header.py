@@ -26,7 +26,7 @@ from hwsched.exchange.survey.mapping import (
     plain_word,
     target_of,
 )
-from hwsched.exchange.survey.memory import recall
+from hwsched.exchange.survey.memory import kept_cures, recall
 from hwsched.exchange.survey.patterns import filled, places
 from hwsched.exchange.survey.two_readings import settle_headings
 from hwsched.exchange.survey.words import TYPE, Meaning, Vocabulary, is_neutral, is_of_another, is_unit, split_unit
@@ -418,9 +418,13 @@ def map_columns(
             unit = given or meaning.unit or (split_unit(text)[1] if said else "")
             meant = tuple((words.of(index, key) or {}).items())
             found.append(
-                MappedColumn(index, text, target, unit, dashes.of(index, key) or "", meant, bool(given), said=bool(said))
+                MappedColumn(
+                    index, text, target, unit, dashes.of(index, key) or "", meant, bool(given), said=bool(said)
+                )
             )
-    person = {index for index, key in enumerate(header_keys(header.headings)) if facts.by_person(index, key) is not None}
+    person = {
+        index for index, key in enumerate(header_keys(header.headings)) if facts.by_person(index, key) is not None
+    }
     settled = settle_headings(
         grid, header.last, header.headings, _items_beside_items(found), vocabulary, person, recalled
     )
@@ -444,6 +448,8 @@ def map_columns(
         options.decimal or memory.decimal,
         options.pairs or memory.pairs,
         options.tables or memory.tables,
+        openings_in=options.openings_in or memory.openings_in,
+        cures=kept_cures(options.cures, memory.cures),
         asked=tuple(settled.asked),
         by_cells=tuple(settled.notes),
     )

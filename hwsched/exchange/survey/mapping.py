@@ -138,6 +138,10 @@ class RememberedMapping:
     """What widths of pairs are, which do not say it: of each ``leaf``, or of ``both``."""
     tables: str = ""
     """What becomes of a table of types in the sheet of the openings: ``types``, or ``left-out``."""
+    openings_in: str = ""
+    """Where an opening stands, as a person said it: in ``rows`` or in ``columns``."""
+    cures: tuple[str, ...] = ()
+    """Oddities of which the cure was wanted, of those that are a habit of the list."""
 
     def content(self) -> dict[str, Any]:
         """Return it as a project stores it; what says nothing is left out."""
@@ -147,9 +151,11 @@ class RememberedMapping:
                 content[name] = dict(told)
         if self.headers:
             content["headers"] = list(self.headers)
-        for name in ("mark", "counts", "decimal", "pairs", "tables"):
+        for name in ("mark", "counts", "decimal", "pairs", "tables", "openings_in"):
             if text := getattr(self, name):
                 content[name] = text
+        if self.cures:
+            content["cures"] = list(self.cures)
         if self.corrections:
             content["corrections"] = [list(each) for each in self.corrections]
         return content
@@ -170,6 +176,8 @@ class RememberedMapping:
             decimal=content.get("decimal", ""),
             pairs=content.get("pairs", ""),
             tables=content.get("tables", ""),
+            openings_in=content.get("openings_in", ""),
+            cures=tuple(content.get("cures", ())),
         )
 
 
@@ -200,6 +208,10 @@ class SheetMapping:
     """What widths of pairs are, which do not say it, now or at an earlier import."""
     tables: str = ""
     """What becomes of a table of types in the sheet of the openings, now or at an earlier import."""
+    openings_in: str = ""
+    """Where an opening stands, as a person says now or said at an earlier import."""
+    cures: tuple[str, ...] = ()
+    """Oddities that are mended in it, now or as at an earlier import, of those that are a habit of the list."""
     asked: tuple[OpenColumn, ...] = ()
     """Columns whose heading has several readings, of which the cells do not say which."""
     by_cells: tuple[tuple[int, str], ...] = ()
@@ -218,7 +230,9 @@ class SheetMapping:
         keys = header_keys(self.headers)
         # A mark that is made of several columns stands behind the last of them, and is told by its pattern.
         # A tick says by its heading what it says, and is found so in the next file too.
-        columns = [column for column in self.columns if column.index < len(keys) and not (column.means and not column.said)]
+        columns = [
+            column for column in self.columns if column.index < len(keys) and not (column.means and not column.said)
+        ]
         said = dict.fromkeys(self.left_out, "") | {column.index: column.target.text() for column in columns}
         named = [(keys[column.index], column) for column in columns if keys[column.index]]
         return RememberedMapping(
@@ -233,6 +247,8 @@ class SheetMapping:
             decimal=self.decimal,
             pairs=self.pairs,
             tables=self.tables,
+            openings_in=self.openings_in,
+            cures=self.cures,
         )
 
 

@@ -5,7 +5,7 @@ has most columns in common with: a column is the same where its heading is, and 
 stands between the same neighbours.
 """
 
-from collections.abc import Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from dataclasses import replace
 from difflib import SequenceMatcher
 from typing import Final, TypeVar
@@ -16,6 +16,10 @@ _FEWEST: Final = 2
 """Columns in common; one known word stands in many a header."""
 _SHARE: Final = 0.6
 """Of the remembered columns that must be there again."""
+_OF_ONE_FILE: Final = frozenset({"shifted"})
+"""Cures of what went wrong in one file; the others are habits of a list, and found again in the next one."""
+NO_CURES: Final = "none"
+"""Said in place of cures: those of an earlier import are not made again."""
 _Word = TypeVar("_Word")
 
 
@@ -59,6 +63,18 @@ def recall(
         if near and (best is None or common >= best[0]):
             best = common, known
     return _laid_beside(best[1], headers) if best else None
+
+
+def kept_cures(said: Collection[str], before: Collection[str]) -> tuple[str, ...]:
+    """Return the cures that are kept of a list: those that are said now and those of earlier imports.
+
+    Examples
+    --------
+    >>> kept_cures({"shifted", "run-together"}, ("wider-than-high",)), kept_cures({"none"}, ("wider-than-high",))
+    (('run-together', 'wider-than-high'), ())
+    """
+    earlier = () if NO_CURES in said else before
+    return tuple(sorted({*said, *earlier} - _OF_ONE_FILE - {NO_CURES}))
 
 
 def _laid_beside(known: RememberedMapping, headers: Sequence[str]) -> RememberedMapping:

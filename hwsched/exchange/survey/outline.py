@@ -4,7 +4,7 @@ Here belongs what a person needs to say how a file is to be read, also where it 
 """
 
 from collections.abc import Mapping, Sequence
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import Final
 
@@ -12,11 +12,12 @@ from hwsched.attributes import as_text
 from hwsched.exchange.problems import InputRejected
 from hwsched.exchange.survey.corrections import mend_cells
 from hwsched.exchange.survey.facts import SurveyOptions
-from hwsched.exchange.survey.grid import Grid, read_grids
+from hwsched.exchange.survey.grid import Grid
 from hwsched.exchange.survey.header import Header, find_header, map_columns
 from hwsched.exchange.survey.mapping import MARK, SheetMapping
 from hwsched.exchange.survey.sheet import rows_with_content
 from hwsched.exchange.survey.sheets import choose_sheets
+from hwsched.exchange.survey.turning import TURNED, open_grids
 from hwsched.exchange.survey.words import Vocabulary
 
 _ROWS: Final = 400
@@ -68,7 +69,12 @@ def outline(path: Path, options: SurveyOptions) -> tuple[SheetOutline, ...]:
         What was said of it so far.
     """
     vocabulary = Vocabulary(options.own_fields)
-    grids = read_grids(path, encoding=options.encoding)
+    # Without the sheet that was chosen: a person who chose a wrong one has to see the others.
+    grids, asked = open_grids(path, replace(options, sheet=None), vocabulary)
+    named = options.sheet
+    if named is not None and any(grid.sheet == f"{named}{TURNED}" for grid in grids):
+        named = f"{named}{TURNED}"
+    options = replace(asked, sheet=named)
     mend_cells(grids, options, path.name)
     try:
         chosen = choose_sheets(grids, vocabulary, options, path.name)

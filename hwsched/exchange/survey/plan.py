@@ -14,16 +14,22 @@ from typing import Any, Final
 from hwsched.exchange.problems import FileProblem, InputRejected
 from hwsched.exchange.survey.facts import SurveyOptions
 from hwsched.exchange.survey.mapping import RememberedMapping, SheetMapping, header_keys, plain_word, target_of
+from hwsched.exchange.survey.memory import kept_cures
 from hwsched.exchange.survey.pairs import PAIRS
+from hwsched.exchange.survey.plausibility import BY_ID
+from hwsched.exchange.survey.said_of_marks import CURES
+from hwsched.exchange.survey.turning import OPENINGS_IN
 from hwsched.exchange.survey.two_tables import TABLES
 from hwsched.quantities import BARE_UNITS
 
 ENDING: Final = ".toml"
 _LARGEST: Final = 1_000_000
-_CHOICES: Final = {"decimal": ("comma", "point"), "pairs": PAIRS, "tables": TABLES}
+_CHOICES: Final = {"decimal": ("comma", "point"), "pairs": PAIRS, "tables": TABLES, "openings_in": OPENINGS_IN}
 """What is said by one of a few words."""
 _TEXTS: Final = ("mark", "counts", *_CHOICES)
-_TOP: Final = frozenset({"plan", "unit", "sheet", "encoding", "header_row", "last_row", *_TEXTS, "column"})
+_TOP: Final = frozenset({"plan", "unit", "sheet", "encoding", "header_row", "last_row", *_TEXTS, "cures", "column"})
+CURABLE: Final = (*(kind.id for kind in BY_ID.values() if kind.cure), *CURES)
+"""Oddities of which a plan can say that they are to be mended."""
 _OF_COLUMN: Final = frozenset({"header", "fact", "unit", "dash", "words"})
 
 
@@ -78,7 +84,7 @@ class ColumnPlan:
             Headings of columns that it shall say nothing of any more.
         **whole
             Of the whole: ``name``, ``sheet``, ``header_row``, ``last_row``, ``encoding``, ``unit``, ``mark``,
-            ``counts``, ``decimal``, ``pairs``, ``tables``.
+            ``counts``, ``decimal``, ``pairs``, ``tables``, ``openings_in``, ``cures``.
 
         Raises
         ------
@@ -114,6 +120,7 @@ class ColumnPlan:
             dashes=_with(told.dashes, dashes, columns),
             words=kept_words,
             headers=tuple(order),
+            cures=kept_cures(whole.pop("cures", ()) or told.cures, ()),
             **{name: whole.pop(name, None) or getattr(told, name) for name in _TEXTS},
         )
         return replace(self, columns=remembered, headings=headings, **{k: v for k, v in whole.items() if v is not None})
@@ -169,6 +176,8 @@ def written(plan: ColumnPlan) -> str:
     for name, text in (("encoding", plan.encoding), *((name, getattr(plan.columns, name)) for name in _TEXTS)):
         if text:
             lines.append(f"{name} = {_quoted(text)}")
+    if plan.columns.cures:
+        lines.append(f"cures = [{', '.join(map(_quoted, plan.columns.cures))}]")
     lines += [f"{name} = {row}" for name in ("header_row", "last_row") if (row := getattr(plan, name))]
     for key, fact in plan.columns.columns.items():
         lines += ["", "[[column]]", f"header = {_quoted(_heading(plan, key))}", f"fact = {_quoted(fact)}"]
@@ -249,6 +258,9 @@ def _plan(path: Path, told: Mapping[str, Any]) -> ColumnPlan:
     for name, choices in _CHOICES.items():
         if name in told and told[name] not in choices:
             raise _refused(path, f"has {name} {told[name]}", ", ".join(choices))
+    cures = told.get("cures", [])
+    if not isinstance(cures, list) or any(cure not in CURABLE for cure in cures):
+        raise _refused(path, f"has cures {cures!r}, of which one is none", ", ".join(CURABLE))
     texts = {name: _text(path, told, name, "the plan") if name in told else "" for name in _TEXTS}
     return ColumnPlan(
         _text(path, told, "plan", "the plan") if "plan" in told else path.stem,
@@ -264,6 +276,8 @@ def _plan(path: Path, told: Mapping[str, Any]) -> ColumnPlan:
             decimal=texts["decimal"],
             pairs=texts["pairs"],
             tables=texts["tables"],
+            openings_in=texts["openings_in"],
+            cures=kept_cures(cures, ()),
         ),
         dict(zip(keys, headings, strict=True)),
         _text(path, told, "sheet", "the plan") if "sheet" in told else None,

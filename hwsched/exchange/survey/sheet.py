@@ -77,7 +77,7 @@ def rows_with_content(grid: Grid, mapping: SheetMapping, last_row: int | None = 
     apart = below = False
     at = mark.index if mark else None
     digits = at is not None and mostly_digits([row[at] for row in grid.rows[mapping.header_row :] if at < len(row)])
-    building, level = _of_sheet_name(grid.sheet)
+    building, level = _of_sheet_name(grid.sheet.removesuffix(", turned"))
     told = places_above(grid.rows[: max(mapping.header_row - 1, 0)])
     building, level = told.get("building", building), told.get("level", level)
     measures = measured_in(mapping)

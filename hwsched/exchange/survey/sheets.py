@@ -19,19 +19,14 @@ from hwsched.exchange.survey.lines import line_kind
 from hwsched.exchange.survey.mapping import MARK, plain_word
 from hwsched.exchange.survey.memory import recall
 from hwsched.exchange.survey.side_by_side import blocks_of
-from hwsched.exchange.survey.two_tables import cuts, place_of, question
 from hwsched.exchange.survey.two_readings import fits_otherwise
+from hwsched.exchange.survey.two_tables import cuts, place_of, question
 from hwsched.exchange.survey.words import TYPE, Meaning, Vocabulary, is_of_types
 
 _FEWEST_FACTS: Final = 2
 """Facts beside the mark with which a sheet that is not the best one is worth speaking of."""
 _PLACES: Final = frozenset({"level", "building", "room_from", "room_to", "notes", "of_type", "form", "construction"})
 """Facts that a list of openings gives as well, however little it says: they make no table of types."""
-_FEWEST_DOWN: Final = 3
-_COLUMNS_LOOKED_AT, _ROWS_LOOKED_AT, _TOP = 2, 60, 6
-_SHORTEST_HEADING: Final = 4
-"""Letters of a heading that is no cell of a table: no, x, y stand in many."""
-"""Where headings that stand below each other are looked for, and how many make a turned table."""
 _SHARE: Final = 0.6
 """Of the cells of a column of types that must be names of types."""
 
@@ -84,11 +79,8 @@ def choose_sheets(grids: Sequence[Grid], vocabulary: Vocabulary, options: Survey
     used = {grid.sheet for grid, _ in (*mains, *lists, *types)}
     counts = [table for grid in grids if grid.sheet not in used and (table := find_counts(grid, names))]
     counts += [table for grid, header in types if (table := _counts_beside(grid, header))]
-    if turned := [grid for grid, header in mains if _is_turned(grid, header, vocabulary)]:
-        raise InputRejected([_turned(file, turned[0].sheet)])
     if not mains and not counts:
-        turned = [grid for grid in grids if _is_turned(grid, None, vocabulary)]
-        raise InputRejected([_turned(file, turned[0].sheet) if turned else _no_header(file, grids, found, options)])
+        raise InputRejected([_no_header(file, grids, found, options)])
     chosen = Sheets([], lists, types, counts, parted.passed_over, questions=parted.questions, tables=parted.tables)
     if mains:
         chosen.openings = [block for grid, header in _alike(mains) for block in blocks_of(grid, header)]
@@ -323,24 +315,6 @@ def _cells(grid: Grid, header: Header, index: int) -> list[str]:
 
 def _cell(row: Sequence[object], index: int) -> str:
     return as_text(row[index]).strip() if index < len(row) else ""
-
-
-def _is_turned(grid: Grid, header: Header | None, vocabulary: Vocabulary) -> bool:
-    """Tell whether a sheet has a fact in each row and an opening in each column: its headings stand in one column."""
-    most = max(_FEWEST_DOWN, len(header.targets) + 1 if header is not None else 0)
-    for index in range(_COLUMNS_LOOKED_AT):
-        texts = [text for row in grid.rows[:_ROWS_LOOKED_AT] if (text := _cell(row, index))]
-        down = {vocabulary.meaning(text).target for text in texts if len(text) >= _SHORTEST_HEADING}
-        named = {target for target in down if target is not None}
-        at_top = any(vocabulary.meaning(text).target == MARK for text in texts[:_TOP])
-        if at_top and len(named | {MARK}) >= most:
-            return True
-    return False
-
-
-def _turned(file: str, sheet: str) -> FileProblem:
-    message = "has an opening in each column and a fact in each row"
-    return FileProblem(file, message, sheet, "the table turned: a row for each opening, copied and pasted transposed")
 
 
 def _no_header(file: str, grids: Sequence[Grid], found: dict[str, Header], options: SurveyOptions) -> FileProblem:

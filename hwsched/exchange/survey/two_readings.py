@@ -68,7 +68,9 @@ _SET: Final = r"(?:hw|hdw|set|hs|group|grp)?[-#. ]*(?:no\.? ?)?\d{1,3}(?:\.\d{1,
 _SOUND: Final = r"(?:stc|rw|r'w|oitc|nrc)\W*\d+.*|\d+ ?db.*"
 _WAY: Final = r"(?:in|out)(?:[- ]?sw(?:ing)?|wards?|s)?|i/?s|o/?s|d/?a|double.*"
 _OF_CYLINDER: Final = r"(?:sf|lf|fs)?ic\W*\d?|interch.*|remov.*|perm.*"
-_RATING: Final = Reading("opening.rating", like=r"fd ?\d{2,3} ?s?|\d{2,3} ?(?:min.*|m)|\d(?:[ .]\d+(?:/\d)?)? ?(?:hr|hour).*")
+_RATING: Final = Reading(
+    "opening.rating", like=r"fd ?\d{2,3} ?s?|\d{2,3} ?(?:min.*|m)|\d(?:[ .]\d+(?:/\d)?)? ?(?:hr|hour).*"
+)
 _FRAME: Final = Reading("opening.frame_material")
 _MATERIAL: Final = Reading("leaf.material")
 _CONSTRUCTION: Final = Reading("leaf.construction")
@@ -193,9 +195,9 @@ def settle_headings(
     settled = Settled([], [], [])
     for index, text in enumerate(texts):
         entry, column = entries.get(index), known.get(index)
-        if entry is None and (column is not None or vocabulary.kind_named(text) is None):
-            if column is None or not (column.target.slot and column.target.attribute == "kind"):
-                continue
+        of_item = vocabulary.kind_named(text) is not None if column is None else column.target.attribute == "kind"
+        if entry is None and not of_item:
+            continue
         cells = Counter(cell for row in rows if (cell := _at(grid.rows[row], index)))
         if entry is None or index in by_person:
             ticked = _ticked(text, index, column, cells, vocabulary) if cells else None
@@ -218,7 +220,10 @@ def settle_headings(
             what = kept.reading.called or label_of(kept.reading.fact, vocabulary)
             settled.notes.append((index, f"taken as {what} by what stands below"))
         if kept.ask:
-            answers = ((NOT_READ, ""), *((each.called or label_of(each.fact, vocabulary), each.fact) for each in kept.ask))
+            answers = (
+                (NOT_READ, ""),
+                *((each.called or label_of(each.fact, vocabulary), each.fact) for each in kept.ask),
+            )
             held = tuple(row for row in rows if _at(grid.rows[row], index))
             shown = ", ".join(f'"{cell}" ({count})' for cell, count in cells.most_common(_SHOWN))
             more = f" and {len(cells) - _SHOWN} more" if len(cells) > _SHOWN else ""

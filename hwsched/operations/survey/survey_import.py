@@ -341,7 +341,7 @@ def _remember(
     content = replace(kept, corrections=of_sheet).content()
     columns = options.columns or options.units or options.dashes or options.words
     whole = options.mark or options.counts or options.decimal or options.pairs or options.tables
-    said = bool(columns or whole or options.corrections)
+    said = bool(columns or whole or options.corrections or options.openings_in or options.cures)
     if row is None:
         if change.number is not None or said:
             change.insert(

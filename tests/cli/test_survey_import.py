@@ -151,3 +151,36 @@ def test_each_question_names_the_option_that_answers_it(project, tmp_path, capsy
     status, told = answer(capsys, [*words, *answers])
     assert (status, told["result"]["questions"]) == (0, [])
     assert told["result"]["new_marks"] == ["1-1", "1-2", "2-1"]
+
+
+def test_a_heading_of_two_readings_and_a_word_with_a_slip_name_their_options(project, tmp_path, capsys):
+    path = tmp_path / "asked.csv"
+    path.write_text("Mark,FR,Leaf material\n1,60,timbr\n2,HM,HM\n", encoding="utf-8")
+    words = ["survey", "import", project, str(path)]
+    assert run([*words, "--dry-run"]) == 3
+    told = capsys.readouterr()
+    assert "what does the heading mean over" in told.out
+    assert "to answer: --column 'FR=ANSWER', for example --column 'FR=opening.frame_material'" in told.out
+    assert "; nearest: Wood, solid core; accepted: " in told.err
+    assert "to answer: --word 'Leaf material:timbr=Wood, solid core'" in told.out
+    # Each answer as it is offered.
+    status, told = answer(capsys, [*words, "--column", "FR=", "--word", "Leaf material:timbr=Wood, solid core"])
+    assert (status, told["result"]["new_marks"], told["result"]["questions"]) == (0, ["1", "2"], [])
+
+
+def test_a_plan_says_where_openings_stand_and_what_is_mended(project, tmp_path, capsys):
+    path = tmp_path / "side.csv"
+    path.write_text("Door,101,102\nWd.,84,80\nHt.,36,30\n", encoding="utf-8")
+    words = ["survey", "import", project, str(path), "--bare-unit", "in"]
+    told = ["--openings-in", "columns", "--column", "Wd.=leaf.width_mm", "--cure", "wider-than-high"]
+    assert run([*words, *told, "--save-plan", "side", "--dry-run"]) == 0
+    _, shown = answer(capsys, ["survey", "plan", "side"])
+    assert [(each["openings_in"], each["cures"]) for each in shown["result"]["plans"]] == [
+        ("columns", ["wider-than-high"])
+    ]
+    _, shown = answer(capsys, ["survey", "plan", "side", "--cure", "none"])
+    assert shown["result"]["plans"][0]["cures"] == []
+    assert run(["survey", "plan", "side", "--cure", "nix"]) == 2
+    status, shown = answer(capsys, [*words, "--plan", "side"])
+    assert (status, shown["result"]["new_marks"]) == (0, ["101", "102"])
+    assert [each["id"] for each in shown["result"]["oddities"]] == ["wider-than-high"]

@@ -60,7 +60,7 @@ def fact_of(question: Question, answer: str) -> str:
     >>> fact_of(asked, "Fire rating"), fact_of(asked, "leaf.core")
     ('opening.rating', 'leaf.core')
     """
-    return dict(zip(question.answers, question.facts, strict=True)).get(answer, answer)
+    return dict(zip(question.answers, question.facts, strict=False)).get(answer, answer)
 
 
 def with_word(

@@ -71,8 +71,8 @@ def outline(path: Path, options: SurveyOptions) -> tuple[SheetOutline, ...]:
     vocabulary = Vocabulary(options.own_fields)
     # Without the sheet that was chosen: a person who chose a wrong one has to see the others.
     grids, asked = open_grids(path, replace(options, sheet=None), vocabulary)
-    named = options.sheet
-    if named is not None and any(grid.sheet == f"{named}{TURNED}" for grid in grids):
+    named = options.sheet.removesuffix(TURNED) if options.sheet is not None else None
+    if any(grid.sheet == f"{named}{TURNED}" for grid in grids):
         named = f"{named}{TURNED}"
     options = replace(asked, sheet=named)
     mend_cells(grids, options, path.name)

@@ -14,7 +14,7 @@ from typing import Any, Final
 from hwsched.exchange.problems import FileProblem, InputRejected
 from hwsched.exchange.survey.facts import SurveyOptions
 from hwsched.exchange.survey.mapping import RememberedMapping, SheetMapping, header_keys, plain_word, target_of
-from hwsched.exchange.survey.memory import kept_cures
+from hwsched.exchange.survey.memory import NO_CURES, kept_cures
 from hwsched.exchange.survey.pairs import PAIRS
 from hwsched.exchange.survey.plausibility import BY_ID
 from hwsched.exchange.survey.said_of_marks import CURES
@@ -109,6 +109,9 @@ class ColumnPlan:
         kept_words = {key: dict(meanings) for key, meanings in told.words.items() if key in columns}
         for heading, meanings in (words or {}).items():
             kept_words[plain_word(heading)] = {**kept_words.get(plain_word(heading), {}), **meanings}
+        cures = whole.pop("cures", ())
+        if odd := [name for name in cures if name not in (*CURABLE, NO_CURES)]:
+            raise ValueError(f"{odd[0]} is none of the cures {', '.join(CURABLE)}")
         unit = whole.pop("unit", None) or told.bare_unit
         if unit and unit not in BARE_UNITS:
             raise ValueError(f"{unit} is none of the units {', '.join(BARE_UNITS)}")
@@ -120,7 +123,7 @@ class ColumnPlan:
             dashes=_with(told.dashes, dashes, columns),
             words=kept_words,
             headers=tuple(order),
-            cures=kept_cures(whole.pop("cures", ()) or told.cures, ()),
+            cures=kept_cures(cures or told.cures, ()),
             **{name: whole.pop(name, None) or getattr(told, name) for name in _TEXTS},
         )
         return replace(self, columns=remembered, headings=headings, **{k: v for k, v in whole.items() if v is not None})

@@ -4,7 +4,7 @@ They are turned before anything else is made of them: from there on they are tab
 called by where they stand once turned, in a sheet whose name says so.
 """
 
-from collections.abc import Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from itertools import zip_longest
 from pathlib import Path
@@ -14,7 +14,7 @@ from hwsched.attributes import as_text
 from hwsched.exchange.survey.facts import SurveyOptions
 from hwsched.exchange.survey.grid import Grid, read_grids
 from hwsched.exchange.survey.header import Header, find_header
-from hwsched.exchange.survey.mapping import MARK, header_keys
+from hwsched.exchange.survey.mapping import MARK, header_keys, plain_word
 from hwsched.exchange.survey.words import Vocabulary
 from hwsched.exchange.workbook import Looks
 
@@ -67,18 +67,24 @@ def _on_their_side(grids: Sequence[Grid], options: SurveyOptions, vocabulary: Vo
         return set()
     if said == "columns":
         return {grid.sheet for grid in grids if options.sheet in (None, grid.sheet)}
+    told = {plain_word(heading): fact for heading, fact in options.columns.items() if fact}
+
+    def fact(heading: str) -> str:
+        target = vocabulary.meaning(heading).target
+        return told.get(plain_word(heading)) or (target.text() if target is not None else "")
+
     found: list[tuple[Grid, Header | None]] = []
     for grid in grids:
         remembered = _remembered(grid, options)
         if remembered == "columns":
             return {grid.sheet}
-        if remembered is None and _has_headings_down(grid, _FEWEST_DOWN, vocabulary):
+        if remembered is None and _has_headings_down(grid, _FEWEST_DOWN, fact):
             found.append((grid, find_header(grid, vocabulary, options)))
     marked = {grid.sheet for grid, header in found if header is not None and header.has_mark}
     sure = {
         grid.sheet
         for grid, header in found
-        if header is not None and header.has_mark and _has_headings_down(grid, len(header.targets) + 1, vocabulary)
+        if header is not None and header.has_mark and _has_headings_down(grid, len(header.targets) + 1, fact)
     }
     if sure or marked:
         return sure
@@ -101,14 +107,15 @@ def _remembered(grid: Grid, options: SurveyOptions) -> str | None:
     return None
 
 
-def _has_headings_down(grid: Grid, most: int, vocabulary: Vocabulary) -> bool:
+def _has_headings_down(grid: Grid, most: int, fact: Callable[[str], str]) -> bool:
     """Tell whether so many headings of facts, that of the marks among them, stand below each other."""
+    mark = MARK.text()
     for index in range(_COLUMNS_LOOKED_AT):
         texts = [text for text in _down(grid, index) if text]
-        if not any(vocabulary.meaning(text).target == MARK for text in texts[:_TOP]):
+        if not any(fact(text) == mark for text in texts[:_TOP]):
             continue
-        down = {vocabulary.meaning(text).target for text in texts if len(text) >= _SHORTEST_HEADING}
-        if len({target for target in down if target is not None} | {MARK}) >= max(_FEWEST_DOWN, most):
+        down = {fact(text) for text in texts if len(text) >= _SHORTEST_HEADING} - {""}
+        if len(down | {mark}) >= max(_FEWEST_DOWN, most):
             return True
     return False
 

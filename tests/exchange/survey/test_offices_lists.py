@@ -11,6 +11,7 @@ import pytest
 from hwsched.exchange.problems import InputRejected
 from hwsched.exchange.survey.book import SurveyOptions, read_survey
 from tests.exchange.survey.test_strangers_lists import DOOR, Stranger, check
+from tests.exchange.surveys import write
 
 
 @dataclass
@@ -271,13 +272,50 @@ def test_it_is_read_as_a_person_reads_it(tmp_path, name):
     assert all(words in line for words, line in zip(listed.passed, found.passed_over, strict=True)), found.passed_over
 
 
-def test_a_table_that_is_turned_is_named_in_one_sentence(tmp_path):
+ON_SIDE = "Door,101,102\nWidth,36,30\nHeight,84,80\nFire rating,90,NR\nHand,LH,LHR\n"
+
+
+def test_a_table_on_its_side_is_read_turned(tmp_path):
     path = tmp_path / "list.csv"
-    path.write_text("Door,101,102\nWidth,36,30\nHeight,84,80\nFire rating,90,NR\nHand,LH,LHR\n", encoding="utf-8")
-    with pytest.raises(InputRejected) as refused:
+    path.write_text("Yard,,\n" + ON_SIDE + "Frame,HN,HM\n", encoding="utf-8")
+    found = read_survey(path, SurveyOptions(bare_unit="in", corrections={"list, turned!G2": "HM"}))
+    facts = [(opening.mark, opening.facts["hand"], opening.facts["rating"]) for opening in found.openings]
+    assert (facts, found.problems) == ([("101", "LH", "90"), ("102", "LHR", "none")], ())
+    assert any("an opening in each column" in each.text for each in found.assumptions)
+    # A cell that is refused is called by its place once turned, in a sheet whose name says so.
+    refused = read_survey(path, SurveyOptions(bare_unit="in"))
+    assert refused.problems[0].describe().startswith("list.csv, sheet list, turned, row 2, column G (Frame): read 'HN'")
+
+
+def test_where_an_opening_stands_is_a_persons_word(tmp_path):
+    path = tmp_path / "list.csv"
+    path.write_text(ON_SIDE, encoding="utf-8")
+    upright = read_survey(path, SurveyOptions(bare_unit="in", openings_in="rows"))
+    assert "101" not in [opening.mark for opening in upright.openings]
+    path.write_text("Nr of door,101,102\nWidth of leaf,36,30\nHgt.,84,80\n", encoding="utf-8")
+    with pytest.raises(InputRejected):
         read_survey(path, SurveyOptions(bare_unit="in"))
-    (problem,) = refused.value.problems
-    assert "has an opening in each column and a fact in each row" in problem.describe()
+    columns = {"Nr of door": "opening.mark", "Width of leaf": "leaf.width_mm"}
+    told = read_survey(path, SurveyOptions(bare_unit="in", columns=columns, openings_in="columns"))
+    assert [opening.mark for opening in told.openings] == ["101", "102"]
+    (mapping,) = told.mapping
+    known = {mapping.fingerprint: mapping.remembered()}
+    again = read_survey(path, SurveyOptions(bare_unit="in", remembered=known))
+    assert again.openings == told.openings
+
+
+def test_merged_and_named_cells_of_a_table_on_its_side(tmp_path):
+    rows = [
+        ["Mark", "101", "102", "103"],
+        ["Level", "2", "", ""],
+        ["Width", "36", "36", "30"],
+        ["Hand", "LH", "RH", "LH"],
+    ]
+    path = write(tmp_path / "list.xlsx", {"Doors": rows, "Legend": [["HM", "hollow metal"]]}, merged=["B2:D2"])
+    found = read_survey(path, SurveyOptions(bare_unit="in", sheet="Doors"))
+    assert [(each.mark, each.facts["level"], each.facts["hand"]) for each in found.openings] == [
+        ("101", "2", "LH"), ("102", "2", "RH"), ("103", "2", "LH"),
+    ]  # fmt: skip
 
 
 def test_of_two_columns_of_marks_that_of_the_doors_is_taken(tmp_path):

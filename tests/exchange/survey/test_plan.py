@@ -89,6 +89,27 @@ def test_encoding_decimal_mark_and_widths_of_pairs_are_kept(tmp_path):
     assert [leaf.facts["width_mm"] for o in by_memory.openings for leaf in o.leaves] == [915.25, 915.25, 914.4]
 
 
+def test_cures_of_a_habit_and_where_openings_stand_are_kept(tmp_path):
+    path = file(tmp_path, "Nr of door,101,102\nWd.,84,80\nHt.,36,30\n")
+    columns = {"Nr of door": "opening.mark", "Wd.": "leaf.width_mm", "Ht.": "leaf.height_mm"}
+    cures = frozenset({"wider-than-high", "shifted"})
+    options = SurveyOptions(columns=columns, bare_unit="in", openings_in="columns", cures=cures)
+    found = read_survey(path, options)
+    plan = plan_of("side", found.mapping[0], options)
+    again = read_plan(file(tmp_path, written(plan), "side.toml"))
+    # A shift of values is an accident of one file.
+    assert (again, again.columns.openings_in, again.columns.cures) == (plan, "columns", ("wider-than-high",))
+    replayed = read_survey(path, again.onto(SurveyOptions()))
+    assert replayed.openings == found.openings
+    assert [round(o.leaves[0].facts["width_mm"] / 25.4) for o in replayed.openings] == [36, 30]
+    assert any("wider-than-high as at an earlier import" in each.text for each in replayed.assumptions)
+    left = read_survey(path, again.onto(SurveyOptions(cures=frozenset({"none"}))))
+    assert ([each.id for each in left.oddities], left.mapping[0].cures) == (["wider-than-high"], ())
+    assert again.changed(cures=("none",)).columns.cures == ()
+    with pytest.raises(ValueError, match="nix is none of the cures"):
+        again.changed(cures=("nix",))
+
+
 @pytest.mark.parametrize(
     ("text", "says"),
     [
@@ -103,6 +124,9 @@ def test_encoding_decimal_mark_and_widths_of_pairs_are_kept(tmp_path):
         ('pairs = "thrice"', "has pairs thrice"),
         ("decimal = 3", "has decimal 3"),
         ("encoding = 3", "no text encoding"),
+        ('openings_in = "heaps"', "has openings_in heaps"),
+        ('cures = ["shifted"]', "of which one is none"),
+        ('cures = "wider-than-high"', "has cures"),
         ("header_row = 0", "no row header_row"),
     ],
 )

@@ -77,3 +77,15 @@ def test_a_mended_cell_is_kept_with_its_author_and_mended_again(tmp_path):
         assert round(again.preview.changed[0].facts[0].after) == 864
     with create_project(str(tmp_path / "b.hwsched"), "B") as other, pytest.raises(InputRejected, match="has no cell X"):
         import_survey(other, path, SurveyOptions(bare_unit="in", corrections={"X": "36"}), who="ann")
+
+
+def test_the_same_file_changes_nothing_though_it_was_cured_and_ticked_the_first_time(tmp_path):
+    path = tmp_path / "list.csv"
+    path.write_text("Mark,Width,Height,Closer,Panic,FR\nD-1,84,36,x,X,60\nD-2,32,84,,,HM\n", encoding="utf-8")
+    columns = {"Panic": "existing_item.kind@exit-device", "FR": ""}
+    told = SurveyOptions(bare_unit="in", cures=frozenset({"wider-than-high"}), columns=columns)
+    with create_project(str(tmp_path / "a.hwsched"), "A") as project:
+        (first, _) = import_survey(project, path, told, who="ann").preview.new
+        assert (round(first.leaves[0].facts["width_mm"]), len(first.items)) == (914, 2)
+        again = preview_survey(project, path, SurveyOptions(bare_unit="in"))
+        assert (again.preview.changed, again.preview.new, again.preview.questions, again.problems) == ((), (), (), ())

@@ -1,0 +1,212 @@
+"""Headings of several readings: which one the cells below make of them, and when it is asked.
+
+What each short heading is written for is common practice of door schedules.
+"""
+
+import pytest
+
+from hwsched.exchange.problems import causes
+from hwsched.exchange.survey.answers import answered
+from hwsched.exchange.survey.book import SurveyOptions, read_survey
+from hwsched.exchange.survey.mapping import RememberedMapping
+from hwsched.exchange.survey.two_readings import HEADINGS, NOT_READ
+from hwsched.exchange.survey.words import _SHORT, _SHORT_BESIDE, Vocabulary
+
+READS = [
+    ("FR", ["FD60", "FD30", "-"], "opening.rating"),
+    ("FR.", ["HM", "WD", "AL"], "opening.frame_material"),
+    ("Details FR", ["90 MIN", "B LABEL", "-"], "opening.rating"),
+    ("FR", ["F1", "F2", "A"], None),
+    ("Frame", ["HM", "wood", "HMM"], "opening.frame_material"),
+    ("FRAME TYPE", ["F1", "F2", "3"], None),
+    ("MAT'L", ["HM", "SCW", "HM"], "leaf.material"),
+    ("Matl.", ["HMF", "WDF", "ALF"], "opening.frame_material"),
+    ("Type", ["SGL", "PR", "SGL"], "opening.form"),
+    ("TYPE", ["HM", "SCW", "HM"], "leaf.material"),
+    ("Door type", ["flush", "narrow stile", "flush"], "leaf.construction"),
+    ("TYPE", ["FD60", "90 min", "FD30"], "opening.rating"),
+    ("TYPE", ["A", "F", "B"], "opening.of_type"),
+    ("ELEV.", ["flush", "narrow", "flush"], "leaf.construction"),
+    ("Elevation", ["A", "F", "N"], "opening.of_type"),
+    ("Size", ["3-0 x 7-0", "3068", "36 x 84"], "leaf.size"),
+    ("SIZE", ["3-0", "2-8", "36 in"], "leaf.width_mm"),
+    ("Hardware", ["Closer", "Exit device", "Hinge"], "existing_item.kind"),
+    ("HDW", ["1", "HW-2", "3.1"], None),
+    ("CL", ["X", "-", "x"], "existing_item.kind@closer"),
+    ("CL.", ["A", "B", "C"], "opening.rating"),
+    ("CL", ["32", "34", "2'-10\""], None),
+    ("HT", ["84", "7-0", "96"], "leaf.height_mm"),
+    ("H", ["LH", "RHR", "LHR"], "opening.hand"),
+    ("HT", ["HW-1", "HW-2", "HW-3"], None),
+    ("W", ["36", "2-8", "30"], "leaf.width_mm"),
+    ("W", ["gypsum board", "concrete", "masonry"], "opening.wall_build"),
+    ("WD", ["36", "32", "30"], "leaf.width_mm"),
+    ("T", ["1 3/4", "1.75", "2"], "leaf.thickness_mm"),
+    ("T", ["A", "B", "C"], "opening.of_type"),
+    ("L", ["90 min", "45 MIN", "C"], "opening.rating"),
+    ("L", ["1", "2", "B1"], "opening.level"),
+    ("L", ["LH", "LHR", "RH"], "opening.hand"),
+    ("FL", ["1", "2", "GF"], "opening.level"),
+    ("FL.", ["90 min", "FD60", "B label"], "opening.rating"),
+    ("F", ["90", "FD60", "45 min"], "opening.rating"),
+    ("F", ["HMF", "WDF", "ALF"], "opening.frame_material"),
+    ("F", ["passage", "privacy", "storeroom"], "existing_item.function"),
+    ("F", ["US26D", "630", "US10B"], None),
+    ("GL", ["x", "", "X"], "existing_item.kind@lite"),
+    ("FIN.", ["PT-1", "stain", "anod."], None),
+    ("Rating", ["90", "45 min", "NR"], "opening.rating"),
+    ("RATING", ["STC 35", "STC 50", "32 dB"], None),
+    ("Loc", ["Hall", "Store room", "Laundry"], "opening.room_from"),
+    ("LOC.", ["INT", "EXT", "INT"], "opening.exposure"),
+    ("Lock", ["mortise", "rim", "bored"], "existing_item.lock_form"),
+    ("LK", ["passage", "storeroom", "classroom"], "existing_item.function"),
+    ("Swing", ["LH", "RHR", "LHR"], "opening.hand"),
+    ("SW", ["IN", "OUT", "in-swing"], None),
+    ("DIR", ["LH", "RH", "LHR"], "opening.hand"),
+    ("Direction", ["key side", "inside", "both ways"], "opening.egress_toward"),
+    ("Stop", ["5/8", "0.75", "1/2"], "opening.frame_stop_mm"),
+    ("STOP", ["wall", "floor", "overhead"], None),
+    ("Core", ["mineral", "honeycomb", "foam"], "leaf.core"),
+    ("CORE", ["SFIC", "IC7", "removable"], None),
+    ("Leaf", ["single", "single", "single"], "leaf.position"),
+    ("LEAF", ["1", "2", "1"], "opening.form"),
+]
+
+
+def listed(tmp_path, headings, *rows):
+    path = tmp_path / "list.csv"
+    lines = [["Mark", *headings], *([f"10{number}", *row] for number, row in enumerate(rows))]
+    quoted = ("\t".join(line) for line in lines)
+    path.write_text("\n".join(quoted) + "\n", encoding="utf-8")
+    return path
+
+
+def carried(found, header):
+    (mapping,) = found.mapping
+    return next((column.target.text() for column in mapping.columns if column.header == header), None)
+
+
+@pytest.mark.parametrize(("heading", "cells", "fact"), READS)
+def test_the_cells_say_what_the_heading_means(tmp_path, heading, cells, fact):
+    path = listed(tmp_path, [heading, "Undercut"], *([cell, "1/4 in"] for cell in cells))
+    found = read_survey(path, SurveyOptions(bare_unit="in"))
+    assert carried(found, heading) == fact
+    assert not [question for question in found.questions if question.kind == "column"]
+    if fact is None:
+        # What is no fact is named as not read, and as what it was taken for.
+        assert heading in [each.header for each in found.unmapped]
+        assert any(each.header == heading and "by what stands below" in each.text for each in found.assumptions)
+
+
+@pytest.mark.parametrize(
+    ("heading", "cells", "answers"),
+    [
+        ("FR", ["60", "90", "HM", "WD"], ("Fire rating", "Frame material")),
+        ("FR", ["A", "B", "C"], ("Fire rating", "Frame material")),
+        ("Panic", ["X", "-", "x"], ("Exit device on the door", "Egress, panic hardware required")),
+    ],
+)
+def test_what_the_cells_do_not_say_is_asked_once_with_the_readings_shown(tmp_path, heading, cells, answers):
+    path = listed(tmp_path, [heading, "Undercut"], *([cell, "1/4 in"] for cell in cells))
+    found = read_survey(path, SurveyOptions(bare_unit="in"))
+    (question,) = [each for each in found.questions if each.kind == "column"]
+    assert question.answers == (NOT_READ, *answers)
+    assert (carried(found, heading), found.problems) == (None, ())
+    for answer, fact in zip(question.answers, question.facts, strict=True):
+        again = read_survey(path, answered(SurveyOptions(bare_unit="in"), question, answer))
+        assert carried(again, heading) == (fact or None)
+        assert "column" not in [each.kind for each in again.questions]
+
+
+def test_each_heading_of_the_table_is_tried_here_in_each_reading():
+    """A reading that a material or a level makes beside what is tried above is met nowhere else so short."""
+    rare = {
+        ("w", "leaf.material"), ("f", "opening.level"), ("gl", "opening.level"), ("gl", "leaf.material"),
+        ("fl", "leaf.construction"), ("fin", "existing_item.function"), ("h", ""), ("fr", ""),
+        ("panic", "existing_item.kind@exit-device"), ("panic", "opening.egress"),
+    }  # fmt: skip
+    of_word = {word: heading for heading in HEADINGS for word in heading.words}
+    tried = set()
+    for heading, _, fact in READS:
+        plain = heading.casefold().replace(".", "").replace("'", "").removeprefix("details ")
+        tried.add((of_word[plain].words[0], fact or ""))
+    wanted = {(each.words[0], reading.fact) for each in HEADINGS for reading in each.readings}
+    assert wanted - tried - rare == set()
+
+
+ONE_READING = {
+    # Labels of one thing, and words whose letters nothing else of a door list begins so; common practice.
+    "acdc", "ada", "aff", "bks", "bs", "bldg", "blg", "cam", "code", "const", "constr", "cyl", "dr", "drs", "door",
+    "egr", "exit", "face", "fate", "fire", "flr", "form", "from", "func", "hand", "hdg", "item", "lbl", "lvl", "mark",
+    "mins", "minute", "minutes", "nbr", "no", "num", "opg", "opng", "prep", "prio", "rem", "rise", "rm", "rmks", "side",
+    "tag", "thick", "thk", "thkns", "to", "tt", "uc", "wall", "wave", "wdth", "wxh", "x", "y", "#",
+}  # fmt: skip
+
+
+def test_every_short_heading_that_is_read_has_one_reading_or_stands_in_the_table():
+    vocabulary = Vocabulary()
+    short = {word for word in vocabulary._anywhere if len(word) <= 4} | set(_SHORT) | set(_SHORT_BESIDE)
+    read = {word for word in short if vocabulary.meaning(word).target is not None}
+    of_table = {word for heading in HEADINGS for word in heading.words}
+    assert read - of_table - ONE_READING == set()
+    assert ONE_READING & of_table == set()
+
+
+def test_a_second_heading_of_one_word_is_asked_about(tmp_path):
+    path = listed(tmp_path, ["MATL", "Level", "MATL"], ["HM", "1", "WD"], ["HM", "1", "HM"])
+    found = read_survey(path, SurveyOptions())
+    assert [opening.leaves[0].facts["material"] for opening in found.openings] == ["hollow-metal", "hollow-metal"]
+    (question,) = found.questions
+    assert (question.column, question.answers) == ("D", (NOT_READ, "Frame material"))
+
+
+def test_ticks_below_the_name_of_an_item_say_that_it_is_there(tmp_path):
+    headings = ["Closer", "Kick plates", "Panic", "Viewer"]
+    path = listed(tmp_path, headings, ["x", "1", "X", "PV-1"], ["no", "", "-", ""], ["", "Y", "x", ""])
+    found = read_survey(path, SurveyOptions(columns={"Panic": "existing_item.kind@exit-device"}))
+    kinds = [sorted(item.facts["kind"] for item in opening.items) for opening in found.openings]
+    assert kinds == [["closer", "exit-device", "kick-plate"], [], ["exit-device", "kick-plate"]]
+    # What is no tick may be anything: the column is named, and nothing is made of it.
+    assert [each.header for each in found.unmapped] == ["Viewer"]
+
+
+def test_panic_hardware_that_is_required_is_the_part_in_egress(tmp_path):
+    path = listed(tmp_path, ["Panic", "Level"], ["X", "1"], ["", "1"])
+    found = read_survey(path, SurveyOptions(columns={"Panic": "opening.egress"}))
+    assert [opening.facts.get("egress") for opening in found.openings] == ["panic", None]
+
+
+def test_the_cells_go_before_what_such_a_list_said_the_last_time(tmp_path):
+    known = RememberedMapping({"mark": "opening.mark", "fr": "opening.rating"}, headers=("mark", "fr"))
+    for cells, fact in ((["HM", "WD"], "opening.frame_material"), (["90", "none of it"], "opening.rating")):
+        path = listed(tmp_path, ["FR"], *([cell] for cell in cells))
+        for told in ({"remembered": {"": known}}, {"plan": known}):
+            assert carried(read_survey(path, SurveyOptions(**told)), "FR") == fact
+    path = listed(tmp_path, ["FR"], ["HM"], ["WD"])
+    told = read_survey(path, SurveyOptions(columns={"FR": "opening.notes"}, plan=known))
+    assert carried(told, "FR") == "opening.notes"
+
+
+def test_a_word_with_a_slip_is_refused_with_the_one_that_is_near(tmp_path):
+    path = listed(tmp_path, ["Material", "Hand"], ["timbr", "LH"], ["timbr", "qqqq"])
+    found = read_survey(path, SurveyOptions())
+    said = [cause.describe() for cause in causes(found.problems)]
+    assert "2 rows (2-3)" in said[0]
+    assert "Leaf material; nearest: Wood, solid core; accepted: " in said[0]
+    assert "nearest" not in said[1]
+
+
+@pytest.mark.parametrize(
+    ("rating", "frame", "read"),
+    [
+        ("90", "90 min", "90"), ("90", "45", None), ("", "60", None), ("45", "", "45"), ("45", "-", "45"),
+        ("NR", "NR", "none"),
+    ],
+)  # fmt: skip
+def test_a_frames_own_label_counts_beside_that_of_the_leaf(tmp_path, rating, frame, read):
+    path = listed(tmp_path, ["Fire rating", "Frame label"], [rating, frame], ["20", "20"])
+    found = read_survey(path, SurveyOptions())
+    assert (found.openings[0].facts.get("rating"), found.openings[1].facts["rating"]) == (read, "20")
+    named = [each.text for each in found.assumptions if "fire rating left unknown" in each.text]
+    assert len(named) == (read is None and bool(rating or frame))
+    assert all("rows 2" in text for text in named)

@@ -62,6 +62,8 @@ RATINGS = (
         ),
     ),
     Choice("20", "20 min", (*_minutes(20), *_hours("1/3"), "1/3")),
+    # Half an hour and two hours stand in British lists (FD30, FD120): common practice.
+    Choice("30", "30 min", (*_minutes(30), *_hours("1/2", "0.5", ".5"), "1/2")),
     Choice(
         "45",
         "45 min",
@@ -76,6 +78,7 @@ RATINGS = (
             *_hours("1 1/2", "1-1/2", "1.5"), "1 1/2", "1.5",
         ),
     ),
+    Choice("120", "120 min", (*_minutes(120), *_hours("2", "2.0"))),
     Choice("180", "180 min", (*_labels("a", "3 hr ", "180 min ", "180 "), *_minutes(180), *_hours("3", "3.0"))),
 )  # fmt: skip
 # From published drafting lists: NL is no label or narrow lite; two ratings are a doors' and a frame's, or a range.
@@ -89,7 +92,15 @@ UNCLEAR_RATINGS = (
     *(Unclear(word, "says that it is rated, and no time") for word in ("FR", "Rated", "Yes", "UL", "label", "labeled")),
     *(
         Unclear(f"{low}/{high}", "names two ratings", (Reading(f"{low} min", low), Reading(f"{high} min", high)))
-        for low, high in (("20", "45"), ("45", "60"), ("45", "90"), ("60", "90"), ("90", "180"))
+        for low, high in (
+            ("20", "45"),
+            ("30", "60"),
+            ("45", "60"),
+            ("45", "90"),
+            ("60", "90"),
+            ("60", "120"),
+            ("90", "180"),
+        )
     ),
 )
 EGRESS_ROLES = (
@@ -132,7 +143,7 @@ CONNECTORS = (
 )
 FRAME_MATERIALS = (
     Choice("hollow-metal", "Hollow metal", ("hm", "steel", "hmf", "kd", "welded steel", "stl", "fw")),
-    Choice("wood", "Wood", ("wd", "timber", "wdf")),
+    Choice("wood", "Wood", ("wd", "timber", "wdf", "softwood", "hardwood", "sw", "hw", "swd", "hwd")),
     Choice("aluminium", "Aluminium", ("al", "alum", "aluminum", "storefront", "alf")),
     Choice("none", "No frame", ("no", "frameless")),
 )
@@ -154,7 +165,7 @@ OPENING = Entity(
             "mark",
             "Mark",
             required=True,
-            synonyms=("opening", "door no", "door number", "door", "no", "opening no", "door mark", "tag"),
+            synonyms=("opening", "door no", "door number", "door", "no", "opening no", "door mark", "tag", "door tag"),
             note="As on the drawings and on the frame. Text: 0012 and 9E4 stay as typed.",
         ),
         Attribute("building", "Building", synonyms=("bldg", "block")),

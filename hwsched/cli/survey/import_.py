@@ -308,7 +308,7 @@ def _run(arguments: argparse.Namespace) -> int:
             print("What is left stays on the list of hwsched survey questions; --decide KIND[:FACT][@MARK]=ANSWER.")
         for cause in causes(problems):
             print(f"refused: {cause.describe()}", file=sys.stderr)
-            if option := _option_of_word(cause.problem):
+            if option := _option_of_refused(cause.problem):
                 print(f"to answer: {option}")
     if arguments.dry_run:
         if not arguments.json:
@@ -327,11 +327,13 @@ _OUT = frozenset({"renamed", "spelling", "divided", "joined", "again", "new", "s
 """Kinds of undecided differences that leave out something of what the file says."""
 
 
-def _option_of_word(problem: CellProblem | FileProblem) -> str:
-    """Return the option that gives a refused word the meaning that it is nearest to; empty where none is near."""
-    from hwsched.exchange.problems import CellProblem
+def _option_of_refused(problem: CellProblem | FileProblem) -> str:
+    """Return the option that mends what is refused: a word that is nearly a known one, a unit; empty where none does."""
+    from hwsched.exchange.problems import WITHOUT_UNIT, CellProblem
     from hwsched.exchange.survey.near_words import nearest_said
 
+    if problem.message == WITHOUT_UNIT and isinstance(problem, CellProblem):
+        return f"--unit '{problem.header or f'column {problem.column}'}=UNIT', or --bare-unit UNIT for all"
     near = nearest_said(problem.message)
     if not near or not isinstance(problem, CellProblem):
         return ""

@@ -1,5 +1,6 @@
 """Words that are nearly one that is known: what is proposed for a word of a list that nobody understands."""
 
+import re
 from collections.abc import Iterable
 from typing import Final
 
@@ -8,6 +9,7 @@ from hwsched.attributes.values import choice_words
 from hwsched.telling.nearest import nearest
 
 _MOST: Final = 2
+_NO_DIGITS: Final = re.compile(r"\D")
 _SAID: Final = "; nearest: "
 
 
@@ -19,10 +21,15 @@ def near_words(attribute: Attribute, word: str) -> list[tuple[str, str]]:
     >>> from hwsched.survey import LEAF
     >>> near_words(LEAF.attribute("material"), "aluminim"), near_words(LEAF.attribute("material"), "qqq")
     ([('Aluminium', 'aluminium')], [])
+    >>> from hwsched.survey import OPENING
+    >>> near_words(OPENING.attribute("rating"), "FD70"), near_words(OPENING.attribute("rating"), "60 mim")
+    ([], [('60 min', '60')])
     """
     if attribute.kind != "choice" or not word:
         return []
-    known = choice_words(attribute)
+    # A number is no slip of another number: FD30 is not nearly FD60.
+    digits = _NO_DIGITS.sub("", word)
+    known = {each: value for each, value in choice_words(attribute).items() if _NO_DIGITS.sub("", each) == digits}
     found = dict.fromkeys(known[each] for each in nearest(word, known))
     # A word of several parts may hold one that is known: hollow metal door, insulated.
     parts: Iterable[str] = word.replace("/", " ").replace(",", " ").split()

@@ -15,6 +15,7 @@ PAIRS: Final[tuple[Literal["leaf", "both"], ...]] = ("leaf", "both")
 """What a person answers: the width is that of each leaf, or of both together."""
 ANSWERS: Final = (UNKNOWN, *PAIRS)
 _WIDTH: Final = LEAF.attribute("width_mm")
+_BETWEEN: Final = re.compile(r"[+/&]")
 _PAIR: Final = re.compile(
     r"^(?:pr|pair|dbl|double)\b\.?[\s-]*(?:of\s+)?|\s*[,(]?\s*(?:pr|pair|dbl|double)\b\.?\)?$", re.IGNORECASE
 )
@@ -51,8 +52,10 @@ def unequal_leaves(cell: object, bare: BareUnit | None) -> tuple[float, float] |
     --------
     >>> unequal_leaves("526 + 926", "mm"), unequal_leaves("926+", "mm"), unequal_leaves("1 + 2", "mm")
     ((926.0, 526.0), None, None)
+    >>> unequal_leaves("826/826", "mm"), unequal_leaves("3/0", "in")
+    ((826.0, 826.0), None)
     """
-    parts = as_text(cell).split("+")
+    parts = _BETWEEN.split(as_text(cell))
     if len(parts) != 2:
         return None
     try:

@@ -117,7 +117,7 @@ HEADINGS: Final = (
         ("f",), (_RATING, _FRAME, _LEVEL, _FUNCTION, Reading("", "a finish", r"us ?\d.*|6\d\d[a-z]?"))
     ),
     Heading(
-        ("gl", "glass", "glazing", "lite"),
+        ("gl", "glass", "glazing", "lite", "vp"),
         (Reading("existing_item.kind@lite", "Lite in the leaf", tick="Lite"), _LEVEL, _MATERIAL),
     ),
     Heading(("fin", "finish", "fn"), (_FUNCTION, Reading("", "a finish", r".*"))),

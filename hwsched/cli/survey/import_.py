@@ -328,7 +328,7 @@ _OUT = frozenset({"renamed", "spelling", "divided", "joined", "again", "new", "s
 
 
 def _option_of_refused(problem: CellProblem | FileProblem) -> str:
-    """Return the option that mends what is refused: a word that is nearly a known one, a unit; empty where none does."""
+    """Return the option that mends what is refused: a word that is nearly one, a unit; empty where none does."""
     from hwsched.exchange.problems import WITHOUT_UNIT, CellProblem
     from hwsched.exchange.survey.near_words import nearest_said
 

@@ -93,26 +93,41 @@ def renamed(new: Sequence[SurveyedOpening], gone: Sequence[OpeningInput]) -> lis
     told_new = {opening.mark: _told(opening) for opening in new}
     told_gone = {given.opening.mark: _known(given) for given in gone}
     found: list[tuple[float, Proposal]] = []
-    for look_up in (_rooms, _digits):
-        index: dict[object, list[str]] = {}
-        for mark, facts in told_gone.items():
-            index.setdefault(look_up(mark, facts), []).append(mark)
-        wanted: dict[object, list[str]] = {}
-        for mark, facts in told_new.items():
-            wanted.setdefault(look_up(mark, facts), []).append(mark)
+    for way in _WAYS:
+        index, wanted = _indexed(way, told_gone), _indexed(way, told_new)
         for key, marks in wanted.items():
             alike = index.get(key, [])
-            if key is None or not 0 < len(alike) <= _MOST_ALIKE or len(marks) > _MOST_ALIKE:
+            if not 0 < len(alike) <= way.most or len(marks) > way.most:
                 continue
             for mark in marks:
                 for known in alike:
-                    score, evidence = _likeness(told_new[mark], told_gone[known], look_up is _digits)
-                    if score >= _SHARE:
-                        bonus = 0.5 if look_up is _rooms else 0.0
-                        found.append(
-                            (score + bonus + 0.1 * _near(mark, known), Proposal(mark, known, "renamed", evidence))
-                        )
+                    score, evidence = _likeness(told_new[mark], told_gone[known], way)
+                    if score >= way.share:
+                        near = 0.1 * _near(mark, known)
+                        found.append((score + way.bonus + near, Proposal(mark, known, "renamed", evidence)))
     return _each_once(found)
+
+
+@dataclass(frozen=True, slots=True)
+class _Way:
+    """One way in which a new mark and one that is gone are looked up beside each other."""
+
+    keys: Callable[[str, Mapping[str, Any]], Iterable[object]]
+    said: str = ""
+    """What speaks for it beside the facts."""
+    fewest: int = 0
+    """Facts that both must know."""
+    share: float = _SHARE
+    most: int = _MOST_ALIKE
+    bonus: float = 0.0
+
+
+def _indexed(way: _Way, told: Mapping[str, Mapping[str, Any]]) -> dict[object, list[str]]:
+    index: dict[object, list[str]] = {}
+    for mark, facts in told.items():
+        for key in way.keys(mark, facts):
+            index.setdefault(key, []).append(mark)
+    return index
 
 
 @dataclass(frozen=True, slots=True)
@@ -144,7 +159,7 @@ def divided(new: Sequence[SurveyedOpening], gone: Sequence[OpeningInput]) -> lis
                     mark,
                     base,
                     "divided",
-                    f"{base} may be {_listed(marks)} now; {_likeness(told[mark], known[base], False)[1]}",
+                    f"{base} may be {_listed(marks)} now; {_likeness(told[mark], known[base])[1]}",
                 )
                 for mark in marks
             ),
@@ -165,7 +180,7 @@ def joined(new: Sequence[SurveyedOpening], gone: Sequence[OpeningInput]) -> list
                     base,
                     mark,
                     "joined",
-                    f"{_listed(marks)} may be {base} now; {_likeness(told[base], known[mark], False)[1]}",
+                    f"{_listed(marks)} may be {base} now; {_likeness(told[base], known[mark])[1]}",
                 )
                 for mark in marks
             ),
@@ -235,14 +250,38 @@ def _known(given: OpeningInput) -> dict[str, Any]:
     return {**facts, **{name: getattr(leaf, name) if leaf else None for name in _LEAF}}
 
 
-def _rooms(_mark: str, facts: Mapping[str, Any]) -> object:
+def _rooms(_mark: str, facts: Mapping[str, Any]) -> Iterable[object]:
     rooms = [str(facts[name]).strip().casefold() for name in ("room_from", "room_to") if facts[name] is not None]
-    return ("rooms", facts["building"], facts["level"], *rooms) if rooms else None
+    return [(facts["building"], facts["level"], *rooms)] if rooms else []
 
 
-def _digits(mark: str, facts: Mapping[str, Any]) -> object:
+def _digits(mark: str, facts: Mapping[str, Any]) -> Iterable[object]:
     numbers = tuple(number.lstrip("0") for number in _DIGITS.findall(mark))
-    return ("digits", facts["building"], facts["level"], numbers) if numbers else None
+    return [(facts["building"], facts["level"], numbers)] if numbers else []
+
+
+def _one_sign_off(mark: str, facts: Mapping[str, Any]) -> Iterable[object]:
+    """Return a mark with each of its signs left open: two that differ in one sign have one of these in common."""
+    key = mark_key(mark)
+    if len(key) < _SHORTEST or len(key) > _LONGEST:
+        return []
+    return [(facts["building"], facts["level"], key[:place], key[place + 1 :]) for place in range(len(key))]
+
+
+def _all_facts(_mark: str, facts: Mapping[str, Any]) -> Iterable[object]:
+    return [tuple(facts.values())]
+
+
+_SHORTEST, _LONGEST = 2, 24
+"""Letters and figures of marks of which one may be another with one sign otherwise."""
+_WAYS: Final = (
+    _Way(_rooms, bonus=0.5),
+    _Way(_digits, "the same digits in both marks", fewest=3),
+    # Less speaks for these two: all that is known must be alike, and of the last no other opening may be so.
+    _Way(_one_sign_off, "marks that differ in one sign", fewest=4, share=1.0, bonus=-0.2),
+    _Way(_all_facts, "no other opening like these", fewest=5, share=1.0, most=1, bonus=-0.3),
+)
+_ANYHOW: Final = _Way(_rooms)
 
 
 def _near(mark: str, known: str) -> float:
@@ -251,16 +290,16 @@ def _near(mark: str, known: str) -> float:
     return same / max(len(one), len(other), 1)
 
 
-def _likeness(new: Mapping[str, Any], gone: Mapping[str, Any], by_mark: bool) -> tuple[float, str]:
+def _likeness(new: Mapping[str, Any], gone: Mapping[str, Any], way: _Way = _ANYHOW) -> tuple[float, str]:
     """Return the share of the facts known on both sides that agree, and what speaks for it in words."""
     both = [
         name for name in new if new[name] is not None and gone[name] is not None and name not in ("building", "level")
     ]
     same = [name for name in both if agree(name, new[name], gone[name])]
     rooms = [name for name in same if name.startswith("room_")]
-    if by_mark and len(both) < 3:
+    if len(both) < way.fewest:
         return 0.0, ""
-    parts = ["the same digits in both marks"] if by_mark else []
+    parts = [way.said] if way.said else []
     parts += [f"the same rooms ({', '.join(str(new[name]) for name in rooms)})"] if rooms else []
     parts.append(f"{len(same)} of {len(both)} facts alike")
     return (len(same) / len(both) if both else 0.0), ", ".join(parts)

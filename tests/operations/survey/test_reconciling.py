@@ -6,7 +6,7 @@ import pytest
 
 from hwsched.exchange.survey import renaming
 from hwsched.exchange.survey.book import SurveyOptions
-from hwsched.exchange.survey.facts import Decisions, SurveyedOpening
+from hwsched.exchange.survey.facts import Decisions, SurveyedLeaf, SurveyedOpening
 from hwsched.model.project import create_project, open_project
 from hwsched.model.queries import read_inputs
 from hwsched.operations.project.history import undo
@@ -225,6 +225,32 @@ def test_a_second_delivery_with_a_bit_of_everything(project, tmp_path):
     assert [(mark, fact.attribute) for mark, fact in done.blank] == [("105", "hand")]
     again = taken(project, tmp_path, rows, proposals="take")
     assert (again.new, again.changed) == ((), ())
+
+
+def test_a_mark_one_sign_off_with_all_facts_alike_is_asked_about(project, tmp_path):
+    header = "Mark,Level,Hand,Width,Thickness,Rating"
+    rows = [
+        "112,1,RH,36,1 3/4,45 min",
+        "124,1,LH,36,1 3/4,none",
+        *(f"{m},1,,,," for m in ("101", "D-103", "105", "106")),
+    ]
+    preview = seen(project, tmp_path, rows, header)
+    # 104 is rated, and 124 is not: that one is another door.
+    assert [(each.mark, each.known) for each in preview.undecided] == [("112", "102")]
+    assert "marks that differ in one sign, 4 of 4 facts alike" in preview.undecided[0].evidence
+    assert ([each.mark for each in preview.new], preview.missing) == (["124"], ("104",))
+
+
+@pytest.mark.parametrize(("more", "proposed"), [(0, [("N-4", "102")]), (1, [])])
+def test_all_facts_alike_speak_for_a_new_mark_where_no_other_opening_is_so(project, more, proposed):
+    found = openings(project)["102"]
+    opening = replace(found.opening, room_from=None, room_to=None, form="single")
+    gone = [replace(found, opening=replace(opening, mark=mark)) for mark in ("102", "B-9")[: 1 + more]]
+    facts = {"level": "1", "form": "single", "hand": "RH", "rating": "45"}
+    leaf = SurveyedLeaf("single", {"width_mm": 914.4, "thickness_mm": 44.45}, "")
+    made = renaming.renamed([SurveyedOpening("N-4", facts, (leaf,), (), "")], gone)
+    assert [(each.mark, each.known) for each in made] == proposed
+    assert all("no other opening like these, 5 of 5 facts alike" in each.evidence for each in made)
 
 
 def test_marks_are_not_laid_each_beside_each(project, monkeypatch):

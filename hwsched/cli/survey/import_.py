@@ -11,6 +11,7 @@ from hwsched.cli.verb import DONE, FINDINGS, REJECTED, Verb
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
+    from collections.abc import Iterable
 
     from hwsched.exchange.problems import CellProblem, FileProblem
     from hwsched.exchange.survey.difference import OpeningChange, Preview
@@ -275,9 +276,11 @@ def _run(arguments: argparse.Namespace) -> int:
             if not arguments.json:
                 print(f"Kept the column plan {kept}.")
         key: str | None = None
+        headers: dict[str, tuple[str, ...]] = {}
         if arguments.dry_run or arguments.shown:
             seen = preview_survey(project, path, options)
             preview, problems, number = seen.preview, seen.problems, None
+            headers = {mapping.sheet: mapping.headers for mapping in seen.basis.read.mapping}
             key = shown_key((seen, seen.basis.key))
         if not arguments.dry_run:
             check_shown(arguments.shown, key or "")
@@ -308,7 +311,7 @@ def _run(arguments: argparse.Namespace) -> int:
             print("What is left stays on the list of hwsched survey questions; --decide KIND[:FACT][@MARK]=ANSWER.")
         for cause in causes(problems):
             print(f"refused: {cause.describe()}", file=sys.stderr)
-            if option := _option_of_refused(cause.problem):
+            if option := _option_of_refused(cause.problem, headers.get(cause.problem.sheet, ())):
                 print(f"to answer: {option}")
     if arguments.dry_run:
         if not arguments.json:
@@ -327,17 +330,19 @@ _OUT = frozenset({"renamed", "spelling", "divided", "joined", "again", "new", "s
 """Kinds of undecided differences that leave out something of what the file says."""
 
 
-def _option_of_refused(problem: CellProblem | FileProblem) -> str:
+def _option_of_refused(problem: CellProblem | FileProblem, headers: Iterable[str]) -> str:
     """Return the option that mends what is refused: a word that is nearly one, a unit; empty where none does."""
     from hwsched.exchange.problems import WITHOUT_UNIT, CellProblem
+    from hwsched.exchange.survey.answers import column_name
     from hwsched.exchange.survey.near_words import nearest_said
 
-    if problem.message == WITHOUT_UNIT and isinstance(problem, CellProblem):
-        return f"--unit '{problem.header or f'column {problem.column}'}=UNIT', or --bare-unit UNIT for all"
-    near = nearest_said(problem.message)
-    if not near or not isinstance(problem, CellProblem):
+    if not isinstance(problem, CellProblem):
         return ""
-    return f"--word '{problem.header or f'column {problem.column}'}:{problem.read}={near}'"
+    column = column_name(problem.header, problem.column, headers)
+    if problem.message == WITHOUT_UNIT:
+        return f"--unit '{column}=UNIT', or --bare-unit UNIT for all"
+    near = nearest_said(problem.message)
+    return f"--word '{column}:{problem.read}={near}'" if near else ""
 
 
 def _option_of(question: Question, answer: str = "ANSWER") -> str:

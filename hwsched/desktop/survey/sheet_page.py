@@ -31,7 +31,7 @@ from hwsched.desktop.survey.column_words import DECLARED, choice_box, dash_meani
 from hwsched.desktop.survey.sheet_columns import fit_columns, marked_cells
 from hwsched.desktop.survey.sheet_model import SheetModel
 from hwsched.exchange.problems import WITHOUT_UNIT, Cause, CellProblem, column_letter
-from hwsched.exchange.survey.answers import answered, with_word
+from hwsched.exchange.survey.answers import answered, column_name, with_word
 from hwsched.exchange.survey.corrections import cell_name
 from hwsched.exchange.survey.facts import Oddity, Question, SurveyOptions
 from hwsched.exchange.survey.near_words import near_words
@@ -271,7 +271,7 @@ class SheetPage(QWidget):
             return
         if attribute.kind not in ("choice", "flag"):
             return
-        key = problem.header or f"column {problem.column}"
+        key = column_name(problem.header, problem.column, (each.header for each in self._columns.values()))
 
         def say(meaning: str) -> None:
             self._tell(replace(self.options, words=with_word(self.options.words, key, problem.read, meaning)))

@@ -3,18 +3,31 @@
 The desktop and the command line give the same options from the same answers: here belongs how an answer becomes one.
 """
 
-from collections.abc import Mapping
+from collections.abc import Iterable, Mapping
 from dataclasses import replace
 
 from hwsched.exchange.survey.facts import Question, SurveyOptions
+from hwsched.exchange.survey.mapping import plain_word
 from hwsched.exchange.survey.pairs import PAIRS
 from hwsched.exchange.survey.repeated_marks import AS_IT_STANDS
 from hwsched.exchange.survey.two_tables import TABLES
 
 
 def column_key(question: Question) -> str:
-    """Return the name of a question's column in options: its heading, or its letters where it has none."""
-    return question.header or f"column {question.column}"
+    """Return the name of a question's column in options: its heading, or its letters where it has none of its own."""
+    return f"column {question.column}" if question.by_letter or not question.header else question.header
+
+
+def column_name(header: str, column: str, headers: Iterable[str]) -> str:
+    """Return the name of a column in options: its heading, or its letters where that is no column's or another's too.
+
+    Examples
+    --------
+    >>> column_name("Matl", "D", ["Mark", "Matl"]), column_name("Matl", "D", ["Matl", "MATL."])
+    ('Matl', 'column D')
+    """
+    again = sum(plain_word(each) == plain_word(header) for each in headers) > 1
+    return f"column {column}" if again or not header else header
 
 
 def answered(options: SurveyOptions, question: Question, answer: str) -> SurveyOptions:

@@ -4,7 +4,8 @@ What a header means stands in `survey_words`, how cells are read in `survey_colu
 `survey_rows` and `survey_openings`.
 """
 
-from collections.abc import Collection, Sequence
+from collections import Counter
+from collections.abc import Collection, Iterable, Sequence
 from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import Final
@@ -140,10 +141,9 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
         unmapped=tuple(unmapped),
         passed_over=tuple(passed_over),
         other_sheets=chosen.others,
-        questions=(
-            *chosen.questions,
-            *(question for sheet in every for question in sheet.questions),
-            *gathered.questions,
+        questions=_by_letter(
+            (*chosen.questions, *(question for sheet in every for question in sheet.questions), *gathered.questions),
+            mappings,
         ),
         oddities=(*of_marks, *oddities),
         corrections=tuple((each.sheet, each.cell, each.was, each.now, each.by) for each in mended),
@@ -281,6 +281,19 @@ def _say_by_cells(sheet: SheetFacts, mapping: SheetMapping) -> None:
         sheet.questions.append(
             Question(sheet.grid.sheet, letter, each.header, each.read, each.rows, labels, "column", "", facts)
         )
+
+
+def _by_letter(questions: Iterable[Question], mappings: Iterable[SheetMapping]) -> tuple[Question, ...]:
+    """Let questions of a column whose heading stands over another one too name it by its letter."""
+    again = {
+        (mapping.sheet, word)
+        for mapping in mappings
+        for word, count in Counter(map(plain_word, mapping.headers)).items()
+        if count > 1
+    }
+    return tuple(
+        replace(each, by_letter=True) if (each.sheet, plain_word(each.header)) in again else each for each in questions
+    )
 
 
 def _named_nowhere(file: str, mappings: list[SheetMapping], options: SurveyOptions) -> list[FileProblem]:

@@ -253,6 +253,8 @@ class Question:
     """The word as it stands, where one is asked about."""
     facts: tuple[str, ...] = ()
     """Of a heading of several readings: the fact that each answer makes of its column; empty where it is not read."""
+    by_letter: bool = False
+    """Whether its heading stands over another column too, so that the column is named by its letter."""
 
     def describe(self) -> str:
         """Return the question in one line.

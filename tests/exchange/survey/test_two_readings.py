@@ -158,6 +158,11 @@ def test_a_second_heading_of_one_word_is_asked_about(tmp_path):
     assert [opening.leaves[0].facts["material"] for opening in found.openings] == ["hollow-metal", "hollow-metal"]
     (question,) = found.questions
     assert (question.column, question.answers) == ("D", (NOT_READ, "Frame material"))
+    # The answer is that of this column, not of the other of the same heading.
+    again = read_survey(path, answered(SurveyOptions(), question, "Frame material"))
+    assert [opening.leaves[0].facts["material"] for opening in again.openings] == ["hollow-metal", "hollow-metal"]
+    assert [opening.facts["frame_material"] for opening in again.openings] == ["wood", "hollow-metal"]
+    assert again.questions == ()
 
 
 def test_ticks_below_the_name_of_an_item_say_that_it_is_there(tmp_path):

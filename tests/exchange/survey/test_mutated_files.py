@@ -30,6 +30,21 @@ ODD = (
 )  # fmt: skip
 
 
+ON_SIDE = [
+    ["Opening", *(f"D-{n}" for n in range(6))],
+    ["Level", "1", "", "2", "", "", "3"],
+    ["Width", *(["36"] * 6)],
+    ["FR", "FD60", "-", "90", "-", "45", "60"],
+    ["Matl", "HM", "WD", "timbr", "HM", "HM", "HM"],
+    ["Closer", "x", "x", "", "x", "no", ""],
+]
+
+
+def on_side(path):
+    path.write_text("\n".join("\t".join(row) for row in ON_SIDE), encoding="utf-8")
+    return path
+
+
 def csv(path):
     path.write_text("\n".join(",".join(row) for row in ROWS), encoding="utf-8")
     return path
@@ -41,6 +56,7 @@ KINDS = {
     "a.xlsb": lambda path: xlsb(path, CELLS, span=(len(ROWS), 5)),
     "a.ods": lambda path: ods(path, ROWS),
     "a.csv": csv,
+    "b.tsv": on_side,
 }
 
 

@@ -235,10 +235,96 @@ LISTS = {
             "W1-01": {**DOOR, "rating": "60", "hand": "LH"},
             "W1-02": {**DOOR, "form": "pair", "rating": "60", "leaves": 2},
             "W1-03": {**DOOR, "rating": "none", "hand": "RH"},
+            "W1-04": {**DOOR, "rating": "30", "hand": "RH"},
         },
-        # 30 minutes is no rating that the program knows.
-        refuses=("read 'FD30'",),
         options={"bare_unit": "mm"},
+    ),
+    "an estate's, in mm with floors as titles": Stranger(
+        "Wharf Street Health Centre;;;;;;;;;;;;;;\nDoor list issued for security survey;;;;;;;;;;;;;;\n;;;;;;;;;;;;;;\n"
+        "Door Ref;Room;S.O. W;S.O. H;Leaf W;Leaf H;Leaf T;FR;dB;Matl;Frame;I/mongery;Closer;VP;Remarks\n"
+        ";;(mm);(mm);(mm);(mm);(mm);;;;;;;;\nGROUND FLOOR;;;;;;;;;;;;;;\n"
+        "G.01;Reception;1 010;2 110;914.4;2 133.6;44.45;FD30S;35;Timber;SW;Set 3;Y;Y;\n"
+        "G.02;Record store;1 010;2 110;914.4;2 133.6;44.45;FD60S;\u2013;Timber;HW;Set 4;Y;\u2013;keep locked\n"
+        "G.03;Plant;1 810;2 110;914.4/914.4;2 133.6;44.45;\u2013;\u2013;Steel;Steel;Set 9;\u2013;\u2013;\n"
+        "FIRST FLOOR;;;;;;;;;;;;;;\n1.01;Office;1 010;2 110;914.4;2 133.6;44.45;FD30;\u2013;timbr;SW;Set 3;Y;Y;\n"
+        "Total No. of doors: 4;;;;;;;;;;;;;;\nNotes: 1. All sizes to be checked on site.;;;;;;;;;;;;;;\n",
+        {
+            "G.01": {
+                **DOOR,
+                "t": 1.8,
+                "level": "GROUND FLOOR",
+                "rating": "30",
+                "material": "wood",
+                "frame_material": "wood",
+            },
+            "G.02": {
+                **DOOR,
+                "t": 1.8,
+                "level": "GROUND FLOOR",
+                "rating": "60",
+                "material": "wood",
+                "frame_material": "wood",
+                "notes": "keep locked",
+            },
+            "G.03": {
+                **DOOR,
+                "t": 1.8,
+                "level": "GROUND FLOOR",
+                "form": "pair",
+                "leaves": 2,
+                "material": "hollow-metal",
+                "frame_material": "hollow-metal",
+            },
+        },
+        asks=("column H (FR): what does",),
+        refuses=("read 'timbr'; is none of the words for Leaf material; nearest: Wood, solid core",),
+    ),
+    "a district's database, its headings in short": Stranger(
+        "door_tag|bldg|flr|wd|ht|thk|matl|fr|lk|hdw|egr|surveyed\n"
+        "101|Main|1|36|84|1.75|HM|20|classroom|12|Y|2024-05-01\n102|Main|1|36|84|1.75|HM|-|storeroom|12|N|NULL\n"
+        "103|Main|2|36|84|1.75|HM|90|office|14|Y|NULL\n",
+        {
+            "101": {
+                **DOOR,
+                "t": 1.8,
+                "building": "Main",
+                "level": "1",
+                "material": "hollow-metal",
+                "rating": "20",
+                "egress": "egress",
+            },
+            "102": {**DOOR, "t": 1.8, "building": "Main", "level": "1", "material": "hollow-metal", "egress": "none"},
+            "103": {
+                **DOOR,
+                "t": 1.8,
+                "building": "Main",
+                "level": "2",
+                "material": "hollow-metal",
+                "rating": "90",
+                "egress": "egress",
+            },
+        },
+        asks=("column H (fr): what does",),
+        name="list.txt",
+    ),
+    "a gatehouse's, on its side": Stranger(
+        "Gatehouse doors,,,\nOpening,GH-1,GH-2,GH-3\nLocation,Porch,Post room,Switch room\n"
+        'Width,"3\'-0""","3\'-0""","PR 3\'-0"""\nHeight,"7\'-0""","7\'-0""","7\'-0"""\nMaterial,HM,HM,HM\n'
+        "Fire label,\u2014,C,B\nHanding,LH,RHR,LHR\n",
+        {
+            "GH-1": {**DOOR, "material": "hollow-metal", "hand": "LH", "room_from": "Porch"},
+            "GH-2": {**DOOR, "material": "hollow-metal", "hand": "RHR", "room_from": "Post room", "rating": "45"},
+            "GH-3": {
+                "h": 84.0,
+                "form": "pair",
+                "leaves": 2,
+                "material": "hollow-metal",
+                "hand": "LHR",
+                "room_from": "Switch room",
+                "rating": "90",
+            },
+        },
+        asks=("is the width that of each leaf or of both", "column G (Fire label): what does"),
     ),
     "a school's, typed by hand": Stranger(
         "Lower school - doors walked 3/4 and 3/5\nRm,Dr #,Size,Swing,Matl,Remarks\n"

@@ -76,6 +76,8 @@ _ROWS: Final = 3
 """Rows to write further items into that there are at least."""
 _MOST_WORDS: Final = 8
 """A choice of more words is written, not ticked."""
+_MINUTES: Final = " min"
+"""Behind each word of a rating; on paper it is said once, with the label."""
 _NARROW: Final = 58
 """Letters of words to tick that one column holds in a few lines."""
 _LONG: Final = 32
@@ -209,12 +211,15 @@ def _blank(entity: Entity, name: str, value: Any, style: LengthStyle, shown: set
     sketch = SKETCHES.get(key) if key not in shown else None
     shown.add(key)
     ticked = _words(attribute) if not brief or attribute.kind == "flag" else ()
-    letters = sum(len(word) + 3 for word in ticked)
+    letters = sum(len(word.removesuffix(_MINUTES)) + 3 for word in ticked)
     known = show_value(attribute, value, style, with_unit=False)
     # A long label takes two columns, too.
     span = max(1 + (letters > _NARROW and not known) + (letters > 2.5 * _NARROW and not known),
                1 + (len(attribute.label) > _LONG))  # fmt: skip
-    return Blank(attribute.label, known, ticked, shown_unit(attribute, style), sketch, span)
+    label = attribute.label
+    if not known and any(word.endswith(_MINUTES) for word in ticked):
+        label, ticked = f"{label},{_MINUTES}", tuple(word.removesuffix(_MINUTES) for word in ticked)
+    return Blank(label, known, ticked, shown_unit(attribute, style), sketch, span)
 
 
 def _words(attribute: Attribute) -> tuple[str, ...]:

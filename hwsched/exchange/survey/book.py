@@ -38,6 +38,7 @@ from hwsched.exchange.survey.said_of_marks import CURES, ask_of_marks
 from hwsched.exchange.survey.sheet import SheetFacts, assume, unread
 from hwsched.exchange.survey.sheets import Sheets, choose_sheets
 from hwsched.exchange.survey.shifted import CURE, find_shifted, name_shifted
+from hwsched.exchange.survey.spelt_alike import ALIKE, ask_of_spellings
 from hwsched.exchange.survey.turning import open_grids
 from hwsched.exchange.survey.types import Types
 from hwsched.exchange.survey.words import TYPE as TYPE_TARGET
@@ -127,7 +128,8 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
         problems.append(FileProblem(path.name, rows, named, "rows with a mark and facts"))
     problems += _unknown_cures(path.name, options)
     cures = {*options.cures, *(name for mapping in mappings for name in mapping.cures)}
-    apart, of_marks = ask_of_marks(openings, cures)
+    spelt, of_spellings = ask_of_spellings(openings, cures)
+    apart, of_marks = ask_of_marks(spelt, cures)
     sound, oddities = with_oddities(apart, cures)
     where = sheets[0][0].grid.sheet if sheets else chosen.counts[0].grid.sheet if chosen.counts else ""
     notes += _say_cured(where, openings, apart, sound, cures - options.cures)
@@ -145,7 +147,7 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
             (*chosen.questions, *(question for sheet in every for question in sheet.questions), *gathered.questions),
             mappings,
         ),
-        oddities=(*of_marks, *oddities),
+        oddities=(*of_spellings, *of_marks, *oddities),
         corrections=tuple((each.sheet, each.cell, each.was, each.now, each.by) for each in mended),
     )
 
@@ -333,7 +335,7 @@ def _say_cured(
 
 
 def _unknown_cures(file: str, options: SurveyOptions) -> list[FileProblem]:
-    known = (*(kind.id for kind in BY_ID.values() if kind.cure), CURE, *CURES, NO_CURES)
+    known = (*(kind.id for kind in BY_ID.values() if kind.cure), CURE, *CURES, ALIKE, NO_CURES)
     curable = ", ".join(known)
     return [
         FileProblem(file, f"has nothing that {name} would cure", accepted=curable)

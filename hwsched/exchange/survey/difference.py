@@ -10,7 +10,6 @@ from dataclasses import dataclass, replace
 from typing import Any, Final
 
 from hwsched.attributes import show_value
-from hwsched.exchange.problems import column_letter
 from hwsched.exchange.survey.decisions import answered
 from hwsched.exchange.survey.facts import (
     HELP_SHEET,
@@ -25,8 +24,7 @@ from hwsched.exchange.survey.facts import (
     SurveyRead,
     is_same,
 )
-from hwsched.exchange.survey.mapping import Target
-from hwsched.exchange.survey.renaming import Parted, alike_in_file, divided, joined, renamed, spelt_otherwise
+from hwsched.exchange.survey.renaming import Parted, divided, joined, renamed, spelt_otherwise
 from hwsched.exchange.survey.words import SIZE
 from hwsched.quantities import LengthStyle
 from hwsched.survey import ENTITIES
@@ -363,7 +361,7 @@ def difference(
         (*not_read, *read.passed_over),
         tuple(kept),
         read.other_sheets,
-        (*read.questions, *_alike_questions(read)),
+        read.questions,
         read.oddities,
         tuple(undecided),
         tuple(blank),
@@ -496,27 +494,6 @@ def _carried(
 
 
 _PROPOSALS: Final[Mapping[str, Answer]] = {"ask": "ask", "take": "file", "apart": "apart"}
-
-
-def _alike_questions(read: SurveyRead) -> list[Question]:
-    """Ask about marks of the file itself that are one but for their spelling; each stays an opening of its own."""
-    groups = alike_in_file([opening.mark for opening in read.openings])
-    if not groups:
-        return []
-    places = {opening.mark: opening.origin for opening in read.openings}
-    mapping = read.mapping[0]
-    column = next((c for c in mapping.columns if c.target == Target("opening", "mark")), None)
-    return [
-        Question(
-            mapping.sheet,
-            column_letter(column.index) if column else "",
-            column.header if column else "",
-            " beside ".join(f'"{mark}"' for mark in group),
-            tuple(int(places[mark].rpartition(" ")[2]) for mark in group),
-            ("openings of their own", "one opening, spelt in two ways: mend the file"),
-        )
-        for group in groups
-    ]
 
 
 def _covered(read: SurveyRead) -> dict[str, frozenset[str]]:

@@ -18,6 +18,7 @@ from hwsched.exchange.survey.memory import NO_CURES, kept_cures
 from hwsched.exchange.survey.pairs import PAIRS
 from hwsched.exchange.survey.plausibility import BY_ID
 from hwsched.exchange.survey.said_of_marks import CURES
+from hwsched.exchange.survey.spelt_alike import ALIKE
 from hwsched.exchange.survey.turning import OPENINGS_IN
 from hwsched.exchange.survey.two_tables import TABLES
 from hwsched.quantities import BARE_UNITS
@@ -28,7 +29,7 @@ _CHOICES: Final = {"decimal": ("comma", "point"), "pairs": PAIRS, "tables": TABL
 """What is said by one of a few words."""
 _TEXTS: Final = ("mark", "counts", *_CHOICES)
 _TOP: Final = frozenset({"plan", "unit", "sheet", "encoding", "header_row", "last_row", *_TEXTS, "cures", "column"})
-CURABLE: Final = (*(kind.id for kind in BY_ID.values() if kind.cure), *CURES)
+CURABLE: Final = (*(kind.id for kind in BY_ID.values() if kind.cure), *CURES, ALIKE)
 """Oddities of which a plan can say that they are to be mended."""
 _OF_COLUMN: Final = frozenset({"header", "fact", "unit", "dash", "words"})
 

@@ -100,9 +100,14 @@ def test_openings_apart_are_new_on_a_person_s_word(project, tmp_path):
 
 
 def test_marks_of_one_file_that_are_one_but_for_their_spelling_are_asked_about(project, tmp_path):
-    preview = seen(project, tmp_path, [*FIRST, row("0101", STORE)])
-    (question,) = preview.questions
-    assert (question.read, question.rows) == ('"101" beside "0101"', (2, 8))
+    rows = [*FIRST, row("0101", FIRST[0].partition(",")[2]), row("d-103", PLANT.replace("RH", "LH"))]
+    (oddity,) = seen(project, tmp_path, rows).oddities
+    assert (oddity.id, oddity.marks) == ("spelt-alike", ("101", "0101", "D-103", "d-103"))
+    # One opening of those that say the same; of the others somebody has to say which row is right.
+    options = SurveyOptions(cures=frozenset({"spelt-alike"}))
+    cured = preview_survey(project, delivery(tmp_path, rows), options).preview
+    assert [each.marks for each in cured.oddities] == [("D-103", "d-103")]
+    assert "0101" not in {each.mark for each in (*cured.new, *cured.undecided)}
 
 
 def test_a_renamed_opening_is_proposed_with_its_evidence(project, tmp_path):

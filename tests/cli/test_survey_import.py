@@ -164,7 +164,9 @@ def test_a_heading_of_two_readings_and_a_word_with_a_slip_name_their_options(pro
     assert "; nearest: Wood, solid core; accepted: " in told.err
     assert "to answer: --word 'Leaf material:timbr=Wood, solid core'" in told.out
     # Each answer as it is offered.
-    status, told = answer(capsys, [*words, "--column", "FR=", "--word", "Leaf material:timbr=Wood, solid core"])
+    status, told = answer(capsys, [*words, "--dry-run", "--column", "FR=Frame material", "--word", "FR:60=unknown"])
+    assert [each["header"] for each in told["result"]["questions"]] == []
+    status, told = answer(capsys, [*words, "--column", "FR=not read", "--word", "Leaf material:timbr=Wood, solid core"])
     assert (status, told["result"]["new_marks"], told["result"]["questions"]) == (0, ["1", "2"], [])
 
 

@@ -140,7 +140,8 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         action="append",
         default=[],
         metavar="HEADER=FACT",
-        help="what a column means, such as 'Nominal=leaf.width_mm'; an empty fact leaves it out; may be repeated",
+        help="what a column means, such as 'Nominal=leaf.width_mm' or 'Nominal=Leaf width'; an empty fact, or not "
+        "read, leaves it out; may be repeated",
     )
     parser.add_argument(
         "--unit",
@@ -235,6 +236,8 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.survey.deciding import decisions_of, told, told_words, write_decisions
     from hwsched.exchange.problems import causes
     from hwsched.exchange.survey.book import SurveyOptions
+    from hwsched.exchange.survey.repeated_marks import AS_IT_STANDS
+    from hwsched.exchange.survey.two_readings import NOT_READ
     from hwsched.operations.shown import check_shown, shown_key
     from hwsched.operations.survey.plans import find_plan
     from hwsched.operations.survey.survey_import import import_survey, preview_survey, save_plan
@@ -253,11 +256,11 @@ def _run(arguments: argparse.Namespace) -> int:
         decimal=arguments.decimal,
         last_row=arguments.last_row,
         bare_unit=arguments.bare_unit,
-        columns=told(arguments.column),
+        columns={header: "" if fact == NOT_READ else fact for header, fact in told(arguments.column).items()},
         units=told(arguments.unit),
         dashes=told(arguments.dash),
         words=words,
-        mark=arguments.mark,
+        mark="" if arguments.mark == AS_IT_STANDS else arguments.mark,
         counts=arguments.counts,
         pairs=arguments.pairs,
         tables=arguments.tables,

@@ -489,7 +489,8 @@ def _checked_target(text: str, vocabulary: Vocabulary) -> Target | None:
     try:
         target = target_of(text)
     except ValueError:
-        return None
+        # In the words that people see: Leaf width.
+        return vocabulary.meaning(text).target
     return target if vocabulary.knows(target) else None
 
 

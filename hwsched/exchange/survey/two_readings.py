@@ -59,7 +59,9 @@ class Heading:
     usual: bool = False
     """Whether what the heading means by itself is taken where the cells fit several readings, or none."""
     names: bool = False
-    """Whether a letter alone below it is the name of a type, and no abbreviation."""
+    """Whether a letter alone below it may be the name of a type, and is no abbreviation of a word."""
+    storeys: bool = False
+    """Whether a bare number below it may be that of a storey, whatever else it may be: 20, 45, 90."""
 
 
 _CODE: Final = r"(?:[A-Z]{1,3}[-. ]?)?\d{1,3}[A-Z]?|[A-Z]{1,2}"
@@ -100,9 +102,10 @@ HEADINGS: Final = (
         ("cl", "cls"),
         (
             Reading("existing_item.kind@closer", "Closer on the door", tick="Closer"),
-            Reading("opening.rating", like=r"[ABC]"),
+            _RATING,
             Reading("", "a clear width", r"\d.*"),
         ),
+        names=True,
     ),
     Heading(
         ("h", "ht", "hgt"),
@@ -111,17 +114,20 @@ HEADINGS: Final = (
     ),
     Heading(("w", "wd"), (Reading("leaf.width_mm"), Reading("opening.wall_build"), _MATERIAL), usual=True),
     Heading(("t", "th"), (Reading("leaf.thickness_mm"), _OF_TYPE), usual=True, names=True),
-    Heading(("l",), (_RATING, _LEVEL, _HAND)),
-    Heading(("fl",), (_LEVEL, _RATING, _CONSTRUCTION), usual=True),
+    Heading(("l",), (_RATING, _LEVEL, _HAND), names=True, storeys=True),
+    Heading(("fl",), (_LEVEL, _RATING, _CONSTRUCTION), usual=True, names=True, storeys=True),
     Heading(
-        ("f",), (_RATING, _FRAME, _LEVEL, _FUNCTION, Reading("", "a finish", r"us ?\d.*|6\d\d[a-z]?"))
+        ("f",),
+        (_RATING, _FRAME, _LEVEL, _FUNCTION, Reading("", "a finish", r"us ?\d.*|6\d\d[a-z]?")),
+        names=True,
+        storeys=True,
     ),
     Heading(
         ("gl", "glass", "glazing", "lite", "vp"),
         (Reading("existing_item.kind@lite", "Lite in the leaf", tick="Lite"), _LEVEL, _MATERIAL),
     ),
     Heading(("fin", "finish", "fn"), (_FUNCTION, Reading("", "a finish", r".*"))),
-    Heading(("rating", "rtg", "rtng", "class"), (_RATING, Reading("", "a rating of sound", _SOUND)), usual=True),
+    Heading(("rating", "rtg", "rtng"), (_RATING, Reading("", "a rating of sound", _SOUND)), usual=True),
     Heading(
         ("loc", "location"), (Reading("opening.exposure"), Reading("opening.room_from", like=r".{3,}")), usual=True
     ),
@@ -324,7 +330,9 @@ class _Cells:
             self._shares[reading] = len(spoken) / max(len(words), 1)
         for reading, spoken in texts:
             # A text can be anything: it is what is no word of another reading.
-            self._shares[reading] = len(spoken - declared) / max(len(words), 1)
+            others = {cell for cell in declared if not (entry.storeys and cell.isdecimal())}
+            share = len(spoken - others) / max(len(words), 1)
+            self._shares[reading] = share if share >= _MOST_READ else 0.0
 
     def share(self, reading: Reading) -> float:
         """Return the share of the different cells that are words of a reading."""

@@ -33,7 +33,7 @@ READS = [
     ("Hardware", ["Closer", "Exit device", "Hinge"], "existing_item.kind"),
     ("HDW", ["1", "HW-2", "3.1"], None),
     ("CL", ["X", "-", "x"], "existing_item.kind@closer"),
-    ("CL.", ["A", "B", "C"], "opening.rating"),
+    ("CL.", ["B label", "C label", "-"], "opening.rating"),
     ("CL", ["32", "34", "2'-10\""], None),
     ("HT", ["84", "7-0", "96"], "leaf.height_mm"),
     ("H", ["LH", "RHR", "LHR"], "opening.hand"),
@@ -48,7 +48,8 @@ READS = [
     ("L", ["LH", "LHR", "RH"], "opening.hand"),
     ("FL", ["1", "2", "GF"], "opening.level"),
     ("FL.", ["90 min", "FD60", "B label"], "opening.rating"),
-    ("F", ["90", "FD60", "45 min"], "opening.rating"),
+    ("F", ["90 min", "FD60", "45 min"], "opening.rating"),
+    ("FL", ["20", "30", "45"], "opening.level"),
     ("F", ["HMF", "WDF", "ALF"], "opening.frame_material"),
     ("F", ["passage", "privacy", "storeroom"], "existing_item.function"),
     ("F", ["US26D", "630", "US10B"], None),
@@ -103,6 +104,8 @@ def test_the_cells_say_what_the_heading_means(tmp_path, heading, cells, fact):
     [
         ("FR", ["60", "90", "HM", "WD"], ("Fire rating", "Frame material")),
         ("FR", ["A", "B", "C"], ("Fire rating", "Frame material")),
+        ("L", ["20", "45"], ("Fire rating", "Level")),
+        ("F", ["60", "90"], ("Fire rating", "Level")),
         ("Panic", ["X", "-", "x"], ("Exit device on the door", "Egress, panic hardware required")),
     ],
 )
@@ -116,6 +119,14 @@ def test_what_the_cells_do_not_say_is_asked_once_with_the_readings_shown(tmp_pat
         again = read_survey(path, answered(SurveyOptions(bare_unit="in"), question, answer))
         assert carried(again, heading) == (fact or None)
         assert "column" not in [each.kind for each in again.questions]
+
+
+@pytest.mark.parametrize("heading", ["F", "CL", "L", "Class", "TYPE"])
+def test_letters_alone_make_no_label_of_a_column(tmp_path, heading):
+    """A, B and C are labels against fire, and the types, classes and finishes of anything."""
+    path = listed(tmp_path, [heading, "Undercut"], *([cell, "1/4 in"] for cell in "ABC"))
+    found = read_survey(path, SurveyOptions(bare_unit="in"))
+    assert [opening.facts.get("rating") for opening in found.openings] == [None] * 3
 
 
 def test_each_heading_of_the_table_is_tried_here_in_each_reading():

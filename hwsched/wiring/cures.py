@@ -144,7 +144,10 @@ def _proved(
     key = circuit.runs, tuple(device.node for device in devices), raised
     try:
         if key not in proofs:
-            tree = circuit_tree.network(circuit.runs, solved.warm_c)
+            if cure.kind == "own-run":
+                tree = circuit_tree.network(circuit.runs, solved.warm_c)
+            else:
+                tree = circuit_tree.rewired(solved.tree, solved.runs, circuit.runs, solved.warm_c)
             mended = circuit_states.FedCircuit(tree, devices, solved.at_once)
             proofs[key] = circuit_states.supply_states([mended, *solved.beside], raised)
         states, *others = proofs[key]

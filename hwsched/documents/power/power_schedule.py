@@ -107,8 +107,8 @@ def _supply(project: ProjectView, result: SupplyResult) -> list[Block]:
     if standby is not None:
         size = "no size suffices" if standby.size_ah is None else f"next size {standby.size_ah:g} Ah"
         held = "none laid" if standby.held_ah is None else f"{standby.held_ah:g} Ah laid"
-        least = "at least " if standby.at_least else ""
-        asked = f"{standby.hours:g} h at {least}{standby.load_a:.3f} A: {least}{standby.needed_ah:.2f} Ah"
+        more = " or more" if standby.at_least else ""
+        asked = f"{standby.hours:g} h at {standby.load_a:.3f} A{more}: {standby.needed_ah:.2f} Ah{more}"
         pairs += [
             ("Standby", f"{asked}, {size}; {held}"),
             *([("Peukert", standby.peukert)] if standby.peukert else []),

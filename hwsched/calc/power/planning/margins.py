@@ -5,14 +5,18 @@ by its own way, or has none: only there are daisy chains asked too, and only suc
 """
 
 from collections.abc import Sequence
+from contextlib import suppress
 from dataclasses import dataclass, field, replace
+from time import monotonic
 from typing import Final
 
 import numpy as np
 from numpy.typing import NDArray
 
 from hwsched.calc.power.planning.columns import RowsOfModel
+from hwsched.calc.power.planning.large_search import LargeSearch
 from hwsched.calc.power.planning.legs import (
+    JUNCTIONS,
     Floats,
     Ints,
     Outlet,
@@ -32,10 +36,10 @@ _TOUCH: Final = 1e-7
 _NEARER_M: Final = 1e-6
 _WHOLE: Final = 50_000
 """Chains of a length up to which all are looked at."""
-_BEAM: Final = (60, 500)
-"""Chains of each length that are made longer where there are more: at first, and once a margin is known."""
-_NEAREST: Final = 10
-"""Openings that are then tried behind each."""
+_TIMES: Final = 6
+"""That chains are then looked for by prices, each time for another margin."""
+_STEP_V: Final = 0.005
+"""Of a margin, finer than which none is looked for then [V]."""
 
 Chain = tuple[int, tuple[int, ...]]
 """An outlet by number, and openings in order."""
@@ -55,12 +59,20 @@ class Margin:
 
 @dataclass(slots=True)
 class _Parts:
-    """What may hang as one on a supply, with the margin that it leaves."""
+    """What may hang as one on a supply, with the margin that it leaves; of each set of openings the best one."""
 
     legs: list[Chain] = field(default_factory=list)
     margins: list[float] = field(default_factory=list)
-    whole: bool = True
-    """Whether no other leg leaves a greater margin."""
+    _at: dict[tuple[int, frozenset[int]], int] = field(default_factory=dict)
+
+    def add(self, outlet: int, order: tuple[int, ...], margin_v: float) -> None:
+        """Take a leg."""
+        at = self._at.setdefault((outlet, frozenset(order)), len(self.legs))
+        if at == len(self.legs):
+            self.legs.append((outlet, order))
+            self.margins.append(margin_v)
+        elif margin_v > self.margins[at]:
+            self.legs[at], self.margins[at] = (outlet, order), margin_v
 
 
 @dataclass(frozen=True, slots=True)
@@ -91,23 +103,46 @@ def greatest_margin(question: Question, limits: Limits) -> Margin:
         return alone.told(question, alone.bound_v)
     if not alone.legs and alone.sure:
         raise _no_plan(question, sure=True)
-    found: _Best | None = None
-    bound_v = alone.bound_v
-    for beam in _BEAM:
-        parts = _alone(outlets, [outlet.way_m for outlet in outlets], ohm)
-        for number, outlet in enumerate(outlets):
-            if beyond[number].any():
-                least_v = found.margin_v if found is not None else 0.0
-                _chains(number, outlet, ways, ohm, beyond[number], least_v, beam, parts)
-        best = _best(question, outlets, parts, limits)
-        if found is None or not found.legs or (best.legs and best.margin_v > found.margin_v):
-            found = replace(best, sure=best.sure and parts.whole)
-        if parts.whole:
-            bound_v = min(bound_v, max(best.bound_v, found.margin_v))
-        if found.legs and found.margin_v >= bound_v - _TOUCH:
+    own_m = [outlet.way_m for outlet in outlets]
+    parts = _alone(outlets, own_m, ohm)
+    if all(_chains(g, outlet, ways, ohm, beyond[g], parts) for g, outlet in enumerate(outlets) if beyond[g].any()):
+        found = _best(question, outlets, parts, limits)
+        return found.told(question, min(alone.bound_v, found.bound_v))
+    # Of very many chains those that prices bring: first such as do at all, then such as leave more.
+    parts = _alone(outlets, own_m, ohm)
+    found = _best(question, outlets, parts, limits)
+    found = replace(found, sure=False)
+    high_v = alone.bound_v
+    for _ in range(_TIMES):
+        if found.legs and found.margin_v >= high_v - _STEP_V:
             break
-    assert found is not None
-    return found.told(question, bound_v)
+        asked_v = (found.margin_v + high_v) / 2.0 if found.legs else 0.0
+        for number, order in _priced(question, asked_v, limits):
+            margins = _margins(outlets[number], ways, np.array([order], dtype=np.intp), ohm)
+            parts.add(number, order, float(margins[0]))
+        better = _best(question, outlets, parts, limits)
+        if better.legs and better.margin_v > found.margin_v:
+            found = replace(better, sure=False)
+        elif not found.legs:
+            break
+        if found.margin_v < asked_v:
+            high_v = asked_v
+    return found.told(question, alone.bound_v)
+
+
+def _priced(question: Question, margin_v: float, limits: Limits) -> list[Chain]:
+    """Return the chains of the thickest wire that a search by prices finds with a margin."""
+    thick = min(question.wires, key=lambda wire: wire.ohm_per_m)
+    asked = replace(question, wires=(thick,), shapes=question.shapes - {JUNCTIONS})
+    until = monotonic() + max(0.0, limits.until - monotonic()) / _TIMES
+    weights = Weights(0.0, 1.0)
+    search = LargeSearch(
+        asked, outlets_of(asked, margin_v), ways_of(asked, weights), weights, replace(limits, until=until)
+    )
+    # With others of the legs that are known there may be a plan all the same.
+    with suppress(NoPlanError):
+        search.answer()
+    return [(leg.outlet, leg.order) for leg in search.legs.values()]
 
 
 def _no_plan(question: Question, *, sure: bool) -> NoPlanError:
@@ -123,55 +158,27 @@ def _alone(outlets: Sequence[Outlet], way_m: Sequence[Floats], ohm: float) -> _P
     for number, (outlet, way) in enumerate(zip(outlets, way_m, strict=True)):
         drawn = outlet.rest_a + (outlet.added_a if outlet.at_once else 0.0)
         for i in np.flatnonzero(outlet.suits & np.isfinite(way)).tolist():
-            parts.legs.append((number, (i,)))
-            parts.margins.append(float(outlet.room_v[i] - ohm * outlet.warmth * way[i] * drawn[i]))
+            parts.add(number, (i,), float(outlet.room_v[i] - ohm * outlet.warmth * way[i] * drawn[i]))
     return parts
 
 
-def _chains(
-    number: int,
-    outlet: Outlet,
-    ways: Ways,
-    ohm: float,
-    beyond: NDArray[np.bool_],
-    least_v: float,
-    beam: int,
-    parts: _Parts,
-) -> None:
-    """Add daisy chains that end in an opening that is nearer over others; of each set of openings the best one."""
-    best: dict[tuple[int, ...], int] = {}
+def _chains(number: int, outlet: Outlet, ways: Ways, ohm: float, beyond: NDArray[np.bool_], parts: _Parts) -> bool:
+    """Add daisy chains that end in an opening that is nearer over others; returns whether they are all."""
     near = np.argsort(ways.between_m, axis=1, kind="stable")
     order: Ints = np.flatnonzero(np.isfinite(outlet.way_m))[:, None]
     margins = _margins(outlet, ways, order, ohm)
     for _ in range(min(ways.most, len(outlet.way_m)) - 1):
         # What is behind takes from all before it: a chain made longer never leaves more.
-        can = margins >= least_v - _TOUCH
-        order, margins = order[can], margins[can]
+        order = order[margins >= -_TOUCH]
         if len(order) * len(near) > _WHOLE:
-            parts.whole = False
-            order = order[_best_by_end(order[:, -1], margins, beam)]
-            order = _longer(outlet, ways, order, near[:, :_NEAREST])
-        else:
-            order = _longer(outlet, ways, order, near)
+            return False
+        order = _longer(outlet, ways, order, near)
         if not len(order):
-            return
+            break
         margins = _margins(outlet, ways, order, ohm)
-        for at in np.flatnonzero(beyond[order[:, -1]] & (margins >= least_v - _TOUCH)).tolist():
-            leg = tuple(order[at].tolist())
-            held = best.setdefault(tuple(sorted(leg)), len(parts.legs))
-            if held == len(parts.legs):
-                parts.legs.append((number, leg))
-                parts.margins.append(float(margins[at]))
-            elif margins[at] > parts.margins[held]:
-                parts.legs[held], parts.margins[held] = (number, leg), float(margins[at])
-
-
-def _best_by_end(ends: Ints, margins: Floats, most: int) -> Ints:
-    """Return the chains of greatest margin, about as many of each last opening."""
-    first = np.lexsort((-margins, ends))
-    begins = np.searchsorted(ends[first], ends[first], side="left")
-    rank = np.arange(len(first)) - begins
-    return first[np.argsort(rank, kind="stable")[:most]]
+        for at in np.flatnonzero(beyond[order[:, -1]] & (margins >= -_TOUCH)).tolist():
+            parts.add(number, tuple(order[at].tolist()), float(margins[at]))
+    return True
 
 
 def _longer(outlet: Outlet, ways: Ways, order: Ints, near: Ints) -> Ints:

@@ -134,6 +134,20 @@ def test_the_bound_of_the_large_search_is_none_too_high(aim, monkeypatch):
         assert reached - found.gap * reached <= exact + 1e-3
 
 
+@pytest.mark.fuzz
+def test_what_is_reached_over_others_alone_has_a_greatest_margin_wherever_it_has_a_plan():
+    rng = random.Random("over others")
+    for _ in range(min(case_count(1), 20)):
+        supplies, drawn, kinds, to_m, between_m = random_numbers(rng, 12, amps=(3.0, 5.0), sizes=1)
+        seldom = [[metres if rng.random() < 0.3 else None for metres in row] for row in to_m]
+        question = question_of((supplies, drawn, [(ohm / 4, cost) for ohm, cost in kinds], seldom, between_m))
+        cheap, roomy = planned(question, "least-cost"), planned(question, "most-margin")
+        assert (cheap is None) == (roomy is None)
+        if roomy is not None:
+            check_plan(question, roomy)
+            assert roomy.margin_v >= cheap.margin_v - 1e-6
+
+
 def test_more_openings_with_a_gap_that_is_told():
     question = question_of(random_numbers(random.Random("more-b"), 10, wires=2, amps=(4.0, 6.0), sizes=1))
     found = plan_power(question, time_limit_s=20.0)
@@ -180,7 +194,7 @@ def test_the_greatest_margin_where_one_is_nearer_over_another_than_by_its_own_wa
 
 def test_a_margin_of_which_a_greater_one_is_not_ruled_out_says_so(monkeypatch):
     monkeypatch.setattr(margins, "_WHOLE", 0)
-    monkeypatch.setattr(margins, "_BEAM", (1,))
+    monkeypatch.setattr(margins, "_TIMES", 1)
     doors = row_of_doors(10, needed=9.0)
     found = plan_power(replace(doors, to_place_m=[[10.0], *[[None]] * 9]), "most-margin")
     # By a run of its own along the same way the last one would lose 0.9 V: so much more a bound leaves open.

@@ -236,8 +236,8 @@ def facts():
     for kind in WHOLE:
         yield from ((kind, each.name) for each in kind_of(kind).attributes if not each.required)
     yield from (("coil", each.name) for each in SUPPLIED_LOAD if not each.required)
-    fed = [each for each in UNIT_POWER if each.name.startswith(("supply_", "draws", "terminal_"))]
-    yield from (("unit", each.name) for each in fed if not each.required)
+    supplied = [each for each in UNIT_POWER if each.name.startswith(("supply_", "draws", "terminal_"))]
+    yield from (("unit", each.name) for each in supplied if not each.required)
     for entity in (SUPPLY, CIRCUIT, RUN):
         yield from ((entity.name, each.name) for each in entity.attributes if not each.required)
 

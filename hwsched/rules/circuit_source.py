@@ -22,6 +22,13 @@ from hwsched.values import Catalogue, Part
 from hwsched.values.power import Circuit, Problem, Run, Supply
 
 
+def taken_of_supply(part: Part | None) -> list[str]:
+    """Return what of a supply's voltages is reckoned with though nothing is stated."""
+    if part is None or part.number_of(INSIDE_OHM) is not None:
+        return []
+    return [f"no resistance inside {part.number} beyond its tolerance"]
+
+
 @dataclass(frozen=True, slots=True)
 class SolvingLimits:
     """What is reckoned with where the circuit itself does not say."""

@@ -12,6 +12,7 @@ from hwsched.attributes.of_parts import (
     INRUSH_A,
     REST_A,
     SUPPLY_A,
+    SUPPLY_CONDUCTORS,
     SUPPLY_HIGH_V,
     SUPPLY_INRUSH_A,
     SUPPLY_LOW_V,
@@ -36,6 +37,7 @@ COILS = {
 """Part kinds with a coil, and what they are in the table of suppressors."""
 _BEHIND: Final = tuple(field.name for field in fields(Device))[2:]
 _NO_INRUSH: Final = "no more in the first moment than it draws in operation"
+_NOT_HELD: Final = "no current at rest, as fail-secure means"
 _HELD: Final = "held all the time, since it is not said whether it rests with current"
 
 
@@ -166,6 +168,8 @@ def _unit(opening_id: str, mark: str, part: Part) -> Device | Problem:
     kind = _kind(part, assumed)
     if inrush is None:
         assumed.append(_NO_INRUSH)
+    if part.number_of(SUPPLY_CONDUCTORS) is None:
+        assumed.append("fed by two conductors, plus and minus")
     holding, peak, first = (_value(kind, amount, rated_v) for amount in (held if rest is None else rest, held, inrush))
     return Device(
         opening_id, mark, part.number, "unit", kind, _sure(holding), _sure(peak), first, low, high,
@@ -190,6 +194,7 @@ def _coil(opening_id: str, mark: str, role: str, part: Part) -> Device | Problem
     if rest is None and fail == "fail-secure":
         # It is energised to release only: that is what fail-secure means.
         rest = 0.0
+        assumed.append(_NOT_HELD)
     told = rest is not None
     if rest is None:
         # Unknown whether it rests with current: taken as held all the time, which sizes supply and standby on the
@@ -230,7 +235,7 @@ def _kept(opening_id: str, mark: str, item: Item) -> Device | Problem:
         suppression=suppressor.text if suppressor else "", fail=fail,
         assumed=(
             f"operating window taken as {window[0]:g} to {window[1]:g} V", "taken as a constant current", _NO_INRUSH,
-            *(() if fail else (_HELD,)),
+            *({"": (_HELD,), "fail-secure": (_NOT_HELD,)}.get(fail, ())),
         ),
         least=resting if fail else None, current=item.current_form,
     )  # fmt: skip

@@ -144,27 +144,33 @@ def _across(
     if way.wire_m is None:
         needs.append("leaf.width_mm")
         return 0.0, _NO_WIRE_YET
-    if (gauge := wire.text_of(GAUGE)) is None:
-        needs.append(f"part {wire.number}.gauge")
+    found = _conductor(wire, needs)
+    if found is None:
         return 0.0, _NO_WIRE_YET
-    return _ohm(wire, gauge, way.wire_m, warm_c), (way.wire_m, gauge, wire.text_of(STRANDING) or "stranded")
+    return _ohm(found, way.wire_m, warm_c), (way.wire_m, *found)
 
 
 def _in_frame(given: OpeningInput, wire: Part | None, warm_c: float, needs: list[str]) -> float:
     """Return the resistance of the wire in the frame to what a unit switches [ohm]."""
     metres = frame_wire_m(given)
-    gauge = wire.text_of(GAUGE) if wire is not None else None
-    if metres is not None and wire is not None and gauge is not None:
-        return _ohm(wire, gauge, metres, warm_c)
+    if metres is not None and wire is not None:
+        found = _conductor(wire, needs)
+        return 0.0 if found is None else _ohm(found, metres, warm_c)
     leaf = lock_leaf(given)
     if leaf is None or wire is None:
         return 0.0
-    if metres is None:
-        facts = (("leaf.width_mm", leaf.width_mm), ("leaf.height_mm", leaf.height_mm))
-        needs += [name for name, value in facts if value is None] or ["existing_item.cylinder_height_mm"]
-    else:
-        needs.append(f"part {wire.number}.gauge")
+    facts = (("leaf.width_mm", leaf.width_mm), ("leaf.height_mm", leaf.height_mm))
+    needs += [name for name, value in facts if value is None] or ["existing_item.cylinder_height_mm"]
     return 0.0
+
+
+def _conductor(wire: Part, needs: list[str]) -> tuple[str, str] | None:
+    """Return gauge and stranding of a wire; None where the catalogue does not say."""
+    gauge, stranding = wire.text_of(GAUGE), wire.text_of(STRANDING)
+    if gauge is None or stranding is None:
+        needs.append(f"part {wire.number}.{'gauge' if gauge is None else 'stranding'}")
+        return None
+    return gauge, stranding
 
 
 def unmeasured(at: PointFit) -> bool:
@@ -178,8 +184,8 @@ def unmeasured(at: PointFit) -> bool:
     return unit_part(given, fit) is not None and not leafless(given) and in_role(given, fit, "power-transfer") is None
 
 
-def _ohm(wire: Part, gauge: str, length_m: float, warm_c: float) -> float:
-    return loop_ohm(length_m, conductor(gauge, wire.text_of(STRANDING) or "stranded", warm_c).resistance_ohm_per_km)
+def _ohm(conductor_of: tuple[str, str], length_m: float, warm_c: float) -> float:
+    return loop_ohm(length_m, conductor(*conductor_of, warm_c).resistance_ohm_per_km)
 
 
 def leaf_wire(given: OpeningInput, fit: Fit) -> Part | None:

@@ -7,7 +7,7 @@ from dataclasses import dataclass, replace
 
 from hwsched.rules.circuit_laying import SUPPLY, laid_circuit
 from hwsched.rules.circuit_solving import solved_supply
-from hwsched.rules.circuit_source import CircuitSource, SolvingLimits
+from hwsched.rules.circuit_source import CircuitSource, SolvingLimits, taken_of_supply
 from hwsched.rules.connected_opening import ConnectedOpening
 from hwsched.rules.devices import devices_at
 from hwsched.rules.leaf_runs import leaf_wire
@@ -19,6 +19,8 @@ _ALL_AT_ONCE = 1000
 """At one opening all that hangs there may start together."""
 _END_SHARE = 1.0
 """No standby battery stands behind a supply that is not laid: none is asked for its end voltage."""
+_TEMPERATURE = "supply-drop.temperature_c"
+"""Limit that a project states where it knows how warm its conductors get."""
 _MARGIN = 1.0
 """No fuse is proposed for it."""
 
@@ -61,6 +63,18 @@ def route_m(given: OpeningInput) -> float | None:
     """Return the way from the supply to the hinges, one way [m]: the route, and the rise where it is told apart."""
     route = given.opening.supply_distance_m
     return None if route is None else route + (given.opening.rise_m or 0.0)
+
+
+def taken_of_own(given: OpeningInput, fit: Fit) -> list[str]:
+    """Return what of an opening's own supply and run is reckoned with though nothing is stated."""
+    if route_m(given) is None:
+        return []
+    taken = [*taken_of_supply(supply_part(given, fit)), "no resistance at the terminations of its run"]
+    if _TEMPERATURE not in given.settings.limits:
+        taken.append("conductors at the temperature of the rule supply-drop")
+    if given.opening.rise_m is None:
+        taken.append("no way up from the hinges beyond the distance to the supply")
+    return taken
 
 
 def own_circuit(given: OpeningInput, fit: Fit, temperature_c: float) -> OwnCircuit | None:

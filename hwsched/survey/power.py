@@ -78,7 +78,7 @@ RUN = Entity(
         Attribute("wire", "Wire"),
         Attribute("gauge", "Gauge", note="Such as 18 AWG or 1.0 mm2, where no wire of the catalogue is named."),
         Attribute("stranding", "Stranding", "choice", choices=STRANDINGS),
-        Attribute("parallel", "Conductors in parallel", "integer", low=1, high=20),
+        Attribute("parallel", "Conductors in parallel", "integer", low=1, high=20, note="Empty: one."),
         Attribute("extra_ohm", "Terminations", "number", "ohm", low=0, high=100, note="Both wires together."),
     ),
 )

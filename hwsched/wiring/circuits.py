@@ -15,7 +15,7 @@ from hwsched.rules.connected_opening import ConnectedOpening
 from hwsched.rules.unknown_draw import most_drawn_a
 from hwsched.values import Catalogue, Part, Settings
 from hwsched.values.power import Circuit, CircuitResult, Run, Supply
-from hwsched.wiring.cures import cure_offers
+from hwsched.wiring.cures import Proofs, cure_offers
 
 _CIRCUIT_LIMITER: Final = rule_named("circuit-limiter")
 _CIRCUIT_VOLTAGE: Final = rule_named("circuit-voltage")
@@ -88,7 +88,8 @@ def _with_cures(result: CircuitResult, solved: Solved | None, style: str) -> Cir
     low = sorted(
         (n for n in result.nodes if n.margin_v is not None and n.margin_v < -1e-9), key=lambda n: n.margin_v or 0.0
     )
-    offers = {node.node: cure_offers(node, solved, style) for node in low[:_MOST_CURED]}
+    proofs: Proofs = {}
+    offers = {node.node: cure_offers(node, solved, style, proofs) for node in low[:_MOST_CURED]}
     # What works cures the whole circuit: it is the cure of the places for which none was tried, too.
     works = {offer.text: offer for each in offers.values() for offer in each if offer.works}
     offers |= {node.node: tuple(works.values()) for node in low[_MOST_CURED:]}

@@ -31,7 +31,11 @@ _METRES: Final = re.compile(r"\b([0-9]+(?:\.[0-9]+)?) m\b")
 _OF_SOURCE: Final = ("source-voltage", "nominal-voltage")
 
 
-def cure_offers(node: NodeResult, solved: Solved, style: str = "mm") -> tuple[CureOffer, ...]:
+Proofs = dict[tuple[object, ...], tuple[tuple[circuit_states.State, ...], ...]]
+"""States of a circuit with a cure, and of those beside it, by what the cure changes."""
+
+
+def cure_offers(node: NodeResult, solved: Solved, style: str, proofs: Proofs) -> tuple[CureOffer, ...]:
     """Try every kind of cure at a node that is low.
 
     Parameters
@@ -42,6 +46,8 @@ def cure_offers(node: NodeResult, solved: Solved, style: str = "mm") -> tuple[Cu
         Its circuit.
     style : str
         How the project shows lengths.
+    proofs : dict
+        Takes what was proved of the circuit: a thicker run mends many places, and is proved once.
 
     Returns
     -------
@@ -69,7 +75,7 @@ def cure_offers(node: NodeResult, solved: Solved, style: str = "mm") -> tuple[Cu
         if cure.circuit is not None and works:
             # A cure found in the peak state may do harm in another: more volts for the farthest device can be too
             # many for the nearest.
-            against, least_v = _proved(cure, cure.circuit, node, solved)
+            against, least_v = _proved(cure, cure.circuit, node, solved, proofs)
             works = not against
             if least_v is not None:
                 does = _renamed(_in_units(cure.kind, cure.does, style), solved.names)
@@ -105,7 +111,7 @@ def _in_units(kind: str, text: str, style: str) -> str:
 
 
 def _proved(
-    cure: circuit_cures.Cure, circuit: circuit_cures.Circuit, node: NodeResult, solved: Solved
+    cure: circuit_cures.Cure, circuit: circuit_cures.Circuit, node: NodeResult, solved: Solved, proofs: Proofs
 ) -> tuple[str, float | None]:
     """Solve the supply with a cure in all states; returns what speaks against it, and the least volts at the node.
 
@@ -128,14 +134,23 @@ def _proved(
         battery_end_v=end_v,
         highest_v=highest_v,
     )
-    devices = [replace(d, node=load.node) for d, load in zip(solved.devices, circuit.loads, strict=True)]
+    devices = [
+        d if d.node == load.node else replace(d, node=load.node)
+        for d, load in zip(solved.devices, circuit.loads, strict=True)
+    ]
     at = next(
         (load.node for d, load in zip(solved.devices, circuit.loads, strict=True) if d.node == node.node), node.node
     )
+    key = circuit.runs, tuple(device.node for device in devices), raised
     try:
-        tree = circuit_tree.network(circuit.runs, solved.warm_c)
-        mended = circuit_states.FedCircuit(tree, devices, solved.at_once)
-        states, *others = circuit_states.supply_states([mended, *solved.beside], raised)
+        if key not in proofs:
+            if cure.kind == "own-run":
+                tree = circuit_tree.network(circuit.runs, solved.warm_c)
+            else:
+                tree = circuit_tree.rewired(solved.tree, solved.runs, circuit.runs, solved.warm_c)
+            mended = circuit_states.FedCircuit(tree, devices, solved.at_once)
+            proofs[key] = circuit_states.supply_states([mended, *solved.beside], raised)
+        states, *others = proofs[key]
     except InputError as error:
         return f"; but {error.message}", None
     least_v: float | None = None
@@ -198,5 +213,7 @@ def _named(node: str, names: Mapping[str, str]) -> str:
 
 def _renamed(text: str, names: Mapping[str, str]) -> str:
     for name in names:
+        if f"'{name}" not in text:
+            continue
         text = re.sub(rf"'({re.escape(name)}(?:/(?:leaf|strike)[^']*)?)'", lambda found: _named(found[1], names), text)
     return text.replace("'supply'", "the supply").replace("'", "")

@@ -223,6 +223,9 @@ def _limiters(result: SupplyResult, part: Part | None, catalogue: Catalogue, bui
         elif laid_a is None:
             proposed = "" if circuit.limiter_a is None else f"; {circuit.limiter_a:g} A would do"
             text, needs = f"circuit {name}: none is laid{proposed}", ("circuit.limiter_a",)
+        elif own > 0 and part is not None and own_a is None:
+            # Whether one of its outputs suits is not known: neither is one ordered in silence nor left out.
+            text, needs = f"circuit {name}, {laid_a:g} A", (f"part {part.number}.own_limiter_a",)
         elif own > 0 and own_a is not None and abs(own_a - laid_a) < _SAME_A:
             # An output of the supply limits it: nothing is ordered.
             own -= 1
@@ -254,13 +257,7 @@ def boxes(
             # What hangs at the opening itself is joined there too.
             wires += _PLUS_AND_MINUS if opening else 0
             at = places.get(node) or (supply.building, supply.level)
-            suited = [
-                each
-                for each in catalogue.of_kind("enclosure")
-                if each.text_of(FORM) == "junction-box" and (each.number_of(CONDUCTORS) or 0) >= wires
-            ]
-            number = _cheapest(suited)
-            needs = () if number else (f"a junction box for {wires} conductors in the catalogue",)
+            number, needs = _box(catalogue, wires)
             text = f"at {name} on {supply.name}/{circuit.circuit.name}, {wires} conductors"
             found.append(
                 Goods(
@@ -269,6 +266,17 @@ def boxes(
                 )
             )  # fmt: skip
     return found
+
+
+def _box(catalogue: Catalogue, wires: int) -> tuple[str, tuple[str, ...]]:
+    """Return the cheapest box that joins so many conductors, or what is missing to take one."""
+    every = [each for each in catalogue.of_kind("enclosure") if each.text_of(FORM) == "junction-box"]
+    joins = {each.number: each.number_of(CONDUCTORS) for each in every}
+    number = _cheapest([each for each in every if (joins[each.number] or 0) >= wires])
+    if number:
+        return number, ()
+    unsaid = tuple(f"part {each}.conductors" for each, joined in joins.items() if joined is None)
+    return "", unsaid[:1] or (f"a junction box for {wires} conductors in the catalogue",)
 
 
 def _joints(circuit: CircuitResult) -> dict[str, tuple[str, int, int]]:

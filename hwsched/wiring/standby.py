@@ -72,6 +72,8 @@ def size_standby(
     if limits["peukert"] > 1.0:
         hours = battery.number_of(HOURS_RATE) if battery is not None else None
         # The battery's own rate where its sheet tells one: the law's capacity belongs to the hours of its rating.
+        if hours is None:
+            assumed[f"capacity rated over {limits['rated_hours']:g} h"] = None
         peukert = sizing_of.Peukert(hours or limits["rated_hours"], limits["peukert"])
     needed = sizing_of.sizing(
         [sizing_of.Phase(load_a, supply.standby_hours)],

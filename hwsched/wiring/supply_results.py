@@ -18,6 +18,7 @@ from hwsched.attributes.of_parts import (
 )
 from hwsched.calc.calculator import InputError
 from hwsched.rules import limits_of, rule_named
+from hwsched.rules.circuit_source import taken_of_supply
 from hwsched.rules.connected_opening import ConnectedOpening
 from hwsched.rules.devices import Known, devices_at
 from hwsched.rules.judging import judge_supply
@@ -187,7 +188,7 @@ def _supply(
         # Each circuit at its worst state, all together: the supply has to carry them when they coincide.
         fsum(max(c.current_a.values(), default=0.0) for c in result) if complete else None,
         problems=(*of_part, *of_battery, *chosen) if circuits else (),
-        assumed=_assumed(supply, part, battery),
+        assumed=(*taken_of_supply(part), *_assumed(supply, part, battery)),
         class_2=part.flag_of(CLASS_2) if part else None,
         limiting=(part.text_of(LIMITING) if part else None) or "inherent",
         held_a=bounds,
@@ -246,8 +247,6 @@ def _part_problems(supply: Supply, part: Part | None) -> list[Problem]:
 def _assumed(supply: Supply, part: Part | None, battery: Part | None) -> tuple[str, ...]:
     """Say what of a supply and its battery is reckoned with though nothing is stated."""
     taken = []
-    if part is not None and part.number_of(INSIDE_OHM) is None:
-        taken.append(f"no resistance inside {part.number} beyond its tolerance")
     if part is not None and part.text_of(LIMITING) is None:
         taken.append(f"{part.number} limited by its own design")
     if battery is not None and battery.number_of(INSIDE_OHM) is None:
@@ -256,6 +255,10 @@ def _assumed(supply: Supply, part: Part | None, battery: Part | None) -> tuple[s
         taken.append(f"the end voltage of {battery.number} as the rule standby-capacity has it")
     if battery is not None and supply.batteries is None:
         taken.append("one battery")
+    if battery is not None and part is not None and part.number_of(STANDBY_V) is None:
+        taken.append(f"{part.number} to take batteries of what is laid")
+    if supply.standby_hours is None:
+        taken.append(f"no standby asked of {supply.name}")
     return tuple(taken)
 
 

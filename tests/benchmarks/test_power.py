@@ -24,6 +24,7 @@ from hwsched.paths import SAMPLE
 from hwsched.values import Catalogue, Fit, FitPart, Opening, OpeningInput, Settings, SupplyLink
 from hwsched.values import power as present
 from hwsched.wiring import ConnectedOpening, solve_supplies
+from hwsched.wiring import circuits as circuits_of_wiring
 from hwsched.wiring.batteries import dues
 from tests.benchmarks.survey_workbook import write_survey
 
@@ -262,6 +263,38 @@ def test_10_000_openings_on_batteries_and_circuits_of_a_project(tmp_path):
         f"\n10,000 openings' batteries and circuits: {mine:.2f} s; bare reading {bare:.2f} s; ratio {mine / bare:.2f}"
     )
     assert mine <= bare
+
+
+def test_cures_of_800_low_openings_within_twenty_times_their_solution(monkeypatch):
+    """Eight a circuit, all low: what is tried is shared among the places and the states."""
+    catalogue, unit = parts_on_supply()
+    rng = random.Random(5)
+    wired = (
+        FitPart("unit", unit.number, unit.kind, 1, ""),
+        FitPart("power-transfer", "ROP-D4", "power-transfer", 1, ""),
+    )
+    fit = Fit("fits", wired, power="supply")
+    supplies = [present.Supply(f"s{i}", f"S{i}", "B", part="ROP-S12B") for i in range(100)]
+    circuits = [present.Circuit(f"c{i}", f"s{i}", "C", "ROP-W18", limiter_a=3.5) for i in range(100)]
+    runs = [present.Run(f"j{i}", f"c{i}", "supply", "J", None, 30.0) for i in range(100)]
+    connected = {}
+    for number in range(800):
+        opening = Opening(f"o{number}", f"M{number}", operations_per_day=30.0)
+        given = OpeningInput(opening, (), (), catalogue, supply_link=SupplyLink("ROP-S12B"))
+        connected[opening.id] = ConnectedOpening(given, fit)
+        far = rng.uniform(10, 30)
+        runs.append(present.Run(f"r{number}", f"c{number // 8}", "J", opening.id, opening.id, far))
+    facts = present.PowerFacts(tuple(supplies), tuple(circuits), tuple(runs))
+
+    def ours(cured):
+        work = solve_supplies(facts, connected, catalogue, Settings())
+        assert sum(len(c.cure_offers) for each in work.supplies for c in each.circuits) == cured
+
+    mine = min(seconds(lambda: ours(800), clock=time.process_time) for _ in range(3))
+    monkeypatch.setattr(circuits_of_wiring, "_with_cures", lambda result, solved, style: result)
+    bare = min(seconds(lambda: ours(0), clock=time.process_time) for _ in range(3))
+    print(f"\n800 low openings with cures: {mine:.2f} s; solved alone {bare:.2f} s; ratio {mine / bare:.1f}")
+    assert mine <= 20 * bare
 
 
 def test_10_000_openings_on_300_supplies_within_four_tenths_of_a_bare_reading(tmp_path):

@@ -192,7 +192,7 @@ def test_a_siting_is_proposed_and_accepted(yard, capsys):
     assert facts(yard) == before
     shown = told(capsys, "power", "plan", yard, "Main", "--gap", "0.05", "--seconds", "20", "--wire", "WIRE")
     assert "Nothing is laid yet; --accept lays it." in shown
-    assert "1 supplies for 4 openings, 40.0 m of WIRE" in shown
+    assert "1 supply for 4 openings, 40.0 m of WIRE" in shown
     assert plan["shown"] in told(capsys, "power", "plan", yard, "Main")
     before = facts(yard)
     assert run(["power", "plan", yard, "Main", "--accept", "--shown", "0123456789abcdef"]) == 3
@@ -223,7 +223,7 @@ def test_a_layout_is_proposed_and_accepted(yard, capsys):
     assert (layout["torn_up"], layout["left_out"], layout["accepted"], layout["circuit"]) == ([], [], False, None)
     assert facts(yard) == before
     shown = told(capsys, "power", "layout", yard, "Main", "--aim", "least-wire")
-    assert "Main, least wire: 1 supplies for 4 openings, 30.0 m of wire, proven best" in shown
+    assert "Main, least wire: 1 supply for 4 openings, 30.0 m of wire, proven best" in shown
     assert f"Shown as {layout['shown']}." in shown
     assert run(["power", "layout", yard, "Main", "--accept", "--shown", "0123456789abcdef"]) == 3
     assert facts(yard) == before

@@ -359,6 +359,20 @@ def test_the_calendar_and_a_packet_count_the_same_days(large):
             assert said == f"about {days[each.mark]} days"
 
 
+def test_what_is_not_known_makes_standby_at_least_so_much():
+    """0.4 A for 4 h by 1.25 and 1.25 are 2.5 Ah (form used with NFPA 72); what the other opening draws comes on top."""
+    cat = parts()
+    openings = {"a": connected("a", cat), "x": ConnectedOpening(connected("x", cat).given, None)}
+    laid = [supply(battery="BAT", standby_hours=4.0, temperature_c=25.0)]
+    for runs, told in (
+        ([run("supply", "a")], "Standby: 4 h at 0.400 A: 2.50 Ah"),
+        ([run("supply", "a"), run("supply", "x")], "Standby: 4 h at 0.400 A or more: 2.50 Ah or more"),
+    ):
+        power = work(runs, openings, cat, supplies=laid)
+        view = view_of(power, {"a": openings["a"]}, cat)
+        assert told in texts(blocks(POWER_SCHEDULE.build(view, None)))
+
+
 def test_the_schedule_lists_what_feeds_openings_from_elsewhere(large):
     """Fifteen supplies with two circuits each, ten openings on a circuit, limiters of 2 A, a battery for standby."""
     rows = table(SCHEDULE.build(large, None), "Supplies").rows

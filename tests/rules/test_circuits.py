@@ -55,12 +55,13 @@ def told(**changed):
     """Parts of which everything is stated, but for what is changed."""
     stated = {
         "PSU": {"inside_ohm": 0.0, "limiting": "inherent"},
-        "UNIT": {"draws": "current", "supply_rest_a": 0.2, "supply_inrush_a": 0.4},
+        "UNIT": {"draws": "current", "supply_rest_a": 0.2, "supply_inrush_a": 0.4, "supply_conductors": 2},
     }
     return parts(**{name: facts | changed.get(name, {}) for name, facts in stated.items()})
 
 
 TOLD = told()
+NO_STANDBY = [supply(standby_hours=0.0)]
 STATED = [circuit(temperature_c=30.0, at_once=1)]
 MADE_OFF = [run("supply", "a", extra_ohm=0.1)]
 """A run of which everything is stated."""
@@ -86,7 +87,8 @@ def grown(kind, growth, **expected):
 
 
 ROWS = [
-    row("circuit-assumed", "passes", MADE_OFF, TOLD, circuits=STATED),
+    row("circuit-assumed", "passes", MADE_OFF, TOLD, circuits=STATED, supplies=NO_STANDBY),
+    row("circuit-assumed", "boundary", MADE_OFF, TOLD, circuits=STATED, says=1, words=("no standby asked of PS-s",)),
     row("circuit-assumed", "speaks", MADE_OFF, TOLD, circuits=[circuit(temperature_c=30.0, at_once=None)], says=1,
         severity="note", concerns=(), words=("operations at one time on C",)),
     row("circuit-assumed", "boundary", MADE_OFF, TOLD, circuits=[circuit(temperature_c=None, at_once=1)], says=1,
@@ -95,7 +97,7 @@ ROWS = [
     row("circuit-assumed", "speaks", ONE, TOLD, circuits=STATED, says=1, words=("terminations of the runs of C",)),
     row("circuit-assumed", "speaks", [*MADE_OFF, run("a", "b")], TOLD, circuits=STATED, says=1,
         words=("terminations of 1 of 2 runs of C",)),
-    row("circuit-assumed", "boundary", MADE_OFF, TOLD, {"a": over_kept(TOLD)}, circuits=STATED),
+    row("circuit-assumed", "boundary", MADE_OFF, TOLD, {"a": over_kept(TOLD)}, circuits=STATED, supplies=NO_STANDBY),
     row("circuit-assumed", "speaks", MADE_OFF, told(PSU={"limiting": None}), circuits=STATED, says=1,
         words=("PSU limited by its own design",)),
     row("circuit-assumed", "speaks", MADE_OFF, told(UNIT={"supply_inrush_a": None}), circuits=STATED, says=1,

@@ -45,7 +45,7 @@ def strike(**facts):
     return item("electric-strike", face="frame", **{**usual, **facts})
 
 
-TOLD_UNIT = catalogue(UNIT={"draws": "current", "supply_rest_a": 0.1, "supply_inrush_a": 0.5})
+TOLD_UNIT = catalogue(UNIT={"draws": "current", "supply_rest_a": 0.1, "supply_inrush_a": 0.5, "supply_conductors": 2})
 """A unit of which everything is stated."""
 
 
@@ -465,6 +465,8 @@ def test_rule(row):
     ("asked", "words"),
     [
         (given(NEAR, cat=TOLD_UNIT), "no resistance at the terminations of its run"),
+        (given(NEAR, cat=TOLD_UNIT), "no resistance inside PSU"),
+        (given(NEAR, cat=TOLD_UNIT), "no way up from the hinges"),
         (given(cat=TOLD_UNIT, items=[strike(fail=None)]), "held all the time"),
         (given(cat=TOLD_UNIT, items=[strike()]), "the existing electric strike: no more in the first moment"),
         (given(cat=catalogue(UNIT={"supply_rest_a": None})), "UNIT: current at rest taken as the supply current"),

@@ -375,7 +375,7 @@ def test_what_an_opening_hangs_on_its_circuit():
     )  # fmt: skip
     assert unit.assumed == (
         "current at rest taken as the supply current", "taken as a constant current",
-        "no more in the first moment than it draws in operation",
+        "no more in the first moment than it draws in operation", "fed by two conductors, plus and minus",
     )  # fmt: skip
     # 85 to 110 % of 12 V: 10.2 to 13.2 V (NFPA 72, secondary copy; shared facts 1.5).
     assert (strike.minimum_v, strike.maximum_v) == pytest.approx((10.2, 13.2))

@@ -5,13 +5,13 @@ node of a circuit. The circuit's solution stands in `circuit`; which cure is tak
 """
 
 from collections.abc import Callable, Mapping, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, field, replace
 from math import ceil, floor
 from typing import Final
 
 from hwsched.calc.calculator import InputError
-from hwsched.calc.power.circuit import Load, Solution, outside_limits, solve
-from hwsched.calc.power.circuit_tree import SUPPLY, Run, network
+from hwsched.calc.power.circuit import Draw, Load, Solution, draw, node_volts, solve
+from hwsched.calc.power.circuit_tree import SUPPLY, Network, Run, network, rewired, with_ohms
 from hwsched.calc.power.conductor import gauge_of
 from hwsched.calc.tables import rows
 
@@ -118,29 +118,81 @@ def cures(
     # A collapsed circuit has no voltages to look at, and is in need of a cure in any case.
     if not now.collapsed and now.volts[node] >= minimum_v - _TOLERANCE_V:
         return ()
-    path = network(circuit.runs, circuit.temperature_c).path(node)
-    every, own = (
-        _each_kind(_Input(circuit, node, minimum_v, path, whole), now, gauges, nominal_v) for whole in (True, False)
-    )
-    return tuple(all_ if all_.works else one for all_, one in zip(every, own, strict=True))
+    shape = _Shape.of(circuit)
+    every = _Input(circuit, node, minimum_v, shape.tree.path(node), True, [shape])
+    own = replace(every, whole=False, known={})
+    found = []
+    for kind in _kinds(every, now, gauges, nominal_v):
+        cure = kind(every)
+        # What mends the node alone is looked for where nothing of its kind mends all.
+        found.append(cure if cure.works else kind(own))
+    return tuple(found)
 
 
-def _each_kind(given: "_Input", now: Solution, gauges: Sequence[str], nominal_v: Sequence[float]) -> tuple[Cure, ...]:
-    path = tuple(i for i in given.path if i not in given.circuit.bought)
+def _kinds(
+    given: "_Input", now: Solution, gauges: Sequence[str], nominal_v: Sequence[float]
+) -> tuple[Callable[["_Input"], Cure], ...]:
+    def nominal(each: "_Input") -> Cure:
+        return _nominal_voltage(each, nominal_v)
+
+    path = given.laid
     if not path:
-        return (_source_voltage(given), _nominal_voltage(given, nominal_v))
+        return _source_voltage, nominal
     # The run that costs most is the one where new wire buys most.
     worst = (max(path, key=lambda i: _drop_v(given, now, i)),)
     return (
-        _thicker(given, "thicker-run", worst, gauges),
-        _thicker(given, "thicker-path", path, gauges),
-        _parallel(given, "parallel-run", worst),
-        _parallel(given, "parallel-path", path),
-        _own_run(given, gauges),
-        _nearer_supply(given),
-        _source_voltage(given),
-        _nominal_voltage(given, nominal_v),
+        lambda each: _thicker(each, "thicker-run", worst, gauges),
+        lambda each: _thicker(each, "thicker-path", path, gauges),
+        lambda each: _parallel(each, "parallel-run", worst),
+        lambda each: _parallel(each, "parallel-path", path),
+        lambda each: _own_run(each, gauges),
+        _nearer_supply,
+        _source_voltage,
+        nominal,
     )
+
+
+_Tried = tuple[bool, float | None, tuple[str, ...]]
+
+
+@dataclass(frozen=True, slots=True)
+class _Shape:
+    """What circuits have in common whose runs lie alike: their tree, what is drawn and what is needed."""
+
+    circuit: Circuit
+    tree: Network
+    drawn: tuple[Draw, ...]
+    """Under the operations that it stands under, then under the others."""
+    needed: tuple[tuple[int, float], ...]
+    """Nodes with the highest minimum of a load there [V]."""
+
+    @classmethod
+    def of(cls, circuit: Circuit) -> "_Shape":
+        tree = network(circuit.runs, circuit.temperature_c)
+        needed: dict[int, float] = {}
+        for load in circuit.loads:
+            if load.minimum_v is not None:
+                at = tree.position[load.node]
+                needed[at] = max(needed.get(at, 0.0), load.minimum_v)
+        drawn = tuple(draw(tree, loads) for loads in (circuit.loads, *circuit.others))
+        return cls(circuit, tree, drawn, tuple(needed.items()))
+
+    def suits(self, circuit: Circuit) -> bool:
+        """Tell whether a circuit is of this shape: only its conductors, lengths and source may be others."""
+        mine = self.circuit
+        return (
+            circuit.loads is mine.loads
+            and circuit.others is mine.others
+            and len(circuit.runs) == len(mine.runs)
+            and all(
+                a is b or (a.from_node == b.from_node and a.to_node == b.to_node)
+                for a, b in zip(circuit.runs, mine.runs, strict=True)
+            )
+        )
+
+    def low(self, volts: Sequence[float]) -> list[int]:
+        """Return the nodes where a load is low."""
+        return [at for at, minimum_v in self.needed if volts[at] < minimum_v - _TOLERANCE_V]
 
 
 @dataclass(frozen=True, slots=True)
@@ -151,23 +203,49 @@ class _Input:
     path: tuple[int, ...]
     whole: bool
     """Whether every load of the circuit is to be mended, and not only those at the node."""
+    shapes: list[_Shape]
+    """Of the circuits that were tried."""
+    known: dict[tuple[int, str], tuple[Circuit, _Tried]] = field(default_factory=dict)
+    """What was tried, by the circuit as an object: it is asked again when it is told."""
 
     @property
     def laid(self) -> tuple[int, ...]:
         """Runs of the path that are laid, and not bought as a part."""
         return tuple(i for i in self.path if i not in self.circuit.bought)
 
-    def tried(self, circuit: Circuit, node: str = "") -> tuple[bool, float | None, tuple[str, ...]]:
+    def tried(self, circuit: Circuit, node: str = "") -> _Tried:
         """Tell whether the node is mended, its voltage, and the other nodes that are low."""
-        solution = circuit.solution()
-        node = node or self.node
-        volts = solution.volts.get(node)
-        low, _ = outside_limits(solution, circuit.loads)
-        works = volts is not None and volts >= self.minimum_v - _TOLERANCE_V
-        others = tuple(name for name in low if name != node)
+        key = id(circuit), node
+        if key not in self.known:
+            self.known[key] = circuit, self._tried(circuit, node or self.node)
+        return self.known[key][1]
+
+    def _tried(self, circuit: Circuit, node: str) -> _Tried:
+        shape = next((each for each in self.shapes if each.suits(circuit)), None)
+        if shape is None:
+            shape = _Shape.of(circuit)
+            self.shapes.append(shape)
+        tree = rewired(shape.tree, shape.circuit.runs, circuit.runs, circuit.temperature_c)
+        return self.solved(shape, tree, circuit.source_v, node)
+
+    def solved(self, shape: _Shape, tree: Network, source_v: float, node: str) -> _Tried:
+        """As `tried`, of a shape's tree with other resistances."""
+
+        def volts_of(drawn: Draw) -> list[float] | None:
+            volts, stuck = node_volts(tree, drawn, source_v, shape.circuit.source_ohm)
+            return volts if stuck is None else None
+
+        volts = volts_of(shape.drawn[0])
+        if volts is None:
+            return False, None, ()
+        at = tree.position[node]
+        works = volts[at] >= self.minimum_v - _TOLERANCE_V
+        others = tuple(tree.names[each] for each in shape.low(volts) if each != at)
         if works and self.whole:
-            works = not others and not any(_lacking(replace(circuit, loads=loads)) for loads in circuit.others)
-        return works, volts, others
+            works = not others and all(
+                (under := volts_of(drawn)) is not None and not shape.low(under) for drawn in shape.drawn[1:]
+            )
+        return works, volts[at], others
 
     def cure(
         self, kind: str, circuit: Circuit, does: str, fails: str, values: Mapping[str, float], node: str = ""
@@ -178,11 +256,6 @@ class _Input:
         if not works:
             text = f"{fails}: {found} at {self.node!r} at best, {self.minimum_v:g} V needed"
         return Cure(kind, works, text, volts, low, values, circuit if works else None, does if works else "")
-
-
-def _lacking(circuit: Circuit) -> bool:
-    solution = circuit.solution()
-    return solution.collapsed or bool(outside_limits(solution, circuit.loads)[0])
 
 
 def _drop_v(given: _Input, now: Solution, i: int) -> float:
@@ -328,9 +401,15 @@ def _nearer_supply(given: _Input) -> Cure:
     # Not zero: a run without length is refused.
     low, high = 1e-6, 1.0
     if given.tried(shortened(low))[0]:
+        shape, least, source_v = given.shapes[0], low, given.circuit.source_v
+        short = rewired(shape.tree, given.circuit.runs, shortened(least).runs, given.circuit.temperature_c)
         for _ in range(_HALVINGS):
             middle = (low + high) / 2
-            low, high = (middle, high) if given.tried(shortened(middle))[0] else (low, middle)
+            # A resistance grows with the length along a straight line.
+            share = (middle - least) / (1.0 - least)
+            ohm = [a if a == b else a + share * (b - a) for a, b in zip(short.ohm, shape.tree.ohm, strict=True)]
+            does = given.solved(shape, with_ohms(shape.tree, ohm), source_v, given.node)[0]
+            low, high = (middle, high) if does else (low, middle)
     length_m = low * present_m
     if floor(10 * length_m) <= 0:
         text = "even a supply beside the load does not do"
@@ -357,9 +436,8 @@ def _source_voltage(given: _Input) -> Cure:
     if given.tried(replace(given.circuit, source_v=high_v))[0]:
         for _ in range(_HALVINGS):
             middle = (low_v + high_v) / 2
-            low_v, high_v = (
-                (low_v, middle) if given.tried(replace(given.circuit, source_v=middle))[0] else (middle, high_v)
-            )
+            does = given.solved(given.shapes[0], given.shapes[0].tree, middle, given.node)[0]
+            low_v, high_v = (low_v, middle) if does else (middle, high_v)
     # Up, so that the voltage as printed still does.
     text = f"{ceil(100 * high_v) / 100:g} V at the source (now {given.circuit.source_v:g} V)"
     needs = "; needs the maximum voltage of every load" if missing else ""

@@ -344,7 +344,13 @@ def _together(supply: _Supply, condition: tuple[float, float]) -> list[dict[str,
             return None
     loads = [[_load(device, first_moment(device)) for device in each.devices] for each in supply.circuits]
     solutions = supply.solve(supply.draws(loads), *condition)
-    everything = [(c, i) for c, each in enumerate(supply.circuits) for i in range(len(each.devices))]
+    # What draws in operation as at rest is worst for nobody.
+    everything = [
+        (c, i)
+        for c, each in enumerate(supply.circuits)
+        for i, device in enumerate(each.devices)
+        if first_moment(device) != device.holding
+    ]
     found = []
     for number, (circuit, solution) in enumerate(zip(supply.circuits, solutions, strict=True)):
         own = tuple(i for c, i in everything if c == number)

@@ -129,6 +129,34 @@ def network(runs: Runs, temperature_c: Temperature) -> Network:
     return Network(tuple(names), position, tuple(feeder), tuple(ohm), tuple(index), tuple(outward), steps)
 
 
+def rewired(tree: Network, before: Runs, runs: Runs, temperature_c: Temperature) -> Network:
+    """Return the tree of runs that lie just where others lay, of other lengths or conductors.
+
+    Parameters
+    ----------
+    tree : Network
+        Of the runs before.
+    before, runs : sequence of Run
+        With the same ends, in one order; those that are the same object have the same resistance.
+    temperature_c : float
+        As of the tree.
+    """
+    changed = {
+        i: _run_ohm(run, i, temperature_c)
+        for i, (run, was) in enumerate(zip(runs, before, strict=True))
+        if run is not was
+    }
+    return (
+        with_ohms(tree, [changed.get(i, was) for i, was in zip(tree.run, tree.ohm, strict=True)]) if changed else tree
+    )
+
+
+def with_ohms(tree: Network, ohm: Sequence[float]) -> Network:
+    """Return a tree with other resistances of its runs, by node [ohm]."""
+    steps = tuple((at, to, ohm[at]) for at, to, _ in tree.steps)
+    return Network(tree.names, tree.position, tree.feeder, tuple(ohm), tree.run, tree.outward, steps)
+
+
 def joined(trees: Sequence[Network]) -> Network:
     """Join trees at the supply's terminals, as the circuits of one supply are.
 

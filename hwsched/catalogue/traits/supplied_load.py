@@ -45,7 +45,7 @@ SUPPLIED_LOAD: Final[tuple[Attribute, ...]] = (
         synonyms=("rest current", "standing current"),
         low=0,
         high=20,
-        note="While nobody operates it. Empty: reckoned as the holding current.",
+        note="While nobody operates it. Empty: none where it is fail-secure, else reckoned as the holding current.",
     ),
     Attribute(
         "current",

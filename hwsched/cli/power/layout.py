@@ -175,11 +175,10 @@ def _point(opening: str | None, names: Mapping[str, str]) -> str:
 
 def _tell(found: PowerProposal) -> None:
     plan, names = found.plan, found.names
-    proven = "proven best" if plan.proved_best else f"within {plan.gap:.2%} of the best"
-    openings = sum(len(leg.openings) for leg in plan.legs)
+    openings, count = sum(len(leg.openings) for leg in plan.legs), len(plan.sizes)
     print(
-        f"{found.circuit or found.building}, {found.aim.replace('-', ' ')}: {len(plan.sizes)} supplies for {openings} "
-        f"openings, {plan.wire_m:.1f} m of wire, {proven}"
+        f"{found.circuit or found.building}, {found.aim.replace('-', ' ')}: {count} "
+        f"{'supply' if count == 1 else 'supplies'} for {openings} openings, {plan.wire_m:.1f} m of wire, {plan.proved}"
     )
     for place, part in plan.sizes.items():
         print(f"  {names[place]}: {part}")

@@ -80,7 +80,8 @@ def _run(arguments: argparse.Namespace) -> int:
         print(each["supply"])
         for room in each["rooms"]:
             stop = f"; one more: {room['why']}" if room["why"] else " or more"
-            print(f"  circuit {room['circuit']}: {room['later_count']} later openings{stop}")
+            later = f"{room['later_count']} later opening{'' if room['later_count'] == 1 else 's'}"
+            print(f"  circuit {room['circuit']}: {later}{stop}")
         for failure in each["failures"]:
             last = "" if failure["after_h"] == 0 else f", after {_hours(failure['after_h'])}"
             also = " and the mains" if failure["what"] == "battery" else ""

@@ -93,9 +93,10 @@ def _run(arguments: argparse.Namespace) -> int:
     if arguments.json:
         return DONE
     proven = "proven least" if siting.optimal else f"within {siting.gap:.2%} of the least"
+    count = len(siting.open)
     print(
-        f"{found.building}: {len(siting.open)} supplies for {len(siting.pairs)} openings, {siting.wire_m:.1f} m of "
-        f"{found.wire}, {proven}; {found.measured} routes measured, the others estimated"
+        f"{found.building}: {count} {'supply' if count == 1 else 'supplies'} for {len(siting.pairs)} openings, "
+        f"{siting.wire_m:.1f} m of {found.wire}, {proven}; {found.measured} routes measured, the others estimated"
     )
     for supply in siting.open:
         connected_devices = sorted(names[o] for o, s in siting.pairs.items() if s == supply)

@@ -188,15 +188,14 @@ class LayoutWindow(ToolWindow):
             return
         self.found = found
         plan = found.plan
-        proven = "proven best" if plan.proved_best else f"within {plan.gap:.2%} of the best"
         costs = f"{_money(found.before_cost)} as laid, {_money(found.after_cost)} then"
         if found.already:
             text = "What is laid is as good: nothing would be changed."
         else:
             text = (
-                f"{len(plan.sizes)} supplies, {plan.wire_m:.1f} m of wire, {proven}. Cost of what is known: {costs}. "
-                f"{len(found.torn_up)} runs that are laid would be taken up. Proved in every state. Nothing is changed "
-                "yet."
+                f"{len(plan.sizes)} supplies, {plan.wire_m:.1f} m of wire, {plan.proved}. Cost of what is known: "
+                f"{costs}. {len(found.torn_up)} runs that are laid would be taken up. Proved in every state. "
+                "Nothing is changed yet."
             )
         self.said.setText(text)
         self._show(found)

@@ -64,7 +64,7 @@ def _supply(project: ProjectView, view: OpeningView) -> list[Block]:
             blocks.append(Paragraph(f"Not worked out: {problem.message}.", "caution"))
     if node is not None and node.volts:
         states = states_of(circuit)
-        columns = tuple(Column(f"{STATES[state]} [V]", 1.0, "right") for state in states)
+        columns = tuple(Column(f"{STATES[state]} [V]", 1.0, "right", 2) for state in states)
         where = (Column("At", 1.2),) if several else ()
         rows: list[tuple[Cell, ...]] = []
         for each in connected if several else [node]:

@@ -62,8 +62,8 @@ def _summary(project: ProjectView, supplies: list[SupplyResult]) -> list[Block]:
         for supply in supplies
     )
     columns = (
-        Column("Supply", 1.2), Column("Place", 1.8), Column("Part", 1.3), Column("Held [A]", 0.8, "right"),
-        Column("Rated [A]", 0.8, "right"), Column("Share", 0.7, "right"), Column("Openings", 0.8, "right"),
+        Column("Supply", 1.2), Column("Place", 1.8), Column("Part", 1.3), Column("Held [A]", 0.8, "right", 2),
+        Column("Rated [A]", 0.8, "right", 2), Column("Share", 0.7, "right"), Column("Openings", 0.8, "right"),
     )  # fmt: skip
     blocks: list[Block] = [
         Heading("Summary"),
@@ -107,8 +107,10 @@ def _supply(project: ProjectView, result: SupplyResult) -> list[Block]:
     if standby is not None:
         size = "no size suffices" if standby.size_ah is None else f"next size {standby.size_ah:g} Ah"
         held = "none laid" if standby.held_ah is None else f"{standby.held_ah:g} Ah laid"
+        more = " or more" if standby.at_least else ""
+        asked = f"{standby.hours:g} h at {standby.load_a:.3f} A{more}: {standby.needed_ah:.2f} Ah{more}"
         pairs += [
-            ("Standby", f"{standby.hours:g} h at {standby.load_a:.3f} A: {standby.needed_ah:.2f} Ah, {size}; {held}"),
+            ("Standby", f"{asked}, {size}; {held}"),
             *([("Peukert", standby.peukert)] if standby.peukert else []),
             ("Battery at its end", said(result.battery_end_v, "V")),
         ]
@@ -147,7 +149,7 @@ def _margins(result: SupplyResult) -> list[Block]:
         (title, ", ".join(marks[opening] for opening in found))
         for title, found in (
             ("Lose power", alarm.dropped), ("Keep power", alarm.kept),
-            ("Unknown: needs On the fire alarm of its circuit", alarm.unknown),
+            ("Unknown: nobody has said", alarm.unknown),
         )
         if found
     ]  # fmt: skip
@@ -221,15 +223,15 @@ def _circuit(result: SupplyResult, circuit: CircuitResult, style: LengthStyle) -
                 *(volts(node, state) for state in states),
                 node.minimum_v,
                 words.UNKNOWN if margin is None else round(margin, 2),
-                ", ".join(node.operating) or "none",
+                ", ".join(node.operating) or "none draws more",
                 _verdict(circuit, node),
             )
         )
     if rows:
         columns = (
-            Column("At", 1.0), Column("Load", 1.4), Column(f"Run [{run_unit(style)}]", 0.8, "right"),
-            *(Column(f"{STATES[state]} [V]", 0.9, "right") for state in states),
-            Column("Needs [V]", 0.8, "right"), Column("Room [V]", 0.8, "right"),
+            Column("At", 1.0), Column("Load", 1.4), Column(f"Run [{run_unit(style)}]", 0.8, "right", 1),
+            *(Column(f"{STATES[state]} [V]", 0.9, "right", 2) for state in states),
+            Column("Needs [V]", 0.8, "right", 2), Column("Room [V]", 0.8, "right", 2),
             Column("Operating at its peak", 1.4), Column("", 0.8),
         )  # fmt: skip
         blocks.append(Table(columns, tuple(rows), title=f"Circuit {name_of(circuit)}"))

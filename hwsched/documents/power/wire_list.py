@@ -125,7 +125,7 @@ def _reels(lines: tuple[WireLine, ...], style: LengthStyle) -> list[Block]:
         return []
     columns = (
         Column("Building", 1.3), Column("Wire", 1.1), Column("Reel", 0.5, "right"), Column("Pieces cut from it", 4.4),
-        Column(f"Left [{unit}]", 0.7, "right"),
+        Column(f"Left [{unit}]", 0.7, "right", 2),
     )  # fmt: skip
     blocks: list[Block] = [Heading("Reels and bars", 2), Table(columns, tuple(rows), title="Reels")]
     for line in lines:
@@ -166,8 +166,8 @@ def _runs(project: ProjectView, building: str) -> list[Block]:
                 )
     columns = (
         Column("", 0.3, "centre"), Column("Circuit", 1.3), Column("From", 1.1), Column("To", 1.1),
-        Column("Conductor", 1.3), Column("Part", 1.1), Column(f"Length [{run_unit(style)}]", 0.8, "right"),
-        Column("Most [A]", 0.7, "right"), Column("Drop [V]", 0.7, "right"), Column("", 0.7),
+        Column("Conductor", 1.3), Column("Part", 1.1), Column(f"Length [{run_unit(style)}]", 0.8, "right", 2),
+        Column("Most [A]", 0.7, "right", 3), Column("Drop [V]", 0.7, "right", 3), Column("", 0.7),
     )  # fmt: skip
     if not rows:
         return [Paragraph("No run is laid yet.")]

@@ -20,7 +20,7 @@ STATE_WORDS: Final = {
     "peak": "peak",
 }
 _ON_ALARM: Final[Mapping[str | None, str]] = {
-    "drops": "loses power", "stays": "keeps power", None: "unknown: needs On the fire alarm of its circuit",
+    "drops": "loses power", "stays": "keeps power", None: "unknown: nobody has said",
 }  # fmt: skip
 _STRANDING: Final = {"stranded": "str", "solid": "sol"}
 STRANDING_NOTE: Final = "str: stranded, sol: solid; 2 × : so many conductors in parallel, each way."

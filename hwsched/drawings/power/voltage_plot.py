@@ -160,12 +160,14 @@ class _Plot:
         for state in self._states:
             pen = _PENS.get(state, "existing")
             signed: list[Point] = []
-            for points in self._branches(state):
-                shapes.append(Line(tuple(points), pen, name=f"voltage, {state_words(state)}"))
-                for x, y in points[1:]:
-                    if all(math.hypot(x - a, y - b) >= _MARKS_EVERY for a, b in signed):
-                        signed.append((x, y))
-                        shapes.append(_sign(state, x, y))
+            branches = self._branches(state)
+            shapes += [Line(tuple(points), pen, name=f"voltage, {state_words(state)}") for points in branches]
+            loaded = {self._point(n.node, state) for n in self._nodes.values() if n.minimum_v is not None}
+            # Where there is no room for all, what hangs there is signed before what it is reached over.
+            for x, y in sorted((each for points in branches for each in points[1:]), key=lambda at: at not in loaded):
+                if all(math.hypot(x - a, y - b) >= _MARKS_EVERY for a, b in signed):
+                    signed.append((x, y))
+                    shapes.append(_sign(state, x, y))
         return shapes
 
     def _branches(self, state: str) -> list[list[Point]]:

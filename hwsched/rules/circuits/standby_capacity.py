@@ -20,8 +20,8 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Ver
         )
     size = f"; the next size is {found.size_ah:g} Ah" if found.size_ah is not None else "; no size suffices"
     by = f" ({found.peukert})" if found.peukert else ""
-    least = "at least " if found.at_least else ""
-    asked = f"{found.hours:g} h at {least}{found.load_a:.3g} A need {least}{found.needed_ah:.2f} Ah{by}"
+    more, least = (" or more", "at least ") if found.at_least else ("", "")
+    asked = f"{found.hours:g} h at {found.load_a:.3g} A{more} need {least}{found.needed_ah:.2f} Ah{by}"
     values = {"needed_ah": found.needed_ah, "load_a": found.load_a, "hours_h": found.hours}
     if found.held_ah is None:
         yield Verdict(f"{asked}{size}. No standby battery is laid.", values=values, about=supply.name)

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.own_circuit import devices_of_opening, route_m
+from hwsched.rules.own_circuit import devices_of_opening, taken_of_own
 from hwsched.rules.reading import supply_part, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.values import Fit, OpeningInput
@@ -15,8 +15,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         return
     devices, _ = devices_of_opening(given, fit)
     taken = [f"{device.part}: {each}" for device in devices for each in device.assumed]
-    if route_m(given) is not None:
-        taken.append("no resistance at the terminations of its run")
+    taken += taken_of_own(given, fit)
     if taken:
         yield Verdict(
             f"Taken by common practice, since nothing is stated: {'; '.join(dict.fromkeys(taken))}.",

@@ -95,6 +95,13 @@ def test_peak_counts_where_no_inrush_is_stated_and_says_so():
     assert peak.solution.source_a == pytest.approx(1.5)
 
 
+def test_what_draws_in_operation_as_at_rest_is_no_operation():
+    """However many may operate at one time."""
+    devices = [Device("n0", "current", 0.5, 0.5), Device("n1", "current", 0.1, 0.3)]
+    for at_once in (1, 2, 5):
+        assert states(chain(2), devices, SOURCE, at_once)[3].operating == (1,)
+
+
 def test_a_device_that_drops_out_is_no_operation():
     """An electromagnetic lock that is released draws less: it never belongs to the worst set."""
     devices = [Device("n0", "current", 0.5, 0.0), Device("n1", "current", 0.0, 0.3, 1.0)]

@@ -11,7 +11,7 @@ from hwsched.render.screen import DARK, LIGHT
 from hwsched.values.power import Circuit, CircuitResult, Supply, SupplyResult
 from tests.drawings.measuring import named, words
 from tests.drawings.paper import LETTER_MM, overlaps, wide_and_tall
-from tests.drawings.power_samples import WORK, collapsed, solved, unsound
+from tests.drawings.power_samples import WORK, collapsed, solved, unit, unsound
 
 PAIRS = [(supply, circuit) for supply in WORK.supplies for circuit in supply.circuits]
 LOW = next(pair for pair in PAIRS if pair[1].circuit.name == "C5")
@@ -76,6 +76,19 @@ def test_states_differ_without_colour(look):
     assert len({len(sign.points) if isinstance(sign, Line) else 0 for sign in signs.values()}) >= 3
     for word in STATES.values():
         assert word in words(drawing)
+
+
+def test_where_signs_have_no_room_those_of_loads_stand():
+    """A unit half a metre behind its frame: the sign stands at the unit."""
+    supply = Supply("s", "PS")
+    ways = [("supply", "id-1", None, 60.0, "18 AWG"), ("id-1", "id-1/leaf", "id-1", 0.5, "18 AWG")]
+    circuit = solved(Circuit("c", "s", "C"), supply, ways, devices=[unit("id-1", "1")])
+    behind = next(node for node in circuit.nodes if node.node == "id-1/leaf")
+    circuit = replace(circuit, nodes=tuple(replace(n, minimum_v=10.0 if n is behind else None) for n in circuit.nodes))
+    drawing = voltage_plot(SupplyResult(supply), circuit, "mm")
+    across = axis(drawing, "distance tick", False)
+    (sign,) = named(drawing, "sign, mains normal")[:1]
+    assert to_value(sign.x, across) == pytest.approx(60.5)
 
 
 def test_each_opening_has_its_least_voltage_and_the_low_one_is_marked():

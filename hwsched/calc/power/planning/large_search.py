@@ -69,6 +69,8 @@ class LargeSearch:
         Gap and time.
     most_supplies : int, optional
         That may be used.
+    begun : sequence of (outlet, openings in order)
+        Daisy chains that are known to do; among them a plan, where that is not found by prices alone.
     """
 
     def __init__(
@@ -79,6 +81,7 @@ class LargeSearch:
         weights: Weights,
         limits: Limits,
         most_supplies: int | None = None,
+        begun: Sequence[tuple[int, tuple[int, ...]]] = (),
     ) -> None:
         self.question, self.outlets, self.ways, self.weights = question, outlets, ways, weights
         self.limits, self.most_supplies = limits, most_supplies
@@ -89,6 +92,8 @@ class LargeSearch:
         self.relaxed_of = [RelaxedLegs(outlet, ways, g) for g, outlet in enumerate(outlets)]
         for number, outlet in enumerate(outlets):
             self._keep(self._carried(number, np.flatnonzero(np.isfinite(outlet.way_m))[:, None]))
+        for number, order in begun:
+            self._keep(self._carried(number, np.array([order], dtype=np.intp)))
         self._dear = 10.0 * (1.0 + sum(
             max((leg.weight for leg in self.legs.values() if leg.order == (i,)), default=0.0)
             for i in range(self.count)

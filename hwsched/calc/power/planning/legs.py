@@ -127,8 +127,8 @@ def _metres(rows: Sequence[Sequence[float | None]], width: int) -> Floats:
     return found
 
 
-def most_ohm(outlet: Outlet, which: Ints, shared_m: Floats) -> Floats:
-    """Greatest resistance of a metre, there and back, with which legs carry their openings [ohm/m].
+def most_drop(outlet: Outlet, which: Ints, shared_m: Floats) -> Floats:
+    """Greatest drop on the way to each opening of legs, for a wire of 1 ohm/m at its own temperature [V].
 
     Parameters
     ----------
@@ -144,13 +144,19 @@ def most_ohm(outlet: Outlet, which: Ints, shared_m: Floats) -> Floats:
     V_b = V0 - r · (Σ_c shared_bc · rest_c + the largest of shared_bc · added_c, so many as operate at one time): exact
     for constant currents.
     """
-    drop = (shared_m * outlet.rest_a[which][:, None, :]).sum(axis=2)
+    drop: Floats = (shared_m * outlet.rest_a[which][:, None, :]).sum(axis=2)
     added = shared_m * outlet.added_a[which][:, None, :]
     count, at_once = which.shape[1], outlet.at_once
     if at_once >= count:
         drop += added.sum(axis=2)
     elif at_once:
         drop += np.partition(added, count - at_once, axis=2)[:, :, count - at_once :].sum(axis=2)
+    return drop
+
+
+def most_ohm(outlet: Outlet, which: Ints, shared_m: Floats) -> Floats:
+    """Greatest resistance of a metre, there and back, with which legs carry their openings [ohm/m]."""
+    drop = most_drop(outlet, which, shared_m)
     room = outlet.room_v[which] + TOUCH
     with np.errstate(divide="ignore"):
         each = np.where(drop > 0.0, room / np.where(drop > 0.0, drop, 1.0), np.inf)

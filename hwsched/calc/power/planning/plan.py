@@ -26,7 +26,7 @@ from hwsched.calc.power.planning.legs import (
     ways_of,
     with_margin,
 )
-from hwsched.calc.power.planning.margins import greatest_margin
+from hwsched.calc.power.planning.margins import Chain, Margin, greatest_margin
 from hwsched.calc.power.planning.question import AIMS, Leg, NoPlanError, Plan, Question, check_question
 from hwsched.calc.power.planning.small_search import MOST_OPENINGS, SmallSearch
 from hwsched.calc.solver import Cancelled, Limits, Progress
@@ -38,7 +38,9 @@ _ONE_MORE: Final = 1e7
 _LARGE_GAP: Final = 0.01
 _PROVED: Final = 1e-7
 _MARGIN_V: Final = 1e-5
-"""To which the greatest margin is found where it is halved down to [V]."""
+"""Under which what is not proved of a margin is not told [V]."""
+_MARGIN_SHARE: Final = 0.5
+"""Of the time, for the greatest margin; the rest for the least cost with it."""
 DEFAULT_TIME_S: Final = 120.0
 
 
@@ -99,43 +101,19 @@ def plan_power(
     until = monotonic() + time_limit_s
     limits = Limits(_LARGE_GAP if gap is None else gap, until, None, cancelled, progress)
     _refuse_unreached(question, ways_of(question, Weights(1.0, _SECOND)))
-    margin_v = _most_margin(question, limits) if aim == "most-margin" else 0.0
+    most: Margin | None = None
+    if aim == "most-margin":
+        most = greatest_margin(question, replace(limits, until=monotonic() + _MARGIN_SHARE * time_limit_s))
+    margin_v = most.margin_v if most is not None else 0.0
     weights = Weights(_SECOND, 1.0) if aim == "least-wire" else Weights(1.0, _SECOND)
     outlets, ways = outlets_of(question, margin_v), ways_of(question, weights)
     if len(question.openings) <= MOST_OPENINGS and len(question.openings) <= question.most_on_leg:
-        return _small(question, outlets, ways, weights, aim, margin_v)
-    return _large(question, outlets, ways, weights, aim, margin_v, limits)
-
-
-def _most_margin(question: Question, limits: Limits) -> float:
-    """Return the greatest margin that all can have [V].
-
-    Of few openings some of which a supply feeds over others alone it is halved down to, since runs of their own do not
-    tell it; of many it is then the greatest with runs of their own.
-    """
-    over_others = (
-        any((outlet.suits & ~np.isfinite(outlet.way_m)).any() for outlet in outlets_of(question))
-        and np.isfinite(np.array(question.between_m, dtype=float)).any()
-    )
-    if not over_others or len(question.openings) > min(MOST_OPENINGS, question.most_on_leg):
-        return greatest_margin(question, limits)
-    try:
-        least = greatest_margin(question, limits)
-    except NoPlanError:
-        least = 0.0
-    ways = ways_of(question, Weights(1.0, _SECOND))
-
-    def borne(margin_v: float) -> bool:
-        search = SmallSearch(question, tuple(outlets_of(question, margin_v)), ways)
-        return search.answer(0.0, 1.0) is not None
-
-    if not borne(least):
-        return greatest_margin(question, limits)
-    most = max(float(outlet.room_v.max()) for outlet in outlets_of(question))
-    while most - least > _MARGIN_V:
-        middle = (most + least) / 2.0
-        least, most = (middle, most) if borne(middle) else (least, middle)
-    return least
+        plan = _small(question, outlets, ways, weights, aim, margin_v)
+    else:
+        plan = _large(question, outlets, ways, weights, aim, margin_v, limits, most.legs if most is not None else ())
+    if most is None or most.bound_v - margin_v <= _MARGIN_V:
+        return plan
+    return replace(plan, margin_left_v=most.bound_v - margin_v)
 
 
 def _refuse_unreached(question: Question, ways: Ways) -> None:
@@ -176,13 +154,14 @@ def _large(
     aim: str,
     margin_v: float,
     limits: Limits,
+    begun: Sequence[Chain],
 ) -> Plan:
     fewest: int | None = None
     least = 0
     if aim == "fewest-supplies":
         counting = Weights(0.0, 0.0, 1.0)
         fewest, least = LargeSearch(question, outlets, ways_of(question, counting), counting, limits).fewest()
-    search = LargeSearch(question, outlets, ways, weights, limits, fewest)
+    search = LargeSearch(question, outlets, ways, weights, limits, fewest, begun)
     shapes, sizes, bound = search.answer()
     plan = _told(question, outlets, ways, shapes, sizes, margin_v, search.tried)
     reached = _aimed(plan, aim)

@@ -143,11 +143,21 @@ class Plan:
     least_supplies: int = field(default=0, compare=False)
     tried: int = field(default=0, compare=False)
     """Legs that were looked at."""
+    margin_left_v: float = field(default=0.0, compare=False)
+    """By how much another plan's margin might be greater, where the greatest is aimed at [V]."""
 
     @property
     def proved_best(self) -> bool:
         """Whether no plan of this kind is better."""
-        return self.gap == 0.0
+        return self.gap == 0.0 and self.margin_left_v == 0.0
+
+    @property
+    def proved(self) -> str:
+        """What is proved, in words."""
+        if self.proved_best:
+            return "proven best"
+        cost = f"within {self.gap:.2%} of the best"
+        return f"{cost}; up to {self.margin_left_v:.2f} V more margin is not ruled out" if self.margin_left_v else cost
 
 
 class NoPlanError(InputError):

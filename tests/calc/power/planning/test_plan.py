@@ -1,6 +1,7 @@
 """Plans of supplies and runs: the best of everything that can be tried, the bound kept, every leg solved by itself."""
 
 import random
+from dataclasses import replace
 from itertools import combinations
 
 import pytest
@@ -8,7 +9,7 @@ import pytest
 from hwsched.calc.calculator import InputError
 from hwsched.calc.power.circuit import Load, solve
 from hwsched.calc.power.circuit_tree import Network
-from hwsched.calc.power.planning import plan
+from hwsched.calc.power.planning import margins, plan
 from hwsched.calc.power.planning.plan import plan_power
 from hwsched.calc.power.planning.question import AIMS, Drawn, NoPlanError, PlanOpening, PlanPlace, Question, Size, Wire
 from tests.calc.oracles import case_count
@@ -133,6 +134,21 @@ def test_the_bound_of_the_large_search_is_none_too_high(aim, monkeypatch):
         assert reached - found.gap * reached <= exact + 1e-3
 
 
+@pytest.mark.fuzz
+def test_what_is_reached_over_others_alone_has_a_greatest_margin_wherever_it_has_a_plan():
+    rng = random.Random("over others")
+    for number in range(min(case_count(1), 20)):
+        count = 10 + 2 * (number % 4)
+        supplies, drawn, kinds, to_m, between_m = random_numbers(rng, count, amps=(3.0, 5.0), sizes=1)
+        seldom = [[metres if rng.random() < 0.3 else None for metres in row] for row in to_m]
+        question = question_of((supplies, drawn, [(ohm / 4, cost) for ohm, cost in kinds], seldom, between_m))
+        cheap, roomy = planned(question, "least-cost"), planned(question, "most-margin")
+        assert (cheap is None) == (roomy is None)
+        if roomy is not None:
+            check_plan(question, roomy)
+            assert roomy.margin_v >= cheap.margin_v - 1e-6
+
+
 def test_more_openings_with_a_gap_that_is_told():
     question = question_of(random_numbers(random.Random("more-b"), 10, wires=2, amps=(4.0, 6.0), sizes=1))
     found = plan_power(question, time_limit_s=20.0)
@@ -157,6 +173,35 @@ def test_openings_along_one_way_are_one_chain_of_one_wire():
     # Thin: 30 m of 0.1 ohm with 0.3 A in work, and 0.1 A each at 10 and 20 m: 0.9 + 0.1 + 0.2 = 1.2 V of 1.4 V.
     assert (leg.wire, leg.openings, found.wire_m, found.cost) == ("thin", ("0", "1", "2"), 30.0, 130.0)
     assert leg.margin_v == pytest.approx(0.2)
+
+
+def test_the_greatest_margin_of_many_openings_that_are_reached_over_others_alone():
+    doors = row_of_doors(10, needed=9.0)
+    apart = replace(doors, to_place_m=[[10.0], *[[None]] * 9])
+    found = plan_power(apart, "most-margin")
+    (leg,) = found.legs
+    # Thick: 100 m of 0.03 ohm with 0.3 A in work, and 0.1 A each at 10 to 90 m: 0.9 + 1.35 = 2.25 V of 2.4 V.
+    assert (leg.wire, leg.openings) == ("thick", tuple("0123456789"))
+    assert found.margin_v == pytest.approx(0.15)
+    assert found.proved_best
+
+
+def test_the_greatest_margin_where_one_is_nearer_over_another_than_by_its_own_way():
+    doors = row_of_doors(2, needed=9.0)
+    found = plan_power(replace(doors, to_place_m=[[10.0], [300.0]]), "most-margin")
+    # Thick: over the first 20 m with 0.3 A, and 0.1 A at 10 m: 0.18 + 0.03 V of 2.4 V; by its own way 2.7 V.
+    assert found.margin_v == pytest.approx(2.19)
+
+
+def test_a_margin_of_which_a_greater_one_is_not_ruled_out_says_so(monkeypatch):
+    monkeypatch.setattr(margins, "_WHOLE", 0)
+    monkeypatch.setattr(margins, "_TIMES", 1)
+    doors = row_of_doors(10, needed=9.0)
+    found = plan_power(replace(doors, to_place_m=[[10.0], *[[None]] * 9]), "most-margin")
+    # By a run of its own along the same way the last one would lose 0.9 V: so much more a bound leaves open.
+    assert found.margin_left_v == pytest.approx(1.35)
+    assert not found.proved_best
+    assert "up to 1.35 V more margin" in found.proved
 
 
 def test_only_the_shapes_that_are_asked_for():

@@ -6,7 +6,13 @@ from typing import Final
 from hwsched.attributes.of_parts import PACK_LOW_V
 from hwsched.documents import words
 from hwsched.documents.power.packet_power import power_blocks, unproved_blocks
-from hwsched.documents.release.packet_facts import fit_facts, leaf_facts, lock_facts, opening_facts, situations
+from hwsched.documents.release.packet_facts import (
+    fit_facts,
+    leaf_facts,
+    lock_facts,
+    opening_facts,
+    situations,
+)
 from hwsched.documents.release.packet_holes import hole_blocks
 from hwsched.documents.release.packet_views import bar_unit, legend_blocks, section_letter, views
 from hwsched.documents.release.packet_work import steps_blocks, tests_table, tool_words

@@ -66,7 +66,7 @@ def test_schedule_and_pick_list_within_two_readings(campus):
 
 def test_freezing_within_a_third_and_again_within_a_twentieth(campus):
     bare_s, project, folder = campus
-    checker = Checker(project)
+    checker = Checker()
     checked = check_openings(project, checker=checker)
     first_s, _ = clocked(lambda: freeze(project, who="b", checker=checker))
     size = sum(path.stat().st_size for path in folder.glob("p.hwsched*") if path.is_file())

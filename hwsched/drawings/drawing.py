@@ -133,3 +133,5 @@ class Drawing:
     """Without title and scale, such as a legend."""
     schematic: bool = False
     """Drawn in paper millimetres, letters and all: it is set as it is."""
+    coarsest: float = 0.0
+    """Denominator of the smallest scale at which it says anything: it gets more height rather; 0: any."""

@@ -241,6 +241,8 @@ class Section:
     """Whether STOP stands across every sheet: what it shows may not be installed."""
     dense: bool = False
     """Whether it is set in narrow letters with little air: long lists for the desk."""
+    sheets: int = 0
+    """So many it may take at the door: only where it would take more are drawings set coarser than they ask for."""
     whole_sheets: bool = False
     """Printed on both sides of the paper it ends on a back, so that what follows starts on a sheet of its own."""
 

@@ -62,8 +62,8 @@ Paper = Literal["letter", "a4", "a5"]
 rl_config.useA85 = 0
 
 
-_SPARE: Final = 6
-"""How close at most a section is set for what it could do without: closer, and drawings and steps suffer for it."""
+_SPARE: Final = 7
+"""How close at most a section is set for what it could do without: closer, and steps suffer for it."""
 LANGUAGE: Final = "en"
 """Of all pages where nothing else is said: a screen reader reads them aloud by it."""
 
@@ -186,9 +186,11 @@ def _closeness(
 
     spare = [block for block in section.blocks if _is_spare(block)]
     bare = tuple(block for block in section.blocks if not _is_spare(block))
-    loose, close = 0, len(style.TIGHTER) - 1
+    loose, close = 0, len(style.TIGHTER) - 2
     most = sheets(style.TIGHTER[loose], bare)
     least = most if most == 1 else sheets(style.TIGHTER[close], bare)
+    if section.sheets and least > section.sheets and sheets(style.TIGHTER[-1], bare) < least:
+        return style.TIGHTER[-1], bare
     blocks = bare
     for one in spare:
         fuller = tuple(block for block in section.blocks if block is one or not _is_spare(block))

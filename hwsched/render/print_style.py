@@ -84,6 +84,8 @@ class Type:
     """Of a table's cell, beside its words."""
     views: float = 1.0
     """Share of their height that drawings get."""
+    coarse: float = 0.0
+    """By how much coarser than they ask for drawings may come out; 0: any."""
     whole: bool = True
     """Whether a paragraph is kept in one piece, and a caution with its step."""
 
@@ -99,7 +101,7 @@ SITE: Final = Type(
     body=11.0, small=11.0, table=11.0, table_head=11.0, large=14.0, heads={1: 16.0, 2: 12.0, 3: 11.0}, head=12.0,
     subhead=11.0, leading=1.17, table_leading=1.12, pad=1.5, gap=4.0, margin=8.0 * MM, bottom=7.0 * MM,
     # Capitals of 2.4 mm are letters of 9.3 pt.
-    letters_mm=2.4, note=9.0, top=6.5 * MM, rise=0.88, narrow=True, door=True,
+    letters_mm=2.4, note=9.0, top=6.5 * MM, rise=0.88, narrow=True, door=True, coarse=1.0,
 )  # fmt: skip
 """Read at the door, at arm's length: nothing under 11 pt, labels of drawings at 9."""
 _CLOSE: Final = replace(SITE, leading=1.08, table_leading=1.06, pad=0.7, gap=2.5)
@@ -114,5 +116,6 @@ TIGHTER: Final = (
     replace(_CLOSEST, views=0.78),
     replace(_CLOSEST, views=0.7),
     replace(_CLOSEST, views=0.7, whole=False),
+    replace(_CLOSEST, views=0.7, whole=False, coarse=2.0),
 )
 """The same, each closer than the one before, for what would begin a sheet for its last lines. Letters keep theirs."""

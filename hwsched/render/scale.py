@@ -89,6 +89,7 @@ def fit_row(
     letters_mm: float = 0.0,
     narrow: bool = False,
     kept: Kept | None = None,
+    coarse: float = 0.0,
 ) -> Row:
     """Bring views to paper side by side at the largest standard scale at which they fit.
 
@@ -108,6 +109,8 @@ def fit_row(
         Whether letters are narrow ones.
     kept : dict, optional
         Views that were brought to paper before, with these letters; those that are brought now are added.
+    coarse : float
+        By how much coarser than they ask for they may come out for want of height; 0: any.
 
     Returns
     -------
@@ -123,22 +126,25 @@ def fit_row(
     wide = sum(d.bounds[2] - d.bounds[0] for d in sized)
     tall = max(d.bounds[3] - d.bounds[1] for d in sized)
     around_wide = around_tall = 0.0
+    coarsest = coarse * max(drawing.coarsest for drawing in drawings)
     for denominator in DENOMINATORS:
         # Bringing to paper costs: first the things themselves must fit, with what stood around them at the last try.
         fits = wide / denominator + around_wide <= room and tall / denominator + around_tall <= height_mm
-        if not fits and denominator < DENOMINATORS[-1]:
+        height_counts = not coarsest or denominator < coarsest
+        if not fits and denominator < DENOMINATORS[-1] and (height_counts or wide / denominator + around_wide > room):
             continue
         row = Row(
             tuple(drawings),
             tuple(_lowered(drawing, denominator, letters_mm, narrow, kept) for drawing in drawings),
             denominator,
         )
-        if row.wide <= room and row.tall <= height_mm:
+        if row.wide <= room and (row.tall <= height_mm or not height_counts):
             return row
         around_wide = 0.9 * (row.wide - wide / denominator)
         around_tall = 0.9 * (row.tall - tall / denominator)
     if most_mm is not None and height_mm < most_mm and row.tall > height_mm:
-        return fit_row(drawings, width_mm, min(1.3 * height_mm, most_mm), gap_mm, most_mm, letters_mm, narrow, kept)
+        more = min(1.3 * height_mm, most_mm)
+        return fit_row(drawings, width_mm, more, gap_mm, most_mm, letters_mm, narrow, kept, coarse)
     return row
 
 
@@ -163,6 +169,7 @@ def fit_views(
     letters_mm: float = 0.0,
     narrow: bool = False,
     kept: Kept | None = None,
+    coarse: float = 0.0,
 ) -> tuple[Row, ...]:
     """Arrange views: in one row, or in a row each where they would come out too small.
 
@@ -176,7 +183,7 @@ def fit_views(
         Whether all views get one scale; else each gets the largest that fits its share of the width.
     paired : int
         So many of the first ones have one scale all the same.
-    gap_mm, most_mm, letters_mm, narrow, kept
+    gap_mm, most_mm, letters_mm, narrow, kept, coarse
         See `fit_row`.
 
     Returns
@@ -189,19 +196,24 @@ def fit_views(
 
         def row_of(group: Sequence[Drawing], wide: float) -> Row:
             inside = gap_mm * (len(group) - 1)
-            return fit_row(group, wide + inside, height_mm, gap_mm, most_mm, letters_mm, narrow, kept)
+            return fit_row(group, wide + inside, height_mm, gap_mm, most_mm, letters_mm, narrow, kept, coarse)
 
         alone = [row_of(group, room * len(group) / len(drawings)) for group in groups]
+        if coarse:
+            alone = _given_way(alone, groups, room, coarse, letters_mm, narrow, {} if kept is None else kept)
         # What some leave of their share the others may take, the widest first.
         for at in sorted(range(len(alone)), key=lambda n: -alone[n].wide):
             free = room - sum(each.wide for n, each in enumerate(alone) if n != at)
             if free > room * len(groups[at]) / len(drawings):
                 alone[at] = row_of(groups[at], free)
         return (Row(tuple(drawings), tuple(view for each in alone for view in each.views), 0.0),)
-    row = fit_row(drawings, width_mm, height_mm, gap_mm, most_mm, letters_mm, narrow, kept)
+    row = fit_row(drawings, width_mm, height_mm, gap_mm, most_mm, letters_mm, narrow, kept, coarse)
     if row.denominator <= _TOO_SMALL or len(drawings) == 1:
         return (row,)
-    alone = [fit_row([drawing], width_mm, height_mm, gap_mm, most_mm, letters_mm, narrow, kept) for drawing in drawings]
+    alone = [
+        fit_row([drawing], width_mm, height_mm, gap_mm, most_mm, letters_mm, narrow, kept, coarse)
+        for drawing in drawings
+    ]
     denominator = max((each.denominator for each in alone if each.drawings[0].to_scale), default=row.denominator)
     if denominator >= row.denominator:
         return (row,)
@@ -211,3 +223,25 @@ def fit_views(
         else Row(each.drawings, (lower(each.drawings[0], 1.0 / denominator, letters_mm, narrow),), denominator)
         for each in alone
     )
+
+
+def _given_way(
+    rows: list[Row],
+    groups: Sequence[Sequence[Drawing]],
+    room: float,
+    coarse: float,
+    letters_mm: float,
+    narrow: bool,
+    kept: Kept,
+) -> list[Row]:
+    """Set views at the smallest scales that they ask for, where a share of the width was too narrow for one of them."""
+    asked = [coarse * max(drawing.coarsest for drawing in group) for group in groups]
+    if all(row.denominator <= least or not least for row, least in zip(rows, asked, strict=True)):
+        return rows
+    found = [
+        Row(tuple(group), tuple(_lowered(drawing, least, letters_mm, narrow, kept) for drawing in group), least)
+        if least
+        else row
+        for row, group, least in zip(rows, groups, asked, strict=True)
+    ]
+    return found if sum(row.wide for row in found) <= room else rows

@@ -3,8 +3,11 @@
 A row moves to the next page as a whole; one that is very tall is broken between its lines.
 """
 
+import re
+from collections.abc import Mapping
 from dataclasses import replace
 from functools import lru_cache
+from types import MappingProxyType
 from typing import Final, NamedTuple
 
 from hwsched.render import print_style as style
@@ -15,8 +18,12 @@ from hwsched.render.wrap import printable
 from hwsched.stopping import asking
 
 _TICK: Final = 7.0
-_LONGEST_NUMBER: Final = 14
-"""Letters, such as 2 31/64" above."""
+_NUMBER: Final = re.compile(r"(\d(?:[\d /.'\"×-]|mm\b)*)(.*)", re.DOTALL)
+"""A length or the sides of a pocket, and the words behind it."""
+_LONGEST_WORDS: Final = 14
+"""Letters of what is no number and stands in a column for numbers all the same, such as at its centre."""
+_FEW_WORDS: Final = 24
+"""So many letters may stand behind a number that is set large."""
 _WIDEST_WORD: Final = 0.3
 """A column is not widened for a single word past this share of the table."""
 _FOR_WORDS: Final = 0.8
@@ -35,8 +42,8 @@ _MOVED: Final = 0.35
 class _Row(NamedTuple):
     lines: tuple[tuple[str, ...], ...]
     bold: bool
-    large: frozenset[int] = frozenset()
-    """Columns whose cell is set large; such a cell has one line."""
+    large: Mapping[int, tuple[tuple[str, str], ...]] = MappingProxyType({})
+    """Lines of the cells that are set large, by column: what of each is large, and the words behind it."""
     under: tuple[str, ...] = ()
     """Lines across the row, under all its cells."""
 
@@ -51,7 +58,12 @@ def _leading(pages: Pages) -> float:
 
 def _extra(pages: Pages, row: _Row) -> float:
     """Return by how much a row is higher for its large cells."""
-    return (pages.type.large - pages.type.table) * pages.type.table_leading if row.large else 0.0
+    most = max((sum(bool(number) for number, _ in lines) for lines in row.large.values()), default=0)
+    return most * _taller(pages)
+
+
+def _taller(pages: Pages) -> float:
+    return (pages.type.large - pages.type.table) * pages.type.table_leading
 
 
 def cell_text(value: Cell, digits: int | None = None) -> str:
@@ -76,7 +88,12 @@ def _height(pages: Pages, row: _Row) -> float:
 
 
 def first_height(pages: Pages, table: Table) -> float:
-    """Return what a table needs at least under its heading: title, header, two rows [pt]."""
+    """Return what a table needs at least under its heading: title, header, two rows; at the door its first one [pt]."""
+    least = _begin(pages, table).least if pages.type.door and table.columns else 0.0
+    return max(_usual_height(pages, table), least)
+
+
+def _usual_height(pages: Pages, table: Table) -> float:
     return (pages.type.body * 1.5 if table.title else 0.0) + 4 * (_leading(pages) + 2 * pages.type.pad)
 
 
@@ -94,36 +111,9 @@ def set_table(pages: Pages, table: Table, title_shown: bool) -> None:
     """
     if not table.columns:
         return
-    if (
-        table.abreast > 1
-        and pages.type.door
-        and len(table.rows) > 1
-        and pages.width >= _ABREAST
-        and pages.marked is None
-    ):
-        table = _abreast(table)
-    texts = [
-        [cell_text(row[n], table.columns[n].digits) if n < len(row) else "" for n in range(len(table.columns))]
-        for row in asking(table.rows)
-    ]
-    if pages.type.door and any(column.run_in for column in table.columns):
-        table, texts = _run_in(table, texts)
-    unders: list[str] = [""] * len(texts)
-    if pages.type.door and any(column.below for column in table.columns):
-        table, texts, unders = _below(table, texts)
-    widths = column_widths(table, texts, pages.width, pages.type)
-    head = _Row(
-        tuple(
-            pages.wrap(column.title, width - 2 * pages.type.side, pages.type.table_head, True)
-            for column, width in zip(table.columns, widths, strict=True)
-        ),
-        True,
-    )
-    rows = [_row(pages, table, cells, widths, n in table.strong_rows, unders[n]) for n, cells in enumerate(texts[:1])]
-    # A header alone at the foot of a page says nothing.
-    first = sum(_height(pages, row) for row in rows if _height(pages, row) <= pages.full * _MOVED)
+    table, texts, unders, widths, head, least = _begin(pages, table)
     caption = pages.type.body * 1.5 if table.title and not title_shown else 0.0
-    pages.need(max(first_height(pages, table), caption + _height(pages, head) + first))
+    pages.need(max(_usual_height(pages, table), caption + least))
     if table.title and not title_shown:
         _caption(pages, table.title)
     _set_rows(pages, table, widths, head, (), 0, head.tall)
@@ -155,6 +145,49 @@ def set_table(pages: Pages, table: Table, title_shown: bool) -> None:
         )
         pages.advance(_leading(pages) + 2 * pages.type.pad)
     pages.advance(pages.type.gap)
+
+
+class _Begun(NamedTuple):
+    """A table as it is set: rows side by side, columns run in or under their rows."""
+
+    table: Table
+    texts: list[list[str]]
+    unders: list[str]
+    widths: list[float]
+    head: _Row
+    least: float
+    """What header and first row take: a header alone at the foot of a page says nothing [pt]."""
+
+
+def _begin(pages: Pages, table: Table) -> _Begun:
+    if (
+        table.abreast > 1
+        and pages.type.door
+        and len(table.rows) > 1
+        and pages.width >= _ABREAST
+        and pages.marked is None
+    ):
+        table = _abreast(table)
+    texts = [
+        [cell_text(row[n], table.columns[n].digits) if n < len(row) else "" for n in range(len(table.columns))]
+        for row in asking(table.rows)
+    ]
+    if pages.type.door and any(column.run_in for column in table.columns):
+        table, texts = _run_in(table, texts)
+    unders: list[str] = [""] * len(texts)
+    if pages.type.door and any(column.below for column in table.columns):
+        table, texts, unders = _below(table, texts)
+    widths = column_widths(table, texts, pages.width, pages.type)
+    head = _Row(
+        tuple(
+            pages.wrap(column.title, width - 2 * pages.type.side, pages.type.table_head, True)
+            for column, width in zip(table.columns, widths, strict=True)
+        ),
+        True,
+    )
+    rows = [_row(pages, table, cells, widths, n in table.strong_rows, unders[n]) for n, cells in enumerate(texts[:1])]
+    first = sum(_height(pages, row) for row in rows if _height(pages, row) <= pages.full * _MOVED)
+    return _Begun(table, texts, unders, widths, head, _height(pages, head) + first)
 
 
 def _abreast(table: Table) -> Table:
@@ -213,7 +246,7 @@ def _below(table: Table, texts: list[list[str]]) -> tuple[Table, list[list[str]]
 
 
 def _wordy(column: Column, cell: str) -> bool:
-    return column.large and len(cell) > _LONGEST_NUMBER and not cell[:1].isdigit()
+    return column.large and len(cell) > _LONGEST_WORDS and not cell[:1].isdigit()
 
 
 def _rest(column: Column, cell: str) -> str:
@@ -224,25 +257,62 @@ def _rest(column: Column, cell: str) -> str:
     return f"{column.title.lower()} {rest}" if rest[:1].isdigit() else rest
 
 
+def parted(text: str) -> tuple[str, str]:
+    """Return what of a cell is set large, and the words behind it; nothing large where it is no number.
+
+    Examples
+    --------
+    >>> parted('2 31/64" above'), parted("at its centre"), parted("18.0 mm × 322.0 mm"), parted("60.3 mm below")
+    (('2 31/64"', 'above'), ('', 'at its centre'), ('18.0 mm × 322.0 mm', ''), ('60.3 mm', 'below'))
+    """
+    found = _NUMBER.fullmatch(text)
+    if found is None or len(found[2].strip()) > _FEW_WORDS:
+        return "", text
+    return found[1].strip(), found[2].strip()
+
+
 def is_large(text: str) -> bool:
     """Tell whether a text of a column that is set large is a number, and not a sentence that begins with one."""
-    return text[:1].isdigit() and len(text) <= _LONGEST_NUMBER
+    return parted(text)[0] != ""
 
 
 def _row(pages: Pages, table: Table, cells: list[str], widths: list[float], bold: bool, under: str = "") -> _Row:
     sizes = pages.type
-    large = set()
+    large: dict[int, tuple[tuple[str, str], ...]] = {}
     lines: list[tuple[str, ...]] = []
     for number, (column, text, width) in enumerate(zip(table.columns, cells, widths, strict=True)):
-        fits = pages.wide(text, True) * sizes.large <= width - 2 * sizes.side
-        # A number that does not fit on one line is set as the rest: broken in two it is read as two.
-        if column.large and sizes.large > sizes.table and is_large(text) and fits:
-            large.add(number)
-            lines.append((text,))
+        found = _large_lines(pages, text, width - 2 * sizes.side) if column.large and sizes.large > sizes.table else ()
+        if found:
+            large[number] = found
+            lines.append(tuple(f"{much} {words}".strip() for much, words in found))
         else:
             lines.append(pages.wrap(text, width - 2 * sizes.side, sizes.table, bold))
     across = pages.wrap(under, sum(widths) - _UNDER - sizes.side, sizes.table) if under else ()
-    return _Row(tuple(lines), bold, frozenset(large), across)
+    return _Row(tuple(lines), bold, large, across)
+
+
+def _large_lines(pages: Pages, text: str, width: float) -> tuple[tuple[str, str], ...]:
+    """Return the lines of a cell whose number is set large: its words behind it or under it, sides of a pocket apart.
+
+    None where a number does not fit on a line: broken in two it is read as two.
+    """
+    number, words = parted(text)
+    if not number:
+        return ()
+    sizes = pages.type
+    if _large_width(number, words, sizes) <= width:
+        return ((number, words),)
+    first, cross, second = number.partition(" ×")
+    found = [(f"{first}{cross}", ""), *([(second.strip(), "")] if second else [])]
+    if any(pages.wide(each, True) * sizes.large > width for each, _ in found):
+        return ()
+    return (*found, *(("", line) for line in pages.wrap(words, width, sizes.table) if words))
+
+
+def _large_width(number: str, words: str, sizes: style.Type) -> float:
+    """Return what a number that is set large takes with the words behind it [pt]."""
+    wide = width_per_size(number, True, sizes.narrow) * sizes.large
+    return wide + (width_per_size(f" {words}", False, sizes.narrow) * sizes.table if words else 0.0)
 
 
 def _continue(pages: Pages, table: Table, widths: list[float], head: _Row) -> None:
@@ -275,7 +345,8 @@ def _set_rows(
         painter.set_fill(style.TINT)
         canvas.rect(pages.left, low, pages.width, height, stroke=0, fill=1)
     size = pages.type.table_head if header else pages.type.table
-    y = pages.y - pages.type.pad - size * pages.type.rise - extra
+    # Large cells stand with the others on one base line; what they have more comes under it.
+    y = pages.y - pages.type.pad - size * pages.type.rise - (_taller(pages) if extra else 0.0)
     places: list[tuple[float, float, str]] = []
     large: list[tuple[float, float, str]] = []
     x = pages.left
@@ -288,7 +359,7 @@ def _set_rows(
             continue
         if number in row.large:
             if first == 0:
-                large.append((x + pages.type.side, y, row.lines[number][0]))
+                _add_large(pages, row.large[number], x + pages.type.side, y, large, places)
             x += width
             continue
         for line_number, line in enumerate(row.lines[number][first : first + count]):
@@ -302,7 +373,10 @@ def _set_rows(
         if not header and table.leads_to is not None and table.leads_to[0] == number and row.lines[number] != ("-",):
             pages.lead(f"{table.leads_to[1]}{cells[number]}", x, low, width, height)
         x += width
-    places += [(pages.left + _UNDER, y - (count + number) * _leading(pages), line) for number, line in enumerate(under)]
+    low_y = y - (extra - _taller(pages) if extra else 0.0)
+    places += [
+        (pages.left + _UNDER, low_y - (count + number) * _leading(pages), line) for number, line in enumerate(under)
+    ]
     painter.lines(places, size, row.bold, style.ACCENT if header else style.INK)
     if large:
         painter.lines(large, pages.type.large, True, style.INK)
@@ -313,6 +387,24 @@ def _set_rows(
     painter.set_pen(style.STRONG_RULE if header else style.RULE)
     canvas.line(pages.left, low, pages.left + pages.width, low)
     pages.advance(height)
+
+
+def _add_large(
+    pages: Pages,
+    lines: tuple[tuple[str, str], ...],
+    x: float,
+    y: float,
+    large: list[tuple[float, float, str]],
+    places: list[tuple[float, float, str]],
+) -> None:
+    """Say where the lines of a cell that is set large stand."""
+    for line, (number, words) in enumerate(lines):
+        if line:
+            y -= _leading(pages) + (_taller(pages) if number else 0.0)
+        if number:
+            large.append((x, y, number))
+        if words:
+            places.append((x + (pages.wide(f"{number} ", True) * pages.type.large if number else 0.0), y, words))
 
 
 @lru_cache(maxsize=50_000)
@@ -355,13 +447,17 @@ def column_widths(table: Table, texts: list[list[str]], total: float, sizes: sty
             * sizes.table
             * 1.05
         )
+        whole = 0.0
         if column.large:
-            whole = max(
-                (width_per_size(row[number], True, sizes.narrow) for row in texts if is_large(row[number])), default=0.0
-            )
-            head = max(head, min(whole * sizes.large + 2 * sizes.side + 0.5, total * _WIDEST_NUMBER))
+            # Words behind a number may stand under it, and one side of a pocket under the other.
+            found = [parted(row[number]) for row in texts if is_large(row[number])]
+            sides = [side for much, _ in found for side in re.split("(?<=×) ", much)]
+            narrowest = max((_large_width(side, "", sizes) for side in sides), default=0.0)
+            whole = max((_large_width(much, said, sizes) for much, said in found), default=0.0)
+            head = max(head, min(narrowest + 2 * sizes.side + 0.5, total * _WIDEST_NUMBER))
         heads.append(head)
-        words.append(max(head, min(body + 2 * sizes.side + 0.5, total * _WIDEST_WORD)))
+        wanted_word = max(min(body, total * _WIDEST_WORD), min(whole, total * _WIDEST_NUMBER))
+        words.append(max(head, wanted_word + 2 * sizes.side + 0.5))
     if sum(heads) > total:
         return [width * total / sum(heads) for width in heads]
     # Long words may not take the room that other columns' text needs: they get what fits into a part of the table.

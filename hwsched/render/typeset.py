@@ -351,7 +351,7 @@ def _mark_first(pages: Pages, numbers: range, since: tuple[int, int, float]) -> 
 
 
 def _to_sign(pages: Pages) -> float:
-    return (8.0 if pages.type.door else 11.0) * style.MM
+    return (9.0 if pages.type.door else 11.0) * style.MM
 
 
 def sign_off_height(pages: Pages, block: SignOff) -> float:
@@ -364,8 +364,12 @@ def set_sign_off(pages: Pages, block: SignOff) -> None:
     """Set lines to sign: role, name, signature, date."""
     height, size, gap = _to_sign(pages), pages.type.small, 12.0
     leading = pages.type.body * pages.type.leading
-    shares = (0.26, 0.27, 0.27, 0.2) if pages.type.door else (0.2, 0.3, 0.3, 0.2)
+    shares: tuple[float, ...] = (0.26, 0.27, 0.27, 0.2) if pages.type.door else (0.2, 0.3, 0.3, 0.2)
     cell = (pages.width - gap * (block.abreast - 1)) / block.abreast
+    # A role is not broken for the lines beside it; they share what it leaves.
+    role = max((pages.wide(each) for each in block.roles), default=0.0) * pages.type.body + 9.0
+    first_share = min(max(shares[0], role / cell), 0.45)
+    shares = (first_share, *(each * (1 - first_share) / (1 - shares[0]) for each in shares[1:]))
     for first in range(0, len(block.roles), block.abreast):
         row = [
             pages.wrap(role, cell * shares[0] - 8.0, pages.type.body)
@@ -373,7 +377,9 @@ def set_sign_off(pages: Pages, block: SignOff) -> None:
         ]
         tall = max(height, max(map(len, row)) * leading + (0.0 if pages.type.door else 8.0))
         pages.need(tall)
-        base = pages.y - tall + 9.0
+        # Under the line, with air, stands what is to be written on it.
+        under = size * 0.75 + 2.5
+        base = pages.y - tall + under + 1.5
         roles, words = [], []
         for number, lines in enumerate(row):
             left = pages.left + number * (cell + gap)
@@ -383,7 +389,7 @@ def set_sign_off(pages: Pages, block: SignOff) -> None:
             for share, name in zip(shares[1:], ("Name", "Signature", "Date"), strict=True):
                 end = x + cell * share - 8.0
                 pages.canvas.line(x, base - 1.0, end, base - 1.0)
-                words.append((x, base - 8.5, name))
+                words.append((x, base - under, name))
                 x += cell * share
         pages.painter.lines(roles, pages.type.body, False, style.INK)
         pages.painter.lines(words, size - (1.0 if not pages.type.door else 0.0), False, style.SOFT)

@@ -47,7 +47,7 @@ def set_views(pages: Pages, block: Drawings) -> None:
 def _set_rows(pages: Pages, block: Drawings, name: tuple[int, int]) -> None:
     most = (pages.full - _title(pages) * 1.6 - pages.type.small * 2) / style.MM
     # A section may be set several times until its sheets are as few as they can be; views cost most of it.
-    key = (name, pages.width, pages.type.views)
+    key = (name, pages.width, pages.type.views, pages.type.coarse)
     rows = pages.row_memory.get(key)
     if rows is None:
         rows = pages.row_memory[key] = fit_views(
@@ -55,6 +55,7 @@ def _set_rows(pages: Pages, block: Drawings, name: tuple[int, int]) -> None:
             pages.width / style.MM,
             min(block.height_mm * pages.type.views, most),
             same_scale=block.same_scale,
+            coarse=pages.type.coarse,
             paired=block.paired,
             gap_mm=_gap(pages),
             most_mm=most,

@@ -53,7 +53,7 @@ LOW_VOLTAGE: Final = Caution(
     "Low voltage, mains",
     "Low-voltage wiring only, by people allowed to do it at this place. The supply is never mounted on the leaf; "
     "its mains connection is licensed work. Keep the wiring apart from mains wiring.",
-    lambda s: s.fit.power == "supply",
+    lambda s: s.fit.power == "supply" or s.has("supply", "standby-battery"),
 )
 CELLS: Final = Caution(
     "cells",

@@ -4,6 +4,8 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Final, Literal
 
+from hwsched.attributes.of_parts import FAIL
+from hwsched.rules.reading import entry, remains
 from hwsched.work.situation import Situation, always
 from hwsched.work.step import Check, Reading
 from hwsched.work.steps.bench import at_unit
@@ -12,10 +14,27 @@ from hwsched.work.steps.bench import at_unit
 @dataclass(frozen=True, slots=True)
 class _Line:
     text: str
-    expected: str
+    expected: str | Callable[[Situation], str]
     when: Callable[[Situation], bool] = always
     turn: Literal["each", "leaf"] = "each"
     reading: Callable[[Situation], tuple[Reading, ...]] = lambda _: ()
+
+
+def without_power(s: Situation) -> str:
+    """Say how an opening is opened with power off or cells dead: what its parts say of it, and what nobody has said.
+
+    A cylinder or lock on the key side changes nothing of how the inside is worked (common practice).
+    """
+    parts = (entry(s.given, part) for part in s.fit.parts)
+    told = [part.text_of(FAIL) for part in parts if part is not None] + [
+        item.fail for item in s.given.items if remains(item)
+    ]
+    modes = tuple(dict.fromkeys(mode for mode in told if mode))
+    if modes:
+        return ", ".join(modes)
+    if s.leaf is None:
+        return "unknown: needs the fail mode of what the reader opens"
+    return "inside as before, key side unknown: needs its maker's word"
 
 
 def _leaf(s: Situation) -> bool:
@@ -45,7 +64,7 @@ _LINES: Final = (
         lambda s: s.unit is not None and s.fit.power != "none",
         reading=lambda s: at_unit(s, "Voltage at the unit while it operates", operating=True),
     ),
-    _Line("On loss of the supply", "does what its fail mode says", lambda s: s.on_supply),
+    _Line("On loss of the supply", without_power, lambda s: s.on_supply),
     _Line("Clock, and record of the tests", "right, shown", lambda s: s.unit is not None),
 )
 
@@ -57,5 +76,6 @@ def checks(situation: Situation) -> tuple[Check, ...]:
         if (line.turn == "leaf" and not situation.new_leaf) or not line.when(situation):
             continue
         reading = next(iter(line.reading(situation)), None)
-        found.append(Check(line.text, reading.expected if reading is not None else line.expected, reading))
+        expected = line.expected if isinstance(line.expected, str) else line.expected(situation)
+        found.append(Check(line.text, reading.expected if reading is not None else expected, reading))
     return tuple(found)

@@ -4,7 +4,7 @@ from collections.abc import Callable
 from dataclasses import dataclass
 
 from hwsched.attributes.of_parts import FORM, LENGTH_MM, THREAD_PITCH_MM
-from hwsched.rules.reading import entry, lock_part, unit_part
+from hwsched.rules.reading import entry, lock_part, on_leaf, remains, unit_part
 from hwsched.rules.wording import length
 from hwsched.values import Fit, FitPart, Hole, Item, Leaf, OpeningInput, Part
 
@@ -54,6 +54,14 @@ class Situation:
     def cased(self) -> bool:
         """Whether the existing lock stands with its case in a pocket of the leaf."""
         return self.lock_form in ("mortise", "euro-profile") and self.leaf is not None
+
+    @property
+    def exit_device(self) -> bool:
+        """Whether the existing lock is worked by an exit device that stays on the leaf."""
+        return any(
+            item.kind == "exit-device" and remains(item) and (self.leaf is None or on_leaf(item, self.leaf))
+            for item in self.given.items
+        )
 
     # --- what comes in ---
 

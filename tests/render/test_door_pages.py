@@ -15,6 +15,7 @@ from hwsched.render.blocks import (
     Heading,
     Paragraph,
     Section,
+    SignOff,
     StepLine,
     Steps,
     Table,
@@ -50,6 +51,18 @@ def places(path):
 
     PdfReader(path).pages[0].extract_text(visitor_text=take)
     return found
+
+
+def path_lines(path):
+    """Return the words of the first page line by line, as they stand."""
+    by_height = {}
+
+    def take(text, matrix, text_matrix, _font, _size):
+        if text.strip():
+            by_height.setdefault(round(text_matrix[5] + matrix[5]), []).append(text.strip())
+
+    PdfReader(path).pages[0].extract_text(visitor_text=take)
+    return [" ".join(words) for words in by_height.values()]
 
 
 def leading(path):
@@ -171,7 +184,8 @@ def test_what_is_added_to_a_large_number_stands_under_its_row(tmp_path):
     )
     path = rendered(tmp_path, table)
     # The numbers stand large in their row; what is added across under it, with from what it is counted.
-    assert " ".join(word for word, size in written(path) if size == 14.0) == '2 1/2" above 3/8"'
+    assert " ".join(word for word, size in written(path) if size == 14.0) == '2 1/2" 3/8"'
+    assert "1 above" in [word.strip() for word, size in written(path) if size == 11.0]
     assert 'inside · from cylinder 1/4" toward edge · begins 1/4" below the face' in all_text(path)
 
 
@@ -181,3 +195,23 @@ def test_a_short_paragraph_does_not_begin_the_next_sheet_with_its_last_line(tmp_
         path = rendered(tmp_path, *(Paragraph(f"line {n}") for n in range(before)), Paragraph(words))
         told = [page.extract_text().count("driver") for page in PdfReader(path).pages]
         assert [count for count in told if count] == [60]
+
+
+def test_a_number_that_is_drilled_is_large_also_in_a_narrow_column(tmp_path):
+    """Its words go under it and one side of a pocket under the other; no heading is broken within a word."""
+    large = [Column(title, large=True) for title in ("From lock edge", "From cylinder", "Dia.", "Pilot", "Depth")]
+    row = (1, '7/8" from the inside face', '8 27/32" above', '45/64" × 12 43/64"', '1/16"', '1 39/64"')
+    table = Table((Column("No."), *large), (row,), title="Holes")
+    path = rendered(tmp_path, Columns(2), table)
+    found = " ".join(word for word, size in written(path) if size == 14.0)
+    assert found.split() == ['7/8"', "8", '27/32"', '45/64"', "×", "12", '43/64"', '1/16"', "1", '39/64"']
+    said = " ".join(all_text(path).split())
+    assert "above" in said
+    assert "Pilot" in said
+    assert "inside face" in said
+
+
+def test_a_role_that_signs_is_not_broken(tmp_path):
+    path = rendered(tmp_path, SignOff(("Installer", "Checked by", "For the owner"), abreast=3))
+    (low,) = [line for line in path_lines(path) if "owner" in line]
+    assert "For the owner" in low

@@ -62,3 +62,22 @@ def test_a_scale_bar_is_as_long_as_it_says(denominator, unit):
     assert long * denominator == pytest.approx(said)
     # Long enough to be laid against, short enough to stand beside the scale; half an inch at 2:1 is the shortest.
     assert 5.0 <= long <= (14.0 if denominator >= 1 else 26.0)
+
+
+def test_a_view_gets_more_height_rather_than_a_scale_at_which_it_says_nothing():
+    drawn = section(GIVEN, FIT)
+    assert drawn.coarsest == 5.0
+    # Room for the letters about it and little more: by its height alone it would come out at 1:15 or smaller.
+    (small,) = fit_views([drawn], 98.0, 22.0, most_mm=250.0)
+    (held,) = fit_views([drawn], 98.0, 22.0, most_mm=250.0, coarse=1.0)
+    (twice,) = fit_views([drawn], 98.0, 22.0, most_mm=250.0, coarse=2.0)
+    assert small.denominator > 5.0
+    assert held.denominator <= 5.0
+    assert held.denominator <= twice.denominator <= 10.0
+    assert held.tall > small.tall
+
+
+def test_a_wide_view_goes_coarser_where_the_page_is_too_narrow():
+    drawn = section(GIVEN, FIT)
+    (row,) = fit_views([drawn], 45.0, 300.0, coarse=1.0)
+    assert row.denominator > 5.0

@@ -242,7 +242,8 @@ FIRST = (
     ("build-cylinder", "new in"), ("old off", "mark"), ("case out", "mark"), ("compare-cam", "over the head"),
     ("mark", "drill-bores"), ("mark", "drill-bolts"), ("mark", "drill-lock"), ("mark", "drill-pocket"),
     ("mark", "drill-lead"), ("mark", "drill-channel"), ("mark", "drill-bridge"), ("mark", "drill-raceway"),
-    ("mark", "drill-pilots"),
+    ("mark", "drill-pilots"), ("mark", "leaf-off"), ("leaf-off", "drill-raceway"), ("drill-raceway", "leaf-hung"),
+    ("leaf-hung", "cleaned"), ("leaf-hung", "transfer"), ("supply-mount", "polarity"),
     # A jig stands on what was drilled before; a plate is a template where its place is made.
     ("drill-bores", "drill-bolts"), ("drill-lead", "drill-channel"), ("drill-pocket", "drill-bridge"),
     ("drill-pocket", "try-housing"), ("drill-bridge", "try-housing"), ("try-housing", "drill-pilots"),
@@ -338,6 +339,39 @@ def check_readings(s, found):
         assert len(readings) >= 4
 
 
+ARM_MM = 300.0
+"""So far a drill with its bit comes into the gap between a leaf that hangs and its frame, at the very most."""
+
+
+def check_leaf_off(s, found):
+    """A bore from the hinge edge that is longer than any gap is made with the leaf off its hinges."""
+    names = [step.name for step in found.steps]
+    long = [h for h in s.fit.holes if h.face == "hinge-edge" and h.depth_mm is not None and h.depth_mm > ARM_MM]
+    assert ("leaf-off" in names) == ("leaf-hung" in names) == bool(long)
+    if long:
+        at_bore = next(step.number for step in found.steps if step.holes and step.holes[0] is long[0])
+        assert names.index("leaf-off") + 1 < at_bore < names.index("leaf-hung") + 1
+
+
+def check_own_supply(s, found):
+    """What still lies in the box is not switched off; both ends of its wire are connected, and somebody feeds it."""
+    names = [step.name for step in found.steps]
+    own = any(part.role == "supply" for part in s.fit.parts)
+    assert ("supply-off" in names) == (s.fit.power == "supply" and s.unit is not None and not own)
+    if (polarity := found.step("polarity")) is not None:
+        assert "far end" in polarity.text
+        assert ("licensed hands have connected its mains" in polarity.text) == own
+        assert any("stripper" in tool.name for tool in polarity.tools)
+
+
+def check_exit_device(s, found):
+    """What works the latch is called by its name: a bar has no case that could be taken off."""
+    said = " ".join(step.text for step in found.steps).lower()
+    bar = s.lock_form == "rim" and any(item.kind == "exit-device" for item in s.given.items)
+    assert ("exit device's head" in said) == bar
+    assert ("rim lock's case" in said) == (s.lock_form == "rim" and not bar)
+
+
 def check_words(s, found):
     """A step names only what there is at this opening."""
     said = " ".join(step.text for step in found.steps).lower()
@@ -359,7 +393,7 @@ def check_words(s, found):
 
 CHECKS = (
     check_parts, check_holes, check_case, check_lead, check_covered, check_power, check_order_of_visit, check_hands,
-    check_tools, check_cautions, check_readings, check_words,
+    check_tools, check_cautions, check_readings, check_words, check_leaf_off, check_own_supply, check_exit_device,
 )  # fmt: skip
 
 

@@ -6,7 +6,13 @@ from typing import Final
 from hwsched.attributes.of_parts import PACK_LOW_V
 from hwsched.documents import words
 from hwsched.documents.power.packet_power import power_blocks, unproved_blocks
-from hwsched.documents.release.packet_facts import fit_facts, leaf_facts, lock_facts, opening_facts, situations
+from hwsched.documents.release.packet_facts import (
+    fit_facts,
+    leaf_facts,
+    lock_facts,
+    opening_facts,
+    situations,
+)
 from hwsched.documents.release.packet_holes import hole_blocks
 from hwsched.documents.release.packet_views import bar_unit, legend_blocks, section_letter, views
 from hwsched.documents.release.packet_work import steps_blocks, tests_table, tool_words
@@ -36,6 +42,9 @@ from hwsched.work.plan import plan
 from hwsched.work.situation import Situation
 from hwsched.work.step import Plan
 
+_SHEETS: Final = 2
+_MORE_SHEETS: Final = 3
+"""For a supply, a pair or a rated door."""
 _APART_MM: Final = 42.0
 """Room for what goes in, drawn apart."""
 
@@ -59,12 +68,16 @@ def _pages(project: ProjectView, view: OpeningView) -> list[Section]:
     # What a battery wants is said among the facts.
     power = power_blocks(project, view) if supplied else []
     work, ending = _work(project, view)
-    door = Section((), mark=view.mark, at_door=True, code=view.code, stop=not view.ready)
+    more = supplied or view.several or view.given.opening.form == "pair" or view.given.opening.rating != "none"
+    door = Section(
+        (), mark=view.mark, at_door=True, code=view.code, stop=not view.ready, sheets=_MORE_SHEETS if more else _SHEETS
+    )
     if any(isinstance(block, Drawings) for block in power):
         # Wiring is wide: it has a sheet of its own, on which the work ends.
         last = [each for each in ending if not isinstance(each, Drawings)]
         side = (*power, *(replace(each, abreast=3) if isinstance(each, SignOff) else each for each in last))
-        return [replace(door, blocks=tuple(work)), replace(door, blocks=side, landscape=True)]
+        work_sheets = replace(door, blocks=tuple(work), sheets=_MORE_SHEETS - 1)
+        return [work_sheets, replace(door, blocks=side, landscape=True)]
     return [replace(door, blocks=(*work, *power, *ending))]
 
 

@@ -7,6 +7,7 @@ from hwsched.render.blocks import Facts
 from hwsched.rules.reading import leaf_hand, leaf_name, lock_item, lock_leaf
 from hwsched.values import Fit
 from hwsched.wiring.batteries import dues
+from hwsched.work.checks import without_power
 from hwsched.work.situation import Situation
 
 
@@ -125,10 +126,16 @@ def fit_facts(situation: Situation, style: LengthStyle) -> list[tuple[str, str]]
             place.face, "on the wall"
         )
         pairs.append(("Unit", f"{where}, {place.pattern}{' (placed by hand)' if place.source == 'by-hand' else ''}"))
+    found = dues([(situation.given, fit)])
+    cells = [f"{words.quantity(due.count)} × {due.designation or due.cell}" for due in found]
     if fit.battery is not None:
-        pairs.append(("Battery", f"{words.days(fit.battery.days)} at the surveyed use"))
-    for due in dues([(situation.given, fit)]):
-        pairs.append(("Cells", f"{words.quantity(due.count)} × {due.designation or due.cell}"))
+        pairs.append(("Battery", ", ".join([*cells, f"{words.days(fit.battery.days)} as surveyed"])))
+    elif cells:
+        pairs.append(("Battery", ", ".join(cells)))
+    # Of what a supply feeds the test sheet says it.
+    if situation.unit is not None and not situation.on_supply:
+        pairs.append(("Without power", without_power(situation)))
+    for due in found:
         by = due.due_on.isoformat() if due.due_on else "write down the day of installation"
         pairs.append(("Change by", by))
     return pairs

@@ -3,6 +3,7 @@
 from collections import Counter
 from collections.abc import Callable, Sequence
 from dataclasses import dataclass
+from typing import Final
 
 from hwsched.documents import words
 from hwsched.documents.power.power_words import run_lengths
@@ -38,6 +39,10 @@ ITEM_ORDER = (
     "consumable",
     "credential",
 )
+
+
+_MANY: Final = 40
+"""More marks than these do not stand in a narrow column: they are listed as wide as the page."""
 
 
 @dataclass(frozen=True)
@@ -103,7 +108,12 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
     heading_of = {view.given.opening.id: group.number for group in groups for view in group.openings}
     sections = [
         Section((*_summary(project, groups),)),
-        Section((Heading("Opening index"), _index(project, heading_of)), landscape=True, dense=True),
+        # Upright a page holds half as many again; fields of the project's own need the width.
+        Section(
+            (Heading("Opening index"), _index(project, heading_of)),
+            landscape=bool(project.openings and project.openings[0].own),
+            dense=True,
+        ),
     ]
     if groups:
         blocks: list[Block] = [Heading("Headings")]
@@ -209,9 +219,10 @@ def _heading_blocks(project: ProjectView, group: HeadingGroup, reasons: _Reasons
     first = group.openings[0]
     opening = first.given.opening
     count = len(group.openings)
+    marks = ", ".join(view.mark for view in group.openings)
     sets = list(dict.fromkeys(view.set_name for view in group.openings if view.set_name))
     facts = (
-        ("Openings", f"{count}: " + ", ".join(view.mark for view in group.openings)),
+        ("Openings", f"{count}: {marks}" if count <= _MANY else f"{count}, as listed below"),
         ("Form and hand", f"{words.opening_word('form', opening.form)}, {opening.hand or 'hand unknown'}"),
         ("Leaf", _of_points(first, lambda at: _leaf_words(at, project.length_style))),
         ("Frame", words.opening_word("frame_material", opening.frame_material)),
@@ -248,7 +259,8 @@ def _heading_blocks(project: ProjectView, group: HeadingGroup, reasons: _Reasons
     title = f"Heading {group.number}"
     table = Table(columns, tuple(rows), title=title, strong_rows=frozenset(strong))
     more = Facts(heading_facts(group.openings, project.length_style), columns=2)
-    return [Heading(title, 2, anchor=title), Facts(facts, columns=3), more, table]
+    listed = [Paragraph(f"Openings: {marks}", "small")] if count > _MANY else []
+    return [Heading(title, 2, anchor=title), Facts(facts, columns=3), *listed, more, table]
 
 
 def apart(group: HeadingGroup, earlier: Sequence[HeadingGroup]) -> str:
@@ -412,6 +424,8 @@ def _open_findings(project: ProjectView) -> list[Block]:
             marks.setdefault(key, {})[view.mark] = None
     if not marks:
         return [Heading("Findings"), Paragraph("No rule has found anything.")]
+    # By severity; within one, in the order of the openings that they are first said of.
+    found = sorted(marks.items(), key=lambda entry: entry[0][:2])
     columns = (
         Column("Severity", 0.8), Column("Rule", 1.4), Column("Finding", 3.8), Column("Cure", 2.4),
         Column("Openings", 2.6),
@@ -422,14 +436,21 @@ def _open_findings(project: ProjectView) -> list[Block]:
             rule,
             message,
             cure,
-            f"{len(said_of)}: {', '.join(said_of)}",
+            f"{len(said_of)}: {', '.join(said_of) if len(said_of) <= _MANY else f'list {number}'}",
         )
-        # By severity; within one, in the order of the openings that they are first said of.
-        for (waived, rank, rule, message, cure, waived_by), said_of in sorted(
-            marks.items(), key=lambda entry: entry[0][:2]
-        )
+        for number, ((waived, rank, rule, message, cure, waived_by), said_of) in enumerate(found, start=1)
     )
-    return [Heading("Findings"), Table(columns, rows, title="Findings")]
+    # In a narrow column beside its finding a list of hundreds takes pages of white.
+    lists = tuple(
+        (number, f"{len(said_of)}: {', '.join(said_of)}")
+        for number, (_, said_of) in enumerate(found, start=1)
+        if len(said_of) > _MANY
+    )
+    blocks: list[Block] = [Heading("Findings"), Table(columns, rows, title="Findings")]
+    if lists:
+        listed = (Column("List", 0.4, "right"), Column("Openings", 9.0))
+        blocks += [Heading("Openings of findings", 2), Table(listed, lists, title="Openings of findings")]
+    return blocks
 
 
 SCHEDULE = DocumentKind("schedule", "Door hardware schedule", ("pdf", "xlsx"), False, build)

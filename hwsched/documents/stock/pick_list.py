@@ -23,6 +23,8 @@ _PIECE: Final = "EA"
 
 _OF_THE_BILL: Final = frozenset(ROLES)
 """Roles that are counted in the bill of what is laid, and not opening by opening."""
+_MANY: Final = 40
+"""Of more openings that are held back the list is set closely."""
 _ORDER: Final = (*ITEM_ORDER, *(role for role in ROLES if role not in ITEM_ORDER))
 
 
@@ -154,7 +156,8 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
     if held_supplies:
         front += [Heading("Supplies held back", 2), _held_table(held_supplies)]
     return Document(
-        "Pick list", project.title, project.revision, project.date, (Section(tuple(front)), *sections),
+        "Pick list", project.title, project.revision, project.date,
+        (Section(tuple(front), dense=len(held) > _MANY), *sections),
         subtitle=f"{len(ready)} of {len(project.openings)} openings",
     )  # fmt: skip
 

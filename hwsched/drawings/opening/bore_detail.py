@@ -18,6 +18,8 @@ from hwsched.values import Fit, OpeningInput
 TITLE = "Bore detail"
 _AROUND_MM = 22.0
 _BETWEEN_MM = 120.0
+_TALL_MM = 150.0
+"""Views up to this height are drawn at 1:5 at least, taller ones at half of that and twice as far apart."""
 _ARC_MM = 16.0
 
 
@@ -53,11 +55,13 @@ def bore_detail(given: OpeningInput, fit: Fit, length_style: LengthStyle = "frac
         return unknown_drawing(TITLE, problems)
     cut = cut_of(leaf)
     upright, up_span = _view(axes, thick, 1, 0.0, place, length_style, cut)
-    plan, plan_span = _view(axes, thick, 0, thick + _BETWEEN_MM, place, length_style, cut)
+    tall = up_span[1] - up_span[0] > _TALL_MM
+    between = 2 * _BETWEEN_MM if tall else _BETWEEN_MM
+    plan, plan_span = _view(axes, thick, 0, thick + between, place, length_style, cut)
     # Both views hang from one level, so that they stand side by side whatever heights they show.
     shapes = [*_moved(upright, 0.0, -up_span[1]), *_moved(plan, 0.0, -plan_span[1])]
     deep = max(up_span[1] - up_span[0], plan_span[1] - plan_span[0])
-    for x, words in ((0.0, "Upright section"), (thick + _BETWEEN_MM, "Plan")):
+    for x, words in ((0.0, "Upright section"), (thick + between, "Plan")):
         shapes.append(Text(x + thick / 2, 0.0, words, "label", "centre", dy=3.0))
     shapes += stack_horizontal(-(up_span[1] - up_span[0]), -1.0, [(0.0, thick, format_length(thick, length_style))])
     notes = (
@@ -68,7 +72,7 @@ def bore_detail(given: OpeningInput, fit: Fit, length_style: LengthStyle = "frac
             for a in axes
         ),
     )
-    return Drawing(TITLE, tuple(shapes), (0.0, -deep, 2 * thick + _BETWEEN_MM, 0.0), notes)
+    return Drawing(TITLE, tuple(shapes), (0.0, -deep, 2 * thick + between, 0.0), notes, coarsest=10.0 if tall else 5.0)
 
 
 def _view(
@@ -87,6 +91,8 @@ def _view(
     low, high = min(levels) - _AROUND_MM, max(levels) + _AROUND_MM
     if along == 0:
         low = 0.0
+    starts = [axis.start[along] for axis in axes]
+    far, down = (high, -1.8) if min(starts) - low < high - max(starts) else (low, 0.4)
     tooth = thick * 0.1
     corners: list[tuple[float, float]] = [(left, low), (left, high)]
     corners += [(left + thick * 0.42, high), (left + thick * 0.47, high + tooth), (left + thick * 0.53, high - tooth)]
@@ -96,8 +102,9 @@ def _view(
         corners += [(left + thick * 0.42, low)]
     shapes: list[Shape] = [
         Line(tuple(corners), "outline", True, "leaf", "leaf", cut),
-        Text(left, high, "Inside", "small", "right", dx=-1.5, dy=-1.8),
-        Text(left + thick, high, "Key side", "small", "left", dx=1.5, dy=-1.8),
+        # At the end that is farther from where bores begin: callouts lead to those.
+        Text(left, far, "Inside", "small", "right", dx=-1.5, dy=down),
+        Text(left + thick, far, "Key side", "small", "left", dx=1.5, dy=down),
     ]
     shapes += _case(place, thick, along, left, low, high)
     # The widest first, so that none covers another where they overlap in this view.

@@ -87,7 +87,7 @@ def elevation(
     x1 = max(leaf.left_mm + leaf.width_mm for leaf in leaves)
     low = lock_leaf_on_sheet.bottom_mm if lock_leaf_on_sheet.broken else 0.0
     bounds = (x0, low, x1, max(leaf.top_mm for leaf in leaves))
-    return Drawing(title, tuple(shapes), bounds, tuple(more))
+    return Drawing(title, tuple(shapes), bounds, tuple(more), coarsest=100.0)
 
 
 def _size_note(leaves: tuple[LeafOnSheet, ...], style: LengthStyle) -> str:

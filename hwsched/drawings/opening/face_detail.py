@@ -62,7 +62,7 @@ def face_detail(
     shapes += _dimensions(fit, face, place, leaf, region, length_style)
     if cut:
         shapes += _cutting_plane(place, region, cut)
-    return Drawing(title, tuple(shapes), region, tuple(notes))
+    return Drawing(title, tuple(shapes), region, tuple(notes), coarsest=15.0)
 
 
 def _cutting_plane(place: LockPlace, region: Rect, letter: str) -> list[Shape]:

@@ -1,9 +1,11 @@
 """Horizontal section through the lock at the cylinder's height, seen from above: key side below, inside above."""
 
+from dataclasses import replace
 from typing import Literal
 
 from hwsched.attributes.of_parts import DEPTH_MM
 from hwsched.calc.opening.placement import Rect
+from hwsched.drawings.conventions import FIRST_DIMENSION_MM
 from hwsched.drawings.dimensions import stack_horizontal, stack_vertical
 from hwsched.drawings.drawing import Callout, Drawing, Fill, Line, Shape, Text
 from hwsched.drawings.handing import lock_edge_left
@@ -21,6 +23,8 @@ from hwsched.values import Fit, Leaf, OpeningInput
 
 TITLE = "Section A-A, at the cylinder"
 _BEYOND_MM = 45.0
+_NAMES_MM = 7.0
+"""Room for the names of the faces inside the dimension of the thickness [paper mm]."""
 
 
 def section(given: OpeningInput, fit: Fit, length_style: LengthStyle = "fraction") -> Drawing:
@@ -79,14 +83,21 @@ def section(given: OpeningInput, fit: Fit, length_style: LengthStyle = "fraction
     top = max(y for shape in shapes if isinstance(shape, Line) for _, y in shape.points)
     shapes += [
         *stack_horizontal(low, -1.0, [(0.0, axis, format_length(place.x_mm, length_style))]),
-        *stack_vertical(way * reach, way, [(-thick, 0.0, format_length(thick, length_style))]),
-        # The faces are named at the end that goes on: beyond the lock edge stand the callouts.
-        Text(way * reach, 0.0, "Inside", "small", "right" if way > 0 else "left", dy=1.0),
-        Text(way * reach, -thick, "Key side", "small", "right" if way > 0 else "left", dy=-3.4),
-        Text(0.0, 0.0, "Lock edge", "small", "right" if way > 0 else "left", dx=-way * 1.5, dy=1.0),
+        *(
+            replace(each, offset=each.offset - way * _NAMES_MM)
+            for each in stack_vertical(way * reach, way, [(-thick, 0.0, format_length(thick, length_style))])
+        ),
+        # The faces are named beyond the end that goes on, where nothing is drawn: at the lock edge stand the callouts.
+        Text(way * reach, 0.0, "Inside", "small", "left" if way > 0 else "right", dx=way * 1.2, dy=1.0),
+        Text(way * reach, -thick, "Key side", "small", "left" if way > 0 else "right", dx=way * 1.2, dy=-3.4),
+        # Beside its extension line, under all that callouts lead to.
+        Text(
+            0.0, low, "Lock edge", "small", "right" if way > 0 else "left", dx=-way * 1.5, dy=-FIRST_DIMENSION_MM + 2.0
+        ),
     ]
     bounds = (min(0.0, way * reach), low, max(0.0, way * reach), top)
-    return Drawing(TITLE, tuple(shapes), bounds, tuple(notes))
+    # Smaller a leaf is a few millimetres thick, and what goes through it is not told apart.
+    return Drawing(TITLE, tuple(shapes), bounds, tuple(notes), coarsest=5.0)
 
 
 def _reach(leaf: Leaf, fit: Fit, place: LockPlace) -> float:

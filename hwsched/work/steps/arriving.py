@@ -46,8 +46,10 @@ ARRIVING = (
     StepKind(
         "supply-off",
         "door",
-        "Switch off the output that will feed this opening, and see to it that nobody switches it on.",
-        when=lambda s: s.on_supply,
+        "Switch off the output that will feed this opening, where the power page says its supply stands, and see to it that "
+        "nobody switches it on.",
+        # A supply of its own still lies in the box.
+        when=lambda s: s.on_supply and not s.has("supply"),
         after=("compare",),
         cautions=(cautions.LOW_VOLTAGE,),
     ),

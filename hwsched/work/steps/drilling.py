@@ -107,10 +107,10 @@ def _pocket(s: Situation) -> str:
 
 
 def _raceway(s: Situation) -> str:
-    if any(hole.tool == "installer-bit" for hole in s.holes(THROUGH)):
+    if _bored(s):
         return (
-            f"Bore {numbers(s.holes(THROUGH))} from the hinge edge with the leaf clamped in a fixture: free-hand the "
-            "bit wanders and leaves through a face. Stop in the lock's pocket."
+            f"Bore {numbers(s.holes(THROUGH))} from the hinge edge with the fixture: free-hand the bit wanders and leaves "
+            "through a face. Stop in the lock's pocket."
         )
     return (
         f"Drill {numbers(s.holes(THROUGH))} in the hinge edge. Past a panel or a lite the wire goes by the rail or the "
@@ -118,11 +118,19 @@ def _raceway(s: Situation) -> str:
     )
 
 
+def _bored(s: Situation) -> bool:
+    """Tell whether the wire's way is bored through the leaf: no bit of that length comes at a hinge edge that hangs."""
+    return any(hole.tool == "installer-bit" for hole in s.holes(THROUGH))
+
+
 def _pilots(s: Situation) -> str:
     holes = s.holes("fixing")
     count = sum(hole.count for hole in holes)
-    part = "the empty housing's plate" if s.in_edge else "the unit's plate alone"
-    return f"Mark the {count} screw centres through {part}, put it away, and drill the pilots, {numbers(holes)}."
+    if s.in_edge:
+        held = f"Mark the {count} screw centres through the empty housing's plate"
+    else:
+        held = f"Hold the unit's plate alone where the drawing shows, level. Mark the {count} screw centres through it"
+    return f"{held}, put it away, and drill the pilots, {numbers(holes)}."
 
 
 def _clean(s: Situation) -> str:
@@ -244,16 +252,35 @@ DRILLING = (
         tasks=("drill-channel",),
     ),
     StepKind(
+        "leaf-off",
+        "door",
+        "With a second person take the leaf off its hinges, lay it on padded trestles and clamp the boring fixture to its "
+        "hinge edge.",
+        when=_bored,
+        after=("mark",),
+        tools=lambda s: (tools.TRESTLES, tools.SCREWDRIVERS),
+    ),
+    StepKind(
         "drill-raceway",
         "hinge edge",
         _raceway,
         when=lambda s: bool(s.holes(THROUGH)),
-        after=("mark",),
+        after=("leaf-off",),
         holes=_only(THROUGH),
         tools=_made(_only(THROUGH)),
         cautions=_SAFE,
         brings="drilled",
         tasks=("bore-raceway", "pull-leaf-wire"),
+    ),
+    StepKind(
+        "leaf-hung",
+        "door",
+        "With the second person hang the leaf again, every hinge screw in its own hole. It swings and closes as before; wedge "
+        "it open again.",
+        when=_bored,
+        after=("drill-raceway",),
+        tools=lambda s: (tools.SCREWDRIVERS, tools.WEDGES),
+        brings="drilled",
     ),
     StepKind(
         "drill-pilots",
@@ -262,7 +289,7 @@ DRILLING = (
         when=lambda s: bool(s.holes("fixing")),
         after=("drill-lock", "drill-channel", "try-housing"),
         holes=_only("fixing"),
-        tools=_made(_only("fixing")),
+        tools=lambda s: (*tools.of_holes(s, s.holes("fixing")), *(() if s.in_edge else (tools.LEVEL,))),
         cautions=(*_SAFE, cautions.STATIC),
         brings="drilled",
     ),

@@ -36,7 +36,7 @@ def _through(s: Situation) -> str:
 LEAD = (
     StepKind(
         "lead-through",
-        lambda s: "wall" if s.on_wall else "inside",
+        lambda s: "wall" if s.on_wall else "lock edge" if s.in_edge else "inside",
         _through,
         when=lambda s: s.fit.cable is not None,
         after=("dress-head", "latch-in"),

@@ -1,10 +1,24 @@
 """Steps that take the old cylinder or lock off, and compare it with the new one."""
 
 from hwsched.work import cautions, tools
+from hwsched.work.situation import Situation
 from hwsched.work.step import StepKind
 
 _BEFORE = ("wedge", "supply-off")
 _OFF = ("take-off-cylinder",)
+
+
+def _rim_off(s: Situation) -> str:
+    if s.exit_device:
+        return (
+            "Take off what covers the exit device's head, then the head, as its maker says; bar and rail stay. Unscrew the back "
+            "plate, draw out the old cylinder to the key side and keep cylinder and plate for the owner."
+        )
+    return (
+        "Take off the rim lock's case, unscrew the back plate, draw out the old cylinder to the key side and keep "
+        "cylinder and plate for the owner."
+    )
+
 
 OLD_LOCK = (
     StepKind(
@@ -32,8 +46,7 @@ OLD_LOCK = (
     StepKind(
         "rim-lock-off",
         "inside",
-        "Take off the rim lock's case, unscrew the back plate, draw out the old cylinder to the key side and keep "
-        "cylinder and plate for the owner.",
+        _rim_off,
         when=lambda s: s.lock_form == "rim",
         after=_BEFORE,
         tools=lambda s: (tools.SCREWDRIVERS,),

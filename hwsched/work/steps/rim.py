@@ -12,6 +12,18 @@ def _tail(s: Situation) -> str:
     return f"{off}File the burr away, it must not touch the lead.{locked}"
 
 
+def _case_back(s: Situation) -> str:
+    if s.exit_device:
+        return (
+            "Put the exit device's head back over the tailpiece, which enters its hub without force; the lead is not under "
+            "its edge. Push the bar: the latch draws fully back, springs out again, and nothing drags."
+        )
+    return (
+        "Put the rim lock's case back over the tailpiece, which enters its hub without force; the lead is not under "
+        "the case's edge. By hand the bolt runs fully out and back."
+    )
+
+
 RIM = (
     StepKind(
         "cut-tail",
@@ -38,8 +50,7 @@ RIM = (
     StepKind(
         "rim-case-back",
         "inside",
-        "Put the rim lock's case back over the tailpiece, which enters its hub without force; the lead is not under "
-        "the case's edge. By hand the bolt runs fully out and back.",
+        _case_back,
         when=lambda s: s.lock_form == "rim",
         after=("rim-cylinder-in",),
         tools=lambda s: (tools.SCREWDRIVERS,),

@@ -39,6 +39,17 @@ def _wire(s: Situation) -> str:
     return f"Lay the wire from the supply over the power transfer to {goal}; leave the loop that the hinge side needs."
 
 
+def _measured(s: Situation) -> str:
+    """Say how the wire is tried before the unit comes: nobody else ties its far end."""
+    far, live = "where the wiring shows", "Switch the output on"
+    if s.has("supply"):
+        far, live = "to the supply's output", "Once licensed hands have connected its mains, switch the output on"
+    return (
+        f"With the output off connect the wire's far end {far}. {live} and measure at this end: volts in range, plus on the "
+        "wire that the wiring calls plus. Mark it, and switch the output off again."
+    )
+
+
 SUPPLY = (
     StepKind(
         "supply-mount",
@@ -59,7 +70,7 @@ SUPPLY = (
         "hinge edge",
         _transfer,
         when=lambda s: s.has("power-transfer"),
-        after=("wedge", "supply-off"),
+        after=("leaf-hung",),
         parts=lambda s: s.parts("power-transfer"),
         tools=lambda s: (tools.SCREWDRIVERS,),
         brings="wire-way",
@@ -91,11 +102,10 @@ SUPPLY = (
     StepKind(
         "polarity",
         lambda s: "wall" if s.leaf is None else "inside",
-        "Switch the output on and measure at the wire's end before the unit comes: volts in range, plus on the wire "
-        "that the wiring calls plus. Mark it, and switch the output off again.",
+        _measured,
         when=lambda s: s.on_supply,
         after=("wire-in",),
-        tools=lambda s: (tools.METER, tools.TAPE),
+        tools=lambda s: (tools.STRIPPER, tools.SCREWDRIVERS, tools.METER, tools.TAPE),
         cautions=(cautions.LOW_VOLTAGE,),
         readings=lambda s: at_unit(s, "Volts at the wire's end, nothing connected"),
     ),

@@ -9,7 +9,7 @@ from pypdf import PdfReader
 from hwsched.documents.release.schedule import SCHEDULE
 from hwsched.documents.release.schedule_across import SCHEDULE_ACROSS
 from hwsched.operations.release.issued_documents import issue
-from hwsched.render.blocks import Facts, Heading
+from hwsched.render.blocks import Facts, Heading, Paragraph, Table
 from hwsched.values import PointFit
 from hwsched.values.office import Office
 from tests.documents.reading import blocks, facts, lines
@@ -243,3 +243,28 @@ def test_a_heading_of_many_openings_does_not_repeat_the_index(quay):
     for count, said in ((6, "W5: Corridor to Bay 5"), (9, "by mark in the opening index")):
         document = SCHEDULE.build(replace(quay, openings=(*quay.openings, *map(another, range(count)))), None)
         assert said in more_of(document, "Heading H005")["Location and size"]
+
+
+def test_hundreds_of_marks_are_listed_as_wide_as_the_page_and_none_is_lost(quay):
+    wood = next(view for view in quay.openings if view.mark == "WOOD")
+
+    def another(number):
+        opening = replace(wood.given.opening, id=f"w{number}", mark=f"W{number}")
+        told = replace(wood.given, opening=opening)
+        return replace(wood, given=told, points=(PointFit(told, wood.fit),))
+
+    document = SCHEDULE.build(replace(quay, openings=(*quay.openings, *map(another, range(60)))), None)
+    blocks = [block for section in document.sections for block in section.blocks]
+    listed = next(b.text for b in blocks if isinstance(b, Paragraph) and b.text.startswith("Openings: "))
+    tables = {b.title: b for b in blocks if isinstance(b, Table)}
+    lists = {f"list {row[0]}": row[1] for row in tables["Openings of findings"].rows}
+    named = [row for row in tables["Findings"].rows if "list " in row[4]]
+    for number in range(60):
+        assert f"W{number}" in listed.split(": ")[1].split(", ")
+    assert len(named) == len(lists) > 0
+    for row in named:
+        count, name = row[4].split(": ")
+        marks = lists[name].split(": ")[1].split(", ")
+        # Whatever is said of the first is said of all that are like it.
+        assert len(marks) == int(count)
+        assert {f"W{number}" for number in range(60)} <= set(marks)

@@ -341,11 +341,16 @@ def _corner(question: _Question, plate: tuple[float, float]) -> tuple[float, flo
 
 def _but(others: Sequence[Alternative | None], own: Alternative) -> tuple[Alternative, ...]:
     """Return the other places, each once: where the plate stands the same, the lead's hole makes no other place."""
-    kept = {(own.pattern, own.x_mm, own.y_mm): own}
+    kept = {_where(own): own}
     for each in others:
         if each is not None:
-            kept.setdefault((each.pattern, each.x_mm, each.y_mm), each)
+            kept.setdefault(_where(each), each)
     return tuple(kept.values())[1:]
+
+
+def _where(place: Alternative) -> tuple[str, float, float]:
+    """Tell places apart: what was worked out on two ways differs in its last digits."""
+    return place.pattern, round(place.x_mm, 3), round(place.y_mm, 3)
 
 
 def _rounded(found: PlatePosition) -> tuple[str, tuple[float, ...]]:
@@ -369,7 +374,7 @@ def _is_covered(question: _Question, found: PlatePosition, way: Way) -> bool:
 
 def _alternative(question: _Question, found: PlatePosition) -> Alternative:
     x, y = _corner(question, found.plate)
-    return Alternative(found.pattern, round(x, 3), round(y, 3), round(found.cable_mm, 3), float(int(found.cost)))
+    return Alternative(found.pattern, x, y, round(found.cable_mm, 3), float(int(found.cost)))
 
 
 def _built(
@@ -389,12 +394,12 @@ def _built(
         leaf=leaf_name(leaf),
         face=FACE,
         pattern=way.pattern,
-        x_mm=round(x, 4),
-        y_mm=round(y, 4),
+        x_mm=x,
+        y_mm=y,
         width_mm=question.housing.size[0],
         height_mm=question.housing.size[1],
-        hole_x_mm=round(spot[0], 4),
-        hole_y_mm=round(spot[1], 4),
+        hole_x_mm=spot[0],
+        hole_y_mm=spot[1],
         alternatives=others,
         clearances=tuple((c.name, round(c.clearance_mm, 3)) for c in nearest_clearance(around, plate)[:_NEIGHBOURS]),
     )

@@ -9,7 +9,7 @@ from math import inf
 from typing import Final
 
 from hwsched.calc.opening.bore import Box
-from hwsched.calc.opening.solid import apart_mm
+from hwsched.calc.opening.solid import apart_mm, shrunk
 from hwsched.rules.bodies import (
     EXISTING,
     NEW,
@@ -24,6 +24,7 @@ from hwsched.rules.bodies import (
 from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.last import last
 from hwsched.rules.reading import in_role, lock_part
+from hwsched.rules.rounding import apart_allowances, by_rounding, least_excuse
 from hwsched.rules.rule import Verdict
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput
@@ -146,7 +147,18 @@ def _judged(
         if sure >= clearance_mm - TOUCH_MM:
             yield other, unknown(other.needs, other.name)
         else:
-            yield other, _verdict(given, mover, other, sure, clearance_mm)
+            yield (
+                other,
+                _excused(given, mover, other, sure, clearance_mm) or _verdict(given, mover, other, sure, clearance_mm),
+            )
+
+
+def _excused(given: OpeningInput, mover: Body, other: Body, gap: float, clearance_mm: float) -> Verdict | None:
+    """Say that two bodies are far enough apart by the rounding of how the survey was written; None where not so."""
+    solid = other.solid if not other.needs or other.surely is None else other.surely
+    axes = apart_allowances(mover.carried, other.carried, mover.made)
+    excuse = least_excuse(axes, lambda more: apart_mm(mover.solid, shrunk(solid, more)) >= clearance_mm - TOUCH_MM)
+    return None if excuse is None else by_rounding(given, excuse, clearance_mm - gap, mover.about)
 
 
 def _far(a: Box, b: Box, clearance_mm: float) -> bool:

@@ -484,3 +484,28 @@ def test_places_are_as_exact_as_the_survey_and_stay_so_where_they_are_kept():
         assert off(place) == pytest.approx((0.0, 0.0), abs=1e-9)
         # What is kept is what was found, to the last digit.
         assert fit_of(json.loads(fit_text(found))).placement == place
+
+
+def test_no_unit_is_refused_or_exchanged_for_the_rounding_of_how_a_length_was_written():
+    """A plate 3 in wide and 1/8 in to the lock edge want a stile of 3 1/8 in: 79.375 mm, that one may write as 79."""
+    inches = {"plate_width_mm": 76.2, "plate_height_mm": 152.4}
+    screws = {"screw_places": "6, 6; 70, 6; 6, 146; 70, 146"}
+
+    def on(stile_mm, **sizes):
+        given = door(
+            lf=leaf(construction="stile-and-rail", stile_mm=stile_mm),
+            lk=lock(backset_mm=50.8, case_depth_mm=65.0),
+            cat=stock(UNIT={**(sizes or inches), **screws}, drop=("EDGE",)),
+        )
+        found = fit(given)
+        said = [f for f in check(given, found) if f.rule == "plate-on-stile"]
+        return roles(found).get("unit"), [(f.severity, "measure this to 0.1 mm" in f.cure) for f in said]
+
+    assert on(79.375) == ("UNIT", [])
+    assert on(79.0) == ("UNIT", [("note", True)])
+    # 78 mm is never 79.375; and what was measured to a tenth is known to a twentieth.
+    assert on(78.0)[0] != "UNIT"
+    assert on(79.1)[0] != "UNIT"
+    # A plate in whole millimetres is none of inches: then a millimetre is what it says.
+    assert on(79.0, plate_width_mm=75.8, plate_height_mm=152.0) == ("UNIT", [])
+    assert on(79.0, plate_width_mm=76.0, plate_height_mm=152.0)[0] != "UNIT"

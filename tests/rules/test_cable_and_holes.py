@@ -12,6 +12,7 @@ LIFT = opening(form="lift")
 # The channel of an offset unit: square for 3/8 in, then down at about 10 degrees to the face (common practice).
 CHANNEL = hole(9.525, "channel", y_mm=1063.5, up_deg=-80.0, from_depth_mm=9.525, depth_mm=20.0)
 EDGE = fit(unit="EDGE", placement=place(13.5, 1063.5, face="edge", width_mm=17.4625, height_mm=349.25))
+METRIC_EDGE = catalogue(EDGE={"pocket_width_mm": 17.5})
 
 
 def along(*points):
@@ -132,7 +133,10 @@ ROWS = [
     boundary("hole-clear-of-glass", given(items=[item("lite", 112.7, 1400.0, 100.0, 200.0)]), POCKET),
     # A usual in-edge unit wants 13 3/4 in of clear edge, 1 3/4 in depth, 11/16 in width (common practice).
     passes("pocket-walls", given(), EDGE),
-    speaks("pocket-walls", given(lf=leaf(thickness_mm=36.0)), EDGE, short_mm=0.256, severity="error"),
+    speaks("pocket-walls", given(lf=leaf(thickness_mm=35.0)), EDGE, short_mm=0.756, severity="error"),
+    # 36 mm may be 36.5: half of the other half millimetre stands on each side.
+    speaks("pocket-walls", given(lf=leaf(thickness_mm=36.0)), EDGE, off_mm=0.256, severity="note"),
+    speaks("pocket-walls", given(lf=leaf(thickness_mm=36.0), cat=METRIC_EDGE), EDGE, short_mm=0.275),
     speaks("pocket-walls", given(lf=leaf(construction="narrow-stile", stile_mm=50.0)), EDGE, short_mm=0.8),
     boundary("pocket-walls", given(lf=leaf(thickness_mm=17.4625 + 2 * 9.525)), EDGE),
     unknown("pocket-walls", given(lf=leaf(thickness_mm=None)), EDGE, "leaf.thickness_mm"),

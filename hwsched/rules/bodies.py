@@ -34,7 +34,16 @@ from hwsched.rules.clearances import ON_FACE, plate_sizes
 from hwsched.rules.exit_devices import devices, rod_line_mm, stretches
 from hwsched.rules.fixings import KINDS as FIXED_KINDS
 from hwsched.rules.fixings import NAMES, NEEDS, fixings
-from hwsched.rules.footprints import face_of, face_unknown, footprints, missing, rectangle, stop_bands, stop_carried
+from hwsched.rules.footprints import (
+    Footprint,
+    face_of,
+    face_unknown,
+    footprints,
+    missing,
+    rectangle,
+    stop_bands,
+    stop_carried,
+)
 from hwsched.rules.housing import housing_rect
 from hwsched.rules.levers import sweep_deg
 from hwsched.rules.practice import distance_mm, screw_diameter_mm
@@ -54,19 +63,25 @@ from hwsched.rules.reading import (
     unit_part,
 )
 from hwsched.rules.screws import screw_places
+from hwsched.rules.tools import at_hole, at_screw, is_square, proud_of, sizes
+from hwsched.rules.wording import length
 from hwsched.values import Fit, Hole, Item, Leaf, OpeningInput, Part
 
 Kind = Literal[
     "case", "bore", "spindle", "bolt", "glass", "other-lock", "on-face", "sweep", "stop", "beyond-stile", "beyond-leaf",
-    "screw", "lead-hole", "new-bore", "pocket", "way-across", "head", "plate",
+    "proud", "screw", "lead-hole", "new-bore", "pocket", "way-across", "head", "plate", "tool", "usual-tool",
 ]  # fmt: skip
 EXISTING: Final[tuple[Kind, ...]] = (
     "case", "bore", "spindle", "bolt", "glass", "other-lock", "on-face", "sweep", "stop", "beyond-stile", "beyond-leaf",
+    "proud",
 )  # fmt: skip
-"""What stands there already, the leaf's own limits included."""
-NEW: Final[tuple[Kind, ...]] = ("screw", "lead-hole", "new-bore", "pocket", "way-across", "head", "plate")
+"""What stands there already, the leaf's own limits included; what is on a face as a plane and, proud, as a solid."""
+NEW: Final[tuple[Kind, ...]] = (
+    "screw", "lead-hole", "new-bore", "pocket", "way-across", "head", "plate", "tool", "usual-tool",
+)  # fmt: skip
 """What comes in: a screw, a hole or channel for the lead, a bore for the lock, an in-edge unit's pocket, a way for the
-supply's wire from the hinge edge, a head, collar or rose on a face, a unit's plate."""
+supply's wire from the hinge edge, a head, collar or rose on a face, a unit's plate; and for the time of the work what
+bores and drives: what must come to each hole and screw in any case, and what one has at hand."""
 
 _FACE: Final = ("existing_item.face",)
 """What is missing of an item that may stand on either face."""
@@ -142,7 +157,13 @@ def existing_bodies(given: OpeningInput, fit: Fit) -> tuple[Body, ...]:
 
 def new_bodies(given: OpeningInput, fit: Fit) -> tuple[Body, ...]:
     """Return what the fit brings: screws, holes, pocket, heads and plate; empty as above."""
-    return (*unit_bodies(given, fit), *hole_bodies(given, fit), *head_bodies(given, fit))
+    return (
+        *unit_bodies(given, fit),
+        *hole_bodies(given, fit),
+        *head_bodies(given, fit),
+        *tool_bodies(given, fit, long=True),
+        *tool_bodies(given, fit, long=False),
+    )
 
 
 def lasting_bodies(given: OpeningInput) -> tuple[Body, ...]:
@@ -382,6 +403,7 @@ def _on_faces(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
                     needs=(found.needs or _FACE) if found.perhaps else (),
                     carried=found.carried,
                 )
+                yield _proud(given, found, face, thick)
         yield from _sweeps(given, leaf, face, thick)
         bands, needs = stop_bands(given, leaf, face)
         if needs and given.opening.form != "pair":
@@ -391,6 +413,18 @@ def _on_faces(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
         for band in bands:
             slab, carried = _slab(band, face, thick), stop_carried(given, leaf, band)
             yield Body("stop", "the band that the frame's stop hides", slab, face=face, needs=needs, carried=carried)
+
+
+def _proud(given: OpeningInput, found: Footprint, face: str, thick: float) -> Body:
+    """Return what stands on a face as the solid that it is for a tool beside it."""
+    rect, out = found.rect or Rect(0, 0, 0, 0), proud_of(found.kind, found.proud_mm, sizes(given.settings))
+    low, high = (-out, 0.0) if face == "inside" else (thick, thick + out)
+    name = f"the {found.name}"
+    if found.proud_mm is None:
+        name += f", taken to stand {length(given, out)} out (common practice, unverified)"
+    needs = (found.needs or _FACE) if found.perhaps else ()
+    box = Box((rect.x0, rect.y0, low), (rect.x1, rect.y1, high))
+    return Body("proud", name, box, face=face, item=found.kind, needs=needs, carried=found.carried)
 
 
 def _sweeps(given: OpeningInput, leaf: Leaf, face: str, thick: float) -> Iterator[Body]:
@@ -580,6 +614,29 @@ def unit_bodies(given: OpeningInput, fit: Fit) -> Iterator[Body]:
     slab, carried = _slab(rect, place.face, leaf.thickness_mm), of_centre(lock_item(given))
     yield Body("plate", "the unit", slab, unit.number, place.face, carried=carried, made=plate_sizes(unit))
     yield from screws_of(given, fit, leaf.thickness_mm)
+
+
+def tool_bodies(given: OpeningInput, fit: Fit, *, long: bool) -> Iterator[Body]:
+    """Yield what bores each hole square to a face, and what drives each screw of the unit, as the leaf stands open.
+
+    long: with the longest bit and blade, so that what is in their way is in the way of any; else what one has at hand.
+    """
+    leaf = lock_leaf(given)
+    if leaf is None or leaf.thickness_mm is None:
+        return
+    thick, size, own = leaf.thickness_mm, sizes(given.settings), of_centre(lock_item(given))
+    kind: Kind = "tool" if long else "usual-tool"
+    for hole in fit.holes:
+        if hole.face in ON_FACE and hole.leaf == leaf_name(leaf) and is_square(hole):
+            name = f"{'a drill on its longest bit' if long else 'an ordinary drill'} at the {hole.name}"
+            for rod in at_hole(hole, thick, size, long=long):
+                yield Body(kind, name, rod, hole.name, hole.face, carried=own, made=(hole.diameter_mm,))
+    for screw in screws_of(given, fit, thick):
+        if isinstance(screw.solid, Rod):
+            which = "a screwdriver with its longest blade" if long else "an ordinary screwdriver"
+            name, (x, y, _) = f"{which} at {screw.name}", screw.solid.start
+            for solid in at_screw(x, y, screw.face, thick, size, long=long):
+                yield Body(kind, name, solid, screw.about, screw.face, carried=own, made=screw.made)
 
 
 def drill_angle_deg(hole: Hole) -> float:

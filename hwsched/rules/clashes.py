@@ -19,6 +19,7 @@ from hwsched.rules.bodies import (
     hole_bodies,
     lasting_bodies,
     lock_bodies,
+    tool_bodies,
     unit_bodies,
 )
 from hwsched.rules.clearances import TOUCH_MM
@@ -26,6 +27,7 @@ from hwsched.rules.last import last
 from hwsched.rules.reading import in_role, lock_part
 from hwsched.rules.rounding import apart_allowances, by_rounding, least_excuse
 from hwsched.rules.rule import Verdict
+from hwsched.rules.tools import COME_OFF
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput
 
@@ -45,6 +47,9 @@ class Pair:
 
 
 _CUTS: Final[tuple[Kind, ...]] = ("lead-hole", "new-bore", "pocket")
+_TOOLS: Final[tuple[Kind, ...]] = ("tool", "usual-tool")
+_IN_LEAF: Final[tuple[Kind, ...]] = ("case", "bore", "spindle", "bolt", "other-lock")
+_LIMITS: Final[tuple[Kind, ...]] = ("beyond-stile", "beyond-leaf")
 TABLE: Final = (
     Pair("screw-clear", ("screw",), ("case", "bore", "spindle", "bolt", "other-lock")),
     Pair("screw-beside-hole", ("screw",), _CUTS),
@@ -81,6 +86,15 @@ TABLE: Final = (
     Pair("", ("way-across",), ("glass",), why="what may be bored or pulled keeps farther off, by another rule"),
     Pair("", ("way-across",), ("beyond-leaf", "beyond-stile"), why="it begins at the hinge edge"),
     Pair("", ("way-across",), ("on-face", "sweep", "stop", "head", "plate"), why="it is in the leaf, they on a face"),
+    Pair("tool-room", ("tool",), ("proud",), lies_on=COME_OFF),
+    Pair("long-tool", ("usual-tool",), ("proud",)),
+    Pair("", ("screw", *_CUTS, "way-across"), ("proud",), why="they are in the leaf, it stands out of a face"),
+    Pair("", ("head", "plate"), ("proud",), why="what stands on one face is held apart in its plane"),
+    Pair("", _TOOLS, (*_IN_LEAF, "glass", *_LIMITS), why="a tool stands before the face, they in the leaf or beyond"),
+    Pair("", _TOOLS, ("on-face",), why="the same things are there as the solids that they are"),
+    Pair("", _TOOLS, ("sweep", "stop"), why="the leaf stands open for the work, and a lever is not held down"),
+    Pair("", _TOOLS, ("screw", *_CUTS, "way-across", "head", "plate"), why="it makes or drives them, or comes before"),
+    Pair("", ("tool",), ("usual-tool",), why="one is taken in place of the other"),
 )
 """The table: each new kind with every kind that is there and every other new kind, once."""
 
@@ -113,10 +127,10 @@ def clashes(given: OpeningInput, fit: Fit, rule_id: str, clearance_mm: float) ->
     """
     held: _Held = {}
     for pair in pairs_of(rule_id):
-        movers = bodies_of(given, fit, pair.new, held)
+        others = bodies_of(given, fit, pair.off, held)
+        movers = bodies_of(given, fit, pair.new, held) if others else []
         if not movers:
             continue
-        others = bodies_of(given, fit, pair.off, held)
         worst: dict[tuple[str, str, int], Verdict] = {}
         for mover in movers:
             for other, verdict in _judged(given, mover, others, pair, clearance_mm):
@@ -138,7 +152,7 @@ def _judged(
         # Most pairs are far from each other: their boxes tell, at a tenth of the cost.
         if _far(mover.reach, other.reach, clearance_mm) or other is mover:
             continue
-        if other.kind == "on-face" and other.item in pair.lies_on:
+        if other.kind in ("on-face", "proud") and other.item in pair.lies_on:
             continue
         gap = apart_mm(mover.solid, other.solid)
         if gap >= clearance_mm - TOUCH_MM:
@@ -232,6 +246,14 @@ def _unit(given: OpeningInput, fit: Fit) -> _Found:
     return last("unit bodies", (given, fit), _grouped(lambda: unit_bodies(given, fit)))
 
 
+def _tools(given: OpeningInput, fit: Fit) -> _Found:
+    return last("tools", (given, fit), _grouped(lambda: tool_bodies(given, fit, long=True)))
+
+
+def _usual_tools(given: OpeningInput, fit: Fit) -> _Found:
+    return last("usual tools", (given, fit), _grouped(lambda: tool_bodies(given, fit, long=False)))
+
+
 def _grouped(make: Callable[[], Iterable[Body]]) -> Callable[[], _Found]:
     def made() -> _Found:
         found: dict[Kind, list[Body]] = {}
@@ -248,6 +270,8 @@ _GROUP_OF: Final[Mapping[Kind, _Group]] = {
     **dict.fromkeys(NEW, _holes),
     "head": _heads,
     **dict.fromkeys(("screw", "plate"), _unit),
+    "tool": _tools,
+    "usual-tool": _usual_tools,
 }
 
 

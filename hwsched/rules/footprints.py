@@ -8,7 +8,14 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from typing import Final
 
-from hwsched.attributes.of_parts import CASE_HEIGHT_MM, CASE_WIDTH_MM, THREAD_DIAMETER_MM, TRIM_DIAMETER_MM, NumberName
+from hwsched.attributes.of_parts import (
+    CASE_HEIGHT_MM,
+    CASE_WIDTH_MM,
+    DEPTH_MM,
+    THREAD_DIAMETER_MM,
+    TRIM_DIAMETER_MM,
+    NumberName,
+)
 from hwsched.calc.opening.placement import Rect
 from hwsched.rules.carried import NOTHING, Carried, of_centre, of_item
 from hwsched.rules.exit_devices import device_rects, devices
@@ -59,6 +66,8 @@ class Footprint:
     """Whether it may as well not stand there: nobody told on which face it does, or what `needs` names."""
     carried: Carried = NOTHING
     """Facts by which it stands there."""
+    proud_mm: float | None = None
+    """How far it stands out of the face; None: nobody measured it."""
 
 
 def face_of(item: Item) -> str:
@@ -173,7 +182,8 @@ def device_rods(given: OpeningInput, leaf: Leaf, face: str) -> Iterable[Footprin
             unsure = face_unknown(item)
             line = Carried((("existing_item.rod_x_mm", item.rod_x_mm, 1.0),), of_item(item).up)
             perhaps = rect is not None and (perhaps or unsure)
-            yield Footprint("exit-device", name, rect, needs, perhaps=perhaps, carried=line)
+            proud = item.projection_mm
+            yield Footprint("exit-device", name, rect, needs, perhaps=perhaps, carried=line, proud_mm=proud)
 
 
 def _other_units(given: OpeningInput, face: str) -> Iterable[Footprint]:
@@ -182,14 +192,16 @@ def _other_units(given: OpeningInput, face: str) -> Iterable[Footprint]:
         place = each.fit.placement if each.fit is not None else None
         if each.fit is not None and place is not None and place.face == face:
             unit = unit_part(at_point(given, each), each.fit)
-            yield Footprint("unit", f"unit of the {each.point.name}", housing_rect(place, unit))
+            proud = unit.number_of(DEPTH_MM) if unit is not None else None
+            yield Footprint("unit", f"unit of the {each.point.name}", housing_rect(place, unit), proud_mm=proud)
 
 
 def _footprint(item: Item) -> Footprint:
     rect = rectangle(item)
     kind = item.kind or "other"
     needs = () if rect else missing(item)
-    return Footprint(kind, kind.replace("-", " "), rect, needs, perhaps=face_unknown(item), carried=of_item(item))
+    name, perhaps = kind.replace("-", " "), face_unknown(item)
+    return Footprint(kind, name, rect, needs, perhaps=perhaps, carried=of_item(item), proud_mm=item.projection_mm)
 
 
 def _lock_trim(
@@ -219,7 +231,8 @@ def _lock_trim(
 
 def _own(lock: Item, kind: str, name: str) -> Footprint:
     rect = rectangle(lock)
-    return Footprint(kind, name, rect, () if rect else missing(lock), carried=of_item(lock))
+    needs = () if rect else missing(lock)
+    return Footprint(kind, name, rect, needs, carried=of_item(lock), proud_mm=lock.projection_mm)
 
 
 def _surveyed_trim(lock: Item, face: str, others: list[Footprint]) -> Footprint | None:

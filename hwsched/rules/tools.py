@@ -24,7 +24,7 @@ LIMITS: Final = (
     Limit(
         "flat_mm",
         6.35,
-        "The same for plates, trim, labels and astragals.",
+        "The same for plates, trim, labels, viewers and astragals.",
         "common practice, unverified, 1/4 in",
         unit="mm",
         low=0.0,
@@ -133,7 +133,7 @@ LIMITS: Final = (
 """Of the rule that says whether tools have room; the other one takes them from there."""
 _RULE: Final = "tool-room"
 _DECLARED: Final = {limit.name: limit.value for limit in LIMITS}
-FLAT: Final = ("trim", "push-plate", "kick-plate", "label", "astragal")
+FLAT: Final = ("trim", "push-plate", "kick-plate", "label", "astragal", "viewer")
 """Kinds of item that lie flat on a face."""
 COME_OFF: Final = (*FLAT, "thumb-turn", "lever", "pull")
 """Kinds that are taken off for the work and put back where they are in its way, by common practice."""

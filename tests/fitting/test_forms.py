@@ -461,7 +461,7 @@ def test_places_are_as_exact_as_the_survey_and_stay_so_where_they_are_kept():
     # Straight behind the cylinder, above a bored lock, in the edge, behind a reader on a wall.
     stile = leaf(construction="stile-and-rail", stile_mm=70.0)
     edge = lock(backset_mm=45.0, case_depth_mm=65.0, cylinder_height_mm=y)
-    cases = {
+    doors = {
         "straight": (door(lk=lock(backset_mm=x, cylinder_height_mm=y)), lambda p: (p.hole_x_mm - x, p.hole_y_mm - y)),
         # Case's top 44.45 above the cylinder, bridge 19.05; the pocket begins above it, in the middle of the leaf.
         "in-edge": (
@@ -477,7 +477,7 @@ def test_places_are_as_exact_as_the_survey_and_stay_so_where_they_are_kept():
             lambda p: (p.hole_x_mm, p.hole_y_mm - y),
         ),
     }
-    for pattern, (given, off) in cases.items():
+    for pattern, (given, off) in doors.items():
         found = fit(given)
         place = found.placement
         assert place.pattern == pattern

@@ -47,6 +47,7 @@ class Pair:
 
 
 _CUTS: Final[tuple[Kind, ...]] = ("lead-hole", "new-bore", "pocket")
+_STANDING: Final = ("on-face", "proud")
 _TOOLS: Final[tuple[Kind, ...]] = ("tool", "usual-tool")
 _IN_LEAF: Final[tuple[Kind, ...]] = ("case", "bore", "spindle", "bolt", "other-lock")
 _LIMITS: Final[tuple[Kind, ...]] = ("beyond-stile", "beyond-leaf")
@@ -128,12 +129,15 @@ def clashes(given: OpeningInput, fit: Fit, rule_id: str, clearance_mm: float) ->
     held: _Held = {}
     for pair in pairs_of(rule_id):
         others = bodies_of(given, fit, pair.off, held)
+        if pair.lies_on:
+            others = [each for each in others if each.kind not in _STANDING or each.item not in pair.lies_on]
+        # Tools are made only where something stands that could be in their way.
         movers = bodies_of(given, fit, pair.new, held) if others else []
         if not movers:
             continue
         worst: dict[tuple[str, str, int], Verdict] = {}
         for mover in movers:
-            for other, verdict in _judged(given, mover, others, pair, clearance_mm):
+            for other, verdict in _judged(given, mover, others, clearance_mm):
                 # Screws of a unit are alike: what the one says that comes farthest into a body goes for all of them.
                 key = (mover.name, mover.face, id(other))
                 if key not in worst or _short(verdict) > _short(worst[key]):
@@ -146,13 +150,11 @@ def _short(verdict: Verdict) -> float:
 
 
 def _judged(
-    given: OpeningInput, mover: Body, others: Sequence[Body], pair: Pair, clearance_mm: float
+    given: OpeningInput, mover: Body, others: Sequence[Body], clearance_mm: float
 ) -> Iterable[tuple[Body, Verdict]]:
     for other in others:
         # Most pairs are far from each other: their boxes tell, at a tenth of the cost.
         if _far(mover.reach, other.reach, clearance_mm) or other is mover:
-            continue
-        if other.kind in ("on-face", "proud") and other.item in pair.lies_on:
             continue
         gap = apart_mm(mover.solid, other.solid)
         if gap >= clearance_mm - TOUCH_MM:

@@ -27,10 +27,13 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
             inner = (("leaf.stile_mm" if has_stile else "leaf.width_mm", stile, 1.0),)
             sides.append(("stile's inner edge", stile - hole.x_mm - hole.diameter_mm / 2, between(own, inner)))
         for name, wall, facts in sides:
-            short, allowed = limits["wall_mm"] - wall, half_unit(facts, (hole.diameter_mm,))
-            if TOUCH_MM < short <= allowed.mm + TOUCH_MM:
+            short = limits["wall_mm"] - wall
+            if short <= TOUCH_MM:
+                continue
+            allowed = half_unit(facts, (hole.diameter_mm,))
+            if short <= allowed.mm + TOUCH_MM:
                 yield by_rounding(given, allowed, short, hole.name)
-            elif short > TOUCH_MM:
+            else:
                 yield Verdict(
                     f"The hole for the {hole.name} leaves {length(given, wall)} to the {name}; "
                     f"{length(given, limits['wall_mm'])} is needed.",

@@ -37,10 +37,12 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         ("each side", (leaf.thickness_mm - wide) / 2, limits["side_wall_mm"], thick),
         ("its back", depth - deep, limits["back_wall_mm"], behind),
     ):
+        if wall >= wanted - TOUCH_MM:
+            continue
         allowed = half_unit(facts, (wide, deep))
-        if TOUCH_MM < wanted - wall <= allowed.mm + TOUCH_MM:
+        if wanted - wall <= allowed.mm + TOUCH_MM:
             yield by_rounding(given, allowed, wanted - wall, unit.number)
-        elif wall < wanted - TOUCH_MM:
+        else:
             yield Verdict(
                 f"The unit's pocket leaves {length(given, wall)} at {name}; {length(given, wanted)} is needed, "
                 f"short by {length(given, wanted - wall)}.",

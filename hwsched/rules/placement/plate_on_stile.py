@@ -26,11 +26,13 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         return
     margin = limits["stile_margin_mm"]
     gap = stile - housing_rect(place, unit).x1
+    if gap >= margin - TOUCH_MM:
+        return
     facts = between((("leaf.stile_mm", stile, 1.0),), of_centre(lock_item(given)).across)
     allowed = half_unit(facts, plate_sizes(unit))
-    if TOUCH_MM < margin - gap <= allowed.mm + TOUCH_MM:
+    if margin - gap <= allowed.mm + TOUCH_MM:
         yield by_rounding(given, allowed, margin - gap, "stile")
-    elif gap < margin - TOUCH_MM:
+    else:
         yield Verdict(
             f"The unit needs {length(given, stile - gap + margin)} of stile, the lock stile has "
             f"{length(given, stile)}: short by {length(given, margin - gap)}.",

@@ -34,10 +34,12 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         ("leaf's bottom", housing.y0 - span[0], between(own.up, low)),
         ("leaf's top", span[1] - housing.y1, between(own.up, high)),
     ):
+        if gap >= margin - TOUCH_MM:
+            continue
         allowed = half_unit(facts, plate_sizes(unit) if unit is not None else ())
-        if TOUCH_MM < margin - gap <= allowed.mm + TOUCH_MM:
+        if margin - gap <= allowed.mm + TOUCH_MM:
             yield by_rounding(given, allowed, margin - gap, edge)
-        elif gap < margin - TOUCH_MM:
+        else:
             yield Verdict(
                 f"The unit stands {length(given, gap)} from the {edge}; {length(given, margin)} is needed, short by "
                 f"{length(given, margin - gap)}.",

@@ -4,17 +4,20 @@ from dataclasses import dataclass, replace
 from typing import Final
 
 from hwsched.attributes.of_parts import FORM, LEAF_MATERIAL, PLATE_HEIGHT_MM, PLATE_WIDTH_MM, SCREW_SIZE, SIZE
+from hwsched.calc.opening.bore import Vector
 from hwsched.calc.opening.placement import KeepOut, Rect
-from hwsched.calc.opening.solid import bounds
+from hwsched.calc.opening.solid import bounds, shrunk
 from hwsched.fitting.candidate import offered
 from hwsched.rules import RULES, limits_of, rule_named
 from hwsched.rules.bodies import Body, Kind, depth_of
+from hwsched.rules.carried import Carried, of_case, of_centre
 from hwsched.rules.clashes import bodies_of, pairs_of
-from hwsched.rules.clearances import swept
-from hwsched.rules.footprints import footprints, stop_bands
+from hwsched.rules.clearances import less, plate_sizes, swept
+from hwsched.rules.footprints import footprints, stop_bands, stop_carried
 from hwsched.rules.off_stop import off_stop_mm
 from hwsched.rules.practice import screw_diameter_mm
-from hwsched.rules.reading import lock_leaf
+from hwsched.rules.reading import lock_item, lock_leaf
+from hwsched.rules.rounding import apart_allowances, in_inches, rounding_mm
 from hwsched.rules.screws import screw_places
 from hwsched.values import Fit, Leaf, OpeningInput, Part
 
@@ -38,12 +41,14 @@ class Surroundings:
 
     keepouts: tuple[KeepOut, ...]
     needs: tuple[str, ...]
+    carried: tuple[Carried, ...]
+    """Of each keep-out the facts of the survey by which it stands there."""
 
 
 def surroundings(given: OpeningInput, fit: Fit, leaf: Leaf, face: str) -> Surroundings:
     """Return what a unit keeps off on a face, by the rules that guard each thing; a rule switched off guards none."""
     off = given.settings.rules_off
-    found: list[KeepOut] = []
+    found: list[tuple[KeepOut, Carried]] = []
     needs: dict[str, None] = {}
     for item in footprints(given, fit, face):
         for rule in _GUARDS.get(item.kind, ()):
@@ -55,14 +60,30 @@ def surroundings(given: OpeningInput, fit: Fit, leaf: Leaf, face: str) -> Surrou
                 continue
             limits = limits_of(rule, given.settings)
             rect = swept(item.rect, limits["sweep_deg"]) if "sweep_deg" in limits else item.rect
-            found.append(KeepOut(item.name, rect, limits["clearance_mm"]))
+            found.append((KeepOut(item.name, rect, limits["clearance_mm"]), item.carried))
     # The stop hides a band of the face that closes against it: what stands there hits the frame.
     if _FRAME_STOP_CLEAR.id not in off:
         bands, missing = stop_bands(given, leaf, face)
         needs.update(dict.fromkeys(missing))
         clearance = limits_of(_FRAME_STOP_CLEAR, given.settings)["clearance_mm"]
-        found += [KeepOut(_STOP, band, clearance) for band in bands]
-    return Surroundings(tuple(found), tuple(needs))
+        found += [(KeepOut(_STOP, band, clearance), stop_carried(given, leaf, band)) for band in bands]
+    return Surroundings(tuple(each for each, _ in found), tuple(needs), tuple(facts for _, facts in found))
+
+
+def has_rounding(given: OpeningInput, leaf: Leaf, unit: Part, around: Surroundings) -> bool:
+    """Tell whether any fact by which the unit's place follows was written in the other system than the unit."""
+    if not all(size is None or in_inches(size) for size in plate_sizes(unit)):
+        return False
+    lock = lock_item(given)
+    standing = [*around.carried, of_centre(lock), *([of_case(lock, leaf)] if lock is not None else ())]
+    facts = [fact for each in standing for fact in (*each.across, *each.up, *each.deep)]
+    return any(mm is not None and rounding_mm(mm) > 0 for mm in (leaf.stile_mm, *(value for _, value, _ in facts)))
+
+
+def rounded(given: OpeningInput, unit: Part, keepout: KeepOut, carried: Carried) -> KeepOut:
+    """Return a keep-out with as much less on its sides as the rounding of the survey leaves open."""
+    x, y, _ = apart_allowances(of_centre(lock_item(given)), carried, plate_sizes(unit))
+    return keepout if not x.mm and not y.mm else replace(keepout, rect=less(keepout.rect, x.mm, y.mm))
 
 
 def swung(given: OpeningInput, leaf: Leaf, unit: Part, keepout: KeepOut) -> KeepOut:
@@ -76,7 +97,7 @@ def swung(given: OpeningInput, leaf: Leaf, unit: Part, keepout: KeepOut) -> Keep
     return replace(keepout, clearance_mm=off)
 
 
-def screw_keepouts(given: OpeningInput, fit: Fit, unit: Part) -> list[KeepOut]:
+def screw_keepouts(given: OpeningInput, fit: Fit, unit: Part, *, loose: bool = False) -> list[KeepOut]:
     """Return where none of a unit's screws may stand: the shortest that the catalogue has would meet what is there.
 
     Parameters
@@ -85,6 +106,8 @@ def screw_keepouts(given: OpeningInput, fit: Fit, unit: Part) -> list[KeepOut]:
         The fit gives the new lock, and nothing of the unit yet.
     unit : Part
         A surface unit.
+    loose : bool
+        Whether bodies count with as much less as the rounding of the survey leaves open.
 
     Returns
     -------
@@ -102,7 +125,11 @@ def screw_keepouts(given: OpeningInput, fit: Fit, unit: Part) -> list[KeepOut]:
         clearance = next(iter(limits_of(rule, given.settings).values()))
         kinds: list[Kind] = [kind for pair in pairs_of(rule.id) for kind in pair.off]
         for body in bodies_of(given, fit, kinds):
-            rect = _met(body, deep + clearance)
+            off = (0.0, 0.0, 0.0)
+            if loose:
+                x, y, z = apart_allowances(of_centre(lock_item(given)), body.carried, plate_sizes(unit))
+                off = (x.mm, y.mm, z.mm)
+            rect = _met(body, deep + clearance, off)
             if rect is not None and body.kind != "beyond-leaf":
                 found += [
                     KeepOut(
@@ -138,7 +165,7 @@ def _shortest(given: OpeningInput, unit: Part) -> tuple[float, float] | None:
     return (min(depths), screw_diameter_mm(size) / 2) if depths else None
 
 
-def _met(body: Body, deep: float) -> Rect | None:
+def _met(body: Body, deep: float, off: Vector) -> Rect | None:
     """Return where on the inside face a screw of some depth would meet a body; None where it ends before it."""
     solid = body.reach
     if body.needs:
@@ -146,6 +173,8 @@ def _met(body: Body, deep: float) -> Rect | None:
         if body.surely is None:
             return None
         solid = bounds(body.surely)
+    if any(off):
+        solid = bounds(shrunk(solid, off))
     if solid.low[2] >= deep or solid.high[2] <= 0:
         return None
     return Rect(solid.low[0], solid.low[1], solid.high[0], solid.high[1])

@@ -21,16 +21,26 @@ from hwsched.calc.opening.placement import (
     nearest_clearance,
     place,
 )
-from hwsched.fitting.keepouts import SCREW_BESIDE_HOLE, screw_gap_mm, screw_keepouts, surroundings, swung
+from hwsched.fitting.keepouts import (
+    SCREW_BESIDE_HOLE,
+    has_rounding,
+    rounded,
+    screw_gap_mm,
+    screw_keepouts,
+    surroundings,
+    swung,
+)
 from hwsched.fitting.lead import with_lead
 from hwsched.fitting.ways import Way, holes_of, run_points, ways
 from hwsched.rules import limits_of, rule_named
 from hwsched.rules.bodies import slot_of
+from hwsched.rules.carried import Carried, of_centre
 from hwsched.rules.cavity import Cavity
-from hwsched.rules.clearances import TOUCH_MM
+from hwsched.rules.clearances import TOUCH_MM, plate_sizes
 from hwsched.rules.housing import window_of
 from hwsched.rules.last import last
-from hwsched.rules.reading import leaf_name, lock_part, stile_mm
+from hwsched.rules.reading import leaf_name, lock_item, lock_part, stile_mm
+from hwsched.rules.rounding import half_unit
 from hwsched.rules.screws import Spot, screw_places
 from hwsched.values import Alternative, Fit, HandPlacement, Leaf, OpeningInput, Part, Placement
 
@@ -104,6 +114,9 @@ def places(
         found += [(each, by_name[each.pattern], ask) for each in result.alternatives]
         if not result.feasible:
             why += [result.reason] if result.reason not in why else []
+    loose = _question(given, bare, unit, leaf, at, span, loose=True)
+    if loose is not None:
+        found += _by_rounding(question, loose, {(way.pattern, way.kind) for _, way, _ in found})
     # Each question was answered by itself; the best of all is found only across them.
     found.sort(key=lambda entry: (entry[0].cost, entry[0].cable_mm))
     # Windows beside several screws may share a place.
@@ -121,6 +134,19 @@ def places(
     # None of them would do: where only screws keep a way from having a place, a shorter one is told of.
     for ask, way, each in _but_for_screws(question, {(way.pattern, way.kind) for _, way, _ in found}):
         yield _built(question, way, ask, each.plate, each.hole), f"{way.pattern.capitalize()}: "
+
+
+def _by_rounding(
+    question: _Question, loose: _Question, had: set[tuple[str, str]]
+) -> Iterator[tuple[PlatePosition, Way, PlacementInput]]:
+    """Yield places of ways that have none but by the rounding of the survey: a rule says what to measure there."""
+    for (ask, group), (asked, _) in zip(question.asks, loose.asks, strict=True):
+        lacking = {way.pattern: way for way in group if (way.pattern, way.kind) not in had}
+        patterns = tuple(each for each in asked.patterns if each.name in lacking)
+        if patterns:
+            with suppress(InputError):
+                for each in place(replace(asked, patterns=patterns)).alternatives:
+                    yield each, lacking[each.pattern], ask
 
 
 def _but_for_screws(
@@ -186,25 +212,42 @@ def housing_of(unit: Part) -> Housing | None:
 
 
 def _question(
-    given: OpeningInput, bare: Fit, unit: Part, leaf: Leaf, at: Cavity, span: tuple[float, float]
+    given: OpeningInput,
+    bare: Fit,
+    unit: Part,
+    leaf: Leaf,
+    at: Cavity,
+    span: tuple[float, float],
+    *,
+    loose: bool = False,
 ) -> _Question | None:
+    """Put the question; loose: with as much more room as the rounding of the survey leaves open."""
     housing = housing_of(unit)
     if housing is None or leaf.width_mm is None:
         return None
     low = span[0]
     lock = lock_part(given, bare)
     # Whichever unit it is, the same stands round the same lock, and the same ways lead from it.
-    around = last("surroundings", (given, lock), lambda: surroundings(given, bare, leaf, FACE).keepouts)
-    keepouts = [swung(given, leaf, unit, each) for each in around]
+    around = last("surroundings", (given, lock), lambda: surroundings(given, bare, leaf, FACE))
+    if loose and not has_rounding(given, leaf, unit, around):
+        return None
+    pairs = zip(around.keepouts, around.carried, strict=True)
+    standing = [(rounded(given, unit, each, carried) if loose else each) for each, carried in pairs]
+    keepouts = [swung(given, leaf, unit, each) for each in standing]
     has_stile, stile = stile_mm(leaf)
     if has_stile and stile is not None and stile < leaf.width_mm and _PLATE_ON_STILE.id not in given.settings.rules_off:
         margin = limits_of(_PLATE_ON_STILE, given.settings)["stile_margin_mm"]
         # Beyond the stile stands a lite or a panel, into which no screw may go.
-        keepouts.append(KeepOut("edge of the stile", Rect(stile, low, leaf.width_mm, span[1]), margin))
+        beyond = KeepOut("edge of the stile", Rect(stile, low, leaf.width_mm, span[1]), margin)
+        edge = Carried((("leaf.stile_mm", stile, 1.0),))
+        keepouts.append(rounded(given, unit, beyond, edge) if loose else beyond)
     off = (housing.left, housing.down)
-    keepouts += [replace(each, part=_moved(each.part, off)) for each in screw_keepouts(given, bare, unit)]
+    keepouts += [replace(each, part=_moved(each.part, off)) for each in screw_keepouts(given, bare, unit, loose=loose)]
     lowered = tuple(replace(each, rect=_lowered(each.rect, low)) for each in keepouts)
     margin = limits_of(_PLATE_WITHIN_LEAF, given.settings)["edge_margin_mm"]
+    if loose:
+        # Of the leaf's edges the one by the lock decides: the plate stands by the backset.
+        margin = max(margin - half_unit(of_centre(lock_item(given)).across, plate_sizes(unit)).mm, 0.0)
     asks = []
     covered = last("ways", (given, lock, bare.stack), lambda: _covered(given, bare, leaf, at))
     found = [(way, _window(way, housing, cover), cover) for way, cover in covered]
@@ -341,11 +384,16 @@ def _corner(question: _Question, plate: tuple[float, float]) -> tuple[float, flo
 
 def _but(others: Sequence[Alternative | None], own: Alternative) -> tuple[Alternative, ...]:
     """Return the other places, each once: where the plate stands the same, the lead's hole makes no other place."""
-    kept = {(own.pattern, own.x_mm, own.y_mm): own}
+    kept = {_where(own): own}
     for each in others:
         if each is not None:
-            kept.setdefault((each.pattern, each.x_mm, each.y_mm), each)
+            kept.setdefault(_where(each), each)
     return tuple(kept.values())[1:]
+
+
+def _where(place: Alternative) -> tuple[str, float, float]:
+    """Tell places apart: what was worked out on two ways differs in its last digits."""
+    return place.pattern, round(place.x_mm, 3), round(place.y_mm, 3)
 
 
 def _rounded(found: PlatePosition) -> tuple[str, tuple[float, ...]]:
@@ -369,7 +417,7 @@ def _is_covered(question: _Question, found: PlatePosition, way: Way) -> bool:
 
 def _alternative(question: _Question, found: PlatePosition) -> Alternative:
     x, y = _corner(question, found.plate)
-    return Alternative(found.pattern, round(x, 3), round(y, 3), round(found.cable_mm, 3), float(int(found.cost)))
+    return Alternative(found.pattern, x, y, round(found.cable_mm, 3), float(int(found.cost)))
 
 
 def _built(
@@ -389,12 +437,12 @@ def _built(
         leaf=leaf_name(leaf),
         face=FACE,
         pattern=way.pattern,
-        x_mm=round(x, 4),
-        y_mm=round(y, 4),
+        x_mm=x,
+        y_mm=y,
         width_mm=question.housing.size[0],
         height_mm=question.housing.size[1],
-        hole_x_mm=round(spot[0], 4),
-        hole_y_mm=round(spot[1], 4),
+        hole_x_mm=spot[0],
+        hole_y_mm=spot[1],
         alternatives=others,
         clearances=tuple((c.name, round(c.clearance_mm, 3)) for c in nearest_clearance(around, plate)[:_NEIGHBOURS]),
     )

@@ -304,7 +304,7 @@ def _slanted_hole(lock: Part | None, access: Hole, way: Way, leaf: Leaf, at: Cav
         # A hundredth more, so that what rounding takes off does not leave the bore short of its cavity.
         depth_mm=round(long + 0.01, 3),
         up_deg=-steep if up else steep,
-        edge_deg=round(-aside, 4),
+        edge_deg=-aside,
         tool="twist-drill",
     )
     long_in_face = diameter / 2 / sin(radians(drill_angle_deg(slanted)))

@@ -112,6 +112,7 @@ from hwsched.rules.holes.hole_clear_of_glass import RULE as HOLE_CLEAR_OF_GLASS
 from hwsched.rules.holes.hole_clear_of_lock import RULE as HOLE_CLEAR_OF_LOCK
 from hwsched.rules.holes.hole_covered import RULE as HOLE_COVERED
 from hwsched.rules.holes.hole_edge_distance import RULE as HOLE_EDGE_DISTANCE
+from hwsched.rules.holes.long_tool import RULE as LONG_TOOL
 from hwsched.rules.holes.no_hole_in_glass import RULE as NO_HOLE_IN_GLASS
 from hwsched.rules.holes.pocket_length import RULE as POCKET_LENGTH
 from hwsched.rules.holes.pocket_walls import RULE as POCKET_WALLS
@@ -119,6 +120,7 @@ from hwsched.rules.holes.screw_beside_hole import RULE as SCREW_BESIDE_HOLE
 from hwsched.rules.holes.screw_clear import RULE as SCREW_CLEAR
 from hwsched.rules.holes.screw_in_leaf import RULE as SCREW_IN_LEAF
 from hwsched.rules.holes.screw_length import RULE as SCREW_LENGTH
+from hwsched.rules.holes.tool_room import RULE as TOOL_ROOM
 
 # fire door
 from hwsched.rules.fire_door.pair_closing_order import RULE as PAIR_CLOSING_ORDER

@@ -29,11 +29,21 @@ from hwsched.calc.opening.bore import Box, Rod, Vector
 from hwsched.calc.opening.placement import Rect
 from hwsched.calc.opening.solid import Solid, bounds
 from hwsched.rules.bores import as_rod
-from hwsched.rules.clearances import ON_FACE
+from hwsched.rules.carried import NOTHING, Carried, of_case, of_centre, of_item, of_middle
+from hwsched.rules.clearances import ON_FACE, plate_sizes
 from hwsched.rules.exit_devices import devices, rod_line_mm, stretches
 from hwsched.rules.fixings import KINDS as FIXED_KINDS
 from hwsched.rules.fixings import NAMES, NEEDS, fixings
-from hwsched.rules.footprints import face_of, face_unknown, footprints, missing, rectangle, stop_bands
+from hwsched.rules.footprints import (
+    Footprint,
+    face_of,
+    face_unknown,
+    footprints,
+    missing,
+    rectangle,
+    stop_bands,
+    stop_carried,
+)
 from hwsched.rules.housing import housing_rect
 from hwsched.rules.levers import sweep_deg
 from hwsched.rules.practice import distance_mm, screw_diameter_mm
@@ -53,19 +63,25 @@ from hwsched.rules.reading import (
     unit_part,
 )
 from hwsched.rules.screws import screw_places
+from hwsched.rules.tools import at_hole, at_screw, is_square, proud_of, sizes
+from hwsched.rules.wording import length
 from hwsched.values import Fit, Hole, Item, Leaf, OpeningInput, Part
 
 Kind = Literal[
     "case", "bore", "spindle", "bolt", "glass", "other-lock", "on-face", "sweep", "stop", "beyond-stile", "beyond-leaf",
-    "screw", "lead-hole", "new-bore", "pocket", "way-across", "head", "plate",
+    "proud", "screw", "lead-hole", "new-bore", "pocket", "way-across", "head", "plate", "tool", "usual-tool",
 ]  # fmt: skip
 EXISTING: Final[tuple[Kind, ...]] = (
     "case", "bore", "spindle", "bolt", "glass", "other-lock", "on-face", "sweep", "stop", "beyond-stile", "beyond-leaf",
+    "proud",
 )  # fmt: skip
-"""What stands there already, the leaf's own limits included."""
-NEW: Final[tuple[Kind, ...]] = ("screw", "lead-hole", "new-bore", "pocket", "way-across", "head", "plate")
+"""What stands there already, the leaf's own limits included; what is on a face as a plane and, proud, as a solid."""
+NEW: Final[tuple[Kind, ...]] = (
+    "screw", "lead-hole", "new-bore", "pocket", "way-across", "head", "plate", "tool", "usual-tool",
+)  # fmt: skip
 """What comes in: a screw, a hole or channel for the lead, a bore for the lock, an in-edge unit's pocket, a way for the
-supply's wire from the hinge edge, a head, collar or rose on a face, a unit's plate."""
+supply's wire from the hinge edge, a head, collar or rose on a face, a unit's plate; and for the time of the work what
+bores and drives: what must come to each hole and screw in any case, and what one has at hand."""
 
 _FACE: Final = ("existing_item.face",)
 """What is missing of an item that may stand on either face."""
@@ -112,6 +128,10 @@ class Body:
     """Facts that are missing to know its size: then it is the greatest that it can be."""
     surely: Solid | None = None
     """Where facts are missing: what of it is there in any case; None: perhaps nothing."""
+    carried: Carried = NOTHING
+    """Facts of the survey by which it stands where it does and is as large as it is."""
+    made: tuple[float | None, ...] = ()
+    """For what comes in: sizes by which is told whether it is made in inches."""
     reach: Box = field(init=False, compare=False)
     """The smallest box that holds it."""
 
@@ -137,7 +157,13 @@ def existing_bodies(given: OpeningInput, fit: Fit) -> tuple[Body, ...]:
 
 def new_bodies(given: OpeningInput, fit: Fit) -> tuple[Body, ...]:
     """Return what the fit brings: screws, holes, pocket, heads and plate; empty as above."""
-    return (*unit_bodies(given, fit), *hole_bodies(given, fit), *head_bodies(given, fit))
+    return (
+        *unit_bodies(given, fit),
+        *hole_bodies(given, fit),
+        *head_bodies(given, fit),
+        *tool_bodies(given, fit, long=True),
+        *tool_bodies(given, fit, long=False),
+    )
 
 
 def lasting_bodies(given: OpeningInput) -> tuple[Body, ...]:
@@ -168,21 +194,23 @@ def lock_bodies(given: OpeningInput, fit: Fit) -> Iterator[Body]:
     x, y, thick = lock.backset_mm, lock.cylinder_height_mm, leaf.thickness_mm
     form = lock.lock_form
     if form in ("mortise", "euro-profile"):
-        yield _case(lock, thick, "the lock's case")
+        yield _case(lock, leaf, thick, "the lock's case")
     elif form == "bored":
         sizes = [lock.cross_bore_mm, part.number_of(CROSS_BORE_MM) if part is not None else None]
         edges = [lock.edge_bore_mm, part.number_of(EDGE_BORE_MM) if part is not None else None]
-        yield from _bores(x, y, thick, sizes, edges)
+        yield from _bores(lock, x, y, thick, sizes, edges)
     elif form == "rim":
-        yield Body("bore", "the cylinder's hole", _through(x, y, thick, distance_mm("cylinder-hole")))
+        hole = _through(x, y, thick, distance_mm("cylinder-hole"))
+        yield Body("bore", "the cylinder's hole", hole, carried=of_centre(lock))
     elif form == "cabinet" and part is not None and (wide := part.number_of(THREAD_DIAMETER_MM)) is not None:
-        yield Body("bore", "the cabinet lock's hole", _through(x, y, thick, wide))
+        yield Body("bore", "the cabinet lock's hole", _through(x, y, thick, wide), carried=of_centre(lock))
     elif form == "reader" and part is not None and (wide := part.number_of(HOLE_MM)) is not None:
         deep = min(part.number_of(DEPTH_MM) or thick, thick)
-        yield Body("bore", "the reader's hole", Rod((x, y, thick - deep), (x, y, thick), wide))
+        body = Rod((x, y, thick - deep), (x, y, thick), wide)
+        yield Body("bore", "the reader's hole", body, carried=of_centre(lock))
 
 
-def _case(lock: Item, thick: float, name: str, kind: Kind = "case") -> Body:
+def _case(lock: Item, leaf: Leaf, thick: float, name: str, kind: Kind = "case") -> Body:
     """Return a lock's case; what is not measured counts as large as it can be, and what is surely there is told too."""
     x, y = lock.backset_mm or 0.0, lock.cylinder_height_mm or 0.0
     middle = thick / 2 + (lock.case_offset_mm or 0.0)
@@ -198,18 +226,20 @@ def _case(lock: Item, thick: float, name: str, kind: Kind = "case") -> Body:
     half, most_half = (wide / 2, wide / 2) if wide is not None else (hole / 2, thick / 2)
     large = Box((0.0, y - most_down, middle - most_half), (most_back, y + most_top, middle + most_half))
     small = Box((0.0, y - down, middle - half), (back, y + top, middle + half))
-    return Body(kind, name, large, needs=needs, surely=small)
+    return Body(kind, name, large, needs=needs, surely=small, carried=of_case(lock, leaf))
 
 
 def _bores(
-    x: float, y: float, thick: float, cross: Iterable[float | None], edge: Iterable[float | None]
+    lock: Item, x: float, y: float, thick: float, cross: Iterable[float | None], edge: Iterable[float | None]
 ) -> Iterator[Body]:
+    carried = of_centre(lock)
     across = max((size for size in cross if size is not None), default=None)
     along = max((size for size in edge if size is not None), default=None)
     if across is not None:
-        yield Body("bore", "the lock's cross bore", _through(x, y, thick, across))
+        yield Body("bore", "the lock's cross bore", _through(x, y, thick, across), carried=carried)
     if along is not None:
-        yield Body("bore", "the lock's edge bore", Rod((0.0, y, thick / 2), (x, y, thick / 2), along))
+        body = Rod((0.0, y, thick / 2), (x, y, thick / 2), along)
+        yield Body("bore", "the lock's edge bore", body, carried=carried)
 
 
 def _through(x: float, y: float, thick: float, diameter: float) -> Rod:
@@ -219,7 +249,7 @@ def _through(x: float, y: float, thick: float, diameter: float) -> Rod:
 def _of_other_locks(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
     for lock in other_locks(given):
         if on_leaf(lock, leaf):
-            yield from _another(lock, thick)
+            yield from _another(lock, leaf, thick)
     for each in beside_here(given):
         for hole in each.fit.holes if each.fit is not None else ():
             solid = solid_of(hole, thick) if not hole.by_template and hole.leaf == leaf_name(leaf) else None
@@ -227,19 +257,20 @@ def _of_other_locks(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[B
                 yield Body("other-lock", f"the {hole.name} of the {each.point.name}", solid)
 
 
-def _another(lock: Item, thick: float) -> Iterator[Body]:
+def _another(lock: Item, leaf: Leaf, thick: float) -> Iterator[Body]:
     """Yield what another lock of the leaf takes from it."""
     x, y = lock.backset_mm, lock.cylinder_height_mm
     if x is None or y is None:
         return
     name = f"the {(lock.kind or 'lock').replace('-', ' ')}'s body"
     if lock.lock_form in ("mortise", "euro-profile"):
-        yield _case(lock, thick, name, "other-lock")
+        yield _case(lock, leaf, thick, name, "other-lock")
     elif lock.lock_form == "bored":
-        for body in _bores(x, y, thick, [lock.cross_bore_mm], [lock.edge_bore_mm]):
+        for body in _bores(lock, x, y, thick, [lock.cross_bore_mm], [lock.edge_bore_mm]):
             yield replace(body, kind="other-lock", name=name)
     elif lock.lock_form == "rim":
-        yield Body("other-lock", name, _through(x, y, thick, distance_mm("cylinder-hole")))
+        hole = _through(x, y, thick, distance_mm("cylinder-hole"))
+        yield Body("other-lock", name, hole, carried=of_centre(lock))
 
 
 def _of_items(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
@@ -250,32 +281,34 @@ def _of_items(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
         rect = rectangle(item)
         if item.kind == "lock" or (item.kind == "deadbolt" and item.lock_form in ("mortise", "euro-profile")):
             # A lock that stays as it is: no lock point, and all the same in the way.
-            yield from _another(item, thick)
+            yield from _another(item, leaf, thick)
             continue
         if rect is None or item.kind is None:
             yield from _somewhere(item, thick)
             continue
+        carried = of_item(item)
         x, y = (rect.x0 + rect.x1) / 2, (rect.y0 + rect.y1) / 2
         name = f"the {item.kind.replace('-', ' ')}"
         if item.kind in _IN_LEAF:
             # It goes through, and its frame stands on both faces: what is put on a face keeps off it too.
             box = Box((rect.x0, rect.y0, -_PROUD), (rect.x1, rect.y1, thick + _PROUD))
-            yield Body("glass", name, box, item=item.kind)
+            yield Body("glass", name, box, item=item.kind, carried=carried)
         elif item.kind in _TURNED:
             yield _spindle(item, lock, rect, thick)
         elif item.kind == "viewer":
-            yield Body("spindle", name, _through(x, y, thick, min(rect.x1 - rect.x0, rect.y1 - rect.y0)), item="viewer")
+            hole = _through(x, y, thick, min(rect.x1 - rect.x0, rect.y1 - rect.y0))
+            yield Body("spindle", name, hole, item="viewer", carried=of_middle(item))
         elif item.kind == "deadbolt":
             bore = item.cross_bore_mm or distance_mm("deadbolt-bore")
-            yield Body("bolt", "the deadbolt's cross bore", _through(x, y, thick, bore), item="deadbolt")
+            hole = _through(x, y, thick, bore)
+            yield Body("bolt", "the deadbolt's cross bore", hole, item="deadbolt", carried=of_middle(item))
             edge = item.edge_bore_mm or distance_mm("deadbolt-edge-bore")
-            yield Body(
-                "bolt", "the deadbolt's edge bore", Rod((0.0, y, thick / 2), (x, y, thick / 2), edge), item="deadbolt"
-            )
+            hole = Rod((0.0, y, thick / 2), (x, y, thick / 2), edge)
+            yield Body("bolt", "the deadbolt's edge bore", hole, item="deadbolt", carried=of_middle(item))
         elif item.kind == "flush-bolt":
             deep, half = distance_mm("flush-bolt-deep"), distance_mm("flush-bolt-wide") / 2
             box = Box((0.0, rect.y0, thick / 2 - half), (deep, rect.y1, thick / 2 + half))
-            yield Body("bolt", name, box, item="flush-bolt")
+            yield Body("bolt", name, box, item="flush-bolt", carried=carried)
         if item.kind in FIXED_KINDS and item.kind != "exit-device":
             yield from _fixings(item, rect, _spindle_x(item, lock, rect), thick)
 
@@ -305,7 +338,7 @@ def _fixings(item: Item, rect: Rect, line: float, thick: float, reach: float | N
     """Yield what holds an existing item in the leaf; where nobody told the places, all that it may take."""
     needs, name, kind = NEEDS if item.bolt_inset_mm is None else (), NAMES[item.kind or ""], item.kind or ""
     for solid in fixings(item, rect, line, thick, reach):
-        yield Body("bolt", name, solid, item=kind, needs=needs)
+        yield Body("bolt", name, solid, item=kind, needs=needs, carried=of_item(item))
 
 
 def _of_devices(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
@@ -331,9 +364,10 @@ def _of_devices(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]
         wide = distance_mm("device-latch-wide-in") / 2
         for low, high, latch_low, latch_high, needs in stretches(item, (rect.y0 + rect.y1) / 2, span):
             run = Rod((x, low, middle), (x, high, middle), rod)
-            yield Body("bolt", "the exit device's rod", run, item="exit-device", needs=needs)
+            line = Carried((("existing_item.rod_x_mm", item.rod_x_mm, 1.0),), of_item(item).up)
+            yield Body("bolt", "the exit device's rod", run, item="exit-device", needs=needs, carried=line)
             latch = Box((x - wide, latch_low, middle - half), (x + wide, latch_high, middle + half))
-            yield Body("bolt", "the exit device's latch", latch, item="exit-device", needs=needs)
+            yield Body("bolt", "the exit device's latch", latch, item="exit-device", needs=needs, carried=line)
 
 
 def _spindle(item: Item, lock: Item | None, rect: Rect, thick: float) -> Body:
@@ -343,7 +377,8 @@ def _spindle(item: Item, lock: Item | None, rect: Rect, thick: float) -> Body:
     wide = distance_mm("turn-hole" if item.kind == "thumb-turn" else "spindle-hole")
     name = f"the {(item.kind or '').replace('-', ' ')}'s spindle"
     needs = _FACE if face_unknown(item) else ()
-    return Body("spindle", name, Rod((x, y, ends[0]), (x, y, ends[1]), wide), item=item.kind or "", needs=needs)
+    hole = Rod((x, y, ends[0]), (x, y, ends[1]), wide)
+    return Body("spindle", name, hole, item=item.kind or "", needs=needs, carried=of_middle(item))
 
 
 def _spindle_x(item: Item, lock: Item | None, rect: Rect) -> float:
@@ -366,7 +401,9 @@ def _on_faces(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
                     face=face,
                     item=found.kind,
                     needs=(found.needs or _FACE) if found.perhaps else (),
+                    carried=found.carried,
                 )
+                yield _proud(given, found, face, thick)
         yield from _sweeps(given, leaf, face, thick)
         bands, needs = stop_bands(given, leaf, face)
         if needs and given.opening.form != "pair":
@@ -374,7 +411,20 @@ def _on_faces(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
             wide, needs = given.opening.frame_stop_mm, tuple(need for need in needs if need in _OF_STOP)
             bands = (Rect(0.0, -_FAR, distance_mm("stop-at-most") if wide is None else wide, _FAR),)
         for band in bands:
-            yield Body("stop", "the band that the frame's stop hides", _slab(band, face, thick), face=face, needs=needs)
+            slab, carried = _slab(band, face, thick), stop_carried(given, leaf, band)
+            yield Body("stop", "the band that the frame's stop hides", slab, face=face, needs=needs, carried=carried)
+
+
+def _proud(given: OpeningInput, found: Footprint, face: str, thick: float) -> Body:
+    """Return what stands on a face as the solid that it is for a tool beside it."""
+    rect, out = found.rect or Rect(0, 0, 0, 0), proud_of(found.kind, found.proud_mm, sizes(given.settings))
+    low, high = (-out, 0.0) if face == "inside" else (thick, thick + out)
+    name = f"the {found.name}"
+    if found.proud_mm is None:
+        name += f", taken to stand {length(given, out)} out (common practice, unverified)"
+    needs = (found.needs or _FACE) if found.perhaps else ()
+    box = Box((rect.x0, rect.y0, low), (rect.x1, rect.y1, high))
+    return Body("proud", name, box, face=face, item=found.kind, needs=needs, carried=found.carried)
 
 
 def _sweeps(given: OpeningInput, leaf: Leaf, face: str, thick: float) -> Iterator[Body]:
@@ -392,7 +442,8 @@ def _sweeps(given: OpeningInput, leaf: Leaf, face: str, thick: float) -> Iterato
             down = radians(most * step / _SWEEP_STEPS)
             end: Vector = (x + long * cos(down), y - long * sin(down), z)
             rod, needs = Rod((x, y, z), end, bar), _FACE if face_unknown(item) else ()
-            yield Body("sweep", "the lever as it is turned", rod, face=face, item="lever", needs=needs)
+            carried = of_item(item)
+            yield Body("sweep", "the lever as it is turned", rod, face=face, item="lever", needs=needs, carried=carried)
 
 
 def _slab(rect: Rect, face: str, thick: float) -> Box:
@@ -406,13 +457,21 @@ def _limits(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
     yield Body("beyond-leaf", "the lock edge", Box((low, low, low), (0.0, high, high)))
     has_stile, stile = stile_mm(leaf)
     if has_stile and stile is not None:
-        yield Body("beyond-stile", "the stile's inner edge", Box((stile, low, low), (high, high, high)))
+        carried = Carried((("leaf.stile_mm", stile, 1.0),))
+        beyond = Box((stile, low, low), (high, high, high))
+        yield Body("beyond-stile", "the stile's inner edge", beyond, carried=carried)
     if leaf.width_mm is not None:
-        yield Body("beyond-leaf", "the hinge edge", Box((leaf.width_mm, low, low), (high, high, high)))
+        carried = Carried((("leaf.width_mm", leaf.width_mm, 1.0),))
+        beyond = Box((leaf.width_mm, low, low), (high, high, high))
+        yield Body("beyond-leaf", "the hinge edge", beyond, carried=carried)
     span = leaf_span_mm(given, leaf)
     if span is not None:
-        yield Body("beyond-leaf", "the leaf's lower edge", Box((low, low, low), (high, span[0], high)))
-        yield Body("beyond-leaf", "the leaf's top", Box((low, span[1], low), (high, high, high)))
+        under = ("leaf.undercut_mm", leaf.undercut_mm, 1.0)
+        beyond = Box((low, low, low), (high, span[0], high))
+        yield Body("beyond-leaf", "the leaf's lower edge", beyond, carried=Carried(up=(under,)))
+        carried = Carried(up=(("leaf.height_mm", leaf.height_mm, 1.0), under))
+        beyond = Box((low, span[1], low), (high, high, high))
+        yield Body("beyond-leaf", "the leaf's top", beyond, carried=carried)
 
 
 # --- what comes in ------------------------------------------------------------------------------------------------
@@ -432,6 +491,7 @@ def screws_of(given: OpeningInput, fit: Fit, thick: float) -> tuple[Body, ...]:
             return ()
         spots = screw_places(unit, place.width_mm, place.height_mm)
         wide = screw_diameter_mm(screw.text_of(SIZE) or "")
+        own = of_centre(lock_item(given))
         ends = (0.0, deep) if place.face == "inside" else (thick, thick - deep)
         return tuple(
             Body(
@@ -440,6 +500,8 @@ def screws_of(given: OpeningInput, fit: Fit, thick: float) -> tuple[Body, ...]:
                 Rod((place.x_mm + x, place.y_mm + y, ends[0]), (place.x_mm + x, place.y_mm + y, ends[1]), wide),
                 about=screw.number,
                 face=place.face,
+                carried=own,
+                made=plate_sizes(unit),
             )
             for x, y in spots
         )
@@ -500,12 +562,14 @@ def hole_bodies(given: OpeningInput, fit: Fit) -> Iterator[Body]:
         kind: Kind = "pocket" if hole.purpose == "pocket" else "new-bore"
         if hole.purpose in ("cable", "channel"):
             kind = "lead-hole"
-        yield Body(kind, f"the {hole.name}", solid, about=hole.name, face=hole.face)
+        own, made = of_centre(lock_item(given)), (hole.diameter_mm,)
+        yield Body(kind, f"the {hole.name}", solid, about=hole.name, face=hole.face, carried=own, made=made)
         if hole.slot_mm and not hole.up_deg and not hole.edge_deg:
             cut, deep = slot_of(hole), min(hole.depth_mm or thick, thick)
             low, high = (0.0, deep) if hole.face == "inside" else (thick - deep, thick)
             slot = Box((cut.x0, cut.y0, low), (cut.x1, cut.y1, high))
-            yield Body(kind, f"the slot of the {hole.name}", slot, about=hole.name, face=hole.face)
+            name = f"the slot of the {hole.name}"
+            yield Body(kind, name, slot, about=hole.name, face=hole.face, carried=own, made=made)
 
 
 def head_bodies(given: OpeningInput, fit: Fit) -> Iterator[Body]:
@@ -516,17 +580,21 @@ def head_bodies(given: OpeningInput, fit: Fit) -> Iterator[Body]:
     if leaf is None or leaf.thickness_mm is None:
         return
     x, y, thick = lock.backset_mm, lock.cylinder_height_mm, leaf.thickness_mm
+
+    def head(name: str, solid: Solid, face: str, *made: float | None) -> Body:
+        return Body("head", name, solid, part.number, face, carried=of_centre(lock), made=made)
+
     if part.kind == "bored-lever-lock":
         rose = part.number_of(TRIM_DIAMETER_MM)
         if rose is not None:
-            yield Body("head", "the lock's rose", Rod((x, y, -_PROUD), (x, y, 0.0), rose), part.number, "inside")
-            yield Body("head", "the lock's rose", Rod((x, y, thick), (x, y, thick + _PROUD), rose), part.number, "key")
+            yield head("the lock's rose", Rod((x, y, -_PROUD), (x, y, 0.0), rose), "inside", rose)
+            yield head("the lock's rose", Rod((x, y, thick), (x, y, thick + _PROUD), rose), "key", rose)
         return
     if part.kind == "fixed-reader":
         wide, high = part.number_of(FACE_WIDTH_MM), part.number_of(FACE_HEIGHT_MM)
         if wide is not None and high is not None:
             face = Rect(x - wide / 2, y - high / 2, x + wide / 2, y + high / 2)
-            yield Body("head", "the reader's face", _slab(face, "key", thick), part.number, "key")
+            yield head("the reader's face", _slab(face, "key", thick), "key", wide, high)
         return
     collar = in_role(given, fit, "collar")
     sizes = [part.number_of(HEAD_DIAMETER_MM), collar.number_of(OUTER_DIAMETER_MM) if collar is not None else None]
@@ -534,7 +602,7 @@ def head_bodies(given: OpeningInput, fit: Fit) -> Iterator[Body]:
     if widest is not None and part.kind in ("mortise-cylinder", "rim-cylinder"):
         name = "the cylinder's collar" if collar is not None and sizes[1] == widest else "the cylinder's head"
         end: Vector = (x, y, thick + _PROUD)
-        yield Body("head", name, Rod((x, y, thick), end, widest), part.number, "key")
+        yield head(name, Rod((x, y, thick), end, widest), "key", widest)
 
 
 def unit_bodies(given: OpeningInput, fit: Fit) -> Iterator[Body]:
@@ -543,8 +611,32 @@ def unit_bodies(given: OpeningInput, fit: Fit) -> Iterator[Body]:
     if unit is None or place is None or leaf is None or leaf.thickness_mm is None or place.face not in ON_FACE:
         return
     rect = housing_rect(place, unit)
-    yield Body("plate", "the unit", _slab(rect, place.face, leaf.thickness_mm), unit.number, place.face)
+    slab, carried = _slab(rect, place.face, leaf.thickness_mm), of_centre(lock_item(given))
+    yield Body("plate", "the unit", slab, unit.number, place.face, carried=carried, made=plate_sizes(unit))
     yield from screws_of(given, fit, leaf.thickness_mm)
+
+
+def tool_bodies(given: OpeningInput, fit: Fit, *, long: bool) -> Iterator[Body]:
+    """Yield what bores each hole square to a face, and what drives each screw of the unit, as the leaf stands open.
+
+    long: with the longest bit and blade, so that what is in their way is in the way of any; else what one has at hand.
+    """
+    leaf = lock_leaf(given)
+    if leaf is None or leaf.thickness_mm is None:
+        return
+    thick, size, own = leaf.thickness_mm, sizes(given.settings), of_centre(lock_item(given))
+    kind: Kind = "tool" if long else "usual-tool"
+    for hole in fit.holes:
+        if hole.face in ON_FACE and hole.leaf == leaf_name(leaf) and is_square(hole):
+            name = f"{'a drill on its longest bit' if long else 'an ordinary drill'} at the {hole.name}"
+            for rod in at_hole(hole, thick, size, long=long):
+                yield Body(kind, name, rod, hole.name, hole.face, carried=own, made=(hole.diameter_mm,))
+    for screw in screws_of(given, fit, thick):
+        if isinstance(screw.solid, Rod):
+            which = "a screwdriver with its longest blade" if long else "an ordinary screwdriver"
+            name, (x, y, _) = f"{which} at {screw.name}", screw.solid.start
+            for solid in at_screw(x, y, screw.face, thick, size, long=long):
+                yield Body(kind, name, solid, screw.about, screw.face, carried=own, made=screw.made)
 
 
 def drill_angle_deg(hole: Hole) -> float:

@@ -9,7 +9,7 @@ from math import inf
 from typing import Final
 
 from hwsched.calc.opening.bore import Box
-from hwsched.calc.opening.solid import apart_mm
+from hwsched.calc.opening.solid import apart_mm, shrunk
 from hwsched.rules.bodies import (
     EXISTING,
     NEW,
@@ -19,12 +19,15 @@ from hwsched.rules.bodies import (
     hole_bodies,
     lasting_bodies,
     lock_bodies,
+    tool_bodies,
     unit_bodies,
 )
 from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.last import last
 from hwsched.rules.reading import in_role, lock_part
+from hwsched.rules.rounding import apart_allowances, by_rounding, least_excuse
 from hwsched.rules.rule import Verdict
+from hwsched.rules.tools import COME_OFF
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput
 
@@ -44,6 +47,10 @@ class Pair:
 
 
 _CUTS: Final[tuple[Kind, ...]] = ("lead-hole", "new-bore", "pocket")
+_STANDING: Final = ("on-face", "proud")
+_TOOLS: Final[tuple[Kind, ...]] = ("tool", "usual-tool")
+_IN_LEAF: Final[tuple[Kind, ...]] = ("case", "bore", "spindle", "bolt", "other-lock")
+_LIMITS: Final[tuple[Kind, ...]] = ("beyond-stile", "beyond-leaf")
 TABLE: Final = (
     Pair("screw-clear", ("screw",), ("case", "bore", "spindle", "bolt", "other-lock")),
     Pair("screw-beside-hole", ("screw",), _CUTS),
@@ -80,6 +87,15 @@ TABLE: Final = (
     Pair("", ("way-across",), ("glass",), why="what may be bored or pulled keeps farther off, by another rule"),
     Pair("", ("way-across",), ("beyond-leaf", "beyond-stile"), why="it begins at the hinge edge"),
     Pair("", ("way-across",), ("on-face", "sweep", "stop", "head", "plate"), why="it is in the leaf, they on a face"),
+    Pair("tool-room", ("tool",), ("proud",), lies_on=COME_OFF),
+    Pair("long-tool", ("usual-tool",), ("proud",)),
+    Pair("", ("screw", *_CUTS, "way-across"), ("proud",), why="they are in the leaf, it stands out of a face"),
+    Pair("", ("head", "plate"), ("proud",), why="what stands on one face is held apart in its plane"),
+    Pair("", _TOOLS, (*_IN_LEAF, "glass", *_LIMITS), why="a tool stands before the face, they in the leaf or beyond"),
+    Pair("", _TOOLS, ("on-face",), why="the same things are there as the solids that they are"),
+    Pair("", _TOOLS, ("sweep", "stop"), why="the leaf stands open for the work, and a lever is not held down"),
+    Pair("", _TOOLS, ("screw", *_CUTS, "way-across", "head", "plate"), why="it makes or drives them, or comes before"),
+    Pair("", ("tool",), ("usual-tool",), why="one is taken in place of the other"),
 )
 """The table: each new kind with every kind that is there and every other new kind, once."""
 
@@ -112,13 +128,16 @@ def clashes(given: OpeningInput, fit: Fit, rule_id: str, clearance_mm: float) ->
     """
     held: _Held = {}
     for pair in pairs_of(rule_id):
-        movers = bodies_of(given, fit, pair.new, held)
+        others = bodies_of(given, fit, pair.off, held)
+        if pair.lies_on:
+            others = [each for each in others if each.kind not in _STANDING or each.item not in pair.lies_on]
+        # Tools are made only where something stands that could be in their way.
+        movers = bodies_of(given, fit, pair.new, held) if others else []
         if not movers:
             continue
-        others = bodies_of(given, fit, pair.off, held)
         worst: dict[tuple[str, str, int], Verdict] = {}
         for mover in movers:
-            for other, verdict in _judged(given, mover, others, pair, clearance_mm):
+            for other, verdict in _judged(given, mover, others, clearance_mm):
                 # Screws of a unit are alike: what the one says that comes farthest into a body goes for all of them.
                 key = (mover.name, mover.face, id(other))
                 if key not in worst or _short(verdict) > _short(worst[key]):
@@ -131,13 +150,11 @@ def _short(verdict: Verdict) -> float:
 
 
 def _judged(
-    given: OpeningInput, mover: Body, others: Sequence[Body], pair: Pair, clearance_mm: float
+    given: OpeningInput, mover: Body, others: Sequence[Body], clearance_mm: float
 ) -> Iterable[tuple[Body, Verdict]]:
     for other in others:
         # Most pairs are far from each other: their boxes tell, at a tenth of the cost.
         if _far(mover.reach, other.reach, clearance_mm) or other is mover:
-            continue
-        if other.kind == "on-face" and other.item in pair.lies_on:
             continue
         gap = apart_mm(mover.solid, other.solid)
         if gap >= clearance_mm - TOUCH_MM:
@@ -146,7 +163,18 @@ def _judged(
         if sure >= clearance_mm - TOUCH_MM:
             yield other, unknown(other.needs, other.name)
         else:
-            yield other, _verdict(given, mover, other, sure, clearance_mm)
+            yield (
+                other,
+                _excused(given, mover, other, sure, clearance_mm) or _verdict(given, mover, other, sure, clearance_mm),
+            )
+
+
+def _excused(given: OpeningInput, mover: Body, other: Body, gap: float, clearance_mm: float) -> Verdict | None:
+    """Say that two bodies are far enough apart by the rounding of how the survey was written; None where not so."""
+    solid = other.solid if not other.needs or other.surely is None else other.surely
+    axes = apart_allowances(mover.carried, other.carried, mover.made)
+    excuse = least_excuse(axes, lambda more: apart_mm(mover.solid, shrunk(solid, more)) >= clearance_mm - TOUCH_MM)
+    return None if excuse is None else by_rounding(given, excuse, clearance_mm - gap, mover.about)
 
 
 def _far(a: Box, b: Box, clearance_mm: float) -> bool:
@@ -220,6 +248,14 @@ def _unit(given: OpeningInput, fit: Fit) -> _Found:
     return last("unit bodies", (given, fit), _grouped(lambda: unit_bodies(given, fit)))
 
 
+def _tools(given: OpeningInput, fit: Fit) -> _Found:
+    return last("tools", (given, fit), _grouped(lambda: tool_bodies(given, fit, long=True)))
+
+
+def _usual_tools(given: OpeningInput, fit: Fit) -> _Found:
+    return last("usual tools", (given, fit), _grouped(lambda: tool_bodies(given, fit, long=False)))
+
+
 def _grouped(make: Callable[[], Iterable[Body]]) -> Callable[[], _Found]:
     def made() -> _Found:
         found: dict[Kind, list[Body]] = {}
@@ -236,6 +272,8 @@ _GROUP_OF: Final[Mapping[Kind, _Group]] = {
     **dict.fromkeys(NEW, _holes),
     "head": _heads,
     **dict.fromkeys(("screw", "plate"), _unit),
+    "tool": _tools,
+    "usual-tool": _usual_tools,
 }
 
 

@@ -8,8 +8,16 @@ from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from typing import Final
 
-from hwsched.attributes.of_parts import CASE_HEIGHT_MM, CASE_WIDTH_MM, THREAD_DIAMETER_MM, TRIM_DIAMETER_MM, NumberName
+from hwsched.attributes.of_parts import (
+    CASE_HEIGHT_MM,
+    CASE_WIDTH_MM,
+    DEPTH_MM,
+    THREAD_DIAMETER_MM,
+    TRIM_DIAMETER_MM,
+    NumberName,
+)
 from hwsched.calc.opening.placement import Rect
+from hwsched.rules.carried import NOTHING, Carried, of_centre, of_item
 from hwsched.rules.exit_devices import device_rects, devices
 from hwsched.rules.housing import housing_rect
 from hwsched.rules.last import last
@@ -56,6 +64,10 @@ class Footprint:
     """Whether it is the trim of a lock at another lock point."""
     perhaps: bool = False
     """Whether it may as well not stand there: nobody told on which face it does, or what `needs` names."""
+    carried: Carried = NOTHING
+    """Facts by which it stands there."""
+    proud_mm: float | None = None
+    """How far it stands out of the face; None: nobody measured it."""
 
 
 def face_of(item: Item) -> str:
@@ -168,7 +180,10 @@ def device_rods(given: OpeningInput, leaf: Leaf, face: str) -> Iterable[Footprin
         span = leaf_span_mm(given, leaf)
         for name, rect, needs, perhaps in device_rects(item, rectangle(item), span):
             unsure = face_unknown(item)
-            yield Footprint("exit-device", name, rect, needs, perhaps=rect is not None and (perhaps or unsure))
+            line = Carried((("existing_item.rod_x_mm", item.rod_x_mm, 1.0),), of_item(item).up)
+            perhaps = rect is not None and (perhaps or unsure)
+            proud = item.projection_mm
+            yield Footprint("exit-device", name, rect, needs, perhaps=perhaps, carried=line, proud_mm=proud)
 
 
 def _other_units(given: OpeningInput, face: str) -> Iterable[Footprint]:
@@ -177,13 +192,16 @@ def _other_units(given: OpeningInput, face: str) -> Iterable[Footprint]:
         place = each.fit.placement if each.fit is not None else None
         if each.fit is not None and place is not None and place.face == face:
             unit = unit_part(at_point(given, each), each.fit)
-            yield Footprint("unit", f"unit of the {each.point.name}", housing_rect(place, unit))
+            proud = unit.number_of(DEPTH_MM) if unit is not None else None
+            yield Footprint("unit", f"unit of the {each.point.name}", housing_rect(place, unit), proud_mm=proud)
 
 
 def _footprint(item: Item) -> Footprint:
     rect = rectangle(item)
     kind = item.kind or "other"
-    return Footprint(kind, kind.replace("-", " "), rect, () if rect else missing(item), perhaps=face_unknown(item))
+    needs = () if rect else missing(item)
+    name, perhaps = kind.replace("-", " "), face_unknown(item)
+    return Footprint(kind, name, rect, needs, perhaps=perhaps, carried=of_item(item), proud_mm=item.projection_mm)
 
 
 def _lock_trim(
@@ -213,7 +231,8 @@ def _lock_trim(
 
 def _own(lock: Item, kind: str, name: str) -> Footprint:
     rect = rectangle(lock)
-    return Footprint(kind, name, rect, () if rect else missing(lock))
+    needs = () if rect else missing(lock)
+    return Footprint(kind, name, rect, needs, carried=of_item(lock), proud_mm=lock.projection_mm)
 
 
 def _surveyed_trim(lock: Item, face: str, others: list[Footprint]) -> Footprint | None:
@@ -222,7 +241,7 @@ def _surveyed_trim(lock: Item, face: str, others: list[Footprint]) -> Footprint 
         return None
     rect = rectangle(lock)
     if rect is not None:
-        return Footprint("lock", "lock's trim", rect)
+        return Footprint("lock", "lock's trim", rect, carried=of_item(lock))
     if face == "inside" and not any(o.kind in _DESCRIBES_TURN for o in others):
         # Whether a turn stands there decides where a unit can: unknown is asked, not taken as none.
         if lock.thumb_turn is None and lock.lock_form in ("mortise", "euro-profile"):
@@ -256,7 +275,7 @@ def _new_trim(
     if x is None or y is None or size is None:
         return Footprint("lock", name, None, tuple(needs))
     half = size * factor / 2
-    return Footprint("lock", name, Rect(x - half, y - half, x + half, y + half))
+    return Footprint("lock", name, Rect(x - half, y - half, x + half, y + half), carried=of_centre(lock))
 
 
 def _widest(given: OpeningInput, attribute: NumberName) -> float | None:
@@ -275,21 +294,43 @@ def _gate_case(given: OpeningInput, fit: Fit, lock: Item) -> Footprint:
     width, height = part.number_of(CASE_WIDTH_MM), part.number_of(CASE_HEIGHT_MM)
     if width is None or height is None:
         return Footprint("lock", "gate lock's case", None, (f"part {part.number}.case_width_mm",))
-    return Footprint("lock", "gate lock's case", Rect(x - width / 2, y - height / 2, x + width / 2, y + height / 2))
+    rect = Rect(x - width / 2, y - height / 2, x + width / 2, y + height / 2)
+    return Footprint("lock", "gate lock's case", rect, carried=of_centre(lock))
 
 
 def _rim_case(lock: Item) -> Footprint:
     """Return the rim lock's case, which stands on the inside face from the lock edge inward."""
     rect = rectangle(lock)
     if rect is not None:
-        return Footprint("lock", "rim lock's case", rect)
+        return Footprint("lock", "rim lock's case", rect, carried=of_item(lock))
     y, above, high, deep = lock.cylinder_height_mm, lock.case_above_mm, lock.case_height_mm, lock.case_depth_mm
     if y is None or above is None or high is None or deep is None:
         names = ("cylinder_height_mm", "case_above_mm", "case_height_mm", "case_depth_mm")
         return Footprint(
             "lock", "rim lock's case", None, tuple(f"existing_item.{n}" for n in names if getattr(lock, n) is None)
         )
-    return Footprint("lock", "rim lock's case", Rect(0.0, y + above - high, deep, y + above))
+    return Footprint(
+        "lock", "rim lock's case", Rect(0.0, y + above - high, deep, y + above), carried=rim_case_carried(lock)
+    )
+
+
+def rim_case_carried(lock: Item) -> Carried:
+    """Return the facts of a rim lock's case: from the lock edge, and from its cylinder."""
+    up = (
+        *of_centre(lock).up,
+        ("existing_item.case_above_mm", lock.case_above_mm, 1.0),
+        ("existing_item.case_height_mm", lock.case_height_mm, 1.0),
+    )
+    return Carried((("existing_item.case_depth_mm", lock.case_depth_mm, 1.0),), up)
+
+
+def stop_carried(given: OpeningInput, leaf: Leaf, band: Rect) -> Carried:
+    """Return the facts of one band that the frame's stop hides."""
+    stop = (("opening.frame_stop_mm", given.opening.frame_stop_mm, 1.0),)
+    # The upright at the lock edge is there whatever the leaf measures.
+    across = () if band.x0 == 0.0 else (("leaf.width_mm", leaf.width_mm, 1.0),)
+    top = (("leaf.height_mm", leaf.height_mm, 1.0), ("leaf.undercut_mm", leaf.undercut_mm, 1.0))
+    return Carried((*stop, *across), (*stop, *top))
 
 
 def stop_bands(given: OpeningInput, leaf: Leaf, face: str) -> tuple[tuple[Rect, ...], tuple[str, ...]]:

@@ -6,18 +6,18 @@ digit: nothing is refused for less, and the rule that would have refused says wh
 a length was written in millimetres is told by its value: no whole number of sixty-fourths of an inch.
 """
 
-from collections.abc import Iterable
+from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from typing import Final
 
-from hwsched.rules.clearances import TOUCH_MM
+from hwsched.rules.carried import Carried, between
 from hwsched.rules.rule import Verdict
 from hwsched.rules.wording import label_of, length
 from hwsched.values import OpeningInput
 
 EQUAL_MM: Final = 1e-3
 """Lengths closer than this are equal: sums of inches in millimetres miss by less, and nothing is made as exactly."""
-MEASURE_MM: Final = TOUCH_MM
+MEASURE_MM: Final = 0.05
 """What a survey in tenths of a millimetre cannot tell [mm]: a fit that owes less to it ranks as any other."""
 _SIXTY_FOURTH_MM: Final = 25.4 / 64
 _FINEST: Final = 3
@@ -77,6 +77,49 @@ def allowance(facts: Iterable[tuple[str, float | None, float]], made: Iterable[f
     return Allowance(
         sum(half * factor for _, half, factor in carried), tuple((fact, half) for fact, half, _ in carried)
     )
+
+
+Axes = tuple[Allowance, Allowance, Allowance]
+"""What rounding leaves open across the leaf, up it, and through it."""
+_NO_ALLOWANCE: Final = Allowance(0.0)
+_ALONG: Final = ((0,), (1,), (2,), (0, 1, 2))
+
+
+def half_unit(facts: Iterable[tuple[str, float | None, float]], made: Iterable[float | None]) -> Allowance:
+    """Return by how much a distance may be off for the rounding of the one fact that counts most, as `allowance`.
+
+    What stands where is told by many facts: that all of them were rounded the one way is nothing to drill by.
+    """
+    carried = allowance(facts, made)
+    most = max((half for _, half in carried.facts), default=0.0)
+    return Allowance(min(carried.mm, most), carried.facts)
+
+
+def apart_allowances(a: Carried, b: Carried, made: Iterable[float | None]) -> Axes:
+    """Return by how much two things may stand farther apart than the survey says, on each axis."""
+    sizes = tuple(made)
+    return (
+        half_unit(between(a.across, b.across), sizes),
+        half_unit(between(a.up, b.up), sizes),
+        half_unit(between(a.deep, b.deep), sizes),
+    )
+
+
+def least_excuse(axes: Axes, keeps: Callable[[tuple[float, float, float]], bool]) -> Allowance | None:
+    """Return the roundings by which a distance is kept, of one axis where one is enough; None where none is.
+
+    Parameters
+    ----------
+    axes : (Allowance, Allowance, Allowance)
+        What rounding leaves open on each axis.
+    keeps : callable
+        Tells whether the distance is kept with so much more room on each axis.
+    """
+    for along in _ALONG:
+        x, y, z = (axes[each] if each in along else _NO_ALLOWANCE for each in range(3))
+        if (x.mm or y.mm or z.mm) and keeps((x.mm, y.mm, z.mm)):
+            return Allowance(x.mm + y.mm + z.mm, (*x.facts, *y.facts, *z.facts))
+    return None
 
 
 def by_rounding(given: OpeningInput, allowed: Allowance, off_mm: float, about: str) -> Verdict:

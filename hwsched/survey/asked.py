@@ -32,7 +32,7 @@ ASKED: Final[dict[str, tuple[str, ...]]] = {
     **dict.fromkeys(("closes_first", "bolt_form"), ("pair",)),
     **dict.fromkeys(("device_form", "rod_x_mm", "rod_ends", "bolt_inset_mm"), WITH_LEAF),
     **dict.fromkeys(("controller_output", "connected_by", "fire_recall", "wall_build"), READERS),
-    # Whoever wants to note it may; no rule reads how far an item stands proud.
+    # Whoever wants to note it may: how far an item stands proud tells no more than whether a long bit is wanted.
     "projection_mm": (),
 }
 """By the name of the fact, forms of opening; one that does not stand here is asked of every opening."""

@@ -1,4 +1,4 @@
-"""What goes out of 10,000 openings of 400 kinds: schedule, pick list and freezing, as ratios to openpyxl's bare reading.
+"""What goes out of 10,000 openings of 400 kinds, schedule, pick list, freezing: ratios to openpyxl's bare reading.
 
 By the time of the process, so that other work on the machine counts little.
 """
@@ -76,8 +76,8 @@ def test_freezing_within_four_fifths_and_again_within_a_twentieth(campus):
     grown = sum(path.stat().st_size for path in folder.glob("p.hwsched*") if path.is_file())
     again_s, _ = clocked(lambda: freeze(project, who="b", checker=checker))
     more = sum(path.stat().st_size for path in folder.glob("p.hwsched*") if path.is_file()) - grown
-    print(f"\nfreeze {first_s / bare_s:.2f} R (at most 0.8, aimed at 0.3), again {again_s / bare_s:.3f} R (at most 0.05); "
-          f"edits {(grown - size) / 1e6:.2f} MB, second freeze {more / 1e6:.2f} MB (at most 1)")  # fmt: skip
+    print(f"\nfreeze {first_s / bare_s:.2f} R (at most 0.8, aimed at 0.3), again {again_s / bare_s:.3f} R "
+          f"(at most 0.05); edits {(grown - size) / 1e6:.2f} MB, second freeze {more / 1e6:.2f} MB (at most 1)")  # fmt: skip
     assert first_s <= 0.8 * bare_s
     assert again_s <= 0.05 * bare_s
     assert more <= 1e6

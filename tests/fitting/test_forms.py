@@ -3,12 +3,14 @@
 The unit's plate is 80 x 160, its window x 10 to 70 and y 15 to 60, its connector at (40, 80); slack 60; lead 228.6.
 """
 
+import json
 import math
 from dataclasses import replace
 
 import pytest
 
 from hwsched.fitting import fit
+from hwsched.model.fit_record import fit_of, fit_text
 from hwsched.rules import RULES
 from hwsched.rules.judging import check
 from hwsched.values import Chosen
@@ -451,3 +453,59 @@ def test_a_unit_stands_as_far_off_the_stop_as_the_leaf_s_swing_asks():
     assert off == pytest.approx(4.551, abs=0.002)
     assert ((472.0 - off) ** 2 + 82.8**2 - 50.8**2) ** 0.5 - (472.0 - off) == pytest.approx(off, abs=0.001)
     assert "frame-stop-clear" not in {finding.rule for finding in check(given, found)}
+
+
+def test_places_are_as_exact_as_the_survey_and_stay_so_where_they_are_kept():
+    """2 45/64 in is 68.659375 mm: six decimals, and none of them is lost on the way into the project's file."""
+    x, y = (2 + 45 / 64) * INCH, (39 + 1 / 64) * INCH
+    # Straight behind the cylinder, above a bored lock, in the edge, behind a reader on a wall.
+    stile = leaf(construction="stile-and-rail", stile_mm=70.0)
+    edge = lock(backset_mm=45.0, case_depth_mm=65.0, cylinder_height_mm=y)
+    doors = {
+        "straight": (door(lk=lock(backset_mm=x, cylinder_height_mm=y)), lambda p: (p.hole_x_mm - x, p.hole_y_mm - y)),
+        # Case's top 44.45 above the cylinder, bridge 19.05; the pocket begins above it, in the middle of the leaf.
+        "in-edge": (
+            door(opening(), stile, edge, (), stock(drop=("NARROW",))),
+            lambda p: (p.hole_x_mm - 44.45 / 2, p.hole_y_mm - (y + 44.45 + 19.05)),
+        ),
+        "beside": (
+            door(
+                opening(form="lift", power_wish="supply", supply_distance_m=12.0),
+                lk=lock("reader", cylinder_height_mm=y),
+                leaves=(),
+            ),
+            lambda p: (p.hole_x_mm, p.hole_y_mm - y),
+        ),
+    }
+    for pattern, (given, off) in doors.items():
+        found = fit(given)
+        place = found.placement
+        assert place.pattern == pattern
+        assert off(place) == pytest.approx((0.0, 0.0), abs=1e-9)
+        # What is kept is what was found, to the last digit.
+        assert fit_of(json.loads(fit_text(found))).placement == place
+
+
+def test_no_unit_is_refused_or_exchanged_for_the_rounding_of_how_a_length_was_written():
+    """A plate 3 in wide and 1/8 in to the lock edge want a stile of 3 1/8 in: 79.375 mm, that one may write as 79."""
+    inches = {"plate_width_mm": 76.2, "plate_height_mm": 152.4}
+    screws = {"screw_places": "6, 6; 70, 6; 6, 146; 70, 146"}
+
+    def on(stile_mm, **sizes):
+        given = door(
+            lf=leaf(construction="stile-and-rail", stile_mm=stile_mm),
+            lk=lock(backset_mm=50.8, case_depth_mm=65.0),
+            cat=stock(UNIT={**(sizes or inches), **screws}, drop=("EDGE",)),
+        )
+        found = fit(given)
+        said = [f for f in check(given, found) if f.rule == "plate-on-stile"]
+        return roles(found).get("unit"), [(f.severity, "measure this to 0.1 mm" in f.cure) for f in said]
+
+    assert on(79.375) == ("UNIT", [])
+    assert on(79.0) == ("UNIT", [("note", True)])
+    # 78 mm is never 79.375; and what was measured to a tenth is known to a twentieth.
+    assert on(78.0)[0] != "UNIT"
+    assert on(79.1)[0] != "UNIT"
+    # A plate in whole millimetres is none of inches: then a millimetre is what it says.
+    assert on(79.0, plate_width_mm=75.8, plate_height_mm=152.0) == ("UNIT", [])
+    assert on(79.0, plate_width_mm=76.0, plate_height_mm=152.0)[0] != "UNIT"

@@ -23,7 +23,7 @@ from hwsched.rules.bodies import (
 )
 from hwsched.rules.screws import screw_places
 from hwsched.survey import ENTITIES
-from hwsched.values import Fit, LockPoint
+from hwsched.values import Fit, LockPoint, Settings
 from tests.rules.scenario import INCH, catalogue, fit, fp, given, hole, item, leaf, lock, opening, part, place
 
 THICK = 44.45
@@ -77,7 +77,7 @@ KINDS = [choice.value for e in ENTITIES for a in e.attributes if (e.name, a.name
 
 
 def of_item(bodies, name):
-    return [(body.kind, body.solid) for body in bodies if body.item == name and body.kind != "on-face"]
+    return [(body.kind, body.solid) for body in bodies if body.item == name and body.kind not in ("on-face", "proud")]
 
 
 def numbers(solid):
@@ -476,7 +476,10 @@ def test_holes_by_what_they_are_for():
     (cut,) = kinds(found, "pocket")
     # 349.25 high about 1238.125, 17.4625 wide in the middle of the leaf.
     assert cut.solid == Box((0.0, 1063.5, 22.225 - 8.73125), (44.45, 1412.75, 22.225 + 8.73125))
-    assert len(found) == 5 + 1 + 4  # and plate and screws; what stands where its part does is not counted twice
+    tools = kinds(found, "tool", "usual-tool")
+    assert (
+        len(found) - len(tools) == 5 + 1 + 4
+    )  # and plate and screws; what stands where its part does is not counted twice
     assert solid_of(template, THICK) is None
 
 
@@ -537,6 +540,52 @@ def test_every_body_is_of_a_known_kind_and_lies_in_its_reach():
     found = [*existing_bodies(held, fit()), *new_bodies(held, fit(fp("mounting", "PAD")))]
     assert {body.kind for body in found} <= {*EXISTING, *NEW}
     for body in found:
-        assert body.name.startswith(("the ", "a "))
+        assert body.name.startswith(("the ", "a ", "an "))
         for end in body.solid[:2]:
             assert all(low <= at <= high for low, at, high in zip(body.reach.low, end, body.reach.high, strict=True))
+
+
+def test_what_stands_on_a_face_is_as_thick_for_a_tool_as_it_was_measured():
+    """Not measured: a plate 1/4 in, anything else 4 in (common practice, unverified), and its name says so."""
+    for kind, told, out in (("closer", 63.5, 63.5), ("closer", None, 101.6), ("label", None, 6.35), ("pull", 0.0, 0.0)):
+        for face, ends in (("inside", (-out, 0.0)), ("key", (THICK, THICK + out))):
+            things = [item(kind, **AT, face=face, projection_mm=told)]
+            (found,) = kinds(lasting_bodies(given(items=things)), "proud")
+            assert (found.face, found.item) == (face, kind)
+            assert (found.solid.low[:2], found.solid.high[:2]) == ((270.0, 1180.0), (330.0, 1220.0))
+            assert (found.solid.low[2], found.solid.high[2]) == pytest.approx(ends)
+            assert ("unverified" in found.name) is (told is None)
+    wide = Settings(limits={"tool-room.proud_mm": 40.0})
+    (found,) = kinds(lasting_bodies(replace(given(items=[item("closer", **AT)]), settings=wide)), "proud")
+    assert found.solid.low[2] == -40.0
+
+
+def test_a_drill_stands_square_behind_its_bit():
+    """A bit of 1/2 in is 6 in long, 1 in of it in the chuck (from memory): 152.4 - 25.4 - 9.5 stand out of the hole."""
+
+    def at(kind, **facts):
+        return new(kind, holes=(hole(**facts),), without=("fastener",))
+
+    (usual,) = at("usual-tool", tool="twist-drill")
+    assert numbers(usual.solid) == pytest.approx([69.85, 1030.0, -117.5, 69.85, 1030.0, -267.5, 56.0])
+    body, bit = at("tool", tool="twist-drill")
+    # On a bit of 12 in it stands 304.8 - 25.4 - 9.5 out, and the bit goes straight to its hole.
+    assert numbers(body.solid) == pytest.approx([69.85, 1030.0, -269.9, 69.85, 1030.0, -419.9, 56.0])
+    assert numbers(bit.solid) == pytest.approx([69.85, 1030.0, 0.0, 69.85, 1030.0, -269.9, 12.7])
+    # A saw stands 2 in out by itself; from the key face all goes the other way; through the leaf 44.45 are in it.
+    (saw,) = at("usual-tool", tool="hole-saw", face="key", depth_mm=None)
+    assert numbers(saw.solid)[2:6:3] == pytest.approx([THICK, THICK + 150.0])
+    # What leans, or has its plate as its template, is judged elsewhere.
+    for other in ({"up_deg": -80.0}, {"edge_deg": 15.0}, {"by_template": True}, {"face": "lock-edge"}):
+        assert at("tool", **other) == []
+
+
+def test_a_hand_turns_each_screw_behind_its_blade():
+    """107 x 117 of room for the hand (from memory), behind a blade of 4 in or 12 in, 11 thick (common practice)."""
+    hands = new("usual-tool", holes=())
+    spots = [(36.0, 1016.0), (104.0, 1016.0), (36.0, 1164.0), (104.0, 1164.0)]
+    assert [hand.solid.low for hand in hands] == [(x - 53.5, y - 58.5, -101.6 - 120.0) for x, y in spots]
+    assert [hand.solid.high for hand in hands] == [(x + 53.5, y + 58.5, -101.6) for x, y in spots]
+    both = new("tool", holes=())
+    assert [each.solid for each in both[1::2]] == [Rod((x, y, 0.0), (x, y, -304.8), 11.0) for x, y in spots]
+    assert {each.solid.high[2] for each in both[::2]} == {-304.8}

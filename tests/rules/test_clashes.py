@@ -116,6 +116,15 @@ def test_screws_that_are_alike_speak_once_for_each_body():
     ]
 
 
+def test_a_screw_that_ends_at_a_case_by_the_rounding_of_the_leaf_s_thickness():
+    """44 mm may be 44.5: then 9.55 lie before a case of 1 in, and a screw of 3/8 in, 9.525, does not reach it."""
+    inches = {"UNIT": {"plate_width_mm": 76.2, "plate_height_mm": 152.4}, "SCREW": {"length_mm": 9.525}}
+    (said,) = clashes(given(lf=leaf(thickness_mm=44.0), cat=catalogue(**inches)), fit(), "screw-clear", 0.0)
+    assert (said.severity, said.values["off_mm"]) == ("note", pytest.approx(0.225))
+    (said,) = clashes(given(lf=leaf(thickness_mm=43.8), cat=catalogue(**inches)), fit(), "screw-clear", 0.0)
+    assert (said.severity, said.values["short_mm"]) == (None, pytest.approx(0.325))
+
+
 def test_what_surely_meets_goes_before_what_perhaps_does():
     # Without its height the case surely reaches to the cylinder's lower edge, y 984.125, and up to 1044.45.
     held = given(lk=lock(case_height_mm=None), cat=catalogue(SCREW={"length_mm": 25.4}))
@@ -136,6 +145,13 @@ def test_how_much_apart_is_said_by_whom_it_is_asked():
     assert list(clashes(held, fit(), "hole-clear", 4.17)) == []  # within the measuring tolerance of 0.05
     (said,) = clashes(held, fit(), "hole-clear", 5.0)
     assert said.message == "The lead leaves 4.1 mm to the thumb turn's spindle; 5 mm is needed, short by 0.9 mm."
+    # Turn and cylinder stand at whole millimetres, the hole's bit is one of inches: half of one may be had.
+    (said,) = clashes(held, fit(), "hole-clear", 4.6)
+    assert (said.severity, said.values) == ("note", {"off_mm": pytest.approx(0.475), "rounding_mm": 0.5})
+    assert "measure this to 0.1 mm" in said.cure
+    metric = fit(holes=(replace(fit().holes[0], diameter_mm=12.5),))
+    (said,) = clashes(held, metric, "hole-clear", 4.7)
+    assert said.values["short_mm"] == pytest.approx(0.475)
     # A project says its own.
     wide = replace(held, settings=Settings(length_style="mm", limits={"hole-clear.wall_mm": 5.0}))
     assert len(judge(rule_named("hole-clear"), wide, fit(), settings=wide.settings)) == 1

@@ -27,7 +27,66 @@ def around(rule, kind, clearance, **speaking):
     ]
 
 
+IN_INCHES = catalogue(UNIT={"plate_width_mm": 76.2, "plate_height_mm": 152.4})
+"""The unit is made in inches: what the survey has in millimetres carries half of its last digit."""
+NEAR = item("trim", 70.0, 985.6, 60.0, 40.0)
+"""Its top at 1005.6 is 4.4 under the plate, 0.3625 less than 3/16 in; heights 1000 and 40 were read to a millimetre."""
+
 ROWS = [
+    speaks("trim-clear", given(items=[NEAR], cat=IN_INCHES), fit(), severity="note", off_mm=0.3625, rounding_mm=0.5),
+    speaks("trim-clear", given(items=[NEAR]), fit(), severity="error", short_mm=0.3625),
+    # 0.6625 is more than half a millimetre; and a cylinder at 39 3/8 in, a trim 1 9/16 in high, are what they are.
+    speaks(
+        "trim-clear",
+        given(items=[item("trim", 70.0, 985.9, 60.0, 40.0)], cat=IN_INCHES),
+        fit(),
+        severity="error",
+        short_mm=0.6625,
+    ),
+    speaks(
+        "trim-clear",
+        given(lk=lock(cylinder_height_mm=1000.125), items=[item("trim", 70.0, 985.6, 60.0, 39.6875)], cat=IN_INCHES),
+        fit(),
+        severity="error",
+        short_mm=0.20625,
+    ),
+    speaks(
+        "plate-on-stile",
+        given(lf=leaf(construction="narrow-stile", stile_mm=110.0), cat=IN_INCHES),
+        fit(placement=place(30.3)),
+        severity="note",
+        off_mm=0.3,
+    ),
+    speaks(
+        "plate-on-stile",
+        given(lf=leaf(construction="narrow-stile", stile_mm=110.0), cat=IN_INCHES),
+        fit(placement=place(30.6)),
+        severity="error",
+        short_mm=0.6,
+    ),
+    speaks(
+        "frame-stop-clear",
+        given(opening(hand="LHR", frame_stop_mm=27.0), cat=IN_INCHES),
+        fit(),
+        severity="note",
+        off_mm=0.175,
+    ),
+    speaks(
+        "frame-stop-clear",
+        given(opening(hand="LHR", frame_stop_mm=27.8), cat=IN_INCHES),
+        fit(),
+        severity="error",
+        short_mm=0.975,
+    ),
+    # By the lock edge the backset decides: 2 3/4 in is exact, 70 mm is not.
+    speaks("plate-within-leaf", given(cat=IN_INCHES), fit(placement=place(2.9)), severity="error", short_mm=0.275),
+    speaks(
+        "plate-within-leaf",
+        given(lk=lock(backset_mm=70.0), cat=IN_INCHES),
+        fit(placement=place(2.9)),
+        severity="note",
+        off_mm=0.275,
+    ),
     *around("trim-clear", "trim", GAP),
     *around("thumb-turn-clear", "thumb-turn", GAP),
     *around("exit-device-clear", "exit-device", 12.7),

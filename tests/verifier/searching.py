@@ -15,7 +15,7 @@ from itertools import combinations_with_replacement, islice
 from math import radians, sin, tan
 from typing import Any, Final
 
-from tests.verifier import judging_locks, judging_power, judging_units
+from tests.verifier import judging_locks, judging_power, judging_tools, judging_units
 from tests.verifier.bodies import Body, Box, Point, Rod, circle_meets, meet
 from tests.verifier.cells import Cells, Opening
 from tests.verifier.held import on_face
@@ -669,6 +669,7 @@ def _sound(at: Standing) -> bool:
         _over_free_face(at)
         and all(family == "narrow-lead-through-case" for family, _, _ in judging_units.judged(at))
         and not any(family == "rated-unlisted" for family, _, _ in judging_locks.judged(at))
+        and not any(judging_tools.judged(at))
     )
 
 

@@ -123,6 +123,11 @@ WRONG = (
     ("mortise", "screw-for-other-material", give("fastener", "VDH6", 4)),
     ("mortise", "unit-unfixed", take("fastener")),
     ("wall", "unit-unfixed", take("fastener")),
+    # A bit of 1/2 in goes straight to its hole at 69.85, 1016, a blade to each screw 6 mm inside a corner; a closer
+    # 60 deep stands in the way of any, and what stands out as far as the longest bit in the drill's.
+    ("mortise", "no-room-for-tool", beside("Closer", "Inside", 69.85, 1041.0, 30.0, 40.0, proud=60.0)),
+    ("mortise", "no-room-for-tool", beside("Deadbolt", "Inside", 40.85, 1008.0, 4.0, 4.0, proud=30.0)),
+    ("mortise", "no-room-for-tool", beside("Closer", "Inside", 69.85, 1050.0, 30.0, 40.0, proud=430.0)),
     # The bored lock's rose of 88.9 at 69.85 reaches from 25.4 to 114.3, the cross bore to 96.8.
     ("bored", "rose-in-stop", facts(stop=25.5)),
     ("bored", "rose-off-stile", leaf(stile=114.2)),
@@ -277,6 +282,11 @@ KEPT = (
     # The same changes, just short of what makes them wrong.
     ("mortise", "screw-in-case", part("fastener", length=12.5)),
     ("mortise", "screw-through-leaf", part("fastener", length=47.4)),
+    ("mortise", "no-room-for-tool", beside("Closer", "Inside", 69.85, 1042.4, 30.0, 40.0, proud=60.0)),
+    ("mortise", "no-room-for-tool", beside("Lever or knob", "Inside", 69.85, 1030.0, 30.0, 40.0, proud=60.0)),
+    ("mortise", "no-room-for-tool", beside("Deadbolt", "Inside", 35.0, 1008.0, 4.0, 4.0, proud=30.0)),
+    ("mortise", "no-room-for-tool", beside("Closer", "Inside", 69.85, 1050.0, 30.0, 40.0, proud=420.0)),
+    ("mortise", "no-room-for-tool", beside("Closer", "Key side", 69.85, 1030.0, 30.0, 40.0, proud=60.0)),
     ("bored", "rose-in-stop", facts(stop=25.4)),
     ("bored", "rose-off-stile", leaf(stile=114.3)),
     ("bored", "rose-on-lite", beside(*LITE, 164.3, 965.2, 100.0, 300.0)),

@@ -62,6 +62,40 @@ def bounds(solid: Solid) -> Box:
     return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
 
 
+def shrunk(solid: Solid, by: Vector) -> Solid:
+    """Return a solid with so much less on each of its sides, at the least its middle.
+
+    Parameters
+    ----------
+    solid : Box or Rod
+        A round body loses across its axis what it loses on the axis where that is most.
+    by : (float, float, float)
+        On each axis [mm].
+
+    Examples
+    --------
+    >>> shrunk(Box((0, 0, 0), (10, 4, 2)), (1, 3, 0))
+    Box(low=(1, 2.0, 0), high=(9, 2.0, 2))
+    >>> shrunk(Rod((0, 0, 0), (0, 0, 10), 4), (1, 0, 2))
+    Rod(start=(0, 0, 2), end=(0, 0, 8), diameter_mm=2)
+    """
+    if isinstance(solid, Box):
+        less = [min(by[each], (solid.high[each] - solid.low[each]) / 2) for each in range(3)]
+        low = [a + b for a, b in zip(solid.low, less, strict=True)]
+        high = [a - b for a, b in zip(solid.high, less, strict=True)]
+        return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+    axis = _axis(solid)
+    across = max(by[each] for each in range(3) if each != axis)
+    start, end = list(solid.start), list(solid.end)
+    if axis is not None:
+        half = (end[axis] - start[axis]) / 2
+        off = min(by[axis], abs(half))
+        start[axis] += off if half > 0 else -off
+        end[axis] -= off if half > 0 else -off
+    wide = max(solid.diameter_mm - 2 * across, 0.0)
+    return Rod((start[0], start[1], start[2]), (end[0], end[1], end[2]), wide)
+
+
 def within_mm(inner: Solid, outer: Box) -> float:
     """Least distance of a solid inside a box from the box's sides [mm]; negative by how far it sticks out.
 

@@ -11,8 +11,8 @@ from hwsched.values import Fit, Hole, Placement
 
 _WORDS: Final = frozenset({"reason", "description", "label", "blocks", "name"})
 """What a sheet says of a value that is compared by itself."""
-_SAME: Final = 1e-6
-"""Numbers that differ by less are one number that was rounded on two ways."""
+_SAME: Final = 6e-4
+"""Numbers that differ by less are one number that was rounded on two ways: places were once kept to 3 or 4 decimals."""
 _FACES: Final = {"inside": "inside face", "key": "key face", "lock-edge": "lock edge", "hinge-edge": "hinge edge"}
 _TOLD: Final = {
     "purpose": ("count", "diameter_mm", "width_mm", "height_mm", "depth_mm", "x_mm", "y_mm", "tool"),

@@ -2,8 +2,10 @@
 
 from collections.abc import Iterable
 
+from hwsched.rules.carried import between, of_centre
 from hwsched.rules.clearances import ON_FACE, TOUCH_MM
-from hwsched.rules.reading import lock_leaf, stile_mm
+from hwsched.rules.reading import lock_item, lock_leaf, stile_mm
+from hwsched.rules.rounding import by_rounding, half_unit
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length
 from hwsched.values import Fit, OpeningInput
@@ -13,21 +15,29 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     leaf = lock_leaf(given)
     if leaf is None:
         return
-    stile = stile_mm(leaf)[1] if stile_mm(leaf)[0] else leaf.width_mm
+    has_stile, stile = stile_mm(leaf)
+    stile = stile if has_stile else leaf.width_mm
     for hole in fit.holes:
         # A lock's own bores have their preparation to answer for them.
         if hole.face not in ON_FACE or hole.by_template or hole.purpose == "bore":
             continue
-        edge_gap = hole.x_mm - hole.diameter_mm / 2
-        sides = [("lock edge", edge_gap)]
+        own = of_centre(lock_item(given)).across
+        sides = [("lock edge", hole.x_mm - hole.diameter_mm / 2, own)]
         if stile is not None:
-            sides.append(("stile's inner edge", stile - hole.x_mm - hole.diameter_mm / 2))
-        for name, wall in sides:
-            if wall < limits["wall_mm"] - TOUCH_MM:
+            inner = (("leaf.stile_mm" if has_stile else "leaf.width_mm", stile, 1.0),)
+            sides.append(("stile's inner edge", stile - hole.x_mm - hole.diameter_mm / 2, between(own, inner)))
+        for name, wall, facts in sides:
+            short = limits["wall_mm"] - wall
+            if short <= TOUCH_MM:
+                continue
+            allowed = half_unit(facts, (hole.diameter_mm,))
+            if short <= allowed.mm + TOUCH_MM:
+                yield by_rounding(given, allowed, short, hole.name)
+            else:
                 yield Verdict(
                     f"The hole for the {hole.name} leaves {length(given, wall)} to the {name}; "
                     f"{length(given, limits['wall_mm'])} is needed.",
-                    values={"wall_mm": wall, "needed_mm": limits["wall_mm"], "short_mm": limits["wall_mm"] - wall},
+                    values={"wall_mm": wall, "needed_mm": limits["wall_mm"], "short_mm": short},
                     about=hole.name,
                 )
 

@@ -5,6 +5,7 @@ from collections.abc import Iterable
 from hwsched.attributes.of_parts import POCKET_DEPTH_MM, POCKET_WIDTH_MM
 from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import lock_leaf, stile_mm, unit_part
+from hwsched.rules.rounding import by_rounding, half_unit
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput
@@ -30,11 +31,18 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if leaf.thickness_mm is None or depth is None or wide is None or deep is None:
         yield unknown(tuple(needs), unit.number)
         return
-    for name, wall, wanted in (
-        ("each side", (leaf.thickness_mm - wide) / 2, limits["side_wall_mm"]),
-        ("its back", depth - deep, limits["back_wall_mm"]),
+    thick = (("leaf.thickness_mm", leaf.thickness_mm, 0.5),)
+    behind = (("leaf.stile_mm" if has_stile else "leaf.width_mm", depth, 1.0),)
+    for name, wall, wanted, facts in (
+        ("each side", (leaf.thickness_mm - wide) / 2, limits["side_wall_mm"], thick),
+        ("its back", depth - deep, limits["back_wall_mm"], behind),
     ):
-        if wall < wanted - TOUCH_MM:
+        if wall >= wanted - TOUCH_MM:
+            continue
+        allowed = half_unit(facts, (wide, deep))
+        if wanted - wall <= allowed.mm + TOUCH_MM:
+            yield by_rounding(given, allowed, wanted - wall, unit.number)
+        else:
             yield Verdict(
                 f"The unit's pocket leaves {length(given, wall)} at {name}; {length(given, wanted)} is needed, "
                 f"short by {length(given, wanted - wall)}.",

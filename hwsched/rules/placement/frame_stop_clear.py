@@ -2,11 +2,13 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.clearances import ON_FACE, TOUCH_MM, gap_mm
-from hwsched.rules.footprints import stop_bands
+from hwsched.rules.carried import of_centre
+from hwsched.rules.clearances import ON_FACE, TOUCH_MM, gap_mm, less, plate_sizes
+from hwsched.rules.footprints import stop_bands, stop_carried
 from hwsched.rules.housing import housing_rect
 from hwsched.rules.off_stop import off_stop_mm
-from hwsched.rules.reading import lock_leaf, unit_part
+from hwsched.rules.reading import lock_item, lock_leaf, unit_part
+from hwsched.rules.rounding import apart_allowances, by_rounding, least_excuse
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput
@@ -26,11 +28,17 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         return
     housing = housing_rect(place, unit)
     # One distance for the nearest band: a unit in a corner is one trouble, not two.
-    needed, gap = max(
-        ((off_stop_mm(leaf, unit, band, housing.x0, limits), gap_mm(housing, band)) for band in bands),
-        key=lambda pair: pair[0] - pair[1],
+    needed, gap, nearest = max(
+        ((off_stop_mm(leaf, unit, band, housing.x0, limits), gap_mm(housing, band), band) for band in bands),
+        key=lambda each: each[0] - each[1],
     )
-    if gap < needed - TOUCH_MM:
+    if gap >= needed - TOUCH_MM:
+        return
+    axes = apart_allowances(of_centre(lock_item(given)), stop_carried(given, leaf, nearest), plate_sizes(unit))
+    excuse = least_excuse(axes, lambda more: gap_mm(housing, less(nearest, more[0], more[1])) >= needed - TOUCH_MM)
+    if excuse is not None:
+        yield by_rounding(given, excuse, needed - gap, "frame stop")
+    else:
         swings = "" if needed <= limits["clearance_mm"] else " as the leaf swings on its hinges"
         yield Verdict(
             f"The {place.face} face closes against the frame's stop; the unit comes {length(given, gap)} from the band "

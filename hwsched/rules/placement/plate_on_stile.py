@@ -2,9 +2,11 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.clearances import ON_FACE, TOUCH_MM
+from hwsched.rules.carried import between, of_centre
+from hwsched.rules.clearances import ON_FACE, TOUCH_MM, plate_sizes
 from hwsched.rules.housing import housing_rect
-from hwsched.rules.reading import lock_leaf, stile_mm, unit_part
+from hwsched.rules.reading import lock_item, lock_leaf, stile_mm, unit_part
+from hwsched.rules.rounding import by_rounding, half_unit
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput
@@ -24,7 +26,13 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         return
     margin = limits["stile_margin_mm"]
     gap = stile - housing_rect(place, unit).x1
-    if gap < margin - TOUCH_MM:
+    if gap >= margin - TOUCH_MM:
+        return
+    facts = between((("leaf.stile_mm", stile, 1.0),), of_centre(lock_item(given)).across)
+    allowed = half_unit(facts, plate_sizes(unit))
+    if margin - gap <= allowed.mm + TOUCH_MM:
+        yield by_rounding(given, allowed, margin - gap, "stile")
+    else:
         yield Verdict(
             f"The unit needs {length(given, stile - gap + margin)} of stile, the lock stile has "
             f"{length(given, stile)}: short by {length(given, margin - gap)}.",

@@ -2,9 +2,11 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.clearances import ON_FACE, TOUCH_MM
+from hwsched.rules.carried import Facts, between, of_centre
+from hwsched.rules.clearances import ON_FACE, TOUCH_MM, plate_sizes
 from hwsched.rules.housing import housing_rect
-from hwsched.rules.reading import leaf_span_mm, lock_leaf, unit_part
+from hwsched.rules.reading import leaf_span_mm, lock_item, lock_leaf, unit_part
+from hwsched.rules.rounding import by_rounding, half_unit
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput
@@ -21,14 +23,23 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         return
     margin = limits["edge_margin_mm"]
     # The housing and not the plate alone: its window may reach past the plate.
-    housing = housing_rect(place, unit_part(given, fit))
-    for edge, gap in (
-        ("lock edge", housing.x0),
-        ("hinge edge", leaf.width_mm - housing.x1),
-        ("leaf's bottom", housing.y0 - span[0]),
-        ("leaf's top", span[1] - housing.y1),
+    unit, lock = unit_part(given, fit), lock_item(given)
+    housing, own = housing_rect(place, unit), of_centre(lock)
+    width: Facts = (("leaf.width_mm", leaf.width_mm, 1.0),)
+    low: Facts = (("leaf.undercut_mm", leaf.undercut_mm, 1.0),)
+    high: Facts = (("leaf.height_mm", leaf.height_mm, 1.0), *low)
+    for edge, gap, facts in (
+        ("lock edge", housing.x0, own.across),
+        ("hinge edge", leaf.width_mm - housing.x1, between(own.across, width)),
+        ("leaf's bottom", housing.y0 - span[0], between(own.up, low)),
+        ("leaf's top", span[1] - housing.y1, between(own.up, high)),
     ):
-        if gap < margin - TOUCH_MM:
+        if gap >= margin - TOUCH_MM:
+            continue
+        allowed = half_unit(facts, plate_sizes(unit) if unit is not None else ())
+        if margin - gap <= allowed.mm + TOUCH_MM:
+            yield by_rounding(given, allowed, margin - gap, edge)
+        else:
             yield Verdict(
                 f"The unit stands {length(given, gap)} from the {edge}; {length(given, margin)} is needed, short by "
                 f"{length(given, margin - gap)}.",

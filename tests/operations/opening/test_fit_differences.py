@@ -120,6 +120,8 @@ def test_holes_in_another_order_are_the_same_holes():
 def test_a_number_that_was_rounded_on_another_way_is_the_same():
     place = FIT.placement
     assert differences(FIT, replace(FIT, placement=replace(place, x_mm=place.x_mm + 1e-9))) == ()
+    # An earlier version kept places to 3 or 4 decimals.
+    assert differences(FIT, replace(FIT, placement=replace(place, x_mm=place.x_mm + 4.9e-4))) == ()
     found = only(FIT, replace(FIT, placement=replace(place, x_mm=place.x_mm + 0.01)))
     assert (found.what, found.unit) == ("unit: x", "mm")
 

@@ -76,8 +76,10 @@ def test_freezing_within_four_fifths_and_again_within_a_twentieth(campus):
     grown = sum(path.stat().st_size for path in folder.glob("p.hwsched*") if path.is_file())
     again_s, _ = clocked(lambda: freeze(project, who="b", checker=checker))
     more = sum(path.stat().st_size for path in folder.glob("p.hwsched*") if path.is_file()) - grown
-    print(f"\nfreeze {first_s / bare_s:.2f} R (at most 0.8, aimed at 0.3), again {again_s / bare_s:.3f} R "
-          f"(at most 0.05); edits {(grown - size) / 1e6:.2f} MB, second freeze {more / 1e6:.2f} MB (at most 1)")  # fmt: skip
+    print(
+        f"\nfreeze {first_s / bare_s:.2f} R (at most 0.8, aimed at 0.3), again {again_s / bare_s:.3f} R "
+        f"(at most 0.05); edits {(grown - size) / 1e6:.2f} MB, second freeze {more / 1e6:.2f} MB (at most 1)"
+    )
     assert first_s <= 0.8 * bare_s
     assert again_s <= 0.05 * bare_s
     assert more <= 1e6

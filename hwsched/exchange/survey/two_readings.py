@@ -204,13 +204,16 @@ def settle_headings(
         of_item = vocabulary.kind_named(text) is not None if column is None else column.target.attribute == "kind"
         if entry is None and not of_item:
             continue
-        cells = Counter(cell for row in rows if (cell := _at(grid.rows[row], index)))
+        clear = column is not None and (bool(column.unit) or column.target in (MARK, TYPE))
+        if entry is not None and clear and index not in by_person:
+            continue
+        cells = _counted(grid.rows[last + 1 :], index)
         if entry is None or index in by_person:
             ticked = _ticked(text, index, column, cells, vocabulary) if cells else None
             if ticked is not None:
                 known[index] = ticked
             continue
-        if not cells or (column is not None and (column.unit or column.target in (MARK, TYPE))):
+        if not cells:
             continue
         known.pop(index, None)
         kept = _settle(entry, column, _Cells(cells, vocabulary, entry), carried, told=index in told)
@@ -370,6 +373,16 @@ def _is_size(cell: str) -> bool:
         return not isinstance(read_length(cell, "in"), One)
     except ReadingError:
         return False
+
+
+def _counted(rows: Sequence[Sequence[object]], index: int) -> Counter[str]:
+    """Return the different filled cells of a column as texts, with how often each stands there."""
+    # As they are first: ten thousand rows hold some tens of different cells.
+    found: Counter[str] = Counter()
+    for cell, count in Counter(row[index] for row in rows if index < len(row)).items():
+        if text := as_text(cell).strip():
+            found[text] += count
+    return found
 
 
 def _at(row: Sequence[object], index: int) -> str:

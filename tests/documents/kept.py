@@ -15,14 +15,14 @@ from hwsched.documents.documents import DOCUMENTS
 from hwsched.documents.view import ProjectView
 from hwsched.drawings.drawing import Drawing
 from hwsched.render.blocks import Blank, Column, Document, StepLine
-from hwsched.values import PointFit, Settings
+from hwsched.values import FitPart, PointFit, Settings
 from hwsched.values.transmittal import SentFile, Transmittal
 from tests.documents.quay import viewed
 from tests.rules.scenario import fit, fp, given, opening, part
 from tests.wiring.power_rows import circuit, connected, parts, run, supply, work
 
 FOLDER = Path(__file__).parent / "kept"
-PACKETS = ("TWO", "SMALL", "LIFT", "UNSEEN", "STALE")
+PACKETS = ("TWO", "BARE", "SMALL", "LIFT", "UNSEEN", "STALE")
 """Openings of the quay of which all sheets are kept; the others stand on lists."""
 
 LONG = ("survey-sheets", "box-sheets")
@@ -102,9 +102,14 @@ def quay(folder: Path) -> ProjectView:
     stale = replace(stale, given=replace(stale.given, opening=replace(stale.given.opening, mark="STALE")))
     held = replace(by_mark["RIM"], held=("error of circuit S/C: too low.",))
     openings = [{"RIM": held}.get(each.mark, each) for each in view.openings]
+    # A lock that brings its unit has no lead; a part of which the catalogue knows nothing is on the lists all the same.
+    strange = FitPart("consumable", "STRANGE", "consumable", 1.0, "as written down", "thing of the owner's", "by-hand")
+    bare = replace(wood.fit, cable=None, parts=(*wood.fit.parts, strange))
+    unsaid = replace(wood.given, opening=replace(wood.given.opening, mark="BARE", rating=None, egress=None))
+    bare_view = replace(wood, given=unsaid, fit=bare, points=(PointFit(unsaid, bare),))
     files = (SentFile("schedule.pdf", "0" * 64, 4000, "A"), SentFile("pick-list.pdf", "1" * 64, 900))
     sent = (Transmittal(1, "2031-04-02T10:00:00", "Ann", "Quay office", "for approval", "two sets", files),)
-    return replace(view, date="2031-05-01", openings=(*openings, two, stale), sent=sent)
+    return replace(view, date="2031-05-01", openings=(*openings, two, stale, bare_view), sent=sent)
 
 
 def powered() -> ProjectView:
@@ -122,8 +127,13 @@ def powered() -> ProjectView:
         openings[name] = type(at)(
             given(opening(id=name, mark=name.upper(), operations_per_day=30.0, **more), cat=cat), fit()
         )
-    laid = [supply(building="Main", level="1", place="Closet", standby_hours=4.0, battery="BAT", batteries=2)]
-    power = work(runs, openings, cat, supplies=laid, circuits=[circuit(limiter_a=2.0)],
+    runs.append(run("supply", "g", 6.0, "near"))
+    openings["g"] = connected("g", cat, without=(), building="Main", level="1")
+    laid = [
+        supply(building="Main", level="1", place="Closet", standby_hours=4.0, battery="BAT", batteries=2),
+        supply("n", building="Main", level="1", place="Desk"),
+    ]
+    power = work(runs, openings, cat, supplies=laid, circuits=[circuit(limiter_a=2.0), circuit("near", "n")],
                  settings=Settings(length_style="fraction"))  # fmt: skip
     return replace(view_of(power, openings, cat), length_style="fraction", date="2031-05-01")
 
@@ -143,7 +153,7 @@ def all_said(view: ProjectView, packets: tuple[str, ...]) -> str:
 
 def every() -> dict[str, str]:
     with tempfile.TemporaryDirectory() as folder:
-        return {"quay": all_said(quay(Path(folder) / "quay"), PACKETS), "powered": all_said(powered(), ("A", "E"))}
+        return {"quay": all_said(quay(Path(folder) / "quay"), PACKETS), "powered": all_said(powered(), ("A", "E", "G"))}
 
 
 if __name__ == "__main__":

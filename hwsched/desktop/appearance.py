@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QApplication
 
 from hwsched.desktop.preferences import Preferences, Theme
 from hwsched.desktop.tokens import COLOURS, CORNER, FOCUS, ICON, SPACE, TARGET, THIN, TYPE, Role, at_percent, colour
+from hwsched.language import phrase
 
 _SCHEMES: Final[dict[Theme, Qt.ColorScheme]] = {
     "system": Qt.ColorScheme.Unknown,
@@ -149,7 +150,7 @@ class Look(QObject):
         super().__init__(application)
         self._application, self._preferences = application, preferences
         self._shown: tuple[bool, int] | None = None
-        application.setStyle("Fusion")
+        application.setStyle(phrase("Fusion"))
         preferences.changed.connect(self._on_chosen)
         application.styleHints().colorSchemeChanged.connect(self._on_scheme)
         self._on_chosen("theme")

@@ -16,6 +16,7 @@ from hwsched.desktop.letters import use_own_letters
 from hwsched.desktop.preferences import Preferences
 from hwsched.desktop.trouble import tell_failure
 from hwsched.desktop.window import Window
+from hwsched.language import phrase
 from hwsched.telling.log import faults_logged
 from hwsched.telling.signals_held import signals_held
 
@@ -55,7 +56,9 @@ def run_desktop(target: str | None, who: str, *, login: str, cannot_open: Callab
             Look(application, preferences)
             window = Window(who or preferences.name or login, preferences)
             last_resort = LastResort(application)
-            last_resort.came.connect(lambda error: tell_failure(Failure("", error, None, doing="the desktop"), window))
+            last_resort.came.connect(
+                lambda error: tell_failure(Failure("", error, None, doing=phrase("the desktop")), window)
+            )
             around.enter_context(last_resort.in_force())
             signals = Signals(application)
             around.enter_context(signals.in_force())

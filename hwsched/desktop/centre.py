@@ -26,6 +26,7 @@ from hwsched.desktop.frame import Frame
 from hwsched.desktop.icons import icon
 from hwsched.desktop.place import Place
 from hwsched.desktop.tokens import SPACE, scaled, wide
+from hwsched.language import phrase
 
 _LEAST_WIDE: Final = 80
 _LEAST_HIGH: Final = 50
@@ -68,21 +69,21 @@ class Centre(QWidget):
         super().__init__(parent)
         self.frame = frame
         self.tabs = QTabBar()
-        self.tabs.setAccessibleName("Pages of this place")
+        self.tabs.setAccessibleName(phrase("Pages of this place"))
         self.tabs.setDrawBase(False)
         self.tabs.setExpanding(False)
         self.tabs.setUsesScrollButtons(True)
         self.tabs.currentChanged.connect(self._on_tab)
-        self.own = QPushButton(icon("tear-off"), "Own window")
+        self.own = QPushButton(icon("tear-off"), phrase("Own window"))
         self.own.setFlat(True)
-        self.own.setToolTip("Put this page into a window of its own, for a second screen")
+        self.own.setToolTip(phrase("Put this page into a window of its own, for a second screen"))
         self.own.clicked.connect(lambda _checked=False: self.tear_off())
-        self.leave = QPushButton(icon("close"), "Close")
+        self.leave = QPushButton(icon("close"), phrase("Close"))
         self.leave.setFlat(True)
-        self.leave.setToolTip("Close this page and go back")
+        self.leave.setToolTip(phrase("Close this page and go back"))
         self.leave.clicked.connect(lambda _checked=False: self.close_page())
         self.stack = QStackedWidget()
-        self.away = QLabel("This page stands in a window of its own. Close that window to bring it back.")
+        self.away = QLabel(phrase("This page stands in a window of its own. Close that window to bring it back."))
         self.away.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self.away.setWordWrap(True)
         self.stack.addWidget(self.away)

@@ -11,6 +11,7 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QAction, QKeySequence
 
 from hwsched.desktop.icons import icon as icon_of
+from hwsched.language import to_phrase
 
 Need = Literal["nothing", "no job", "project", "openings"]
 """What must be at hand: nothing at all, no running job, an open project besides, openings in it besides."""
@@ -18,9 +19,9 @@ ActsOn = Literal["", "chosen", "selected", "in view"]
 """On what a command acts: nothing that is chosen, the opening that is shown, those selected, those in view."""
 NEEDED: Final[dict[Need, str]] = {
     "nothing": "",
-    "no job": "not while a job is running",
-    "project": "open a project first, and let a running job end",
-    "openings": "take in openings first, and let a running job end",
+    "no job": to_phrase("not while a job is running"),
+    "project": to_phrase("open a project first, and let a running job end"),
+    "openings": to_phrase("take in openings first, and let a running job end"),
 }
 """Why a command cannot be given at present."""
 

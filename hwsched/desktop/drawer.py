@@ -23,6 +23,7 @@ from hwsched.desktop.frame import Frame
 from hwsched.desktop.jobs import Failure
 from hwsched.desktop.ran import Ran
 from hwsched.desktop.tokens import SPACE, scaled, wide
+from hwsched.language import phrase
 from hwsched.telling.masking import masked
 
 _PATH: Final = int(Qt.ItemDataRole.UserRole)
@@ -43,20 +44,24 @@ class JobsPage(QWidget):
         self._frame = frame
         self._shown: list[Ran] = []
         self.list = QListWidget()
-        self.list.setAccessibleName("Jobs")
+        self.list.setAccessibleName(phrase("Jobs"))
         self.list.currentRowChanged.connect(lambda _row: self._show_chosen())
-        self.said = QLabel("No job has run yet.")
+        self.said = QLabel(phrase("No job has run yet."))
         self.said.setWordWrap(True)
         self.lines = QTreeWidget()
-        self.lines.setAccessibleName("What was left out, and what was written")
-        self.lines.setHeaderLabels(["What", "Why, or where"])
+        self.lines.setAccessibleName(phrase("What was left out, and what was written"))
+        self.lines.setHeaderLabels([phrase("What"), phrase("Why, or where")])
         self.lines.setRootIsDecorated(False)
         self.lines.setColumnWidth(0, wide(24))
         self.lines.itemActivated.connect(self._open)
-        self.stop = button("Stop", frame.jobs.cancel, "Ask the job to stop; what it has not finished is not written")
-        self.openings = button("Show openings", self.show_openings, "Select the openings that this job was about")
-        self.file = button("Open file", self.open_file, "With the program that the system has for it")
-        self.folder = button("Open folder", self.open_folder, "In which the job wrote")
+        self.stop = button(
+            phrase("Stop"), frame.jobs.cancel, phrase("Ask the job to stop; what it has not finished is not written")
+        )
+        self.openings = button(
+            phrase("Show openings"), self.show_openings, phrase("Select the openings that this job was about")
+        )
+        self.file = button(phrase("Open file"), self.open_file, phrase("With the program that the system has for it"))
+        self.folder = button(phrase("Open folder"), self.open_folder, phrase("In which the job wrote"))
         row = QHBoxLayout()
         row.addWidget(self.said, 1)
         for each in (self.stop, self.openings, self.file, self.folder):
@@ -108,9 +113,9 @@ class JobsPage(QWidget):
 
     def _open_path(self, path: Path) -> None:
         if not path.exists():
-            self._frame.say(f"{path} is there no more")
+            self._frame.say(phrase("{path} is there no more", path=path))
         elif not QDesktopServices.openUrl(QUrl.fromLocalFile(str(path))):
-            self._frame.say(f"No program opens {path}")
+            self._frame.say(phrase("No program opens {path}", path=path))
 
     def _open(self, item: QTreeWidgetItem) -> None:
         if item.data(0, _PATH) is not None:
@@ -171,12 +176,12 @@ class ProblemsPage(QWidget):
         super().__init__()
         self._held: list[Failure] = []
         self.list = QListWidget()
-        self.list.setAccessibleName("Problems")
+        self.list.setAccessibleName(phrase("Problems"))
         self.list.setWordWrap(True)
         self.list.currentRowChanged.connect(lambda _row: self._enable())
-        self.again = button("Try again", self._try_again, "Do the same once more")
-        self.anew = button("Choose again…", self._choose_again, "Choose another file or place")
-        self.forget = button("Forget", self._forget, "Take the chosen problem off this list")
+        self.again = button(phrase("Try again"), self._try_again, phrase("Do the same once more"))
+        self.anew = button(phrase("Choose again…"), self._choose_again, phrase("Choose another file or place"))
+        self.forget = button(phrase("Forget"), self._forget, phrase("Take the chosen problem off this list"))
         row = QHBoxLayout()
         row.addStretch(1)
         for each in (self.again, self.anew, self.forget):
@@ -248,8 +253,8 @@ class Drawer(QTabWidget):
         super().__init__(parent)
         self.jobs, self.problems = JobsPage(frame), ProblemsPage(frame)
         self.setDocumentMode(True)
-        self.addTab(self.jobs, "Jobs")
-        self.addTab(self.problems, "Problems")
+        self.addTab(self.jobs, phrase("Jobs"))
+        self.addTab(self.problems, phrase("Problems"))
         self._frame = frame
         frame.jobs.log.changed.connect(self._title)
         self.problems.counted.connect(self._title)
@@ -262,5 +267,5 @@ class Drawer(QTabWidget):
 
     def _title(self) -> None:
         jobs, problems = len(self._frame.jobs.log.entries), self.problems.count
-        self.setTabText(0, f"Jobs {jobs}" if jobs else "Jobs")
-        self.setTabText(1, f"Problems {problems}" if problems else "Problems")
+        self.setTabText(0, phrase("Jobs {jobs}", jobs=jobs) if jobs else phrase("Jobs"))
+        self.setTabText(1, phrase("Problems {problems}", problems=problems) if problems else phrase("Problems"))

@@ -18,6 +18,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from hwsched.drawings.drawing import Drawing
+from hwsched.language import phrase
 from hwsched.render.lower import Bow, Disc, Letters, OnPaper, Stroke, lower
 from hwsched.render.screen import DARK, LIGHT, Colour, Look
 
@@ -40,8 +41,8 @@ class DrawingView(QWidget):
         self._drawings: tuple[Drawing, ...] = ()
         self._lowered: tuple[OnPaper, ...] = ()
         self._size = QSize()
-        self._empty = "Choose an opening in the register."
-        self.setAccessibleName("Drawing")
+        self._empty = phrase("Choose an opening in the register.")
+        self.setAccessibleName(phrase("Drawing"))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
         self.setMinimumSize(220, 200)
 

@@ -8,6 +8,7 @@ from PySide6.QtGui import QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import QMessageBox, QWidget
 
 from hwsched.desktop.project_state import ProjectState
+from hwsched.language import phrase
 
 _PROJECT: Final = ".hwsched"
 _BOOK: Final = ".xlsx"
@@ -72,17 +73,24 @@ class Dropping(QObject):
         if kind == "project":
             self.project.emit(str(path))
         elif self._state.workspace is None:
-            self.said.emit(f"Open a project first, or make one, into which {path.name} can be taken.", 8000)
+            self.said.emit(
+                phrase("Open a project first, or make one, into which {name} can be taken.", name=path.name), 8000
+            )
         elif kind == "survey":
             self.survey.emit(path)
         else:
             self._ask(path)
 
     def _ask(self, path: Path) -> None:
-        box = QMessageBox(QMessageBox.Icon.Question, "Take in a workbook", f"What is {path.name}?", parent=self._window)
-        survey = box.addButton("A survey", QMessageBox.ButtonRole.AcceptRole)
-        catalogue = box.addButton("A catalogue", QMessageBox.ButtonRole.AcceptRole)
-        neither = box.addButton("Leave it", QMessageBox.ButtonRole.RejectRole)
+        box = QMessageBox(
+            QMessageBox.Icon.Question,
+            phrase("Take in a workbook"),
+            phrase("What is {name}?", name=path.name),
+            parent=self._window,
+        )
+        survey = box.addButton(phrase("A survey"), QMessageBox.ButtonRole.AcceptRole)
+        catalogue = box.addButton(phrase("A catalogue"), QMessageBox.ButtonRole.AcceptRole)
+        neither = box.addButton(phrase("Leave it"), QMessageBox.ButtonRole.RejectRole)
         box.setDefaultButton(survey)
         box.setEscapeButton(neither)
 

@@ -7,6 +7,7 @@ from PySide6.QtGui import QWheelEvent
 from PySide6.QtWidgets import QComboBox, QCompleter, QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
 
 from hwsched.attributes import Attribute, CellError, read_value, show_value, shown_unit
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
 
 _FLAG: Final = ("", "yes", "no")
@@ -26,7 +27,7 @@ def understood(attribute: Attribute, text: str, bare_unit: str | None, style: Le
     if attribute.kind == "length" and isinstance(value, float):
         shown = format_length(value, style)
         # In both systems: a slip of the unit is seen before it is stored.
-        return shown if style == "mm" else f"{shown} = {value:.5g} mm"
+        return shown if style == "mm" else phrase("{shown} = {value:.5g} mm", shown=shown, value=value)
     return show_value(attribute, value, style)
 
 
@@ -84,7 +85,7 @@ class FactLine(QWidget):
         self.field.setAccessibleDescription(attribute.note)
         self.field.setToolTip(attribute.note)
         self.echo = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
-        self.echo.setAccessibleName(f"{attribute.label}, as understood")
+        self.echo.setAccessibleName(phrase("{label}, as understood", label=attribute.label))
         self.echo.hide()
         row = QHBoxLayout()
         row.setContentsMargins(0, 0, 0, 0)
@@ -141,9 +142,9 @@ class FactLine(QWidget):
         box = Choices()
         if self.attribute.kind == "flag":
             for word in _FLAG:
-                box.addItem(word or "unknown", word)
+                box.addItem(word or phrase("unknown"), word)
         else:
-            box.addItem("unknown", "")
+            box.addItem(phrase("unknown"), "")
             for choice in self.attribute.choices:
                 box.addItem(choice.label, choice.value)
         # A word that is no choice any more is not lost by being looked at.
@@ -156,7 +157,7 @@ class FactLine(QWidget):
 
     def _line(self, text: str, names: QStringListModel | None) -> QLineEdit:
         line = QLineEdit(text)
-        line.setPlaceholderText("unknown")
+        line.setPlaceholderText(phrase("unknown"))
         line.setCursorPosition(0)
         if names is not None:
             completer = QCompleter(names, line)
@@ -170,15 +171,15 @@ class FactLine(QWidget):
         if not self.edited:
             self.echo.hide()
         else:
-            was = f" (was {self.held})" if self.held else ""
+            was = phrase(" (was {held})", held=self.held) if self.held else ""
             try:
                 said = self._understood()
                 if said == "unknown" and self.attribute.required:
-                    self._say("must be filled in" + was, bad=True)
+                    self._say(phrase("must be filled in") + was, bad=True)
                 else:
                     self._say(f"{said}{was}", bad=False)
             except CellError as error:
-                wanted = f"; accepted: {error.accepted}" if error.accepted else ""
+                wanted = phrase("; accepted: {accepted}", accepted=error.accepted) if error.accepted else ""
                 self._say(f"{error.message}{wanted}{was}", bad=True)
         self.changed.emit()
 

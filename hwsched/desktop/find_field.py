@@ -7,6 +7,7 @@ from shiboken6 import isValid
 
 from hwsched.desktop.finding import Finder, Found
 from hwsched.desktop.tokens import colour, wide
+from hwsched.language import phrase
 
 _WALK = {Qt.Key.Key_Down: 1, Qt.Key.Key_Up: -1, Qt.Key.Key_PageDown: 8, Qt.Key.Key_PageUp: -8}
 _ROWS = 12
@@ -18,7 +19,7 @@ class FoundList(QTreeWidget):
 
     def __init__(self, parent: QWidget) -> None:
         super().__init__(parent)
-        self.setAccessibleName("Found")
+        self.setAccessibleName(phrase("Found"))
         self.setHeaderHidden(True)
         self.setColumnCount(3)
         self.setRootIsDecorated(False)
@@ -48,7 +49,9 @@ class FoundList(QTreeWidget):
                     item.setForeground(column, colour("soft"))
             self.addTopLevelItem(item)
         if not found:
-            item = QTreeWidgetItem(["Nothing is called so", "Openings, parts, rules, commands, help and places", ""])
+            item = QTreeWidgetItem(
+                [phrase("Nothing is called so"), phrase("Openings, parts, rules, commands, help and places"), ""]
+            )
             item.setFlags(Qt.ItemFlag.NoItemFlags)
             self.addTopLevelItem(item)
         self.walk(0)
@@ -83,9 +86,9 @@ class FindField(QLineEdit):
         super().__init__()
         self._finder, self._over = finder, over
         self._before: QWidget | None = None
-        self.setPlaceholderText("Find anything: opening, part, rule, command …   (Ctrl+K)")
-        self.setAccessibleName("Find anything")
-        self.setToolTip("Openings by mark or room, parts, rules, commands, help pages and places")
+        self.setPlaceholderText(phrase("Find anything: opening, part, rule, command …   (Ctrl+K)"))
+        self.setAccessibleName(phrase("Find anything"))
+        self.setToolTip(phrase("Openings by mark or room, parts, rules, commands, help pages and places"))
         self.setClearButtonEnabled(True)
         self.list = FoundList(over)
         self.list.itemClicked.connect(lambda _item: self._take())

@@ -11,11 +11,19 @@ from typing import Any, Final, Literal
 
 from hwsched.desktop.commands import NEEDED, Commands
 from hwsched.desktop.project_state import ProjectState
+from hwsched.language import to_phrase
 from hwsched.operations.findings.checking import Checked
 from hwsched.rules import RULEBOOK
 
 Kind = Literal["Opening", "Place", "Command", "Part", "Rule", "Help"]
-_KINDS: Final[tuple[Kind, ...]] = ("Opening", "Place", "Command", "Part", "Rule", "Help")
+_KINDS: Final[tuple[Kind, ...]] = (
+    to_phrase("Opening"),
+    to_phrase("Place"),
+    to_phrase("Command"),
+    to_phrase("Part"),
+    to_phrase("Rule"),
+    to_phrase("Help"),
+)
 """In the order in which they stand where the words fit equally well."""
 MOST: Final = 40
 

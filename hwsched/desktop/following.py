@@ -15,6 +15,7 @@ from hwsched.desktop.touched_openings import touched_openings
 from hwsched.desktop.trouble import Telling
 from hwsched.desktop.watching import Watcher
 from hwsched.desktop.workspace import Workspace
+from hwsched.language import phrase, to_phrase
 from hwsched.model.project import Project
 from hwsched.operations.changes import Changes
 from hwsched.operations.findings.checking import Checker, check_openings
@@ -25,7 +26,7 @@ _HANDFUL = 20
 _TURNS = 3
 """So often what others wrote is read beside a person's own edits; then the next edit waits for it."""
 _SAID_MS = 8000
-_SILENT = "The project does not answer: what others do is not seen until it does."
+_SILENT = to_phrase("The project does not answer: what others do is not seen until it does.")
 
 
 class Following(QObject):
@@ -69,7 +70,7 @@ class Following(QObject):
         self.watcher.answers.connect(lambda answers: self.said.emit("" if answers else _SILENT, 0))
         self.watcher.failed.connect(self._tell_of_others)
         self._state.take(Workspace(project, self._state.who, self, remains))
-        self.reload("Reading the project")
+        self.reload(phrase("Reading the project"))
 
     def close(self) -> bool:
         """Close the project, unless there is something to tell first, or something is still running.
@@ -129,7 +130,7 @@ class Following(QObject):
         if workspace is None:
             return
         if not turns:
-            self.reload("Reading what others did")
+            self.reload(phrase("Reading what others did"))
             return
         turn = workspace.turn
 

@@ -23,6 +23,7 @@ from hwsched.desktop.preferences import Preferences
 from hwsched.desktop.project_state import ProjectState
 from hwsched.desktop.trail import Trail
 from hwsched.desktop.trouble import Telling
+from hwsched.language import phrase, to_phrase
 from hwsched.model.errors import ConflictError
 
 
@@ -94,13 +95,17 @@ class Frame(QObject):
         if not acts_on or state.workspace is None:
             return ""
         if acts_on == "chosen":
-            return f"on {checked.given.opening.mark}" if checked is not None else "no opening is chosen"
+            return (
+                phrase("on {mark}", mark=checked.given.opening.mark)
+                if checked is not None
+                else phrase("no opening is chosen")
+            )
         ids = list(state.ids) if acts_on == "selected" else list(self.in_view())
         if len(ids) == 1 and ids[0] in state.workspace.checked:
-            return f"on {state.workspace.checked[ids[0]].given.opening.mark}"
+            return phrase("on {mark}", mark=state.workspace.checked[ids[0]].given.opening.mark)
         if not ids:
-            return "no opening is selected" if acts_on == "selected" else "no opening is in view"
-        return f"on {len(ids):,} openings" + (" in view" if acts_on == "in view" else "")
+            return phrase("no opening is selected") if acts_on == "selected" else phrase("no opening is in view")
+        return phrase("on {count:,} openings", count=len(ids)) + (phrase(" in view") if acts_on == "in view" else "")
 
     @property
     def acts(self) -> dict[str, QAction]:
@@ -130,7 +135,7 @@ class Frame(QObject):
             The window in which it was asked for.
         """
         if self.state.workspace is not None:
-            self.jobs.edit("Writing", act, then, asker=asker)
+            self.jobs.edit(phrase("Writing"), act, then, asker=asker)
 
     def edit_seen(
         self,
@@ -166,7 +171,12 @@ class Frame(QObject):
 
     def write(self, path: str, act: Callable[[], Any], again: Callable[[], None]) -> None:
         """Write a file; where that cannot be, another place is asked for on wish."""
-        self.jobs.edit(f"Writing {Path(path).name}", act, lambda _count: self.say(f"Wrote {path}"), ask_again=again)
+        self.jobs.edit(
+            phrase("Writing {name}", name=Path(path).name),
+            act,
+            lambda _count: self.say(phrase("Wrote {path}", path=path)),
+            ask_again=again,
+        )
 
     def close(self) -> bool:
         """Close the project with its pages, unless there is something to tell first."""
@@ -175,9 +185,15 @@ class Frame(QObject):
     def _offer_way(self, place: Place) -> None:
         if place.listed:
             self.commands.add(
-                f"go-{place.name}", place.title, place.tip, partial(self.go, place.name),
-                menu="Go", needs=place.needs, keys=place.keys or None, icon=place.icon,
-            )  # fmt: skip
+                f"go-{place.name}",
+                place.title,
+                place.tip,
+                partial(self.go, place.name),
+                menu=to_phrase("Go"),
+                needs=place.needs,
+                keys=place.keys or None,
+                icon=place.icon,
+            )
 
     def _enable(self) -> None:
         state = self.state

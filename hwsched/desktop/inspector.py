@@ -3,6 +3,7 @@
 from PySide6.QtWidgets import QVBoxLayout, QWidget
 
 from hwsched.desktop.place import Place
+from hwsched.language import phrase
 
 
 class Inspector(QWidget):
@@ -16,7 +17,7 @@ class Inspector(QWidget):
 
     def __init__(self, sheet: QWidget, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setAccessibleName("Inspector")
+        self.setAccessibleName(phrase("Inspector"))
         self.sheet = sheet
         self._wanted, self._asked = True, False
         layout = QVBoxLayout(self)

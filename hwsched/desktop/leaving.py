@@ -5,6 +5,7 @@ from collections.abc import Callable
 from PySide6.QtCore import QObject, Signal
 
 from hwsched.desktop.frame import Frame
+from hwsched.language import phrase
 
 
 class Leaving(QObject):
@@ -46,7 +47,7 @@ class Leaving(QObject):
             self._again = again
             ran = self._frame.jobs.log.running
             what = f": {ran.title}" if ran is not None else ""
-            self._frame.say(f"Stopping{what}. It is closed as soon as it can be.", 0)
+            self._frame.say(phrase("Stopping{what}. It is closed as soon as it can be.", what=what), 0)
         return False
 
     def _go_on(self) -> None:

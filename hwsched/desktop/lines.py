@@ -18,6 +18,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.language import phrase
+
 _LONGEST: Final = 40
 
 
@@ -39,7 +41,7 @@ class Lines(QTableWidget):
     def __init__(self, titles: Sequence[str], stretch: int, narrow: dict[int, int] | None = None) -> None:
         super().__init__(0, len(titles))
         self.setHorizontalHeaderLabels(list(titles))
-        self.setAccessibleName(f"List of {', '.join(titles)}")
+        self.setAccessibleName(phrase("List of {titles}", titles=", ".join(titles)))
         self.verticalHeader().hide()
         self.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.setEditTriggers(QTableWidget.EditTrigger.NoEditTriggers)

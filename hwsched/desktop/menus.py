@@ -6,30 +6,31 @@ from PySide6.QtWidgets import QMenu, QMenuBar
 
 from hwsched.desktop.commands import Command, Commands
 from hwsched.desktop.pages import Pages
+from hwsched.language import phrase, to_phrase
 
 TITLES: Final = {
-    "Project": "&Project",
-    "Edit": "&Edit",
-    "Survey": "&Survey",
-    "Openings": "&Openings",
-    "Findings": "&Findings",
-    "Parts": "P&arts",
-    "Power": "Po&wer",
-    "Release": "&Release",
-    "Go": "&Go",
-    "View": "&View",
-    "Help": "&Help",
+    "Project": to_phrase("&Project"),
+    "Edit": to_phrase("&Edit"),
+    "Survey": to_phrase("&Survey"),
+    "Openings": to_phrase("&Openings"),
+    "Findings": to_phrase("&Findings"),
+    "Parts": to_phrase("P&arts"),
+    "Power": to_phrase("Po&wer"),
+    "Release": to_phrase("&Release"),
+    "Go": to_phrase("&Go"),
+    "View": to_phrase("&View"),
+    "Help": to_phrase("&Help"),
 }
 """Menus in their order, by the title that commands name."""
 _ROOMS: Final = {
-    "survey": "Survey",
-    "openings": "Openings",
-    "parts": "Parts",
-    "power": "Power",
-    "release": "Release",
+    "survey": to_phrase("Survey"),
+    "openings": to_phrase("Openings"),
+    "parts": to_phrase("Parts"),
+    "power": to_phrase("Power"),
+    "release": to_phrase("Release"),
 }
 """Room of a page, and the menu that leads to it."""
-_PAGES: Final = {"help": "Help", "keys": "Help", "preferences": "View"}
+_PAGES: Final = {"help": to_phrase("Help"), "keys": to_phrase("Help"), "preferences": to_phrase("View")}
 """Pages of no room, and where they stand; others stand under Project."""
 _FIRST: Final = {
     "Project": (
@@ -70,8 +71,8 @@ class Menus:
         if command.identifier.startswith("go-"):
             place = self._pages.places.get(command.identifier.removeprefix("go-"))
             if place is not None and not place.rail:
-                return _PAGES.get(place.name) or _ROOMS.get(place.within, "Project")
-        return command.menu if command.menu in self.menus else "Project"
+                return _PAGES.get(place.name) or _ROOMS.get(place.within, phrase("Project"))
+        return command.menu if command.menu in self.menus else phrase("Project")
 
     def insert(self, title: str, after: str, menu: QMenu) -> None:
         """Put a menu into another one, behind a command."""

@@ -11,6 +11,7 @@ from PySide6.QtGui import QImage, QImageReader, QPainter, QPaintEvent, QPixmap
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from hwsched.desktop.tokens import wide
+from hwsched.language import phrase
 from hwsched.render.pdf_pages import PagePicture, PdfPages, UnreadablePdfError
 
 LARGEST_PX: Final = 1600
@@ -72,7 +73,7 @@ class Picture(QWidget):
         self.words = words
         self.image: QImage | None = None
         self._scaled: QPixmap | None = None
-        self.setAccessibleName("Picture")
+        self.setAccessibleName(phrase("Picture"))
         self.setMinimumSize(wide(12), wide(12))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
 

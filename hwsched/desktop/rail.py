@@ -8,6 +8,7 @@ from hwsched.desktop.frame import Frame
 from hwsched.desktop.icons import icon
 from hwsched.desktop.place import Place
 from hwsched.desktop.tokens import ICON, ROW, SPACE, icon_size, scaled
+from hwsched.language import phrase
 
 _STEPS = {Qt.Key.Key_Down: 1, Qt.Key.Key_Up: -1}
 
@@ -57,7 +58,7 @@ class Rail(QFrame):
     def __init__(self, frame: Frame, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._frame = frame
-        self.setAccessibleName("Places")
+        self.setAccessibleName(phrase("Places"))
         self.buttons: dict[str, RailButton] = {}
         self._group = QButtonGroup(self)
         layout = QVBoxLayout(self)

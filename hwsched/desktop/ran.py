@@ -5,6 +5,8 @@ from pathlib import Path
 from time import monotonic
 from typing import Literal
 
+from hwsched.language import phrase
+
 Outcome = Literal["running", "done", "stopped", "failed"]
 _MINUTE_S = 60
 _SHORT_S = 10
@@ -55,7 +57,7 @@ class Ran:
         >>> Ran("Reading").progress
         ''
         """
-        return f"{self.done:,} of {self.total:,}" if self.total else ""
+        return phrase("{done:,} of {total:,}", done=self.done, total=self.total) if self.total else ""
 
     @property
     def words(self) -> str:
@@ -72,17 +74,19 @@ class Ran:
             return "stopping" if self.stopping else self.progress or "running"
         said = self.report.words
         if self.outcome == "stopped":
-            at = f" at {self.progress}" if self.total else ""
-            said = said or f"stopped{at}; what was not finished was not written"
+            at = phrase(" at {progress}", progress=self.progress) if self.total else ""
+            said = said or phrase("stopped{at}; what was not finished was not written", at=at)
         elif self.outcome == "failed":
             said = self.trouble or "failed"
         left = len(self.report.left_out)
-        return " · ".join(each for each in (said or "done", f"{left} left out" if left else "", self.took) if each)
+        return " · ".join(
+            each for each in (said or "done", phrase("{left} left out", left=left) if left else "", self.took) if each
+        )
 
     @property
     def took(self) -> str:
         """How long it took."""
         minutes, seconds = divmod(self.seconds, _MINUTE_S)
         if minutes:
-            return f"{minutes:.0f} min {seconds:.0f} s"
+            return phrase("{minutes:.0f} min {seconds:.0f} s", minutes=minutes, seconds=seconds)
         return f"{seconds:.1f} s" if seconds < _SHORT_S else f"{seconds:.0f} s"

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QMenu
 
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.menus import Menus
+from hwsched.language import phrase
 
 
 class RecentMenu(QObject):
@@ -28,8 +29,8 @@ class RecentMenu(QObject):
         within = menus.menus["Project"]
         super().__init__(within)
         self._frame = frame
-        self.menu = QMenu("Open recent", within)
-        menus.insert("Project", "open-project", self.menu)
+        self.menu = QMenu(phrase("Open recent"), within)
+        menus.insert(phrase("Project"), "open-project", self.menu)
         self.menu.aboutToShow.connect(self._fill)
         frame.possible.connect(self._enable)
         frame.preferences.changed.connect(lambda _name: self._enable())
@@ -49,6 +50,6 @@ class RecentMenu(QObject):
     def _want(self, target: str, _checked: bool = False) -> None:
         if "://" not in target and not Path(target).exists():
             self._frame.preferences.forget(target)
-            self._frame.say(f"{target} is there no more")
+            self._frame.say(phrase("{target} is there no more", target=target))
             return
         self.wanted.emit(target)

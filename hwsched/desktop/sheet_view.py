@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QScrollArea, QSizePolicy, QTo
 
 from hwsched.desktop.drawing_view import paint_page
 from hwsched.drawings.drawing import Drawing
+from hwsched.language import phrase
 from hwsched.render.lower import OnPaper, lower
 from hwsched.render.screen import DARK, LIGHT
 
@@ -126,11 +127,11 @@ class SheetView(QWidget):
         self.area.setWidget(self.canvas)
         self.area.setFrameShape(QScrollArea.Shape.NoFrame)
         self.area.setBackgroundRole(QPalette.ColorRole.Base)
-        self.back = self._button("◀", "The sheet before", lambda: self._leaf(-1))
-        self.ahead = self._button("▶", "The next sheet", lambda: self._leaf(1))
-        self.smaller = self._button("−", "Smaller (Ctrl and wheel)", lambda: self.zoom(-1))
-        self.larger = self._button("+", "Larger (Ctrl and wheel)", lambda: self.zoom(1))
-        self.whole = self._button("Width", "As wide as the place", self.fit_width)
+        self.back = self._button("◀", phrase("The sheet before"), lambda: self._leaf(-1))
+        self.ahead = self._button("▶", phrase("The next sheet"), lambda: self._leaf(1))
+        self.smaller = self._button("−", phrase("Smaller (Ctrl and wheel)"), lambda: self.zoom(-1))
+        self.larger = self._button("+", phrase("Larger (Ctrl and wheel)"), lambda: self.zoom(1))
+        self.whole = self._button(phrase("Width"), phrase("As wide as the place"), self.fit_width)
         row = QHBoxLayout()
         row.setContentsMargins(4, 2, 4, 0)
         row.addWidget(self.title, 1)

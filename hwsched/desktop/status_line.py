@@ -9,14 +9,15 @@ from PySide6.QtWidgets import QLabel, QProgressBar, QPushButton, QStatusBar
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.survey.register import STATES, state_of
 from hwsched.desktop.tokens import TARGET, scaled, wide
+from hwsched.language import phrase, to_phrase
 
 _WORDS: Final = {
     "Fits": ("fits", "fit"),
     "Held": ("held", "held"),
-    "Does not fit": ("does not fit", "do not fit"),
-    "To measure": ("to measure", "to measure"),
-    "Not worked out yet": ("not worked out yet", "not worked out yet"),
-    "Earlier version": ("of an earlier version", "of an earlier version"),
+    "Does not fit": (to_phrase("does not fit"), to_phrase("do not fit")),
+    "To measure": (to_phrase("to measure"), to_phrase("to measure")),
+    "Not worked out yet": (to_phrase("not worked out yet"), to_phrase("not worked out yet")),
+    "Earlier version": (to_phrase("of an earlier version"), to_phrase("of an earlier version")),
 }
 
 
@@ -32,7 +33,7 @@ def counts_in_words(states: Counter[str]) -> str:
     """
     total = states.total()
     if not total:
-        return "No openings yet"
+        return phrase("No openings yet")
     parts = [f"{states[each]:,} {_WORDS[each][states[each] != 1]}" for each in STATES if states[each]]
     return f"{total:,} opening{'s' if total != 1 else ''}: {', '.join(parts)}"
 
@@ -53,19 +54,19 @@ class StatusLine(QObject):
         self._frame, self._bar = frame, bar
         self._state: dict[str, str] = {}
         self.counts = QLabel()
-        self.counts.setAccessibleName("Openings by state")
+        self.counts.setAccessibleName(phrase("Openings by state"))
         self.progress = QLabel()
-        self.progress.setAccessibleName("Running job")
+        self.progress.setAccessibleName(phrase("Running job"))
         self.bar = QProgressBar()
-        self.bar.setAccessibleName("Progress of the running job")
+        self.bar.setAccessibleName(phrase("Progress of the running job"))
         self.bar.setMaximumWidth(wide(16))
         self.bar.setTextVisible(False)
-        self.stop = QPushButton("Stop")
-        self.stop.setToolTip("Ask the running job to stop; what it has not finished is not written")
+        self.stop = QPushButton(phrase("Stop"))
+        self.stop.setToolTip(phrase("Ask the running job to stop; what it has not finished is not written"))
         self.stop.setMinimumHeight(scaled(TARGET))
         self.stop.clicked.connect(lambda _checked=False: frame.jobs.cancel())
         self.where = QLabel()
-        self.where.setAccessibleName("Who works, and where")
+        self.where.setAccessibleName(phrase("Who works, and where"))
         bar.addWidget(self.counts)
         for each in (self.progress, self.bar, self.stop, self.where):
             bar.addPermanentWidget(each)
@@ -85,9 +86,15 @@ class StatusLine(QObject):
         workspace = self._frame.state.workspace
         if workspace is not None:
             place = workspace.place
-            where = place.name if place is not None else "on a server"
+            where = place.name if place is not None else phrase("on a server")
             self.where.setText(f"{self._frame.state.who} · {where}")
-            self.where.setToolTip(f"{self._frame.state.who} works on {place if place is not None else where}")
+            self.where.setToolTip(
+                phrase(
+                    "{person} works on {place}",
+                    person=self._frame.state.who,
+                    place=place if place is not None else where,
+                )
+            )
 
     def _on_reloaded(self) -> None:
         workspace = self._frame.state.workspace
@@ -120,13 +127,13 @@ class StatusLine(QObject):
     def _on_progress(self, done: int, total: int) -> None:
         self.bar.setRange(0, max(total, 1))
         self.bar.setValue(done)
-        self.progress.setText(f"{done:,} of {total:,}")
+        self.progress.setText(phrase("{done:,} of {total:,}", done=done, total=total))
 
     def _on_log(self) -> None:
         running = self._frame.jobs.log.running
         if running is not None and running.stopping:
             self.stop.setEnabled(False)
-            self.progress.setText("stopping")
+            self.progress.setText(phrase("stopping"))
 
     def _on_ended(self) -> None:
         self._bar.clearMessage()

@@ -8,15 +8,16 @@ from PySide6.QtGui import QAction
 
 from hwsched.desktop.commands import ActsOn, Need, identifier_of
 from hwsched.desktop.frame import Frame
+from hwsched.language import phrase, to_phrase
 
 _MENUS: Final = {
-    "project": "Project",
-    "survey": "Survey",
-    "opening": "Openings",
-    "findings": "Findings",
-    "parts": "Parts",
-    "power": "Power",
-    "release": "Release",
+    "project": to_phrase("Project"),
+    "survey": to_phrase("Survey"),
+    "opening": to_phrase("Openings"),
+    "findings": to_phrase("Findings"),
+    "parts": to_phrase("Parts"),
+    "power": to_phrase("Power"),
+    "release": to_phrase("Release"),
 }
 """Room of a subject, and the menu in which its commands stand unless it says otherwise."""
 
@@ -56,9 +57,16 @@ class Subject(QObject):
         """Add a command, possible while what it needs is at hand; left out, its identifier is made of its words."""
         room = type(self).__module__.split(".")[-2]
         made = self.frame.commands.add(
-            identifier or identifier_of(text), text, tip, slot,
-            menu=self.menu or _MENUS.get(room, "Project"), needs=needs, keys=keys, acts_on=acts_on, icon=icon,
-        )  # fmt: skip
+            identifier or identifier_of(text),
+            text,
+            tip,
+            slot,
+            menu=self.menu or _MENUS.get(room, phrase("Project")),
+            needs=needs,
+            keys=keys,
+            acts_on=acts_on,
+            icon=icon,
+        )
         return made.act
 
     def way_to(self, place: str) -> QAction:

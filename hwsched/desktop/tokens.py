@@ -14,6 +14,8 @@ from typing import Final, Literal, get_args
 from PySide6.QtCore import QSize
 from PySide6.QtGui import QColor, QFont, QFontDatabase, QFontMetricsF, QGuiApplication, QPalette
 
+from hwsched.language import to_phrase
+
 Surface = Literal["window", "pane", "field", "tint", "hover", "head-ground", "refused-ground", "asked-ground", "accent"]
 """On what text stands."""
 Text = Literal["text", "soft", "link", "fits", "not-fits", "to-measure", "held", "stale", "refused"]
@@ -116,11 +118,11 @@ class StateLook:
 
 
 STATES: Final[dict[State, StateLook]] = {
-    "fits": StateLook("Fits", "disc", "fits"),
-    "not-fits": StateLook("Does not fit", "crossed-square", "not-fits"),
-    "to-measure": StateLook("To measure", "circle", "to-measure"),
-    "held": StateLook("Held", "bar", "held"),
-    "stale": StateLook("Not worked out yet", "half-disc", "stale"),
+    "fits": StateLook(to_phrase("Fits"), "disc", "fits"),
+    "not-fits": StateLook(to_phrase("Does not fit"), "crossed-square", "not-fits"),
+    "to-measure": StateLook(to_phrase("To measure"), "circle", "to-measure"),
+    "held": StateLook(to_phrase("Held"), "bar", "held"),
+    "stale": StateLook(to_phrase("Not worked out yet"), "half-disc", "stale"),
 }
 
 

@@ -9,9 +9,12 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QProgressBar, QPushButton, QV
 
 from hwsched.desktop.jobs import Cancelled, Jobs, Progress, Work
 from hwsched.desktop.workspace import Workspace
+from hwsched.language import phrase, to_phrase
 from hwsched.stopping import StopAskedError
 
-CHANGED: Final = "The project has changed since: what this stands on is compared once more when you accept it."
+CHANGED: Final = to_phrase(
+    "The project has changed since: what this stands on is compared once more when you accept it."
+)
 """Said of what was shown before it is accepted."""
 
 
@@ -114,7 +117,7 @@ class ToolWindow(QWidget):
         self.told.setWordWrap(True)
         self.bar = QProgressBar()
         self.bar.setMaximumWidth(200)
-        self.stop = self.button("Cancel", desk.jobs.cancel)
+        self.stop = self.button(phrase("Cancel"), desk.jobs.cancel)
         self.foot = QHBoxLayout()
         self.foot.addWidget(self.told, 1)
         self.foot.addWidget(self.bar)
@@ -177,7 +180,7 @@ class ToolWindow(QWidget):
     def show_stopped(self) -> None:
         """Say that the page's job was stopped before its end, where it says what came of it."""
         said = getattr(self, "said", self.told)
-        said.setText("Stopped; what was not finished was not written.")
+        said.setText(phrase("Stopped; what was not finished was not written."))
         self.enable()
 
     def edit(self, act: Callable[[], Any], then: Callable[[Any], None] | None = None) -> None:

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.jobs import Failure
 from hwsched.desktop.project.conflict_question import ConflictQuestion
+from hwsched.language import phrase
 from hwsched.model.errors import BusyProjectError, ConflictError, UnreachableProjectError
 from hwsched.operations.changes import Changes
 from hwsched.operations.outcome import CLOSED, REFUSED, said_of
@@ -61,7 +62,7 @@ class Telling(QObject):
         try:
             act()
         except REFUSED + CLOSED as error:
-            self.tell(Failure("Reading", error))
+            self.tell(Failure(phrase("Reading"), error))
 
     def tell(self, failure: Failure) -> None:
         """Say what went wrong, what was written all the same, and how to go on."""
@@ -119,7 +120,7 @@ def tell_failure(failure: Failure, parent: QWidget) -> QDialog:
 def _refusal(failure: Failure, near: QWidget) -> QMessageBox:
     text = masked(str(failure.error))
     lines = text.splitlines() or [type(failure.error).__name__]
-    title = "Done in part" if failure.written else "Not done"
+    title = phrase("Done in part") if failure.written else phrase("Not done")
     box = QMessageBox(QMessageBox.Icon.Warning, title, "\n".join(lines[:_MOST_LINES]), parent=near)
     box.setTextFormat(Qt.TextFormat.PlainText)
     box.setInformativeText(_stands(failure))
@@ -130,7 +131,7 @@ def _refusal(failure: Failure, near: QWidget) -> QMessageBox:
         box.setDetailedText(text)
     box.addButton(QMessageBox.StandardButton.Ok)
     passing = isinstance(failure.error, _PASSING)
-    words, act = ("Try again", failure.once_more) if passing else ("Choose again…", failure.ask_again)
+    words, act = (phrase("Try again"), failure.once_more) if passing else (phrase("Choose again…"), failure.ask_again)
     if act is not None:
         button = box.addButton(words, QMessageBox.ButtonRole.AcceptRole)
         button.clicked.connect(lambda _checked=False: act())
@@ -140,7 +141,7 @@ def _refusal(failure: Failure, near: QWidget) -> QMessageBox:
 def _stands(failure: Failure) -> str:
     """Say what was written before it failed."""
     if failure.written is None:
-        return "What was written before that stands; History shows it, step by step."
+        return phrase("What was written before that stands; History shows it, step by step.")
     return said_of(failure.written)
 
 
@@ -149,15 +150,24 @@ class FailureDialog(QDialog):
 
     def __init__(self, failure: Failure, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Failed inside the program")
+        self.setWindowTitle(phrase("Failed inside the program"))
         self.resize(720, 480)
         self.report = crash_report(failure.error, failure.doing)
         self.path = save_report(self.report)
-        kept = f"The report below is kept at {self.path}, the log at {log_file()}." if self.path else ""
+        kept = (
+            phrase("The report below is kept at {path}, the log at {log_file}.", path=self.path, log_file=log_file())
+            if self.path
+            else ""
+        )
         self.said = QLabel(
-            f"hwsched failed inside the program ({without_data(failure.error)}). {_stands(failure)} {kept}\n\n"
-            "You can go on. The report holds nothing of the project; sent to who looks after hwsched for you, it helps "
-            "to mend this."
+            phrase(
+                "hwsched failed inside the program ({without_data}). {stands} {kept}\n\nYou can go on. The "
+                "report holds nothing of the project; sent to who looks after hwsched for you, it helps to "
+                "mend this.",
+                without_data=without_data(failure.error),
+                stands=_stands(failure),
+                kept=kept,
+            )
         )
         self.said.setTextFormat(Qt.TextFormat.PlainText)
         self.said.setWordWrap(True)
@@ -165,9 +175,9 @@ class FailureDialog(QDialog):
         self.page = QPlainTextEdit(self.report)
         self.page.setReadOnly(True)
         buttons = QDialogButtonBox()
-        self.save = buttons.addButton("Save report…", QDialogButtonBox.ButtonRole.ActionRole)
-        self.copy = buttons.addButton("Copy report", QDialogButtonBox.ButtonRole.ActionRole)
-        self.on = buttons.addButton("Go on", QDialogButtonBox.ButtonRole.AcceptRole)
+        self.save = buttons.addButton(phrase("Save report…"), QDialogButtonBox.ButtonRole.ActionRole)
+        self.copy = buttons.addButton(phrase("Copy report"), QDialogButtonBox.ButtonRole.ActionRole)
+        self.on = buttons.addButton(phrase("Go on"), QDialogButtonBox.ButtonRole.AcceptRole)
         self.save.clicked.connect(lambda _checked=False: self.ask_place())
         self.copy.clicked.connect(lambda _checked=False: QGuiApplication.clipboard().setText(self.report))
         buttons.accepted.connect(self.accept)
@@ -182,7 +192,7 @@ class FailureDialog(QDialog):
 
     def ask_place(self) -> None:
         """Ask where the report shall be saved."""
-        path, _ = QFileDialog.getSaveFileName(self, "Save report", "hwsched-report.txt", "Text (*.txt)")
+        path, _ = QFileDialog.getSaveFileName(self, phrase("Save report"), "hwsched-report.txt", phrase("Text (*.txt)"))
         if path:
             self.save_to(Path(path))
 
@@ -191,6 +201,12 @@ class FailureDialog(QDialog):
         try:
             path.write_text(self.report, encoding="utf-8")
         except OSError as error:
-            self.said.setText(f"{path} cannot be written: {error.strerror or error}. Choose another place.")
+            self.said.setText(
+                phrase(
+                    "{path} cannot be written: {strerror}. Choose another place.",
+                    path=path,
+                    strerror=error.strerror or error,
+                )
+            )
         else:
-            self.said.setText(f"Saved as {path}. You can go on.")
+            self.said.setText(phrase("Saved as {path}. You can go on.", path=path))

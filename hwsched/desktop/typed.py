@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from hwsched.attributes import Attribute, CellError, Value, read_value, show_value
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
 
 
@@ -43,12 +44,16 @@ def understood(attribute: Attribute, text: str, bare_unit: str | None, style: Le
     try:
         value = read_value(attribute, text, bare_unit=bare_unit if attribute.kind == "length" else None).value
     except CellError as error:
-        words = f"'{text}' {error.message}" + (f"; accepted: {error.accepted}" if error.accepted else "")
+        words = f"'{text}' {error.message}" + (
+            phrase("; accepted: {accepted}", accepted=error.accepted) if error.accepted else ""
+        )
         return Understood(None, words, refused=True)
     if value is None:
         return Understood(None, "unknown")
     if attribute.kind == "length" and isinstance(value, float):
         shown = format_length(value, style)
         # In both systems: a slip of the unit is seen before it is stored.
-        return Understood(value, shown if style == "mm" else f"{shown}, {value:.4g} mm")
+        return Understood(
+            value, shown if style == "mm" else phrase("{shown}, {value:.4g} mm", shown=shown, value=value)
+        )
     return Understood(value, show_value(attribute, value, style))

@@ -6,6 +6,7 @@ from typing import Any, Final
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from hwsched.desktop.jobs import Jobs
+from hwsched.language import phrase
 from hwsched.model.project import Project
 from hwsched.model.touched import Touched
 from hwsched.model.watching import Watch
@@ -88,4 +89,9 @@ def said_of_others(steps: Sequence[Touched]) -> str:
     if len(steps) == 1:
         return f"{steps[0].who}: {steps[0].summary}"
     people = dict.fromkeys(each.who for each in steps)
-    return f"{', '.join(people)}: {len(steps)} steps, last: {steps[-1].summary}"
+    return phrase(
+        "{people}: {count} steps, last: {summary}",
+        people=", ".join(people),
+        count=len(steps),
+        summary=steps[-1].summary,
+    )

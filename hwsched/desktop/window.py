@@ -52,6 +52,7 @@ from hwsched.desktop.survey.openings_place import OpeningsPlace
 from hwsched.desktop.survey.survey_actions import SurveyActions
 from hwsched.desktop.tokens import icon_size, wide
 from hwsched.desktop.tool_window import Desk
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.findings.why import HOLES
 
 _FIRST = "today"
@@ -155,39 +156,85 @@ class Window(QMainWindow):
         add, trail = self.frame.commands.add, self.frame.trail
         self.field = FindField(self.frame.finder, self)
         add(
-            "find", "Find anything", "Openings, parts, rules, commands, help and places by a few words",
-            self.field.begin, menu="Go", keys="Ctrl+K", icon="find",
-        )  # fmt: skip
+            "find",
+            to_phrase("Find anything"),
+            to_phrase("Openings, parts, rules, commands, help and places by a few words"),
+            self.field.begin,
+            menu=to_phrase("Go"),
+            keys="Ctrl+K",
+            icon="find",
+        )
         self.act_back = add(
-            "back", "Back", "To the place before", trail.back, menu="Go", keys="Alt+Left", icon="back"
+            "back",
+            to_phrase("Back"),
+            to_phrase("To the place before"),
+            trail.back,
+            menu=to_phrase("Go"),
+            keys="Alt+Left",
+            icon="back",
         ).act
         self.act_forward = add(
-            "forward", "Forward", "On to the place from which you went back", trail.forward, menu="Go",
-            keys="Alt+Right", icon="forward",
-        ).act  # fmt: skip
+            "forward",
+            to_phrase("Forward"),
+            to_phrase("On to the place from which you went back"),
+            trail.forward,
+            menu=to_phrase("Go"),
+            keys="Alt+Right",
+            icon="forward",
+        ).act
         add(
-            "close-page", "Close page", "Close the page that is shown and go back", self.centre.close_page, menu="View",
-            keys="Ctrl+W", needs="project",
-        )  # fmt: skip
+            "close-page",
+            to_phrase("Close page"),
+            to_phrase("Close the page that is shown and go back"),
+            self.centre.close_page,
+            menu=to_phrase("View"),
+            keys="Ctrl+W",
+            needs="project",
+        )
         add(
-            "own-window", "Page in its own window", "For a second screen; closing that window brings the page back",
-            self.centre.tear_off, menu="View", keys="Ctrl+Shift+W", needs="project",
-        )  # fmt: skip
+            "own-window",
+            to_phrase("Page in its own window"),
+            to_phrase("For a second screen; closing that window brings the page back"),
+            self.centre.tear_off,
+            menu=to_phrase("View"),
+            keys="Ctrl+Shift+W",
+            needs="project",
+        )
         self.act_inspector = add(
-            "inspector", "Inspector", "What is chosen, beside the list", lambda: self.inspector.want(
-                not self.inspector.wanted
-            ), menu="View", keys="F8", needs="project",
-        ).act  # fmt: skip
+            "inspector",
+            to_phrase("Inspector"),
+            to_phrase("What is chosen, beside the list"),
+            lambda: self.inspector.want(not self.inspector.wanted),
+            menu=to_phrase("View"),
+            keys="F8",
+            needs="project",
+        ).act
         add(
-            "drawer", "Jobs and problems", "What jobs came to, and what could not be done; it stays to be read",
-            self.drawer.turn, menu="View", keys="F7",
-        )  # fmt: skip
+            "drawer",
+            to_phrase("Jobs and problems"),
+            to_phrase("What jobs came to, and what could not be done; it stays to be read"),
+            self.drawer.turn,
+            menu=to_phrase("View"),
+            keys="F7",
+        )
         offer_help(self.frame)
         add(
-            "close-project", "Close project", "Close it and go back to where one begins", self.leaving.close_project,
-            menu="Project", keys="Ctrl+F4", needs="project",
-        )  # fmt: skip
-        add("quit", "Quit", "Close the desktop", self.close, menu="Project", keys="Ctrl+Q")
+            "close-project",
+            to_phrase("Close project"),
+            to_phrase("Close it and go back to where one begins"),
+            self.leaving.close_project,
+            menu=to_phrase("Project"),
+            keys="Ctrl+F4",
+            needs="project",
+        )
+        add(
+            "quit",
+            to_phrase("Quit"),
+            to_phrase("Close the desktop"),
+            self.close,
+            menu=to_phrase("Project"),
+            keys="Ctrl+Q",
+        )
         trail.moved.connect(self._on_moved)
         self.frame.possible.connect(self._on_moved)
 
@@ -197,7 +244,7 @@ class Window(QMainWindow):
         self.menus = Menus(self.menuBar(), self.frame.commands, self.frame.pages)
         self.recent = RecentMenu(self.menus, self.frame)
         self.recent.wanted.connect(self.project.open_project)
-        bar = self.addToolBar("Work")
+        bar = self.addToolBar(phrase("Work"))
         bar.setObjectName("work")
         bar.setMovable(False)
         bar.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
@@ -283,8 +330,8 @@ class Window(QMainWindow):
     def _on_settled(self) -> None:
         workspace = self.frame.state.workspace
         if workspace is not None:
-            damaged = " (damaged, to be read only)" if workspace.remains is not None else ""
-            self.setWindowTitle(f"{workspace.project.title}{damaged} - hwsched")
+            damaged = phrase(" (damaged, to be read only)") if workspace.remains is not None else ""
+            self.setWindowTitle(phrase("{title}{damaged} - hwsched", title=workspace.project.title, damaged=damaged))
 
     def _on_moved(self) -> None:
         """Say where back and forward lead; show places as long as somebody is in one, and remember where."""
@@ -293,8 +340,8 @@ class Window(QMainWindow):
         if trail.here is not None and places[trail.here.place].rail:
             self.frame.preferences.place = trail.here.place
         for act, station, words in (
-            (self.act_back, trail.before, "Back to {}"),
-            (self.act_forward, trail.after, "Forward to {}"),
+            (self.act_back, trail.before, phrase("Back to {}")),
+            (self.act_forward, trail.after, phrase("Forward to {}")),
         ):
             act.setEnabled(station is not None)
             if station is not None:

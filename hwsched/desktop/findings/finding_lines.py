@@ -3,6 +3,7 @@
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 
+from hwsched.language import phrase
 from hwsched.operations.findings.checked_supplies import CheckedSupply
 from hwsched.operations.findings.checking import Checked
 from hwsched.operations.findings.waivers import Spoken
@@ -38,17 +39,21 @@ class FindingLine:
     def title(self) -> str:
         """What rule speaks, or how many of them."""
         titles = list(dict.fromkeys(rule_title(each.rule) for each in self.findings))
-        return titles[0] if len(titles) == 1 else f"{titles[0]} and {len(titles) - 1} more"
+        return (
+            titles[0]
+            if len(titles) == 1
+            else phrase("{titles} and {count} more", titles=titles[0], count=len(titles) - 1)
+        )
 
     @property
     def said(self) -> str:
         """What is found."""
-        return f"Not known: {label_of(self.need)}" if self.need else self.first.message
+        return phrase("Not known: {label_of}", label_of=label_of(self.need)) if self.need else self.first.message
 
     @property
     def cure(self) -> str:
         """What helps: of a missing fact to find it, whoever asks."""
-        return f"Find out {label_of(self.need)}" if self.need else self.first.cure
+        return phrase("Find out {label_of}", label_of=label_of(self.need)) if self.need else self.first.cure
 
     @property
     def text(self) -> str:

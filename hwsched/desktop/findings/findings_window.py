@@ -20,6 +20,7 @@ from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.survey.askable_names import askable_in
 from hwsched.desktop.tokens import Text, colour
 from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.findings.checked_supplies import CheckedSupply, checked_supplies
 from hwsched.operations.findings.checking import waiver_book
 from hwsched.operations.findings.waivers import waive_several
@@ -32,49 +33,74 @@ from hwsched.values import DISCIPLINES, SEVERITIES
 
 _SEVERE: Final[dict[str, Text]] = {"error": "refused", "warning": "held", "note": "soft"}
 _WAYS: Final = (
-    ("opening", "By opening", "mark"),
-    ("rule", "By rule", "rule"),
-    ("cure", "By cure", "cure"),
-    ("fact", "By missing fact", "need"),
-    ("list", "One list", None),
+    ("opening", to_phrase("By opening"), "mark"),
+    ("rule", to_phrase("By rule"), "rule"),
+    ("cure", to_phrase("By cure"), "cure"),
+    ("fact", to_phrase("By missing fact"), "need"),
+    ("list", to_phrase("One list"), None),
 )
 """How lines stand together: name, words, column."""
 
 COLUMNS: Final[tuple[Column[FindingLine], ...]] = (
     Column(
-        "severity", "Severity", lambda line: line.first.severity, str.capitalize, SEVERITIES.index,
-        colour=lambda severity: colour(_SEVERE[severity]), width=10,
+        "severity",
+        to_phrase("Severity"),
+        lambda line: line.first.severity,
+        str.capitalize,
+        SEVERITIES.index,
+        colour=lambda severity: colour(_SEVERE[severity]),
+        width=10,
     ),
-    Column("mark", "At", lambda line: line.mark, width=10, note="The opening, or the supply of which it is said."),
-    Column("rule", "Rule", lambda line: line.title, width=26),
-    Column("said", "Finding", lambda line: line.said, width=60),
-    Column("cure", "Cure", lambda line: line.cure, width=44),
-    Column("building", "Building", lambda line: line.building, width=14),
-    Column("level", "Level", lambda line: line.level, width=9),
-    Column("about", "About", lambda line: line.first.about, width=14, standard=False),
-    Column("need", "Missing fact", lambda line: label_of(line.need) if line.need else "", width=26, standard=False),
-    Column("asked", "Asked by", lambda line: len(line.findings), right=True, width=9, standard=False),
-    Column("discipline", "Discipline", lambda line: DISCIPLINES[line.first.discipline], width=20, standard=False),
-    Column("basis", "Basis", lambda line: line.first.basis, width=40, standard=False),
-    Column("waived", "Waived", lambda line: line.waived, lambda waived: "waived" if waived else "", width=9,
-           standard=False),
-)  # fmt: skip
+    Column(
+        "mark",
+        to_phrase("At"),
+        lambda line: line.mark,
+        width=10,
+        note=to_phrase("The opening, or the supply of which it is said."),
+    ),
+    Column("rule", to_phrase("Rule"), lambda line: line.title, width=26),
+    Column("said", to_phrase("Finding"), lambda line: line.said, width=60),
+    Column("cure", to_phrase("Cure"), lambda line: line.cure, width=44),
+    Column("building", to_phrase("Building"), lambda line: line.building, width=14),
+    Column("level", to_phrase("Level"), lambda line: line.level, width=9),
+    Column("about", to_phrase("About"), lambda line: line.first.about, width=14, standard=False),
+    Column(
+        "need",
+        to_phrase("Missing fact"),
+        lambda line: label_of(line.need) if line.need else "",
+        width=26,
+        standard=False,
+    ),
+    Column("asked", to_phrase("Asked by"), lambda line: len(line.findings), right=True, width=9, standard=False),
+    Column(
+        "discipline", to_phrase("Discipline"), lambda line: DISCIPLINES[line.first.discipline], width=20, standard=False
+    ),
+    Column("basis", to_phrase("Basis"), lambda line: line.first.basis, width=40, standard=False),
+    Column(
+        "waived",
+        to_phrase("Waived"),
+        lambda line: line.waived,
+        lambda waived: "waived" if waived else "",
+        width=9,
+        standard=False,
+    ),
+)
 
 
 class FindingsWindow(ToolWindow):
     """The list, how its lines stand together, and what can be done with the selected ones."""
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
-        super().__init__(desk, "Findings", parent)
+        super().__init__(desk, phrase("Findings"), parent)
         self.model = GridModel(Contents(COLUMNS, lambda line: line.id), self)
-        self.grid = Grid(self.model, "findings", "Findings", self._mark, opens=True)
+        self.grid = Grid(self.model, "findings", phrase("Findings"), self._mark, opens=True)
         self.grid.picked.connect(self.enable)
         self.grid.opened.connect(lambda _line: self.go_to_fact())
         self.pane = ChangesPane()
         self.waive_pane = WaivePane()
         self.waive_pane.given.connect(self._waive)
         self.mending = Mending(desk, self.pane)
-        self.ask = QueryLine("Find findings, or ask for openings:  building = Mill House")
+        self.ask = QueryLine(phrase("Find findings, or ask for openings:  building = Mill House"))
         self.ask.askable = lambda: self._askable
         self.ask.asked.connect(lambda _found: self._narrow())
         self._askable = Askable()
@@ -82,14 +108,16 @@ class FindingsWindow(ToolWindow):
         self._supplies: tuple[CheckedSupply, ...] = ()
         self._read_at = -1
         """The version of the project whose supplies were read."""
-        self.with_waived = QCheckBox("With waived ones")
+        self.with_waived = QCheckBox(phrase("With waived ones"))
         self.with_waived.toggled.connect(lambda _on: self.follow())
         self.count = QLabel()
         self.ways: dict[str, QToolButton] = {}
         self._group = QButtonGroup(self)
         top = QHBoxLayout()
         for name, words, column in _WAYS:
-            made = button(words, f"Let findings stand together: {words.lower()}", partial(self._stand, column))
+            made = button(
+                words, phrase("Let findings stand together: {lower}", lower=words.lower()), partial(self._stand, column)
+            )
             made.setCheckable(True)
             self._group.addButton(made)
             self.ways[name] = made
@@ -102,10 +130,16 @@ class FindingsWindow(ToolWindow):
         self.body.addWidget(self.grid, 1)
         self.body.addWidget(self.pane)
         self.body.addWidget(self.waive_pane)
-        self.fact = self.button("Go to the fact", self.go_to_fact, "Select the opening, and show what mends it")
-        self.mend = self.button("Mend for all…", self.mend_all, "The cure of this line for all that share it")
-        self.waive = self.button("Waive…", self.ask_waiver, "Accept the selected findings, by name and with a reason")
-        self.rule = self.button("Show rule", self._show_rule, "What the rule asks, and why")
+        self.fact = self.button(
+            phrase("Go to the fact"), self.go_to_fact, phrase("Select the opening, and show what mends it")
+        )
+        self.mend = self.button(
+            phrase("Mend for all…"), self.mend_all, phrase("The cure of this line for all that share it")
+        )
+        self.waive = self.button(
+            phrase("Waive…"), self.ask_waiver, phrase("Accept the selected findings, by name and with a reason")
+        )
+        self.rule = self.button(phrase("Show rule"), self._show_rule, phrase("What the rule asks, and why"))
         self.buttons: list[QPushButton] = [self.fact, self.mend, self.waive, self.rule]
         for each in self.buttons:
             self.foot.addWidget(each)
@@ -167,7 +201,7 @@ class FindingsWindow(ToolWindow):
     def _say_count(self, lines: list[FindingLine]) -> None:
         counts = {each: sum(line.first.severity == each for line in lines) for each in SEVERITIES}
         words = [f"{n} {each}{'' if n == 1 else 's'}" for each, n in counts.items() if n]
-        self.count.setText(", ".join(words) if words else "Nothing is found.")
+        self.count.setText(", ".join(words) if words else phrase("Nothing is found."))
 
     def chosen(self) -> list[FindingLine]:
         """Return the selected lines."""
@@ -188,7 +222,7 @@ class FindingsWindow(ToolWindow):
         share = sharing(self._shown(), lines[0]) if lines else []
         how, count = self.mending.words(share)
         self.mend.setEnabled(idle and bool(how))
-        self.mend.setText(f"{how} for {count}…" if how else "Mend for all…")
+        self.mend.setText(phrase("{how} for {count}…", how=how, count=count) if how else phrase("Mend for all…"))
 
     def tell(self, thing: object) -> None:
         """Show what somebody came for: the findings of a rule, by its identifier."""
@@ -220,12 +254,15 @@ class FindingsWindow(ToolWindow):
         if kind == "fact":
             self.told.setText(self.mending.ask_fact(share))
         elif kind == "fit":
-            rows = [(line.mark, "Fit", line.said, "worked out anew from the facts as they are") for line in share]
-            self.pane.ask_plain(rows, f"Fit {len(ids)} openings again", partial(self._fit, ids))
+            rows = [
+                (line.mark, phrase("Fit"), line.said, phrase("worked out anew from the facts as they are"))
+                for line in share
+            ]
+            self.pane.ask_plain(rows, phrase("Fit {count} openings again", count=len(ids)), partial(self._fit, ids))
         elif kind == "waiver":
-            rows = [(line.mark, "Waiver", line.said, "taken back") for line in share]
+            rows = [(line.mark, phrase("Waiver"), line.said, phrase("taken back")) for line in share]
             back = partial(self.mending.take_back, share, self.edit_seen)
-            self.pane.ask_plain(rows, f"Take back waivers of {len(ids)} openings", back)
+            self.pane.ask_plain(rows, phrase("Take back waivers of {count} openings", count=len(ids)), back)
         elif kind == "try":
             self.desk.select(ids)
             self.desk.go("what-if")
@@ -236,7 +273,7 @@ class FindingsWindow(ToolWindow):
         def work(progress: Progress, cancelled: Cancelled) -> Any:
             return fit_openings(workspace.project, ids, who=workspace.who, progress=progress, cancelled=cancelled)
 
-        self.run(f"Fitting {len(ids)} openings", work, lambda _done: self.follow())
+        self.run(phrase("Fitting {count} openings", count=len(ids)), work, lambda _done: self.follow())
 
     def ask_waiver(self) -> None:
         """Ask who accepts the selected findings, and why."""
@@ -287,6 +324,11 @@ def _places(lines: list[FindingLine]) -> str:
 
 
 FINDINGS: Final = SidePlace(
-    "findings", "Findings", "All findings by rule, opening or cure; waived, or mended for all that share a cure",
-    FindingsWindow, "openings", told=FindingsWindow.tell, within="openings",
-)  # fmt: skip
+    "findings",
+    to_phrase("Findings"),
+    to_phrase("All findings by rule, opening or cure; waived, or mended for all that share a cure"),
+    FindingsWindow,
+    "openings",
+    told=FindingsWindow.tell,
+    within="openings",
+)

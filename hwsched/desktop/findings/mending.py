@@ -12,6 +12,7 @@ from hwsched.desktop.grid.column import UNKNOWN, Column, Target
 from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.proposals import Proposal, Reading, proposed
 from hwsched.desktop.tool_window import Desk
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.findings.checking import Checked
 from hwsched.operations.findings.waiver_book import facts_of, input_of
 from hwsched.operations.findings.waivers import unwaive, waivers
@@ -29,8 +30,12 @@ _TRIED: Final = frozenset(
 )
 """Disciplines whose findings another part, place or limit can mend."""
 _WORDS: Final[dict[Kind, str]] = {
-    "": "", "fact": "Fill in", "fit": "Fit again", "waiver": "Take waivers back", "try": "Try otherwise",
-}  # fmt: skip
+    "": "",
+    "fact": to_phrase("Fill in"),
+    "fit": to_phrase("Fit again"),
+    "waiver": to_phrase("Take waivers back"),
+    "try": to_phrase("Try otherwise"),
+}
 
 
 class Mending(QObject):
@@ -93,7 +98,9 @@ class Mending(QObject):
 
         self._pane.ask([column], column.name, rows, propose)
         left = len(known) - len(rows)
-        return f"At {left} it is not told of which thing it is missing: go to the fact." if left else ""
+        return (
+            phrase("At {left} it is not told of which thing it is missing: go to the fact.", left=left) if left else ""
+        )
 
     def take_back(self, lines: Sequence[FindingLine], edit_seen: Callable[..., None]) -> None:
         """Take back the waivers that nothing needs any more."""

@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tokens import fixed_font
 from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.project.history import newest
 from hwsched.operations.project.reading_settings import settings_of
 from hwsched.operations.project.settings import set_settings
@@ -36,20 +37,20 @@ class RulebookWindow(ToolWindow):
     """Rules by discipline at the left; the chosen one's page, its switch and its limits at the right."""
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
-        super().__init__(desk, "Rulebook", parent)
+        super().__init__(desk, phrase("Rulebook"), parent)
         self.resize(1080, 620)
         self.base = newest(desk.workspace.project)
         self.settings: Settings = settings_of(desk.workspace.project)
         self.search = QLineEdit()
-        self.search.setAccessibleName("Words of a rule")
-        self.search.setPlaceholderText("Find: word, identifier, publication ...")
+        self.search.setAccessibleName(phrase("Words of a rule"))
+        self.search.setPlaceholderText(phrase("Find: word, identifier, publication ..."))
         self.search.setClearButtonEnabled(True)
         self.search.textChanged.connect(self._narrow)
-        self.changed = QCheckBox("Only changed or off")
+        self.changed = QCheckBox(phrase("Only changed or off"))
         self.changed.toggled.connect(self._narrow)
         self.list = QTreeWidget()
-        self.list.setAccessibleName("Rules")
-        self.list.setHeaderLabels(["Rule", "Severity", "In force", "Findings"])
+        self.list.setAccessibleName(phrase("Rules"))
+        self.list.setHeaderLabels([phrase("Rule"), phrase("Severity"), phrase("In force"), phrase("Findings")])
         self.list.setAlternatingRowColors(True)
         self.list.header().setStretchLastSection(False)
         self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
@@ -58,16 +59,16 @@ class RulebookWindow(ToolWindow):
         self.list.setColumnWidth(2, 110)
         self.list.currentItemChanged.connect(lambda *_: self._show())
         self.page = QPlainTextEdit()
-        self.page.setAccessibleName("Page of the rule")
+        self.page.setAccessibleName(phrase("Page of the rule"))
         self.page.setReadOnly(True)
         self.page.setFont(fixed_font())
         self.limits: dict[str, QLineEdit] = {}
         self.form_area = QScrollArea()
         self.form_area.setWidgetResizable(True)
         self.form_area.setFrameShape(QScrollArea.Shape.NoFrame)
-        self.set = self.button("Set limits", self.set_limits, "Empty is the rule's own")
-        self.own = self.button("Back to the rule's own", self.own_limits)
-        self.switch = self.button("Switch off", self.switch_rule)
+        self.set = self.button(phrase("Set limits"), self.set_limits, phrase("Empty is the rule's own"))
+        self.own = self.button(phrase("Back to the rule's own"), self.own_limits)
+        self.switch = self.button(phrase("Switch off"), self.switch_rule)
         self._build()
         self._fill()
         self._choose_first()
@@ -152,7 +153,7 @@ class RulebookWindow(ToolWindow):
             try:
                 value = float(text) if text else None
             except ValueError:
-                self.told.setText(f"{name}: '{text}' is no number; nothing was changed.")
+                self.told.setText(phrase("{name}: '{text}' is no number; nothing was changed.", name=name, text=text))
                 field.setFocus()
                 field.selectAll()
                 return
@@ -205,7 +206,11 @@ class RulebookWindow(ToolWindow):
         off = rule_id in self.settings.rules_off
         now = limits_of(rule, self.settings)
         own = [f"{name} {value:g}" for name, value in now.items() if value != rule.declared[name]]
-        words = "off" if off else ", ".join(own) or ("on" if not now else f"on, {_count(len(now), 'limit')}")
+        words = (
+            "off"
+            if off
+            else ", ".join(own) or ("on" if not now else phrase("on, {count}", count=_count(len(now), "limit")))
+        )
         texts = (rule.title, rule.severity, words, str(counts[rule_id]) if counts[rule_id] else "")
         for column, text in enumerate(texts):
             line.setText(column, text)
@@ -214,7 +219,7 @@ class RulebookWindow(ToolWindow):
             font.setBold(bool(own) and not off and column == 2)
             line.setFont(column, font)
         line.setToolTip(0, f"{rule.title} ({rule_id})")
-        line.setToolTip(2, "off" if off else ", ".join(f"{name} {value:g}" for name, value in now.items()))
+        line.setToolTip(2, phrase("off") if off else ", ".join(f"{name} {value:g}" for name, value in now.items()))
         line.setTextAlignment(3, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
 
     def _narrow(self) -> None:
@@ -247,14 +252,14 @@ class RulebookWindow(ToolWindow):
         lines.setContentsMargins(0, 4, 0, 0)
         self.limits = {}
         if rule is None:
-            self.page.setPlainText("Choose a rule.")
+            self.page.setPlainText(phrase("Choose a rule."))
         else:
             off, now = rule.id in self.settings.rules_off, limits_of(rule, self.settings)
             self.page.setPlainText(page_of(rule, now, off=off))
-            self.switch.setText("Switch on" if off else "Switch off")
+            self.switch.setText(phrase("Switch on") if off else phrase("Switch off"))
             for limit in rule.limits:
                 field = QLineEdit(f"{now[limit.name]:.10g}")
-                field.setPlaceholderText(f"the rule's own: {limit.value:g}")
+                field.setPlaceholderText(phrase("the rule's own: {value:g}", value=limit.value))
                 field.setToolTip(limit.text)
                 field.setMaximumWidth(160)
                 field.returnPressed.connect(self.set_limits)
@@ -289,8 +294,8 @@ def _count(number: int, word: str) -> str:
 
 RULES_PAGE = SidePlace(
     "rulebook",
-    "Rulebook",
-    "Every rule, its limits in force, off or on",
+    to_phrase("Rulebook"),
+    to_phrase("Every rule, its limits in force, off or on"),
     RulebookWindow,
     told=RulebookWindow.choose,
 )

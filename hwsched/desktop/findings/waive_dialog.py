@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.language import phrase
 from hwsched.values import Finding
 
 
@@ -54,7 +55,7 @@ class WaiveDialog(QDialog):
         self, mark: str, finding: Finding, person: str, alike: int, everywhere: int, parent: QWidget | None = None
     ) -> None:
         super().__init__(parent)
-        self.setWindowTitle(f"Waive {finding.rule}")
+        self.setWindowTitle(phrase("Waive {rule}", rule=finding.rule))
         self.setMinimumWidth(560)
         self._about = finding.about
         said = QLabel(f"{mark}, {finding.severity}: {finding.message}")
@@ -62,11 +63,11 @@ class WaiveDialog(QDialog):
         said.setWordWrap(True)
         self.person = QLineEdit(person)
         self.reason = QLineEdit()
-        self.reason.setPlaceholderText("Why it can be accepted; it is printed with the finding")
-        self.ends = QCheckBox("Last day")
+        self.reason.setPlaceholderText(phrase("Why it can be accepted; it is printed with the finding"))
+        self.ends = QCheckBox(phrase("Last day"))
         self.until = QDateEdit(QDate.currentDate().addMonths(6))
         self.until.setMinimumDate(QDate.currentDate())
-        self.until.setDisplayFormat("yyyy-MM-dd")
+        self.until.setDisplayFormat(phrase("yyyy-MM-dd"))
         self.until.setCalendarPopup(True)
         self.until.setEnabled(False)
         self.ends.toggled.connect(self.until.setEnabled)
@@ -77,31 +78,37 @@ class WaiveDialog(QDialog):
         self.scopes = QButtonGroup(self)
         scopes = QVBoxLayout()
         for key, text in (
-            ("opening", "This opening"),
-            ("alike", f"Openings alike ({alike} with the same finding now)"),
-            ("project", f"The whole project ({everywhere} with a finding of this rule now)"),
+            ("opening", phrase("This opening")),
+            ("alike", phrase("Openings alike ({alike} with the same finding now)", alike=alike)),
+            (
+                "project",
+                phrase("The whole project ({everywhere} with a finding of this rule now)", everywhere=everywhere),
+            ),
         ):
             button = QRadioButton(text)
             button.setObjectName(key)
             button.setChecked(key == "opening")
             self.scopes.addButton(button)
             scopes.addWidget(button)
-        self.every = QCheckBox(f"Every finding of this rule, not only about {finding.about}")
+        self.every = QCheckBox(phrase("Every finding of this rule, not only about {about}", about=finding.about))
         self.every.setVisible(bool(finding.about))
         scopes.addWidget(self.every)
         note = QLabel(
-            "A waiver writes down who accepts a finding. It makes nothing safe or allowed: label, local code and the "
-            "authority having jurisdiction decide. It lapses when the facts it is given for change."
+            phrase(
+                "A waiver writes down who accepts a finding. It makes nothing safe or allowed: label, local "
+                "code and the authority having jurisdiction decide. It lapses when the facts it is given for "
+                "change."
+            )
         )
         note.setWordWrap(True)
         form = QFormLayout()
-        form.addRow("Person", self.person)
-        form.addRow("Reason", self.reason)
-        form.addRow("Until", day)
-        form.addRow("Holds for", scopes)
+        form.addRow(phrase("Person"), self.person)
+        form.addRow(phrase("Reason"), self.reason)
+        form.addRow(phrase("Until"), day)
+        form.addRow(phrase("Holds for"), scopes)
         self.buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel)
         self.ok = self.buttons.button(QDialogButtonBox.StandardButton.Ok)
-        self.ok.setText("Waive")
+        self.ok.setText(phrase("Waive"))
         self.buttons.accepted.connect(lambda: self.wants_waiver.emit(self.answer()))
         self.buttons.rejected.connect(self.reject)
         layout = QVBoxLayout(self)
@@ -122,7 +129,7 @@ class WaiveDialog(QDialog):
             self.reason.text(),
             checked.objectName() if checked is not None else "opening",
             self._about if self._about and not self.every.isChecked() else None,
-            self.until.date().toString("yyyy-MM-dd") if self.ends.isChecked() else None,
+            self.until.date().toString(phrase("yyyy-MM-dd")) if self.ends.isChecked() else None,
         )
 
     def _allow(self) -> None:

@@ -5,11 +5,12 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QCheckBox, QDateEdit, QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout
 
 from hwsched.desktop.tokens import SPACE
+from hwsched.language import phrase, to_phrase
 
-_NOTE = (
-    "A waiver writes down who accepts a finding; each is given for its own opening, and lapses when the facts it is "
-    "given for change. It makes nothing safe or allowed: label, local code and the authority having jurisdiction "
-    "decide."
+_NOTE = to_phrase(
+    "A waiver writes down who accepts a finding; each is given for its own opening, and lapses "
+    "when the facts it is given for change. It makes nothing safe or allowed: label, local code "
+    "and the authority having jurisdiction decide."
 )
 
 
@@ -21,25 +22,25 @@ class WaivePane(QFrame):
 
     def __init__(self) -> None:
         super().__init__()
-        self.setAccessibleName("Waive the selected findings")
+        self.setAccessibleName(phrase("Waive the selected findings"))
         self.said = QLabel()
         self.said.setWordWrap(True)
         self.person, self.reason = QLineEdit(), QLineEdit()
-        self.person.setAccessibleName("Person who accepts")
-        self.person.setPlaceholderText("Who accepts them")
-        self.reason.setAccessibleName("Reason")
-        self.reason.setPlaceholderText("Why they can be accepted; it is printed with each")
-        self.ends = QCheckBox("Last day")
+        self.person.setAccessibleName(phrase("Person who accepts"))
+        self.person.setPlaceholderText(phrase("Who accepts them"))
+        self.reason.setAccessibleName(phrase("Reason"))
+        self.reason.setPlaceholderText(phrase("Why they can be accepted; it is printed with each"))
+        self.ends = QCheckBox(phrase("Last day"))
         self.until = QDateEdit(QDate.currentDate().addMonths(6))
-        self.until.setAccessibleName("Last day on which they are accepted")
+        self.until.setAccessibleName(phrase("Last day on which they are accepted"))
         self.until.setMinimumDate(QDate.currentDate())
-        self.until.setDisplayFormat("yyyy-MM-dd")
+        self.until.setDisplayFormat(phrase("yyyy-MM-dd"))
         self.until.setCalendarPopup(True)
         self.until.setEnabled(False)
         self.ends.toggled.connect(self.until.setEnabled)
         self.take = QPushButton()
         self.take.clicked.connect(lambda _checked=False: self._give())
-        self.leave = QPushButton("Leave")
+        self.leave = QPushButton(phrase("Leave"))
         self.leave.clicked.connect(lambda _checked=False: self.hide())
         row = QHBoxLayout()
         row.addWidget(self.person, 1)
@@ -63,7 +64,14 @@ class WaivePane(QFrame):
         """Ask about so many findings at openings or supplies."""
         self.person.setText(self.person.text() or person)
         self.reason.clear()
-        self.take.setText(f"Waive {findings} {'finding' if findings == 1 else 'findings'} at {at}")
+        self.take.setText(
+            phrase(
+                "Waive {findings} {part} at {at}",
+                findings=findings,
+                part=phrase("finding") if findings == 1 else phrase("findings"),
+                at=at,
+            )
+        )
         self.said.setText(_NOTE)
         self._allow()
         self.show()
@@ -79,7 +87,7 @@ class WaivePane(QFrame):
             super().keyPressEvent(event)
 
     def _give(self) -> None:
-        day = self.until.date().toString("yyyy-MM-dd") if self.ends.isChecked() else None
+        day = self.until.date().toString(phrase("yyyy-MM-dd")) if self.ends.isChecked() else None
         self.given.emit(self.person.text(), self.reason.text(), day)
 
     def _allow(self) -> None:

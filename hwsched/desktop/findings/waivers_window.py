@@ -13,6 +13,7 @@ from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.findings.waivers import unwaive, waivers
 from hwsched.operations.project.history import newest
 from hwsched.values.record import SCOPES, Waiver
@@ -33,15 +34,15 @@ def _until(line: WaiverLine) -> date | None:
 
 
 COLUMNS: Final[tuple[Column[WaiverLine], ...]] = (
-    Column("rule", "Rule", lambda line: rule_title(line.waiver.rule), width=28),
-    Column("about", "About", lambda line: line.waiver.about, width=14),
-    Column("mark", "Opening", lambda line: line.mark, width=10),
-    Column("scope", "Holds for", lambda line: SCOPES[line.waiver.scope], width=16),
-    Column("person", "Person", lambda line: line.waiver.person, width=14),
-    Column("given", "Given", lambda line: line.waiver.given_on, lambda day: day.isoformat(), width=12),
-    Column("until", "Until", _until, lambda day: day.isoformat() if day else "no end", width=12),
-    Column("over", "Over", lambda line: line.over, lambda over: "over" if over else "", width=8),
-    Column("reason", "Reason", lambda line: line.waiver.reason, width=44),
+    Column("rule", to_phrase("Rule"), lambda line: rule_title(line.waiver.rule), width=28),
+    Column("about", to_phrase("About"), lambda line: line.waiver.about, width=14),
+    Column("mark", to_phrase("Opening"), lambda line: line.mark, width=10),
+    Column("scope", to_phrase("Holds for"), lambda line: SCOPES[line.waiver.scope], width=16),
+    Column("person", to_phrase("Person"), lambda line: line.waiver.person, width=14),
+    Column("given", to_phrase("Given"), lambda line: line.waiver.given_on, lambda day: day.isoformat(), width=12),
+    Column("until", to_phrase("Until"), _until, lambda day: day.isoformat() if day else phrase("no end"), width=12),
+    Column("over", to_phrase("Over"), lambda line: line.over, lambda over: "over" if over else "", width=8),
+    Column("reason", to_phrase("Reason"), lambda line: line.waiver.reason, width=44),
 )
 
 
@@ -49,14 +50,14 @@ class WaiversWindow(ToolWindow):
     """Rule, opening, who, when, until, why."""
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
-        super().__init__(desk, "Waivers", parent)
+        super().__init__(desk, phrase("Waivers"), parent)
         self.model = GridModel(Contents(COLUMNS, lambda line: line.waiver.id), self)
-        self.grid = Grid(self.model, "waivers", "Waivers", lambda _id: "", opens=True)
+        self.grid = Grid(self.model, "waivers", phrase("Waivers"), lambda _id: "", opens=True)
         self.grid.picked.connect(self.enable)
         self.grid.opened.connect(self._show_opening)
         self.grid.said.connect(self.told.setText)
-        self.back = self.button("Take back the selected", self.take_back, "Their findings count again")
-        self.rule = self.button("Show rule", self._show_rule)
+        self.back = self.button(phrase("Take back the selected"), self.take_back, phrase("Their findings count again"))
+        self.rule = self.button(phrase("Show rule"), self._show_rule)
         self.body.addWidget(self.grid)
         self.foot.addWidget(self.rule)
         self.foot.addWidget(self.back)
@@ -73,7 +74,7 @@ class WaiversWindow(ToolWindow):
             mark = opening.given.opening.mark if opening is not None else ""
             lines.append(WaiverLine(each, mark, each.past(today)))
         self.model.load(lines)
-        self.told.setText("" if lines else "No waiver is given.")
+        self.told.setText("" if lines else phrase("No waiver is given."))
         self.enable()
 
     def chosen(self) -> list[Waiver]:
@@ -106,4 +107,6 @@ class WaiversWindow(ToolWindow):
             self.desk.select([line.waiver.opening_id])
 
 
-WAIVERS = SidePlace("waivers", "Waivers", "Who accepted which finding, and why", WaiversWindow, within="openings")
+WAIVERS = SidePlace(
+    "waivers", to_phrase("Waivers"), to_phrase("Who accepted which finding, and why"), WaiversWindow, within="openings"
+)

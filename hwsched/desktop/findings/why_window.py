@@ -7,23 +7,24 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QTreeWidgetItem, Q
 from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.desktop.wrapping import WrappingTree
+from hwsched.language import phrase, to_phrase
 from hwsched.model.errors import ChangeError
 from hwsched.operations.findings.why import HOLES, PLACE, Why, as_lines, why
 from hwsched.rules import in_rulebook
 
-_WORDS = {PLACE: "place of the unit", HOLES: "holes"}
+_WORDS = {PLACE: to_phrase("place of the unit"), HOLES: "holes"}
 
 
 class WhyWindow(ToolWindow):
     """One thing of one opening at a time; another is chosen above."""
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
-        super().__init__(desk, "Why?", parent)
+        super().__init__(desk, phrase("Why?"), parent)
         self.resize(760, 560)
         self.mark = ""
         self._told: tuple[Why, ...] = ()
         self.about = QComboBox()
-        self.about.setAccessibleName("What is asked about")
+        self.about.setAccessibleName(phrase("What is asked about"))
         self.about.currentIndexChanged.connect(self._show)
         self.about.setMinimumWidth(280)
         self.headline = QLabel()
@@ -33,7 +34,7 @@ class WhyWindow(ToolWindow):
         font.setBold(True)
         self.headline.setFont(font)
         self.tree = WrappingTree()
-        self.tree.setAccessibleName("Why")
+        self.tree.setAccessibleName(phrase("Why"))
         self.tree.setAlternatingRowColors(True)
         self.tree.wants_copy.connect(self.copy_text)
         self.tree.setSelectionMode(WrappingTree.SelectionMode.ExtendedSelection)
@@ -44,8 +45,8 @@ class WhyWindow(ToolWindow):
         self.body.addLayout(row)
         self.body.addWidget(self.headline)
         self.body.addWidget(self.tree, 1)
-        self.rule = self.button("Show rule", self._show_rule)
-        self.copy = self.button("Copy", self.copy_text, "The selected lines, or the whole chain")
+        self.rule = self.button(phrase("Show rule"), self._show_rule)
+        self.copy = self.button(phrase("Copy"), self.copy_text, phrase("The selected lines, or the whole chain"))
         self.foot.addWidget(self.rule)
         self.foot.addWidget(self.copy)
 
@@ -63,7 +64,7 @@ class WhyWindow(ToolWindow):
         """
         told = why(self.desk.workspace.project, mark)
         self.mark, self._told = mark, told
-        self.setWindowTitle(f"Why? {mark}")
+        self.setWindowTitle(phrase("Why? {mark}", mark=mark))
         self.about.blockSignals(True)
         self.about.clear()
         for each in told:
@@ -106,12 +107,14 @@ class WhyWindow(ToolWindow):
         if len(chosen) < 2 and chain is not None:
             chosen = [f"{self.mark}:", *as_lines([chain])]
         QGuiApplication.clipboard().setText("\n".join(chosen))
-        self.told.setText(f"{len(chosen)} lines copied.")
+        self.told.setText(phrase("{count} lines copied.", count=len(chosen)))
 
     def _show(self) -> None:
         self.tree.clear()
         chain = self.chain()
-        self.headline.setText(chain.headline if chain is not None else "Nothing is worked out for this opening yet.")
+        self.headline.setText(
+            chain.headline if chain is not None else phrase("Nothing is worked out for this opening yet.")
+        )
         if chain is None:
             self.enable()
             return
@@ -142,5 +145,11 @@ class WhyWindow(ToolWindow):
 
 
 WHY = SidePlace(
-    "why", "Why?", "The reasons behind a result", WhyWindow, within="openings", told=WhyWindow.tell, listed=False
+    "why",
+    to_phrase("Why?"),
+    to_phrase("The reasons behind a result"),
+    WhyWindow,
+    within="openings",
+    told=WhyWindow.tell,
+    listed=False,
 )

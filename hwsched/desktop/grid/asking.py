@@ -7,6 +7,7 @@ it is a query of `hwsched.query`, as `hwsched opening list --where` takes it.
 from dataclasses import dataclass
 from typing import Final
 
+from hwsched.language import phrase
 from hwsched.query import (
     Askable,
     Fault,
@@ -89,7 +90,10 @@ def understand(text: str, askable: Askable) -> Understanding:
     if query.searches and (fact := _begun(text, askable)):
         # Looked for as a word it would find nothing, until what is asked of the fact is typed too.
         return Understanding(
-            text, said=f"what is asked of {fact}?", fault=Fault(len(text), len(text), "", ""), unfinished=True
+            text,
+            said=phrase("what is asked of {fact}?", fact=fact),
+            fault=Fault(len(text), len(text), "", ""),
+            unfinished=True,
         )
     said = said_in_words(query, askable.length_style)
     remarks = "; ".join(map(str, query.remarks))
@@ -118,7 +122,7 @@ def _only_words(node: Node) -> bool:
 
 
 def _looked_for(text: str) -> str:
-    return f"rows in which {' and '.join(f'“{word}”' for word in text.split())} stands"
+    return phrase("rows in which {value} stands", value=" and ".join(f"“{word}”" for word in text.split()))
 
 
 def _chips(query: Query, askable: Askable) -> tuple[Chip, ...]:

@@ -10,6 +10,7 @@ from hwsched.desktop.grid.changes_pane import ChangesPane
 from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.grid.proposals import Proposal, Reading, cells_of, proposed, spread, text_of
 from hwsched.desktop.grid.table import GridTable
+from hwsched.language import phrase
 from hwsched.operations.survey.many_facts import FactEdit
 
 EDITS: Final = ("copy", "paste", "fill", "clear", "many")
@@ -62,13 +63,17 @@ class CellEdits(QObject):
         rows = [row for each in ids if (row := contents.row_of(each)) is not None]
         lines = [[column.text(column.value(row)) for column in columns] for row in rows]
         QGuiApplication.clipboard().setText(text_of(lines))
-        self.said.emit(f"Copied {len(rows)} rows of {', '.join(column.title for column in columns)}.")
+        self.said.emit(
+            phrase(
+                "Copied {count} rows of {value}.", count=len(rows), value=", ".join(column.title for column in columns)
+            )
+        )
 
     def paste(self) -> None:
         """Show what the cells on the clipboard would change, laid from the current cell on."""
         text, index = QGuiApplication.clipboard().text(), self._table.currentIndex()
         if not text or not index.isValid():
-            self.said.emit("There is nothing to paste, or no cell to paste it into.")
+            self.said.emit(phrase("There is nothing to paste, or no cell to paste it into."))
             return
         ids = self._model.shown_ids()
         chosen = self._table.selected_ids()
@@ -76,7 +81,7 @@ class CellEdits(QObject):
         start = ids.index(first) if first is not None else 0
         names = self._model.shown_names()[self._table.marked()[0] :]
         laid, left = spread(cells_of(text), ids, start, names, chosen)
-        note = f"{left} pasted cells have no place here." if left else ""
+        note = phrase("{left} pasted cells have no place here.", left=left) if left else ""
         self._changes.show_proposals([self._proposed(*each) for each in laid], note)
 
     def fill(self) -> None:
@@ -84,7 +89,7 @@ class CellEdits(QObject):
         contents, ids, names = self._model.contents, self._table.selected_ids(), self._marked()
         row = contents.row_of(ids[0]) if ids else None
         if row is None or len(ids) < 2:
-            self.said.emit("Select the row to fill down from and those below it.")
+            self.said.emit(phrase("Select the row to fill down from and those below it."))
             return
         texts = {name: contents.known[name].text(contents.known[name].value(row)) for name in names}
         self._changes.show_proposals([self._proposed(each, name, texts[name]) for each in ids[1:] for name in names])
@@ -105,7 +110,7 @@ class CellEdits(QObject):
         columns = [column for column in contents.columns if column.target is not None]
         rows = [row for each in ids if (row := contents.row_of(each)) is not None]
         if not columns or not rows:
-            self.said.emit("Select rows, and show a column of a fact that can be typed.")
+            self.said.emit(phrase("Select rows, and show a column of a fact that can be typed."))
             return
         name = self._model.shown_names()[max(0, self._table.currentIndex().column())]
         self._changes.ask(columns, name, rows, lambda fact, text: [self._proposed(each, fact, text) for each in ids])

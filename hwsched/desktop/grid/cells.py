@@ -21,6 +21,7 @@ from hwsched.desktop.grid.model import COLUMN, GROUP, Index
 from hwsched.desktop.grid.proposals import Reading
 from hwsched.desktop.tokens import FOCUS, SPACE, colour
 from hwsched.desktop.typed import Understood, understood
+from hwsched.language import phrase
 
 _TAKES: Final = (Qt.Key.Key_Return, Qt.Key.Key_Enter)
 _LEAVES: Final = (*_TAKES, Qt.Key.Key_Tab, Qt.Key.Key_Backtab)
@@ -164,7 +165,7 @@ class CellDelegate(QStyledItemDelegate):
             return Understood(None, "")
         said = understood(column.attribute, text, reading.bare_unit, reading.style)
         if said.value is None and not said.refused and column.attribute.required:
-            return Understood(None, "cannot be unknown", refused=True)
+            return Understood(None, phrase("cannot be unknown"), refused=True)
         return said
 
     def _echo(self, text: str) -> None:

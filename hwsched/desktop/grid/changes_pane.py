@@ -17,11 +17,12 @@ from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.proposals import Proposal
 from hwsched.desktop.lines import Lines
 from hwsched.desktop.tokens import SPACE, wide
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.survey.many_facts import FactEdit
 
 MOST: Final = 500
 """So many lines are listed; all are counted."""
-_TITLES: Final = ("Opening", "Fact", "Now", "Then")
+_TITLES: Final = (to_phrase("Opening"), to_phrase("Fact"), to_phrase("Now"), to_phrase("Then"))
 _SAID: Final = 4
 Propose = Callable[[str, str], Sequence[Proposal]]
 """Returns what a text in a column of all selected rows would change."""
@@ -37,14 +38,14 @@ class ChangesPane(QFrame):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setAccessibleName("What would change")
+        self.setAccessibleName(phrase("What would change"))
         self._proposals: Sequence[Proposal] = ()
         self._columns: Sequence[Column[Any]] = ()
         self._propose: Propose | None = None
         self.said = QLabel()
         self.said.setWordWrap(True)
         self.fact = QComboBox()
-        self.fact.setAccessibleName("Fact that is set")
+        self.fact.setAccessibleName(phrase("Fact that is set"))
         self.fact.activated.connect(self._on_fact)
         self.field: QComboBox | QLineEdit = QLineEdit()
         self._row = QHBoxLayout()
@@ -53,11 +54,11 @@ class ChangesPane(QFrame):
         self.mixed = QLabel()
         self._row.addWidget(self.mixed, 1)
         self.lines = Lines(_TITLES, 2)
-        self.lines.setAccessibleName("Facts before and after")
+        self.lines.setAccessibleName(phrase("Facts before and after"))
         self.lines.setMinimumHeight(wide(18))
         self.take = QPushButton()
         self.take.clicked.connect(lambda _checked=False: self._take())
-        self.leave = QPushButton("Leave all as it is")
+        self.leave = QPushButton(phrase("Leave all as it is"))
         self.leave.clicked.connect(lambda _checked=False: self.leave_all())
         buttons = QHBoxLayout()
         buttons.addWidget(self.said, 1)
@@ -144,21 +145,23 @@ class ChangesPane(QFrame):
         self.field.deleteLater()
         self.field = made
         counts = Counter(column.text(column.value(row)) or UNKNOWN for row in self._rows)
-        told = [f"{'not known' if text == UNKNOWN else text} ({count})" for text, count in counts.most_common(_SAID)]
-        more = f" and {len(counts) - _SAID} other values" if len(counts) > _SAID else ""
-        self.mixed.setText(f"{'mixed: ' if len(counts) > 1 else 'now: '}{', '.join(told)}{more}")
+        told = [
+            f"{phrase('not known') if text == UNKNOWN else text} ({count})" for text, count in counts.most_common(_SAID)
+        ]
+        more = phrase(" and {count} other values", count=len(counts) - _SAID) if len(counts) > _SAID else ""
+        self.mixed.setText(f"{phrase('mixed: ') if len(counts) > 1 else phrase('now: ')}{', '.join(told)}{more}")
         if isinstance(made, QLineEdit):
-            made.setPlaceholderText("as it is" if len(counts) == 1 else "mixed")
+            made.setPlaceholderText(phrase("as it is") if len(counts) == 1 else phrase("mixed"))
             made.textEdited.connect(lambda _text: self._typed())
         else:
             # Nothing is chosen yet: what is mixed stays so until somebody says otherwise.
             made.setCurrentIndex(-1)
-            made.setPlaceholderText("mixed" if len(counts) > 1 else "as it is")
+            made.setPlaceholderText(phrase("mixed") if len(counts) > 1 else phrase("as it is"))
             made.currentIndexChanged.connect(lambda _place: self._typed())
         made.setMinimumWidth(wide(20))
         made.show()
         made.setFocus(Qt.FocusReason.OtherFocusReason)
-        self._show((), f"One value for {len(self._rows)} rows; what is not typed stays as it is.")
+        self._show((), phrase("One value for {count} rows; what is not typed stays as it is.", count=len(self._rows)))
 
     def _typed(self) -> None:
         if self._propose is not None:
@@ -169,17 +172,36 @@ class ChangesPane(QFrame):
         refused = [each for each in proposals if each.refused]
         changing = [each for each in proposals if each.changes]
         same = len(proposals) - len(refused) - len(changing)
-        rows = [(each.thing, each.fact, each.before, f"“{each.after}” left out: {each.refused}") for each in refused]
+        rows = [
+            (
+                each.thing,
+                each.fact,
+                each.before,
+                phrase("“{after}” left out: {refused}", after=each.after, refused=each.refused),
+            )
+            for each in refused
+        ]
         rows += [(each.thing, each.fact, each.before, each.after) for each in changing]
         self.lines.show_rows(rows[:MOST])
         things = len({each.thing for each in changing})
         count = f"{len(changing)} {'fact' if len(changing) == 1 else 'facts'}"
-        self.take.setText(f"Change {count} of {things} {'opening' if things == 1 else 'openings'}")
+        self.take.setText(
+            phrase(
+                "Change {count} of {things} {part}",
+                count=count,
+                things=things,
+                part=phrase("opening") if things == 1 else phrase("openings"),
+            )
+        )
         self.take.setEnabled(bool(changing))
         words = [note] if note else []
-        words += [f"{len(refused)} cannot be taken and are left out."] if refused else []
-        words += [f"{same} hold that already."] if same and proposals else []
-        words += [f"The first {MOST} of {len(rows)} lines are listed."] if len(rows) > MOST else []
+        words += [phrase("{count} cannot be taken and are left out.", count=len(refused))] if refused else []
+        words += [phrase("{same} hold that already.", same=same)] if same and proposals else []
+        words += (
+            [phrase("The first {most} of {count} lines are listed.", most=MOST, count=len(rows))]
+            if len(rows) > MOST
+            else []
+        )
         self.said.setText(" ".join(words))
 
     def _take(self) -> None:

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from typing import Any, Final, Generic, TypeVar
 
 from hwsched.attributes import Attribute
+from hwsched.language import phrase
 from hwsched.telling.natural import natural
 
 Row = TypeVar("Row")
@@ -72,4 +73,4 @@ class Column(Generic[Row]):
 
     def said(self, value: Any) -> str:
         """Return how a value is called where values are chosen."""
-        return self.text(value) or "(empty)"
+        return self.text(value) or phrase("(empty)")

@@ -19,10 +19,11 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.grid.column import Column
 from hwsched.desktop.tokens import SPACE, wide
+from hwsched.language import phrase, to_phrase
 
 _NAME: Final = int(Qt.ItemDataRole.UserRole)
 _CHECKED, _NOT = Qt.CheckState.Checked, Qt.CheckState.Unchecked
-_SHOWN: Final = "Shown, from the left"
+_SHOWN: Final = to_phrase("Shown, from the left")
 
 
 class ColumnsPane(QFrame):
@@ -42,26 +43,26 @@ class ColumnsPane(QFrame):
         self._known: Mapping[str, Column[Any]] = {}
         self._names: list[str] = []
         self._standard: tuple[str, ...] = ()
-        self.setAccessibleName("Columns")
+        self.setAccessibleName(phrase("Columns"))
         self.search = QLineEdit()
-        self.search.setPlaceholderText("Find a column")
-        self.search.setAccessibleName("Find a column")
+        self.search.setPlaceholderText(phrase("Find a column"))
+        self.search.setAccessibleName(phrase("Find a column"))
         self.search.textChanged.connect(lambda _text: self._fill())
         self.tree = QTreeWidget()
         self.tree.setHeaderHidden(True)
-        self.tree.setAccessibleName("Columns that can be shown")
+        self.tree.setAccessibleName(phrase("Columns that can be shown"))
         self.tree.itemChanged.connect(self._on_checked)
         # Lines come and go with it: that must wait until Qt is done with the one that was ticked.
         self._ticked.connect(self._on_ticked, Qt.ConnectionType.QueuedConnection)
-        self.earlier = _button("Move left", lambda: self._move(-1))
-        self.later = _button("Move right", lambda: self._move(1))
-        self.standard = _button("As at first", self._as_at_first)
-        self.close_ = _button("Done", self.hide)
+        self.earlier = _button(phrase("Move left"), lambda: self._move(-1))
+        self.later = _button(phrase("Move right"), lambda: self._move(1))
+        self.standard = _button(phrase("As at first"), self._as_at_first)
+        self.close_ = _button(phrase("Done"), self.hide)
         self.frozen = QSpinBox()
-        self.frozen.setAccessibleName("Columns that stay in view")
+        self.frozen.setAccessibleName(phrase("Columns that stay in view"))
         self.frozen.valueChanged.connect(lambda _value: self._tell())
         fixed = QHBoxLayout()
-        fixed.addWidget(QLabel("Stay in view from the left"), 1)
+        fixed.addWidget(QLabel(phrase("Stay in view from the left")), 1)
         fixed.addWidget(self.frozen)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(SPACE.hair, 0, 0, 0)
@@ -100,7 +101,7 @@ class ColumnsPane(QFrame):
             column = self._known[name]
             if piece not in column.title.casefold():
                 continue
-            section = _SHOWN if name in self._names else column.section or "Others"
+            section = _SHOWN if name in self._names else column.section or phrase("Others")
             if section not in sections:
                 sections[section] = QTreeWidgetItem([section])
                 sections[section].setFlags(Qt.ItemFlag.ItemIsEnabled)

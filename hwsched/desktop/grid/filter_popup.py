@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.tokens import SPACE, wide
+from hwsched.language import phrase
 
 MOST: Final = 400
 """So many values are listed; others are found by typing."""
@@ -51,20 +52,20 @@ class FilterPopup(QFrame):
         super().__init__(parent, Qt.WindowType.Popup)
         self.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.setFrameShape(QFrame.Shape.StyledPanel)
-        self.setAccessibleName(f"Values of {title} that are shown")
+        self.setAccessibleName(phrase("Values of {title} that are shown", title=title))
         self._counted, self._then = counted, then
         self._chosen = {value for value, _, _ in counted} if allowed is None else set(allowed)
         self.search = QLineEdit()
-        self.search.setPlaceholderText("Find a value")
-        self.search.setAccessibleName(f"Find a value of {title}")
+        self.search.setPlaceholderText(phrase("Find a value"))
+        self.search.setAccessibleName(phrase("Find a value of {title}", title=title))
         self.search.setClearButtonEnabled(True)
         self.list = QListWidget()
-        self.list.setAccessibleName(f"Values of {title}")
+        self.list.setAccessibleName(phrase("Values of {title}", title=title))
         self.list.setMinimumWidth(wide(32))
         self.more = QLabel()
-        self.every = _button("All", self._all)
+        self.every = _button(phrase("All"), self._all)
         self.none = _button("None", self._none)
-        self.show_these = _button("Show these", self.take)
+        self.show_these = _button(phrase("Show these"), self.take)
         self.show_these.setDefault(True)
         row = QHBoxLayout()
         for button in (self.every, self.none):
@@ -121,7 +122,9 @@ class FilterPopup(QFrame):
             item.setCheckState(_CHECKED if value in self._chosen else Qt.CheckState.Unchecked)
             self.list.addItem(item)
         self.list.blockSignals(False)
-        self.more.setText(f"{len(found) - MOST} more values: type to find them" if len(found) > MOST else "")
+        self.more.setText(
+            phrase("{count} more values: type to find them", count=len(found) - MOST) if len(found) > MOST else ""
+        )
         self.more.setVisible(len(found) > MOST)
 
     def _on_checked(self, item: QListWidgetItem) -> None:

@@ -19,6 +19,7 @@ from hwsched.desktop.grid.proposals import Reading
 from hwsched.desktop.grid.remembering import arrangement_of, keep_arrangement
 from hwsched.desktop.grid.table import GridTable
 from hwsched.desktop.tokens import SPACE, colour
+from hwsched.language import phrase
 
 _FLAG = QItemSelectionModel.SelectionFlag
 _SELECT: Final = _FLAG.Select | _FLAG.Rows
@@ -345,5 +346,5 @@ class Grid(QWidget):
         """Say why a cell cannot be edited."""
         if index.isValid():
             column = self.model.contents.columns[index.column()]
-            why = "there is none here" if column.target is not None else "it is worked out, not typed"
-            self.said.emit(f"{column.title} cannot be edited here: {why}.")
+            why = phrase("there is none here") if column.target is not None else phrase("it is worked out, not typed")
+            self.said.emit(phrase("{title} cannot be edited here: {why}.", title=column.title, why=why))

@@ -8,6 +8,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QToolButton, QWidget
 
 from hwsched.desktop.tokens import SPACE, TARGET, scaled, wide
+from hwsched.language import phrase
 
 
 class KeptViews(QWidget):
@@ -35,13 +36,15 @@ class KeptViews(QWidget):
         self._row.setContentsMargins(0, 0, 0, 0)
         self._row.setSpacing(SPACE.hair)
         self.name = QLineEdit()
-        self.name.setPlaceholderText("Name of this view, then Return")
-        self.name.setAccessibleName("Name under which this view is kept")
+        self.name.setPlaceholderText(phrase("Name of this view, then Return"))
+        self.name.setAccessibleName(phrase("Name under which this view is kept"))
         self.name.setMaximumWidth(wide(34))
         self.name.returnPressed.connect(self._keep)
         self.name.editingFinished.connect(self._left)
-        self.keep = button("Keep this view…", "Keep what is asked, columns and order under a name", self._ask)
-        self.forget = button("Forget", "Forget this kept view", self._forget)
+        self.keep = button(
+            phrase("Keep this view…"), phrase("Keep what is asked, columns and order under a name"), self._ask
+        )
+        self.forget = button(phrase("Forget"), phrase("Forget this kept view"), self._forget)
         self._row.addWidget(self.keep)
         self._row.addWidget(self.name)
         self._row.addWidget(self.forget)
@@ -58,7 +61,7 @@ class KeptViews(QWidget):
             made.deleteLater()
         self.buttons = {}
         for place, name in enumerate((*self._common, *named)):
-            made = button(name, f"Show the view “{name}”", partial(self.chosen.emit, name))
+            made = button(name, phrase("Show the view “{name}”", name=name), partial(self.chosen.emit, name))
             made.setCheckable(True)
             made.setChecked(name == present)
             self.buttons[name] = made

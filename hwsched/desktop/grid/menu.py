@@ -7,25 +7,26 @@ from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QMenu, QWidget
 
 from hwsched.desktop.grid.model import GridModel
+from hwsched.language import phrase, to_phrase
 
 _EDITS: Final = (
-    ("copy", "Copy", "Ctrl+C"),
-    ("paste", "Paste…", "Ctrl+V"),
-    ("fill", "Fill down…", "Ctrl+D"),
-    ("many", "Edit in {rows}…", "Ctrl+E"),
-    ("clear", "Make unknown…", "Del"),
+    ("copy", to_phrase("Copy"), "Ctrl+C"),
+    ("paste", to_phrase("Paste…"), "Ctrl+V"),
+    ("fill", to_phrase("Fill down…"), "Ctrl+D"),
+    ("many", to_phrase("Edit in {rows}…"), "Ctrl+E"),
+    ("clear", to_phrase("Make unknown…"), "Del"),
 )
 _COLUMN: Final = (
-    ("up", "Sort upward", ""),
-    ("down", "Sort downward", ""),
-    ("filter", "Show only some values…", "Alt+Down"),
-    ("unfilter", "Show all values", ""),
-    ("group", "Group by {title}", ""),
-    ("freeze", "Keep in view up to here", ""),
-    ("left", "Move left", ""),
-    ("right", "Move right", ""),
-    ("hide", "Hide this column", ""),
-    ("columns", "Columns…", ""),
+    ("up", to_phrase("Sort upward"), ""),
+    ("down", to_phrase("Sort downward"), ""),
+    ("filter", to_phrase("Show only some values…"), "Alt+Down"),
+    ("unfilter", to_phrase("Show all values"), ""),
+    ("group", to_phrase("Group by {title}"), ""),
+    ("freeze", to_phrase("Keep in view up to here"), ""),
+    ("left", to_phrase("Move left"), ""),
+    ("right", to_phrase("Move right"), ""),
+    ("hide", to_phrase("Hide this column"), ""),
+    ("columns", to_phrase("Columns…"), ""),
 )
 
 
@@ -58,16 +59,16 @@ def grid_menu(model: GridModel[Any], column: int, rows: int, do: Callable[[str],
         "right": column < len(contents.columns) - 1,
         "hide": len(contents.columns) > 1,
     }
-    words = {"rows": f"{rows} rows" if rows != 1 else "this row", "title": shown.title}
+    words = {"rows": phrase("{rows} rows", rows=rows) if rows != 1 else phrase("this row"), "title": shown.title}
     for part in (_EDITS, _COLUMN):
         for name, text, keys in part:
             if part is _EDITS and not editable and name != "copy":
                 continue
             title = text.format(**words)
             if name == "group" and contents.arrangement.group == shown.name:
-                title = "Do not group"
+                title = phrase("Do not group")
             if name == "freeze" and contents.arrangement.frozen == column + 1:
-                title = "Let all columns scroll"
+                title = phrase("Let all columns scroll")
             action = QAction(f"{title}\t{keys}" if keys else title, menu)
             action.setEnabled(possible.get(name, True))
             action.triggered.connect(lambda _checked=False, name=name: do(name))

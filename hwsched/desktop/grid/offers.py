@@ -7,6 +7,7 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QFrame, QLineEdit, QListWidget, QListWidgetItem, QWidget
 
 from hwsched.desktop.tokens import wide
+from hwsched.language import phrase
 from hwsched.query import Askable, completions
 
 _SHOWN: Final = 9
@@ -32,7 +33,7 @@ class Offers(QListWidget):
         self._span = (0, 0)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.setFrameShape(QFrame.Shape.StyledPanel)
-        self.setAccessibleName("What may stand next")
+        self.setAccessibleName(phrase("What may stand next"))
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.itemClicked.connect(self._take)
         self.hide()

@@ -12,6 +12,7 @@ from typing import Final
 from hwsched.desktop.grid.column import UNKNOWN, Column, Row, Target
 from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.typed import understood
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
 
 _QUOTED: Final = '"'
@@ -81,14 +82,14 @@ def proposed(
     if said.refused:
         return Proposal(thing, column.title, before, text, refused=said.words)
     if said.value is None and attribute.required:
-        return Proposal(thing, column.title, before, text, refused="cannot be unknown")
+        return Proposal(thing, column.title, before, text, refused=phrase("cannot be unknown"))
     return Proposal(thing, column.title, before, column.text(said.value), typed, target)
 
 
 def _why_not(column: Column[Row], row: Row | None) -> str:
     if row is None:
-        return "this row is gone"
-    return "there is none here" if column.target is not None else "is worked out, not typed"
+        return phrase("this row is gone")
+    return phrase("there is none here") if column.target is not None else phrase("is worked out, not typed")
 
 
 def cells_of(text: str) -> list[list[str]]:

@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QToolButton, QVBox
 from hwsched.desktop.grid.asking import Understanding, understand
 from hwsched.desktop.grid.offers import Offers
 from hwsched.desktop.tokens import SPACE, TARGET, colour, scaled
+from hwsched.language import phrase
 from hwsched.query import Askable
 
 _AND: Final = " and "
@@ -46,17 +47,17 @@ class QueryLine(QWidget):
         self.understood = Understanding("")
         self.line = _Line()
         self.line.setPlaceholderText(hint)
-        self.line.setAccessibleName("Find words, or ask")
+        self.line.setAccessibleName(phrase("Find words, or ask"))
         self.line.setClearButtonEnabled(True)
         self.offers = Offers(self.line)
         self.line.offers = self.offers
         self.add = QToolButton()
-        self.add.setText("Ask for…")
-        self.add.setToolTip("Choose a fact, then what is asked of it")
+        self.add.setText(phrase("Ask for…"))
+        self.add.setToolTip(phrase("Choose a fact, then what is asked of it"))
         self.add.setMinimumHeight(scaled(TARGET))
         self.words = QLabel()
         self.words.setWordWrap(True)
-        self.words.setAccessibleName("What is asked for")
+        self.words.setAccessibleName(phrase("What is asked for"))
         self._chips = QHBoxLayout()
         self._chips.setSpacing(SPACE.hair)
         self._chips.addStretch(1)
@@ -156,8 +157,8 @@ class QueryLine(QWidget):
     def _chip(self, said: str, slot: Callable[[], object]) -> QToolButton:
         made = QToolButton()
         made.setText(f"{said}  ×")
-        made.setToolTip(f"No more ask for: {said}")
-        made.setAccessibleName(f"Take away: {said}")
+        made.setToolTip(phrase("No more ask for: {said}", said=said))
+        made.setAccessibleName(phrase("Take away: {said}", said=said))
         made.setMinimumHeight(scaled(TARGET))
         made.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         made.clicked.connect(lambda _checked=False: slot())

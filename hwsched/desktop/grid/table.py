@@ -22,6 +22,7 @@ from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidge
 from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.model import COLUMN, GROUP, GridModel
 from hwsched.desktop.tokens import ROW, SPACE, THIN, colour, scaled
+from hwsched.language import phrase
 
 _SHIFT: Final = Qt.KeyboardModifier.ShiftModifier
 _SIDEWAYS: Final = (Qt.Key.Key_Left, Qt.Key.Key_Right)
@@ -225,7 +226,7 @@ class _Frozen(QTableView):
         self.setFrameShape(QTableView.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.setVerticalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setAccessibleName("Columns that stay in view")
+        self.setAccessibleName(phrase("Columns that stay in view"))
         self.horizontalHeader().sectionResized.connect(self._on_resized)
 
     def mousePressEvent(self, event: QMouseEvent) -> None:  # noqa: N802

@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 from hwsched.desktop.drawing_view import DrawingView
 from hwsched.desktop.tokens import SPACE
 from hwsched.drawings.opening.exploded import exploded
+from hwsched.language import phrase
 from hwsched.values import Fit, OpeningInput
 
 
@@ -15,7 +16,7 @@ class AssemblyPage(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.view = DrawingView()
-        self.view.setAccessibleName("What goes in, drawn apart")
+        self.view.setAccessibleName(phrase("What goes in, drawn apart"))
         self.notes = QLabel()
         self.notes.setWordWrap(True)
         self.notes.setTextFormat(Qt.TextFormat.PlainText)

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWi
 
 from hwsched.desktop.lines import Lines
 from hwsched.desktop.tokens import SPACE, wide
+from hwsched.language import phrase
 from hwsched.operations.opening.candidates import Candidate
 from hwsched.quantities import LengthStyle, format_length
 
@@ -38,18 +39,22 @@ class CandidatesPane(QWidget):
         self.title = QLabel()
         self.title.setTextFormat(Qt.TextFormat.PlainText)
         self.title.setWordWrap(True)
-        self.table = _Table(("", "Part", "Why not, or changes", "Cost", "Stock"), 2, {3: wide(11), 4: wide(7)})
-        self.table.setAccessibleName("Candidates")
-        self.table.setToolTip("Double click, or Enter: this part is chosen by hand")
+        self.table = _Table(
+            ("", phrase("Part"), phrase("Why not, or changes"), phrase("Cost"), phrase("Stock")),
+            2,
+            {3: wide(11), 4: wide(7)},
+        )
+        self.table.setAccessibleName(phrase("Candidates"))
+        self.table.setToolTip(phrase("Double click, or Enter: this part is chosen by hand"))
         self.table.taken.connect(self._take)
         self.table.cellDoubleClicked.connect(lambda row, _column: self._take(row))
         self.table.itemSelectionChanged.connect(self._enable)
-        self.take = QPushButton("Choose")
-        self.take.setToolTip("This part is chosen by hand, as one step")
+        self.take = QPushButton(phrase("Choose"))
+        self.take.setToolTip(phrase("This part is chosen by hand, as one step"))
         self.take.clicked.connect(lambda _checked=False: self._take(self.table.chosen_row()))
-        self.release = QPushButton("Leave it to the fit")
+        self.release = QPushButton(phrase("Leave it to the fit"))
         self.release.clicked.connect(lambda _checked=False: self.chosen.emit(self.role, ""))
-        self.leave = QPushButton("Close")
+        self.leave = QPushButton(phrase("Close"))
         self.leave.clicked.connect(lambda _checked=False: self.close_up())
         buttons = QHBoxLayout()
         for each in (self.take, self.release, self.leave):
@@ -66,7 +71,7 @@ class CandidatesPane(QWidget):
     def wait_for(self, role: str) -> None:
         """Say that parts are being tried."""
         self.role, self._candidates = role, ()
-        self.title.setText(f"Trying parts as {role.replace('-', ' ')} ...")
+        self.title.setText(phrase("Trying parts as {replace} ...", replace=role.replace("-", " ")))
         self.table.show_rows(())
         self._enable()
         self.show()
@@ -75,12 +80,23 @@ class CandidatesPane(QWidget):
         """Show what was tried."""
         self.role, self._candidates = role, tuple(found)
         fits, unknown = sum(each.fits for each in found), sum(each.unknown for each in found)
-        words = f"{fits} of {len(found)} fit as {role.replace('-', ' ')}"
-        self.title.setText(words + (f", {unknown} cannot be judged yet" if unknown else "") if found else
-                           f"No part of the catalogue could be tried as {role.replace('-', ' ')}.")  # fmt: skip
+        words = phrase(
+            "{fits} of {count} fit as {replace}", fits=fits, count=len(found), replace=role.replace("-", " ")
+        )
+        self.title.setText(
+            words + (phrase(", {unknown} cannot be judged yet", unknown=unknown) if unknown else "")
+            if found
+            else phrase("No part of the catalogue could be tried as {replace}.", replace=role.replace("-", " "))
+        )
         rows = [
             (
-                "now" if each.present else "fits" if each.fits else "to measure" if each.unknown else "does not fit",
+                "now"
+                if each.present
+                else "fits"
+                if each.fits
+                else phrase("to measure")
+                if each.unknown
+                else phrase("does not fit"),
                 each.part,
                 _words(each, style),
                 _cost(each),
@@ -123,12 +139,16 @@ class CandidatesPane(QWidget):
 
 def _words(each: Candidate, style: LengthStyle) -> str:
     if each.fits:
-        return "\n".join(each.changes) or ("" if each.present else "nothing else changes")
-    by = f"{format_length(each.short_mm, style)} ({each.short_mm:.1f} mm) off. " if each.short_mm else ""
+        return "\n".join(each.changes) or ("" if each.present else phrase("nothing else changes"))
+    by = (
+        phrase("{length} ({short_mm:.1f} mm) off. ", length=format_length(each.short_mm, style), short_mm=each.short_mm)
+        if each.short_mm
+        else ""
+    )
     return by + "\n".join(each.reasons[:3])
 
 
 def _cost(each: Candidate) -> str:
     if each.cost_change is None or each.present:
         return "" if each.cost is None else f"{each.cost:.2f} {each.currency}"
-    return f"{each.cost_change:+.2f} {each.currency}" if each.cost_change else "the same"
+    return f"{each.cost_change:+.2f} {each.currency}" if each.cost_change else phrase("the same")

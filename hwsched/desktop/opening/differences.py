@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QHeaderView, QTreeWidget, QTreeWidgetItem, QWidget
 
 from hwsched.calc.parts.cost import Cost
 from hwsched.desktop.survey.register import state_colour, status_word
+from hwsched.language import phrase
 from hwsched.operations.opening.what_if import Difference
 from hwsched.quantities.money import rounded, summed
 from hwsched.values import Finding
@@ -25,7 +26,17 @@ class Differences(QTreeWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setHeaderLabels(["Opening", "Fit", "Parts gone", "Parts new", "Cost", "Holes", "Findings"])
+        self.setHeaderLabels(
+            [
+                phrase("Opening"),
+                phrase("Fit"),
+                phrase("Parts gone"),
+                phrase("Parts new"),
+                phrase("Cost"),
+                phrase("Holes"),
+                phrase("Findings"),
+            ]
+        )
         self.setAlternatingRowColors(True)
         self.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         self.header().setStretchLastSection(True)
@@ -44,7 +55,7 @@ class Differences(QTreeWidget):
             for at in range(line.childCount()):
                 self.setFirstColumnSpanned(at, self.indexFromItem(line), True)
         if len(differences) > _MOST:
-            self.addTopLevelItem(QTreeWidgetItem([f"and {len(differences) - _MOST} more"]))
+            self.addTopLevelItem(QTreeWidgetItem([phrase("and {count} more", count=len(differences) - _MOST)]))
 
     def opening_of(self, item: QTreeWidgetItem) -> str:
         """Return the opening of a line or of a detail below it."""
@@ -77,10 +88,10 @@ class Differences(QTreeWidget):
         for column in _NUMBERS:
             line.setTextAlignment(column, Qt.AlignmentFlag.AlignCenter)
         if after != "fits" or each.why:
-            colour = state_colour("Does not fit")
+            colour = state_colour(phrase("Does not fit"))
             line.setForeground(1, colour if colour is not None else QColor())
         if each.why:
-            self._detail(line, f"Why not: {each.why}")
+            self._detail(line, phrase("Why not: {why}", why=each.why))
         for sign, parts in (("−", each.gone), ("+", each.new)):
             for part in parts:
                 self._detail(line, f"{sign} {part}")
@@ -113,16 +124,23 @@ def cost_words(before: Cost | None, after: Cost | None) -> str:
 
 def summary(differences: Sequence[Difference], asked: int) -> str:
     """Say in a few words what would be different."""
-    words = [f"{len(differences)} of {asked} openings would be different"]
+    words = [phrase("{count} of {asked} openings would be different", count=len(differences), asked=asked)]
     priced = [each for each in differences if each.cost_before is not None and each.cost_after is not None]
     if priced:
         was: Decimal = summed(each.cost_before.total for each in priced if each.cost_before is not None)
         now: Decimal = summed(each.cost_after.total for each in priced if each.cost_after is not None)
-        words.append(f"their known cost {rounded(was):,} → {rounded(now):,} ({rounded(now) - rounded(was):+,})")
+        words.append(
+            phrase(
+                "their known cost {rounded:,} → {rounded_2:,} ({rounded_3:+,})",
+                rounded=rounded(was),
+                rounded_2=rounded(now),
+                rounded_3=rounded(now) - rounded(was),
+            )
+        )
     was_holes, now_holes = (sum(each.holes_before for each in differences), sum(e.holes_after for e in differences))
     if was_holes != now_holes:
-        words.append(f"holes {was_holes} → {now_holes}")
+        words.append(phrase("holes {was_holes} → {now_holes}", was_holes=was_holes, now_holes=now_holes))
     lost = sum(each.before == "fits" and each.after != "fits" for each in differences)
     if lost:
-        words.append(f"{lost} no longer fit")
+        words.append(phrase("{lost} no longer fit", lost=lost))
     return " · ".join(words)

@@ -4,6 +4,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from hwsched.drawings.things import Box, Lines, Snap, next_line, snapped
+from hwsched.language import phrase
 
 STEP_MM: Final = 10.0
 FINE_MM: Final = 1.0
@@ -60,7 +61,9 @@ class Move:
 
     def words(self) -> str:
         """Say on which lines it stands."""
-        return ", ".join(f"on the {line[1]}" for line in (self.upright, self.level) if line is not None)
+        return ", ".join(
+            phrase("on the {line}", line=line[1]) for line in (self.upright, self.level) if line is not None
+        )
 
     def _box(self, dx: float, dy: float) -> Box:
         x0, y0, x1, y1 = self.box

@@ -25,6 +25,7 @@ from hwsched.desktop.opening.tool_row import ToolRow
 from hwsched.desktop.tokens import SPACE, wide
 from hwsched.drawings.layers import LAYERS, Layer
 from hwsched.drawings.opening.scene import View
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
 
 _KEYS: Final[dict[Layer, str]] = {
@@ -73,8 +74,8 @@ class DrawingPage(QWidget):
         self.view = SceneView(self.state)
         self.form = PlaceForm()
         self.list = QListWidget()
-        self.list.setAccessibleName("Things in the drawing")
-        self.list.setToolTip("What is chosen here is marked in the drawing (Page up and down in the drawing)")
+        self.list.setAccessibleName(phrase("Things in the drawing"))
+        self.list.setToolTip(phrase("What is chosen here is marked in the drawing (Page up and down in the drawing)"))
         self.list.setTextElideMode(Qt.TextElideMode.ElideRight)
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
         self.list.currentItemChanged.connect(lambda item, _before: self._choose(item))
@@ -87,25 +88,31 @@ class DrawingPage(QWidget):
     def _build(self) -> None:
         self.tools = ToolRow()
         for layer, title in LAYERS.items():
-            act = self._action(title, f"Show or hide in the drawing: {title.lower()}", _KEYS[layer])
+            act = self._action(title, phrase("Show or hide in the drawing: {lower}", lower=title.lower()), _KEYS[layer])
             act.setCheckable(True)
             act.setChecked(layer in self.state.layers)
             act.toggled.connect(lambda on, layer=layer: self.state.switch(layer, on))
             self.layer_acts[layer] = act
             self.tools.add(act)
         self.tools.add_gap()
-        self.act_smaller = self._act("−", "Farther away (the wheel, or -)", lambda: self.view.zoom(-1))
-        self.act_larger = self._act("+", "Nearer (the wheel at the pointer, or +)", lambda: self.view.zoom(1))
-        self.act_all = self._act("All", "See all of it (0; 1 to 4 show one view each)", self.view.see_all)
-        self.act_near = self._act("Chosen", "Look at what is chosen (F)", self._look_at_chosen, "F")
+        self.act_smaller = self._act("−", phrase("Farther away (the wheel, or -)"), lambda: self.view.zoom(-1))
+        self.act_larger = self._act("+", phrase("Nearer (the wheel at the pointer, or +)"), lambda: self.view.zoom(1))
+        self.act_all = self._act(
+            phrase("All"), phrase("See all of it (0; 1 to 4 show one view each)"), self.view.see_all
+        )
+        self.act_near = self._act(phrase("Chosen"), phrase("Look at what is chosen (F)"), self._look_at_chosen, "F")
         self.act_measure = self._action(
-            "Measure", "Measure between two points: click them, or arrows and Space (M)", "M"
+            phrase("Measure"), phrase("Measure between two points: click them, or arrows and Space (M)"), "M"
         )
         self.act_measure.setCheckable(True)
         self.act_measure.toggled.connect(self.state.measure)
         self.tools.add(self.act_measure)
-        self.act_print = self._act("Print…", "Print what is seen to scale, as PDF (P)", self.wants_print.emit, "P")
-        self.act_tear = self._act("Own window", "The drawing in a window of its own, and back (W)", self.tear, "W")
+        self.act_print = self._act(
+            phrase("Print…"), phrase("Print what is seen to scale, as PDF (P)"), self.wants_print.emit, "P"
+        )
+        self.act_tear = self._act(
+            phrase("Own window"), phrase("The drawing in a window of its own, and back (W)"), self.tear, "W"
+        )
         self.side = QFrame()
         self._side = QHBoxLayout(self.side)
         self._side.setContentsMargins(0, 0, 0, 0)
@@ -129,9 +136,9 @@ class DrawingPage(QWidget):
         inner.setSpacing(SPACE.hair)
         inner.addWidget(self.tools)
         inner.addWidget(self.split, 1)
-        self.back = QPushButton("Bring the drawing back")
+        self.back = QPushButton(phrase("Bring the drawing back"))
         self.back.clicked.connect(lambda _checked=False: self.bring_back())
-        self.away = QLabel("The drawing is in a window of its own.")
+        self.away = QLabel(phrase("The drawing is in a window of its own."))
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addWidget(self.inner, 1)
@@ -187,7 +194,7 @@ class DrawingPage(QWidget):
             self.bring_back()
             return
         self.torn = _Torn(self.window(), Qt.WindowType.Window)
-        self.torn.setWindowTitle("Drawing")
+        self.torn.setWindowTitle(phrase("Drawing"))
         self.torn.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.torn.closed.connect(self._take_back)
         layout = QVBoxLayout(self.torn)
@@ -259,5 +266,7 @@ class DrawingPage(QWidget):
             self.act_measure.setChecked(self.state.measuring)
             self.act_measure.blockSignals(False)
         measured = self.state.measured()
-        self.form.measured.setText(f"Measured: {measured.words(self.state.style)}" if measured is not None else "")
+        self.form.measured.setText(
+            phrase("Measured: {words}", words=measured.words(self.state.style)) if measured is not None else ""
+        )
         self.form.measured.setVisible(measured is not None)

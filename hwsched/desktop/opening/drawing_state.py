@@ -13,6 +13,7 @@ from PySide6.QtCore import QObject, Signal
 from hwsched.drawings.layers import LAYERS, LEAD, LOCK, UNIT, Layer, on_layers
 from hwsched.drawings.opening.scene import View
 from hwsched.drawings.things import Box, Point, box_of, corners_of, nearest, shapes_of, thing_at, things_of
+from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.render.scene import Scene, Standing, stand
 
@@ -49,13 +50,18 @@ class Measured:
     def words(self, style: LengthStyle) -> str:
         """Say it in the project's lengths."""
         dx, dy = abs(self.end[0] - self.start[0]), abs(self.end[1] - self.start[1])
-        up = f"{format_length(dy, style)} up"
+        up = phrase("{length} up", length=format_length(dy, style))
         if not self.level:
-            return f"{up} (two views: only heights can be compared)"
-        return f"{format_length(hypot(dx, dy), style)} apart: {format_length(dx, style)} across, {up}"
+            return phrase("{up} (two views: only heights can be compared)", up=up)
+        return phrase(
+            "{length} apart: {length_2} across, {up}",
+            length=format_length(hypot(dx, dy), style),
+            length_2=format_length(dx, style),
+            up=up,
+        )
 
 
-NAMES: Final = {UNIT: "Unit", LOCK: "New lock", LEAD: "Lead"}
+NAMES: Final = {UNIT: to_phrase("Unit"), LOCK: to_phrase("New lock"), LEAD: to_phrase("Lead")}
 
 
 class DrawingState(QObject):

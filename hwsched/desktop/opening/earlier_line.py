@@ -3,6 +3,7 @@
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QWidget
 
+from hwsched.language import phrase
 from hwsched.values.standing import earlier_words
 
 
@@ -17,8 +18,8 @@ class EarlierLine(QFrame):
         self.setFrameShape(QFrame.Shape.StyledPanel)
         self.words = QLabel()
         self.words.setWordWrap(True)
-        self.show_them = QPushButton("Show what differs")
-        self.show_them.setToolTip("Worked out again and compared; nothing is changed before you take it")
+        self.show_them = QPushButton(phrase("Show what differs"))
+        self.show_them.setToolTip(phrase("Worked out again and compared; nothing is changed before you take it"))
         self.show_them.clicked.connect(lambda _checked=False: self.asked.emit())
         layout = QHBoxLayout(self)
         layout.setContentsMargins(8, 4, 8, 4)
@@ -28,5 +29,10 @@ class EarlierLine(QFrame):
 
     def show_count(self, openings: int) -> None:
         """Say how many there are; none hides the line."""
-        self.words.setText(f"{earlier_words(openings)}. Until you have seen it, none of them counts as worked out.")
+        self.words.setText(
+            phrase(
+                "{earlier_words}. Until you have seen it, none of them counts as worked out.",
+                earlier_words=earlier_words(openings),
+            )
+        )
         self.setVisible(openings > 0)

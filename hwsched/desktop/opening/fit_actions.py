@@ -6,6 +6,7 @@ from hwsched.desktop.frame import Frame
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.ran import Report
 from hwsched.desktop.subject import Subject
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.changes import Changes
 from hwsched.operations.opening.fitting_openings import FitOutcome, fit_openings
 from hwsched.rules.wording import label_of
@@ -27,15 +28,17 @@ class FitActions(Subject):
         super().__init__(frame)
         self._in_view = in_view
         self.act_fit = self.action(
-            "Fit",
-            "Work out parts, place, cable, power and holes",
+            to_phrase("Fit"),
+            to_phrase("Work out parts, place, cable, power and holes"),
             self.fit,
             "openings",
             "F5",
             acts_on="in view",
             icon="fit",
         )
-        self.act_check = self.action("Check", "Let every rule speak again", self.check, "openings", "F6", icon="check")
+        self.act_check = self.action(
+            to_phrase("Check"), to_phrase("Let every rule speak again"), self.check, "openings", "F6", icon="check"
+        )
         self.act_what_if, self.act_upgrade = self.way_to("what-if"), self.way_to("upgrade")
 
     def fit(self) -> None:
@@ -51,9 +54,11 @@ class FitActions(Subject):
         def then(done: tuple[Changes, list[FitOutcome]]) -> None:
             kept = sum(each.kept for each in done[1])
             if kept:
-                self.frame.say(f"{kept} released openings keep what an earlier version worked out", 15000)
+                self.frame.say(
+                    phrase("{kept} released openings keep what an earlier version worked out", kept=kept), 15000
+                )
 
-        self.jobs.run(f"Fitting {len(ids)} openings", work, then, tells=_report)
+        self.jobs.run(phrase("Fitting {count} openings", count=len(ids)), work, then, tells=_report)
 
     def check(self) -> None:
         """Read and check everything anew."""
@@ -69,9 +74,9 @@ def _report(done: tuple[Changes, list[FitOutcome]]) -> Report:
     outcomes = done[1]
     fit = sum(each.fit.status == "fits" for each in outcomes)
     kept = sum(each.kept for each in outcomes)
-    words = f"{fit:,} of {len(outcomes):,} openings fit" if outcomes else ""
+    words = phrase("{fit:,} of {count:,} openings fit", fit=fit, count=len(outcomes)) if outcomes else ""
     if kept:
-        words += f", {kept:,} released ones keep what an earlier version worked out"
+        words += phrase(", {kept:,} released ones keep what an earlier version worked out", kept=kept)
     left = [(each.given.opening.mark, why_not(each.fit)) for each in outcomes if each.fit.status != "fits"]
     return Report(words, tuple(left), openings=tuple(each.given.opening.id for each in outcomes))
 
@@ -80,11 +85,13 @@ def why_not(fit: Fit) -> str:
     """Say in a line why an opening does not fit, or what is to be measured first."""
     if fit.status == "to-measure":
         needed = dict.fromkeys(label_of(each.fact) for each in fit.needs)
-        return f"to measure: {', '.join(needed)}" if needed else "to measure"
+        return phrase("to measure: {needed}", needed=", ".join(needed)) if needed else phrase("to measure")
     nearest = fit.nearest_miss or next(iter(fit.refused), None)
     if nearest is None:
-        return "does not fit"
+        return phrase("does not fit")
     # What stands already has no number of its own to be named by.
     return (
-        f"does not fit: {nearest.reason}" if ":" in nearest.part else f"does not fit: {nearest.part}: {nearest.reason}"
+        phrase("does not fit: {reason}", reason=nearest.reason)
+        if ":" in nearest.part
+        else phrase("does not fit: {part}: {reason}", part=nearest.part, reason=nearest.reason)
     )

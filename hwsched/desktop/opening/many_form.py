@@ -16,12 +16,13 @@ from PySide6.QtWidgets import (
 
 from hwsched.attributes import Attribute
 from hwsched.desktop.survey.facts_form import ATTRIBUTE, FactDelegate, FactsForm, Index
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.opening.side_by_side import SharedFact, value_words
 from hwsched.quantities import LengthStyle
 
 _PLACE: Final = ATTRIBUTE + 3
 """Of a fact among those that are shown."""
-_MIXED: Final = "(mixed, left alone)"
+_MIXED: Final = to_phrase("(mixed, left alone)")
 _UNKNOWN: Final = "?"
 
 
@@ -68,8 +69,8 @@ class ManyForm(FactsForm):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setAccessibleName("Facts of the selected openings")
-        self.setHeaderLabels(["Fact", "Value of all"])
+        self.setAccessibleName(phrase("Facts of the selected openings"))
+        self.setHeaderLabels([phrase("Fact"), phrase("Value of all")])
         self.header().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
         self.setItemDelegate(_ManyDelegate(self))
         self.facts: tuple[SharedFact, ...] = ()
@@ -92,7 +93,11 @@ class ManyForm(FactsForm):
             section = sections.get(fact.section)
             if section is None:
                 held = most[fact.section]
-                title = fact.section if held == openings else f"{fact.section} ({held} of {openings})"
+                title = (
+                    fact.section
+                    if held == openings
+                    else phrase("{section} ({held} of {openings})", section=fact.section, held=held, openings=openings)
+                )
                 section = sections[fact.section] = self._heading(title)
             self._value(section, place, fact, style)
         self.expandAll()

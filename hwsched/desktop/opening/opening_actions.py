@@ -8,6 +8,7 @@ from hwsched.desktop.frame import Frame
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.opening.opening_sheet import OpeningSheet
 from hwsched.desktop.subject import Subject
+from hwsched.language import phrase, to_phrase
 from hwsched.model.errors import ChangeError, DuplicateValueError, ValueRefusedError
 from hwsched.operations.changes import Changes
 from hwsched.operations.opening.candidates import Candidate, candidates
@@ -21,7 +22,7 @@ from hwsched.values.piece import Piece
 
 _NAMED = 12
 """Marks that a question names."""
-_ONE_STEP = "It is one step, and Undo takes it back."
+_ONE_STEP = to_phrase("It is one step, and Undo takes it back.")
 
 
 class OpeningActions(Subject):
@@ -42,24 +43,26 @@ class OpeningActions(Subject):
         self.sheet, self._select = sheet, select
         self.removal: QMessageBox | None = None
         """The question whether openings are removed."""
-        self.act_add = self.action("Add opening", "Add an opening by hand", self.ask_opening, "project")
+        self.act_add = self.action(
+            to_phrase("Add opening"), to_phrase("Add an opening by hand"), self.ask_opening, "project"
+        )
         self.act_item = self.action(
-            "Add existing item",
-            "Add an existing item to the chosen opening",
+            to_phrase("Add existing item"),
+            to_phrase("Add an existing item to the chosen opening"),
             self.ask_item,
             "openings",
             acts_on="chosen",
         )
         self.act_remove = self.action(
-            "Remove openings",
-            "Remove the selected openings with all their facts",
+            to_phrase("Remove openings"),
+            to_phrase("Remove the selected openings with all their facts"),
             self.ask_removal,
             "openings",
             acts_on="selected",
         )
         self.act_retire = self.action(
-            "Retire openings",
-            "Let the selected openings rest that the building has no more; they can be brought back",
+            to_phrase("Retire openings"),
+            to_phrase("Let the selected openings rest that the building has no more; they can be brought back"),
             self.ask_retiring,
             "openings",
             acts_on="selected",
@@ -122,7 +125,7 @@ class OpeningActions(Subject):
                 pane.show_candidates(role, found, style)
 
         pane.wait_for(role)
-        self.jobs.run(f"Trying parts as {role}", work, then)
+        self.jobs.run(phrase("Trying parts as {role}", role=role), work, then)
 
     def take_candidate(self, role: str, part: str) -> None:
         """Choose what was touched among the candidates; empty leaves the role to the fit."""
@@ -140,7 +143,10 @@ class OpeningActions(Subject):
         """Ask for the serial number of a piece and write it down."""
         seen = self.state.seen_of(self.state.chosen)
         text, stated = QInputDialog.getText(
-            self.frame.window, "Serial number", f"Serial number of {piece.role} {piece.part}:", text=piece.serial
+            self.frame.window,
+            phrase("Serial number"),
+            phrase("Serial number of {role} {part}:", role=piece.role, part=piece.part),
+            text=piece.serial,
         )
         if stated:
             self.record_piece(piece, seen, serial=text)
@@ -149,7 +155,10 @@ class OpeningActions(Subject):
         """Ask for the lot of a piece and write it down."""
         seen = self.state.seen_of(self.state.chosen)
         text, stated = QInputDialog.getText(
-            self.frame.window, "Lot", f"Lot of {piece.role} {piece.part}:", text=piece.lot
+            self.frame.window,
+            phrase("Lot"),
+            phrase("Lot of {role} {part}:", role=piece.role, part=piece.part),
+            text=piece.lot,
         )
         if stated:
             self.record_piece(piece, seen, lot=text)
@@ -181,7 +190,7 @@ class OpeningActions(Subject):
         def then(done: Changes | ChangeError) -> None:
             if isinstance(done, ChangeError):
                 facts.refused.keep((entity, row, attribute), text, str(done))
-                self.frame.say(f"Not taken: {done}")
+                self.frame.say(phrase("Not taken: {done}", done=done))
                 self.state.show_again()
             elif facts.refused.forget((entity, row, attribute)):
                 self.state.show_again()
@@ -190,7 +199,9 @@ class OpeningActions(Subject):
 
     def ask_opening(self) -> None:
         """Ask for a mark and add an opening."""
-        mark, stated = QInputDialog.getText(self.frame.window, "Add opening", "Mark of the new opening:")
+        mark, stated = QInputDialog.getText(
+            self.frame.window, phrase("Add opening"), phrase("Mark of the new opening:")
+        )
         if stated and mark.strip():
             self.add_opening(mark.strip())
 
@@ -209,7 +220,7 @@ class OpeningActions(Subject):
         """Ask what was found and add it to the chosen opening."""
         kinds = {choice.label: choice.value for choice in ITEM.attribute("kind").choices}
         label, stated = QInputDialog.getItem(
-            self.frame.window, "Add existing item", "What was found:", list(kinds), 0, False
+            self.frame.window, phrase("Add existing item"), phrase("What was found:"), list(kinds), 0, False
         )
         if stated:
             self.add_item(kinds[label])
@@ -228,17 +239,27 @@ class OpeningActions(Subject):
             return
         if not ids:
             # What is shown beside the view may have left it: nothing is removed that nobody sees selected.
-            self.frame.say("No opening is selected in the view; select those that are to be removed.")
+            self.frame.say(phrase("No opening is selected in the view; select those that are to be removed."))
             return
         marks = [workspace.checked[each].given.opening.mark for each in ids]
-        what = marks[0] if len(marks) == 1 else f"{len(marks)} openings"
+        what = marks[0] if len(marks) == 1 else phrase("{count} openings", count=len(marks))
         question = QMessageBox(self.frame.window)
-        question.setWindowTitle("Remove openings")
-        question.setText(f"Remove {what} with all {'its' if len(marks) == 1 else 'their'} facts?")
-        more = ", ".join(marks[:_NAMED]) + (f" and {len(marks) - _NAMED} more" if len(marks) > _NAMED else "")
-        question.setInformativeText(f"{more}. It is one step, and Undo takes it back." if len(marks) > 1 else _ONE_STEP)
-        go = question.addButton(f"Remove {what}", QMessageBox.ButtonRole.DestructiveRole)
-        question.setDefaultButton(question.addButton("Keep", QMessageBox.ButtonRole.RejectRole))
+        question.setWindowTitle(phrase("Remove openings"))
+        question.setText(
+            phrase(
+                "Remove {what} with all {part} facts?",
+                what=what,
+                part=phrase("its") if len(marks) == 1 else phrase("their"),
+            )
+        )
+        more = ", ".join(marks[:_NAMED]) + (
+            phrase(" and {count} more", count=len(marks) - _NAMED) if len(marks) > _NAMED else ""
+        )
+        question.setInformativeText(
+            phrase("{more}. It is one step, and Undo takes it back.", more=more) if len(marks) > 1 else _ONE_STEP
+        )
+        go = question.addButton(phrase("Remove {what}", what=what), QMessageBox.ButtonRole.DestructiveRole)
+        question.setDefaultButton(question.addButton(phrase("Keep"), QMessageBox.ButtonRole.RejectRole))
         go.clicked.connect(lambda _checked=False: self.remove_openings(ids))
         self.removal = question
         question.open()
@@ -249,12 +270,16 @@ class OpeningActions(Subject):
         if workspace is None or self.jobs.busy:
             return
         if not ids:
-            self.frame.say("No opening is selected in the view; select those that the building has no more.")
+            self.frame.say(phrase("No opening is selected in the view; select those that the building has no more."))
             return
         marks = [workspace.checked[each].given.opening.mark for each in ids]
-        more = ", ".join(marks[:_NAMED]) + (f" and {len(marks) - _NAMED} more" if len(marks) > _NAMED else "")
+        more = ", ".join(marks[:_NAMED]) + (
+            phrase(" and {count} more", count=len(marks) - _NAMED) if len(marks) > _NAMED else ""
+        )
         why, stated = QInputDialog.getText(
-            self.frame.window, "Retire openings", f"Why the building has {more} no more (may stay empty):"
+            self.frame.window,
+            phrase("Retire openings"),
+            phrase("Why the building has {more} no more (may stay empty):", more=more),
         )
         if stated:
             self.retire_openings(ids, why)

@@ -10,6 +10,7 @@ from hwsched.desktop.opening.drawing_state import Thing, known_things
 from hwsched.drawings.layers import LEAD, LOCK, UNIT, hole_thing
 from hwsched.drawings.opening.scene import FACES, View, views_of
 from hwsched.drawings.sheet import leaves_on_face
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.findings.checking import Checked
 from hwsched.operations.opening.trial_placement import PlaceCosts
 from hwsched.quantities import LengthStyle, format_length
@@ -18,7 +19,7 @@ from hwsched.rules.reading import leaf_name, lock_item, on_leaf
 from hwsched.survey import ITEM
 from hwsched.values import Fit, Item, OpeningInput, PointFit
 
-_AT_LOCK: Final = "it stands where backset and height of the lock say; change these facts"
+_AT_LOCK: Final = to_phrase("it stands where backset and height of the lock say; change these facts")
 
 
 def scene_of(checked: Checked, number: int, style: LengthStyle) -> tuple[tuple[View, ...], tuple[Thing, ...]]:
@@ -35,20 +36,20 @@ def scene_of(checked: Checked, number: int, style: LengthStyle) -> tuple[tuple[V
 
 def _new(at: PointFit, fit: Fit) -> list[Thing]:
     parts = {part.role: part.part for part in fit.parts}
-    found = [Thing(LEAD, "Lead", why_not="its way follows from the places of lock and unit")]
+    found = [Thing(LEAD, phrase("Lead"), why_not=phrase("its way follows from the places of lock and unit"))]
     lock = next((parts[role] for role in ("lock", "cylinder", "reader") if role in parts), "")
     found.append(Thing(LOCK, f"New lock {lock}".strip(), why_not=_AT_LOCK))
     place, words = fit.placement, f"Unit {parts.get('unit', '')}".strip()
     if place is not None:
         on_face = place.face in FACES
-        why = "" if on_face else "its place follows from the lock; it is not moved by hand"
+        why = "" if on_face else phrase("its place follows from the lock; it is not moved by hand")
         face = place.face if on_face else ""
         found.append(Thing(UNIT, words, face, why, by_hand=at.given.placed is not None))
     found += [
         Thing(
             hole_thing(hole),
-            f"Hole {hole.order}: {hole.name}" if hole.order else hole.name,
-            why_not="it follows from the places of lock and unit",
+            phrase("Hole {order}: {name}", order=hole.order, name=hole.name) if hole.order else hole.name,
+            why_not=phrase("it follows from the places of lock and unit"),
         )
         for hole in fit.holes
     ]
@@ -57,13 +58,13 @@ def _new(at: PointFit, fit: Fit) -> list[Thing]:
 
 def _named(given: OpeningInput, item: Item, is_lock: bool) -> Thing:
     choice = ITEM.attribute("kind").choice(item.kind or "other")
-    words = choice.label if choice is not None else (item.kind or "Other")
+    words = choice.label if choice is not None else (item.kind or phrase("Other"))
     if is_lock or item.kind == "lock":
         return Thing(item.id, words, why_not=_AT_LOCK)
     where = face_of(item)
     face = "inside" if where == "both" else where
     if face not in FACES or rectangle(item) is None or _toward_hinge(given, face, item=item) is None:
-        return Thing(item.id, words, why_not="its place is not surveyed in full")
+        return Thing(item.id, words, why_not=phrase("its place is not surveyed in full"))
     return Thing(item.id, words, face)
 
 
@@ -119,14 +120,17 @@ def cost_words(now: PlaceCosts, before: PlaceCosts | None, style: LengthStyle) -
     """Say what a place costs, a line each, and what of it is otherwise than where the unit stands."""
     lines = []
     for title, said, was in (
-        ("Lead", _lead(now, style), _lead(before, style) if before is not None else ""),
-        ("Holes", str(now.holes), str(before.holes) if before is not None else ""),
-        ("Findings", _found(now), _found(before) if before is not None else ""),
+        (phrase("Lead"), _lead(now, style), _lead(before, style) if before is not None else ""),
+        (phrase("Holes"), str(now.holes), str(before.holes) if before is not None else ""),
+        (phrase("Findings"), _found(now), _found(before) if before is not None else ""),
     ):
-        lines.append(f"{title}: {said}" + (f" (now {was})" if was and was != said else ""))
+        lines.append(f"{title}: {said}" + (phrase(" (now {was})", was=was) if was and was != said else ""))
     if now.nearest is not None:
         name, free = now.nearest
-        lines.append(f"Nearest: {name}, " + (f"{format_length(free, style)} free" if free >= 0 else "overlapped"))
+        lines.append(
+            phrase("Nearest: {name}, ", name=name)
+            + (phrase("{length} free", length=format_length(free, style)) if free >= 0 else phrase("overlapped"))
+        )
     return "\n".join(lines)
 
 
@@ -134,7 +138,7 @@ def _lead(costs: PlaceCosts, style: LengthStyle) -> str:
     if costs.lead_mm is None or costs.spare_mm is None:
         return "none"
     spare = format_length(abs(costs.spare_mm), style)
-    return f"{format_length(costs.lead_mm, style)}, {spare} {'to spare' if costs.spare_mm >= 0 else 'short'}"
+    return f"{format_length(costs.lead_mm, style)}, {spare} {phrase('to spare') if costs.spare_mm >= 0 else 'short'}"
 
 
 def _found(costs: PlaceCosts) -> str:

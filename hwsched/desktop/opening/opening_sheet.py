@@ -20,6 +20,7 @@ from hwsched.desktop.survey.facts_form import FactsForm
 from hwsched.desktop.survey.register import state_of
 from hwsched.desktop.tokens import font
 from hwsched.drawings.layers import UNIT
+from hwsched.language import phrase
 from hwsched.operations.findings.checking import Checked
 from hwsched.operations.opening.trial_placement import place_costs
 from hwsched.operations.release.attachments import Attached
@@ -55,7 +56,7 @@ class OpeningSheet(QWidget):
         self.state = QLabel()
         self.state.setWordWrap(True)
         self.point_box = QComboBox()
-        self.point_box.setToolTip("Which lock point of the opening is shown; parts and place are chosen for it")
+        self.point_box.setToolTip(phrase("Which lock point of the opening is shown; parts and place are chosen for it"))
         self.point_box.activated.connect(lambda _index: self._show())
         self.drawing = DrawingPage()
         self.view = self.drawing.view
@@ -86,21 +87,21 @@ class OpeningSheet(QWidget):
         self.view.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
         self.view.addAction(self.parts_page.act_place)
         self.pages = Sections()
-        self.pages.addTab(self.drawing, "Drawing")
-        self.pages.addTab(self.facts, "Facts")
+        self.pages.addTab(self.drawing, phrase("Drawing"))
+        self.pages.addTab(self.facts, phrase("Facts"))
         self.folded = self.pages.fold(
-            "Parts",
+            phrase("Parts"),
             (
-                (self.parts_and_candidates, "Parts"),
-                (self.holes_page, "Holes"),
-                (self.refused_page, "Refused"),
-                (self.pieces_page, "Pieces"),
-                (self.assembly_page, "Assembly"),
+                (self.parts_and_candidates, phrase("Parts")),
+                (self.holes_page, phrase("Holes")),
+                (self.refused_page, phrase("Refused")),
+                (self.pieces_page, phrase("Pieces")),
+                (self.assembly_page, phrase("Assembly")),
             ),
         )
-        self.pages.addTab(self.findings_page, "Findings")
-        self.pages.addTab(self.files_page, "Documents")
-        self.pages.addTab(self.past_page, "History")
+        self.pages.addTab(self.findings_page, phrase("Findings"))
+        self.pages.addTab(self.files_page, phrase("Documents"))
+        self.pages.addTab(self.past_page, phrase("History"))
         self.pages.turned.connect(self._fill_page)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(6, 6, 6, 6)
@@ -157,7 +158,10 @@ class OpeningSheet(QWidget):
         self.point_box.clear()
         for each in checked.points if checked is not None else ():
             name = each.given.point.name
-            self.point_box.addItem(f"Lock point {each.given.point.number}: {name}", each.given.point.number)
+            self.point_box.addItem(
+                phrase("Lock point {number}: {name}", number=each.given.point.number, name=name),
+                each.given.point.number,
+            )
         self.point_box.setCurrentIndex(max(self.point_box.findData(before), 0) if same else 0)
         self.point_box.setVisible(checked is not None and len(checked.points) > 1)
 
@@ -241,9 +245,9 @@ class OpeningSheet(QWidget):
         for page in range(self.pages.count()):
             self.pages.setTabEnabled(page, checked is not None or self.pages.widget(page) is self.drawing)
         if checked is None:
-            self.title.setText("No opening chosen")
+            self.title.setText(phrase("No opening chosen"))
             self.state.setText("")
-            self.drawing.show_nothing("Choose an opening in the register to see both faces of its leaf.")
+            self.drawing.show_nothing(phrase("Choose an opening in the register to see both faces of its leaf."))
             return
         opening = checked.given.opening
         where = " · ".join(word for word in (opening.building, opening.level, opening.room_to) if word)
@@ -267,9 +271,9 @@ class OpeningSheet(QWidget):
         self.holes_page.show_fit(fit, style)
         refused = self.refused_page.show_fit(fit)
         for page, words in (
-            (self.parts_and_candidates, f"Parts {len(fit.parts)}"),
-            (self.holes_page, f"Holes {len(fit.holes)}"),
-            (self.refused_page, f"Refused {refused}"),
+            (self.parts_and_candidates, phrase("Parts {count}", count=len(fit.parts))),
+            (self.holes_page, phrase("Holes {count}", count=len(fit.holes))),
+            (self.refused_page, phrase("Refused {refused}", refused=refused)),
             (self.findings_page, self.findings_page.title()),
         ):
             self.pages.name_page(page, words)
@@ -280,13 +284,15 @@ def _sentence(checked: Checked, at: PointFit, style: LengthStyle) -> str:
     state = state_of(checked)
     fit = at.fit
     if checked.fit is None or fit is None:
-        return f"{state}: no fit counts; {WHY[checked.standing] or 'none is stored'}."
-    words = [state if checked.stored else f"{state}, worked out just now; run Fit to store it"]
+        return phrase(
+            "{state}: no fit counts; {why}.", state=state, why=WHY[checked.standing] or phrase("none is stored")
+        )
+    words = [state if checked.stored else phrase("{state}, worked out just now; run Fit to store it", state=state)]
     if fit.cable is not None:
         spare = fit.cable.available_mm - fit.cable.length_mm
-        words.append(f"lead {format_length(spare, style)} to spare")
+        words.append(phrase("lead {length} to spare", length=format_length(spare, style)))
     if fit.battery is not None:
-        words.append(f"pack lasts about {int(fit.battery.days)} days")
+        words.append(phrase("pack lasts about {days} days", days=int(fit.battery.days)))
     if fit.power == "supply":
-        words.append("fed from a remote supply")
+        words.append(phrase("fed from a remote supply"))
     return " · ".join(words)

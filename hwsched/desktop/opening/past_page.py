@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.tokens import SPACE
+from hwsched.language import phrase
 from hwsched.model.time_zone import second_of
 from hwsched.operations.opening.past import PastStep
 
@@ -32,17 +33,17 @@ class PastPage(QWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.tree = QTreeWidget()
-        self.tree.setAccessibleName("History of the opening")
-        self.tree.setHeaderLabels(["Fact", "Was", "Became"])
+        self.tree.setAccessibleName(phrase("History of the opening"))
+        self.tree.setHeaderLabels([phrase("Fact"), phrase("Was"), phrase("Became")])
         self.tree.setAlternatingRowColors(True)
         self.tree.setWordWrap(True)
         header = self.tree.header()
         header.setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
         self.tree.currentItemChanged.connect(lambda *_: self._enable())
-        self.back = QPushButton("Take this step back")
-        self.back.setToolTip("Only this step; what depends on it is named where it cannot be")
+        self.back = QPushButton(phrase("Take this step back"))
+        self.back.setToolTip(phrase("Only this step; what depends on it is named where it cannot be"))
         self.back.clicked.connect(lambda _checked=False: self._ask(self.wants_back))
-        self.again = QPushButton("Do it again")
+        self.again = QPushButton(phrase("Do it again"))
         self.again.clicked.connect(lambda _checked=False: self._ask(self.wants_again))
         self.note = QLabel()
         row = QHBoxLayout()
@@ -63,9 +64,9 @@ class PastPage(QWidget):
         self._steps = {each.number: each for each in steps}
         self.tree.clear()
         for step in steps:
-            state = ", taken back" if step.undone else ""
+            state = phrase(", taken back") if step.undone else ""
             head = QTreeWidgetItem([f"{second_of(step.when)}  {step.who}: {step.summary}{state}"])
-            head.setToolTip(0, f"Step {step.number}")
+            head.setToolTip(0, phrase("Step {number}", number=step.number))
             head.setData(0, _STEP, step.number)
             font = head.font(0)
             font.setItalic(step.undone)
@@ -84,7 +85,7 @@ class PastPage(QWidget):
             head.setExpanded(len(step.facts) <= 12)
             if before is not None and before.number == step.number:
                 self.tree.setCurrentItem(head)
-        self.note.setText(f"{len(steps)} step{'' if len(steps) == 1 else 's'}")
+        self.note.setText(phrase("{count} step{part}", count=len(steps), part="" if len(steps) == 1 else "s"))
         self._enable()
 
     def _chosen(self) -> PastStep | None:

@@ -5,6 +5,7 @@ from collections.abc import Sequence
 from PySide6.QtCore import Signal
 
 from hwsched.desktop.lines import Lines, LinesPage
+from hwsched.language import phrase
 from hwsched.values.piece import Piece
 
 
@@ -16,12 +17,26 @@ class PiecesPage(LinesPage):
     wants_lot = Signal(object)
 
     def __init__(self) -> None:
-        super().__init__(Lines(("Lock point", "Role", "Part", "No.", "Qty", "Serial", "Lot", "State"), 5))
-        self.table.setToolTip("Double-click a piece to write down its serial number")
+        super().__init__(
+            Lines(
+                (
+                    phrase("Lock point"),
+                    phrase("Role"),
+                    phrase("Part"),
+                    phrase("No."),
+                    phrase("Qty"),
+                    phrase("Serial"),
+                    phrase("Lot"),
+                    phrase("State"),
+                ),
+                5,
+            )
+        )
+        self.table.setToolTip(phrase("Double-click a piece to write down its serial number"))
         self.table.cellDoubleClicked.connect(lambda row, _column: self._ask_serial(row))
-        self.act_serial = self.offer("Serial number…", "Write down the serial number of the piece")
+        self.act_serial = self.offer(phrase("Serial number…"), phrase("Write down the serial number of the piece"))
         self.act_serial.triggered.connect(lambda: self._ask_serial(self.table.chosen_row()))
-        self.act_lot = self.offer("Lot…", "Write down the lot that the piece comes from")
+        self.act_lot = self.offer(phrase("Lot…"), phrase("Write down the lot that the piece comes from"))
         self.act_lot.triggered.connect(self._ask_lot)
         self._pieces: tuple[Piece, ...] = ()
 
@@ -39,13 +54,17 @@ class PiecesPage(LinesPage):
                 f"{piece.quantity:g}",
                 piece.serial,
                 piece.lot,
-                piece.state if piece.in_fit else f"{piece.state}, no longer in the fit",
+                piece.state if piece.in_fit else phrase("{state}, no longer in the fit", state=piece.state),
             )
             for piece in pieces
         ]
         self.table.show_rows(rows, aside={at for at, piece in enumerate(pieces) if not piece.in_fit})
         known = sum(bool(piece.serial) for piece in pieces)
-        self.say(f"{known} serial numbers of {len(pieces)} pieces" if pieces else "Nothing fits yet")
+        self.say(
+            phrase("{known} serial numbers of {count} pieces", known=known, count=len(pieces))
+            if pieces
+            else phrase("Nothing fits yet")
+        )
         self.enable()
 
     def enable(self) -> None:

@@ -8,6 +8,7 @@ from hwsched.desktop.frame import Frame
 from hwsched.desktop.opening.opening_sheet import OpeningSheet
 from hwsched.desktop.subject import Subject
 from hwsched.drawings.layers import UNIT
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.findings.checking import Checked
 from hwsched.operations.opening.drawing_views import print_seen
 from hwsched.operations.opening.hand_choices import place_unit, release_unit
@@ -31,8 +32,8 @@ class PlaceActions(Subject):
         super().__init__(frame)
         self.sheet = sheet
         self.act_release = self.action(
-            "Release unit",
-            "Leave the place of the chosen opening's unit to the fit again",
+            to_phrase("Release unit"),
+            to_phrase("Leave the place of the chosen opening's unit to the fit again"),
             self.release_unit,
             "openings",
             acts_on="chosen",
@@ -55,12 +56,21 @@ class PlaceActions(Subject):
     def _said_of(self, tried: Checked) -> str:
         style, fit_ = self.state.style_of_lengths, tried.point(self.sheet.number).fit
         against = against_place(tried)
-        words = ["Does not fit here: " + against[0].message if against else "Fits here"]
+        words = [phrase("Does not fit here: ") + against[0].message if against else phrase("Fits here")]
         if fit_ is not None and fit_.cable is not None:
-            words.append(f"lead {format_length(fit_.cable.available_mm - fit_.cable.length_mm, style)} to spare")
+            words.append(
+                phrase(
+                    "lead {length} to spare",
+                    length=format_length(fit_.cable.available_mm - fit_.cable.length_mm, style),
+                )
+            )
         if fit_ is not None and fit_.placement is not None and fit_.placement.clearances:
             name, free = fit_.placement.clearances[0]
-            words.append(f"{format_length(free, style)} to {name}" if free >= 0 else f"overlaps {name}")
+            words.append(
+                phrase("{length} to {name}", length=format_length(free, style), name=name)
+                if free >= 0
+                else phrase("overlaps {name}", name=name)
+            )
         return " · ".join(words)
 
     def move_unit(self, x_mm: float, y_mm: float) -> None:
@@ -74,9 +84,9 @@ class PlaceActions(Subject):
         place = fit.placement if fit is not None else None
         if against or place is None:
             self.state.show_again()
-            reason = against[0].message if against else "There is no place for the unit here."
-            self.sheet.state.setText(f"Refused, the unit stays where it was: {reason}")
-            self.sheet.drawing.form.say(f"Refused, the unit stays where it was: {reason}")
+            reason = against[0].message if against else phrase("There is no place for the unit here.")
+            self.sheet.state.setText(phrase("Refused, the unit stays where it was: {reason}", reason=reason))
+            self.sheet.drawing.form.say(phrase("Refused, the unit stays where it was: {reason}", reason=reason))
             return
         self.frame.edit_seen(
             lambda base: place_unit(
@@ -143,7 +153,9 @@ class PlaceActions(Subject):
         if checked is None or drawing.state.scene is None:
             return
         name = f"{checked.given.opening.mark.replace('/', '-')} drawing.pdf"
-        path, _ = QFileDialog.getSaveFileName(self.frame.window, "Print the drawing", name, "PDF (*.pdf)")
+        path, _ = QFileDialog.getSaveFileName(
+            self.frame.window, phrase("Print the drawing"), name, phrase("PDF (*.pdf)")
+        )
         if path:
             self.print_drawing(path)
 

@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QLineEdit, QPush
 from hwsched.desktop.opening.drawing_state import Thing
 from hwsched.desktop.tokens import SPACE, wide
 from hwsched.drawings.layers import UNIT
+from hwsched.language import phrase
 
 
 class PlaceForm(QWidget):
@@ -28,12 +29,12 @@ class PlaceForm(QWidget):
             field.returnPressed.connect(self._take)
             grid.addWidget(label, row, 0)
             grid.addWidget(field, row, 1)
-        self.set = QPushButton("Move there")
+        self.set = QPushButton(phrase("Move there"))
         self.set.setAutoDefault(False)
         self.set.clicked.connect(lambda _checked=False: self._take())
-        self.release = QPushButton("Leave it to the fit")
+        self.release = QPushButton(phrase("Leave it to the fit"))
         self.release.setAutoDefault(False)
-        self.release.setToolTip("The place of the unit is worked out again")
+        self.release.setToolTip(phrase("The place of the unit is worked out again"))
         self.release.clicked.connect(lambda _checked=False: self.wants_release.emit())
         buttons = QHBoxLayout()
         buttons.addWidget(self.set)
@@ -41,10 +42,10 @@ class PlaceForm(QWidget):
         buttons.addStretch(1)
         self.where, self.costs, self.told, self.measured = QLabel(), QLabel(), QLabel(), QLabel()
         for label, words in (
-            (self.where, "What is chosen"),
-            (self.costs, "What the place costs"),
-            (self.told, "What is said of the place"),
-            (self.measured, "What was measured"),
+            (self.where, phrase("What is chosen")),
+            (self.costs, phrase("What the place costs")),
+            (self.told, phrase("What is said of the place")),
+            (self.measured, phrase("What was measured")),
         ):
             label.setWordWrap(True)
             label.setTextFormat(Qt.TextFormat.PlainText)
@@ -92,12 +93,20 @@ class PlaceForm(QWidget):
         """Let be moved what can be."""
         movable = thing is not None and thing.movable
         self.where.setText(
-            "Nothing chosen: click in the drawing or in the list." if thing is None else
-            thing.words + ("" if movable or not thing.why_not else f": {thing.why_not}")
-        )  # fmt: skip
-        what = ("Edge", "Lower edge") if thing is None or thing.name == UNIT else ("Middle", "Middle")
+            phrase("Nothing chosen: click in the drawing or in the list.")
+            if thing is None
+            else thing.words + ("" if movable or not thing.why_not else f": {thing.why_not}")
+        )
+        what = (
+            (phrase("Edge"), phrase("Lower edge"))
+            if thing is None or thing.name == UNIT
+            else (phrase("Middle"), phrase("Middle"))
+        )
         for words, label, field in zip(
-            (f"{what[0]} from lock edge", f"{what[1]} above floor"), self.labels, (self.across, self.up), strict=True
+            (phrase("{what} from lock edge", what=what[0]), phrase("{what} above floor", what=what[1])),
+            self.labels,
+            (self.across, self.up),
+            strict=True,
         ):
             label.setText(words)
             field.setAccessibleName(words)

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButto
 from hwsched.attributes import CellError, Value, read_value, show_value
 from hwsched.desktop.lines import Lines
 from hwsched.desktop.tokens import SPACE
+from hwsched.language import phrase
 from hwsched.operations.opening.side_by_side import UNKNOWN, SharedFact, edits_of
 from hwsched.quantities import LengthStyle
 
@@ -30,19 +31,19 @@ class Proposal(QFrame):
         self.title.setTextFormat(Qt.TextFormat.PlainText)
         self.title.setWordWrap(True)
         self.field = QLineEdit()
-        self.field.setAccessibleName("New value of all; empty means unknown")
-        self.field.setPlaceholderText("unknown")
+        self.field.setAccessibleName(phrase("New value of all; empty means unknown"))
+        self.field.setPlaceholderText(phrase("unknown"))
         self.field.textChanged.connect(self._follow)
         self.field.returnPressed.connect(self._take)
         self.told = QLabel()
         self.told.setTextFormat(Qt.TextFormat.PlainText)
         self.told.setWordWrap(True)
-        self.table = Lines(("Mark", "Now", "Then"), 1)
-        self.table.setAccessibleName("Before and after")
+        self.table = Lines((phrase("Mark"), phrase("Now"), phrase("Then")), 1)
+        self.table.setAccessibleName(phrase("Before and after"))
         self.take = QPushButton()
         self.take.setAutoDefault(True)
         self.take.clicked.connect(lambda _checked=False: self._take())
-        self.leave = QPushButton("Leave all as it is")
+        self.leave = QPushButton(phrase("Leave all as it is"))
         self.leave.setAutoDefault(False)
         self.leave.clicked.connect(lambda _checked=False: self.close_up())
         buttons = QHBoxLayout()
@@ -93,7 +94,9 @@ class Proposal(QFrame):
         try:
             return read_value(attribute, text, bare_unit=unit).value, ""
         except CellError as error:
-            return None, f"'{text}' {error.message}" + (f"; accepted: {error.accepted}" if error.accepted else "")
+            return None, f"'{text}' {error.message}" + (
+                phrase("; accepted: {accepted}", accepted=error.accepted) if error.accepted else ""
+            )
 
     def _follow(self) -> None:
         if self.fact is None:
@@ -104,13 +107,19 @@ class Proposal(QFrame):
         shown = show_value(fact.attribute, value, self._style, unknown=UNKNOWN)
         self.title.setText(f"{fact.section}: {fact.attribute.label}")
         alike = len(fact.held) - len(changed)
-        words = f"Understood as {'unknown' if value is None else shown}."
-        self.told.setText(wrong or (f"{words} {alike} hold it already." if alike else words))
+        words = phrase("Understood as {part}.", part="unknown" if value is None else shown)
+        self.told.setText(
+            wrong or (phrase("{words} {alike} hold it already.", words=words, alike=alike) if alike else words)
+        )
         self.table.show_rows(
             [(e.mark, show_value(fact.attribute, e.value, self._style, unknown=UNKNOWN), shown) for e in changed]
         )
         n = len(changed)
-        self.take.setText(f"Change {n} opening{'' if n == 1 else 's'} in one step" if n else "Nothing to change")
+        self.take.setText(
+            phrase("Change {n} opening{part} in one step", n=n, part="" if n == 1 else "s")
+            if n
+            else phrase("Nothing to change")
+        )
         self.take.setEnabled(n > 0)
 
     def _take(self) -> None:

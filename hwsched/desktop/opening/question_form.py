@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 from hwsched.choices import PREFERENCES
 from hwsched.desktop.opening.part_box import PartBox, catalogue_of, part_names
 from hwsched.desktop.workspace import Workspace
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.opening.hand_choices import ROLES
 from hwsched.operations.opening.what_if import Question
 from hwsched.operations.project.reading_settings import settings_of
@@ -28,7 +29,13 @@ from hwsched.rules import RULEBOOK
 from hwsched.values import Chosen, Settings
 
 CATALOGUE, PREFER, LIMIT, SWITCH, PART = range(5)
-KINDS: Final = ("Catalogue file", "Preference", "Limit of a rule", "Rule on or off", "Part")
+KINDS: Final = (
+    to_phrase("Catalogue file"),
+    to_phrase("Preference"),
+    to_phrase("Limit of a rule"),
+    to_phrase("Rule on or off"),
+    to_phrase("Part"),
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -63,9 +70,9 @@ class QuestionForm(QWidget):
         self.inputs = QStackedWidget()
         self.kind.currentIndexChanged.connect(self.inputs.setCurrentIndex)
         self.file = QLineEdit()
-        self.file.setAccessibleName("Catalogue file")
-        self.file.setPlaceholderText("Catalogue workbook, taken in over the project's own")
-        browse = QPushButton("Choose…")
+        self.file.setAccessibleName(phrase("Catalogue file"))
+        self.file.setPlaceholderText(phrase("Catalogue workbook, taken in over the project's own"))
+        browse = QPushButton(phrase("Choose…"))
         browse.setAutoDefault(False)
         browse.clicked.connect(self._browse)
         self.prefer = QComboBox()
@@ -75,7 +82,7 @@ class QuestionForm(QWidget):
                 self.limit.addItem(f"{rule.id}.{limit.name}", limit.value)
                 self.limit.setItemData(self.limit.count() - 1, limit.text, int(Qt.ItemDataRole.ToolTipRole))
         self.value = QLineEdit()
-        self.value.setAccessibleName("Value of the limit")
+        self.value.setAccessibleName(phrase("Value of the limit"))
         self.value.setMaximumWidth(110)
         self.value.returnPressed.connect(self.add)
         self.limit.currentIndexChanged.connect(self._show_limit)
@@ -94,13 +101,13 @@ class QuestionForm(QWidget):
         ):
             self.inputs.addWidget(_in_row(row))
         self.inputs.setFixedHeight(self.inputs.sizeHint().height())
-        self.plus = QPushButton("Ask this too")
+        self.plus = QPushButton(phrase("Ask this too"))
         self.plus.setAutoDefault(False)
         self.plus.clicked.connect(self.add)
         self.list = QListWidget()
-        self.list.setAccessibleName("What is asked")
+        self.list.setAccessibleName(phrase("What is asked"))
         self.list.setMaximumHeight(76)
-        self.out = QPushButton("Take out")
+        self.out = QPushButton(phrase("Take out"))
         self.out.setAutoDefault(False)
         self.out.clicked.connect(self.take_out)
         top, below = QHBoxLayout(), QHBoxLayout()
@@ -126,7 +133,7 @@ class QuestionForm(QWidget):
         self.prefer.addItems([each for each in PREFERENCES if each != self._settings.prefer])
         for rule in RULEBOOK:
             off = rule.id in self._settings.rules_off
-            self.rule.addItem(f"{rule.id}: {rule.title} ({'off now' if off else 'on now'})", rule.id)
+            self.rule.addItem(f"{rule.id}: {rule.title} ({phrase('off now') if off else phrase('on now')})", rule.id)
 
     def add(self) -> None:
         """Add the change that is put together to the question, in place of an earlier one of the same."""
@@ -193,7 +200,7 @@ class QuestionForm(QWidget):
             self.value.setFocus()
             self.value.selectAll()
             return None
-        return Asked(LIMIT, name, value, f"{name} {'back to its own' if value is None else f'{value:g}'}")
+        return Asked(LIMIT, name, value, f"{name} {phrase('back to its own') if value is None else f'{value:g}'}")
 
     def _show(self) -> None:
         self.list.clear()
@@ -206,7 +213,7 @@ class QuestionForm(QWidget):
         self.value.setText("" if now is None else f"{now:.10g}")
 
     def _browse(self) -> None:
-        path, _ = QFileDialog.getOpenFileName(self, "Catalogue", self.file.text(), "Workbooks (*.xlsx)")
+        path, _ = QFileDialog.getOpenFileName(self, phrase("Catalogue"), self.file.text(), phrase("Workbooks (*.xlsx)"))
         if path:
             self.file.setText(path)
             self.add()

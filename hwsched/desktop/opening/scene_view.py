@@ -25,6 +25,7 @@ from hwsched.desktop.opening.scene_painting import paint_scene
 from hwsched.desktop.tokens import wide
 from hwsched.drawings.layers import UNIT
 from hwsched.drawings.things import lines_for
+from hwsched.language import phrase
 from hwsched.render.lower import OnPaper
 from hwsched.render.scene import on_paper
 
@@ -58,13 +59,13 @@ class SceneView(QWidget):
         self.state = state
         self.camera: Camera | None = None
         self.move_: Move | None = None
-        self.empty = "Choose an opening in the register."
+        self.empty = phrase("Choose an opening in the register.")
         self.cross = QPointF(0.0, 0.0)
         """Where the next point of a measure is taken by key."""
         self._page: tuple[object, OnPaper] | None = None
         self._pressed: tuple[QPointF, Camera, str] | None = None
         state.changed.connect(self._on_changed)
-        self.setAccessibleName("Drawing of the opening")
+        self.setAccessibleName(phrase("Drawing of the opening"))
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         self.setMouseTracking(True)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)

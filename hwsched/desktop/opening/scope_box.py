@@ -5,6 +5,7 @@ from collections import Counter
 from PySide6.QtWidgets import QComboBox, QSizePolicy, QWidget
 
 from hwsched.desktop.tool_window import Desk
+from hwsched.language import phrase
 
 
 class ScopeBox(QComboBox):
@@ -26,10 +27,10 @@ class ScopeBox(QComboBox):
         counts = Counter(each.given.opening.building or "" for each in checked.values())
         self.blockSignals(True)
         self.clear()
-        self.addItem(f"Selected in the register: {len(self._desk.chosen())}", "selected")
+        self.addItem(phrase("Selected in the register: {count}", count=len(self._desk.chosen())), "selected")
         for building in sorted(counts):
-            self.addItem(f"{building or 'No building given'}: {counts[building]}", f"building {building}")
-        self.addItem(f"All openings: {len(checked)}", "all")
+            self.addItem(f"{building or phrase('No building given')}: {counts[building]}", f"building {building}")
+        self.addItem(phrase("All openings: {count}", count=len(checked)), "all")
         self.setCurrentIndex(max(self.findData(before), 0))
         self.blockSignals(False)
 

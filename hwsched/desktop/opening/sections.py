@@ -5,6 +5,8 @@ from collections.abc import Sequence
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QTabWidget, QWidget
 
+from hwsched.language import phrase
+
 
 class Sections(QTabWidget):
     """Tabs of which some hold pages of their own; whoever asks for a page gets it, wherever it stands."""
@@ -22,7 +24,7 @@ class Sections(QTabWidget):
         inner = QTabWidget()
         inner.setDocumentMode(True)
         inner.tabBar().setDrawBase(False)
-        inner.tabBar().setAccessibleName(f"Pages of {title}")
+        inner.tabBar().setAccessibleName(phrase("Pages of {title}", title=title))
         for page, words in pages:
             inner.addTab(page, words)
         inner.currentChanged.connect(lambda _at: self.turned.emit())

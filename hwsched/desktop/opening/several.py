@@ -9,6 +9,7 @@ from hwsched.desktop.lines import Lines
 from hwsched.desktop.opening.many_form import ManyForm
 from hwsched.desktop.opening.proposal import Proposal
 from hwsched.desktop.tokens import SPACE, font
+from hwsched.language import phrase
 from hwsched.operations.findings.checking import Checked
 from hwsched.operations.opening.side_by_side import Compared, SharedFact, compared
 from hwsched.quantities import LengthStyle
@@ -22,10 +23,10 @@ class ComparePage(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.only = QCheckBox("Only what differs")
+        self.only = QCheckBox(phrase("Only what differs"))
         self.only.toggled.connect(lambda _on: self._fill())
-        self.table = Lines(("", "What", "", ""), 2)
-        self.table.setAccessibleName("Two openings beside one another")
+        self.table = Lines(("", phrase("What"), "", ""), 2)
+        self.table.setAccessibleName(phrase("Two openings beside one another"))
         self.said = QLabel()
         self._lines: tuple[Compared, ...] = ()
         self._marks = ("", "")
@@ -43,8 +44,8 @@ class ComparePage(QWidget):
 
     def _fill(self) -> None:
         differ = sum(each.differs for each in self._lines)
-        self.said.setText(f"{differ} of {len(self._lines)} differ")
-        self.table.setHorizontalHeaderLabels(["", "What", *self._marks])
+        self.said.setText(phrase("{differ} of {count} differ", differ=differ, count=len(self._lines)))
+        self.table.setHorizontalHeaderLabels(["", phrase("What"), *self._marks])
         lines = [each for each in self._lines if each.differs or not self.only.isChecked()]
         self.table.show_rows([("≠" if e.differs else "", f"{e.section}: {e.label}", e.left, e.right) for e in lines])
 
@@ -67,7 +68,7 @@ class Several(QWidget):
         self.form, self.proposal, self.compare = ManyForm(), Proposal(), ComparePage()
         self.form.proposed.connect(self._propose)
         self.proposal.given_up.connect(self.form.setFocus)
-        self.ask = QPushButton("Show what they have in common")
+        self.ask = QPushButton(phrase("Show what they have in common"))
         self.ask.clicked.connect(lambda _checked=False: self.wants_facts.emit())
         self.split = QSplitter(Qt.Orientation.Vertical)
         self.split.addWidget(self.form)
@@ -80,8 +81,8 @@ class Several(QWidget):
         column.addWidget(self.ask)
         column.addWidget(self.split, 1)
         self.pages = QTabWidget()
-        self.pages.addTab(self.compare, "Compare")
-        self.pages.addTab(facts, "Facts")
+        self.pages.addTab(self.compare, phrase("Compare"))
+        self.pages.addTab(facts, phrase("Facts"))
         layout = QVBoxLayout(self)
         layout.setContentsMargins(SPACE.small, SPACE.small, SPACE.small, SPACE.small)
         layout.addWidget(self.title)
@@ -95,8 +96,12 @@ class Several(QWidget):
         self._style, self.form.bare_unit = style, self.bare_unit
         marks = [each.given.opening.mark for each in openings]
         two = len(openings) == 2
-        self.title.setText(f"{marks[0]} and {marks[1]}" if two else f"{len(openings)} openings")
-        more = f" and {len(marks) - _NAMED} more" if len(marks) > _NAMED else ""
+        self.title.setText(
+            phrase("{marks} and {marks_2}", marks=marks[0], marks_2=marks[1])
+            if two
+            else phrase("{count} openings", count=len(openings))
+        )
+        more = phrase(" and {count} more", count=len(marks) - _NAMED) if len(marks) > _NAMED else ""
         self.marks.setText("" if two else ", ".join(marks[:_NAMED]) + more)
         self.marks.setVisible(not two)
         was = self.pages.isTabVisible(0)

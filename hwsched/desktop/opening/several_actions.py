@@ -7,6 +7,7 @@ from hwsched.desktop.frame import Frame
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.opening.inspected import Inspected
 from hwsched.desktop.subject import Subject
+from hwsched.language import phrase
 from hwsched.operations.opening.side_by_side import SharedFact, shared_facts
 from hwsched.operations.survey.many_facts import FactEdit, edit_many
 
@@ -71,7 +72,7 @@ class SeveralActions(Subject):
             if self.state.ids == ids:
                 self.several.show_facts(facts, len(openings), self._base)
 
-        self.jobs.run("Reading what they have in common", read, then)
+        self.jobs.run(phrase("Reading what they have in common"), read, then)
 
     def edit_facts(self, _fact: SharedFact, edits: Sequence[FactEdit]) -> None:
         """Make an edit of many, as one step of the journal."""

@@ -6,6 +6,7 @@ from PySide6.QtCore import Signal
 
 from hwsched.desktop.lines import Lines, LinesPage
 from hwsched.desktop.parts.set_book import OpeningSet
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.values import Finding, Fit, FitPart, Hole
 
@@ -19,14 +20,22 @@ class PartsPage(LinesPage):
     """Role, or "place"."""
 
     def __init__(self) -> None:
-        super().__init__(Lines(("Role", "Part", "Qty", "From", "What", "Reason"), 4, {3: 92}))
-        self.table.setToolTip("Double-click a part to choose another by hand")
+        super().__init__(
+            Lines(
+                (phrase("Role"), phrase("Part"), phrase("Qty"), phrase("From"), phrase("What"), phrase("Reason")),
+                4,
+                {3: 92},
+            )
+        )
+        self.table.setToolTip(phrase("Double-click a part to choose another by hand"))
         self.table.cellDoubleClicked.connect(lambda row, _column: self._ask_part(row))
-        self.act_choose = self.offer("Choose…", "Choose another part by hand, or leave it to the fit")
+        self.act_choose = self.offer(phrase("Choose…"), phrase("Choose another part by hand, or leave it to the fit"))
         self.act_choose.triggered.connect(lambda: self._ask_part(self.table.chosen_row()))
-        self.act_why = self.offer("Why this part?", "Facts, rules and numbers behind the part")
+        self.act_why = self.offer(phrase("Why this part?"), phrase("Facts, rules and numbers behind the part"))
         self.act_why.triggered.connect(lambda: self._ask_why(self.table.chosen_row()))
-        self.act_place = self.offer("Why this place?", "Facts, rules and numbers behind the place of the unit")
+        self.act_place = self.offer(
+            phrase("Why this place?"), phrase("Facts, rules and numbers behind the place of the unit")
+        )
         self.act_place.triggered.connect(lambda: self.wants_why.emit("place"))
         self._placed = False
 
@@ -47,7 +56,7 @@ class PartsPage(LinesPage):
                 font.setBold(True)
                 cell.setFont(font)
         words = f"set {of_set.name}" if of_set is not None else ""
-        self.say(f"{len(own)} by hand instead of {words}" if own else words)
+        self.say(phrase("{count} by hand instead of {words}", count=len(own), words=words) if own else words)
         self.enable()
 
     def enable(self) -> None:
@@ -75,8 +84,22 @@ class HolesPage(LinesPage):
     """Place of the hole in the order of drilling."""
 
     def __init__(self) -> None:
-        super().__init__(Lines(("Hole", "Face", "From edge", "Diameter", "Pilot", "Depth", "Tool"), 6, {0: 180}))
-        self.act_why = self.offer("Why this hole?", "Facts, rules and numbers behind the holes")
+        super().__init__(
+            Lines(
+                (
+                    phrase("Hole"),
+                    phrase("Face"),
+                    phrase("From edge"),
+                    phrase("Diameter"),
+                    phrase("Pilot"),
+                    phrase("Depth"),
+                    phrase("Tool"),
+                ),
+                6,
+                {0: 180},
+            )
+        )
+        self.act_why = self.offer(phrase("Why this hole?"), phrase("Facts, rules and numbers behind the holes"))
         self.act_why.triggered.connect(self._ask)
         self._holes: tuple[Hole, ...] = ()
 
@@ -120,14 +143,14 @@ class FindingsPage(LinesPage):
     wants_rule = Signal(str)
 
     def __init__(self) -> None:
-        super().__init__(Lines(("Severity", "Finding", "Cure", "Basis"), 1))
-        self.act_waive = self.offer("Waive…", "Write down who accepts this finding, and why")
+        super().__init__(Lines((phrase("Severity"), phrase("Finding"), phrase("Cure"), phrase("Basis")), 1))
+        self.act_waive = self.offer(phrase("Waive…"), phrase("Write down who accepts this finding, and why"))
         self.act_waive.triggered.connect(lambda: self.wants_waiver.emit(self.chosen()))
-        self.act_back = self.offer("Take waiver back", "The finding counts again")
+        self.act_back = self.offer(phrase("Take waiver back"), phrase("The finding counts again"))
         self.act_back.triggered.connect(lambda: self.wants_back.emit(self.chosen()))
-        self.act_why = self.offer("Why?", "Facts and numbers behind the finding")
+        self.act_why = self.offer(phrase("Why?"), phrase("Facts and numbers behind the finding"))
         self.act_why.triggered.connect(lambda: self.wants_why.emit(self._rule()))
-        self.act_rule = self.offer("Show rule", "The rule's page in the rulebook")
+        self.act_rule = self.offer(phrase("Show rule"), phrase("The rule's page in the rulebook"))
         self.act_rule.triggered.connect(lambda: self.wants_rule.emit(self._rule()))
         self._findings: tuple[Finding, ...] = ()
 
@@ -138,8 +161,8 @@ class FindingsPage(LinesPage):
         waived = {place for place, finding in enumerate(findings) if finding.waived}
         rows = [
             (
-                f.severity + (", waived" if f.waived else ""),
-                f.message + (f"\nWaived by {f.waived_by}" if f.waived else ""),
+                f.severity + (phrase(", waived") if f.waived else ""),
+                f.message + (phrase("\nWaived by {waived_by}", waived_by=f.waived_by) if f.waived else ""),
                 f.cure,
                 f.basis,
             )
@@ -151,13 +174,15 @@ class FindingsPage(LinesPage):
             if before is not None and (finding.rule, finding.about) == (before.rule, before.about):
                 self.table.selectRow(place)
                 break
-        self.say(f"{len(waived)} of {len(findings)} waived" if waived else "")
+        self.say(phrase("{count} of {count_2} waived", count=len(waived), count_2=len(findings)) if waived else "")
         self.enable()
 
     def title(self) -> str:
         """Return the words of the page's tab."""
         waived = sum(finding.waived for finding in self._findings)
-        return f"Findings {len(self._findings) - waived}" + (f" + {waived} waived" if waived else "")
+        return phrase("Findings {count}", count=len(self._findings) - waived) + (
+            phrase(" + {waived} waived", waived=waived) if waived else ""
+        )
 
     def chosen(self) -> Finding | None:
         """Return the selected finding."""
@@ -183,14 +208,17 @@ class RefusedPage(LinesPage):
     wants_rule = Signal(str)
 
     def __init__(self) -> None:
-        super().__init__(Lines(("Part", "Rule", "Why not"), 2))
-        self.act_rule = self.offer("Show rule", "The rule's page in the rulebook")
+        super().__init__(Lines((phrase("Part"), phrase("Rule"), phrase("Why not")), 2))
+        self.act_rule = self.offer(phrase("Show rule"), phrase("The rule's page in the rulebook"))
         self.act_rule.triggered.connect(lambda: self.wants_rule.emit(self._rule()))
         self._needs = 0
 
     def show_fit(self, fit: Fit) -> int:
         """Show what a fit lacks and refuses; returns how many lines."""
-        needs = [("", "unknown", f"needs {need.label}: {need.blocks}") for need in fit.needs]
+        needs = [
+            ("", "unknown", phrase("needs {label}: {blocks}", label=need.label, blocks=need.blocks))
+            for need in fit.needs
+        ]
         self._needs = len(needs)
         self.table.show_rows([*needs, *((r.part, r.rule, r.reason) for r in fit.refused)])
         self.enable()
@@ -210,5 +238,5 @@ def source_words(part: FitPart, in_set: bool) -> str:
     if part.source == "set":
         return "set"
     if part.source == "by-hand":
-        return "by hand instead of set" if in_set else "by hand"
+        return phrase("by hand instead of set") if in_set else phrase("by hand")
     return "fit"

@@ -9,6 +9,7 @@ from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.survey.register import status_word
 from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.opening.fit_differences import in_words
 from hwsched.operations.opening.since_upgrade import (
     ChangedFit,
@@ -25,36 +26,38 @@ class UpgradeWindow(ToolWindow):
     """Old and new value of all that differs, an opening a line; nothing is changed before a person takes it."""
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
-        super().__init__(desk, "Since the upgrade", parent)
+        super().__init__(desk, phrase("Since the upgrade"), parent)
         self.resize(1180, 560)
         self.found: SinceUpgrade | None = None
         self.said = QLabel()
         self.said.setWordWrap(True)
         self.tree = QTreeWidget()
-        self.tree.setAccessibleName("What differs")
-        self.tree.setHeaderLabels(["Opening, and what differs", "Before", "After"])
+        self.tree.setAccessibleName(phrase("What differs"))
+        self.tree.setHeaderLabels([phrase("Opening, and what differs"), phrase("Before"), phrase("After")])
         self.tree.setAlternatingRowColors(True)
         self.tree.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         for column, width in enumerate((360, 380)):
             self.tree.setColumnWidth(column, width)
         self.tree.itemActivated.connect(self._show_opening)
-        self.released = QCheckBox("Also openings whose packet went out")
-        self.released.setToolTip("Without it they keep what they were released with")
+        self.released = QCheckBox(phrase("Also openings whose packet went out"))
+        self.released.setToolTip(phrase("Without it they keep what they were released with"))
         self.released.toggled.connect(lambda _on: self.compare())
-        self.again = self.button("Compare again", self.compare, "Nothing is changed by it")
-        self.take = self.button("Take the new", self.take_it, "Store what was worked out; undo gives all of it back")
-        self.leave = self.button("Leave", self.close, "Nothing is changed")
+        self.again = self.button(phrase("Compare again"), self.compare, phrase("Nothing is changed by it"))
+        self.take = self.button(
+            phrase("Take the new"), self.take_it, phrase("Store what was worked out; undo gives all of it back")
+        )
+        self.leave = self.button(phrase("Leave"), self.close, phrase("Nothing is changed"))
         self.body.addWidget(self.said)
         self.body.addWidget(self.tree, 1)
         self.body.addWidget(self.released)
         for each in (self.again, self.take, self.leave):
             self.foot.addWidget(each)
-        self._forget("Nothing is changed before you take it.")
+        self._forget(phrase("Nothing is changed before you take it."))
 
     def follow(self) -> None:
         """Forget what was worked out for the project as it was before."""
         if self.found is not None:
-            self._forget("The project has changed since this was worked out. Work it out again.")
+            self._forget(phrase("The project has changed since this was worked out. Work it out again."))
         self.enable()
 
     def enable(self) -> None:
@@ -71,33 +74,39 @@ class UpgradeWindow(ToolWindow):
     def compare(self) -> None:
         """Work out anew what an earlier version has worked out, and compare."""
         project, released = self.desk.workspace.project, self.released.isChecked()
-        self._forget("Nothing is changed before you take it.")
+        self._forget(phrase("Nothing is changed before you take it."))
 
         def work(progress: Progress, cancelled: Cancelled) -> Any:
             return since_upgrade(project, released=released, progress=progress, cancelled=cancelled)
 
-        self.run("Working out again", work, self._on_found)
+        self.run(phrase("Working out again"), work, self._on_found)
 
     def _on_found(self, found: SinceUpgrade | None) -> None:
         if found is None:
-            self.said.setText("Stopped before all openings were compared. Nothing is changed.")
+            self.said.setText(phrase("Stopped before all openings were compared. Nothing is changed."))
             return
         self.found = found
         for each in found.openings:
             self.tree.addTopLevelItem(self._line(each, found))
         self.tree.expandAll()
-        self.said.setText(f"{summary(found)} Nothing is changed yet.")
+        self.said.setText(phrase("{summary} Nothing is changed yet.", summary=summary(found)))
         self.enable()
 
     def _line(self, each: ChangedFit, found: SinceUpgrade) -> QTreeWidgetItem:
         packet = each.packet
-        released = f"   released {packet.at}, {packet.by}{': kept' if each.kept else ''}" if packet is not None else ""
+        released = (
+            phrase(
+                "   released {at}, {by}{part}", at=packet.at, by=packet.by, part=phrase(": kept") if each.kept else ""
+            )
+            if packet is not None
+            else ""
+        )
         line = QTreeWidgetItem([each.mark + released])
         line.setData(0, _ID, each.opening_id)
         for differs in each.differs:
             texts = list(in_words(differs, found.style))
             if texts[0] == "status":
-                texts = ["State", *(status_word(each) for each in texts[1:])]
+                texts = [phrase("State"), *(status_word(each) for each in texts[1:])]
             below = QTreeWidgetItem(texts)
             for column, text in enumerate(texts):
                 below.setToolTip(column, text)
@@ -114,10 +123,10 @@ class UpgradeWindow(ToolWindow):
             return take_since_upgrade(workspace.project, found, who=workspace.who)
 
         def then(_changes: Any) -> None:
-            self._forget("Taken, as one step of the journal. Undo gives all of it back.")
+            self._forget(phrase("Taken, as one step of the journal. Undo gives all of it back."))
             self.desk.reload()
 
-        self.run("Taking it", work, then)
+        self.run(phrase("Taking it"), work, then)
 
     def _forget(self, words: str) -> None:
         self.found = None
@@ -133,8 +142,8 @@ class UpgradeWindow(ToolWindow):
 
 UPGRADE = SidePlace(
     "upgrade",
-    "Since the upgrade",
-    "What this version says otherwise than an earlier one",
+    to_phrase("Since the upgrade"),
+    to_phrase("What this version says otherwise than an earlier one"),
     UpgradeWindow,
     within="openings",
     shown=UpgradeWindow.compare_first,

@@ -10,6 +10,7 @@ from hwsched.desktop.opening.question_form import QuestionForm
 from hwsched.desktop.opening.scope_box import ScopeBox
 from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import CHANGED, Desk, ToolWindow
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.opening.what_if import Answer, accept_answer, successors, what_if
 from hwsched.operations.shown import ShownOtherwiseError
 
@@ -18,7 +19,7 @@ class WhatIfWindow(ToolWindow):
     """A question, its differences, and whether to make it so."""
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
-        super().__init__(desk, "What if?", parent)
+        super().__init__(desk, phrase("What if?"), parent)
         self.resize(1080, 620)
         self.answer: Answer | None = None
         self.scope = ScopeBox(desk)
@@ -27,17 +28,19 @@ class WhatIfWindow(ToolWindow):
         self.scope.currentIndexChanged.connect(self._forget)
         form = QFormLayout()
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.ExpandingFieldsGrow)
-        form.addRow("For", self.scope)
-        form.addRow("What if", self.question)
+        form.addRow(phrase("For"), self.scope)
+        form.addRow(phrase("What if"), self.question)
         self.said = QLabel()
         self.said.setWordWrap(True)
         self.differences = Differences()
-        self.differences.setAccessibleName("What would change")
+        self.differences.setAccessibleName(phrase("What would change"))
         self.differences.itemActivated.connect(self._show_opening)
-        self.work = self.button("Work out", self.compare, "Nothing is changed by it")
-        self.last = self.button("Successors", self.try_successors, "Every superseded part with its successor instead")
-        self.take = self.button("Accept", self.accept_it, "Make it so, and fit the openings")
-        self.leave = self.button("Leave", self.close, "Nothing is changed")
+        self.work = self.button(phrase("Work out"), self.compare, phrase("Nothing is changed by it"))
+        self.last = self.button(
+            phrase("Successors"), self.try_successors, phrase("Every superseded part with its successor instead")
+        )
+        self.take = self.button(phrase("Accept"), self.accept_it, phrase("Make it so, and fit the openings"))
+        self.leave = self.button(phrase("Leave"), self.close, phrase("Nothing is changed"))
         self.body.addLayout(form)
         self.body.addWidget(self.said)
         self.body.addWidget(self.differences, 1)
@@ -68,15 +71,17 @@ class WhatIfWindow(ToolWindow):
             found = what_if(project, asked, ids, progress=progress, cancelled=cancelled)
             return None if cancelled() else found
 
-        self.run(f"Working out {len(ids)} openings", work, self._on_answer)
+        self.run(phrase("Working out {count} openings", count=len(ids)), work, self._on_answer)
 
     def _on_answer(self, answer: Answer | None) -> None:
         if answer is None:
-            self.said.setText("Stopped before all openings were compared. Nothing is changed.")
+            self.said.setText(phrase("Stopped before all openings were compared. Nothing is changed."))
             return
         self.answer = answer
         self.differences.show_differences(answer.differences)
-        self.said.setText(f"{summary(answer.differences, len(answer.asked))}. Nothing is changed yet.")
+        self.said.setText(
+            phrase("{summary}. Nothing is changed yet.", summary=summary(answer.differences, len(answer.asked)))
+        )
         self.enable()
 
     def try_successors(self) -> None:
@@ -87,17 +92,21 @@ class WhatIfWindow(ToolWindow):
             found = successors(project, progress=progress, cancelled=cancelled)
             return None if cancelled() else found
 
-        self.run("Trying successors", work, self._on_successors)
+        self.run(phrase("Trying successors"), work, self._on_successors)
 
     def _on_successors(self, found: Any) -> None:
         self._forget()
         if found is None:
-            self.said.setText("Stopped.")
+            self.said.setText(phrase("Stopped."))
             return
         self.differences.show_differences(found)
         lost = sum(each.after != "fits" or bool(each.why) for each in found)
-        words = f"{len(found)} openings use a superseded part; at {lost} of them the successor does not fit."
-        self.said.setText(words if found else "No opening uses a superseded part.")
+        words = phrase(
+            "{count} openings use a superseded part; at {lost} of them the successor does not fit.",
+            count=len(found),
+            lost=lost,
+        )
+        self.said.setText(words if found else phrase("No opening uses a superseded part."))
 
     def accept_it(self) -> None:
         """Make it so, catalogue, settings, choices and fits as one step; shown again where it would be otherwise."""
@@ -117,21 +126,21 @@ class WhatIfWindow(ToolWindow):
         def then(done: Any) -> None:
             if isinstance(done, ShownOtherwiseError):
                 self._on_answer(done.now if isinstance(done.now, Answer) else None)
-                self.said.setText(f"Not done: {done}. This is what would be different now.")
+                self.said.setText(phrase("Not done: {done}. This is what would be different now.", done=done))
                 return
             if done is None:
-                self.said.setText("Stopped. Nothing is changed.")
+                self.said.setText(phrase("Stopped. Nothing is changed."))
                 return
             self.answer = None
-            self.said.setText("Accepted. Undo takes all of it back.")
+            self.said.setText(phrase("Accepted. Undo takes all of it back."))
             self.enable()
 
-        self.run("Making it so", work, then)
+        self.run(phrase("Making it so"), work, then)
 
     def _forget(self) -> None:
         self.answer = None
         self.differences.clear()
-        self.said.setText("Put a question together; nothing is changed before you accept.")
+        self.said.setText(phrase("Put a question together; nothing is changed before you accept."))
         self.enable()
 
     def _show_opening(self, item: QTreeWidgetItem) -> None:
@@ -140,4 +149,6 @@ class WhatIfWindow(ToolWindow):
             self.desk.select([opening])
 
 
-WHAT_IF = SidePlace("what-if", "What if?", "Compare before anything is changed", WhatIfWindow, within="openings")
+WHAT_IF = SidePlace(
+    "what-if", to_phrase("What if?"), to_phrase("Compare before anything is changed"), WhatIfWindow, within="openings"
+)

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QVBoxLayout, QWidg
 
 from hwsched.calc.parts.cost import Cost
 from hwsched.desktop.lines import Lines
+from hwsched.language import phrase
 from hwsched.operations.parts.cost_since import changed_costs, whole_change
 from hwsched.quantities.money import rounded
 
@@ -26,14 +27,16 @@ class CostChangesPage(QWidget):
     def __init__(self) -> None:
         super().__init__()
         self.since = QComboBox()
-        self.since.setAccessibleName("Changes since")
+        self.since.setAccessibleName(phrase("Changes since"))
         self.since.currentIndexChanged.connect(lambda _at: self.since_changed.emit())
         self.said = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
-        self.table = Lines(("Opening", "Before", "Now", "Change", "Not sure of"), 4)
-        self.table.setAccessibleName("Openings that cost something else")
+        self.table = Lines(
+            (phrase("Opening"), phrase("Before"), phrase("Now"), phrase("Change"), phrase("Not sure of")), 4
+        )
+        self.table.setAccessibleName(phrase("Openings that cost something else"))
         self.table.cellDoubleClicked.connect(lambda row, _column: self._show(row))
         top = QHBoxLayout()
-        label = QLabel("&Since")
+        label = QLabel(phrase("&Since"))
         label.setBuddy(self.since)
         top.addWidget(label)
         top.addWidget(self.since)
@@ -49,9 +52,9 @@ class CostChangesPage(QWidget):
         held = self.letter
         with QSignalBlocker(self.since):
             self.since.clear()
-            self.since.addItem("the last reckoning here", LAST)
+            self.since.addItem(phrase("the last reckoning here"), LAST)
             for letter in reversed(letters):
-                self.since.addItem(f"revision {letter}", letter)
+                self.since.addItem(phrase("revision {letter}", letter=letter), letter)
             self.since.setCurrentIndex(max(self.since.findData(held), 0))
 
     @property
@@ -74,13 +77,20 @@ class CostChangesPage(QWidget):
                 for each in found[:_MOST]
             ]
         )
-        more = f" The first {_MOST} are shown." if len(found) > _MOST else ""
+        more = phrase(" The first {most} are shown.", most=_MOST) if len(found) > _MOST else ""
         if not found:
-            self.said.setText("Nothing costs something else.")
+            self.said.setText(phrase("Nothing costs something else."))
             return
         amounts = f"{_amount(whole.before)} → {_amount(whole.now)} {currency}"
         self.said.setText(
-            f"{len(found)} of {len(now)} cost something else: {amounts} ({rounded(whole.change):+,}).{more}"
+            phrase(
+                "{count} of {count_2} cost something else: {amounts} ({rounded:+,}).{more}",
+                count=len(found),
+                count_2=len(now),
+                amounts=amounts,
+                rounded=rounded(whole.change),
+                more=more,
+            )
         )
 
     def _show(self, row: int) -> None:
@@ -90,8 +100,8 @@ class CostChangesPage(QWidget):
 
 
 def _amount(cost: Cost | None) -> str:
-    return "not priced" if cost is None else f"{rounded(cost.total):,}"
+    return phrase("not priced") if cost is None else f"{rounded(cost.total):,}"
 
 
 def _doubt(cost: Cost | None) -> str:
-    return "" if cost is None or cost.complete else f"{len(cost.unknown)} unknown"
+    return "" if cost is None or cost.complete else phrase("{count} unknown", count=len(cost.unknown))

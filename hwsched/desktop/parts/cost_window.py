@@ -17,6 +17,7 @@ from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.documents.parts.cost_estimate import totals
 from hwsched.documents.view import ProjectView
 from hwsched.fitting.costing import terms_of
+from hwsched.language import phrase, to_phrase
 from hwsched.model.errors import ValueRefusedError
 from hwsched.operations.changes import Changes
 from hwsched.operations.parts.cost_since import costs_of_revision
@@ -26,14 +27,18 @@ from hwsched.operations.release.project_view import project_view
 from hwsched.operations.release.revisions import revisions
 from hwsched.quantities.money import rounded
 
-_WAYS: Final = (("building", "Building"), ("set", "Hardware set"), ("opening", "Opening"))
+_WAYS: Final = (
+    ("building", to_phrase("Building")),
+    ("set", to_phrase("Hardware set")),
+    ("opening", to_phrase("Opening")),
+)
 
 
 class CostWindow(ToolWindow):
     """Totals at three pages, what is not counted, and the terms."""
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
-        super().__init__(desk, "Cost", parent)
+        super().__init__(desk, phrase("Cost"), parent)
         self.resize(980, 600)
         self._view: ProjectView | None = None
         self._base: int | None = None
@@ -43,28 +48,33 @@ class CostWindow(ToolWindow):
         self.pages = QTabWidget()
         self.tables: dict[str, QTreeWidget] = {}
         for way, title in _WAYS:
-            self.tables[way] = table = _tree([title, "Hours", "Parts", "Labour", "Total", "Not counted"])
-            self.pages.addTab(table, f"By {title.lower()}")
+            self.tables[way] = table = _tree(
+                [title, phrase("Hours"), phrase("Parts"), phrase("Labour"), phrase("Total"), phrase("Not counted")]
+            )
+            self.pages.addTab(table, phrase("By {lower}", lower=title.lower()))
         self.moved = CostChangesPage()
         self.moved.since_changed.connect(self.compare)
         self.moved.wants_opening.connect(self._show_opening)
-        self.pages.addTab(self.moved, "What changed")
+        self.pages.addTab(self.moved, phrase("What changed"))
         self._by_opening: Mapping[str, Cost] | None = None
         self._before: Mapping[str, Cost] | None = None
         """By opening, as it was reckoned before, in the same currency."""
         self._currency = ""
-        self.unknown = _tree(["What", "Quantity", "Needs"])
-        self.pages.addTab(self.unknown, "Not counted")
+        self.unknown = _tree([phrase("What"), phrase("Quantity"), phrase("Needs")])
+        self.pages.addTab(self.unknown, phrase("Not counted"))
         self.terms = TermsForm()
         self.terms.changed.connect(self.enable)
-        self.pages.addTab(self.terms, "Terms")
+        self.pages.addTab(self.terms, phrase("Terms"))
         note = QLabel(
-            "An estimate: list prices less discounts, and hours that come from memory until the project puts its own "
-            "in their place. Taxes, freight, permits and mains work are not in it. Amounts are rounded for show only."
+            phrase(
+                "An estimate: list prices less discounts, and hours that come from memory until the project "
+                "puts its own in their place. Taxes, freight, permits and mains work are not in it. Amounts "
+                "are rounded for show only."
+            )
         )
         note.setWordWrap(True)
-        self.again = self.button("Reckon again", self.reckon)
-        self.set = self.button("Set terms", self.set_terms, "Write what was typed as one step")
+        self.again = self.button(phrase("Reckon again"), self.reckon)
+        self.set = self.button(phrase("Set terms"), self.set_terms, phrase("Write what was typed as one step"))
         self.body.addWidget(self.said)
         self.body.addWidget(self.pages, 1)
         self.body.addWidget(note)
@@ -78,7 +88,7 @@ class CostWindow(ToolWindow):
             self._fresh = False
             self.reckon()
         elif self._view is not None and self.desk.workspace.kept_for(COST.name) is None:
-            self.said.setText("The project has changed since; reckon again.")
+            self.said.setText(phrase("The project has changed since; reckon again."))
         self.enable()
 
     def enable(self) -> None:
@@ -105,7 +115,7 @@ class CostWindow(ToolWindow):
             workspace.keep(COST.name, version, answer)
             self._on_reckoned(answer)
 
-        self.run("Reckoning", work, then)
+        self.run(phrase("Reckoning"), work, then)
 
     def show_kept(self) -> None:
         """Show what was reckoned before while nothing it reads has changed; else reckon."""
@@ -123,7 +133,7 @@ class CostWindow(ToolWindow):
         if isinstance(found, str):
             for table in (*self.tables.values(), self.unknown):
                 table.clear()
-            self.said.setText(f"unknown: {found}. Set it among the terms.")
+            self.said.setText(phrase("unknown: {found}. Set it among the terms.", found=found))
         else:
             for way, _ in _WAYS:
                 _show(self.tables[way], found[way], labour=view.terms.labour_per_hour is not None)
@@ -138,7 +148,9 @@ class CostWindow(ToolWindow):
             return
         if letter == LAST:
             if self._before is None:
-                self.moved.refuse("Nothing was reckoned here before; choose a revision, or reckon again after an edit.")
+                self.moved.refuse(
+                    phrase("Nothing was reckoned here before; choose a revision, or reckon again after an edit.")
+                )
             else:
                 self.moved.show_changes(self._before, now, self._currency)
             return
@@ -157,7 +169,7 @@ class CostWindow(ToolWindow):
                 self.moved.show_changes(before, now, self._currency)
             self.enable()
 
-        self.run(f"Reckoning revision {letter}", work, then)
+        self.run(phrase("Reckoning revision {letter}", letter=letter), work, then)
 
     def _keep(self, view: ProjectView, found: Mapping[str, Cost]) -> None:
         """Keep what was reckoned before, where it can be compared."""
@@ -177,24 +189,24 @@ class CostWindow(ToolWindow):
             item = QTreeWidgetItem([each.about, f"{each.quantity:f}", ", ".join(each.needs)])
             item.setTextAlignment(1, Qt.AlignmentFlag.AlignCenter)
             self.unknown.addTopLevelItem(item)
-        self.pages.setTabText(self.pages.indexOf(self.unknown), f"Not counted {len(whole.unknown)}")
+        self.pages.setTabText(self.pages.indexOf(self.unknown), phrase("Not counted {count}", count=len(whole.unknown)))
         if view is None:
             return
         if not any(each.fit is not None and each.fit.status == "fits" for each in view.openings):
-            self.said.setText("No opening fits yet, so nothing is priced.")
+            self.said.setText(phrase("No opening fits yet, so nothing is priced."))
             return
         left = sum(each.fit is None or each.fit.status != "fits" for each in view.openings)
-        currency = terms_of(view.terms, view.catalogue).currency or "currency unknown"
+        currency = terms_of(view.terms, view.catalogue).currency or phrase("currency unknown")
         labour = "unknown" if view.terms.labour_per_hour is None else f"{rounded(whole.labour):,}"
         words = [
-            f"Total of what is known: {rounded(whole.total):,} {currency}",
-            f"parts {rounded(whole.parts):,}",
-            f"labour {labour} for {rounded(whole.hours, 1):,} h",
+            phrase("Total of what is known: {rounded:,} {currency}", rounded=rounded(whole.total), currency=currency),
+            phrase("parts {rounded:,}", rounded=rounded(whole.parts)),
+            phrase("labour {labour} for {rounded:,} h", labour=labour, rounded=rounded(whole.hours, 1)),
         ]
         if whole.at_list:
-            words.append(f"{len(whole.at_list)} parts stand at list price, without a discount")
+            words.append(phrase("{count} parts stand at list price, without a discount", count=len(whole.at_list)))
         if left:
-            words.append(f"{left} openings do not fit, or not yet, so they are not counted")
+            words.append(phrase("{left} openings do not fit, or not yet, so they are not counted", left=left))
         self.said.setText(" · ".join(words))
 
     def _show_terms(self, view: ProjectView) -> None:
@@ -224,8 +236,8 @@ class CostWindow(ToolWindow):
 
 COST = SidePlace(
     "cost",
-    "Cost",
-    "Totals, and the terms that the project pays",
+    to_phrase("Cost"),
+    to_phrase("Totals, and the terms that the project pays"),
     CostWindow,
     within="parts",
     shown=CostWindow.show_kept,
@@ -234,9 +246,9 @@ COST = SidePlace(
 
 def _show(table: QTreeWidget, found: Any, *, labour: bool) -> None:
     table.clear()
-    rows = [*found.items(), ("Total", combined(found.values()))] if found else []
+    rows = [*found.items(), (phrase("Total"), combined(found.values()))] if found else []
     for key, cost in rows:
-        unknown = "" if cost.complete else f"{len(cost.unknown)} unknown"
+        unknown = "" if cost.complete else phrase("{count} unknown", count=len(cost.unknown))
         amounts = [f"{rounded(each):,}" for each in (cost.hours, cost.parts, cost.labour, cost.total)]
         if not labour and cost.hours:
             amounts[2] = "unknown"
@@ -256,7 +268,7 @@ def _show(table: QTreeWidget, found: Any, *, labour: bool) -> None:
 
 def _tree(titles: list[str]) -> QTreeWidget:
     made = QTreeWidget()
-    made.setAccessibleName(f"List of {', '.join(titles)}")
+    made.setAccessibleName(phrase("List of {titles}", titles=", ".join(titles)))
     made.setHeaderLabels(titles)
     made.setRootIsDecorated(False)
     made.setAlternatingRowColors(True)

@@ -21,6 +21,7 @@ from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.opening.scope_box import ScopeBox
 from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import CHANGED, Desk, ToolWindow
+from hwsched.language import phrase, to_phrase
 from hwsched.model.errors import ValueRefusedError
 from hwsched.operations.parts.fewest_part_numbers import FewestPartNumbers, accept_fewest, fewest_part_numbers
 from hwsched.operations.shown import ShownOtherwiseError
@@ -34,25 +35,25 @@ class FewestWindow(ToolWindow):
     """What the search is at, from its own thread."""
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
-        super().__init__(desk, "Fewest different parts", parent)
+        super().__init__(desk, phrase("Fewest different parts"), parent)
         self.resize(860, 560)
         self.found: FewestPartNumbers | None = None
         self.scope = ScopeBox(desk)
         self.scope.setCurrentIndex(self.scope.count() - 1)
         self.wish = QButtonGroup(self)
-        self.fewest = QRadioButton("As few as serve, then least cost")
+        self.fewest = QRadioButton(phrase("As few as serve, then least cost"))
         self.fewest.setChecked(True)
-        self.by_price = QRadioButton("Least cost, one more different part counting as")
+        self.by_price = QRadioButton(phrase("Least cost, one more different part counting as"))
         self.price = QLineEdit()
-        self.price.setAccessibleName("What one more different part counts as")
+        self.price.setAccessibleName(phrase("What one more different part counts as"))
         self.price.setMaximumWidth(110)
-        self.price.setPlaceholderText("amount")
-        self.by_most = QRadioButton("Least cost with at most")
+        self.price.setPlaceholderText(phrase("amount"))
+        self.by_most = QRadioButton(phrase("Least cost with at most"))
         self.most = QSpinBox()
-        self.most.setAccessibleName("At most so many different parts")
+        self.most.setAccessibleName(phrase("At most so many different parts"))
         self.most.setRange(1, 9999)
         self.most.setValue(20)
-        self.most.setSuffix(" different parts")
+        self.most.setSuffix(phrase(" different parts"))
         for wish in (self.fewest, self.by_price, self.by_most):
             self.wish.addButton(wish)
         self.wish.buttonToggled.connect(lambda *_: self._forget())
@@ -60,28 +61,30 @@ class FewestWindow(ToolWindow):
         self.most.valueChanged.connect(self._forget)
         self.scope.currentIndexChanged.connect(self._forget)
         self.seconds = QSpinBox()
-        self.seconds.setAccessibleName("Seconds to look for it")
+        self.seconds.setAccessibleName(phrase("Seconds to look for it"))
         self.seconds.setRange(1, 3600)
         self.seconds.setValue(60)
         self.seconds.setSuffix(" s")
         form = QFormLayout()
-        form.addRow("For", self.scope)
-        form.addRow("Wanted", self.fewest)
+        form.addRow(phrase("For"), self.scope)
+        form.addRow(phrase("Wanted"), self.fewest)
         form.addRow("", _row(self.by_price, self.price))
         form.addRow("", _row(self.by_most, self.most))
-        form.addRow("Look for at most", _row(self.seconds))
+        form.addRow(phrase("Look for at most"), _row(self.seconds))
         self.said = QLabel()
         self.said.setWordWrap(True)
         self.list = QTreeWidget()
-        self.list.setAccessibleName("Parts before and after")
-        self.list.setHeaderLabels(["What", "Before", "After"])
+        self.list.setAccessibleName(phrase("Parts before and after"))
+        self.list.setHeaderLabels([phrase("What"), phrase("Before"), phrase("After")])
         self.list.setAlternatingRowColors(True)
         self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         for column, width in enumerate((260, 250)):
             self.list.setColumnWidth(column, width)
-        self.work = self.button("Look", self.look, "Nothing is changed by it")
-        self.take = self.button("Accept", self.accept_it, "Choose the parts by hand, and fit the openings")
-        self.leave = self.button("Leave", self.close, "Nothing is changed")
+        self.work = self.button(phrase("Look"), self.look, phrase("Nothing is changed by it"))
+        self.take = self.button(
+            phrase("Accept"), self.accept_it, phrase("Choose the parts by hand, and fit the openings")
+        )
+        self.leave = self.button(phrase("Leave"), self.close, phrase("Nothing is changed"))
         self.body.addLayout(form)
         self.body.addWidget(self.said)
         self.body.addWidget(self.list, 1)
@@ -113,7 +116,9 @@ class FewestWindow(ToolWindow):
         seconds = float(self.seconds.value())
 
         def tell(step: str, gap: float | None) -> None:
-            self.stepped.emit(step if gap is None else f"{step}, within {gap:.2%} of the best")
+            self.stepped.emit(
+                step if gap is None else phrase("{step}, within {gap:.2%} of the best", step=step, gap=gap)
+            )
 
         def work(_progress: Progress, cancelled: Cancelled) -> Any:
             try:
@@ -126,21 +131,30 @@ class FewestWindow(ToolWindow):
                     return None
                 raise
 
-        self.run("Looking for few different parts", work, self._on_found)
+        self.run(phrase("Looking for few different parts"), work, self._on_found)
 
     def _on_found(self, found: FewestPartNumbers | None) -> None:
         if found is None:
-            self.said.setText("Stopped before anything was found. Nothing is changed.")
+            self.said.setText(phrase("Stopped before anything was found. Nothing is changed."))
             return
         self.found = found
-        proven = "proven best" if found.gap == 0 else f"within {found.gap:.2%} of the best"
-        left = f" {len(found.left_out)} openings are left out: they do not fit, or a part has no price." * bool(
-            found.left_out
-        )
+        proven = phrase("proven best") if found.gap == 0 else phrase("within {gap:.2%} of the best", gap=found.gap)
+        left = phrase(
+            " {count} openings are left out: they do not fit, or a part has no price.", count=len(found.left_out)
+        ) * bool(found.left_out)
         self.said.setText(
-            f"{found.openings} openings: {len(found.before_kinds)} different parts → {len(found.after_kinds)}, "
-            f"{proven}. List price {_prices(found)[0]} → {_prices(found)[1]}. "
-            f"{len(found.changing)} openings would change.{left} Nothing is changed yet."
+            phrase(
+                "{openings} openings: {count} different parts → {count_2}, {proven}. List price {prices} → "
+                "{prices_2}. {count_3} openings would change.{left} Nothing is changed yet.",
+                openings=found.openings,
+                count=len(found.before_kinds),
+                count_2=len(found.after_kinds),
+                proven=proven,
+                prices=_prices(found)[0],
+                prices_2=_prices(found)[1],
+                count_3=len(found.changing),
+                left=left,
+            )
         )
         self._show(found)
         self.enable()
@@ -162,34 +176,36 @@ class FewestWindow(ToolWindow):
 
         def then(done: Any) -> None:
             if done is None:
-                self.said.setText("Stopped. Nothing is changed.")
+                self.said.setText(phrase("Stopped. Nothing is changed."))
                 return
             self._forget()
             refused = isinstance(done, ShownOtherwiseError)
-            self.said.setText(f"Not done: {done}." if refused else "Accepted. Undo takes all of it back.")
+            self.said.setText(
+                phrase("Not done: {done}.", done=done) if refused else phrase("Accepted. Undo takes all of it back.")
+            )
 
-        self.run("Choosing", work, then)
+        self.run(phrase("Choosing"), work, then)
 
     def _forget(self) -> None:
         self.found = None
         self.list.clear()
-        self.said.setText("Nothing is changed before you accept.")
+        self.said.setText(phrase("Nothing is changed before you accept."))
         self.enable()
 
     def _show(self, found: FewestPartNumbers) -> None:
         self.list.clear()
         before, after = set(found.before_kinds), set(found.after_kinds)
         gone, new = sorted(before - after), sorted(after - before)
-        parts = QTreeWidgetItem(["Different parts", str(len(before)), str(len(after))])
+        parts = QTreeWidgetItem([phrase("Different parts"), str(len(before)), str(len(after))])
         self.list.addTopLevelItem(parts)
         for number in gone:
-            parts.addChild(QTreeWidgetItem(["no longer needed", number, ""]))
+            parts.addChild(QTreeWidgetItem([phrase("no longer needed"), number, ""]))
         for number in new:
-            parts.addChild(QTreeWidgetItem(["needed now", "", number]))
-        cost = QTreeWidgetItem(["List price", *_prices(found)])
+            parts.addChild(QTreeWidgetItem([phrase("needed now"), "", number]))
+        cost = QTreeWidgetItem([phrase("List price"), *_prices(found)])
         self.list.addTopLevelItem(cost)
         checked = self.desk.workspace.checked
-        changed = QTreeWidgetItem(["Openings that change", "", str(len(found.changing))])
+        changed = QTreeWidgetItem([phrase("Openings that change"), "", str(len(found.changing))])
         self.list.addTopLevelItem(changed)
         for point, lines in found.choices.items():
             held_points = checked[found.opening_of[point]].points if found.opening_of[point] in checked else ()
@@ -204,7 +220,7 @@ class FewestWindow(ToolWindow):
             item.setToolTip(2, will)
             changed.addChild(item)
         if found.left_out:
-            left = QTreeWidgetItem(["Openings left out", str(len(found.left_out)), ""])
+            left = QTreeWidgetItem([phrase("Openings left out"), str(len(found.left_out)), ""])
             self.list.addTopLevelItem(left)
             for mark in found.left_out:
                 left.addChild(QTreeWidgetItem([mark]))
@@ -213,7 +229,11 @@ class FewestWindow(ToolWindow):
 
 
 FEWEST = SidePlace(
-    "fewest", "Fewest different parts", "Few different parts, against cost", FewestWindow, within="parts"
+    "fewest",
+    to_phrase("Fewest different parts"),
+    to_phrase("Few different parts, against cost"),
+    FewestWindow,
+    within="parts",
 )
 
 

@@ -6,6 +6,7 @@ from PySide6.QtCore import QStringListModel, Signal
 from PySide6.QtWidgets import QCheckBox, QDialog, QDialogButtonBox, QFormLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
 
 from hwsched.desktop.parts.set_lines import SetLines
+from hwsched.language import phrase
 from hwsched.operations.parts.hardware_sets import Line, lines_of
 from hwsched.values import Fit
 
@@ -30,7 +31,7 @@ class NewSetDialog(QDialog):
         self, names: QStringListModel, fits: Sequence[Fit], selected: int, parent: QWidget | None = None
     ) -> None:
         super().__init__(parent)
-        self.setWindowTitle("New hardware set")
+        self.setWindowTitle(phrase("New hardware set"))
         self.resize(600, 460)
         self.name = QLineEdit()
         self.name.textChanged.connect(self._allow)
@@ -39,24 +40,26 @@ class NewSetDialog(QDialog):
         self.lines = SetLines(names)
         self.lines.show_lines(alike)
         self.lines.changed.connect(self._allow)
-        words = "Lines: none yet; add them by hand."
+        words = phrase("Lines: none yet; add them by hand.")
         if alike:
-            words = f"Lines: what {len(fits)} selected openings that fit have alike."
+            words = phrase("Lines: what {count} selected openings that fit have alike.", count=len(fits))
         elif fits:
-            words = f"Lines: the {len(fits)} selected openings that fit have no part alike; add lines by hand."
+            words = phrase(
+                "Lines: the {count} selected openings that fit have no part alike; add lines by hand.", count=len(fits)
+            )
         self.said = QLabel(words)
         self.said.setWordWrap(True)
-        self.give = QCheckBox(f"Give it to the selected openings ({selected})")
+        self.give = QCheckBox(phrase("Give it to the selected openings ({selected})", selected=selected))
         self.give.setChecked(selected > 0)
         self.give.setEnabled(selected > 0)
         self.buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel)
         self.ok = self.buttons.button(QDialogButtonBox.StandardButton.Ok)
-        self.ok.setText("Make set")
+        self.ok.setText(phrase("Make set"))
         self.buttons.accepted.connect(self.wants_set)
         self.buttons.rejected.connect(self.reject)
         form = QFormLayout()
-        form.addRow("Name", self.name)
-        form.addRow("Notes", self.notes)
+        form.addRow(phrase("Name"), self.name)
+        form.addRow(phrase("Notes"), self.notes)
         layout = QVBoxLayout(self)
         layout.addLayout(form)
         layout.addWidget(self.said)

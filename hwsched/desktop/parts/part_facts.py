@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QFormLayout, QLabel, QScrollArea, QVBoxLayout, QWi
 
 from hwsched.catalogue.traits.entry import NUMBER, SUPERSEDED_BY
 from hwsched.desktop.fact_line import FactLine
+from hwsched.language import phrase
 from hwsched.operations.parts.part_edits import PartForm
 from hwsched.operations.parts.part_form import KIT, PartEdit, sections, shown_value
 from hwsched.quantities import LengthStyle
@@ -30,7 +31,7 @@ class PartFacts(QScrollArea):
 
     def clear(self) -> None:
         """Show no part."""
-        self._show(QLabel("Choose a part, or make a new one.", alignment=Qt.AlignmentFlag.AlignCenter), {})
+        self._show(QLabel(phrase("Choose a part, or make a new one."), alignment=Qt.AlignmentFlag.AlignCenter), {})
 
     def show_part(self, form: PartForm, asked: PartEdit, style: LengthStyle) -> None:
         """Show a part that is there, or a new one, with what was typed over it."""
@@ -107,7 +108,7 @@ def _form() -> QFormLayout:
 
 
 def _label(text: str, required: bool, line: FactLine) -> QLabel:
-    label = QLabel(f"{text} (needed)" if required else text, textFormat=Qt.TextFormat.PlainText)
+    label = QLabel(phrase("{text} (needed)", text=text) if required else text, textFormat=Qt.TextFormat.PlainText)
     label.setBuddy(line.field)
     label.setToolTip(line.attribute.note)
     return label

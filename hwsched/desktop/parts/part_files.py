@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QFileDialog
 from hwsched.desktop.release.files_page import FilesPage
 from hwsched.desktop.release.written_out import WrittenOut, opened_by_system
 from hwsched.desktop.tool_window import ToolWindow
+from hwsched.language import phrase
 from hwsched.model.tables import PART
 from hwsched.operations.release.attachments import Attached, attach, attachments_of, detach, fetch
 from hwsched.operations.survey.things import Thing
@@ -33,11 +34,11 @@ class PartFiles(FilesPage):
         self.setEnabled(bool(row))
         project = self._window.desk.workspace.project
         self.show_files(attachments_of(project, Thing(str(PART.name), row)) if row else ())
-        self.setAccessibleName(f"Files of {number}")
+        self.setAccessibleName(phrase("Files of {number}", number=number))
 
     def ask_file(self) -> None:
         """Ask for files and attach them."""
-        paths, _ = QFileDialog.getOpenFileNames(self, "Attach pictures and data sheets")
+        paths, _ = QFileDialog.getOpenFileNames(self, phrase("Attach pictures and data sheets"))
         if paths:
             self.attach_files([Path(path) for path in paths])
 
@@ -56,7 +57,7 @@ class PartFiles(FilesPage):
 
         def then(written: list[Path]) -> None:
             if not opened_by_system(written[0]):
-                self._window.told.setText(f"No program opens {written[0]}")
+                self._window.told.setText(phrase("No program opens {written}", written=written[0]))
 
         self._window.edit(write, then)
 

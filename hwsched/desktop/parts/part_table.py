@@ -14,6 +14,7 @@ from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.grid.remembering import arrangement_of
+from hwsched.language import phrase
 from hwsched.operations.parts.part_form import value_of
 from hwsched.quantities import LengthStyle
 from hwsched.values import Part
@@ -39,7 +40,7 @@ class PartGrid(Grid):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         contents = Contents(columns_of("", (), {}, "fraction"), lambda part: part.number)
-        super().__init__(GridModel(contents), "parts", "Parts of the catalogue", str, parent, opens=True)
+        super().__init__(GridModel(contents), "parts", phrase("Parts of the catalogue"), str, parent, opens=True)
         self.model.setParent(self)
         self.number = ""
         """Of the chosen part."""

@@ -8,10 +8,11 @@ from PySide6.QtWidgets import QFileDialog
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.ran import Report
 from hwsched.desktop.subject import Subject
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.parts.catalogue_export import export_catalogue
 from hwsched.operations.parts.catalogue_import import import_catalogue
 
-_WORKBOOKS = "Workbooks (*.xlsx)"
+_WORKBOOKS = to_phrase("Workbooks (*.xlsx)")
 
 
 class PartsActions(Subject):
@@ -20,15 +21,15 @@ class PartsActions(Subject):
     def __init__(self, frame: Frame) -> None:
         super().__init__(frame)
         self.act_catalogue = self.action(
-            "Take in catalogue", "Read a catalogue workbook", self.ask_catalogue, "project"
+            to_phrase("Take in catalogue"), to_phrase("Read a catalogue workbook"), self.ask_catalogue, "project"
         )
         self.act_export = self.action(
-            "Write catalogue", "Write the catalogue as a workbook", self.ask_export, "project"
+            to_phrase("Write catalogue"), to_phrase("Write the catalogue as a workbook"), self.ask_export, "project"
         )
 
     def ask_catalogue(self) -> None:
         """Ask for a catalogue and take it in."""
-        path, _ = QFileDialog.getOpenFileName(self.frame.window, "Take in catalogue", "", _WORKBOOKS)
+        path, _ = QFileDialog.getOpenFileName(self.frame.window, phrase("Take in catalogue"), "", _WORKBOOKS)
         if path:
             self.take_catalogue(Path(path))
 
@@ -39,10 +40,17 @@ class PartsActions(Subject):
             return
 
         def tells(done: Any) -> Report:
-            return Report(f"{done.parts} parts read: {done.added} new, {done.changed} changed")
+            return Report(
+                phrase(
+                    "{parts} parts read: {added} new, {changed} changed",
+                    parts=done.parts,
+                    added=done.added,
+                    changed=done.changed,
+                )
+            )
 
         self.jobs.run(
-            f"Taking in {path.name}",
+            phrase("Taking in {name}", name=path.name),
             lambda _progress, _cancelled: import_catalogue(workspace.project, path, who=workspace.who),
             lambda done: self.frame.say(tells(done).words),
             tells=tells,
@@ -50,7 +58,9 @@ class PartsActions(Subject):
 
     def ask_export(self) -> None:
         """Ask for a file and write the catalogue."""
-        path, _ = QFileDialog.getSaveFileName(self.frame.window, "Write catalogue", "catalogue.xlsx", _WORKBOOKS)
+        path, _ = QFileDialog.getSaveFileName(
+            self.frame.window, phrase("Write catalogue"), "catalogue.xlsx", _WORKBOOKS
+        )
         workspace = self.state.workspace
         if path and workspace is not None:
             self.frame.write(path, lambda: export_catalogue(workspace.project, Path(path)), self.ask_export)

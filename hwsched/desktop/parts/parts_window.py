@@ -16,6 +16,7 @@ from hwsched.desktop.parts.use_page import UsePage
 from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tokens import wide
 from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.language import phrase, to_phrase
 from hwsched.model.tables import ATTACHMENT
 from hwsched.operations.changes import Changes
 from hwsched.operations.opening.what_if import Answer, Question, accept_answer, what_if
@@ -31,7 +32,7 @@ class PartsWindow(ToolWindow):
     """The list at the left, the chosen part at the right; an edit is a draft until what it changes was seen."""
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
-        super().__init__(desk, "Parts", parent)
+        super().__init__(desk, phrase("Parts"), parent)
         self.resize(wide(147), wide(82))
         self.form: PartForm = part_form(desk.workspace.project)
         self.drafts: dict[str, PartEdit] = {}
@@ -41,10 +42,10 @@ class PartsWindow(ToolWindow):
         """Number of the part in the form; empty: none, or a new one."""
         self._wants_use = False
         self.kinds = QComboBox()
-        self.kinds.setAccessibleName("Kind of parts")
+        self.kinds.setAccessibleName(phrase("Kind of parts"))
         self.search = QLineEdit()
-        self.search.setAccessibleName("Search parts")
-        self.search.setPlaceholderText("Search number, words, supplier, value")
+        self.search.setAccessibleName(phrase("Search parts"))
+        self.search.setPlaceholderText(phrase("Search number, words, supplier, value"))
         self.search.setClearButtonEnabled(True)
         self.grid = PartGrid()
         self.heading = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
@@ -53,13 +54,23 @@ class PartsWindow(ToolWindow):
         self.said = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
         self.pages = QTabWidget()
         self.changes = QWidget()
-        self.new = self.button("&New part", self.begin_new, "A new part of the kind that is shown")
-        self.copy = self.button("&Duplicate", self.begin_copy, "A new part with what is known of this one")
-        self.follow_on = self.button("S&upersede", self.begin_successor, "Say which part follows this one")
-        self.withdraw = self.button("With&draw", self.look_at_withdrawal, "See what it changes; then take it out")
-        self.drop = self.button("&Forget edits", self.forget, "Back to what the project holds")
-        self.look = self.button("&What changes?", self.look_at_changes, "Work out which fits and costs would differ")
-        self.take = self.button("&Take", self.accept_it, "Make it so, and fit the openings, as one step")
+        self.new = self.button(phrase("&New part"), self.begin_new, phrase("A new part of the kind that is shown"))
+        self.copy = self.button(
+            phrase("&Duplicate"), self.begin_copy, phrase("A new part with what is known of this one")
+        )
+        self.follow_on = self.button(
+            phrase("S&upersede"), self.begin_successor, phrase("Say which part follows this one")
+        )
+        self.withdraw = self.button(
+            phrase("With&draw"), self.look_at_withdrawal, phrase("See what it changes; then take it out")
+        )
+        self.drop = self.button(phrase("&Forget edits"), self.forget, phrase("Back to what the project holds"))
+        self.look = self.button(
+            phrase("&What changes?"), self.look_at_changes, phrase("Work out which fits and costs would differ")
+        )
+        self.take = self.button(
+            phrase("&Take"), self.accept_it, phrase("Make it so, and fit the openings, as one step")
+        )
         self._build()
         self._connect()
         self.follow()
@@ -71,7 +82,7 @@ class PartsWindow(ToolWindow):
         self._show_parts()
         if self.answer is not None:
             self.answer = None
-            self.said.setText("The project has changed since; look again at what the edit changes.")
+            self.said.setText(phrase("The project has changed since; look again at what the edit changes."))
         self._show_part()
         self.enable()
 
@@ -152,19 +163,19 @@ class PartsWindow(ToolWindow):
         def then(done: Any) -> None:
             self.answer = None
             if isinstance(done, ShownOtherwiseError):
-                self.said.setText(f"Not done: {done}.")
+                self.said.setText(phrase("Not done: {done}.", done=done))
             elif done.number is None:
-                self.said.setText("Stopped. Nothing is changed.")
+                self.said.setText(phrase("Stopped. Nothing is changed."))
             else:
                 self.drafts.pop("" if asked.new else asked.number, None)
                 self._at = "" if asked.withdrawn else asked.number
                 self.differences.clear()
                 self.follow()
                 self.grid.choose(self._at)
-                self.said.setText("Taken. Undo takes all of it back.")
+                self.said.setText(phrase("Taken. Undo takes all of it back."))
             self.enable()
 
-        self.run("Taking the edit", work, then)
+        self.run(phrase("Taking the edit"), work, then)
 
     def _begin(self, asked: PartEdit) -> None:
         self._at = ""
@@ -184,17 +195,27 @@ class PartsWindow(ToolWindow):
 
         def then(answer: Answer | None) -> None:
             if answer is None:
-                self.said.setText("Stopped before all openings were compared. Nothing is changed.")
+                self.said.setText(phrase("Stopped before all openings were compared. Nothing is changed."))
                 return
             self.answer = answer
             self.differences.show_differences(answer.differences)
-            what = f"Withdrawing {asked.number}" if asked.withdrawn else f"This edit of {asked.number}"
-            self.said.setText(f"{what}: {summary(answer.differences, len(answer.asked))}. Nothing is changed yet.")
+            what = (
+                phrase("Withdrawing {number}", number=asked.number)
+                if asked.withdrawn
+                else phrase("This edit of {number}", number=asked.number)
+            )
+            self.said.setText(
+                phrase(
+                    "{what}: {summary}. Nothing is changed yet.",
+                    what=what,
+                    summary=summary(answer.differences, len(answer.asked)),
+                )
+            )
             self.pages.setCurrentWidget(self.changes)
             self.enable()
 
         self.answer = None
-        self.run("Working out what changes", work, then)
+        self.run(phrase("Working out what changes"), work, then)
 
     def _show_kinds(self) -> None:
         counts: dict[str, int] = {}
@@ -203,7 +224,7 @@ class PartsWindow(ToolWindow):
         held = self.kind
         with QSignalBlocker(self.kinds):
             self.kinds.clear()
-            self.kinds.addItem(f"All kinds ({len(self.form.catalogue.parts)})", "")
+            self.kinds.addItem(phrase("All kinds ({count})", count=len(self.form.catalogue.parts)), "")
             for kind in KINDS:
                 self.kinds.addItem(f"{kind.label} ({counts.get(kind.name, 0)})", kind.name)
             self.kinds.setCurrentIndex(max(self.kinds.findData(held), 0))
@@ -214,9 +235,13 @@ class PartsWindow(ToolWindow):
         parts = [part for part in self.form.catalogue.parts.values() if kind in ("", part.kind)]
         kept = [at for at, part in enumerate(parts) if all(word in self._spoken(part) for word in words)]
         self.grid.show_parts(parts, kind, self.form.own, self.form.extra, self._style(), kept)
-        count = f"{len(kept)} of {len(self.form.catalogue.parts)} parts"
+        count = phrase("{count} of {count_2} parts", count=len(kept), count_2=len(self.form.catalogue.parts))
         gone = self.grid.number and not self.grid.in_view
-        self.told.setText(f"{count}; {self.grid.number} is chosen and not in view" if gone else count)
+        self.told.setText(
+            phrase("{count}; {number} is chosen and not in view", count=count, number=self.grid.number)
+            if gone
+            else count
+        )
 
     def _spoken(self, part: Part) -> str:
         kind = kind_of(part.kind)
@@ -269,10 +294,14 @@ class PartsWindow(ToolWindow):
         held = self.form.catalogue.get(self._at)
         if asked is not None and asked.new:
             kind = kind_of(asked.kind)
-            like = f"like {asked.like}" if asked.like else f"among {kind.label.lower() if kind else asked.kind}"
-            self.heading.setText(f"New part {like}, not taken yet")
+            like = (
+                f"like {asked.like}"
+                if asked.like
+                else phrase("among {lower}", lower=kind.label.lower() if kind else asked.kind)
+            )
+            self.heading.setText(phrase("New part {like}, not taken yet", like=like))
         elif held is not None:
-            draft = f" · {len(asked.typed)} edits not taken yet" if asked is not None else ""
+            draft = phrase(" · {count} edits not taken yet", count=len(asked.typed)) if asked is not None else ""
             self.heading.setText(f"{held.number} · {held.description}{draft}")
 
     def _show_page(self) -> None:
@@ -290,7 +319,11 @@ class PartsWindow(ToolWindow):
             if found.number == self._at:
                 self.use.show_use(found, part.stock if part is not None else None)
 
-        self.run(f"Looking where {number} is used", lambda _progress, _cancelled: where_used(project, number), then)
+        self.run(
+            phrase("Looking where {number} is used", number=number),
+            lambda _progress, _cancelled: where_used(project, number),
+            then,
+        )
 
     def _build(self) -> None:
         top = QHBoxLayout()
@@ -305,9 +338,13 @@ class PartsWindow(ToolWindow):
         under.setContentsMargins(0, 0, 0, 0)
         under.addWidget(self.said)
         under.addWidget(self.differences, 1)
-        for title, page in (("&Facts", self.facts), ("Where &used", self.use), ("F&iles", self.files)):
+        for title, page in (
+            (phrase("&Facts"), self.facts),
+            (phrase("Where &used"), self.use),
+            (phrase("F&iles"), self.files),
+        ):
             self.pages.addTab(page, title)
-        self.pages.addTab(self.changes, "What &changes")
+        self.pages.addTab(self.changes, phrase("What &changes"))
         column = QVBoxLayout(right)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self.heading)
@@ -342,8 +379,8 @@ class PartsWindow(ToolWindow):
 
 CATALOGUE = SidePlace(
     "catalogue",
-    "Catalogue",
-    "All parts: forms, where used, files, what an edit changes",
+    to_phrase("Catalogue"),
+    to_phrase("All parts: forms, where used, files, what an edit changes"),
     PartsWindow,
     within="parts",
 )

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.language import phrase
 from hwsched.operations.parts.hardware_sets import Proposed
 
 
@@ -25,17 +26,21 @@ class ProposedSetsDialog(QDialog):
 
     def __init__(self, proposed: Sequence[Proposed], parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Proposed hardware sets")
+        self.setWindowTitle(phrase("Proposed hardware sets"))
         self.resize(900, 480)
         self._proposed = list(proposed)
         openings = sum(len(each.openings) for each in proposed)
         said = QLabel(
-            f"{len(proposed)} groups of openings without a set take the same parts, {openings} openings in all. "
-            "Double-click a name to change it."
+            phrase(
+                "{count} groups of openings without a set take the same parts, {openings} openings in all. "
+                "Double-click a name to change it.",
+                count=len(proposed),
+                openings=openings,
+            )
         )
         said.setWordWrap(True)
         self.list = QTreeWidget()
-        self.list.setHeaderLabels(["Set", "Openings", "Lines", "Marks"])
+        self.list.setHeaderLabels([phrase("Set"), phrase("Openings"), phrase("Lines"), phrase("Marks")])
         self.list.setRootIsDecorated(False)
         self.list.setAlternatingRowColors(True)
         self.list.setEditTriggers(QTreeWidget.EditTrigger.NoEditTriggers)
@@ -82,5 +87,5 @@ class ProposedSetsDialog(QDialog):
 
     def _allow(self) -> None:
         count = len(self.accepted_sets())
-        self.ok.setText(f"Make {count} sets" if count != 1 else "Make 1 set")
+        self.ok.setText(phrase("Make {count} sets", count=count) if count != 1 else phrase("Make 1 set"))
         self.ok.setEnabled(count > 0)

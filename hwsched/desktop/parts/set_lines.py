@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.opening.part_box import PartBox
+from hwsched.language import phrase
 from hwsched.operations.opening.hand_choices import ROLES
 from hwsched.operations.parts.hardware_sets import PROPOSED_ROLES, Line
 
@@ -28,8 +29,8 @@ class SetLines(QWidget):
         super().__init__(parent)
         self._names = names
         self.table = QTableWidget(0, 3)
-        self.table.setAccessibleName("Lines of the set")
-        self.table.setHorizontalHeaderLabels(["Role", "Part", "Qty"])
+        self.table.setAccessibleName(phrase("Lines of the set"))
+        self.table.setHorizontalHeaderLabels([phrase("Role"), phrase("Part"), phrase("Qty")])
         self.table.verticalHeader().hide()
         self.table.setTabKeyNavigation(False)
         self.table.verticalHeader().setDefaultSectionSize(30)
@@ -39,10 +40,10 @@ class SetLines(QWidget):
         header.setSectionResizeMode(1, QHeaderView.ResizeMode.Stretch)
         self.table.setColumnWidth(0, 140)
         self.table.setColumnWidth(2, 84)
-        self.add = QPushButton("Add line")
+        self.add = QPushButton(phrase("Add line"))
         self.add.setAutoDefault(False)
         self.add.clicked.connect(lambda: self._add(self._next_role(), "", 1.0, tell=True))
-        self.out = QPushButton("Take line out")
+        self.out = QPushButton(phrase("Take line out"))
         self.out.setAutoDefault(False)
         self.out.clicked.connect(self._take_out)
         self.row = QHBoxLayout()

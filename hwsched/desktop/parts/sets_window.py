@@ -23,6 +23,7 @@ from hwsched.desktop.parts.proposed_sets_dialog import ProposedSetsDialog
 from hwsched.desktop.parts.set_lines import SetLines
 from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.parts.hardware_sets import (
     HardwareSet,
     Line,
@@ -45,7 +46,7 @@ class SetsWindow(ToolWindow):
     """Sets at the left; lines and openings of the chosen one at the right."""
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
-        super().__init__(desk, "Hardware sets", parent)
+        super().__init__(desk, phrase("Hardware sets"), parent)
         self.resize(1080, 620)
         self._sets: dict[str, HardwareSet] = {}
         self._seen: tuple[str, tuple[Line, ...]] | None = None
@@ -53,28 +54,36 @@ class SetsWindow(ToolWindow):
         self._was: tuple[tuple[Line, ...], int | None] = ((), None)
         """Lines of the chosen set when the form began to show it, and the newest step then."""
         self.names = part_names(catalogue_of(desk.workspace))
-        self.list = _tree(["Set", "Openings", "By hand instead"])
+        self.list = _tree([phrase("Set"), phrase("Openings"), phrase("By hand instead")])
         self.list.header().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
         self.list.header().setStretchLastSection(False)
         self.list.currentItemChanged.connect(lambda *_: self._show())
-        self.new = self.button("New…", self.ask_new, "Of what the selected openings have alike, or by hand")
-        self.propose = self.button("Propose…", self.ask_proposals, "Groups of openings that take the same parts")
-        self.remove = self.button("Remove", self.remove_chosen, "Its openings are left to the fit")
+        self.new = self.button(
+            phrase("New…"), self.ask_new, phrase("Of what the selected openings have alike, or by hand")
+        )
+        self.propose = self.button(
+            phrase("Propose…"), self.ask_proposals, phrase("Groups of openings that take the same parts")
+        )
+        self.remove = self.button(phrase("Remove"), self.remove_chosen, phrase("Its openings are left to the fit"))
         self.heading = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
         self.lines = SetLines(self.names)
         self.lines.changed.connect(self.enable)
-        self.look = self.button("What changes?", self.look_at_effects, "Work out which openings the lines change")
-        self.take = self.button("Accept lines", self.accept_lines, "First look at what changes")
+        self.look = self.button(
+            phrase("What changes?"), self.look_at_effects, phrase("Work out which openings the lines change")
+        )
+        self.take = self.button(phrase("Accept lines"), self.accept_lines, phrase("First look at what changes"))
         self.lines.row.addWidget(self.look)
         self.lines.row.addWidget(self.take)
-        self.members = _tree(["Opening", "By hand instead of the set"])
+        self.members = _tree([phrase("Opening"), phrase("By hand instead of the set")])
         self.members.itemActivated.connect(self._show_opening)
-        self.effects = _tree(["Opening", "Fit", "Parts gone", "Parts new", "Why not"])
+        self.effects = _tree(
+            [phrase("Opening"), phrase("Fit"), phrase("Parts gone"), phrase("Parts new"), phrase("Why not")]
+        )
         self.pages = QTabWidget()
-        self.pages.addTab(self.members, "Openings")
-        self.pages.addTab(self.effects, "What changes")
-        self.give = self.button("Give", self.give_set)
-        self.free = self.button("Free", self.free_openings)
+        self.pages.addTab(self.members, phrase("Openings"))
+        self.pages.addTab(self.effects, phrase("What changes"))
+        self.give = self.button(phrase("Give"), self.give_set)
+        self.free = self.button(phrase("Free"), self.free_openings)
         self._build()
         self.follow()
 
@@ -149,9 +158,9 @@ class SetsWindow(ToolWindow):
         self.lines.setEnabled(held is not None)
         self.look.setEnabled(idle and other)
         self.take.setEnabled(idle and other and held is not None and self._seen == (held.id, lines))
-        self.give.setText(f"Give the set to {_openings(selected)} selected")
+        self.give.setText(phrase("Give the set to {openings} selected", openings=_openings(selected)))
         self.give.setEnabled(idle and held is not None and selected > 0)
-        self.free.setText(f"Free {_openings(selected)} selected")
+        self.free.setText(phrase("Free {openings} selected", openings=_openings(selected)))
         self.free.setEnabled(idle and selected > 0)
 
     def ask_new(self) -> None:
@@ -189,11 +198,13 @@ class SetsWindow(ToolWindow):
             found = propose_sets(project, progress=progress, cancelled=cancelled)
             return None if cancelled() else found
 
-        self.run("Grouping openings alike", work, self._on_proposed)
+        self.run(phrase("Grouping openings alike"), work, self._on_proposed)
 
     def _on_proposed(self, proposed: Any) -> None:
         if not proposed:
-            words = "Stopped." if proposed is None else "No two openings without a set take the same parts."
+            words = (
+                phrase("Stopped.") if proposed is None else phrase("No two openings without a set take the same parts.")
+            )
             self.told.setText(words)
             return
         dialog = ProposedSetsDialog(proposed, self)
@@ -223,18 +234,20 @@ class SetsWindow(ToolWindow):
             found = effect_of_lines(project, set_id, lines, progress=progress, cancelled=cancelled)
             return None if cancelled() else found
 
-        self.run("Working out what changes", work, lambda found: self._on_effects(set_id, lines, found))
+        self.run(phrase("Working out what changes"), work, lambda found: self._on_effects(set_id, lines, found))
 
     def _on_effects(self, set_id: str, lines: tuple[Line, ...], found: tuple[SetEffect, ...] | None) -> None:
         held = self.chosen()
         if found is None or held is None or held.id != set_id:
-            self.told.setText("Stopped; nothing is changed.")
+            self.told.setText(phrase("Stopped; nothing is changed."))
             return
         self._seen = (set_id, lines)
         self._show_effects(found)
         worse = sum(each.after != "fits" and each.before == "fits" for each in found)
-        words = f"{len(found)} of {_openings(len(held.openings))} change"
-        self.told.setText(f"{words}; {worse} of them would no longer fit." if worse else f"{words}.")
+        words = phrase("{count} of {openings} change", count=len(found), openings=_openings(len(held.openings)))
+        self.told.setText(
+            phrase("{words}; {worse} of them would no longer fit.", words=words, worse=worse) if worse else f"{words}."
+        )
         self.pages.setCurrentWidget(self.effects)
         self.enable()
 
@@ -248,7 +261,7 @@ class SetsWindow(ToolWindow):
 
         def then(_changes: Any) -> None:
             self._seen = None
-            self.told.setText("Accepted. Run Fit to store the openings' fits.")
+            self.told.setText(phrase("Accepted. Run Fit to store the openings' fits."))
             self.follow()
             # Roles that were left as they were stand there as others may have changed them.
             self._show()
@@ -283,8 +296,12 @@ class SetsWindow(ToolWindow):
         if held is None:
             return
         seen = self._base
-        text = f"Remove {held.name}? {_openings(len(held.openings))} are left to the fit. Undo brings it back."
-        box = QMessageBox(QMessageBox.Icon.Question, "Remove hardware set", text, parent=self)
+        text = phrase(
+            "Remove {name}? {openings} are left to the fit. Undo brings it back.",
+            name=held.name,
+            openings=_openings(len(held.openings)),
+        )
+        box = QMessageBox(QMessageBox.Icon.Question, phrase("Remove hardware set"), text, parent=self)
         box.setStandardButtons(QMessageBox.StandardButton.Yes | QMessageBox.StandardButton.Cancel)
         box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         box.accepted.connect(lambda: self._remove(held.id, seen))
@@ -309,14 +326,18 @@ class SetsWindow(ToolWindow):
             self.pages.setCurrentWidget(self.members)
         self.members.clear()
         if held is None:
-            self.heading.setText("No set is chosen. Make one of what the selected openings have alike, or propose.")
+            self.heading.setText(
+                phrase("No set is chosen. Make one of what the selected openings have alike, or propose.")
+            )
         else:
             self.heading.setText(f"{held.name}: {held.notes}" if held.notes else held.name)
             for id_, mark in zip(held.openings, held.marks, strict=True):
                 item = QTreeWidgetItem([mark, ", ".join(held.overridden.get(mark, ()))])
                 item.setData(0, _ID, id_)
                 self.members.addTopLevelItem(item)
-        self.pages.setTabText(0, f"Openings {len(held.openings)}" if held is not None else "Openings")
+        self.pages.setTabText(
+            0, phrase("Openings {count}", count=len(held.openings)) if held is not None else phrase("Openings")
+        )
         self.enable()
 
     def _show_effects(self, found: tuple[SetEffect, ...]) -> None:
@@ -327,22 +348,30 @@ class SetsWindow(ToolWindow):
             for column in (2, 3, 4):
                 item.setToolTip(column, item.text(column))
             self.effects.addTopLevelItem(item)
-        self.pages.setTabText(1, f"What changes {len(found)}" if self._seen is not None else "What changes")
+        self.pages.setTabText(
+            1, phrase("What changes {count}", count=len(found)) if self._seen is not None else phrase("What changes")
+        )
 
     def _show_opening(self, item: QTreeWidgetItem) -> None:
         self.desk.select([str(item.data(0, _ID))])
 
 
-SETS = SidePlace("sets", "Hardware sets", "Make, propose, change and give hardware sets", SetsWindow, within="parts")
+SETS = SidePlace(
+    "sets",
+    to_phrase("Hardware sets"),
+    to_phrase("Make, propose, change and give hardware sets"),
+    SetsWindow,
+    within="parts",
+)
 
 
 def _openings(count: int) -> str:
-    return f"{count} opening" if count == 1 else f"{count} openings"
+    return phrase("{count} opening", count=count) if count == 1 else phrase("{count} openings", count=count)
 
 
 def _tree(titles: list[str]) -> QTreeWidget:
     made = QTreeWidget()
-    made.setAccessibleName(f"List of {', '.join(titles)}")
+    made.setAccessibleName(phrase("List of {titles}", titles=", ".join(titles)))
     made.setHeaderLabels(titles)
     made.setRootIsDecorated(False)
     made.setAlternatingRowColors(True)

@@ -5,6 +5,7 @@ from typing import Final
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHeaderView, QLabel, QTreeWidget, QTreeWidgetItem, QVBoxLayout, QWidget
 
+from hwsched.language import phrase
 from hwsched.operations.parts.where_used import PartUse
 
 _OPENING: Final = int(Qt.ItemDataRole.UserRole)
@@ -20,8 +21,8 @@ class UsePage(QWidget):
         super().__init__()
         self.said = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
         self.tree = QTreeWidget()
-        self.tree.setAccessibleName("Where the part is used")
-        self.tree.setHeaderLabels(["Where", "As", "Quantity", "How"])
+        self.tree.setAccessibleName(phrase("Where the part is used"))
+        self.tree.setHeaderLabels([phrase("Where"), phrase("As"), phrase("Quantity"), phrase("How")])
         self.tree.setAlternatingRowColors(True)
         self.tree.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.tree.itemActivated.connect(self._on_activated)
@@ -33,31 +34,43 @@ class UsePage(QWidget):
     def wait(self) -> None:
         """Say that it is being looked for."""
         self.tree.clear()
-        self.said.setText("Looking where it is used…")
+        self.said.setText(phrase("Looking where it is used…"))
 
     def show_use(self, use: PartUse, stock: float | None) -> None:
         """Show where a part is used."""
         self.tree.clear()
-        on_hand = "not counted" if stock is None else f"{stock:g}"
-        words = f"Needed {use.needed:g} · went out {use.issued:g} · in stock {on_hand}"
+        on_hand = phrase("not counted") if stock is None else f"{stock:g}"
+        words = phrase(
+            "Needed {needed:g} · went out {issued:g} · in stock {on_hand}",
+            needed=use.needed,
+            issued=use.issued,
+            on_hand=on_hand,
+        )
         if stock is not None and use.needed - use.issued > stock:
-            words += f" · short by {use.needed - use.issued - stock:g}"
-        self.said.setText(words if use.used else "Nothing uses it.")
-        openings = self._group(f"{len({each.mark for each in use.openings})} openings", len(use.openings))
+            words += phrase(" · short by {needed:g}", needed=use.needed - use.issued - stock)
+        self.said.setText(words if use.used else phrase("Nothing uses it."))
+        openings = self._group(
+            phrase("{count} openings", count=len({each.mark for each in use.openings})), len(use.openings)
+        )
         for each in use.openings:
-            how = "chosen by hand" if each.by_hand else "worked out"
+            how = phrase("chosen by hand") if each.by_hand else phrase("worked out")
             item = QTreeWidgetItem(
-                [each.mark, each.role, f"{each.quantity:g}", how if each.in_fit else f"{how}, in no fit that counts"]
+                [
+                    each.mark,
+                    each.role,
+                    f"{each.quantity:g}",
+                    how if each.in_fit else phrase("{how}, in no fit that counts", how=how),
+                ]
             )
             item.setData(0, _OPENING, each.opening_id)
             openings.addChild(item)
-        sets = self._group("Hardware sets", len(use.sets))
+        sets = self._group(phrase("Hardware sets"), len(use.sets))
         for name, role, quantity in use.sets:
             sets.addChild(QTreeWidgetItem([name, role, f"{quantity:g}"]))
-        boxes = self._group("In the box of", len(use.boxes))
+        boxes = self._group(phrase("In the box of"), len(use.boxes))
         for box, quantity in use.boxes:
             boxes.addChild(QTreeWidgetItem([box, "", f"{quantity:g}"]))
-        for title, names in (("Supersedes", use.follows), ("Supplies", use.supplies)):
+        for title, names in ((phrase("Supersedes"), use.follows), (phrase("Supplies"), use.supplies)):
             group = self._group(title, len(names))
             for name in names:
                 group.addChild(QTreeWidgetItem([name]))

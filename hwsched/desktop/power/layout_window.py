@@ -19,21 +19,23 @@ from hwsched.calc.parts.cost import Cost
 from hwsched.calc.power.planning.question import Leg
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.tool_window import CHANGED, Desk, ToolWindow
+from hwsched.language import phrase, to_phrase
 from hwsched.model.errors import ChangeError
 from hwsched.operations.power.planning_accepting import accept_plan
 from hwsched.operations.power.power_planning import PowerProposal, propose_plan
 from hwsched.operations.shown import ShownOtherwiseError
 from hwsched.quantities.money import rounded
 
-_NOTHING_YET: Final = (
-    "Places, sizes and number of supplies, wires, runs of their own, daisy chains and junctions in one search. What is "
-    "pinned to its supply stays as it is laid. Nothing is changed before you accept."
+_NOTHING_YET: Final = to_phrase(
+    "Places, sizes and number of supplies, wires, runs of their own, daisy chains and junctions "
+    "in one search. What is pinned to its supply stays as it is laid. Nothing is changed before "
+    "you accept."
 )
 _AIMS: Final = (
-    ("Least cost, parts and work", "least-cost"),
-    ("Fewest supplies, then least cost", "fewest-supplies"),
-    ("Least wire", "least-wire"),
-    ("Most room in volts, then least cost", "most-margin"),
+    (to_phrase("Least cost, parts and work"), "least-cost"),
+    (to_phrase("Fewest supplies, then least cost"), "fewest-supplies"),
+    (to_phrase("Least wire"), "least-wire"),
+    (to_phrase("Most room in volts, then least cost"), "most-margin"),
 )
 
 
@@ -63,7 +65,7 @@ class LayoutWindow(ToolWindow):
         chosen: str | None = None,
         parent: QWidget | None = None,
     ) -> None:
-        super().__init__(desk, "Plan supplies and runs", parent)
+        super().__init__(desk, phrase("Plan supplies and runs"), parent)
         self.resize(900, 600)
         self.found: PowerProposal | None = None
         self.what = QComboBox()
@@ -71,7 +73,7 @@ class LayoutWindow(ToolWindow):
         for building in buildings:
             self.what.addItem(building, ("building", building))
         for name, identifier in circuits:
-            self.what.addItem(f"Only circuit {name}", ("circuit", identifier))
+            self.what.addItem(phrase("Only circuit {name}", name=name), ("circuit", identifier))
         at = next((i for i in range(self.what.count()) if self.what.itemData(i)[1] == chosen), 0)
         self.what.setCurrentIndex(at)
         self.aim = QComboBox()
@@ -84,24 +86,26 @@ class LayoutWindow(ToolWindow):
         self.seconds.setMaximumWidth(120)
         form = QFormLayout()
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
-        form.addRow("What", self.what)
-        form.addRow("Aim", self.aim)
-        form.addRow("Look for at most", self.seconds)
+        form.addRow(phrase("What"), self.what)
+        form.addRow(phrase("Aim"), self.aim)
+        form.addRow(phrase("Look for at most"), self.seconds)
         self.said = QLabel(_NOTHING_YET)
         self.said.setWordWrap(True)
         self.said.setTextFormat(Qt.TextFormat.PlainText)
         self.list = QTreeWidget()
-        self.list.setAccessibleName("Plans")
-        self.list.setHeaderLabels(["What", "Wire", "Length", "To spare"])
+        self.list.setAccessibleName(phrase("Plans"))
+        self.list.setHeaderLabels([phrase("What"), phrase("Wire"), phrase("Length"), phrase("To spare")])
         self.list.setAlternatingRowColors(True)
         header = self.list.header()
         header.setStretchLastSection(False)
         for column in range(4):
             mode = QHeaderView.ResizeMode.ResizeToContents if column else QHeaderView.ResizeMode.Stretch
             header.setSectionResizeMode(column, mode)
-        self.work = self.button("Look", self.look, "Nothing is changed by it")
-        self.take = self.button("Accept", self.accept_it, "Lay what is planned, and fit its openings, as one step")
-        self.leave = self.button("Leave", self.close, "Nothing is changed")
+        self.work = self.button(phrase("Look"), self.look, phrase("Nothing is changed by it"))
+        self.take = self.button(
+            phrase("Accept"), self.accept_it, phrase("Lay what is planned, and fit its openings, as one step")
+        )
+        self.leave = self.button(phrase("Leave"), self.close, phrase("Nothing is changed"))
         self.body.addLayout(form)
         self.body.addWidget(self.said)
         self.body.addWidget(self.list, 1)
@@ -132,7 +136,7 @@ class LayoutWindow(ToolWindow):
         aim, seconds = self.aim.currentData(), float(self.seconds.value())
 
         def tell(step: str, gap: float | None) -> None:
-            self.stepped.emit(step if gap is None else f"{step}, gap {gap:.2%}")
+            self.stepped.emit(step if gap is None else phrase("{step}, gap {gap:.2%}", step=step, gap=gap))
 
         def work(_progress: Progress, cancelled: Cancelled) -> Any:
             try:
@@ -152,7 +156,7 @@ class LayoutWindow(ToolWindow):
                 raise
 
         self._forget()
-        self.run("Planning supplies and runs", work, self._on_found)
+        self.run(phrase("Planning supplies and runs"), work, self._on_found)
 
     def accept_it(self) -> None:
         """Lay what is planned and fit its openings, as one step; shown again where it is not what was shown."""
@@ -172,30 +176,37 @@ class LayoutWindow(ToolWindow):
                 self._forget()
                 if isinstance(done.now, PowerProposal):
                     self._on_found(done.now)
-                self.said.setText(f"Not laid: {done}.")
+                self.said.setText(phrase("Not laid: {done}.", done=done))
                 return
             if done is None:
-                self.said.setText("Stopped. Nothing is changed.")
+                self.said.setText(phrase("Stopped. Nothing is changed."))
                 return
             self._forget()
-            self.said.setText("Accepted. Undo takes all of it back.")
+            self.said.setText(phrase("Accepted. Undo takes all of it back."))
 
-        self.run("Laying the plan", work, then)
+        self.run(phrase("Laying the plan"), work, then)
 
     def _on_found(self, found: PowerProposal | None) -> None:
         if found is None:
-            self.said.setText("Stopped before a plan was found. Nothing is changed.")
+            self.said.setText(phrase("Stopped before a plan was found. Nothing is changed."))
             return
         self.found = found
         plan = found.plan
-        costs = f"{_money(found.before_cost)} as laid, {_money(found.after_cost)} then"
+        costs = phrase(
+            "{money} as laid, {money_2} then", money=_money(found.before_cost), money_2=_money(found.after_cost)
+        )
         if found.already:
-            text = "What is laid is as good: nothing would be changed."
+            text = phrase("What is laid is as good: nothing would be changed.")
         else:
-            text = (
-                f"{len(plan.sizes)} supplies, {plan.wire_m:.1f} m of wire, {plan.proved}. Cost of what is known: "
-                f"{costs}. {len(found.torn_up)} runs that are laid would be taken up. Proved in every state. "
-                "Nothing is changed yet."
+            text = phrase(
+                "{count} supplies, {wire_m:.1f} m of wire, {proved}. Cost of what is known: {costs}. "
+                "{count_2} runs that are laid would be taken up. Proved in every state. Nothing is changed "
+                "yet.",
+                count=len(plan.sizes),
+                wire_m=plan.wire_m,
+                proved=plan.proved,
+                costs=costs,
+                count_2=len(found.torn_up),
             )
         self.said.setText(text)
         self._show(found)
@@ -211,10 +222,10 @@ class LayoutWindow(ToolWindow):
                     supply.addChild(_line(leg, found))
             supply.setExpanded(True)
         for title, told in (
-            ("Would be taken up", found.torn_up),
-            ("Kept as laid", found.kept),
-            ("Left out", found.left_out),
-            ("Assumed", found.assumed),
+            (phrase("Would be taken up"), found.torn_up),
+            (phrase("Kept as laid"), found.kept),
+            (phrase("Left out"), found.left_out),
+            (phrase("Assumed"), found.assumed),
         ):
             if not told:
                 continue

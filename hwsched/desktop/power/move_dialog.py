@@ -6,6 +6,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QDialog, QDialogButtonBox, QFormLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
 from shiboken6 import isValid
 
+from hwsched.language import phrase
+
 Move = Callable[[str, str, str, Callable[[], None]], None]
 """Moves to a circuit (empty: off every one), from a node, with a length as typed; calls the last when done."""
 
@@ -37,7 +39,7 @@ class MoveDialog(QDialog):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Move to circuit")
+        self.setWindowTitle(phrase("Move to circuit"))
         self._nodes, self._move = nodes, move
         heading = QLabel(about)
         heading.setTextFormat(Qt.TextFormat.PlainText)
@@ -45,26 +47,28 @@ class MoveDialog(QDialog):
         self.circuit = QComboBox()
         for identifier, name in circuits.items():
             self.circuit.addItem(name, identifier)
-        self.circuit.addItem("Off every circuit", "")
+        self.circuit.addItem(phrase("Off every circuit"), "")
         self.circuit.setCurrentIndex(max(self.circuit.findData(at), 0))
         self.begin = QComboBox()
         for box in (self.circuit, self.begin):
             box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
             box.setMinimumContentsLength(24)
-        self.begin.setToolTip("The supply, a junction of the circuit, or an opening on it")
+        self.begin.setToolTip(phrase("The supply, a junction of the circuit, or an opening on it"))
         self.length = QLineEdit()
-        self.length.setPlaceholderText("as measured; from the supply, else as estimated")
-        self.length.setToolTip("Of each run, one way; empty: as measured, or estimated from level, plan and rise")
+        self.length.setPlaceholderText(phrase("as measured; from the supply, else as estimated"))
+        self.length.setToolTip(
+            phrase("Of each run, one way; empty: as measured, or estimated from level, plan and rise")
+        )
         form = QFormLayout()
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
-        form.addRow("Circuit", self.circuit)
-        form.addRow("Runs begin at", self.begin)
-        form.addRow("Length, one way [m]", self.length)
+        form.addRow(phrase("Circuit"), self.circuit)
+        form.addRow(phrase("Runs begin at"), self.begin)
+        form.addRow(phrase("Length, one way [m]"), self.length)
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel)
         buttons.accepted.connect(self.accept)
         buttons.rejected.connect(self.reject)
         self.ok = buttons.button(QDialogButtonBox.StandardButton.Ok)
-        self.ok.setText("Move")
+        self.ok.setText(phrase("Move"))
         layout = QVBoxLayout(self)
         layout.addWidget(heading)
         layout.addLayout(form)

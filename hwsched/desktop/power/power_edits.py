@@ -8,11 +8,12 @@ from pathlib import Path
 from typing import Any, Final
 
 from hwsched.desktop.tool_window import ToolWindow
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.changes import Changes
 from hwsched.operations.power import connecting, power_editing
 from hwsched.operations.power.power_import import import_power
 
-_BUSY: Final = "Not done: something else is being worked out. Try again when it is ready."
+_BUSY: Final = to_phrase("Not done: something else is being worked out. Try again when it is ready.")
 
 
 class PowerEdits:
@@ -92,7 +93,7 @@ class PowerEdits:
         """Take in a power workbook."""
         project, who = self._window.desk.workspace.project, self._window.desk.workspace.who
         self._window.run(
-            f"Taking in {path.name}",
+            phrase("Taking in {name}", name=path.name),
             lambda _progress, _cancelled: import_power(project, path, who=who),
             lambda _done: None,
         )

@@ -22,6 +22,7 @@ from shiboken6 import isValid
 
 from hwsched.attributes import Attribute, shown_unit
 from hwsched.desktop.survey.facts_form import ATTRIBUTE, FactDelegate, FactsForm, Index
+from hwsched.language import phrase
 from hwsched.survey import Entity
 from hwsched.values import Catalogue
 
@@ -87,7 +88,7 @@ class PowerFactsForm(FactsForm):
         super().__init__(parent)
         self.offers: Mapping[str, Sequence[str]] = {}
         """What is offered for a fact, by its name."""
-        self.setHeaderLabels(["Fact", "As laid"])
+        self.setHeaderLabels([phrase("Fact"), phrase("As laid")])
         self.setItemDelegate(_PowerFactsDelegate(self))
 
     def show_facts(
@@ -177,7 +178,7 @@ class NewPowerDialog(QDialog):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
-        self.setWindowTitle(f"New {entity.label.lower()}")
+        self.setWindowTitle(phrase("New {lower}", lower=entity.label.lower()))
         self._add = add
         self._required = [each.name for each in entity.attributes if each.required]
         self.fields: dict[str, QLineEdit | QComboBox] = {}

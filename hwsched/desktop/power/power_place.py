@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QWidget
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.place import Place
 from hwsched.desktop.power.power_window import PowerWindow
+from hwsched.language import to_phrase
 
 
 def _power(frame: Frame) -> PowerWindow:
@@ -28,11 +29,28 @@ def _layout(frame: Frame) -> QWidget:
 
 
 POWER: Final = Place(
-    "power", "Power", "power", "Supplies and circuits: lay them, see volts, site supplies", rail=True,
-    make=_made, show=PowerWindow.tell, keys="Ctrl+Shift+P",
-)  # fmt: skip
-SITING: Final = Place("siting", "Site supplies", "", "Fewest supplies, then least wire", make=_siting, within="power")
-LAYOUT: Final = Place(
-    "layout", "Plan runs", "", "Supplies, wires and runs of a building, or of the chosen circuit", make=_layout,
+    "power",
+    to_phrase("Power"),
+    "power",
+    to_phrase("Supplies and circuits: lay them, see volts, site supplies"),
+    rail=True,
+    make=_made,
+    show=PowerWindow.tell,
+    keys="Ctrl+Shift+P",
+)
+SITING: Final = Place(
+    "siting",
+    to_phrase("Site supplies"),
+    "",
+    to_phrase("Fewest supplies, then least wire"),
+    make=_siting,
     within="power",
-)  # fmt: skip
+)
+LAYOUT: Final = Place(
+    "layout",
+    to_phrase("Plan runs"),
+    "",
+    to_phrase("Supplies, wires and runs of a building, or of the chosen circuit"),
+    make=_layout,
+    within="power",
+)

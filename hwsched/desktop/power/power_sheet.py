@@ -17,6 +17,7 @@ from hwsched.drawings.power.riser_strings import Levels
 from hwsched.drawings.power.voltage_plot import voltage_plot
 from hwsched.drawings.power.wiring_sheet import wiring_sheet
 from hwsched.drawings.power.wiring_way import leaves_of
+from hwsched.language import phrase
 from hwsched.operations.findings.checking import Checked
 from hwsched.quantities import LengthStyle
 from hwsched.survey import CIRCUIT, RUN, SUPPLY, Entity
@@ -87,8 +88,8 @@ class FoundPage(LinesPage):
     wants_rule = Signal(str)
 
     def __init__(self) -> None:
-        super().__init__(Lines(("Severity", "Finding", "Cure"), 1, {0: 76}))
-        self.act_rule = self.offer("Show rule", "The rule's page in the rulebook")
+        super().__init__(Lines((phrase("Severity"), phrase("Finding"), phrase("Cure")), 1, {0: 76}))
+        self.act_rule = self.offer(phrase("Show rule"), phrase("The rule's page in the rulebook"))
         self.act_rule.triggered.connect(self._ask)
         self.table.cellDoubleClicked.connect(lambda *_: self._ask())
         self._findings: list[tuple[str, Finding]] = []
@@ -98,7 +99,7 @@ class FoundPage(LinesPage):
         self._findings = findings
         rows = [
             (
-                finding.severity + (", waived" if finding.waived else ""),
+                finding.severity + (phrase(", waived") if finding.waived else ""),
                 f"{name}: {finding.message}" if name else finding.message,
                 finding.cure,
             )
@@ -143,8 +144,11 @@ class PowerSheet(QWidget):
         self.riser, self.wiring, self.plot = SheetView(), SheetView(), SheetView()
         self.pages = QTabWidget()
         for page, title in (
-            (self.found_page, "Findings"), (self.riser, "Riser"), (self.wiring, "Wiring"), (self.plot, "Voltages"),
-        ):  # fmt: skip
+            (self.found_page, phrase("Findings")),
+            (self.riser, phrase("Riser")),
+            (self.wiring, phrase("Wiring")),
+            (self.plot, phrase("Voltages")),
+        ):
             self.pages.addTab(page, title)
         self.pages.currentChanged.connect(lambda _index: self._draw())
         split = QSplitter(Qt.Orientation.Vertical)
@@ -187,39 +191,53 @@ class PowerSheet(QWidget):
         self.line.setVisible(bool(line))
         findings = self._findings()
         self.found_page.show_found(findings)
-        self.pages.setTabText(0, f"Findings {len(findings)}" if findings else "Findings")
+        self.pages.setTabText(0, phrase("Findings {count}", count=len(findings)) if findings else phrase("Findings"))
         self._draw()
 
     def _entries(self) -> list[Entry]:
         kind, identifier = self._key
         present, marks = self.present, self.present.marks()
         if kind == "supply":
-            return [("Supply", SUPPLY, each.id, each, {}) for each in present.facts.supplies if each.id == identifier]
+            return [
+                (phrase("Supply"), SUPPLY, each.id, each, {})
+                for each in present.facts.supplies
+                if each.id == identifier
+            ]
         if kind == "circuit":
-            return [("Circuit", CIRCUIT, each.id, each, {}) for each in present.facts.circuits if each.id == identifier]
+            return [
+                (phrase("Circuit"), CIRCUIT, each.id, each, {})
+                for each in present.facts.circuits
+                if each.id == identifier
+            ]
         run = present.run(self._key)
         if run is None:
             return []
         ends = " to ".join(_short(marks.get(end, end)) for end in (run.from_node, run.to_node))
-        return [(f"Run {ends}", RUN, run.id, run, marks)]
+        return [(phrase("Run {ends}", ends=ends), RUN, run.id, run, marks)]
 
     def _words(self) -> tuple[str, str]:
         kind, identifier = self._key
         present, held = self.present, self.present.circuit(self._circuit)
         if kind == "supply" and (supply := present.supply(identifier)) is not None:
             where = " · ".join(word for word in (supply.supply.building, supply.supply.level) if word)
-            return f"Supply {supply.supply.name}" + (f"   {where}" if where else ""), supply_line(supply)
+            return phrase("Supply {name}", name=supply.supply.name) + (f"   {where}" if where else ""), supply_line(
+                supply
+            )
         if kind == "circuit" and held is not None:
-            return f"Circuit {held[1].circuit.name} of {held[0].supply.name}", circuit_line(held[1])
+            return phrase(
+                "Circuit {name} of {name_2}", name=held[1].circuit.name, name_2=held[0].supply.name
+            ), circuit_line(held[1])
         if kind == "opening":
             return self._opening_words(identifier)
         if kind == "run" and (run := present.run(self._key)) is not None:
-            return f"Junction {run.to_node}", ""
+            return phrase("Junction {to_node}", to_node=run.to_node), ""
         if kind == "place":
             return identifier, ""
         if kind == "loose":
-            return "On no circuit yet", "Openings that want a supply: drag them onto a circuit, or let them be sited."
-        return "Nothing chosen", "Choose a supply, a circuit or an opening in the list."
+            return phrase("On no circuit yet"), phrase(
+                "Openings that want a supply: drag them onto a circuit, or let them be sited."
+            )
+        return phrase("Nothing chosen"), phrase("Choose a supply, a circuit or an opening in the list.")
 
     def _opening_words(self, opening_id: str) -> tuple[str, str]:
         checked, held = self.present.checked.get(opening_id), self.present.work.circuit_of(opening_id)
@@ -227,7 +245,11 @@ class PowerSheet(QWidget):
             return "", ""
         opening = checked.given.opening
         where = " · ".join(word for word in (opening.building, opening.level, opening.room_to) if word)
-        line = opening_line(held[1], opening_id) if held is not None else "It wants a supply and hangs on no circuit."
+        line = (
+            opening_line(held[1], opening_id)
+            if held is not None
+            else phrase("It wants a supply and hangs on no circuit.")
+        )
         return f"{opening.mark}   {where}", line
 
     def _findings(self) -> list[tuple[str, Finding]]:
@@ -265,16 +287,20 @@ class PowerSheet(QWidget):
                 if self._building is not None
                 else ()
             )
-            self.riser.show_drawings(drawn, "No supply is laid here.")
+            self.riser.show_drawings(drawn, phrase("No supply is laid here."))
         elif page is self.wiring:
             held = present.work.circuit_of(identifier) if kind == "opening" else None
             leaves = leaves_of(held[1], identifier) if held is not None else ()
             sheets = [wiring_sheet(*held, identifier, present.style, leaf=leaf) for leaf in leaves if held is not None]
-            self.wiring.show_drawings(sheets, "Choose an opening that hangs on a circuit to see how it is wired.")
+            self.wiring.show_drawings(
+                sheets, phrase("Choose an opening that hangs on a circuit to see how it is wired.")
+            )
         elif page is self.plot:
             circuit = present.circuit(self._circuit)
             plots = [voltage_plot(*circuit, present.style)] if circuit is not None else []
-            self.plot.show_drawings(plots, "Choose a circuit, or an opening on one, to see the voltage along it.")
+            self.plot.show_drawings(
+                plots, phrase("Choose a circuit, or an opening on one, to see the voltage along it.")
+            )
 
 
 def _short(name: str) -> str:

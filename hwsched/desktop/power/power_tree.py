@@ -8,14 +8,21 @@ from PySide6.QtGui import QBrush, QColor, QDragEnterEvent, QDragMoveEvent, QDrop
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTreeWidget, QTreeWidgetItem, QTreeWidgetItemIterator
 
 from hwsched.desktop.tokens import wide
+from hwsched.language import phrase, to_phrase
 from hwsched.telling.natural import natural
 from hwsched.values.power import CircuitResult, NodeResult, PowerResult, Run, SupplyResult
 
 KIND: Final = int(Qt.ItemDataRole.UserRole)
 ID: Final = KIND + 1
 _MARKED: Final = KIND + 2
-LOOSE: Final = "On no circuit yet"
-_COLUMNS: Final = ("Supply, circuit, opening", "Run", "Volts at worst", "Needs", "Room")
+LOOSE: Final = to_phrase("On no circuit yet")
+_COLUMNS: Final = (
+    to_phrase("Supply, circuit, opening"),
+    to_phrase("Run"),
+    to_phrase("Volts at worst"),
+    to_phrase("Needs"),
+    to_phrase("Room"),
+)
 _NAME, _RUN, _VOLTS, _NEEDS, _ROOM = range(len(_COLUMNS))
 _LOADING: Final = "supply-loading"
 _TOUCH_V: Final = 1e-9
@@ -77,8 +84,15 @@ class PowerTree(QTreeWidget):
         self.clear()
         if loose or work.supplies:
             top = self._top(LOOSE, "loose")
-            top.setText(_RUN, f"{len(loose)} openings" if len(loose) > 1 else "1 opening" if loose else "none")
-            top.setToolTip(_NAME, "Openings that want a supply; drag onto a circuit, or here to take them off")
+            top.setText(
+                _RUN,
+                phrase("{count} openings", count=len(loose))
+                if len(loose) > 1
+                else phrase("1 opening")
+                if loose
+                else phrase("none"),
+            )
+            top.setToolTip(_NAME, phrase("Openings that want a supply; drag onto a circuit, or here to take them off"))
             for opening, mark in loose.items():
                 top.addChild(_item(mark, "opening", opening))
         heavy = {each.supply_id: each.finding.severity for each in work.findings if each.finding.rule == _LOADING}
@@ -87,7 +101,7 @@ class PowerTree(QTreeWidget):
             of_circuit.setdefault(run.circuit_id, []).append(run)
         places: dict[str, QTreeWidgetItem] = {}
         for supply in work.supplies:
-            building = supply.supply.building or "No building given"
+            building = supply.supply.building or phrase("No building given")
             if building not in places:
                 places[building] = self._top(building, "place")
             item = self._supply(supply, heavy.get(supply.supply.id, ""))
@@ -208,39 +222,39 @@ class PowerTree(QTreeWidget):
 
     def _supply(self, supply: SupplyResult, heavy: str) -> QTreeWidgetItem:
         facts = supply.supply
-        words = [facts.name, facts.part or "no supply chosen", facts.level or ""]
+        words = [facts.name, facts.part or phrase("no supply chosen"), facts.level or ""]
         item = _item(" · ".join(word for word in words if word), "supply", facts.id)
         if facts.place:
             item.setToolTip(_NAME, f"{item.text(_NAME)}\n{facts.place}")
         if supply.openings and supply.share is not None:
             over = {"error": "OVER: ", "": ""}.get(heavy, "HIGH: ")
-            item.setText(_ROOM, f"{over}{supply.share:.0%} used")
-            item.setToolTip(_ROOM, "Share of its rating that is held, everything on at once")
+            item.setText(_ROOM, phrase("{over}{share:.0%} used", over=over, share=supply.share))
+            item.setToolTip(_ROOM, phrase("Share of its rating that is held, everything on at once"))
             if heavy:
                 self._mark(item)
         elif supply.openings:
-            item.setText(_ROOM, "share unknown")
+            item.setText(_ROOM, phrase("share unknown"))
             item.setToolTip(_ROOM, "\n".join(problem.message for problem in supply.problems))
         else:
             item.setText(_ROOM, {"candidate": "may be used", "must": "must be used"}.get(facts.use or "", "unused"))
         return item
 
     def _circuit(self, circuit: CircuitResult) -> QTreeWidgetItem:
-        item = _item(f"Circuit {circuit.circuit.name}", "circuit", circuit.circuit.id)
+        item = _item(phrase("Circuit {name}", name=circuit.circuit.name), "circuit", circuit.circuit.id)
         item.setText(_RUN, circuit.wire)
         item.setToolTip(_RUN, circuit.wire)
         worst = _worst(circuit.nodes)
         if circuit.collapsed:
-            item.setText(_VOLTS, "collapses")
+            item.setText(_VOLTS, phrase("collapses"))
             item.setToolTip(_VOLTS, "\n".join(circuit.collapsed.values()))
             self._mark(item)
         elif circuit.problems:
-            item.setText(_VOLTS, "not worked out" if worst is None else "in part")
+            item.setText(_VOLTS, phrase("not worked out") if worst is None else phrase("in part"))
             item.setToolTip(_VOLTS, "\n".join(problem.message for problem in circuit.problems))
         if worst is not None and not circuit.collapsed:
             self._volts(item, worst, needs=False)
         if circuit.circuit.alarm == "drops":
-            item.setText(_NEEDS, "off on alarm")
+            item.setText(_NEEDS, phrase("off on alarm"))
         return item
 
     def _show_runs(self, circuit_line: QTreeWidgetItem, circuit: CircuitResult, runs: Sequence[Run]) -> None:
@@ -259,19 +273,19 @@ class PowerTree(QTreeWidget):
 
     def _run(self, run: Run, circuit: CircuitResult) -> QTreeWidgetItem:
         if run.opening_id is None:
-            line = _item(f"Junction {run.to_node}", "run", run.id)
+            line = _item(phrase("Junction {to_node}", to_node=run.to_node), "run", run.id)
         else:
             line = _item(self._marks.get(run.opening_id, run.to_node), "opening", run.opening_id)
-        line.setText(_RUN, f"{run.length_m:.1f} m" if run.length_m is not None else "length unknown")
+        line.setText(_RUN, f"{run.length_m:.1f} m" if run.length_m is not None else phrase("length unknown"))
         node = _worst([each for each in circuit.nodes if each.opening_id == run.opening_id]) if run.opening_id else None
         problems = [each for each in circuit.problems if each.opening_id and each.opening_id == run.opening_id]
         if node is not None:
             self._volts(line, node)
         elif problems:
-            line.setText(_VOLTS, "unknown")
+            line.setText(_VOLTS, phrase("unknown"))
             line.setToolTip(_VOLTS, "\n".join(problem.message for problem in problems))
         elif run.opening_id is not None:
-            line.setText(_VOLTS, "unknown")
+            line.setText(_VOLTS, phrase("unknown"))
         return line
 
     def _volts(self, line: QTreeWidgetItem, node: NodeResult, *, needs: bool = True) -> None:
@@ -283,12 +297,14 @@ class PowerTree(QTreeWidget):
             line.setText(_VOLTS, f"{low:.2f} V")
         if needs:
             line.setText(_NEEDS, f"{node.minimum_v:g} V")
-        line.setToolTip(_ROOM, f"At {node.name}, {node.distance_m:.1f} m from the supply")
+        line.setToolTip(
+            _ROOM, phrase("At {name}, {distance_m:.1f} m from the supply", name=node.name, distance_m=node.distance_m)
+        )
         if margin < -_TOUCH_V:
-            line.setText(_ROOM, f"LOW by {_digits(-margin)} V")
+            line.setText(_ROOM, phrase("LOW by {digits} V", digits=_digits(-margin)))
             self._mark(line)
         elif node.maximum_v is not None and most > node.maximum_v + _TOUCH_V:
-            line.setText(_ROOM, f"HIGH by {_digits(most - node.maximum_v)} V")
+            line.setText(_ROOM, phrase("HIGH by {digits} V", digits=_digits(most - node.maximum_v)))
             self._mark(line)
         else:
             line.setText(_ROOM, f"{margin:.2f} V")

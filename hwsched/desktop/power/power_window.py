@@ -18,19 +18,21 @@ from hwsched.desktop.power.power_tree import ID, KIND, PowerTree
 from hwsched.desktop.power.siting_window import SitingWindow
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.desktop.trouble import tell_failure
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.power.power_results import opening_levels, power_as_it_stands, power_facts
 from hwsched.operations.project.history import newest
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 from hwsched.survey import CIRCUIT, RUN, SUPPLY
 from hwsched.values.power import PowerFacts
 
-_FIRST: Final = (
-    "Nothing is laid yet. Add a supply, then a circuit of it, and drag openings onto the circuit; or take in a power "
-    "workbook; or name places for supplies and let them be sited."
+_FIRST: Final = to_phrase(
+    "Nothing is laid yet. Add a supply, then a circuit of it, and drag openings onto the "
+    "circuit; or take in a power workbook; or name places for supplies and let them be sited."
 )
-_FIRST_OF_ALL: Final = (
-    "Nothing is laid yet, and there are no openings. First take in a survey in the main window and run Fit: openings "
-    "that want a supply then stand here. Supplies can be laid already, or come with a power workbook."
+_FIRST_OF_ALL: Final = to_phrase(
+    "Nothing is laid yet, and there are no openings. First take in a survey in the main window "
+    "and run Fit: openings that want a supply then stand here. Supplies can be laid already, or "
+    "come with a power workbook."
 )
 _MANY: Final = 150
 """From so many runs on they are worked out off the screen's thread: that takes longer than a person notices."""
@@ -41,7 +43,7 @@ class PowerWindow(ToolWindow):
     """Tree on the left; facts, findings and drawings of what is chosen on the right."""
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
-        super().__init__(desk, "Supplies and circuits", parent)
+        super().__init__(desk, phrase("Supplies and circuits"), parent)
         self.resize(1330, 690)
         self.present = PowerShown()
         self._reading = desk.jobs.beside(self)
@@ -49,7 +51,7 @@ class PowerWindow(ToolWindow):
         self._again = False
         self.edits = PowerEdits(self)
         self.tree = PowerTree()
-        self.tree.setAccessibleName("Supplies, circuits and openings")
+        self.tree.setAccessibleName(phrase("Supplies, circuits and openings"))
         self.tree.moved.connect(self.carry)
         self.tree.itemSelectionChanged.connect(self.enable)
         self.tree.currentItemChanged.connect(lambda *_: self._show_chosen())
@@ -60,17 +62,31 @@ class PowerWindow(ToolWindow):
         self.form, self.found, self.pages = self.sheet.form, self.sheet.found, self.sheet.pages
         self.form.edited.connect(self._edit_fact)
         self.sheet.found_page.wants_rule.connect(desk.show_rule)
-        self.add_supply = self.button("Add supply…", lambda: self.ask_new("supply"), "A supply, or a place for one")
-        self.add_circuit = self.button("Add circuit…", lambda: self.ask_new("circuit"), "Of the chosen supply")
-        self.add_run = self.button("Add run…", lambda: self.ask_new("run"), "Of the chosen circuit")
-        self.move_to = self.button("Move to circuit…", self.ask_move, "The selected openings (or drag them)")
-        self.take_away = self.button(
-            "Take away", self.take_chosen_away, "The chosen supply, circuit or junction; openings off their circuit"
+        self.add_supply = self.button(
+            phrase("Add supply…"), lambda: self.ask_new("supply"), phrase("A supply, or a place for one")
         )
-        self.read = self.button("Take in workbook…", self.ask_workbook, "Levels, supplies, circuits, runs, routes")
-        self.propose = self.button("Site supplies…", self.show_siting, "Fewest supplies, then least wire")
+        self.add_circuit = self.button(
+            phrase("Add circuit…"), lambda: self.ask_new("circuit"), phrase("Of the chosen supply")
+        )
+        self.add_run = self.button(phrase("Add run…"), lambda: self.ask_new("run"), phrase("Of the chosen circuit"))
+        self.move_to = self.button(
+            phrase("Move to circuit…"), self.ask_move, phrase("The selected openings (or drag them)")
+        )
+        self.take_away = self.button(
+            phrase("Take away"),
+            self.take_chosen_away,
+            phrase("The chosen supply, circuit or junction; openings off their circuit"),
+        )
+        self.read = self.button(
+            phrase("Take in workbook…"), self.ask_workbook, phrase("Levels, supplies, circuits, runs, routes")
+        )
+        self.propose = self.button(
+            phrase("Site supplies…"), self.show_siting, phrase("Fewest supplies, then least wire")
+        )
         self.plan_runs = self.button(
-            "Plan runs…", self.show_layout, "Supplies, wires and runs of a building, or of the chosen circuit"
+            phrase("Plan runs…"),
+            self.show_layout,
+            phrase("Supplies, wires and runs of a building, or of the chosen circuit"),
         )
         QShortcut(QKeySequence.StandardKey.Delete, self.tree, self._delete, context=_ONLY_THERE)
         row = QHBoxLayout()
@@ -158,7 +174,7 @@ class PowerWindow(ToolWindow):
         about = {"supply": "", "circuit": "Of supply ", "run": "Of circuit "}[kind] + self._name(owner)
         offers, stated = dict(parts_offered(self.present.catalogue)), dict[str, str]()
         if kind == "supply":
-            about = "One that is laid, or a place where one may stand. What is left empty is unknown."
+            about = phrase("One that is laid, or a place where one may stand. What is left empty is unknown.")
             places = [each.given.opening for each in self.present.checked.values()]
             offers["building"] = sorted({each.building for each in places if each.building})
             offers["level"] = sorted({each.level for each in places if each.level})
@@ -196,7 +212,9 @@ class PowerWindow(ToolWindow):
         """Ask for a circuit and move the selected openings onto it."""
         openings, marks = self.tree.chosen_openings(), self.present.marks()
         named = ", ".join(marks.get(each, each) for each in openings[:8])
-        about = named if len(openings) <= 8 else f"{named} and {len(openings) - 8} more"
+        about = (
+            named if len(openings) <= 8 else phrase("{named} and {count} more", named=named, count=len(openings) - 8)
+        )
         circuits = {circuit.id: self._name(circuit.id) for circuit in self.present.facts.circuits}
         base = self.present.base
         dialog = MoveDialog(
@@ -214,7 +232,7 @@ class PowerWindow(ToolWindow):
 
         def then() -> None:
             if self.present.work.supplies:
-                self.told.setText("Taken away. Undo brings it back.")
+                self.told.setText(phrase("Taken away. Undo brings it back."))
 
         if kind == "opening":
             self.carry(self.tree.chosen_openings(), "", then=then)
@@ -223,7 +241,9 @@ class PowerWindow(ToolWindow):
 
     def ask_workbook(self) -> None:
         """Ask for a power workbook and take it in."""
-        name, _ = QFileDialog.getOpenFileName(self, "Power workbook", str(Path.home()), "Workbooks (*.xlsx)")
+        name, _ = QFileDialog.getOpenFileName(
+            self, phrase("Power workbook"), str(Path.home()), phrase("Workbooks (*.xlsx)")
+        )
         if name:
             self.take_in(Path(name))
 
@@ -300,7 +320,7 @@ class PowerWindow(ToolWindow):
             return None
         routes, seen = self.present.facts.routes, self.present.base
         pinned = any(each.pinned for each in routes if (each.opening_id, each.supply_id) == (opening, supply))
-        made = QAction(f"Siting keeps it at {self._name(supply)}", menu)
+        made = QAction(phrase("Siting keeps it at {name}", name=self._name(supply)), menu)
         made.setCheckable(True)
         made.setChecked(pinned)
         made.setEnabled(self.idle)

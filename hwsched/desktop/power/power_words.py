@@ -9,6 +9,7 @@ from hwsched.drawings.power.power_words import (
     share_words,
     state_words,
 )
+from hwsched.language import phrase
 from hwsched.values.power import CircuitResult, SupplyResult
 
 
@@ -18,14 +19,26 @@ def supply_line(supply: SupplyResult) -> str:
     if supply.openings:
         words.append(share_words(supply))
     if supply.lowest_v is not None:
-        words.append(f"{supply.lowest_v:.3g} V at the lowest mains")
+        words.append(phrase("{lowest_v:.3g} V at the lowest mains", lowest_v=supply.lowest_v))
     if supply.battery_end_v is not None:
-        words.append(f"{supply.battery_end_v:.3g} V at the end of standby")
+        words.append(phrase("{battery_end_v:.3g} V at the end of standby", battery_end_v=supply.battery_end_v))
     standby = supply.standby
     if standby is not None:
-        size = f"{standby.size_ah:g} Ah" if standby.size_ah is not None else "more than any standard size"
-        held = f", {standby.held_ah:g} Ah laid" if standby.held_ah is not None else ""
-        words.append(f"{standby.hours:g} h of standby at {standby.load_a:.3g} A take {size}{held}")
+        size = (
+            phrase("{size_ah:g} Ah", size_ah=standby.size_ah)
+            if standby.size_ah is not None
+            else phrase("more than any standard size")
+        )
+        held = phrase(", {held_ah:g} Ah laid", held_ah=standby.held_ah) if standby.held_ah is not None else ""
+        words.append(
+            phrase(
+                "{hours:g} h of standby at {load_a:.3g} A take {size}{held}",
+                hours=standby.hours,
+                load_a=standby.load_a,
+                size=size,
+                held=held,
+            )
+        )
     words += [problem.message for problem in supply.problems]
     return " · ".join(words)
 
@@ -34,29 +47,35 @@ def circuit_line(circuit: CircuitResult) -> str:
     """Say currents, limiter and what could not be worked out of a circuit."""
     words = []
     if circuit.holding_a is not None:
-        words.append(f"{circuit.holding_a:.3g} A held")
+        words.append(phrase("{holding_a:.3g} A held", holding_a=circuit.holding_a))
     if circuit.current_a:
-        words.append(f"{max(circuit.current_a.values()):.3g} A at most")
+        words.append(phrase("{values:.3g} A at most", values=max(circuit.current_a.values())))
     if circuit.inrush_a is not None:
-        words.append(f"{circuit.inrush_a:.3g} A inrush")
+        words.append(phrase("{inrush_a:.3g} A inrush", inrush_a=circuit.inrush_a))
     if circuit.openings:
-        words.append(f"limiter {limiter_words(circuit)}")
+        words.append(phrase("limiter {limiter_words}", limiter_words=limiter_words(circuit)))
     if circuit.operating:
-        words.append(f"at one time: {', '.join(circuit.operating)}")
+        words.append(phrase("at one time: {operating}", operating=", ".join(circuit.operating)))
     words += [*collapse_words(circuit), *problem_words(circuit)]
-    return " · ".join(words) or "Nothing hangs on it yet: drag openings onto it."
+    return " · ".join(words) or phrase("Nothing hangs on it yet: drag openings onto it.")
 
 
 def opening_line(circuit: CircuitResult, opening_id: str) -> str:
     """Say what hangs at an opening, and its volts in every state."""
     nodes = [node for node in circuit.nodes if node.opening_id == opening_id and node.minimum_v is not None]
     words = [
-        f"{device.role.capitalize()} {device.part}, {device.minimum_v:g} to {device.maximum_v:g} V"
+        phrase(
+            "{capitalize} {part}, {minimum_v:g} to {maximum_v:g} V",
+            capitalize=device.role.capitalize(),
+            part=device.part,
+            minimum_v=device.minimum_v,
+            maximum_v=device.maximum_v,
+        )
         for device in circuit.devices
         if device.opening_id == opening_id
     ]
     for node in nodes:
         volts = ", ".join(f"{state_words(state)} {value:.2f} V" for state, value in node.volts.items())
-        words.append(f"TOO LOW: {volts}" if is_low(node) else volts)
+        words.append(phrase("TOO LOW: {volts}", volts=volts) if is_low(node) else volts)
     words += [problem.message for problem in circuit.problems if problem.opening_id == opening_id]
     return " · ".join(words)

@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.tool_window import CHANGED, Desk, ToolWindow
+from hwsched.language import phrase, to_phrase
 from hwsched.model.errors import ChangeError
 from hwsched.operations.power.siting_accepting import accept_siting
 from hwsched.operations.power.siting_comparison import Comparison, Standing, compare_siting
@@ -23,7 +24,7 @@ from hwsched.operations.power.supply_siting import Proposal, propose_siting
 from hwsched.operations.shown import ShownOtherwiseError
 from hwsched.values import SEVERITIES, Catalogue
 
-_NOTHING_YET: Final = "Fewest supplies first, then least wire. Nothing is changed before you accept."
+_NOTHING_YET: Final = to_phrase("Fewest supplies first, then least wire. Nothing is changed before you accept.")
 
 
 class SitingWindow(ToolWindow):
@@ -52,7 +53,7 @@ class SitingWindow(ToolWindow):
         building: str | None = None,
         parent: QWidget | None = None,
     ) -> None:
-        super().__init__(desk, "Site supplies", parent)
+        super().__init__(desk, phrase("Site supplies"), parent)
         self.resize(900, 600)
         self.found: Proposal | None = None
         self.building = QComboBox()
@@ -60,7 +61,7 @@ class SitingWindow(ToolWindow):
         self.building.setCurrentIndex(max(self.building.findText(building or ""), 0))
         self.wire = QComboBox()
         self.wire.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-        self.wire.addItem("The cheapest that reaches every opening", None)
+        self.wire.addItem(phrase("The cheapest that reaches every opening"), None)
         for part in catalogue.of_kind("wire"):
             self.wire.addItem(f"{part.number}  {part.description}", part.number)
         self.seconds = QSpinBox()
@@ -70,15 +71,17 @@ class SitingWindow(ToolWindow):
         self.seconds.setMaximumWidth(120)
         form = QFormLayout()
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
-        form.addRow("Building", self.building)
-        form.addRow("Wire", self.wire)
-        form.addRow("Look for at most", self.seconds)
+        form.addRow(phrase("Building"), self.building)
+        form.addRow(phrase("Wire"), self.wire)
+        form.addRow(phrase("Look for at most"), self.seconds)
         self.said = QLabel(_NOTHING_YET)
         self.said.setWordWrap(True)
         self.said.setTextFormat(Qt.TextFormat.PlainText)
         self.list = QTreeWidget()
-        self.list.setAccessibleName("Plans")
-        self.list.setHeaderLabels(["What", "Before", "After", "Run", "Volts at worst"])
+        self.list.setAccessibleName(phrase("Plans"))
+        self.list.setHeaderLabels(
+            [phrase("What"), phrase("Before"), phrase("After"), phrase("Run"), phrase("Volts at worst")]
+        )
         self.list.setAlternatingRowColors(True)
         header = self.list.header()
         header.setStretchLastSection(False)
@@ -86,9 +89,11 @@ class SitingWindow(ToolWindow):
             stretch = column in (1, 2)
             mode = QHeaderView.ResizeMode.Stretch if stretch else QHeaderView.ResizeMode.ResizeToContents
             header.setSectionResizeMode(column, mode)
-        self.work = self.button("Look", self.look, "Nothing is changed by it")
-        self.take = self.button("Accept", self.accept_it, "Lay the circuits and runs, and fit the openings")
-        self.leave = self.button("Leave", self.close, "Nothing is changed")
+        self.work = self.button(phrase("Look"), self.look, phrase("Nothing is changed by it"))
+        self.take = self.button(
+            phrase("Accept"), self.accept_it, phrase("Lay the circuits and runs, and fit the openings")
+        )
+        self.leave = self.button(phrase("Leave"), self.close, phrase("Nothing is changed"))
         self.body.addLayout(form)
         self.body.addWidget(self.said)
         self.body.addWidget(self.list, 1)
@@ -119,7 +124,7 @@ class SitingWindow(ToolWindow):
         wire, seconds = self.wire.currentData(), float(self.seconds.value())
 
         def tell(step: str, gap: float | None) -> None:
-            self.stepped.emit(step if gap is None else f"{step}, gap {gap:.2%}")
+            self.stepped.emit(step if gap is None else phrase("{step}, gap {gap:.2%}", step=step, gap=gap))
 
         def work(_progress: Progress, cancelled: Cancelled) -> Any:
             try:
@@ -133,7 +138,7 @@ class SitingWindow(ToolWindow):
                 raise
 
         self._forget()
-        self.run("Siting supplies", work, self._on_found)
+        self.run(phrase("Siting supplies"), work, self._on_found)
 
     def accept_it(self) -> None:
         """Lay what is proposed and fit its openings, as one step; shown again where it is not what was shown."""
@@ -155,37 +160,54 @@ class SitingWindow(ToolWindow):
                 self._forget()
                 if isinstance(done.now, Proposal):
                     self._on_found(done.now)
-                self.said.setText(f"Not laid: {done}.")
+                self.said.setText(phrase("Not laid: {done}.", done=done))
                 return
             if done is None:
-                self.said.setText("Stopped. Nothing is changed.")
+                self.said.setText(phrase("Stopped. Nothing is changed."))
                 return
             self._forget()
-            self.said.setText("Accepted. Undo takes all of it back.")
+            self.said.setText(phrase("Accepted. Undo takes all of it back."))
 
-        self.run("Laying circuits", work, then)
+        self.run(phrase("Laying circuits"), work, then)
 
     def _on_found(self, found: Proposal | None) -> None:
         if found is None:
-            self.said.setText("Stopped before a siting was found. Nothing is changed.")
+            self.said.setText(phrase("Stopped before a siting was found. Nothing is changed."))
             return
         self.found = found
         siting, compared = found.siting, compare_siting(found)
-        proven = "proven least" if siting.optimal else f"within {siting.gap:.2%} of the least"
+        proven = phrase("proven least") if siting.optimal else phrase("within {gap:.2%} of the least", gap=siting.gap)
         moves = sum(each.moves for each in compared.openings)
-        measured = f"{found.measured} routes measured" if found.measured else "no route measured"
-        others = ", the others estimated" if 0 < found.measured < len(siting.pairs) else ""
-        estimated = others or (": all are estimated" if not found.measured else "")
-        left = f" Left out: {'; '.join(found.left_out[:3])}." if found.left_out else ""
-        torn = (
-            f" {len(found.torn_up)} runs that are laid are taken up or left leading nowhere." if found.torn_up else ""
+        measured = (
+            phrase("{measured} routes measured", measured=found.measured)
+            if found.measured
+            else phrase("no route measured")
         )
-        more = f" And {len(found.left_out) - 3} more." if len(found.left_out) > 3 else ""
+        others = phrase(", the others estimated") if 0 < found.measured < len(siting.pairs) else ""
+        estimated = others or (phrase(": all are estimated") if not found.measured else "")
+        left = phrase(" Left out: {left_out}.", left_out="; ".join(found.left_out[:3])) if found.left_out else ""
+        torn = (
+            phrase(" {count} runs that are laid are taken up or left leading nowhere.", count=len(found.torn_up))
+            if found.torn_up
+            else ""
+        )
+        more = phrase(" And {count} more.", count=len(found.left_out) - 3) if len(found.left_out) > 3 else ""
         self.said.setText(
-            f"{_count(len(siting.open), 'supply', 'supplies')} for "
-            f"{_count(len(siting.pairs), 'opening', 'openings')}, {siting.wire_m:.1f} m of {found.wire}, {proven}; "
-            f"{measured}{estimated}. {_count(moves, 'opening moves', 'openings move')}.{left}{more}{torn} "
-            "Nothing is changed yet."
+            phrase(
+                "{count} for {count_2}, {wire_m:.1f} m of {wire}, {proven}; {measured}{estimated}. "
+                "{count_3}.{left}{more}{torn} Nothing is changed yet.",
+                count=_count(len(siting.open), "supply", "supplies"),
+                count_2=_count(len(siting.pairs), "opening", "openings"),
+                wire_m=siting.wire_m,
+                wire=found.wire,
+                proven=proven,
+                measured=measured,
+                estimated=estimated,
+                count_3=_count(moves, phrase("opening moves"), phrase("openings move")),
+                left=left,
+                more=more,
+                torn=torn,
+            )
         )
         self.said.setToolTip("\n".join((*found.left_out, *found.torn_up)))
         self._show(compared)
@@ -194,19 +216,19 @@ class SitingWindow(ToolWindow):
     def _show(self, compared: Comparison) -> None:
         self.list.clear()
         for title, words in (
-            ("Supplies in use", _supplies),
-            ("Wire", lambda side: f"{side.wire_m:.1f} m"),
-            ("Least room in volts", _room),
-            ("Findings", _findings),
-            ("Openings fed", lambda side: str(side.openings)),
+            (phrase("Supplies in use"), _supplies),
+            (phrase("Wire"), lambda side: f"{side.wire_m:.1f} m"),
+            (phrase("Least room in volts"), _room),
+            (phrase("Findings"), _findings),
+            (phrase("Openings fed"), lambda side: str(side.openings)),
         ):
             row = QTreeWidgetItem([title, words(compared.before), words(compared.after)])
             for column in (1, 2):
                 row.setToolTip(column, row.text(column))
             self.list.addTopLevelItem(row)
         groups = (
-            ("Openings that move", [each for each in compared.openings if each.moves]),
-            ("Openings that stay", [each for each in compared.openings if not each.moves]),
+            (phrase("Openings that move"), [each for each in compared.openings if each.moves]),
+            (phrase("Openings that stay"), [each for each in compared.openings if not each.moves]),
         )
         for title, openings in groups:
             if not openings:
@@ -217,7 +239,7 @@ class SitingWindow(ToolWindow):
             for each in openings:
                 now = "" if each.after_v is None else f"{each.after_v:.2f} V"
                 volts = f"{each.before_v:.2f} V → {now}" if each.before_v is not None and now else now or "unknown"
-                line = [each.mark, each.before or "on no circuit", each.after, f"{each.length_m:.1f} m", volts]
+                line = [each.mark, each.before or phrase("on no circuit"), each.after, f"{each.length_m:.1f} m", volts]
                 item = QTreeWidgetItem(line)
                 for column in (0, 1, 2):
                     item.setToolTip(column, item.text(column))
@@ -245,11 +267,11 @@ def _supplies(side: Standing) -> str:
 
 def _room(side: Standing) -> str:
     if side.room_v is None:
-        return "nothing hangs there"
+        return phrase("nothing hangs there")
     return (
-        f"{side.room_v:.2f} V at {side.room_at}"
+        phrase("{room_v:.2f} V at {room_at}", room_v=side.room_v, room_at=side.room_at)
         if side.room_v >= 0
-        else f"LOW by {-side.room_v:.2f} V at {side.room_at}"
+        else phrase("LOW by {value:.2f} V at {room_at}", value=-side.room_v, room_at=side.room_at)
     )
 
 

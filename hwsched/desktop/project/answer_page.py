@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from hwsched.desktop.lines import Lines
 from hwsched.desktop.project.calculator_answers import Told
+from hwsched.language import phrase
 
 _MOST: Final = 50
 """Rows of a table that are shown; the rest is counted."""
@@ -22,7 +23,7 @@ class AnswerPage(QScrollArea):
         super().__init__(parent)
         self.setWidgetResizable(True)
         self.said = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
-        self.said.setAccessibleName("Answer")
+        self.said.setAccessibleName(phrase("Answer"))
         self.said.setTextInteractionFlags(
             Qt.TextInteractionFlag.TextSelectableByMouse | Qt.TextInteractionFlag.TextSelectableByKeyboard
         )
@@ -45,13 +46,13 @@ class AnswerPage(QScrollArea):
     def show_answer(self, answer: Told, basis: str) -> None:
         """Show an answer."""
         self._clear()
-        self.said.setText("\n".join(answer.sentences) or "Nothing comes of it.")
-        self.basis.setText(f"Basis: {basis}")
+        self.said.setText("\n".join(answer.sentences) or phrase("Nothing comes of it."))
+        self.basis.setText(phrase("Basis: {basis}", basis=basis))
         for title, headings, rows in answer.tables:
             self._table(title, headings, rows)
 
     def _table(self, title: str, headings: Sequence[str], rows: Sequence[Sequence[str]]) -> None:
-        more = f" (the first {_MOST} of {len(rows)})" if len(rows) > _MOST else ""
+        more = phrase(" (the first {most} of {count})", most=_MOST, count=len(rows)) if len(rows) > _MOST else ""
         heading = QLabel(f"{title}{more}", textFormat=Qt.TextFormat.PlainText, wordWrap=True)
         table = Lines(headings, max(len(headings) - 1, 0))
         table.setAccessibleName(title)

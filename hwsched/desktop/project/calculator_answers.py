@@ -7,6 +7,7 @@ from typing import Any
 from hwsched.attributes import show_value, shown_unit
 from hwsched.calc.calculator import Calculator, Field
 from hwsched.desktop.project.calculator_fields import NESTED, attribute_of, in_words, is_vector, label_of, worded
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
 
 
@@ -42,14 +43,16 @@ def _tell(found: Told, field_: Field, value: Any, style: LengthStyle) -> None:
     elif isinstance(value, Mapping) and field_.fields and field_.kind in NESTED:
         known = [each for each in field_.fields if value.get(each.name) not in (None, [], "")]
         rows = [[label_of(each), _said(each, value.get(each.name), style)] for each in known]
-        found.tables.append((label, ["What", "Value"], rows))
+        found.tables.append((label, [phrase("What"), phrase("Value")], rows))
     elif isinstance(value, Mapping) and field_.kind != "point":
         rows = [[str(name), _plain(each)] for name, each in value.items()]
         if rows:
-            found.tables.append((label, ["Which", "Value"], rows))
+            found.tables.append((label, [phrase("Which"), phrase("Value")], rows))
     elif isinstance(value, bool):
         text = field_.text.rstrip(".")
-        found.sentences.append(f"{text}." if value else f"Not so: {text[:1].lower()}{text[1:]}.")
+        found.sentences.append(
+            f"{text}." if value else phrase("Not so: {lower}{text}.", lower=text[:1].lower(), text=text[1:])
+        )
     else:
         said = _said(field_, value, style)
         # A sentence of its own needs no heading.

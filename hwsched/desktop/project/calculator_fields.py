@@ -11,6 +11,7 @@ from typing import Any, Final
 
 from hwsched.attributes import Attribute, AttributeKind, CellError, Choice, Unit, read_value, show_value
 from hwsched.calc.calculator import Calculator, Field, InputError
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
 
 Path = tuple[str, ...]
@@ -70,7 +71,7 @@ class Entry:
             unit = bare_unit if self.attribute.kind == "length" else None
             return read_value(self.attribute, text.strip(), bare_unit=unit).value
         except CellError as error:
-            wanted = f"; accepted: {error.accepted}" if error.accepted else ""
+            wanted = phrase("; accepted: {accepted}", accepted=error.accepted) if error.accepted else ""
             raise InputError(".".join(self.path), f"'{text.strip()}' {error.message}{wanted}") from error
 
     @property
@@ -205,7 +206,7 @@ def _items(fields: tuple[Field, ...], path: Path, example: Any) -> Iterator[Entr
         if each.kind in NESTED and each.fields:
             yield Section(label_of(each), each.about, tuple(_items(each.fields, here, given)))
         elif each.kind == "object":
-            columns = (_text_column("name", "Which"), _text_column("value", "On which"))
+            columns = (_text_column("name", phrase("Which")), _text_column("value", phrase("On which")))
             yield Table(here, each, columns, "pairs")
         elif each.kind == "list" and each.fields:
             yield Table(here, each, tuple(_columns(each.fields, ())))

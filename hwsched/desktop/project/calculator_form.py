@@ -9,6 +9,7 @@ from hwsched.calc.calculator import Calculator
 from hwsched.desktop.fact_line import FactLine
 from hwsched.desktop.project.calculator_fields import Entry, Path, Section, Table, at, form_of, put
 from hwsched.desktop.project.small_table import SmallTable
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
 
 
@@ -106,9 +107,9 @@ class CalculatorForm(QScrollArea):
             entry.attribute, entry.show(exact, self._style), self._style, self._bare_unit, several=entry.several
         )
         if entry.field.default:
-            line.hint(f"{entry.field.default} where it is left out")
+            line.hint(phrase("{default} where it is left out", default=entry.field.default))
         elif entry.field.unless:
-            line.hint("may be left out")
+            line.hint(phrase("may be left out"))
         self.lines[entry.path], self._entries[entry.path] = line, entry
         self._exact[entry.path] = line.text(), exact
         line.changed.connect(self.changed)

@@ -26,6 +26,7 @@ from hwsched.desktop.project.calculator_fields import Path, in_words, label_of
 from hwsched.desktop.project.calculator_form import CalculatorForm
 from hwsched.desktop.tokens import SPACE, wide
 from hwsched.drawings.calculated import calculated
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.findings.checking import Checked
 from hwsched.operations.opening.calculator_filling import Filled, Home, fillable, filled, take_over
 from hwsched.quantities import LengthStyle
@@ -45,7 +46,7 @@ class CalculatorsPage(QWidget):
     def __init__(self, frame: Frame | None = None, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.frame = frame
-        self.setWindowTitle("Calculators")
+        self.setWindowTitle(phrase("Calculators"))
         self.calculator: Calculator = CALCULATORS[0]
         self.place = QStackedWidget()
         self.form = CalculatorForm(self.calculator, {}, "mm", "mm")
@@ -53,15 +54,15 @@ class CalculatorsPage(QWidget):
         self.filled: Filled | None = None
         self._of: Checked | None = None
         self.names = QListWidget()
-        self.names.setAccessibleName("Calculators")
+        self.names.setAccessibleName(phrase("Calculators"))
         self.names.addItems([calculator.title for calculator in CALCULATORS])
         self.names.setMaximumWidth(wide(37))
         self.names.setWordWrap(True)
         self.names.currentRowChanged.connect(self.choose)
         self.about = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
-        self.fill = self._button("Fill from the chosen opening", self.fill_from_opening)
-        self.give = self._button("Give back to the opening", self.give_back)
-        self.example = self._button("Example", self.begin_with_example)
+        self.fill = self._button(phrase("Fill from the chosen opening"), self.fill_from_opening)
+        self.give = self._button(phrase("Give back to the opening"), self.give_back)
+        self.example = self._button(phrase("Example"), self.begin_with_example)
         self.answer, self.view = AnswerPage(), DrawingView()
         self._timer = QTimer(self, singleShot=True, interval=_WAIT_MS)
         self._timer.timeout.connect(self.calculate)
@@ -95,7 +96,7 @@ class CalculatorsPage(QWidget):
             self.fill_from_opening()
             return
         self.filled = self._of = None
-        self.about.setText("Type what is known; Example shows how it is meant.")
+        self.about.setText(phrase("Type what is known; Example shows how it is meant."))
         self._begin({})
 
     def come(self) -> None:
@@ -106,7 +107,7 @@ class CalculatorsPage(QWidget):
     def begin_with_example(self) -> None:
         """Fill the form with the calculator's example."""
         self.filled = self._of = None
-        self.about.setText("Filled with an example; type over it.")
+        self.about.setText(phrase("Filled with an example; type over it."))
         self._begin(dict(self.calculator.example))
 
     def fill_from_opening(self) -> None:
@@ -115,9 +116,13 @@ class CalculatorsPage(QWidget):
         if checked is None or not fillable(self.calculator.name):
             return
         self._of, self.filled = checked, filled(self.calculator.name, checked.given, checked.fit)
-        lacks = f" Not known there: {', '.join(self.filled.needs)}." if self.filled.needs else ""
+        lacks = phrase(" Not known there: {needs}.", needs=", ".join(self.filled.needs)) if self.filled.needs else ""
         self.about.setText(
-            f"As {checked.given.opening.mark} stands.{lacks} Nothing is changed there before it is given back."
+            phrase(
+                "As {mark} stands.{lacks} Nothing is changed there before it is given back.",
+                mark=checked.given.opening.mark,
+                lacks=lacks,
+            )
         )
         self._begin(self.filled.values)
 
@@ -131,7 +136,7 @@ class CalculatorsPage(QWidget):
         mark = of.given.opening.mark
 
         def then(_changes: Any) -> None:
-            self.about.setText(f"Given back to {mark}; undo takes it back. It is fitted anew by Fit.")
+            self.about.setText(phrase("Given back to {mark}; undo takes it back. It is fitted anew by Fit.", mark=mark))
             fresh = frame.state.workspace.checked.get(of.given.opening.id) if frame.state.workspace else None
             if fresh is not None:
                 self._of, self.filled = fresh, filled(self.calculator.name, fresh.given, fresh.fit)
@@ -146,7 +151,7 @@ class CalculatorsPage(QWidget):
             answered = self.calculator.run(asked)
         except InputError as error:
             if self._untouched_and_empty():
-                self.answer.refuse("Nothing is typed yet.")
+                self.answer.refuse(phrase("Nothing is typed yet."))
             else:
                 self.form.complain(error.field, error.message)
                 self.answer.refuse(self._said(error))
@@ -162,12 +167,20 @@ class CalculatorsPage(QWidget):
         chosen = self._chosen()
         fills = fillable(self.calculator.name)
         self.fill.setEnabled(fills and chosen is not None)
-        where = f"the chosen opening {chosen.given.opening.mark}" if chosen is not None else "the chosen opening"
-        self.fill.setToolTip(f"From {where}" if fills else "This one is not asked of an opening")
+        where = (
+            phrase("the chosen opening {mark}", mark=chosen.given.opening.mark)
+            if chosen is not None
+            else phrase("the chosen opening")
+        )
+        self.fill.setToolTip(
+            phrase("From {where}", where=where) if fills else phrase("This one is not asked of an opening")
+        )
         values = self._to_give()
         self.give.setEnabled(bool(values))
         names = ", ".join(self.form.lines[path].attribute.label.lower() for path, _ in self._changed())
-        self.give.setToolTip(f"Sets {names}" if values else "Nothing of the opening was typed over")
+        self.give.setToolTip(
+            phrase("Sets {names}", names=names) if values else phrase("Nothing of the opening was typed over")
+        )
 
     def _begin(self, given: Mapping[str, Any]) -> None:
         self._timer.stop()
@@ -206,7 +219,7 @@ class CalculatorsPage(QWidget):
         if name not in fields:
             return f"{error.field}: {error.message}."
         row = place.partition("]")[0] if bracket else ""
-        where = f", row {int(row) + 1}" if row.isdigit() else ""
+        where = phrase(", row {row}", row=int(row) + 1) if row.isdigit() else ""
         within = {each.name: each for each in fields[name].fields}.get(rest)
         inner = f", {label_of(within).lower()}" if within is not None else ""
         return f"{label_of(fields[name])}{where}{inner}: {error.message}."
@@ -244,6 +257,12 @@ class CalculatorsPage(QWidget):
 
 
 CALCULATORS_PLACE: Final = Place(
-    "calculators", "Calculators", "", "Work out one number by itself, from the chosen opening or from what is typed",
-    needs="nothing", make=CalculatorsPage, show=lambda page, _thing: page.come(), keys="F9",
-)  # fmt: skip
+    "calculators",
+    to_phrase("Calculators"),
+    "",
+    to_phrase("Work out one number by itself, from the chosen opening or from what is typed"),
+    needs="nothing",
+    make=CalculatorsPage,
+    show=lambda page, _thing: page.come(),
+    keys="F9",
+)

@@ -3,6 +3,7 @@
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QMessageBox, QWidget
 
+from hwsched.language import phrase
 from hwsched.model.errors import Clash, ConflictError, minute_of
 
 _SHOWN = 6
@@ -20,25 +21,30 @@ class ConflictQuestion(QMessageBox):
 
     def __init__(self, conflict: ConflictError, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Changed meanwhile")
+        self.setWindowTitle(phrase("Changed meanwhile"))
         self.setIcon(QMessageBox.Icon.Question)
         self.setTextFormat(Qt.TextFormat.PlainText)
         told = [_lines(clash) for clash in conflict.clashes]
         self.setText("\n\n".join(told[:_SHOWN]))
-        more = f"{len(told) - _SHOWN} more facts stand in the details. " if len(told) > _SHOWN else ""
-        self.setInformativeText(f"{more}Nothing is changed yet.")
+        more = (
+            phrase("{count} more facts stand in the details. ", count=len(told) - _SHOWN) if len(told) > _SHOWN else ""
+        )
+        self.setInformativeText(phrase("{more}Nothing is changed yet.", more=more))
         if len(told) > _SHOWN:
             self.setDetailedText("\n\n".join(told))
-        self.mine = self.addButton("Take mine", QMessageBox.ButtonRole.AcceptRole)
-        self.theirs = self.addButton("Keep theirs", QMessageBox.ButtonRole.RejectRole)
+        self.mine = self.addButton(phrase("Take mine"), QMessageBox.ButtonRole.AcceptRole)
+        self.theirs = self.addButton(phrase("Keep theirs"), QMessageBox.ButtonRole.RejectRole)
         self.setDefaultButton(self.theirs)
         self.setEscapeButton(self.theirs)
 
 
 def _lines(clash: Clash) -> str:
-    return (
-        f"{clash.fact}\n"
-        f"    you saw:\t{clash.seen}\n"
-        f"    now:\t{clash.present} ({clash.who}, {minute_of(clash.when)})\n"
-        f"    you want:\t{clash.wanted}"
+    return phrase(
+        "{fact}\n    you saw:\t{seen}\n    now:\t{present} ({person}, {minute_of})\n    you want:\t{wanted}",
+        fact=clash.fact,
+        seen=clash.seen,
+        present=clash.present,
+        person=clash.who,
+        minute_of=minute_of(clash.when),
+        wanted=clash.wanted,
     )

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QHeaderView, QMessageBox, QTreeWidget, QTreeWidget
 
 from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.project.backups import list_backups, restore
 
 _NAME = int(Qt.ItemDataRole.UserRole)
@@ -16,16 +17,16 @@ class CopiesWindow(ToolWindow):
     """Day, size and last step of each copy."""
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
-        super().__init__(desk, "Copies of this project", parent)
+        super().__init__(desk, phrase("Copies of this project"), parent)
         self.resize(760, 320)
         self.list = QTreeWidget()
-        self.list.setAccessibleName("Copies of this project")
-        self.list.setHeaderLabels(["Copy", "Size", "Last step in it"])
+        self.list.setAccessibleName(phrase("Copies of this project"))
+        self.list.setHeaderLabels([phrase("Copy"), phrase("Size"), phrase("Last step in it")])
         self.list.setRootIsDecorated(False)
         self.list.setAlternatingRowColors(True)
         self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.list.itemSelectionChanged.connect(self.enable)
-        self.back = self.button("Put back ...", self.ask, "The project as it is now is kept first")
+        self.back = self.button(phrase("Put back ..."), self.ask, phrase("The project as it is now is kept first"))
         self.body.addWidget(self.list)
         self.foot.addWidget(self.back)
         self.asked: QMessageBox | None = None
@@ -41,13 +42,13 @@ class CopiesWindow(ToolWindow):
         self.list.clear()
         copies = list_backups(self.place) if self.place is not None else []
         for each in copies:
-            item = QTreeWidgetItem([each.name, f"{each.size / 1e6:.1f} MB", each.newest])
+            item = QTreeWidgetItem([each.name, phrase("{size:.1f} MB", size=each.size / 1e6), each.newest])
             item.setData(0, _NAME, each.name)
             self.list.addTopLevelItem(item)
         if self.place is None:
-            self.told.setText("Copies of a database on a server are its keeper's.")
+            self.told.setText(phrase("Copies of a database on a server are its keeper's."))
         elif not copies:
-            self.told.setText("No copies yet: one is made before the first change of each day.")
+            self.told.setText(phrase("No copies yet: one is made before the first change of each day."))
         else:
             self.told.clear()
         self.enable()
@@ -59,14 +60,17 @@ class CopiesWindow(ToolWindow):
     def ask(self) -> None:
         """Say what will be, and ask."""
         name = str(self.list.selectedItems()[0].data(0, _NAME))
-        box = QMessageBox(QMessageBox.Icon.Question, "Put a copy back", "", parent=self)
+        box = QMessageBox(QMessageBox.Icon.Question, phrase("Put a copy back"), "", parent=self)
         box.setTextFormat(Qt.TextFormat.PlainText)
         box.setText(
-            f"The project becomes what it was in the copy {name}. As it is now it is kept first, among these copies, "
-            "and can be put back in the same way."
+            phrase(
+                "The project becomes what it was in the copy {name}. As it is now it is kept first, among "
+                "these copies, and can be put back in the same way.",
+                name=name,
+            )
         )
-        yes = box.addButton("Put it back", QMessageBox.ButtonRole.AcceptRole)
-        no = box.addButton("Leave it", QMessageBox.ButtonRole.RejectRole)
+        yes = box.addButton(phrase("Put it back"), QMessageBox.ButtonRole.AcceptRole)
+        no = box.addButton(phrase("Leave it"), QMessageBox.ButtonRole.RejectRole)
         box.setDefaultButton(no)
         box.setEscapeButton(no)
         box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
@@ -86,7 +90,9 @@ class CopiesWindow(ToolWindow):
             restore(place, name)
 
         opens = self.desk.open_project
-        self.desk.jobs.edit("Putting the copy back", act, lambda _done: opens(str(place)))
+        self.desk.jobs.edit(phrase("Putting the copy back"), act, lambda _done: opens(str(place)))
 
 
-COPIES = SidePlace("copies", "Copies", "Daily copies of this project, and putting one back", CopiesWindow)
+COPIES = SidePlace(
+    "copies", to_phrase("Copies"), to_phrase("Daily copies of this project, and putting one back"), CopiesWindow
+)

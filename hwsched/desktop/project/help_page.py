@@ -25,6 +25,7 @@ from hwsched.desktop.frame import Frame
 from hwsched.desktop.place import Place
 from hwsched.desktop.project.help_topics import GROUPS, linked, place_topic, text_of, topics
 from hwsched.desktop.tokens import SPACE, fixed_font, font, wide
+from hwsched.language import phrase, to_phrase
 from hwsched.paths import RESOURCES
 
 _LINE: Final = 130
@@ -45,19 +46,19 @@ class HelpPage(QSplitter):
         super().__init__(Qt.Orientation.Horizontal)
         self._frame = frame
         self.words = QLineEdit()
-        self.words.setPlaceholderText("Words of a page")
-        self.words.setAccessibleName("Words of a page")
+        self.words.setPlaceholderText(phrase("Words of a page"))
+        self.words.setAccessibleName(phrase("Words of a page"))
         self.words.setClearButtonEnabled(True)
         self.words.textChanged.connect(self._narrow)
         self.topics = QTreeWidget()
         self.topics.setHeaderHidden(True)
-        self.topics.setAccessibleName("Help pages")
+        self.topics.setAccessibleName(phrase("Help pages"))
         self.topics.currentItemChanged.connect(self._on_topic)
-        self.none = QLabel("No page holds these words.")
+        self.none = QLabel(phrase("No page holds these words."))
         self.none.setWordWrap(True)
         self.none.hide()
         self.page = QTextBrowser()
-        self.page.setAccessibleName("The page")
+        self.page.setAccessibleName(phrase("The page"))
         self.page.setOpenLinks(False)
         self.page.setSearchPaths([str(RESOURCES / "handbook" / "places")])
         self.page.anchorClicked.connect(self._on_link)
@@ -122,7 +123,11 @@ class HelpPage(QSplitter):
         elif url.hasFragment() and not url.path():
             self.page.scrollToAnchor(url.fragment())
         else:
-            self._frame.say(f"{url.toString()} stands elsewhere; help reads only what came with the program.")
+            self._frame.say(
+                phrase(
+                    "{tostring} stands elsewhere; help reads only what came with the program.", tostring=url.toString()
+                )
+            )
 
     def _narrow(self, text: str) -> None:
         words = text.casefold().split()
@@ -175,13 +180,23 @@ def offer_help(frame: Frame) -> None:
                 yield Found("Help", each.title, each.group, partial(frame.go, "help", each.name))
 
     frame.commands.add(
-        "help-here", "Help on this place", "What this place is for and how it is worked in",
-        lambda: frame.go("help", topic_here(frame)), menu="Help", keys="F1", icon="help",
-    )  # fmt: skip
+        "help-here",
+        to_phrase("Help on this place"),
+        to_phrase("What this place is for and how it is worked in"),
+        lambda: frame.go("help", topic_here(frame)),
+        menu=to_phrase("Help"),
+        keys="F1",
+        icon="help",
+    )
     frame.finder.sources.append(found)
 
 
 HELP: Final = Place(
-    "help", "Help", "help", "A page for each place and rule, and the handbook; without a network", needs="nothing",
-    make=HelpPage, show=HelpPage.show_topic,
-)  # fmt: skip
+    "help",
+    to_phrase("Help"),
+    "help",
+    to_phrase("A page for each place and rule, and the handbook; without a network"),
+    needs="nothing",
+    make=HelpPage,
+    show=HelpPage.show_topic,
+)

@@ -6,12 +6,13 @@ from functools import cache
 from pathlib import Path
 from typing import Final, Literal
 
+from hwsched.language import to_phrase
 from hwsched.paths import RESOURCES
 from hwsched.rules import RULEBOOK, in_rulebook
 from hwsched.rules.page import page_of
 
 Group = Literal["Places", "Handbook", "Rules"]
-GROUPS: Final[tuple[Group, ...]] = ("Places", "Handbook", "Rules")
+GROUPS: Final[tuple[Group, ...]] = (to_phrase("Places"), to_phrase("Handbook"), to_phrase("Rules"))
 _HANDBOOK: Final = RESOURCES / "handbook"
 _ORDER: Final = ("today", "survey", "openings", "power", "parts", "release")
 """Places in the order of the rail; others follow by their titles."""

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QDialog, QMessageBox
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.jobs import Failure
 from hwsched.desktop.subject import Subject
+from hwsched.language import phrase, to_phrase
 from hwsched.model.errors import NotUndoableError
 from hwsched.operations.changes import Changes
 from hwsched.operations.project.history import redo, undo
@@ -16,7 +17,7 @@ from hwsched.operations.project.history import redo, undo
 class HistoryActions(Subject):
     """Steps taken back and done again."""
 
-    menu = "Edit"
+    menu = to_phrase("Edit")
 
     def __init__(self, frame: Frame) -> None:
         super().__init__(frame)
@@ -24,9 +25,9 @@ class HistoryActions(Subject):
         self.act_undo, self.act_redo, self.act_history = (
             self.action(title, tip, slot, "project", keys, icon=icon)
             for title, tip, slot, keys, icon in (
-                ("Undo", "Take back your last step", self.undo, standard.Undo, "undo"),
-                ("Redo", "Do again what you took back", self.redo, standard.Redo, "redo"),
-                ("History", "Who changed what, and when", self.show_history, "Ctrl+H", "history"),
+                (phrase("Undo"), phrase("Take back your last step"), self.undo, standard.Undo, "undo"),
+                (phrase("Redo"), phrase("Do again what you took back"), self.redo, standard.Redo, "redo"),
+                (phrase("History"), phrase("Who changed what, and when"), self.show_history, "Ctrl+H", "history"),
             )
         )
         frame.telling.told_of.connect(self._offer_history)
@@ -51,5 +52,5 @@ class HistoryActions(Subject):
     def _offer_history(self, failure: Failure, told: QDialog) -> None:
         """Where steps of others stand in the way, offer the history in which they are chosen."""
         if isinstance(failure.error, NotUndoableError) and isinstance(told, QMessageBox) and failure.asker is None:
-            show = told.addButton("Show history", QMessageBox.ButtonRole.ActionRole)
+            show = told.addButton(phrase("Show history"), QMessageBox.ButtonRole.ActionRole)
             show.clicked.connect(lambda _checked=False: self.show_history())

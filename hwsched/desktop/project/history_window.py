@@ -11,6 +11,7 @@ from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.language import phrase, to_phrase
 from hwsched.model.history import ChangeSetInfo
 from hwsched.model.time_zone import second_of
 from hwsched.operations.changes import Changes
@@ -18,18 +19,33 @@ from hwsched.operations.project.history import history, redo_one, undo_one
 
 
 def _seen(step: ChangeSetInfo) -> str:
-    seen = "" if step.base is None or step.base == step.number - 1 else f", made after seeing step {step.base}"
-    return f"on {step.device}{seen}" if step.device else "before devices were written down"
+    seen = (
+        ""
+        if step.base is None or step.base == step.number - 1
+        else phrase(", made after seeing step {base}", base=step.base)
+    )
+    return (
+        phrase("on {device}{seen}", device=step.device, seen=seen)
+        if step.device
+        else phrase("before devices were written down")
+    )
 
 
 COLUMNS: Final[tuple[Column[ChangeSetInfo], ...]] = (
-    Column("step", "Step", lambda step: step.number, right=True, width=8),
-    Column("when", "When", lambda step: step.when, second_of, width=27),
-    Column("who", "Who", lambda step: step.who, width=14),
-    Column("what", "What", lambda step: step.summary, width=60),
-    Column("state", "State", lambda step: "taken back" if step.undone else "", width=12),
-    Column("rows", "Rows", lambda step: step.rows, right=True, width=8, standard=False),
-    Column("seen", "Made", _seen, width=32, standard=False, note="On which machine, and what its maker had seen."),
+    Column("step", to_phrase("Step"), lambda step: step.number, right=True, width=8),
+    Column("when", to_phrase("When"), lambda step: step.when, second_of, width=27),
+    Column("who", to_phrase("Who"), lambda step: step.who, width=14),
+    Column("what", to_phrase("What"), lambda step: step.summary, width=60),
+    Column("state", to_phrase("State"), lambda step: phrase("taken back") if step.undone else "", width=12),
+    Column("rows", to_phrase("Rows"), lambda step: step.rows, right=True, width=8, standard=False),
+    Column(
+        "seen",
+        to_phrase("Made"),
+        _seen,
+        width=32,
+        standard=False,
+        note=to_phrase("On which machine, and what its maker had seen."),
+    ),
 )
 
 
@@ -37,12 +53,16 @@ class HistoryWindow(ToolWindow):
     """All steps, the latest on top; what is done meanwhile shows at once."""
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
-        super().__init__(desk, "History", parent)
+        super().__init__(desk, phrase("History"), parent)
         self.model = GridModel(Contents(COLUMNS, lambda step: str(step.number)), self)
-        self.grid = Grid(self.model, "history", "Steps", lambda number: f"step {number}")
+        self.grid = Grid(self.model, "history", phrase("Steps"), lambda number: f"step {number}")
         self.grid.picked.connect(self.enable)
-        self.back = self.button("Take back the chosen step", lambda: self._do(undo_one), "As a step of its own")
-        self.again = self.button("Do the chosen step again", lambda: self._do(redo_one), "One that was taken back")
+        self.back = self.button(
+            phrase("Take back the chosen step"), lambda: self._do(undo_one), phrase("As a step of its own")
+        )
+        self.again = self.button(
+            phrase("Do the chosen step again"), lambda: self._do(redo_one), phrase("One that was taken back")
+        )
         self.body.addWidget(self.grid)
         self.foot.addWidget(self.again)
         self.foot.addWidget(self.back)
@@ -74,4 +94,6 @@ class HistoryWindow(ToolWindow):
             self.edit(lambda: verb(workspace.project, number, who=workspace.who), lambda _changes: self.follow())
 
 
-HISTORY: Final = SidePlace("history", "History", "Who changed what, and when", HistoryWindow, listed=False)
+HISTORY: Final = SidePlace(
+    "history", to_phrase("History"), to_phrase("Who changed what, and when"), HistoryWindow, listed=False
+)

@@ -4,6 +4,7 @@ from PySide6.QtWidgets import QPlainTextEdit, QWidget
 
 from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.project.verifying import accept, verify
 
 
@@ -11,14 +12,14 @@ class JournalWindow(ToolWindow):
     """Sentences of what differs, and what can be done."""
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
-        super().__init__(desk, "Changed past the journal", parent)
+        super().__init__(desk, phrase("Changed past the journal"), parent)
         self.resize(760, 360)
         self.found: list[str] | None = None
         self.text = QPlainTextEdit()
         self.text.setReadOnly(True)
-        self.text.setAccessibleName("What was changed past the journal")
-        self.again = self.button("Compare", self.compare, "Compare all of the project with its journal")
-        self.take = self.button("Take it as it is", self.take_it, "One step, which an undo takes back")
+        self.text.setAccessibleName(phrase("What was changed past the journal"))
+        self.again = self.button(phrase("Compare"), self.compare, phrase("Compare all of the project with its journal"))
+        self.take = self.button(phrase("Take it as it is"), self.take_it, phrase("One step, which an undo takes back"))
         self.body.addWidget(self.text)
         self.foot.addWidget(self.again)
         self.foot.addWidget(self.take)
@@ -28,7 +29,7 @@ class JournalWindow(ToolWindow):
     def compare(self) -> None:
         """Compare tables, journal and contents, beside the window."""
         project = self.desk.workspace.project
-        self.run("Comparing", lambda _progress, _cancelled: verify(project).sentences(), self._show)
+        self.run(phrase("Comparing"), lambda _progress, _cancelled: verify(project).sentences(), self._show)
 
     def enable(self) -> None:
         """Only what was found can be taken."""
@@ -42,10 +43,13 @@ class JournalWindow(ToolWindow):
 
     def _show(self, sentences: list[str]) -> None:
         self.found = sentences
-        self.text.setPlainText("\n".join(sentences) or "Tables and journal are as the steps left them.")
+        self.text.setPlainText("\n".join(sentences) or phrase("Tables and journal are as the steps left them."))
         self.enable()
 
 
 JOURNAL = SidePlace(
-    "journal", "Changed past the journal", "What another program changed in this project", JournalWindow
+    "journal",
+    to_phrase("Changed past the journal"),
+    to_phrase("What another program changed in this project"),
+    JournalWindow,
 )

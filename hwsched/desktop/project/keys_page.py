@@ -9,8 +9,9 @@ from hwsched.desktop.frame import Frame
 from hwsched.desktop.lines import Lines
 from hwsched.desktop.place import Place
 from hwsched.desktop.tokens import SPACE, font
+from hwsched.language import phrase, to_phrase
 
-_TITLES: Final = ("Command", "Keys", "What it does")
+_TITLES: Final = (to_phrase("Command"), to_phrase("Keys"), to_phrase("What it does"))
 
 
 class KeysPage(QWidget):
@@ -25,15 +26,15 @@ class KeysPage(QWidget):
     def __init__(self, frame: Frame, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._commands = frame.commands
-        title = QLabel("Keys")
+        title = QLabel(phrase("Keys"))
         title.setFont(font("title", bold=True))
         self.words = QLineEdit()
-        self.words.setPlaceholderText("Words of a command, or keys")
-        self.words.setAccessibleName("Words of a command, or keys")
+        self.words.setPlaceholderText(phrase("Words of a command, or keys"))
+        self.words.setAccessibleName(phrase("Words of a command, or keys"))
         self.words.setClearButtonEnabled(True)
         self.words.textChanged.connect(self._fill)
         self.table = Lines(_TITLES, 2)
-        self.table.setAccessibleName("Commands and their keys")
+        self.table.setAccessibleName(phrase("Commands and their keys"))
         layout = QVBoxLayout(self)
         layout.setContentsMargins(SPACE.wide, SPACE.large, SPACE.wide, SPACE.large)
         layout.setSpacing(SPACE.middle)
@@ -57,5 +58,5 @@ class KeysPage(QWidget):
 
 
 KEYS: Final = Place(
-    "keys", "Keys", "keys", "Every command with its keys", needs="nothing", make=KeysPage
-)  # fmt: skip
+    "keys", to_phrase("Keys"), "keys", to_phrase("Every command with its keys"), needs="nothing", make=KeysPage
+)

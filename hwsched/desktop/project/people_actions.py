@@ -5,6 +5,7 @@ from collections.abc import Callable
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.project.people_dialog import PeopleDialog
 from hwsched.desktop.subject import Subject
+from hwsched.language import to_phrase
 from hwsched.operations.changes import Changes
 from hwsched.operations.project.history import newest
 from hwsched.operations.project.people import add_person, people, remove_person
@@ -17,7 +18,7 @@ class PeopleActions(Subject):
         super().__init__(frame)
         self.dialog: PeopleDialog | None = None
         self.act_people = self.action(
-            "People", "Who works on the project, and in which role", self.show_people, "project"
+            to_phrase("People"), to_phrase("Who works on the project, and in which role"), self.show_people, "project"
         )
 
     def show_people(self) -> None:

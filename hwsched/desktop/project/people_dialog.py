@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.language import phrase
 from hwsched.model.roles import ROLES, SPECIFIER
 from hwsched.operations.project.people import Person
 
@@ -37,7 +38,7 @@ class PeopleDialog(QDialog):
 
     def __init__(self, who: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setWindowTitle("People")
+        self.setWindowTitle(phrase("People"))
         self.resize(560, 380)
         self._who = who
         self.base = 0
@@ -45,20 +46,20 @@ class PeopleDialog(QDialog):
         self.told = QLabel()
         self.told.setWordWrap(True)
         self.list = QTreeWidget()
-        self.list.setHeaderLabels(["Name", "Role", "Does"])
+        self.list.setHeaderLabels([phrase("Name"), phrase("Role"), phrase("Does")])
         self.list.setRootIsDecorated(False)
         self.list.setAlternatingRowColors(True)
         self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.list.currentItemChanged.connect(self._on_current)
         self.name = QLineEdit()
-        self.name.setPlaceholderText("Name of a person")
-        self.name.setToolTip("As given at log-in, or by --who at the command line")
+        self.name.setPlaceholderText(phrase("Name of a person"))
+        self.name.setToolTip(phrase("As given at log-in, or by --who at the command line"))
         self.name.textChanged.connect(lambda _text: self._enable())
         self.role = QComboBox()
         for role in ROLES.values():
             self.role.addItem(f"{role.name}: {role.does}", role.name)
-        self.put = QPushButton("List, or give this role")
-        self.gone = QPushButton("Take off the list")
+        self.put = QPushButton(phrase("List, or give this role"))
+        self.gone = QPushButton(phrase("Take off the list"))
         for button in (self.put, self.gone):
             button.setAutoDefault(False)
         self.put.clicked.connect(self._on_put)
@@ -81,15 +82,22 @@ class PeopleDialog(QDialog):
         self.base = base
         self.list.clear()
         for person in people:
-            does = ROLES[person.role].does if person.role in ROLES else "is not known to this version"
+            does = ROLES[person.role].does if person.role in ROLES else phrase("is not known to this version")
             self.list.addTopLevelItem(QTreeWidgetItem([person.name, person.role, does]))
         own = next((person.role for person in people if person.name == self._who), None)
         if not people:
-            words = f"Nobody is listed, so everybody may do everything. The first one must be a {SPECIFIER}."
+            words = phrase(
+                "Nobody is listed, so everybody may do everything. The first one must be a {specifier}.",
+                specifier=SPECIFIER,
+            )
             self.name.setText(self._who)
             self.role.setCurrentIndex(self.role.findData(SPECIFIER))
         else:
-            words = f"You work here as {self._who}: {own or 'not listed, so you may only look'}."
+            words = phrase(
+                "You work here as {person}: {own}.",
+                person=self._who,
+                own=own or phrase("not listed, so you may only look"),
+            )
             self.name.clear()
         self.told.setText(words)
         self._enable()

@@ -9,8 +9,13 @@ from hwsched.desktop.frame import Frame
 from hwsched.desktop.place import Place
 from hwsched.desktop.preferences import THEMES, Theme
 from hwsched.desktop.tokens import ROW, SPACE, TEXT_SIZES, font, scaled, wide
+from hwsched.language import phrase, to_phrase
 
-_THEMES: Final[dict[Theme, str]] = {"system": "As the system", "light": "Light", "dark": "Dark"}
+_THEMES: Final[dict[Theme, str]] = {
+    "system": to_phrase("As the system"),
+    "light": to_phrase("Light"),
+    "dark": to_phrase("Dark"),
+}
 
 
 class PreferencesPage(QWidget):
@@ -25,39 +30,41 @@ class PreferencesPage(QWidget):
     def __init__(self, frame: Frame, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._frame, self._preferences = frame, frame.preferences
-        title = QLabel("Your settings")
+        title = QLabel(phrase("Your settings"))
         title.setFont(font("title", bold=True))
         words = QLabel(
-            "They are kept on this machine and hold for every project. What a project decides, its units and limits, "
-            "stands in “Settings and rules”."
+            phrase(
+                "They are kept on this machine and hold for every project. What a project decides, its units "
+                "and limits, stands in “Settings and rules”."
+            )
         )
         words.setWordWrap(True)
         self.name = QLineEdit(self._preferences.name)
         self.name.setPlaceholderText(frame.state.who)
-        self.name.setAccessibleName("Your name")
+        self.name.setAccessibleName(phrase("Your name"))
         self.name.editingFinished.connect(self._on_name)
         self.signs = QLabel()
         self.signs.setWordWrap(True)
         self.theme = QComboBox()
-        self.theme.setAccessibleName("Theme")
+        self.theme.setAccessibleName(phrase("Theme"))
         for theme in THEMES:
             self.theme.addItem(_THEMES[theme], theme)
         self.theme.activated.connect(self._on_theme)
         self.text_size = QComboBox()
-        self.text_size.setAccessibleName("Text size")
+        self.text_size.setAccessibleName(phrase("Text size"))
         for percent in TEXT_SIZES:
             self.text_size.addItem(f"{percent} %", percent)
         self.text_size.activated.connect(self._on_text_size)
-        self.tour = QPushButton("Show the tour")
-        self.tour.setToolTip("A few words on each place, in the order of the job; it can be left at any step")
+        self.tour = QPushButton(phrase("Show the tour"))
+        self.tour.setToolTip(phrase("A few words on each place, in the order of the job; it can be left at any step"))
         self.tour.clicked.connect(lambda _checked=False: frame.commands["tour"].act.trigger())
         form = QFormLayout()
         form.setVerticalSpacing(SPACE.middle)
         form.setHorizontalSpacing(SPACE.large)
-        form.addRow("Your &name", self.name)
+        form.addRow(phrase("Your &name"), self.name)
         form.addRow("", self.signs)
-        form.addRow("&Theme", self.theme)
-        form.addRow("Text &size", self.text_size)
+        form.addRow(phrase("&Theme"), self.theme)
+        form.addRow(phrase("Text &size"), self.text_size)
         form.addRow("", self.tour)
         for field in (self.name, self.theme, self.text_size, self.tour):
             field.setMinimumHeight(scaled(ROW.form))
@@ -83,9 +90,9 @@ class PreferencesPage(QWidget):
             self.name.setText(chosen.name)
         workspace = self._frame.state.workspace
         signs = workspace.who if workspace is not None else self._frame.state.who
-        said = f"The journal of a project says who did what: “{signs}”."
+        said = phrase("The journal of a project says who did what: “{signs}”.", signs=signs)
         if chosen.name and signs != chosen.name:
-            said += f" From the next project that you open on, “{chosen.name}”."
+            said += phrase(" From the next project that you open on, “{name}”.", name=chosen.name)
         self.signs.setText(said)
 
     def _on_name(self) -> None:
@@ -102,6 +109,10 @@ class PreferencesPage(QWidget):
 
 
 PREFERENCES: Final = Place(
-    "preferences", "Your settings", "person", "Name, theme and text size of the person at this machine",
-    needs="nothing", make=PreferencesPage,
-)  # fmt: skip
+    "preferences",
+    to_phrase("Your settings"),
+    "person",
+    to_phrase("Name, theme and text size of the person at this machine"),
+    needs="nothing",
+    make=PreferencesPage,
+)

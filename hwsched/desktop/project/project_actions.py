@@ -14,6 +14,7 @@ from hwsched.desktop.project.remains import Remains, remains_of, rescued_words
 from hwsched.desktop.project.settings_dialog import SettingsDialog
 from hwsched.desktop.project.units import NewProjectDialog, UnitsBox
 from hwsched.desktop.subject import Subject
+from hwsched.language import phrase, to_phrase
 from hwsched.model.errors import ChangeError, DamagedProjectError, NeedsUpgradeError
 from hwsched.model.project import Project, create_project, open_project
 from hwsched.operations.project.demonstration import demonstrate
@@ -24,8 +25,8 @@ from hwsched.operations.project.settings import set_settings
 from hwsched.operations.project.upgrading import Upgraded, upgrade
 from hwsched.operations.survey.own_fields import define_field
 
-SURVEYS = "Surveys (*.xlsx *.xlsm *.xlsb *.xls *.ods *.csv *.tsv *.txt)"
-_PROJECTS = "Projects (*.hwsched)"
+SURVEYS = to_phrase("Surveys (*.xlsx *.xlsm *.xlsb *.xls *.ods *.csv *.tsv *.txt)")
+_PROJECTS = to_phrase("Projects (*.hwsched)")
 _NOTICES = 8
 """So many sentences are shown; the last one says where the rest is."""
 
@@ -51,25 +52,35 @@ class ProjectActions(Subject):
         """What is asked of a project that is to be made."""
         self.settings: SettingsDialog | None = None
         standard = QKeySequence.StandardKey
-        self.act_new = self.action("New project", "Make a project file", self.ask_new, "no job", standard.New)
-        self.act_open = self.action("Open project", "Open a project file", self.ask_open, "no job", standard.Open)
+        self.act_new = self.action(
+            to_phrase("New project"), to_phrase("Make a project file"), self.ask_new, "no job", standard.New
+        )
+        self.act_open = self.action(
+            to_phrase("Open project"), to_phrase("Open a project file"), self.ask_open, "no job", standard.Open
+        )
         self.act_rescue = self.action(
-            "Save what can be read of a damaged project…",
-            "Into a new project; the damaged file stays as it is",
+            to_phrase("Save what can be read of a damaged project…"),
+            to_phrase("Into a new project; the damaged file stays as it is"),
             self.ask_rescue,
             "no job",
         )
         self.act_settings = self.action(
-            "Settings and rules", "Units, limits, rules switched off", self.ask_settings, "project"
+            to_phrase("Settings and rules"),
+            to_phrase("Units, limits, rules switched off"),
+            self.ask_settings,
+            "project",
         )
         self.act_field = self.action(
-            "New field of our own", "Define a field of the project's own", self.ask_field, "project"
+            to_phrase("New field of our own"),
+            to_phrase("Define a field of the project's own"),
+            self.ask_field,
+            "project",
         )
         self.act_calculators = self.way_to("calculators")
 
     def ask_new(self) -> None:
         """Ask for a place and a title, and make a project there."""
-        path, _ = QFileDialog.getSaveFileName(self.frame.window, "New project", "", _PROJECTS)
+        path, _ = QFileDialog.getSaveFileName(self.frame.window, phrase("New project"), "", _PROJECTS)
         if not path:
             return
         self._ask_of_new(Path(path).with_suffix(".hwsched"))
@@ -86,17 +97,17 @@ class ProjectActions(Subject):
 
     def ask_open(self) -> None:
         """Ask for a project file and open it."""
-        path, _ = QFileDialog.getOpenFileName(self.frame.window, "Open project", "", _PROJECTS)
+        path, _ = QFileDialog.getOpenFileName(self.frame.window, phrase("Open project"), "", _PROJECTS)
         if path:
             self.open_project(path, self.ask_open)
 
     def ask_spreadsheet(self) -> None:
         """Ask for a survey that somebody has written and where its project goes; make that, and take the survey in."""
-        survey, _ = QFileDialog.getOpenFileName(self.frame.window, "Survey to start from", "", SURVEYS)
+        survey, _ = QFileDialog.getOpenFileName(self.frame.window, phrase("Survey to start from"), "", SURVEYS)
         if not survey:
             return
         proposed = str(Path(survey).with_suffix(".hwsched"))
-        path, _ = QFileDialog.getSaveFileName(self.frame.window, "New project", proposed, _PROJECTS)
+        path, _ = QFileDialog.getSaveFileName(self.frame.window, phrase("New project"), proposed, _PROJECTS)
         if path:
             self._ask_of_new(Path(path).with_suffix(".hwsched"), Path(survey))
 
@@ -104,16 +115,18 @@ class ProjectActions(Subject):
         """Ask for the address of a database on a server, and open the project in it."""
         text, stated = QInputDialog.getText(
             self.frame.window,
-            "Join an office's database",
-            "Address that you were given, as in postgresql://USER@HOST/NAME. A password belongs into a password file, "
-            "never here:",
+            phrase("Join an office's database"),
+            phrase(
+                "Address that you were given, as in postgresql://USER@HOST/NAME. A password belongs into a "
+                "password file, never here:"
+            ),
         )
         if stated and text.strip():
             self.open_project(text.strip(), self.ask_server)
 
     def ask_sample(self) -> None:
         """Ask for a folder and run the main job on the sample there."""
-        folder = QFileDialog.getExistingDirectory(self.frame.window, "Folder for the sample")
+        folder = QFileDialog.getExistingDirectory(self.frame.window, phrase("Folder for the sample"))
         if folder:
             self.run_sample(Path(folder))
 
@@ -124,7 +137,7 @@ class ProjectActions(Subject):
             return demonstrate(folder, who=self.state.who, progress=progress)
 
         self.jobs.run(
-            "Working out the sample",
+            phrase("Working out the sample"),
             work,
             lambda shown: self.open_project(str(shown.project)),
             ask_again=self.ask_sample,
@@ -150,10 +163,10 @@ class ProjectActions(Subject):
             self.frame.preferences.opened(target)
             if survey is not None:
                 # It is read first: one job at a time.
-                self.jobs.edit("Opening the survey", lambda: survey, self.made_for.emit)
+                self.jobs.edit(phrase("Opening the survey"), lambda: survey, self.made_for.emit)
 
         self.jobs.edit(
-            "Making the project",
+            phrase("Making the project"),
             lambda: create_project(target, name, length_style=style, bare_unit=unit),
             then,
             ask_again=ask_again,
@@ -185,13 +198,16 @@ class ProjectActions(Subject):
                 self.frame.preferences.opened(target)
                 self._tell_notices(found)
 
-        self.jobs.edit("Opening the project", act, then, ask_again=ask_again)
+        self.jobs.edit(phrase("Opening the project"), act, then, ask_again=ask_again)
 
     def _tell_notices(self, project: Project) -> None:
         if not project.notices:
             return
         box = QMessageBox(
-            QMessageBox.Icon.Warning, "Noticed", "\n".join(project.notices[-_NOTICES:]), parent=self.frame.window
+            QMessageBox.Icon.Warning,
+            phrase("Noticed"),
+            "\n".join(project.notices[-_NOTICES:]),
+            parent=self.frame.window,
         )
         box.setTextFormat(Qt.TextFormat.PlainText)
         box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
@@ -199,11 +215,13 @@ class ProjectActions(Subject):
         box.open()
 
     def _tell_damaged(self, remains: Remains) -> None:
-        box = QMessageBox(QMessageBox.Icon.Warning, "A damaged project", remains.words, parent=self.frame.window)
+        box = QMessageBox(
+            QMessageBox.Icon.Warning, phrase("A damaged project"), remains.words, parent=self.frame.window
+        )
         box.setTextFormat(Qt.TextFormat.PlainText)
         box.setDetailedText(remains.why)
-        save = box.addButton("Save what can be read…", QMessageBox.ButtonRole.AcceptRole)
-        look = box.addButton("Only look at it", QMessageBox.ButtonRole.RejectRole)
+        save = box.addButton(phrase("Save what can be read…"), QMessageBox.ButtonRole.AcceptRole)
+        look = box.addButton(phrase("Only look at it"), QMessageBox.ButtonRole.RejectRole)
         box.setDefaultButton(look)
         box.setEscapeButton(look)
         box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
@@ -217,12 +235,12 @@ class ProjectActions(Subject):
         if workspace is not None and workspace.remains is not None:
             source = str(workspace.remains.place)
         else:
-            source, _ = QFileDialog.getOpenFileName(self.frame.window, "Damaged project", "", _PROJECTS)
+            source, _ = QFileDialog.getOpenFileName(self.frame.window, phrase("Damaged project"), "", _PROJECTS)
         if not source:
             return
         damaged = Path(source)
         proposed = str(damaged.with_name(f"{damaged.stem} rescued.hwsched"))
-        path, _ = QFileDialog.getSaveFileName(self.frame.window, "Save into a new project", proposed, _PROJECTS)
+        path, _ = QFileDialog.getSaveFileName(self.frame.window, phrase("Save into a new project"), proposed, _PROJECTS)
         if path:
             self.rescue_project(source, str(Path(path).with_suffix(".hwsched")))
 
@@ -232,7 +250,9 @@ class ProjectActions(Subject):
         def then(found: Rescued) -> None:
             self.open_project(target)
             text, more = rescued_words(found, Path(target))
-            box = QMessageBox(QMessageBox.Icon.Information, "Saved what can be read", text, parent=self.frame.window)
+            box = QMessageBox(
+                QMessageBox.Icon.Information, phrase("Saved what can be read"), text, parent=self.frame.window
+            )
             box.setTextFormat(Qt.TextFormat.PlainText)
             if more:
                 box.setDetailedText(more)
@@ -241,7 +261,7 @@ class ProjectActions(Subject):
             box.open()
 
         self.jobs.run(
-            "Saving what can be read",
+            phrase("Saving what can be read"),
             lambda _progress, _cancelled: rescue(source, target),
             then,
             ask_again=self.ask_rescue,
@@ -249,10 +269,13 @@ class ProjectActions(Subject):
 
     def _ask_upgrade(self, target: str, error: NeedsUpgradeError) -> None:
         box = QMessageBox(
-            QMessageBox.Icon.Question, "An earlier version's project", error.consequence, parent=self.frame.window
+            QMessageBox.Icon.Question,
+            phrase("An earlier version's project"),
+            error.consequence,
+            parent=self.frame.window,
         )
-        yes = box.addButton("Upgrade it", QMessageBox.ButtonRole.AcceptRole)
-        no = box.addButton("Leave it as it is", QMessageBox.ButtonRole.RejectRole)
+        yes = box.addButton(phrase("Upgrade it"), QMessageBox.ButtonRole.AcceptRole)
+        no = box.addButton(phrase("Leave it as it is"), QMessageBox.ButtonRole.RejectRole)
         box.setDefaultButton(no)
         box.setEscapeButton(no)
         box.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
@@ -268,14 +291,14 @@ class ProjectActions(Subject):
             if done.copy is not None:
                 self.upgraded = QMessageBox(
                     QMessageBox.Icon.Information,
-                    "Upgraded",
-                    f"The project as it was is kept:\n{done.copy}",
+                    phrase("Upgraded"),
+                    phrase("The project as it was is kept:\n{copy}", copy=done.copy),
                     parent=self.frame.window,
                 )
                 self.upgraded.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
                 self.upgraded.open()
 
-        self.jobs.run("Upgrading the project", lambda _progress, _cancelled: upgrade(target), then)
+        self.jobs.run(phrase("Upgrading the project"), lambda _progress, _cancelled: upgrade(target), then)
 
     def ask_settings(self) -> None:
         """Ask what the project decides."""
@@ -296,7 +319,7 @@ class ProjectActions(Subject):
         try:
             name, prefer, limits, off = dialog.answer()
         except ValueError as error:
-            self.frame.telling.tell(Failure("Settings", ChangeError(str(error)), ask_again=dialog.open))
+            self.frame.telling.tell(Failure(phrase("Settings"), ChangeError(str(error)), ask_again=dialog.open))
             return
         self.frame.edit_seen(
             lambda base: set_settings(
@@ -309,7 +332,9 @@ class ProjectActions(Subject):
 
     def ask_field(self) -> None:
         """Ask for the name of a text field on openings, and define it."""
-        label, stated = QInputDialog.getText(self.frame.window, "New field", "Label of the field on openings:")
+        label, stated = QInputDialog.getText(
+            self.frame.window, phrase("New field"), phrase("Label of the field on openings:")
+        )
         if stated and label.strip():
             self.define_field(label.strip())
 

@@ -5,6 +5,7 @@ from contextlib import ExitStack
 from dataclasses import dataclass
 from pathlib import Path
 
+from hwsched.language import phrase
 from hwsched.model.errors import DamagedProjectError, ProjectError, ValueRefusedError
 from hwsched.model.project import Project
 from hwsched.operations.project.rescuing import Rescued, lost_words, what_is_left
@@ -26,10 +27,12 @@ class Remains:
     @property
     def words(self) -> str:
         """What is said of it when it is opened."""
-        return (
-            f"{self.place.name} is damaged.\n\nWhat can be read of it is shown, and nothing can be changed in it: save "
-            "that into a new project, or put back a good copy (Specify, Copies).\n\n"
-            f"Rows lost: {lost_words(self.found)}."
+        return phrase(
+            "{name} is damaged.\n\nWhat can be read of it is shown, and nothing can be changed in it: save "
+            "that into a new project, or put back a good copy (Specify, Copies).\n\nRows lost: "
+            "{lost_words}.",
+            name=self.place.name,
+            lost_words=lost_words(self.found),
         )
 
 
@@ -49,10 +52,20 @@ def rescued_words(found: Rescued, target: Path) -> tuple[str, str]:
     """Say what was saved of a project and what was not: in short, and all that was left out, a line each."""
     rows = sum(each.rows for each in found.tables)
     back = sum(each.from_journal for each in found.tables)
-    from_journal = f", {back} of them put back from the journal" if back else ""
-    text = f"{rows} rows were saved into {target}{from_journal}.\n\nRows lost: {lost_words(found)}."
+    from_journal = phrase(", {back} of them put back from the journal", back=back) if back else ""
+    text = phrase(
+        "{rows} rows were saved into {target}{from_journal}.\n\nRows lost: {lost_words}.",
+        rows=rows,
+        target=target,
+        from_journal=from_journal,
+        lost_words=lost_words(found),
+    )
     count = len(found.left_out)
     if not count:
         return text, ""
-    left_out = "1 row or value could not stay" if count == 1 else f"{count} rows and values could not stay"
+    left_out = (
+        phrase("1 row or value could not stay")
+        if count == 1
+        else phrase("{count} rows and values could not stay", count=count)
+    )
     return f"{text}\n{left_out}.", "\n".join(found.left_out)

@@ -4,6 +4,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QWidget
 
 from hwsched.desktop.project.remains import Remains
+from hwsched.language import phrase
 from hwsched.operations.project.rescuing import lost_words
 
 
@@ -18,8 +19,8 @@ class RemainsLine(QFrame):
         self.words = QLabel()
         self.words.setTextFormat(Qt.TextFormat.PlainText)
         self.words.setWordWrap(True)
-        self.save = QPushButton("Save what can be read…")
-        self.save.setToolTip("Into a new project; the damaged file stays as it is")
+        self.save = QPushButton(phrase("Save what can be read…"))
+        self.save.setToolTip(phrase("Into a new project; the damaged file stays as it is"))
         self.save.clicked.connect(lambda _checked=False: self.wants_saving.emit())
         layout = QHBoxLayout(self)
         layout.setContentsMargins(8, 4, 8, 4)
@@ -31,7 +32,11 @@ class RemainsLine(QFrame):
         """Say what is shown; None hides the line."""
         if remains is not None:
             self.words.setText(
-                f"{remains.place.name} is damaged. This is what can be read of it, and nothing can be changed here. "
-                f"Rows lost: {lost_words(remains.found)}."
+                phrase(
+                    "{name} is damaged. This is what can be read of it, and nothing can be changed here. Rows "
+                    "lost: {lost_words}.",
+                    name=remains.place.name,
+                    lost_words=lost_words(remains.found),
+                )
             )
         self.setVisible(remains is not None)

@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 
 from hwsched.choices import PREFERENCES
 from hwsched.desktop.project.units import UnitsBox
+from hwsched.language import phrase
 from hwsched.rules import RULEBOOK
 from hwsched.values import DISCIPLINES, Settings
 
@@ -33,7 +34,7 @@ class SettingsDialog(QDialog):
         self, title: str, settings: Settings, time_zone: str | None, units: UnitsBox, parent: QWidget | None = None
     ) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Settings and rules")
+        self.setWindowTitle(phrase("Settings and rules"))
         self.resize(900, 600)
         self._title, self._settings, self._zone = title, settings, time_zone or ""
         self.name = QLineEdit(title)
@@ -42,19 +43,19 @@ class SettingsDialog(QDialog):
         self.prefer.addItems(list(PREFERENCES))
         self.prefer.setCurrentText(settings.prefer)
         self.zone = QLineEdit(self._zone)
-        self.zone.setPlaceholderText("this machine's, such as Europe/Lisbon")
-        self.zone.setToolTip("Whose days count for documents, waivers and packets, and whose hours are shown.")
+        self.zone.setPlaceholderText(phrase("this machine's, such as Europe/Lisbon"))
+        self.zone.setToolTip(phrase("Whose days count for documents, waivers and packets, and whose hours are shown."))
         form = QFormLayout()
-        form.addRow("Title", self.name)
-        form.addRow("Units", self.units)
-        form.addRow("Rank first by", self.prefer)
-        form.addRow("Time zone", self.zone)
+        form.addRow(phrase("Title"), self.name)
+        form.addRow(phrase("Units"), self.units)
+        form.addRow(phrase("Rank first by"), self.prefer)
+        form.addRow(phrase("Time zone"), self.zone)
         self.rules = QTreeWidget()
-        self.rules.setHeaderLabels(["Rule or limit", "Value", "Basis"])
+        self.rules.setHeaderLabels([phrase("Rule or limit"), phrase("Value"), phrase("Basis")])
         self.rules.setAlternatingRowColors(True)
         self.rules.header().setSectionResizeMode(0, QHeaderView.ResizeMode.ResizeToContents)
         self.rules.setToolTip(
-            "Untick a rule to switch it off. Double-click a limit to change it; empty is the rule's own."
+            phrase("Untick a rule to switch it off. Double-click a limit to change it; empty is the rule's own.")
         )
         self.rules.itemDoubleClicked.connect(self._edit)
         self._fill()

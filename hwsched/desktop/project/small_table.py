@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 from hwsched.attributes import shown_unit
 from hwsched.desktop.project.calculator_fields import Table, at, put
 from hwsched.desktop.tokens import SPACE
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
 
 _EXACT: Final = int(Qt.ItemDataRole.UserRole)
@@ -58,8 +59,8 @@ class SmallTable(QWidget):
         header = self.cells.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setStretchLastSection(True)
-        self.more = QPushButton("Add a row")
-        self.less = QPushButton("Take the row away")
+        self.more = QPushButton(phrase("Add a row"))
+        self.less = QPushButton(phrase("Take the row away"))
         for button in (self.more, self.less):
             button.setAutoDefault(False)
         self.more.clicked.connect(lambda _checked=False: self._add({}, tell=True))

@@ -14,15 +14,16 @@ from hwsched.desktop.jobs import Jobs
 from hwsched.desktop.place import Place
 from hwsched.desktop.project.today_rows import CountRow, Legend, LevelRow
 from hwsched.desktop.tokens import SPACE, font
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.project.today import PERSONS, LevelProgress, Person, SinceRelease, Task, Today, read_today
 
 _OF: Final[dict[Person, tuple[str, str]]] = {
-    "surveyor": ("Surveyor", "survey"),
-    "specifier": ("Specifier", "openings"),
-    "storekeeper": ("Storekeeper", "stock"),
-    "installer": ("Installer", "site"),
+    "surveyor": (to_phrase("Surveyor"), "survey"),
+    "specifier": (to_phrase("Specifier"), "openings"),
+    "storekeeper": (to_phrase("Storekeeper"), "stock"),
+    "installer": (to_phrase("Installer"), "site"),
 }
-_NONE: Final = "Nothing was released under a letter yet."
+_NONE: Final = to_phrase("Nothing was released under a letter yet.")
 
 
 class TodayPage(QScrollArea):
@@ -55,7 +56,7 @@ class TodayPage(QScrollArea):
         self.setWidgetResizable(True)
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setAccessibleName("What is to be done today")
+        self.setAccessibleName(phrase("What is to be done today"))
         # One widget for good, in which bodies take turns: one that the area is given in place of another goes with what
         # Python holds of it, and not of it alone.
         self._inside = QWidget()
@@ -63,7 +64,7 @@ class TodayPage(QScrollArea):
         self._turns.setContentsMargins(0, 0, 0, 0)
         self.setWidget(self._inside)
         self._body = QWidget()
-        self._show_alone("Reading the project…")
+        self._show_alone(phrase("Reading the project…"))
         state = frame.state
         state.opened.connect(self._on_opened)
         state.reloaded.connect(self._on_changed)
@@ -96,7 +97,7 @@ class TodayPage(QScrollArea):
             found = read_today(project, checked, cancelled=cancelled)
             return None if cancelled() else found
 
-        self._reading.run("Counting what is to be done", work, self._take, asker=self)
+        self._reading.run(phrase("Counting what is to be done"), work, self._take, asker=self)
 
     def show_today(self, today: Today) -> None:
         """Show the counts."""
@@ -143,14 +144,14 @@ class TodayPage(QScrollArea):
         return card
 
     def _levels(self, levels: Sequence[LevelProgress]) -> QWidget:
-        card, column = _card("Progress by building and level", "openings")
+        card, column = _card(phrase("Progress by building and level"), "openings")
         column.addWidget(Legend())
         for level in levels:
             row = LevelRow(level)
             row.clicked.connect(lambda _checked=False, said=level: self._lead_level(said))
             column.addWidget(row)
         if not levels:
-            column.addWidget(QLabel("No openings yet: take in a survey."))
+            column.addWidget(QLabel(phrase("No openings yet: take in a survey.")))
             if "take-in-survey" in self._frame.commands:
                 act = self._frame.commands["take-in-survey"].act
                 begin = QPushButton(icon("take-in", "link"), act.text())
@@ -162,19 +163,27 @@ class TodayPage(QScrollArea):
 
     def _since(self, since: SinceRelease | None) -> QWidget:
         if since is None:
-            card, column = _card("Since the last release", "revisions")
+            card, column = _card(phrase("Since the last release"), "revisions")
             words = QLabel(_NONE)
             words.setWordWrap(True)
             column.addWidget(words)
             column.addStretch(1)
             return card
-        card, column = _card(f"Since revision {since.letter} of {since.at[:10]}", "revisions")
-        said = f"since revision {since.letter}"
+        card, column = _card(
+            phrase("Since revision {letter} of {at}", letter=since.letter, at=since.at[:10]), "revisions"
+        )
+        said = phrase("since revision {letter}", letter=since.letter)
         for task in (
-            Task("since-new", "specifier", f"openings new {said}", len(since.new), since.new),
-            Task("since-changed", "specifier", f"openings otherwise {said}", len(since.changed), since.changed),
-            Task("since-gone", "specifier", "openings gone", since.gone),
-            Task("since-others", "specifier", "settings, parts, supplies, rules otherwise", since.others),
+            Task("since-new", "specifier", phrase("openings new {said}", said=said), len(since.new), since.new),
+            Task(
+                "since-changed",
+                "specifier",
+                phrase("openings otherwise {said}", said=said),
+                len(since.changed),
+                since.changed,
+            ),
+            Task("since-gone", "specifier", phrase("openings gone"), since.gone),
+            Task("since-others", "specifier", phrase("settings, parts, supplies, rules otherwise"), since.others),
         ):
             row = CountRow(task)
             row.clicked.connect(partial(self._lead, task))
@@ -204,7 +213,7 @@ class TodayPage(QScrollArea):
 
     def _on_opened(self) -> None:
         self.today = None
-        self._show_alone("Reading the project…")
+        self._show_alone(phrase("Reading the project…"))
         self._on_changed()
 
     def _on_leaving(self) -> None:
@@ -253,9 +262,9 @@ def _place(frame: Frame) -> TodayPage:
 
 TODAY: Final = Place(
     "today",
-    "Today",
+    to_phrase("Today"),
     "today",
-    "What is to be done next, how far each level is, what has changed",
+    to_phrase("What is to be done next, how far each level is, what has changed"),
     rail=True,
     make=_place,
 )

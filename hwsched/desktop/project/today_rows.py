@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QAbstractButton, QSizePolicy, QWidget
 from hwsched.desktop import tokens
 from hwsched.desktop.icons import paint_icon
 from hwsched.desktop.tokens import CORNER, FOCUS, SPACE, STATES, TARGET, colour, font, scaled, wash, wide
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.project.today import LevelProgress, State, Task
 
 LOOKS: Final[Mapping[State, tokens.State]] = {
@@ -22,9 +23,9 @@ LOOKS: Final[Mapping[State, tokens.State]] = {
 WORDS: Final[Mapping[State, str]] = {
     "ready": "ready",
     "held": "held",
-    "does-not-fit": "do not fit",
-    "to-measure": "to measure",
-    "not-worked-out": "not worked out",
+    "does-not-fit": to_phrase("do not fit"),
+    "to-measure": to_phrase("to measure"),
+    "not-worked-out": to_phrase("not worked out"),
 }
 
 
@@ -123,7 +124,7 @@ class LevelRow(Row):
         super().__init__(parent)
         self.progress = progress
         told = ", ".join(f"{count} {WORDS[state]}" for state, count in progress.states.items() if count)
-        self.setText(f"{progress.building or 'No building'}, {progress.level or 'no level'}")
+        self.setText(f"{progress.building or phrase('No building')}, {progress.level or phrase('no level')}")
         self.setAccessibleName(f"{self.text()}: {told}")
         self.setToolTip(f"{self.text()}: {told}")
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
@@ -191,7 +192,7 @@ class Legend(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setAccessibleName("States: " + ", ".join(WORDS.values()))
+        self.setAccessibleName(phrase("States: ") + ", ".join(WORDS.values()))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
 
     def sizeHint(self) -> QSize:  # noqa: N802

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QSizePol
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.icons import icon
 from hwsched.desktop.tokens import SPACE, TARGET, font, scaled
+from hwsched.language import phrase, to_phrase
 
 
 @dataclass(frozen=True, slots=True)
@@ -22,20 +23,54 @@ class Step:
 
 
 STEPS: Final = (
-    Step("today", "Today", "A project opens here: what each of the four people has to do next. Press a count, and its "
-         "openings are shown; Back (Alt+Left) leads here again."),
-    Step("survey", "Survey", "What stands at the building is taken in here, from a workbook or a form. What cannot be "
-         "read is asked, and what is missing is listed for the next visit."),
-    Step("openings", "Openings", "Every opening with its state, and beside it the drawing, the parts and the reasons. "
-         "Choose one, or thirty: a fact is edited the same way for both."),
-    Step("power", "Power", "Supplies, circuits and cables, with the volts at every door, and what would cure a circuit "
-         "that is too low."),
-    Step("parts", "Parts", "What openings are fitted with, in sets, and what it costs."),
-    Step("release", "Release", "What leaves the office: schedules, packets, labels. What is not in order is held back "
-         "everywhere, and the gate says why."),
-    Step("", "Anything else", "Ctrl+K finds openings, parts, rules and commands by a few words. F1 tells about the "
-         "place that is shown. This tour stands under Help."),
-)  # fmt: skip
+    Step(
+        "today",
+        to_phrase("Today"),
+        to_phrase(
+            "A project opens here: what each of the four people has to do next. Press a count, and its "
+            "openings are shown; Back (Alt+Left) leads here again."
+        ),
+    ),
+    Step(
+        "survey",
+        to_phrase("Survey"),
+        to_phrase(
+            "What stands at the building is taken in here, from a workbook or a form. What cannot be "
+            "read is asked, and what is missing is listed for the next visit."
+        ),
+    ),
+    Step(
+        "openings",
+        to_phrase("Openings"),
+        to_phrase(
+            "Every opening with its state, and beside it the drawing, the parts and the reasons. Choose "
+            "one, or thirty: a fact is edited the same way for both."
+        ),
+    ),
+    Step(
+        "power",
+        to_phrase("Power"),
+        to_phrase(
+            "Supplies, circuits and cables, with the volts at every door, and what would cure a circuit "
+            "that is too low."
+        ),
+    ),
+    Step("parts", to_phrase("Parts"), to_phrase("What openings are fitted with, in sets, and what it costs.")),
+    Step(
+        "release",
+        to_phrase("Release"),
+        to_phrase(
+            "What leaves the office: schedules, packets, labels. What is not in order is held back "
+            "everywhere, and the gate says why."
+        ),
+    ),
+    Step(
+        "",
+        to_phrase("Anything else"),
+        "Ctrl+K finds openings, parts, rules and commands by a few words. F1 tells about the "
+        "place that is shown. This tour stands under Help.",
+    ),
+)
 """In the order of the job."""
 
 
@@ -53,14 +88,14 @@ class Tour(QFrame):
         self._frame = frame
         self.at = 0
         self.setObjectName("card")
-        self.setAccessibleName("Tour")
+        self.setAccessibleName(phrase("Tour"))
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
         self.title, self.words = QLabel(), QLabel()
         self.title.setFont(font("large", bold=True))
         self.words.setWordWrap(True)
-        self.before = QPushButton(icon("back"), "Step back")
-        self.next = QPushButton(icon("forward"), "Next step")
-        self.leave = QPushButton(icon("close"), "Leave the tour")
+        self.before = QPushButton(icon("back"), phrase("Step back"))
+        self.next = QPushButton(icon("forward"), phrase("Next step"))
+        self.leave = QPushButton(icon("close"), phrase("Leave the tour"))
         self.before.clicked.connect(lambda _checked=False: self.go(self.at - 1))
         self.next.clicked.connect(lambda _checked=False: self.go(self.at + 1))
         self.leave.clicked.connect(lambda _checked=False: self.end())
@@ -79,7 +114,12 @@ class Tour(QFrame):
             button.setMinimumHeight(scaled(TARGET))
             layout.addWidget(button)
         frame.commands.add(
-            "tour", "Tour", "A few words on each place, in the order of the job", self.begin, menu="Help", icon="tour"
+            "tour",
+            to_phrase("Tour"),
+            to_phrase("A few words on each place, in the order of the job"),
+            self.begin,
+            menu=to_phrase("Help"),
+            icon="tour",
         )
         self.hide()
 
@@ -102,10 +142,10 @@ class Tour(QFrame):
             return
         self.at = max(at, 0)
         step = STEPS[self.at]
-        self.title.setText(f"{step.title} ({self.at + 1} of {len(STEPS)})")
+        self.title.setText(phrase("{title} ({at} of {count})", title=step.title, at=self.at + 1, count=len(STEPS)))
         self.words.setText(step.words)
         self.before.setEnabled(self.at > 0)
-        self.next.setText("Next step" if self.at + 1 < len(STEPS) else "Done")
+        self.next.setText(phrase("Next step") if self.at + 1 < len(STEPS) else phrase("Done"))
         if step.place:
             self._frame.go(step.place)
 

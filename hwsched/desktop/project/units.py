@@ -16,18 +16,19 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.language import phrase, to_phrase
 from hwsched.quantities import BARE_UNITS, LENGTH_STYLES
 
 STYLES: Final = {
-    "fraction": 'inches and fractions, 1 3/4"',
-    "decimal-inch": 'decimal inches, 1.75"',
-    "mm": "millimetres, 44.5 mm",
+    "fraction": to_phrase('inches and fractions, 1 3/4"'),
+    "decimal-inch": to_phrase('decimal inches, 1.75"'),
+    "mm": to_phrase("millimetres, 44.5 mm"),
 }
 UNITS: Final = {"in": "inches", "ft": "feet", "mm": "millimetres", "cm": "centimetres", "m": "metres"}
-NO_UNIT: Final = "nothing: a unit has to be typed"
+NO_UNIT: Final = to_phrase("nothing: a unit has to be typed")
 SYSTEMS: Final = (
-    ('Inches: 1 3/4" is shown, and 5 typed alone is 5 inches', "fraction", "in"),
-    ("Millimetres: 44.5 mm is shown, and 5 typed alone is 5 mm", "mm", "mm"),
+    (to_phrase('Inches: 1 3/4" is shown, and 5 typed alone is 5 inches'), "fraction", "in"),
+    (to_phrase("Millimetres: 44.5 mm is shown, and 5 typed alone is 5 mm"), "mm", "mm"),
 )
 """What a new project may begin with: what is said, how lengths are shown, what a bare number means."""
 
@@ -52,14 +53,14 @@ class UnitsBox(QWidget):
             self.bare.addItem(UNITS[known], known)
         self.lengths.setCurrentIndex(self.lengths.findData(style))
         self.bare.setCurrentIndex(self.bare.findData(self._unit))
-        self.lengths.setAccessibleName("Lengths are shown in")
-        self.bare.setAccessibleName("A number typed without a unit means")
+        self.lengths.setAccessibleName(phrase("Lengths are shown in"))
+        self.bare.setAccessibleName(phrase("A number typed without a unit means"))
         self.said = QLabel()
         self.said.setWordWrap(True)
         form = QFormLayout(self)
         form.setContentsMargins(0, 0, 0, 0)
-        form.addRow("Lengths are shown in", self.lengths)
-        form.addRow("A number without a unit means", self.bare)
+        form.addRow(phrase("Lengths are shown in"), self.lengths)
+        form.addRow(phrase("A number without a unit means"), self.bare)
         form.addRow(self.said)
         for box in (self.lengths, self.bare):
             box.currentIndexChanged.connect(lambda _index: self._say())
@@ -78,12 +79,17 @@ class UnitsBox(QWidget):
     def _say(self) -> None:
         said = []
         if self.style_answer() is not None:
-            said.append("Lengths are shown and printed otherwise; what is measured stays as it is.")
+            said.append(phrase("Lengths are shown and printed otherwise; what is measured stays as it is."))
         unit = self.unit_answer()
         if unit is not None:
-            meaning = f"is in {UNITS[unit]}" if unit else "is refused"
-            said.append(f"What is typed or read from now on without a unit {meaning}; what is stored stays as it is.")
-        self.said.setText(" ".join(said) or "What is measured is stored in millimetres whatever is shown.")
+            meaning = phrase("is in {units}", units=UNITS[unit]) if unit else phrase("is refused")
+            said.append(
+                phrase(
+                    "What is typed or read from now on without a unit {meaning}; what is stored stays as it is.",
+                    meaning=meaning,
+                )
+            )
+        self.said.setText(" ".join(said) or phrase("What is measured is stored in millimetres whatever is shown."))
 
 
 class NewProjectDialog(QDialog):
@@ -91,12 +97,12 @@ class NewProjectDialog(QDialog):
 
     def __init__(self, title: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setWindowTitle("New project")
+        self.setWindowTitle(phrase("New project"))
         self.name = QLineEdit(title)
-        self.name.setAccessibleName("Title of the project")
+        self.name.setAccessibleName(phrase("Title of the project"))
         self.systems = QButtonGroup(self)
         form = QFormLayout()
-        form.addRow("Title", self.name)
+        form.addRow(phrase("Title"), self.name)
         layout = QVBoxLayout(self)
         layout.addLayout(form)
         for place, (words, _, _) in enumerate(SYSTEMS):
@@ -104,7 +110,7 @@ class NewProjectDialog(QDialog):
             button.setChecked(place == 0)
             self.systems.addButton(button, place)
             layout.addWidget(button)
-        note = QLabel("Both can be changed later, in the project's settings.")
+        note = QLabel(phrase("Both can be changed later, in the project's settings."))
         note.setTextInteractionFlags(Qt.TextInteractionFlag.NoTextInteraction)
         layout.addWidget(note)
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel)

@@ -20,11 +20,12 @@ from PySide6.QtWidgets import (
 from hwsched.desktop.icons import icon
 from hwsched.desktop.preferences import Preferences
 from hwsched.desktop.tokens import ROW, SPACE, font, scaled, wide
+from hwsched.language import phrase, to_phrase
 from hwsched.telling.masking import masked
 
-WORDS = (
-    "Survey what stands, fit what goes in, prove it before anything is ordered, "
-    "and hand every installer one packet that is right."
+WORDS = to_phrase(
+    "Survey what stands, fit what goes in, prove it before anything is ordered, and hand every "
+    "installer one packet that is right."
 )
 _SHOWN: Final = 6
 """So many recent projects are offered."""
@@ -63,11 +64,11 @@ class Welcome(QScrollArea):
         words.setWordWrap(True)
         self.name = QLineEdit(preferences.name)
         self.name.setPlaceholderText(who)
-        self.name.setAccessibleName("Your name, as journals write it")
+        self.name.setAccessibleName(phrase("Your name, as journals write it"))
         self.name.setMinimumHeight(scaled(ROW.form))
         self.name.editingFinished.connect(self._on_name)
         asked = QFormLayout()
-        asked.addRow("Your name, as &journals write it", self.name)
+        asked.addRow(phrase("Your name, as &journals write it"), self.name)
         self.asked = QWidget()
         self.asked.setLayout(asked)
         asked.setContentsMargins(0, 0, 0, 0)
@@ -76,15 +77,32 @@ class Welcome(QScrollArea):
         self.begin = QVBoxLayout()
         self.begin.setSpacing(SPACE.small)
         for text, image, tip, signal in (
-            ("Open a project", "open", "A project file that lies on this machine or a share", self.wants_open),
-            ("Make a new project", "new", "Empty, in the units that you choose", self.wants_new),
-            ("Start from a spreadsheet", "take-in", "A new project from a survey that somebody has written",
-             self.wants_spreadsheet),
-            ("Join an office's database", "server", "A project on a server, in which several people write",
-             self.wants_server),
-            ("Work out the sample", "sample", "An invented building with 167 openings, to look around in",
-             self.wants_sample),
-        ):  # fmt: skip
+            (
+                phrase("Open a project"),
+                "open",
+                phrase("A project file that lies on this machine or a share"),
+                self.wants_open,
+            ),
+            (phrase("Make a new project"), "new", phrase("Empty, in the units that you choose"), self.wants_new),
+            (
+                phrase("Start from a spreadsheet"),
+                "take-in",
+                phrase("A new project from a survey that somebody has written"),
+                self.wants_spreadsheet,
+            ),
+            (
+                phrase("Join an office's database"),
+                "server",
+                phrase("A project on a server, in which several people write"),
+                self.wants_server,
+            ),
+            (
+                phrase("Work out the sample"),
+                "sample",
+                phrase("An invented building with 167 openings, to look around in"),
+                self.wants_sample,
+            ),
+        ):
             button = QPushButton(icon(image, "link"), text)
             button.setToolTip(tip)
             button.setAccessibleDescription(tip)
@@ -94,8 +112,8 @@ class Welcome(QScrollArea):
         self.recent.setSpacing(SPACE.small)
         ways = QHBoxLayout()
         ways.setSpacing(SPACE.wide)
-        ways.addLayout(_headed("Begin", self.begin), 1)
-        ways.addLayout(_headed("Open again", self.recent), 1)
+        ways.addLayout(_headed(phrase("Begin"), self.begin), 1)
+        ways.addLayout(_headed(phrase("Open again"), self.recent), 1)
         body = QWidget()
         body.setMaximumWidth(wide(104))
         column = QVBoxLayout(body)
@@ -125,11 +143,11 @@ class Welcome(QScrollArea):
             name = masked(target) if "://" in target else at.stem
             button = QPushButton(icon("server" if "://" in target else "openings", "link"), name)
             button.setToolTip(masked(target))
-            button.setAccessibleName(f"Open {name} again")
+            button.setAccessibleName(phrase("Open {name} again", name=name))
             button.clicked.connect(partial(self._again, target))
             self.recent.addWidget(_line(button))
         if not self._preferences.recent:
-            none = QLabel("Projects that were open are listed here.")
+            none = QLabel(phrase("Projects that were open are listed here."))
             none.setWordWrap(True)
             self.recent.addWidget(none)
         self.recent.addStretch(1)

@@ -28,6 +28,7 @@ from hwsched.desktop.release.printing import print_pages
 from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tokens import wide
 from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.opening.asked_openings import asked_openings
 from hwsched.operations.opening.scope import Scope
 from hwsched.operations.release.issued_documents import PRINTS, issue_by_name
@@ -43,43 +44,47 @@ class DocumentsWindow(ToolWindow):
     """Which document of which openings at the left, its pages at the right."""
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
-        super().__init__(desk, "Documents", parent)
+        super().__init__(desk, phrase("Documents"), parent)
         self.resize(wide(135), wide(85))
         self.names = QListWidget()
-        self.names.setAccessibleName("Documents")
+        self.names.setAccessibleName(phrase("Documents"))
         for name, title, formats in PRINTS:
             if "pdf" in formats:
                 item = QListWidgetItem(title)
                 item.setData(_NAME, name)
                 self.names.addItem(item)
         self.scope = ScopeBox(desk)
-        self.scope.setAccessibleName("Openings")
+        self.scope.setAccessibleName(phrase("Openings"))
         self.scope.setCurrentIndex(0 if desk.chosen() else self.scope.count() - 1)
         self.where = QLineEdit()
-        self.where.setAccessibleName("Those of a query")
-        self.where.setPlaceholderText("or those of a query, such as rating is known")
+        self.where.setAccessibleName(phrase("Those of a query"))
+        self.where.setPlaceholderText(phrase("or those of a query, such as rating is known"))
         self.where.setClearButtonEnabled(True)
         self.paper = QComboBox()
-        self.paper.setAccessibleName("Paper")
-        self.paper.addItem("Letter", "letter")
+        self.paper.setAccessibleName(phrase("Paper"))
+        self.paper.addItem(phrase("Letter"), "letter")
         self.paper.addItem("A4", "a4")
         self.view = PageView(desk.jobs, self)
         self.at = QLabel()
         self.search = QLineEdit()
-        self.search.setAccessibleName("Search in the pages")
-        self.search.setPlaceholderText("Search in the pages")
+        self.search.setAccessibleName(phrase("Search in the pages"))
+        self.search.setPlaceholderText(phrase("Search in the pages"))
         self.search.setClearButtonEnabled(True)
         self.hits = QLabel()
         self._found: list[FoundWords] = []
         self._shown: tuple[str, tuple[str, ...] | None, str] | None = None
         """Document, openings and paper of the pages that are shown."""
-        self.show_it = self.button("&Show", self.make_pages, "The document as it would be printed")
-        self.print_it = self.button("&Print…", self.ask_printer, "On a printer, at true size")
-        self.write_it = self.button("&Write files…", self.ask_folder, "As PDF, and as workbook where there is one")
+        self.show_it = self.button(phrase("&Show"), self.make_pages, phrase("The document as it would be printed"))
+        self.print_it = self.button(phrase("&Print…"), self.ask_printer, phrase("On a printer, at true size"))
+        self.write_it = self.button(
+            phrase("&Write files…"), self.ask_folder, phrase("As PDF, and as workbook where there is one")
+        )
         self._build()
         self._connect()
         self.names.setCurrentRow(0)
-        self.view.show_pages(None, "Choose a document and openings; Show makes its pages. Nothing is printed by it.")
+        self.view.show_pages(
+            None, phrase("Choose a document and openings; Show makes its pages. Nothing is printed by it.")
+        )
         self.enable()
 
     @property
@@ -92,7 +97,7 @@ class DocumentsWindow(ToolWindow):
         """Say that the pages are of before."""
         self.scope.follow()
         if self._shown is not None:
-            self.told.setText("The project has changed since these pages were made; Show makes them anew.")
+            self.told.setText(phrase("The project has changed since these pages were made; Show makes them anew."))
         self.enable()
 
     def enable(self) -> None:
@@ -119,7 +124,7 @@ class DocumentsWindow(ToolWindow):
             )  # fmt: skip
             return None if cancelled() else (PdfPages(made), len(wanted), (name, wanted, paper))
 
-        self.run(f"Making pages: {self.names.currentItem().text()}", work, self._on_made)
+        self.run(phrase("Making pages: {text}", text=self.names.currentItem().text()), work, self._on_made)
 
     def ask_printer(self) -> None:
         """Ask for a printer and print the pages that are shown."""
@@ -143,15 +148,19 @@ class DocumentsWindow(ToolWindow):
 
         def then(done: tuple[int, bool]) -> None:
             count, taken = done
-            words = f"{count} of {len(wanted)} pages given to the printer"
-            self.told.setText(words if taken else f"{words}; it did not take the rest")
+            words = phrase("{count} of {count_2} pages given to the printer", count=count, count_2=len(wanted))
+            self.told.setText(words if taken else phrase("{words}; it did not take the rest", words=words))
             self.enable()
 
-        self.run("Printing", lambda progress, cancelled: print_pages(pages, wanted, printer, progress, cancelled), then)
+        self.run(
+            phrase("Printing"),
+            lambda progress, cancelled: print_pages(pages, wanted, printer, progress, cancelled),
+            then,
+        )
 
     def ask_folder(self) -> None:
         """Ask for a folder and write the document into it."""
-        folder = QFileDialog.getExistingDirectory(self, "Folder for the documents")
+        folder = QFileDialog.getExistingDirectory(self, phrase("Folder for the documents"))
         if folder:
             self.write_into(Path(folder))
 
@@ -169,9 +178,9 @@ class DocumentsWindow(ToolWindow):
             )  # fmt: skip
 
         def then(written: list[Path]) -> None:
-            self.told.setText(f"{len(written)} files written into {folder}")
+            self.told.setText(phrase("{count} files written into {folder}", count=len(written), folder=folder))
 
-        self.run("Writing files", work, then)
+        self.run(phrase("Writing files"), work, then)
 
     def search_pages(self) -> None:
         """Search the pages and go to the first that has the words, from the one that is shown on."""
@@ -179,7 +188,13 @@ class DocumentsWindow(ToolWindow):
         self._found = pages.find(words) if pages is not None and words else []
         self.view.mark(self._found)
         count = sum(len(each.boxes) for each in self._found)
-        self.hits.setText("" if not words else f"{count} on {len(self._found)} pages" if count else "not found")
+        self.hits.setText(
+            ""
+            if not words
+            else phrase("{count} on {count_2} pages", count=count, count_2=len(self._found))
+            if count
+            else phrase("not found")
+        )
         if self._found and self.view.page not in {each.page for each in self._found}:
             self.search_on()
 
@@ -196,24 +211,24 @@ class DocumentsWindow(ToolWindow):
 
     def _on_made(self, made: tuple[PdfPages, int, tuple[str, tuple[str, ...], str]] | None) -> None:
         if made is None:
-            self.told.setText("Stopped; the pages that were shown stay.")
+            self.told.setText(phrase("Stopped; the pages that were shown stay."))
             return
         pages, openings, self._shown = made
-        self.view.show_pages(pages, "There is nothing to print for these openings.")
-        self.told.setText(f"{pages.count} pages of {openings} openings")
+        self.view.show_pages(pages, phrase("There is nothing to print for these openings."))
+        self.told.setText(phrase("{count} pages of {openings} openings", count=pages.count, openings=openings))
         self.search_pages()
         self.enable()
 
     def _on_turned(self, page: int) -> None:
         count = self.view.pages.count if self.view.pages is not None else 0
-        self.at.setText(f"Page {page + 1} of {count}" if count else "No page")
+        self.at.setText(phrase("Page {page} of {count}", page=page + 1, count=count) if count else phrase("No page"))
 
     def _build(self) -> None:
         left, right = QWidget(), QWidget()
         form = QFormLayout()
-        form.addRow("Openings", self.scope)
+        form.addRow(phrase("Openings"), self.scope)
         form.addRow("", self.where)
-        form.addRow("Paper", self.paper)
+        form.addRow(phrase("Paper"), self.paper)
         column = QVBoxLayout(left)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self.names, 1)
@@ -221,12 +236,12 @@ class DocumentsWindow(ToolWindow):
         bar = QHBoxLayout()
         bar.addWidget(self.at)
         for text, tip, slot in (
-            ("‹", "The page before (Page Up)", lambda: self.view.turn(self.view.page - 1)),
-            ("›", "The next page (Page Down)", lambda: self.view.turn(self.view.page + 1)),
-            ("−", "Smaller (Ctrl and wheel)", lambda: self.view.zoom(-1)),
-            ("+", "Larger (Ctrl and wheel)", lambda: self.view.zoom(1)),
-            ("Page", "The whole page", lambda: self.view.fit(whole=True)),
-            ("Width", "As wide as the place", lambda: self.view.fit(whole=False)),
+            ("‹", phrase("The page before (Page Up)"), lambda: self.view.turn(self.view.page - 1)),
+            ("›", phrase("The next page (Page Down)"), lambda: self.view.turn(self.view.page + 1)),
+            ("−", phrase("Smaller (Ctrl and wheel)"), lambda: self.view.zoom(-1)),
+            ("+", phrase("Larger (Ctrl and wheel)"), lambda: self.view.zoom(1)),
+            (phrase("Page"), phrase("The whole page"), lambda: self.view.fit(whole=True)),
+            (phrase("Width"), phrase("As wide as the place"), lambda: self.view.fit(whole=False)),
         ):
             button = self.button(text, slot, tip)
             button.setAccessibleName(tip.partition(" (")[0])
@@ -262,8 +277,8 @@ class DocumentsWindow(ToolWindow):
 
 DOCUMENTS = SidePlace(
     "documents",
-    "Documents",
-    "See documents page by page before they are printed",
+    to_phrase("Documents"),
+    to_phrase("See documents page by page before they are printed"),
     DocumentsWindow,
     within="release",
 )

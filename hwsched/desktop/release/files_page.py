@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QBoxLayout, QSplitter
 
 from hwsched.desktop.lines import Lines, LinesPage
 from hwsched.desktop.pictures import Picture, has_picture, picture_of
+from hwsched.language import phrase
 from hwsched.operations.release.attachments import Attached
 
 _SHORT: Final = 5
@@ -31,7 +32,9 @@ class FilesPage(LinesPage):
     """The attachment that shall be taken off."""
 
     def __init__(self, what: str = "opening") -> None:
-        super().__init__(Lines(("File", "At", "Kind", "Size", "Title"), 4, {0: 230}))
+        super().__init__(
+            Lines((phrase("File"), phrase("At"), phrase("Kind"), phrase("Size"), phrase("Title")), 4, {0: 230})
+        )
         self._what = what
         self.read: Callable[[Attached], bytes] | None = None
         """Returns the content of a file; set by whoever shows files here."""
@@ -45,14 +48,16 @@ class FilesPage(LinesPage):
         if isinstance(layout, QBoxLayout):
             layout.insertWidget(0, self.split, 1)
         self.setAcceptDrops(True)
-        self.table.setAccessibleName("Files")
-        self.table.setToolTip("Double-click a file to open it")
+        self.table.setAccessibleName(phrase("Files"))
+        self.table.setToolTip(phrase("Double-click a file to open it"))
         self.table.cellDoubleClicked.connect(lambda _row, _column: self._look())
-        self.act_add = self.offer("Add file…", f"Attach a file to this {what}; files can be dropped here, too")
+        self.act_add = self.offer(
+            phrase("Add file…"), phrase("Attach a file to this {what}; files can be dropped here, too", what=what)
+        )
         self.act_add.triggered.connect(self.wants_file)
-        self.act_open = self.offer("Open", "Write the file out and open it")
+        self.act_open = self.offer(phrase("Open"), phrase("Write the file out and open it"))
         self.act_open.triggered.connect(self._look)
-        self.act_remove = self.offer("Take off", "Take the file off; undo brings it back")
+        self.act_remove = self.offer(phrase("Take off"), phrase("Take the file off; undo brings it back"))
         self.act_remove.triggered.connect(lambda: self.wants_off.emit(self.chosen()))
         self._attached: tuple[Attached, ...] = ()
         self._pictured: str | None = None
@@ -76,7 +81,7 @@ class FilesPage(LinesPage):
 
     def title(self) -> str:
         """Return the words of the page's tab."""
-        return f"Documents {len(self._attached)}"
+        return phrase("Documents {count}", count=len(self._attached))
 
     def chosen(self) -> Attached | None:
         """Return the selected file."""
@@ -111,7 +116,7 @@ class FilesPage(LinesPage):
         chosen = self.chosen()
         if chosen is None:
             self._pictured = None
-            said = f"Drop photographs and data sheets of this {self._what} here, or press Add file."
+            said = phrase("Drop photographs and data sheets of this {what} here, or press Add file.", what=self._what)
             self.picture.show_picture(None, "" if self._attached else said)
             return
         # A page that nobody sees reads nothing; it is asked again when it is shown.
@@ -121,7 +126,9 @@ class FilesPage(LinesPage):
         shown = has_picture(chosen.media_type) and self.read is not None
         image = picture_of(self.read(chosen), chosen.media_type) if shown and self.read is not None else None
         said = chosen.title or chosen.name
-        self.picture.show_picture(image, said if image is not None else f"{said}: no picture; Open shows it")
+        self.picture.show_picture(
+            image, said if image is not None else phrase("{said}: no picture; Open shows it", said=said)
+        )
 
     def _look(self) -> None:
         if self.chosen() is not None:

@@ -12,6 +12,7 @@ from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.release.project_view import project_view
 from hwsched.operations.release.release_gate import Passage, passages
 
@@ -27,8 +28,13 @@ class HeldLine:
 
 
 COLUMNS: Final[tuple[Column[HeldLine], ...]] = (
-    Column("mark", "Opening", lambda line: line.mark, width=14),
-    Column("missing", "What is missing until it may be picked for and installed", lambda line: line.missing, width=90),
+    Column("mark", to_phrase("Opening"), lambda line: line.mark, width=14),
+    Column(
+        "missing",
+        to_phrase("What is missing until it may be picked for and installed"),
+        lambda line: line.missing,
+        width=90,
+    ),
 )
 
 
@@ -36,13 +42,13 @@ class GateWindow(ToolWindow):
     """What is missing at openings that are held; Return or a double click shows the opening."""
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
-        super().__init__(desk, "Release gate", parent)
+        super().__init__(desk, phrase("Release gate"), parent)
         self.model = GridModel(Contents(COLUMNS, lambda line: line.id), self)
-        self.grid = Grid(self.model, "gate", "Openings that are held", lambda _line: "", opens=True)
+        self.grid = Grid(self.model, "gate", phrase("Openings that are held"), lambda _line: "", opens=True)
         self.grid.opened.connect(self._show_opening)
         self.grid.said.connect(self.told.setText)
         self.body.addWidget(self.grid)
-        self.again = self.button("Ask again", self.ask)
+        self.again = self.button(phrase("Ask again"), self.ask)
         self.foot.addWidget(self.again)
         self._asked = False
         self.enable()
@@ -54,7 +60,7 @@ class GateWindow(ToolWindow):
     def follow(self) -> None:
         """Say that what stands here is of before."""
         if self._asked:
-            self.told.setText("The project has changed since; ask again.")
+            self.told.setText(phrase("The project has changed since; ask again."))
         self.enable()
 
     def ask(self) -> None:
@@ -64,7 +70,7 @@ class GateWindow(ToolWindow):
         def work(_progress: Progress, _cancelled: Cancelled) -> tuple[Passage, ...]:
             return passages(project_view(workspace.project, checker=workspace.checker))
 
-        self.run("Asking the gate", work, self.show_passages)
+        self.run(phrase("Asking the gate"), work, self.show_passages)
 
     def show_passages(self, found: tuple[Passage, ...]) -> None:
         """Show what is held."""
@@ -75,7 +81,13 @@ class GateWindow(ToolWindow):
             for each in held
             for n, missing in enumerate(each.missing)
         )
-        self.told.setText(f"{len(found) - len(held)} of {len(found)} openings may be picked for and installed.")
+        self.told.setText(
+            phrase(
+                "{count} of {count_2} openings may be picked for and installed.",
+                count=len(found) - len(held),
+                count_2=len(found),
+            )
+        )
 
     def _show_opening(self, identity: str) -> None:
         line = self.model.contents.row_of(identity)
@@ -89,8 +101,8 @@ def _shown(window: GateWindow) -> None:
 
 GATE = SidePlace(
     "gate",
-    "Release gate",
-    "Which openings may be picked for and installed, and what is missing at the others",
+    to_phrase("Release gate"),
+    to_phrase("Which openings may be picked for and installed, and what is missing at the others"),
     GateWindow,
     within="release",
     shown=_shown,

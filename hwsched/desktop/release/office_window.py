@@ -11,6 +11,7 @@ from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tokens import wide
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.exchange.release.office_file import EXAMPLE
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.release.office import FILE, clear_office, office_text, set_office, write_office
 from hwsched.writing import replacing
 
@@ -19,16 +20,20 @@ class OfficeWindow(ToolWindow):
     """The text as it is kept with the project; it is edited as a file and taken in."""
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
-        super().__init__(desk, "Letterhead and paper", parent)
+        super().__init__(desk, phrase("Letterhead and paper"), parent)
         self.resize(wide(95), wide(65))
         self.text = QPlainTextEdit()
-        self.text.setAccessibleName("How the office's documents look")
+        self.text.setAccessibleName(phrase("How the office's documents look"))
         self.text.setReadOnly(True)
         self.text.setFont(QFontDatabase.systemFont(QFontDatabase.SystemFont.FixedFont))
         self.body.addWidget(self.text)
-        self.take = self.button("Take in…", self.ask_file, "A file; its pictures lie beside it")
-        self.write = self.button("Write out…", self.ask_folder, "The file and its pictures, or one to begin with")
-        self.clear = self.button("Take away", self.take_away, "Documents look as by default; undo brings it back")
+        self.take = self.button(phrase("Take in…"), self.ask_file, phrase("A file; its pictures lie beside it"))
+        self.write = self.button(
+            phrase("Write out…"), self.ask_folder, phrase("The file and its pictures, or one to begin with")
+        )
+        self.clear = self.button(
+            phrase("Take away"), self.take_away, phrase("Documents look as by default; undo brings it back")
+        )
         for each in (self.take, self.write, self.clear):
             self.foot.addWidget(each)
         desk.workspace.changed.connect(self.follow_change)
@@ -38,7 +43,7 @@ class OfficeWindow(ToolWindow):
         """Show what is declared."""
         held = office_text(self.desk.workspace.project)
         self.text.setPlainText(held)
-        self.told.setText("" if held else "Nothing is declared: Write out… gives a file to begin with.")
+        self.told.setText("" if held else phrase("Nothing is declared: Write out… gives a file to begin with."))
         self.enable()
 
     def enable(self) -> None:
@@ -49,7 +54,7 @@ class OfficeWindow(ToolWindow):
 
     def ask_file(self) -> None:
         """Ask for the file."""
-        name, _ = QFileDialog.getOpenFileName(self, "How documents look", "", "Declarations (*.toml)")
+        name, _ = QFileDialog.getOpenFileName(self, phrase("How documents look"), "", phrase("Declarations (*.toml)"))
         if name:
             self.take_in(Path(name))
 
@@ -60,11 +65,11 @@ class OfficeWindow(ToolWindow):
         def work(_progress: Progress, _cancelled: Cancelled) -> Any:
             return set_office(workspace.project, path, who=workspace.who)
 
-        self.run("Taking in", work, lambda _: self.follow())
+        self.run(phrase("Taking in"), work, lambda _: self.follow())
 
     def ask_folder(self) -> None:
         """Ask for a folder."""
-        folder = QFileDialog.getExistingDirectory(self, "Write into")
+        folder = QFileDialog.getExistingDirectory(self, phrase("Write into"))
         if folder:
             self.write_into(Path(folder))
 
@@ -79,7 +84,11 @@ class OfficeWindow(ToolWindow):
                 partial.write_text(EXAMPLE, encoding="utf-8")
             return [folder / FILE]
 
-        self.run("Writing", work, lambda written: self.told.setText(f"{written[-1]} written."))
+        self.run(
+            phrase("Writing"),
+            work,
+            lambda written: self.told.setText(phrase("{written} written.", written=written[-1])),
+        )
 
     def take_away(self) -> None:
         """Let documents look as by default."""
@@ -88,13 +97,13 @@ class OfficeWindow(ToolWindow):
         def work(_progress: Progress, _cancelled: Cancelled) -> Any:
             return clear_office(workspace.project, who=workspace.who)
 
-        self.run("Taking away", work, lambda _: self.follow())
+        self.run(phrase("Taking away"), work, lambda _: self.follow())
 
 
 OFFICE_PLACE = SidePlace(
     "office",
-    "Letterhead and paper",
-    "How the office's documents look: letterhead, paper, words, notes, pages of its own, names of files",
+    to_phrase("Letterhead and paper"),
+    to_phrase("How the office's documents look: letterhead, paper, words, notes, pages of its own, names of files"),
     OfficeWindow,
     within="release",
 )

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QScrollArea, QWidget
 from hwsched.desktop.jobs import Cancelled, Jobs, Progress
 from hwsched.desktop.pictures import image_of
 from hwsched.desktop.tokens import wide
+from hwsched.language import phrase
 from hwsched.render.pdf_pages import FoundWords, PdfPages
 from hwsched.render.screen import LIGHT
 
@@ -96,7 +97,7 @@ class PageView(QScrollArea):
         self.setWidgetResizable(False)
         self.setAlignment(Qt.AlignmentFlag.AlignCenter)
         self.setBackgroundRole(QPalette.ColorRole.Window)
-        self.setAccessibleName("Page")
+        self.setAccessibleName(phrase("Page"))
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
 
     def sizeHint(self) -> QSize:  # noqa: N802

@@ -21,9 +21,10 @@ from PySide6.QtWidgets import (
 
 from hwsched.documents.release.packet import PACKET
 from hwsched.documents.view import Format
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.release.issued_documents import PRINTS
 
-_FORMATS: Final = {"pdf": "PDF", "xlsx": "Workbook", "ics": "iCalendar"}
+_FORMATS: Final = {"pdf": "PDF", "xlsx": to_phrase("Workbook"), "ics": "iCalendar"}
 
 
 class PrintDialog(QDialog):
@@ -31,10 +32,12 @@ class PrintDialog(QDialog):
 
     def __init__(self, shown: int, chosen: int, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setWindowTitle("Print")
+        self.setWindowTitle(phrase("Print"))
         self.boxes = {}
-        self.went_out = QCheckBox("Write down that these packets went out")
-        self.went_out.setToolTip("Of the openings that are ready; a later change then says that the packet is older")
+        self.went_out = QCheckBox(phrase("Write down that these packets went out"))
+        self.went_out.setToolTip(
+            phrase("Of the openings that are ready; a later change then says that the packet is older")
+        )
         documents = QVBoxLayout()
         for name, title, formats in PRINTS:
             box = QCheckBox(f"{title} ({', '.join(formats)})")
@@ -49,9 +52,9 @@ class PrintDialog(QDialog):
         self.scopes = QButtonGroup(self)
         scopes = QVBoxLayout()
         for key, text, count in (
-            ("all", "All openings", 1),
-            ("shown", f"The {shown} shown in the register", shown),
-            ("chosen", f"The {chosen} selected", chosen),
+            ("all", phrase("All openings"), 1),
+            ("shown", phrase("The {shown} shown in the register", shown=shown), shown),
+            ("chosen", phrase("The {chosen} selected", chosen=chosen), chosen),
         ):
             button = QRadioButton(text)
             button.setObjectName(key)
@@ -61,13 +64,18 @@ class PrintDialog(QDialog):
             scopes.addWidget(button)
         self.folder = QLineEdit(str(Path.home()))
         self.folder.setMinimumWidth(320)
-        browse = QPushButton("Choose")
+        browse = QPushButton(phrase("Choose"))
         browse.clicked.connect(self._browse)
         where = QHBoxLayout()
         where.addWidget(self.folder, 1)
         where.addWidget(browse)
         self.paper = QComboBox()
-        for name, paper in (("As the office declared", ""), ("Letter", "letter"), ("A4", "a4"), ("A5", "a5")):
+        for name, paper in (
+            (phrase("As the office declared"), ""),
+            (phrase("Letter"), "letter"),
+            ("A4", "a4"),
+            ("A5", "a5"),
+        ):
             self.paper.addItem(name, paper)
         self.formats: dict[Format, QCheckBox] = {}
         kinds = QHBoxLayout()
@@ -78,13 +86,13 @@ class PrintDialog(QDialog):
             kinds.addWidget(box)
         kinds.addStretch(1)
         form = QFormLayout()
-        form.addRow("Documents", documents)
-        form.addRow("Formats", kinds)
-        form.addRow("Openings", scopes)
-        form.addRow("Folder", where)
-        form.addRow("Paper", self.paper)
+        form.addRow(phrase("Documents"), documents)
+        form.addRow(phrase("Formats"), kinds)
+        form.addRow(phrase("Openings"), scopes)
+        form.addRow(phrase("Folder"), where)
+        form.addRow(phrase("Paper"), self.paper)
         self.buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel)
-        self.buttons.button(QDialogButtonBox.StandardButton.Ok).setText("Print")
+        self.buttons.button(QDialogButtonBox.StandardButton.Ok).setText(phrase("Print"))
         self.buttons.accepted.connect(self.accept)
         self.buttons.rejected.connect(self.reject)
         layout = QVBoxLayout(self)
@@ -118,6 +126,6 @@ class PrintDialog(QDialog):
         self.buttons.button(QDialogButtonBox.StandardButton.Ok).setEnabled(ready)
 
     def _browse(self) -> None:
-        folder = QFileDialog.getExistingDirectory(self, "Folder for the documents", self.folder.text())
+        folder = QFileDialog.getExistingDirectory(self, phrase("Folder for the documents"), self.folder.text())
         if folder:
             self.folder.setText(folder)

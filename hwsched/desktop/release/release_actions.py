@@ -15,6 +15,7 @@ from hwsched.desktop.release.written_out import WrittenOut, opened_by_system
 from hwsched.desktop.subject import Subject
 from hwsched.documents.release.packet import PACKET
 from hwsched.documents.view import Format
+from hwsched.language import phrase, to_phrase
 from hwsched.model.tables import OPENING_TABLE
 from hwsched.operations.release.attachments import Attached, attach, attachments_of, detach, fetch
 from hwsched.operations.release.issued_documents import PRINTS, issue_by_name
@@ -52,16 +53,16 @@ class ReleaseActions(Subject):
         self._show_files, self._in_view = show_files, in_view
         self._written = WrittenOut()
         self.act_print = self.action(
-            "Print",
-            "Schedule, pick list, install packets",
+            to_phrase("Print"),
+            to_phrase("Schedule, pick list, install packets"),
             self.ask_print,
             "openings",
             QKeySequence.StandardKey.Print,
             icon="print",
         )
         self.act_labels = self.action(
-            "Labels…",
-            "A label for the box of each shown opening, on a sheet of labels",
+            to_phrase("Labels…"),
+            to_phrase("A label for the box of each shown opening, on a sheet of labels"),
             self.ask_labels,
             "openings",
             acts_on="in view",
@@ -123,30 +124,45 @@ class ReleaseActions(Subject):
             return written
 
         def then(written: list[Path]) -> None:
-            held_back = f"; held, see Release gate: {', '.join(kept_back[:8])}" if kept_back else ""
-            more = f" and {len(kept_back) - 8} more" if len(kept_back) > 8 else ""
-            self.frame.say(f"{len(written)} files written into {folder}{held_back}{more}", 15000)
+            held_back = (
+                phrase("; held, see Release gate: {kept_back}", kept_back=", ".join(kept_back[:8])) if kept_back else ""
+            )
+            more = phrase(" and {count} more", count=len(kept_back) - 8) if len(kept_back) > 8 else ""
+            self.frame.say(
+                phrase(
+                    "{count} files written into {folder}{held_back}{more}",
+                    count=len(written),
+                    folder=folder,
+                    held_back=held_back,
+                    more=more,
+                ),
+                15000,
+            )
 
         def tells(written: list[Path]) -> Report:
             return Report(
-                f"{len(written)} files written into {folder}",
-                tuple((mark, "held, its packet did not go out: see Release gate") for mark in kept_back),
+                phrase("{count} files written into {folder}", count=len(written), folder=folder),
+                tuple((mark, phrase("held, its packet did not go out: see Release gate")) for mark in kept_back),
                 tuple(written),
                 tuple(ids) if ids is not None else tuple(workspace.checked),
             )
 
-        self.jobs.run("Printing", work, then, ask_again=self.ask_print, tells=tells)
+        self.jobs.run(phrase("Printing"), work, then, ask_again=self.ask_print, tells=tells)
 
     def ask_labels(self) -> None:
         """Ask for the label sheet, its first free label and a folder."""
         window = self.frame.window
         names = [sheet.name for sheet in label_sheets()]
-        name, stated = QInputDialog.getItem(window, "Labels", "Label sheet: paper and labels a sheet", names, 0, False)
+        name, stated = QInputDialog.getItem(
+            window, phrase("Labels"), phrase("Label sheet: paper and labels a sheet"), names, 0, False
+        )
         if not stated:
             return
         most = label_sheet(name).count
-        start, stated = QInputDialog.getInt(window, "Labels", "First free label of the first sheet", 1, 1, most)
-        folder = QFileDialog.getExistingDirectory(window, "Write labels into") if stated else ""
+        start, stated = QInputDialog.getInt(
+            window, phrase("Labels"), phrase("First free label of the first sheet"), 1, 1, most
+        )
+        folder = QFileDialog.getExistingDirectory(window, phrase("Write labels into")) if stated else ""
         if folder:
             self.write_labels(name, start, Path(folder))
 
@@ -162,15 +178,17 @@ class ReleaseActions(Subject):
             return issue_labels(view, folder, sheet, start=start)
 
         self.jobs.run(
-            "Writing labels",
+            phrase("Writing labels"),
             work,
-            lambda written: self.frame.say(f"{written[0]} written", 15000),
-            tells=lambda written: Report(f"{len(written)} files written", files=tuple(written), openings=tuple(ids)),
+            lambda written: self.frame.say(phrase("{written} written", written=written[0]), 15000),
+            tells=lambda written: Report(
+                phrase("{count} files written", count=len(written)), files=tuple(written), openings=tuple(ids)
+            ),
         )
 
     def ask_file(self) -> None:
         """Ask for a file and attach it to the chosen opening."""
-        path, _ = QFileDialog.getOpenFileName(self.frame.window, "Attach a file")
+        path, _ = QFileDialog.getOpenFileName(self.frame.window, phrase("Attach a file"))
         if path:
             self.attach_file(Path(path))
 
@@ -196,9 +214,9 @@ class ReleaseActions(Subject):
 
         def then(written: list[Path]) -> None:
             if not opened_by_system(written[0]):
-                self.frame.say(f"No program opens {written[0]}", 15000)
+                self.frame.say(phrase("No program opens {written}", written=written[0]), 15000)
 
-        self.jobs.edit("Writing", write, then)
+        self.jobs.edit(phrase("Writing"), write, then)
 
     def take_file_off(self, attached: Attached) -> None:
         """Take a file off the chosen opening; undo brings it back."""

@@ -3,7 +3,12 @@
 from typing import Final
 
 from hwsched.desktop.place import Place
+from hwsched.language import to_phrase
 
 RELEASE: Final = Place(
-    "release", "Release", "release", "Revisions, what differs, and what is ready to go out", rail=True
+    "release",
+    to_phrase("Release"),
+    "release",
+    to_phrase("Revisions, what differs, and what is ready to go out"),
+    rail=True,
 )

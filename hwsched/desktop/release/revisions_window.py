@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QHeaderView, QInputDialog, QSplitter, QTreeWidget,
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.language import phrase, to_phrase
 from hwsched.model.errors import minute_of
 from hwsched.operations.release.changed_lines import Changed
 from hwsched.operations.release.document_differences import DocumentDifference, document_differences
@@ -23,18 +24,18 @@ class RevisionsWindow(ToolWindow):
     """All revisions above; below what is different since the selected one, or between the two selected."""
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
-        super().__init__(desk, "Revisions", parent)
+        super().__init__(desk, phrase("Revisions"), parent)
         self.resize(860, 520)
         self.list = QTreeWidget()
-        self.list.setAccessibleName("Revisions")
-        self.list.setHeaderLabels(["Revision", "Frozen", "By", "Of", "Purpose"])
+        self.list.setAccessibleName(phrase("Revisions"))
+        self.list.setHeaderLabels([phrase("Revision"), phrase("Frozen"), phrase("By"), phrase("Of"), phrase("Purpose")])
         self.list.setRootIsDecorated(False)
         self.list.setAlternatingRowColors(True)
         self.list.setSelectionMode(QTreeWidget.SelectionMode.ExtendedSelection)
         self.list.itemSelectionChanged.connect(self.enable)
         self.found = QTreeWidget()
-        self.found.setAccessibleName("What is otherwise")
-        self.found.setHeaderLabels(["What is otherwise", "Before", "After"])
+        self.found.setAccessibleName(phrase("What is otherwise"))
+        self.found.setHeaderLabels([phrase("What is otherwise"), phrase("Before"), phrase("After")])
         self.found.itemActivated.connect(self._show_opening)
         self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.found.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
@@ -46,9 +47,13 @@ class RevisionsWindow(ToolWindow):
         split.setSizes([180, 300])
         self.body.addWidget(split)
         self.compare = self.button(
-            "Compare", self.compare_them, "The selected one with the project as it stands, or the two selected"
+            phrase("Compare"),
+            self.compare_them,
+            phrase("The selected one with the project as it stands, or the two selected"),
         )
-        self.make = self.button("Freeze…", self.ask_freeze, "Freeze the project as it stands under the next letter")
+        self.make = self.button(
+            phrase("Freeze…"), self.ask_freeze, phrase("Freeze the project as it stands under the next letter")
+        )
         self.foot.addWidget(self.compare)
         self.foot.addWidget(self.make)
         self.listen(desk.workspace.changed, self.follow_change)
@@ -64,7 +69,7 @@ class RevisionsWindow(ToolWindow):
             self.list.addTopLevelItem(item)
             item.setSelected(each.letter in chosen)
         if not self.list.topLevelItemCount():
-            self.told.setText("No revision yet: Freeze… makes the first.")
+            self.told.setText(phrase("No revision yet: Freeze… makes the first."))
         self.enable()
 
     def letters(self) -> list[str]:
@@ -79,7 +84,9 @@ class RevisionsWindow(ToolWindow):
 
     def ask_freeze(self) -> None:
         """Ask what it is for, and freeze the project."""
-        purpose, stated = QInputDialog.getText(self, "Freeze the project", "Purpose, such as: for approval")
+        purpose, stated = QInputDialog.getText(
+            self, phrase("Freeze the project"), phrase("Purpose, such as: for approval")
+        )
         if stated:
             self.freeze_it(purpose)
 
@@ -92,9 +99,11 @@ class RevisionsWindow(ToolWindow):
 
         def then(made: FrozenRevision) -> None:
             self.follow()
-            self.told.setText(f"Revision {made.letter}: {made.openings} openings frozen.")
+            self.told.setText(
+                phrase("Revision {letter}: {openings} openings frozen.", letter=made.letter, openings=made.openings)
+            )
 
-        self.run("Freezing", work, then)
+        self.run(phrase("Freezing"), work, then)
 
     def compare_them(self) -> None:
         """Show what is different since the selected revision, or between the two selected."""
@@ -105,22 +114,30 @@ class RevisionsWindow(ToolWindow):
             return found, document_differences(workspace.project, found, cancelled=cancelled)
 
         if letters:
-            self.run("Comparing", work, self._show_found)
+            self.run(phrase("Comparing"), work, self._show_found)
 
     def _show_found(self, both: tuple[RevisionDifferences, tuple[DocumentDifference, ...]]) -> None:
         found, documents = both
         self.found.clear()
         if found.others:
-            self._add("The project", "", found.others)
+            self._add(phrase("The project"), "", found.others)
         for each in found.openings:
             self._add(each.mark, each.kind, each.lines, each.opening_id)
         for circuit in found.circuits:
-            self._add(f"Circuit {circuit.name}", circuit.kind, circuit.lines)
+            self._add(phrase("Circuit {name}", name=circuit.name), circuit.kind, circuit.lines)
         if documents:
             said = [(each.title, ", ".join(each.marks) or "otherwise") for each in documents]
-            self._add("Documents", "", tuple(Changed(title, "", words) for title, words in said))
-        after = "the project as it stands" if found.after == "present" else found.after
-        self.told.setText(f"{found.before} and {after}: {len(found.openings)} openings differ, {found.same} do not.")
+            self._add(phrase("Documents"), "", tuple(Changed(title, "", words) for title, words in said))
+        after = phrase("the project as it stands") if found.after == "present" else found.after
+        self.told.setText(
+            phrase(
+                "{before} and {after}: {count} openings differ, {same} do not.",
+                before=found.before,
+                after=after,
+                count=len(found.openings),
+                same=found.same,
+            )
+        )
 
     def _add(self, name: str, kind: str, lines: tuple[Changed, ...], opening_id: str = "") -> None:
         item = QTreeWidgetItem([name, kind])
@@ -140,8 +157,8 @@ class RevisionsWindow(ToolWindow):
 
 REVISIONS = SidePlace(
     "revisions",
-    "Revisions",
-    "States of the project under a letter: freeze one, compare",
+    to_phrase("Revisions"),
+    to_phrase("States of the project under a letter: freeze one, compare"),
     RevisionsWindow,
     within="release",
 )

@@ -19,6 +19,7 @@ from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tokens import wide
 from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.language import phrase, to_phrase
 from hwsched.model.errors import minute_of
 from hwsched.operations.release.transmittals import fetch_transmittal, transmit, transmittals
 from hwsched.values.transmittal import Transmittal
@@ -29,16 +30,16 @@ class TransmittalDialog(QDialog):
 
     def __init__(self, files: list[Path], parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setWindowTitle(f"{len(files)} files went to")
+        self.setWindowTitle(phrase("{count} files went to", count=len(files)))
         self.files = files
         self.recipient, self.purpose, self.note, self.revision = QLineEdit(), QLineEdit(), QLineEdit(), QLineEdit()
-        self.revision.setPlaceholderText("none: the project as it stands")
+        self.revision.setPlaceholderText(phrase("none: the project as it stands"))
         form = QFormLayout(self)
         for label, field in (
-            ("To", self.recipient),
-            ("Purpose", self.purpose),
-            ("Note", self.note),
-            ("Revision", self.revision),
+            (phrase("To"), self.recipient),
+            (phrase("Purpose"), self.purpose),
+            (phrase("Note"), self.note),
+            (phrase("Revision"), self.revision),
         ):
             form.addRow(label, field)
         self.buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel)
@@ -56,16 +57,20 @@ class TransmittalsWindow(ToolWindow):
     """All transmittals with their files."""
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
-        super().__init__(desk, "Transmittals", parent)
+        super().__init__(desk, phrase("Transmittals"), parent)
         self.resize(wide(102), wide(57))
         self.list = QTreeWidget()
-        self.list.setAccessibleName("What went out")
-        self.list.setHeaderLabels(["No.", "Sent", "To", "Purpose", "By"])
+        self.list.setAccessibleName(phrase("What went out"))
+        self.list.setHeaderLabels([phrase("No."), phrase("Sent"), phrase("To"), phrase("Purpose"), phrase("By")])
         self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.list.itemSelectionChanged.connect(self.enable)
         self.body.addWidget(self.list)
-        self.fetch = self.button("Fetch…", self.ask_fetch, "Write the files of the selected one as they went out")
-        self.make = self.button("Write down…", self.ask_files, "Choose files that went out, and to whom")
+        self.fetch = self.button(
+            phrase("Fetch…"), self.ask_fetch, phrase("Write the files of the selected one as they went out")
+        )
+        self.make = self.button(
+            phrase("Write down…"), self.ask_files, phrase("Choose files that went out, and to whom")
+        )
         self.foot.addWidget(self.fetch)
         self.foot.addWidget(self.make)
         desk.workspace.changed.connect(self.follow_change)
@@ -81,7 +86,7 @@ class TransmittalsWindow(ToolWindow):
             self.list.addTopLevelItem(item)
             item.setSelected(each.number == chosen)
         if not self.list.topLevelItemCount():
-            self.told.setText("Nothing is written down as sent.")
+            self.told.setText(phrase("Nothing is written down as sent."))
         self.enable()
 
     def chosen(self) -> int | None:
@@ -96,7 +101,7 @@ class TransmittalsWindow(ToolWindow):
 
     def ask_files(self) -> None:
         """Ask for the files, then to whom they went."""
-        names, _ = QFileDialog.getOpenFileNames(self, "Files that went out")
+        names, _ = QFileDialog.getOpenFileNames(self, phrase("Files that went out"))
         if not names:
             return
         dialog = TransmittalDialog([Path(each) for each in names], self)
@@ -126,14 +131,16 @@ class TransmittalsWindow(ToolWindow):
 
         def then(_made: object) -> None:
             self.follow()
-            self.told.setText(f"{len(files)} files to {recipient} written down.")
+            self.told.setText(
+                phrase("{count} files to {recipient} written down.", count=len(files), recipient=recipient)
+            )
 
-        self.run("Writing down", work, then)
+        self.run(phrase("Writing down"), work, then)
 
     def ask_fetch(self) -> None:
         """Ask for a folder."""
         number = self.chosen()
-        folder = QFileDialog.getExistingDirectory(self, "Write the files into") if number is not None else ""
+        folder = QFileDialog.getExistingDirectory(self, phrase("Write the files into")) if number is not None else ""
         if folder and number is not None:
             self.fetch_into(number, Path(folder))
 
@@ -144,20 +151,34 @@ class TransmittalsWindow(ToolWindow):
         def work(_progress: Progress, _cancelled: Cancelled) -> list[Path]:
             return fetch_transmittal(workspace.project, number, folder)
 
-        self.run("Fetching", work, lambda written: self.told.setText(f"{len(written)} files written into {folder}"))
+        self.run(
+            phrase("Fetching"),
+            work,
+            lambda written: self.told.setText(
+                phrase("{count} files written into {folder}", count=len(written), folder=folder)
+            ),
+        )
 
 
 def _files(sent: Transmittal) -> list[QTreeWidgetItem]:
     return [
-        QTreeWidgetItem(["", "", each.name, f"revision {each.revision}" if each.revision else "as it stood", ""])
+        QTreeWidgetItem(
+            [
+                "",
+                "",
+                each.name,
+                phrase("revision {revision}", revision=each.revision) if each.revision else phrase("as it stood"),
+                "",
+            ]
+        )
         for each in sent.files
     ]
 
 
 TRANSMITTALS_PLACE = SidePlace(
     "transmittals",
-    "Transmittals",
-    "What went to whom, and the files as they went out",
+    to_phrase("Transmittals"),
+    to_phrase("What went to whom, and the files as they went out"),
     TransmittalsWindow,
     within="release",
 )

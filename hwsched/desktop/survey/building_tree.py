@@ -8,6 +8,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QTreeWidget, QTreeWidgetItem, QWidget
 
 from hwsched.desktop.tokens import wide
+from hwsched.language import phrase
 from hwsched.operations.findings.checking import Checked
 from hwsched.telling.natural import natural
 
@@ -24,8 +25,8 @@ class BuildingTree(QTreeWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setAccessibleName("Buildings and levels")
-        self.setHeaderLabels(["Place", "Openings"])
+        self.setAccessibleName(phrase("Buildings and levels"))
+        self.setHeaderLabels([phrase("Place"), phrase("Openings")])
         self.header().setStretchLastSection(False)
         self.header().setSectionResizeMode(0, self.header().ResizeMode.Stretch)
         self.header().setSectionResizeMode(1, self.header().ResizeMode.ResizeToContents)
@@ -49,11 +50,11 @@ class BuildingTree(QTreeWidget):
         root = self._line(None, title, sum(sum(levels.values()) for levels in counts.values()), None)
         current = root
         for building, levels in sorted(counts.items(), key=lambda each: natural(each[0])):
-            branch = self._line(root, building or "No building", sum(levels.values()), (building, None))
+            branch = self._line(root, building or phrase("No building"), sum(levels.values()), (building, None))
             if before == (building, None):
                 current = branch
             for level, count in sorted(levels.items(), key=partial(_order, upward, building)):
-                leaf = self._line(branch, level or "No level", count, (building, level))
+                leaf = self._line(branch, level or phrase("No level"), count, (building, level))
                 if before == (building, level):
                     current = leaf
         self.expandAll()

@@ -7,11 +7,12 @@ from PySide6.QtWidgets import QComboBox
 
 from hwsched.attributes import Attribute
 from hwsched.exchange.survey.words import TYPE_ATTRIBUTE
+from hwsched.language import to_phrase
 from hwsched.survey import ITEM, LEAF, OPENING
 
-AS_HEADED: Final = "as the heading says"
+AS_HEADED: Final = to_phrase("as the heading says")
 FACTS: Final[tuple[tuple[str, str], ...]] = (
-    ("not read", ""),
+    (to_phrase("not read"), ""),
     *(
         (f"{entity.label}: {attribute.label}", f"{entity.name}.{attribute.name}")
         for entity in (OPENING, LEAF, ITEM)

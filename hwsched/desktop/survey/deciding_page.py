@@ -11,9 +11,16 @@ from PySide6.QtWidgets import QComboBox, QHeaderView, QLabel, QTreeWidget, QTree
 from hwsched.exchange.survey.decisions import BY_NAME, KINDS, DifferenceKind
 from hwsched.exchange.survey.difference import Undecided
 from hwsched.exchange.survey.facts import ANY, Answer, AnswerKey, Decisions
+from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle
 
-_COLUMNS: Final = ("Difference", "In the project", "In the file", "Why, or by whom", "Decision")
+_COLUMNS: Final = (
+    to_phrase("Difference"),
+    to_phrase("In the project"),
+    to_phrase("In the file"),
+    to_phrase("Why, or by whom"),
+    to_phrase("Decision"),
+)
 _ANSWER: Final = len(_COLUMNS) - 1
 _WHY: Final = _ANSWER - 1
 _MOST: Final = 300
@@ -23,7 +30,7 @@ _FEW: Final = 12
 _LETTERS: Final = 24
 """Of an answer that a row shows."""
 _MARGIN_PX: Final = 24
-_WORDS: Final[dict[Answer, str]] = {"file": "as in the file", "held": "stays", "ask": "left open"}
+_WORDS: Final[dict[Answer, str]] = {"file": to_phrase("as in the file"), "held": "stays", "ask": to_phrase("left open")}
 _KEY: Final = int(Qt.ItemDataRole.UserRole)
 
 
@@ -58,10 +65,10 @@ class DecidingPage(QWidget):
         self.boxes: dict[AnswerKey, QComboBox] = {}
         """The boxes of rows that were unfolded, by what they are a word on."""
         self._rows: dict[AnswerKey, QTreeWidgetItem] = {}
-        note = QLabel("A word on a row holds for all rows below it that have none of their own.")
+        note = QLabel(phrase("A word on a row holds for all rows below it that have none of their own."))
         note.setWordWrap(True)
         self.tree = QTreeWidget()
-        self.tree.setAccessibleName("Differences")
+        self.tree.setAccessibleName(phrase("Differences"))
         self.tree.setHeaderLabels(list(_COLUMNS))
         self.tree.setAlternatingRowColors(True)
         self.tree.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
@@ -100,7 +107,9 @@ class DecidingPage(QWidget):
                 self._fill_kind(top, kind, here)
         marks = dict.fromkeys(each.mark for each, _ in found if each.fact is not None)
         if marks:
-            top = self._add(self.tree.invisibleRootItem(), (ANY, "", ""), f"By opening ({len(marks)})")
+            top = self._add(
+                self.tree.invisibleRootItem(), (ANY, "", ""), phrase("By opening ({count})", count=len(marks))
+            )
             for mark in list(marks)[:_MOST]:
                 self._add(top, (ANY, mark, ""), mark)
             self._rest(top, len(marks))
@@ -127,13 +136,13 @@ class DecidingPage(QWidget):
                     continue
                 row = self._add(under, (kind.name, each.mark, f"{change.where}.{fact}"), f"{each.mark}, {change.where}")
                 row.setText(1, change.shown(change.before, self._style))
-                row.setText(2, "blank" if kind.name == "blank" else change.shown(change.after, self._style))
+                row.setText(2, phrase("blank") if kind.name == "blank" else change.shown(change.after, self._style))
                 row.setText(3, change.source or change.given)
             self._rest(under, len(cells))
 
     def _rest(self, top: QTreeWidgetItem, count: int) -> None:
         if count > _MOST:
-            QTreeWidgetItem(top, [f"and {count - _MOST} more"])
+            QTreeWidgetItem(top, [phrase("and {count} more", count=count - _MOST)])
 
     def _add(self, under: QTreeWidgetItem, key: AnswerKey, text: str) -> QTreeWidgetItem:
         row = QTreeWidgetItem(under, [text])
@@ -152,10 +161,10 @@ class DecidingPage(QWidget):
         name, mark, fact = row.data(0, _KEY)
         key: AnswerKey = (name, mark, fact)
         box = QComboBox()
-        box.setAccessibleName(f"Decision on {row.text(0)}")
-        usual = "as said above"
+        box.setAccessibleName(phrase("Decision on {text}", text=row.text(0)))
+        usual = phrase("as said above")
         if kind is not None and not mark and not fact:
-            usual = self._unsaid or f"as usual: {kind.answers[kind.usual]}"
+            usual = self._unsaid or phrase("as usual: {answers}", answers=kind.answers[kind.usual])
         box.addItem(usual, None)
         for answer, words in kind.answers.items() if kind is not None else _WORDS.items():
             box.addItem(words, answer)

@@ -14,6 +14,7 @@ from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.survey.deciding_page import DecidingPage
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.exchange.survey.facts import Decisions
+from hwsched.language import phrase, to_phrase
 from hwsched.model.project import Project
 from hwsched.model.time_zone import second_of
 from hwsched.operations.project.history import newest
@@ -33,26 +34,29 @@ _MOST: Final = 2000
 """Lines shown of a delivery; the rest is counted."""
 
 FILES: Final[tuple[Column[Delivery], ...]] = (
-    Column("number", "No.", lambda each: each.number, right=True, width=7),
-    Column("file", "File", lambda each: each.file, width=34),
-    Column("taken", "Taken in", lambda each: each.at, second_of, width=22),
-    Column("by", "By", lambda each: each.person, width=16),
+    Column("number", to_phrase("No."), lambda each: each.number, right=True, width=7),
+    Column("file", to_phrase("File"), lambda each: each.file, width=34),
+    Column("taken", to_phrase("Taken in"), lambda each: each.at, second_of, width=22),
+    Column("by", to_phrase("By"), lambda each: each.person, width=16),
     Column(
-        "did", "What it did", lambda each: ", ".join(f"{n} {name}" for name, n in each.counts.items() if n), width=40
+        "did",
+        to_phrase("What it did"),
+        lambda each: ", ".join(f"{n} {name}" for name, n in each.counts.items() if n),
+        width=40,
     ),
-    Column("left", "Left to decide", lambda each: each.open or None, right=True, width=14),
+    Column("left", to_phrase("Left to decide"), lambda each: each.open or None, right=True, width=14),
 )
 RESTING: Final[tuple[Column[Any], ...]] = (
-    Column("mark", "Mark", lambda each: each.mark, width=12),
-    Column("building", "Building", lambda each: each.building, width=18),
-    Column("level", "Level", lambda each: each.level, width=12),
-    Column("why", "Why", lambda each: each.why, width=50),
+    Column("mark", to_phrase("Mark"), lambda each: each.mark, width=12),
+    Column("building", to_phrase("Building"), lambda each: each.building, width=18),
+    Column("level", to_phrase("Level"), lambda each: each.level, width=12),
+    Column("why", to_phrase("Why"), lambda each: each.why, width=50),
 )
 ORIGINS: Final[tuple[Column[tuple[int, Any]], ...]] = (
-    Column("where", "Of", lambda each: each[1].where, width=22),
-    Column("fact", "Fact", lambda each: each[1].label, width=28),
-    Column("value", "Value", lambda each: each[1].shown, width=22),
-    Column("said", "From", lambda each: each[1].said, width=60),
+    Column("where", to_phrase("Of"), lambda each: each[1].where, width=22),
+    Column("fact", to_phrase("Fact"), lambda each: each[1].label, width=28),
+    Column("value", to_phrase("Value"), lambda each: each[1].shown, width=22),
+    Column("said", to_phrase("From"), lambda each: each[1].said, width=60),
 )
 
 
@@ -60,32 +64,36 @@ class DeliveriesWindow(ToolWindow):
     """Questions with their answers; files; retired openings; origin of the chosen opening's facts."""
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
-        super().__init__(desk, "Deliveries", parent)
+        super().__init__(desk, phrase("Deliveries"), parent)
         self.resize(1000, 560)
         self._base: int | None = None
         self._found: dict[str, Delivery] = {}
         self.pages = QTabWidget()
         self.deciding = DecidingPage((), Decisions())
         self.files = GridModel(Contents(FILES, lambda each: str(each.number)), self)
-        self.list = Grid(self.files, "deliveries", "Deliveries", lambda number: f"delivery {number}")
-        self.rows = Lines(("Row by row",), 0)
-        self.rows.setAccessibleName("What the delivery did")
+        self.list = Grid(self.files, "deliveries", phrase("Deliveries"), lambda number: f"delivery {number}")
+        self.rows = Lines((phrase("Row by row"),), 0)
+        self.rows.setAccessibleName(phrase("What the delivery did"))
         both = QSplitter(Qt.Orientation.Vertical)
         both.addWidget(self.list)
         both.addWidget(self.rows)
         self.retired = GridModel(Contents(RESTING, lambda each: each.id), self)
-        self.resting = Grid(self.retired, "retired", "Retired openings", self._mark_of)
+        self.resting = Grid(self.retired, "retired", phrase("Retired openings"), self._mark_of)
         self.facts = GridModel(Contents(ORIGINS, lambda each: str(each[0])), self)
-        self.origins = Grid(self.facts, "origins", "Origin of facts", str)
-        self.pages.addTab(self.deciding, "To decide")
-        self.pages.addTab(both, "Files")
-        self.pages.addTab(self.resting, "Retired openings")
-        self.pages.addTab(self.origins, "Origin of facts")
-        self.answer = self.button("Answer", self.answer_now, "Write what was said here as one step")
+        self.origins = Grid(self.facts, "origins", phrase("Origin of facts"), str)
+        self.pages.addTab(self.deciding, phrase("To decide"))
+        self.pages.addTab(both, phrase("Files"))
+        self.pages.addTab(self.resting, phrase("Retired openings"))
+        self.pages.addTab(self.origins, phrase("Origin of facts"))
+        self.answer = self.button(phrase("Answer"), self.answer_now, phrase("Write what was said here as one step"))
         self.back = self.button(
-            "Take back", self.take_back, "Take the chosen delivery back whole, with what was decided on it"
+            phrase("Take back"),
+            self.take_back,
+            phrase("Take the chosen delivery back whole, with what was decided on it"),
         )
-        self.bring = self.button("Bring back", self.bring_back, "Bring the chosen openings back as they were")
+        self.bring = self.button(
+            phrase("Bring back"), self.bring_back, phrase("Bring the chosen openings back as they were")
+        )
         self.body.addWidget(self.pages)
         for button in (self.answer, self.back, self.bring):
             self.foot.addWidget(button)
@@ -102,21 +110,27 @@ class DeliveriesWindow(ToolWindow):
         self._base = newest(project)
         questions = open_questions(project)
         page = DecidingPage(
-            [(each.undecided, "ask") for each in questions], Decisions(), unsaid="left open", style=_style(project)
+            [(each.undecided, "ask") for each in questions],
+            Decisions(),
+            unsaid=phrase("left open"),
+            style=_style(project),
         )
         page.said.connect(lambda _said: self.enable())
-        self._replace(page, f"To decide ({len(questions)})")
+        self._replace(page, phrase("To decide ({count})", count=len(questions)))
         self._found = {str(each.number): each for each in deliveries(project)}
         self.files.load(self._found.values())
         self._show_rows()
         resting = retired(project)
         self.retired.load(resting)
-        self.pages.setTabText(2, f"Retired openings ({len(resting)})")
+        self.pages.setTabText(2, phrase("Retired openings ({count})", count=len(resting)))
         counted: dict[int, int] = {}
         for question in questions:
             counted[question.delivery] = counted.get(question.delivery, 0) + 1
-        said = [f"{count} question{'s' if count > 1 else ''} from delivery {n}" for n, count in counted.items()]
-        self.told.setText("; ".join(said) or "Nothing is left to be decided.")
+        said = [
+            phrase("{count} question{part} from delivery {n}", count=count, part="s" if count > 1 else "", n=n)
+            for n, count in counted.items()
+        ]
+        self.told.setText("; ".join(said) or phrase("Nothing is left to be decided."))
         self._show_origins()
         self.enable()
 
@@ -179,7 +193,7 @@ class DeliveriesWindow(ToolWindow):
         """Show what the chosen delivery did, row by row."""
         chosen = [self._found[each] for each in self.list.ids if each in self._found]
         lines = lines_of_delivery(self.desk.workspace.project, chosen[0]) if chosen else []
-        more = [f"and {len(lines) - _MOST} more"] if len(lines) > _MOST else []
+        more = [phrase("and {count} more", count=len(lines) - _MOST)] if len(lines) > _MOST else []
         self.rows.show_rows([(line,) for line in (*lines[:_MOST], *more)])
 
     def _show_origins(self) -> None:
@@ -194,8 +208,8 @@ def _style(project: Project) -> LengthStyle:
 
 DELIVERIES = SidePlace(
     "deliveries",
-    "Deliveries",
-    "Survey files taken in, what they left to decide, retired openings",
+    to_phrase("Deliveries"),
+    to_phrase("Survey files taken in, what they left to decide, retired openings"),
     DeliveriesWindow,
     within="survey",
 )

@@ -21,6 +21,7 @@ from hwsched.attributes import Attribute, show_value
 from hwsched.desktop.choice_box import UNKNOWN, ChoiceBox, words_of
 from hwsched.desktop.survey.refused_facts import STANDS, RefusedFacts
 from hwsched.desktop.typed import understood
+from hwsched.language import phrase
 from hwsched.operations.findings.checking import Checked
 from hwsched.operations.opening.facts_shown import asked_facts, item_facts
 from hwsched.quantities import LengthStyle
@@ -109,7 +110,7 @@ class FactsForm(QTreeWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setAccessibleName("Facts")
+        self.setAccessibleName(phrase("Facts"))
         self.refused = RefusedFacts()
         """What was typed and not taken."""
         self.base: int | None = None
@@ -119,7 +120,7 @@ class FactsForm(QTreeWidget):
         self._shown: str | None = None
         self._waiting: Callable[[], None] | None = None
         self.setColumnCount(2)
-        self.setHeaderLabels(["Fact", "As surveyed"])
+        self.setHeaderLabels([phrase("Fact"), phrase("As surveyed")])
         self.setItemDelegate(FactDelegate(self))
         self.setAlternatingRowColors(True)
         self.setEditTriggers(
@@ -153,22 +154,30 @@ class FactsForm(QTreeWidget):
             return
         given = checked.given
         self._section(
-            "Opening", OPENING.name, given.opening.id, asked_facts(OPENING, given.opening, given.opening), given.opening
+            phrase("Opening"),
+            OPENING.name,
+            given.opening.id,
+            asked_facts(OPENING, given.opening, given.opening),
+            given.opening,
         )
         self._own_lines(checked, given.opening.id)
         for place in checked.places:
             declared = _PLACES[place.entity]
-            title = f"{declared.label} {place.name or '?'}, for all its openings"
+            title = phrase("{label} {name}, for all its openings", label=declared.label, name=place.name or "?")
             self._section(title, place.entity, place.row_id, declared.attributes, place.facts)
         for leaf in given.leaves:
             word = LEAF.attribute("position").choice(leaf.position or "")
-            title = f"Leaf, {word.label.lower()}" if word and leaf.position != "single" else "Leaf"
+            title = (
+                phrase("Leaf, {lower}", lower=word.label.lower())
+                if word and leaf.position != "single"
+                else phrase("Leaf")
+            )
             self._section(title, LEAF.name, leaf.id, asked_facts(LEAF, leaf, given.opening), leaf)
         kinds = ITEM.attribute("kind")
         for item in given.items:
             word = kinds.choice(item.kind or "")
             facts = item_facts(item, given.opening)
-            self._section(word.label if word else "Existing item", ITEM.name, item.id, facts, item)
+            self._section(word.label if word else phrase("Existing item"), ITEM.name, item.id, facts, item)
             self._own_lines(checked, item.id)
         self.expandAll()
         self._go_to(current)

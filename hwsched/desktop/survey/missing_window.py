@@ -12,6 +12,7 @@ from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.survey.return_visit import issue_return_visit
 from hwsched.rules.missing import MissingFact, missing_facts
 
@@ -20,40 +21,51 @@ _NAMED: Final = 12
 
 
 def _some(marks: tuple[str, ...]) -> str:
-    return ", ".join(marks[:_NAMED]) + (f" and {len(marks) - _NAMED} more" if len(marks) > _NAMED else "")
+    return ", ".join(marks[:_NAMED]) + (
+        phrase(" and {count} more", count=len(marks) - _NAMED) if len(marks) > _NAMED else ""
+    )
 
 
 COLUMNS: Final[tuple[Column[MissingFact], ...]] = (
-    Column("fact", "Fact", lambda fact: fact.label, width=44),
-    Column("of", "Of the", lambda fact: "catalogue" if fact.of_catalogue else "survey", width=11),
+    Column("fact", to_phrase("Fact"), lambda fact: fact.label, width=44),
+    Column("of", to_phrase("Of the"), lambda fact: "catalogue" if fact.of_catalogue else "survey", width=11),
     Column(
-        "alone", "Unblocks", lambda fact: len(fact.alone), right=True, width=11,
-        note="Openings that need this fact and nothing else.",
+        "alone",
+        to_phrase("Unblocks"),
+        lambda fact: len(fact.alone),
+        right=True,
+        width=11,
+        note=to_phrase("Openings that need this fact and nothing else."),
     ),
-    Column("needed", "Needed by", lambda fact: len(fact.needed), right=True, width=12),
-    Column("openings", "Openings", lambda fact: fact.needed, _some, width=60),
-)  # fmt: skip
+    Column("needed", to_phrase("Needed by"), lambda fact: len(fact.needed), right=True, width=12),
+    Column("openings", to_phrase("Openings"), lambda fact: fact.needed, _some, width=60),
+)
 
 
 class MissingWindow(ToolWindow):
     """Fact, where it comes from, how many openings it unblocks, and which need it."""
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
-        super().__init__(desk, "Missing facts", parent)
+        super().__init__(desk, phrase("Missing facts"), parent)
         note = QLabel(
-            "Unblocks: openings that need this fact and nothing else. Return or a double click selects the openings."
+            phrase(
+                "Unblocks: openings that need this fact and nothing else. Return or a double click selects "
+                "the openings."
+            )
         )
         note.setWordWrap(True)
         self.model = GridModel(Contents(COLUMNS, lambda fact: fact.fact), self)
-        self.grid = Grid(self.model, "missing", "Missing facts", self._label, opens=True)
+        self.grid = Grid(self.model, "missing", phrase("Missing facts"), self._label, opens=True)
         self.grid.opened.connect(self.select)
         self.grid.said.connect(self.told.setText)
         self.paper = QComboBox()
-        self.paper.setAccessibleName("Paper of the return visit")
-        self.paper.addItem("Letter", "letter")
+        self.paper.setAccessibleName(phrase("Paper of the return visit"))
+        self.paper.addItem(phrase("Letter"), "letter")
         self.paper.addItem("A4", "a4")
         self.write = self.button(
-            "Write return visit…", self.ask_folder, "The sheet as PDF, and a workbook a building to be imported back"
+            phrase("Write return visit…"),
+            self.ask_folder,
+            phrase("The sheet as PDF, and a workbook a building to be imported back"),
         )
         self.body.addWidget(note)
         self.body.addWidget(self.grid, 1)
@@ -67,9 +79,9 @@ class MissingWindow(ToolWindow):
         found = missing_facts((each.given.opening.mark, each.fit, each.findings) for each in checked)
         self.model.load(found)
         waiting = sum(each.fit is None for each in checked)
-        words = "" if found else "Nothing is missing."
+        words = "" if found else phrase("Nothing is missing.")
         if waiting:
-            so_many = "1 opening is" if waiting == 1 else f"{waiting} openings are"
+            so_many = phrase("1 opening is") if waiting == 1 else phrase("{waiting} openings are", waiting=waiting)
             words = f"{words} {so_many} not worked out yet; what is needed shows after Fit.".strip()
         self.told.setText(words)
         self.enable()
@@ -91,7 +103,7 @@ class MissingWindow(ToolWindow):
 
     def ask_folder(self) -> None:
         """Ask for a folder and write the return visit into it."""
-        folder = QFileDialog.getExistingDirectory(self, "Folder for the return visit", str(Path.home()))
+        folder = QFileDialog.getExistingDirectory(self, phrase("Folder for the return visit"), str(Path.home()))
         if folder:
             self.write_visit(Path(folder))
 
@@ -103,11 +115,15 @@ class MissingWindow(ToolWindow):
             return issue_return_visit(project, folder, paper=paper)
 
         def then(files: list[Path]) -> None:
-            self.told.setText(f"{len(files)} files written into {folder}")
+            self.told.setText(phrase("{count} files written into {folder}", count=len(files), folder=folder))
 
-        self.run("Writing the return visit", work, then)
+        self.run(phrase("Writing the return visit"), work, then)
 
 
 MISSING = SidePlace(
-    "missing", "Missing facts", "Ranked by what they unblock; return visit", MissingWindow, within="survey"
+    "missing",
+    to_phrase("Missing facts"),
+    to_phrase("Ranked by what they unblock; return visit"),
+    MissingWindow,
+    within="survey",
 )

@@ -12,6 +12,7 @@ from hwsched.desktop.grid.remembering import KeptView, keep_views, views_of
 from hwsched.desktop.project_state import ProjectState
 from hwsched.desktop.survey.askable_names import askable_in
 from hwsched.desktop.survey.register import Register
+from hwsched.language import phrase
 from hwsched.query import Askable
 
 _NAMED = 3
@@ -36,7 +37,7 @@ class Narrowing(QObject):
     ) -> None:
         super().__init__(grid)
         self._shared, self._grid, self._register, self._place_said = state, grid, register, place_said
-        self.line = QueryLine("Find words, or ask:  rating = 90 and leaf thickness > 1 3/4")
+        self.line = QueryLine(phrase("Find words, or ask:  rating = 90 and leaf thickness > 1 3/4"))
         self.line.askable = self.askable
         self.views = KeptViews(tuple(COMMON))
         self._askable = Askable()
@@ -99,7 +100,7 @@ class Narrowing(QObject):
         for name, values in contents.filters.items():
             column = contents.known[name]
             said = sorted(map(column.said, values))
-            more = f" and {len(said) - _NAMED} more" if len(said) > _NAMED else ""
+            more = phrase(" and {count} more", count=len(said) - _NAMED) if len(said) > _NAMED else ""
             told = f"{column.title}: {', '.join(said[:_NAMED])}{more}"
             besides.append(Besides(told, partial(self._register.allow, name, None)))
         place = self._place_said()

@@ -9,6 +9,7 @@ from hwsched.attributes import Attribute, show_value
 from hwsched.desktop.grid.column import UNKNOWN, Column, Target
 from hwsched.desktop.parts.set_book import OpeningSet
 from hwsched.desktop.survey.states import STATES, state_colour, state_of, state_shape
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.findings.checking import Checked
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.reading import active_leaf, lock_item
@@ -21,7 +22,7 @@ from hwsched.values.lock_points import LOCK_KINDS
 
 NOT_HERE: Final = ""
 """Value of a fact of a leaf or a lock that an opening does not have."""
-_NO_LEAF: Final = "no leaf"
+_NO_LEAF: Final = to_phrase("no leaf")
 _TALL: Final = frozenset({"length", "number", "integer", "money"})
 _ROLE_NOT_SAID: Final = frozenset({"fastener", "tool", "consumable"})
 """Roles with too many parts for one cell."""
@@ -64,32 +65,40 @@ def _seen_first(beside: Beside) -> tuple[Column[Checked], ...]:
         fact(OPENING, OPENING.attribute("mark"), width=9, typed=False),
         Column(
             "result.state",
-            "State",
+            phrase("State"),
             state_of,
             key=_state_order,
             colour=state_colour,
             icon=state_shape,
             width=18,
-            section="Results",
+            section=phrase("Results"),
         ),
-        Column("result.findings", "Findings", _counts, _findings_text, _worst_first, width=22, section="Results"),
-        Column("opening.set", "Set", partial(_set_name, beside), width=8, section="Opening"),
-        Column("opening.location", "Location", _location, width=24, section="Opening"),
-        fact(OPENING, OPENING.attribute("form"), title="Form", width=12),
-        fact(OPENING, OPENING.attribute("hand"), title="Hand", width=8),
-        fact(OPENING, OPENING.attribute("rating"), title="Rating", width=11),
-        fact(LEAF, LEAF.attribute("material"), title="Leaf", width=15, missing=_NO_LEAF),
-        Column("result.locks", "Lock", _locks, width=20, section="Lock"),
-        fact(OPENING, OPENING.attribute("building"), title="Building", width=14),
+        Column(
+            "result.findings",
+            phrase("Findings"),
+            _counts,
+            _findings_text,
+            _worst_first,
+            width=22,
+            section=phrase("Results"),
+        ),
+        Column("opening.set", phrase("Set"), partial(_set_name, beside), width=8, section=phrase("Opening")),
+        Column("opening.location", phrase("Location"), _location, width=24, section=phrase("Opening")),
+        fact(OPENING, OPENING.attribute("form"), title=phrase("Form"), width=12),
+        fact(OPENING, OPENING.attribute("hand"), title=phrase("Hand"), width=8),
+        fact(OPENING, OPENING.attribute("rating"), title=phrase("Rating"), width=11),
+        fact(LEAF, LEAF.attribute("material"), title=phrase("Leaf"), width=15, missing=_NO_LEAF),
+        Column("result.locks", phrase("Lock"), _locks, width=20, section=phrase("Lock")),
+        fact(OPENING, OPENING.attribute("building"), title=phrase("Building"), width=14),
         Column(
             "opening.level",
-            "Level",
+            phrase("Level"),
             lambda each: each.given.opening.level,
             row_key=partial(_level_order, beside),
             attribute=OPENING.attribute("level"),
             target=lambda each: Target(OPENING.name, each.given.opening.id, "level"),
             width=10,
-            section="Opening",
+            section=phrase("Opening"),
         ),
     )
 
@@ -106,7 +115,7 @@ def _counts(each: Checked) -> tuple[int, ...]:
 def _findings_text(counts: tuple[int, ...]) -> str:
     said = [f"{n} {severity}{'s' if n > 1 else ''}" for n, severity in zip(counts, SEVERITIES, strict=False) if n]
     waived = counts[len(SEVERITIES)] if counts else 0
-    return "  ".join([*said, f"{waived} waived"] if waived else said)
+    return "  ".join([*said, phrase("{waived} waived", waived=waived)] if waived else said)
 
 
 def _worst_first(counts: tuple[int, ...]) -> tuple[int, ...]:
@@ -222,7 +231,7 @@ def _own_column(attribute: Attribute, beside: Beside) -> Column[Checked]:
         target=lambda each: Target(OPENING.name, each.given.opening.id, attribute.name),
         right=attribute.kind in _TALL,
         standard=False,
-        section="Fields of the project",
+        section=phrase("Fields of the project"),
     )
 
 
@@ -231,25 +240,29 @@ def _results(beside: Beside) -> tuple[Column[Checked], ...]:
         def text(value: float | None) -> str:
             return "" if value is None else format_length(value, beside.style)
 
-        return Column(name, title, read, text, right=True, standard=False, section="Results")
+        return Column(name, title, read, text, right=True, standard=False, section=phrase("Results"))
 
     def whole(read: Callable[[Checked], int | None], name: str, title: str) -> Column[Checked]:
-        return Column(name, title, read, width=8, right=True, standard=False, section="Results")
+        return Column(name, title, read, width=8, right=True, standard=False, section=phrase("Results"))
 
     parts = tuple(
         Column(
-            f"part.{role}", role.replace("-", " ").capitalize(), partial(_parts, role), standard=False, section="Parts"
+            f"part.{role}",
+            role.replace("-", " ").capitalize(),
+            partial(_parts, role),
+            standard=False,
+            section=phrase("Parts"),
         )
         for role in get_args(Role)
         if role not in _ROLE_NOT_SAID
     )
     return (
-        length(_spare, "result.lead_spare", "Lead to spare"),
-        length(lambda each: _place(each, "x_mm"), "result.unit_x", "Unit from the lock edge"),
-        length(lambda each: _place(each, "y_mm"), "result.unit_y", "Unit above the floor"),
-        whole(lambda each: len(each.fit.holes) if each.fit is not None else None, "result.holes", "Holes"),
-        whole(lambda each: len(_needs(each)), "result.missing", "Facts missing"),
-        whole(lambda each: len(each.points), "result.points", "Lock points"),
+        length(_spare, "result.lead_spare", phrase("Lead to spare")),
+        length(lambda each: _place(each, "x_mm"), "result.unit_x", phrase("Unit from the lock edge")),
+        length(lambda each: _place(each, "y_mm"), "result.unit_y", phrase("Unit above the floor")),
+        whole(lambda each: len(each.fit.holes) if each.fit is not None else None, "result.holes", phrase("Holes")),
+        whole(lambda each: len(_needs(each)), "result.missing", phrase("Facts missing")),
+        whole(lambda each: len(each.points), "result.points", phrase("Lock points")),
         *parts,
     )
 

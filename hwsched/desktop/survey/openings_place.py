@@ -9,6 +9,7 @@ from hwsched.desktop.frame import Frame
 from hwsched.desktop.place import Place
 from hwsched.desktop.survey.openings_view import OpeningsView
 from hwsched.desktop.tokens import wide
+from hwsched.language import to_phrase
 
 
 class OpeningsPlace(QSplitter):
@@ -30,6 +31,12 @@ class OpeningsPlace(QSplitter):
 
 
 OPENINGS: Final = Place(
-    "openings", "Openings", "openings", "The register of openings, with what is chosen beside it", rail=True,
-    make=OpeningsPlace, show=OpeningsPlace.choose, inspector=True,
-)  # fmt: skip
+    "openings",
+    to_phrase("Openings"),
+    "openings",
+    to_phrase("The register of openings, with what is chosen beside it"),
+    rail=True,
+    make=OpeningsPlace,
+    show=OpeningsPlace.choose,
+    inspector=True,
+)

@@ -16,6 +16,7 @@ from hwsched.desktop.survey.narrowing import Narrowing
 from hwsched.desktop.survey.questions_line import QuestionsLine
 from hwsched.desktop.survey.register import STATES, Register
 from hwsched.desktop.tokens import SPACE
+from hwsched.language import phrase
 
 _NAMED: Final = 8
 """Marks that a line names."""
@@ -39,7 +40,7 @@ class OpeningsView(QWidget):
         super().__init__(parent)
         self._shared = state
         self.register = Register(self)
-        self.grid = Grid(self.register, "openings", "Openings", self._mark_of)
+        self.grid = Grid(self.register, "openings", phrase("Openings"), self._mark_of)
         self.table = self.grid.table
         self.places = BuildingTree()
         self.earlier = EarlierLine()
@@ -48,8 +49,8 @@ class OpeningsView(QWidget):
         self.ask = self.narrowing.line
         self.search = self.ask.line
         self.state = QComboBox()
-        self.state.setAccessibleName("State")
-        self.state.addItem("Any state", "")
+        self.state.setAccessibleName(phrase("State"))
+        self.state.addItem(phrase("Any state"), "")
         for word in STATES:
             self.state.addItem(word, word)
         self.count = QLabel()
@@ -108,7 +109,7 @@ class OpeningsView(QWidget):
         if place is None:
             return None
         building, level = place
-        return Besides(f"{building or 'no building'}{f', {level}' if level else ''}", self._show_all_places)
+        return Besides(f"{building or phrase('no building')}{f', {level}' if level else ''}", self._show_all_places)
 
     def _show_all_places(self) -> None:
         root = self.places.topLevelItem(0)
@@ -127,10 +128,16 @@ class OpeningsView(QWidget):
         if not marks:
             words = ""
         elif len(marks) == 1:
-            words = f"{marks[0]} is selected and not in this view: commands leave it alone."
+            words = phrase("{marks} is selected and not in this view: commands leave it alone.", marks=marks[0])
         else:
-            named = ", ".join(marks[:_NAMED]) + (f" and {len(marks) - _NAMED} more" if len(marks) > _NAMED else "")
-            words = f"{len(marks)} selected openings are not in this view, and commands leave them alone: {named}."
+            named = ", ".join(marks[:_NAMED]) + (
+                phrase(" and {count} more", count=len(marks) - _NAMED) if len(marks) > _NAMED else ""
+            )
+            words = phrase(
+                "{count} selected openings are not in this view, and commands leave them alone: {named}.",
+                count=len(marks),
+                named=named,
+            )
         self.left.setText(words)
         self.left.setVisible(bool(words))
 
@@ -177,9 +184,13 @@ class OpeningsView(QWidget):
 
     def _show_count(self) -> None:
         shown, total = len(self.register.contents.shown_ids()), self.register.total()
-        text = f"{total} openings" if shown == total else f"{shown} of {total}"
+        text = (
+            phrase("{total} openings", total=total)
+            if shown == total
+            else phrase("{shown} of {total}", shown=shown, total=total)
+        )
         if total == 0:
-            text = "No openings yet: take in a survey"
+            text = phrase("No openings yet: take in a survey")
         self.count.setText(text)
 
     def _on_picked(self) -> None:

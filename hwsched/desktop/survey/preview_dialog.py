@@ -27,10 +27,11 @@ from hwsched.exchange.survey.deciding import differences_of
 from hwsched.exchange.survey.difference import Preview
 from hwsched.exchange.survey.facts import Decisions, SurveyOptions
 from hwsched.exchange.survey.outline import SheetOutline
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.survey.survey_import import LaidOpen
 from hwsched.quantities import LengthStyle
 
-DECIDING: Final = "Decide"
+DECIDING: Final = to_phrase("Decide")
 """Title of the page of decisions."""
 _USUAL: Final = QSize(1240, 800)
 _EDGE: Final = 40
@@ -84,13 +85,18 @@ class PreviewDialog(QDialog):
         column: int = 0,
     ) -> None:
         super().__init__(parent)
-        self.setWindowTitle(f"Take in {file}")
+        self.setWindowTitle(phrase("Take in {file}", file=file))
         self.resize(_size_in(parent))
         preview = opened.seen.preview if opened.seen else Preview((), (), (), ())
         problems = opened.problems
-        counts = (
-            f"{len(preview.new)} new, {len(preview.changed)} changed, {len(preview.unchanged)} unchanged, "
-            f"{len(preview.missing)} in the project but not in the file, {len(problems)} cells refused."
+        counts = phrase(
+            "{count} new, {count_2} changed, {count_3} unchanged, {count_4} in the project but not in "
+            "the file, {count_5} cells refused.",
+            count=len(preview.new),
+            count_2=len(preview.changed),
+            count_3=len(preview.unchanged),
+            count_4=len(preview.missing),
+            count_5=len(problems),
         )
         head = QLabel(f"{first}\n\n{counts}" if first else counts)
         head.setWordWrap(True)
@@ -118,15 +124,23 @@ class PreviewDialog(QDialog):
             for mark, fact in preview.by_hand
         ]
         lists: tuple[tuple[str, tuple[str, ...], list[tuple[str, ...]]], ...] = (
-            ("Refused", ("Cell and cure",), refused),
-            ("Asked", ("What only a person can say",), asked),
-            ("Blank, kept", ("Mark", "Fact", "Held"), blank),
-            ("Set by hand, kept", ("Mark", "Fact", "Held", "In the file", "Set by"), by_hand),
-            ("New", ("Mark",), [(opening.mark,) for opening in preview.new]),
-            ("Changed", ("Mark", "Fact", "Before", "After"), changed),
-            ("Not in the file", ("Mark",), [(mark,) for mark in preview.missing]),
-            ("Read as", ("How the file was read",), [(line,) for line in preview.assumptions]),
-            ("Not read", ("Columns, rows and sheets that are not read",), [(text,) for text in preview.unmapped]),
+            (phrase("Refused"), (phrase("Cell and cure"),), refused),
+            (phrase("Asked"), (phrase("What only a person can say"),), asked),
+            (phrase("Blank, kept"), (phrase("Mark"), phrase("Fact"), phrase("Held")), blank),
+            (
+                phrase("Set by hand, kept"),
+                (phrase("Mark"), phrase("Fact"), phrase("Held"), phrase("In the file"), phrase("Set by")),
+                by_hand,
+            ),
+            (phrase("New"), (phrase("Mark"),), [(opening.mark,) for opening in preview.new]),
+            (phrase("Changed"), (phrase("Mark"), phrase("Fact"), phrase("Before"), phrase("After")), changed),
+            (phrase("Not in the file"), (phrase("Mark"),), [(mark,) for mark in preview.missing]),
+            (phrase("Read as"), (phrase("How the file was read"),), [(line,) for line in preview.assumptions]),
+            (
+                phrase("Not read"),
+                (phrase("Columns, rows and sheets that are not read"),),
+                [(text,) for text in preview.unmapped],
+            ),
         )
         for title, columns, rows in lists:
             if rows:
@@ -139,15 +153,15 @@ class PreviewDialog(QDialog):
         refused_here = [cause for cause in causes(problems) if _is_of(cause.problem, shown)]
         self.sheet = SheetPage(shown, options, preview.questions, refused_here, preview.oddities, column)
         self.sheet.said.connect(self.again)
-        pages.insertTab(0, self.sheet, "The sheet")
+        pages.insertTab(0, self.sheet, phrase("The sheet"))
         pages.setCurrentIndex(0)
-        pages.addTab(self.reading, "How it is read")
+        pages.addTab(self.reading, phrase("How it is read"))
         found = differences_of(preview, options.decisions)
         self.deciding = DecidingPage(found, options.decisions, style=style)
         self.deciding.said.connect(lambda said: self.decided.emit(replace(options, decisions=said)))
         known = bool(preview.changed or preview.unchanged or preview.missing or preview.left)
         if known and found:
-            left = f", {len(preview.left)} left" if preview.left else ""
+            left = phrase(", {count} left", count=len(preview.left)) if preview.left else ""
             pages.insertTab(0, self.deciding, f"{DECIDING} {len(found)}{left}")
             pages.setCurrentIndex(0)
         else:
@@ -155,12 +169,12 @@ class PreviewDialog(QDialog):
             self.deciding.hide()
         if opened.seen is None or replace(options, decisions=Decisions()) != SurveyOptions():
             pages.setCurrentWidget(self.sheet)
-        self.good_rows = QCheckBox("Leave out the openings with refused cells and take in the rest")
+        self.good_rows = QCheckBox(phrase("Leave out the openings with refused cells and take in the rest"))
         self.good_rows.setVisible(bool(problems) and opened.seen is not None)
-        self.fit_too = QCheckBox("Fit the openings that it touches, in the same step")
+        self.fit_too = QCheckBox(phrase("Fit the openings that it touches, in the same step"))
         self.buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel)
         self.take = self.buttons.button(QDialogButtonBox.StandardButton.Ok)
-        self.take.setText("Take in")
+        self.take.setText(phrase("Take in"))
         # A file that changes nothing is taken in too where something was said of it: that is remembered.
         worth = any((preview.new, preview.changed, preview.left, preview.retired, preview.restored)) or (
             opened.seen is not None and options != SurveyOptions()
@@ -170,12 +184,14 @@ class PreviewDialog(QDialog):
         self.buttons.accepted.connect(self.accept)
         self.buttons.rejected.connect(self.reject)
         self.take_back = QPushButton(
-            f"Take &back the last of {answers} answers" if answers > 1 else "Take &back the answer"
+            phrase("Take &back the last of {answers} answers", answers=answers)
+            if answers > 1
+            else phrase("Take &back the answer")
         )
         self.take_back.setEnabled(answers > 0)
         self.take_back.setShortcut("Ctrl+Z")
-        self.by_plan = QPushButton("Read by a &plan...")
-        self.to_plan = QPushButton("&Keep as a plan...")
+        self.by_plan = QPushButton(phrase("Read by a &plan..."))
+        self.to_plan = QPushButton(phrase("&Keep as a plan..."))
         self.to_plan.setEnabled(opened.seen is not None)
         for button, told in (
             (self.take_back, self.back),
@@ -233,6 +249,6 @@ def _list(columns: tuple[str, ...], rows: list[tuple[str, ...]]) -> QTreeWidget:
         item.setToolTip(len(row) - 1, row[-1])
         tree.addTopLevelItem(item)
     if len(rows) > _MOST:
-        tree.addTopLevelItem(QTreeWidgetItem([f"and {len(rows) - _MOST} more"]))
+        tree.addTopLevelItem(QTreeWidgetItem([phrase("and {count} more", count=len(rows) - _MOST)]))
     tree.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
     return tree

@@ -5,6 +5,8 @@ from collections.abc import Mapping
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QWidget
 
+from hwsched.language import phrase
+
 
 class QuestionsLine(QFrame):
     """Shown only while there are such questions."""
@@ -17,8 +19,10 @@ class QuestionsLine(QFrame):
         self.setFrameShape(QFrame.Shape.StyledPanel)
         self.words = QLabel()
         self.words.setWordWrap(True)
-        self.show_them = QPushButton("Decide")
-        self.show_them.setToolTip("What survey files said otherwise than the project, and nobody has decided yet")
+        self.show_them = QPushButton(phrase("Decide"))
+        self.show_them.setToolTip(
+            phrase("What survey files said otherwise than the project, and nobody has decided yet")
+        )
         self.show_them.clicked.connect(lambda _checked=False: self.asked.emit())
         layout = QHBoxLayout(self)
         layout.setContentsMargins(8, 4, 8, 4)
@@ -29,7 +33,15 @@ class QuestionsLine(QFrame):
     def show_counts(self, counts: Mapping[int, int]) -> None:
         """Say how many there are by the number of their delivery; none hides the line."""
         words = [
-            f"{count} question{'s' if count > 1 else ''} from delivery {number}" for number, count in counts.items()
+            phrase(
+                "{count} question{part} from delivery {number}",
+                count=count,
+                part="s" if count > 1 else "",
+                number=number,
+            )
+            for number, count in counts.items()
         ]
-        self.words.setText(f"{'; '.join(words)}: until they are decided the project stays as it is.")
+        self.words.setText(
+            phrase("{words}: until they are decided the project stays as it is.", words="; ".join(words))
+        )
         self.setVisible(bool(words))

@@ -22,9 +22,10 @@ from hwsched.desktop.survey.column_words import AS_HEADED, DECLARED, FACTS, choi
 from hwsched.exchange.problems import Cause, CellProblem, column_letter
 from hwsched.exchange.survey.facts import Proposal, SurveyOptions
 from hwsched.exchange.survey.outline import ColumnOutline, SheetOutline
+from hwsched.language import phrase, to_phrase
 from hwsched.quantities import BARE_UNITS
 
-_LIST: Final = "Proposals: left out until decided"
+_LIST: Final = to_phrase("Proposals: left out until decided")
 
 
 class ReadingPage(QWidget):
@@ -45,41 +46,47 @@ class ReadingPage(QWidget):
         self.options = options
         self.shown = shown_sheet(sheets, options)
         self.sheet = choice_box(
-            [("found by its header", None), *((each.name, each.name) for each in sheets)], options.sheet
+            [(phrase("found by its header"), None), *((each.name, each.name) for each in sheets)], options.sheet
         )
         self.header = QSpinBox()
         self.header.setRange(0, 10_000)
-        self.header.setSpecialValueText(f"found: row {self.shown.header_row}" if self.shown else "found")
+        self.header.setSpecialValueText(
+            phrase("found: row {header_row}", header_row=self.shown.header_row) if self.shown else phrase("found")
+        )
         self.header.setValue(options.header_row or 0)
-        self.unit = choice_box([("as usual", None), *((unit, unit) for unit in BARE_UNITS)], options.bare_unit)
-        self.openings_in = choice_box([("found", ""), ("a row", "rows"), ("a column", "columns")], options.openings_in)
+        self.unit = choice_box([(phrase("as usual"), None), *((unit, unit) for unit in BARE_UNITS)], options.bare_unit)
+        self.openings_in = choice_box(
+            [("found", ""), (phrase("a row"), "rows"), (phrase("a column"), "columns")], options.openings_in
+        )
         self.proposals = choice_box(
-            [(_LIST, "ask"), ("all are the known openings", "take"), ("all are new openings", "apart")],
+            [(_LIST, "ask"), (phrase("all are the known openings"), "take"), (phrase("all are new openings"), "apart")],
             options.decisions.proposals,
         )
         self.columns = QTableWidget(0, 5)
-        self.columns.setAccessibleName("Columns and what they were taken for")
-        self.columns.setHorizontalHeaderLabels(["Column", "Cells", "Carries", "Unit", "A dash means"])
+        self.columns.setAccessibleName(phrase("Columns and what they were taken for"))
+        self.columns.setHorizontalHeaderLabels(
+            [phrase("Column"), phrase("Cells"), phrase("Carries"), phrase("Unit"), phrase("A dash means")]
+        )
         self.words = QTableWidget(0, 4)
-        self.words.setAccessibleName("Words and what they were taken for")
-        self.words.setHorizontalHeaderLabels(["Column", "Word", "Cells", "Means"])
+        self.words.setAccessibleName(phrase("Words and what they were taken for"))
+        self.words.setHorizontalHeaderLabels([phrase("Column"), phrase("Word"), phrase("Cells"), phrase("Means")])
         for table in (self.columns, self.words):
             table.setTabKeyNavigation(False)
         self._fill_columns()
         self._fill_words(unknown)
         form = QFormLayout()
-        form.addRow("&Sheet", self.sheet)
-        form.addRow("&Header row", self.header)
-        form.addRow("&Numbers without a unit", self.unit)
-        form.addRow("An &opening stands in", self.openings_in)
+        form.addRow(phrase("&Sheet"), self.sheet)
+        form.addRow(phrase("&Header row"), self.header)
+        form.addRow(phrase("&Numbers without a unit"), self.unit)
+        form.addRow(phrase("An &opening stands in"), self.openings_in)
         layout = QVBoxLayout(self)
         layout.addLayout(form)
         layout.addWidget(self.columns, 3)
         if self.words.rowCount():
-            layout.addWidget(QLabel("Words that are not understood"))
+            layout.addWidget(QLabel(phrase("Words that are not understood")))
             layout.addWidget(self.words, 1)
         if proposals or options.decisions.proposals != "ask":
-            form.addRow("&Marks that may be known", self.proposals)
+            form.addRow(phrase("&Marks that may be known"), self.proposals)
         self.sheet.activated.connect(self._say_file)
         self.header.editingFinished.connect(self._say_file)
         self.unit.activated.connect(self._say_file)
@@ -93,7 +100,7 @@ class ReadingPage(QWidget):
             key = _key(column)
             self.columns.setItem(row, 0, _text(f"{column_letter(column.index)}  {column.header}".rstrip()))
             self.columns.setItem(row, 1, _text("; ".join(column.samples)))
-            label = next((label for label, target in FACTS if target and target == column.target), "not read")
+            label = next((label for label, target in FACTS if target and target == column.target), phrase("not read"))
             fact = choice_box([(f"{AS_HEADED}: {label}", None), *FACTS], _said(self.options.columns, column))
             fact.activated.connect(lambda _index, box=fact, key=key: self._say("columns", key, box.currentData()))
             unit = choice_box(
@@ -124,7 +131,7 @@ class ReadingPage(QWidget):
             self.words.insertRow(row)
             for place, text in enumerate((problem.header, problem.read, str(len(cause.rows)))):
                 self.words.setItem(row, place, _text(text))
-            box = choice_box([("not said", None), ("unknown", "unknown"), *meanings(attribute)], None)
+            box = choice_box([(phrase("not said"), None), ("unknown", "unknown"), *meanings(attribute)], None)
             box.activated.connect(partial(self._say_word, _key(column), problem.read, box))
             self.words.setCellWidget(row, 3, box)
         self.words.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)

@@ -7,6 +7,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QTreeWidgetItem
 
 from hwsched.desktop.tokens import colour
+from hwsched.language import phrase
 
 STANDS: Final = int(Qt.ItemDataRole.UserRole) + 10
 """Of a line whose text was refused: what stands in the project."""
@@ -50,7 +51,15 @@ class RefusedFacts:
         line.setText(1, refused.text)
         line.setForeground(1, colour("refused"))
         line.setToolTip(1, refused.why)
-        note = QTreeWidgetItem([f"Not taken: {refused.why}. {'Unknown' if stands == '?' else stands} stands."])
+        note = QTreeWidgetItem(
+            [
+                phrase(
+                    "Not taken: {why}. {part} stands.",
+                    why=refused.why,
+                    part=phrase("Unknown") if stands == "?" else stands,
+                )
+            ]
+        )
         note.setFlags(Qt.ItemFlag.ItemIsEnabled)
         note.setForeground(0, colour("refused"))
         note.setToolTip(0, note.text(0))

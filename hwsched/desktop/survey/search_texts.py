@@ -7,6 +7,7 @@ from typing import Any, Final
 from PySide6.QtCore import QObject, QTimer
 
 from hwsched.desktop.grid.column import Column
+from hwsched.language import phrase
 from hwsched.operations.findings.checking import Checked
 from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length
 from hwsched.rules.reading import active_leaf
@@ -82,7 +83,11 @@ class SearchTexts(QObject):
             wished = checked.given.settings.length_style
             style: LengthStyle = next((each for each in LENGTH_STYLES if each == wished), "fraction")
             said.append(
-                self._piece(f"thick {style}", leaf.thickness_mm, lambda mm: f"thick {format_length(mm, style)}")
+                self._piece(
+                    phrase("thick {style}", style=style),
+                    leaf.thickness_mm,
+                    lambda mm: phrase("thick {length}", length=format_length(mm, style)),
+                )
             )
         said += [_piece(f"{each.attribute.label} {each.value}") for each in checked.own if each.value is not None]
         if checked.fit is not None:

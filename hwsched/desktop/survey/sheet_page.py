@@ -36,6 +36,7 @@ from hwsched.exchange.survey.corrections import cell_name
 from hwsched.exchange.survey.facts import Oddity, Question, SurveyOptions
 from hwsched.exchange.survey.near_words import near_words
 from hwsched.exchange.survey.outline import ColumnOutline, SheetOutline
+from hwsched.language import phrase
 from hwsched.quantities import BARE_UNITS, BareUnit
 
 _CARDS: Final = 40
@@ -86,7 +87,7 @@ class SheetPage(QWidget):
         self._by_letter = {column_letter(index): each for index, each in self._columns.items()}
         self.model = SheetModel(sheet, marked_cells(questions, refused, sheet.name if sheet else ""))
         self.table = QTableView()
-        self.table.setAccessibleName("The sheet")
+        self.table.setAccessibleName(phrase("The sheet"))
         self.table.setModel(self.model)
         self.table.setTabKeyNavigation(False)
         self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectItems)
@@ -112,9 +113,11 @@ class SheetPage(QWidget):
         for oddity in oddities:
             self._add_oddity(oddity)
         if sheet is not None and not sheet.has_mark:
-            self._card("No column is that of the marks. Click the column in which they stand, and say below: it is.")
+            self._card(
+                phrase("No column is that of the marks. Click the column in which they stand, and say below: it is.")
+            )
         if not self._cards.count():
-            self._card("Nothing is asked of this file.")
+            self._card(phrase("Nothing is asked of this file."))
         self._cards.addStretch(1)
         self._build_hand()
         cards = QWidget()
@@ -154,23 +157,23 @@ class SheetPage(QWidget):
         form = QFormLayout(self.hand)
         self.heading = QLabel()
         self.fact = choice_box(fact_choices(""), None)
-        self.unit = choice_box([("as the heading says", None), *((unit, unit) for unit in BARE_UNITS)], None)
-        self.dash = choice_box([("not said", None)], None)
-        self.is_mark = QPushButton("It is the &mark")
-        self.joins_mark = QPushButton("It is &part of the mark")
-        self.header_here = QPushButton("&Header ends in this row")
-        self.ends_here = QPushButton("Table &ends in this row")
+        self.unit = choice_box([(phrase("as the heading says"), None), *((unit, unit) for unit in BARE_UNITS)], None)
+        self.dash = choice_box([(phrase("not said"), None)], None)
+        self.is_mark = QPushButton(phrase("It is the &mark"))
+        self.joins_mark = QPushButton(phrase("It is &part of the mark"))
+        self.header_here = QPushButton(phrase("&Header ends in this row"))
+        self.ends_here = QPushButton(phrase("Table &ends in this row"))
         self.cell = QLineEdit()
-        self.cell.setAccessibleName("What stands in the cell")
-        self.cell.setPlaceholderText("what the cell says; the file is not written")
-        self.mend = QPushButton("Mend &cell")
-        form.addRow("Column", self.heading)
-        form.addRow("C&arries", self.fact)
-        form.addRow("Its &unit", self.unit)
-        form.addRow("A &dash means", self.dash)
+        self.cell.setAccessibleName(phrase("What stands in the cell"))
+        self.cell.setPlaceholderText(phrase("what the cell says; the file is not written"))
+        self.mend = QPushButton(phrase("Mend &cell"))
+        form.addRow(phrase("Column"), self.heading)
+        form.addRow(phrase("C&arries"), self.fact)
+        form.addRow(phrase("Its &unit"), self.unit)
+        form.addRow(phrase("A &dash means"), self.dash)
         form.addRow("", _beside(self.is_mark, self.joins_mark))
-        form.addRow("Row", _beside(self.header_here, self.ends_here))
-        form.addRow("Cell", _beside(self.cell, self.mend))
+        form.addRow(phrase("Row"), _beside(self.header_here, self.ends_here))
+        form.addRow(phrase("Cell"), _beside(self.cell, self.mend))
         self.fact.activated.connect(lambda: self._say_of_column("columns", self.fact.currentData()))
         self.unit.activated.connect(lambda: self._say_of_column("units", self.unit.currentData()))
         self.dash.activated.connect(lambda: self._say_of_column("dashes", self.dash.currentData()))
@@ -195,9 +198,13 @@ class SheetPage(QWidget):
             box.setEnabled(column is not None)
         if column is not None:
             _refill(self.fact, fact_choices(column.target), _said(self.options.columns, column))
-            unit = column.unit or "as the heading says"
+            unit = column.unit or phrase("as the heading says")
             _refill(self.unit, [(unit, None), *((u, u) for u in BARE_UNITS)], _said(self.options.units, column))
-            _refill(self.dash, [("not said", None), *dash_meanings(column.target)], _said(self.options.dashes, column))
+            _refill(
+                self.dash,
+                [(phrase("not said"), None), *dash_meanings(column.target)],
+                _said(self.options.dashes, column),
+            )
         self.cell.setText(as_text(self.model.cell(now.row(), now.column())))
 
     def _row(self) -> int:
@@ -244,9 +251,14 @@ class SheetPage(QWidget):
             return
         problems = [cause.problem for cause in refused if isinstance(cause.problem, CellProblem)]
         columns = ", ".join(f"{each.column} ({' '.join(each.header.split())})" for each in problems[:_NAMED])
-        more = f" and {len(problems) - _NAMED} more" if len(problems) > _NAMED else ""
+        more = phrase(" and {count} more", count=len(problems) - _NAMED) if len(problems) > _NAMED else ""
         word = "columns" if len(problems) > 1 else "column"
-        asked = f"In which unit are the numbers without one, in {word} {columns}{more}?"
+        asked = phrase(
+            "In which unit are the numbers without one, in {word} {columns}{more}?",
+            word=word,
+            columns=columns,
+            more=more,
+        )
         line = self._card(asked, _letter(problems[0]))
         for unit in BARE_UNITS:
             self._button(line, refused[0].describe(), unit, partial(self._say_unit, unit))
@@ -264,8 +276,19 @@ class SheetPage(QWidget):
         said = cause.describe()
         asked = said.split(": ", 1)[-1] if isinstance(problem, CellProblem) else said
         if isinstance(problem, CellProblem) and attribute is not None and attribute.kind in ("choice", "flag"):
-            rows = f"{len(cause.rows)} rows" if len(cause.rows) > 1 else f"row {problem.row}"
-            asked = f'Column {problem.column} ({problem.header}), {rows}: "{problem.read}" {problem.message}.'
+            rows = (
+                phrase("{count} rows", count=len(cause.rows))
+                if len(cause.rows) > 1
+                else phrase("row {row}", row=problem.row)
+            )
+            asked = phrase(
+                'Column {column} ({header}), {rows}: "{read}" {message}.',
+                column=problem.column,
+                header=problem.header,
+                rows=rows,
+                read=problem.read,
+                message=problem.message,
+            )
         line = self._card(asked, _letter(problem))
         if not isinstance(problem, CellProblem) or column is None or attribute is None or not problem.read:
             return
@@ -291,7 +314,10 @@ class SheetPage(QWidget):
         if oddity.cure:
             cures = self.options.cures | {oddity.id}
             self._button(
-                line, oddity.id, f"Mend them: {oddity.cure}", lambda: self._tell(replace(self.options, cures=cures))
+                line,
+                oddity.id,
+                phrase("Mend them: {cure}", cure=oddity.cure),
+                lambda: self._tell(replace(self.options, cures=cures)),
             )
 
     def _card(self, text: str, letter: str = "") -> QHBoxLayout:
@@ -307,7 +333,7 @@ class SheetPage(QWidget):
         self._cards.addWidget(card)
         column = self._by_letter.get(letter)
         if column is not None:
-            words.setToolTip(f"Column {letter}: {'; '.join(column.samples)}")
+            words.setToolTip(phrase("Column {letter}: {samples}", letter=letter, samples="; ".join(column.samples)))
         return line
 
     def _button(self, line: QHBoxLayout, about: str, answer: str, say: Callable[[], None]) -> None:

@@ -9,10 +9,22 @@ from PySide6.QtGui import QColor, QGuiApplication, QPixmap
 from hwsched.desktop.icons import state_icon
 from hwsched.desktop.tokens import ICON, State, Text, colour, dark_now, scaled
 from hwsched.desktop.tokens import STATES as LOOKS
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.findings.checking import Checked
 
-STATES: Final = ("Fits", "Held", "Does not fit", "To measure", "Not worked out yet", "Earlier version")
-_FITS: Final = {"fits": "Fits", "does-not-fit": "Does not fit", "to-measure": "To measure"}
+STATES: Final = (
+    to_phrase("Fits"),
+    to_phrase("Held"),
+    to_phrase("Does not fit"),
+    to_phrase("To measure"),
+    to_phrase("Not worked out yet"),
+    to_phrase("Earlier version"),
+)
+_FITS: Final = {
+    "fits": to_phrase("Fits"),
+    "does-not-fit": to_phrase("Does not fit"),
+    "to-measure": to_phrase("To measure"),
+}
 _ROLES: Final[dict[str, Text]] = {
     "Fits": "fits",
     "Held": "held",
@@ -25,15 +37,15 @@ _ROLES: Final[dict[str, Text]] = {
 
 def status_word(status: str) -> str:
     """Return how a status of a fit is called on the screen; what is none stays as it is."""
-    return "Held" if status == "held" else _FITS.get(status, status)
+    return phrase("Held") if status == "held" else _FITS.get(status, status)
 
 
 def state_of(checked: Checked) -> str:
     """Return one of STATES."""
     if checked.fit is None:
-        return "Earlier version" if checked.standing == "earlier-version" else "Not worked out yet"
+        return phrase("Earlier version") if checked.standing == "earlier-version" else phrase("Not worked out yet")
     if checked.fit.status == "fits" and any(f.severity == "error" and not f.waived for f in checked.findings):
-        return "Held"
+        return phrase("Held")
     return _FITS[checked.fit.status]
 
 

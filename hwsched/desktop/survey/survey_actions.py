@@ -12,6 +12,7 @@ from hwsched.desktop.subject import Subject
 from hwsched.desktop.survey.preview_dialog import DECIDING, PreviewDialog
 from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.exchange.survey.facts import AnswerKey
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.shown import ShownOtherwiseError
 from hwsched.operations.survey.many_facts import FactEdit, edit_many
 from hwsched.operations.survey.plans import find_plan, list_plans
@@ -24,8 +25,8 @@ from hwsched.operations.survey.survey_import import (
     save_plan,
 )
 
-_SURVEYS = "Surveys (*.xlsx *.xlsm *.xlsb *.xls *.ods *.csv *.tsv *.txt)"
-_FORMS = "Workbooks (*.xlsx);;Sheets to print (*.pdf)"
+_SURVEYS = to_phrase("Surveys (*.xlsx *.xlsm *.xlsb *.xls *.ods *.csv *.tsv *.txt)")
+_FORMS = to_phrase("Workbooks (*.xlsx);;Sheets to print (*.pdf)")
 
 
 class SurveyActions(Subject):
@@ -38,10 +39,17 @@ class SurveyActions(Subject):
         self._answers: list[SurveyOptions] = []
         """What was said before each answer, so that it can be taken back."""
         self.act_survey = self.action(
-            "Take in survey", "Read a survey workbook, with a preview", self.ask_survey, "project", "Ctrl+I"
+            to_phrase("Take in survey"),
+            to_phrase("Read a survey workbook, with a preview"),
+            self.ask_survey,
+            "project",
+            "Ctrl+I",
         )
         self.act_form = self.action(
-            "Write survey form", "Write a blank workbook or paper sheets for the surveyor", self.ask_form, "project"
+            to_phrase("Write survey form"),
+            to_phrase("Write a blank workbook or paper sheets for the surveyor"),
+            self.ask_form,
+            "project",
         )
         self.act_missing = self.way_to("missing")
 
@@ -56,7 +64,7 @@ class SurveyActions(Subject):
 
     def ask_survey(self) -> None:
         """Ask for a survey and take it in after a preview."""
-        path, _ = QFileDialog.getOpenFileName(self.frame.window, "Take in survey", "", _SURVEYS)
+        path, _ = QFileDialog.getOpenFileName(self.frame.window, phrase("Take in survey"), "", _SURVEYS)
         if path:
             self.take_survey(Path(path))
 
@@ -78,14 +86,16 @@ class SurveyActions(Subject):
         if workspace is None:
             return
         self.jobs.run(
-            f"Reading {path.name}",
+            phrase("Reading {name}", name=path.name),
             lambda _progress, _cancelled: lay_open(workspace.project, path, options, before),
             lambda opened: self._on_preview(path, options, opened, first, at, instead),
         )
 
     def ask_form(self) -> None:
         """Ask for a file and write the survey form: a workbook, or sheets to print by its ending."""
-        path, _ = QFileDialog.getSaveFileName(self.frame.window, "Write survey form", "survey-form.xlsx", _FORMS)
+        path, _ = QFileDialog.getSaveFileName(
+            self.frame.window, phrase("Write survey form"), "survey-form.xlsx", _FORMS
+        )
         workspace = self.state.workspace
         if path and workspace is not None:
             self.frame.write(path, lambda: write_form(workspace.project, Path(path)), self.ask_form)
@@ -150,18 +160,22 @@ class SurveyActions(Subject):
     def _use_plan(self, path: Path, options: SurveyOptions, dialog: PreviewDialog) -> None:
         names = [name for name, _, plan in list_plans() if plan is not None]
         if not names:
-            QMessageBox.information(dialog, "Column plans", "No plan is kept yet. Keep as a plan... keeps one.")
+            QMessageBox.information(
+                dialog, phrase("Column plans"), phrase("No plan is kept yet. Keep as a plan... keeps one.")
+            )
             return
-        name, chosen = QInputDialog.getItem(dialog, "Read by a plan", "Plan", names, 0, False)
+        name, chosen = QInputDialog.getItem(dialog, phrase("Read by a plan"), phrase("Plan"), names, 0, False)
         if chosen:
             self._again(path, find_plan(name).onto(options), dialog, options)
 
     def _keep_plan(self, path: Path, options: SurveyOptions) -> None:
         workspace = self.state.workspace
-        name, chosen = QInputDialog.getText(self.frame.window, "Keep as a plan", "Name, or a file ending in .toml")
+        name, chosen = QInputDialog.getText(
+            self.frame.window, phrase("Keep as a plan"), phrase("Name, or a file ending in .toml")
+        )
         if chosen and name.strip() and workspace is not None:
             self.jobs.run(
-                f"Keeping the column plan {name}",
+                phrase("Keeping the column plan {name}", name=name),
                 lambda _progress, _cancelled: save_plan(workspace.project, path, options, name.strip()),
                 lambda _kept: None,
             )
@@ -188,6 +202,6 @@ class SurveyActions(Subject):
 
         def then(done: Any) -> None:
             if isinstance(done, ShownOtherwiseError) and isinstance(done.now, PreviewResult):
-                self._look(path, options, f"Not taken in: {done}. This is what it would change now.")
+                self._look(path, options, phrase("Not taken in: {done}. This is what it would change now.", done=done))
 
-        self.jobs.run(f"Taking in {path.name}", work, then)
+        self.jobs.run(phrase("Taking in {name}", name=path.name), work, then)

@@ -3,7 +3,12 @@
 from typing import Final
 
 from hwsched.desktop.place import Place
+from hwsched.language import to_phrase
 
 SURVEY: Final = Place(
-    "survey", "Survey", "survey", "What came from the building, what is asked, what is missing", rail=True
+    "survey",
+    to_phrase("Survey"),
+    "survey",
+    to_phrase("What came from the building, what is asked, what is missing"),
+    rail=True,
 )

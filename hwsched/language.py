@@ -119,20 +119,21 @@ def stretched(text: str) -> str:
     Examples
     --------
     >>> stretched("&Fit {count} openings")
-    '[&Fîît {count} ööpéénîîngs]'
+    '[&Fîîţ {count} ööpééñîîñgš~~~]'
     """
     letters = sum(each.isalpha() for each in text)
     wanted, added, depth, out = -(-letters * 2 // 5), 0, 0, []
     for at, each in enumerate(text):
         depth += (each == "{") - (each == "}")
         other = _ACCENTS.get(each, each) if depth == 0 and text[at - 1 : at] != "&" else each
-        twice = other != each and added < wanted
+        twice = other != each and added < wanted and each in _VOWELS
         out.append(other + other.lower() if twice else other)
         added += twice
     return f"[{''.join(out)}{'~' * (wanted - added)}]"
 
 
-_ACCENTS: Final = dict(zip("aeiouyAEIOUY", "áéîöüýÁÉÎÖÜÝ", strict=True))
+_ACCENTS: Final = dict(zip("aeiouycnstAEIOUYCNST", "áéîöüýçñšţÁÉÎÖÜÝÇÑŠŢ", strict=True))
+_VOWELS: Final = frozenset("aeiouyAEIOUY")
 _spoken: Final[list[_Catalogue]] = [None]
 _here: Final[ContextVar[tuple[_Catalogue] | None]] = ContextVar("language", default=None)
 

@@ -14,6 +14,7 @@ from hwsched.desktop.jobs import Failure
 from hwsched.desktop.last_resort import LastResort, Signals, qt_messages_logged
 from hwsched.desktop.letters import use_own_letters
 from hwsched.desktop.preferences import Preferences
+from hwsched.desktop.spoken import speak_chosen
 from hwsched.desktop.trouble import tell_failure
 from hwsched.desktop.window import Window
 from hwsched.language import phrase
@@ -53,6 +54,7 @@ def run_desktop(target: str | None, who: str, *, login: str, cannot_open: Callab
             if not use_own_letters(application):
                 _LOG.warning("the package's font could not be loaded; the system's is used")
             preferences = Preferences(application)
+            speak_chosen(application, preferences)
             Look(application, preferences)
             window = Window(who or preferences.name or login, preferences)
             last_resort = LastResort(application)

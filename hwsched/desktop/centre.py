@@ -118,7 +118,7 @@ class Centre(QWidget):
         self.stack.removeWidget(area)
         area.deleteLater()
         size = QPoint(page.width(), page.height())
-        window = OwnWindow(page.windowTitle() or place.title, page, size, self.window())
+        window = OwnWindow(page.windowTitle() or phrase(place.title), page, size, self.window())
         window.closing.connect(lambda: self._bring_back(place.name))
         self._torn[place.name] = window
         window.show()
@@ -200,12 +200,12 @@ class Centre(QWidget):
             self.tabs.removeTab(self.tabs.count() - 1)
         for at, each in enumerate(wanted):
             held = pages.widgets.get(each.name)
-            title = held.windowTitle() if held is not None and not each.listed else each.title
+            title = held.windowTitle() if held is not None and not each.listed else phrase(each.title)
             if at == self.tabs.count():
                 self.tabs.addTab(title)
             self.tabs.setTabText(at, title)
             self.tabs.setTabData(at, each.name)
-            self.tabs.setTabToolTip(at, each.tip)
+            self.tabs.setTabToolTip(at, phrase(each.tip))
         self.tabs.setCurrentIndex(next(at for at, each in enumerate(wanted) if each.name == place.name))
         self.tabs.blockSignals(False)
 

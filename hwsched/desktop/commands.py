@@ -11,7 +11,7 @@ from PySide6.QtCore import QObject, Signal
 from PySide6.QtGui import QAction, QKeySequence
 
 from hwsched.desktop.icons import icon as icon_of
-from hwsched.language import to_phrase
+from hwsched.language import phrase, to_phrase
 
 Need = Literal["nothing", "no job", "project", "openings"]
 """What must be at hand: nothing at all, no running job, an open project besides, openings in it besides."""
@@ -87,6 +87,7 @@ class Commands(QObject):
         """
         if identifier in self._held:
             raise ValueError(f"there is a command {identifier} already")
+        title, tip = phrase(title), phrase(tip)
         act = QAction(title, self)
         act.setObjectName(identifier)
         act.setToolTip(tip)

@@ -81,11 +81,11 @@ class FactLine(QWidget):
         self.attribute, self.held, self._several = attribute, text, several
         self._style, self._bare_unit = style, bare_unit
         self.field: QComboBox | QLineEdit = self._box(text) if self._words() else self._line(text, names)
-        self.field.setAccessibleName(attribute.label)
-        self.field.setAccessibleDescription(attribute.note)
-        self.field.setToolTip(attribute.note)
+        self.field.setAccessibleName(phrase(attribute.label))
+        self.field.setAccessibleDescription(phrase(attribute.note))
+        self.field.setToolTip(phrase(attribute.note))
         self.echo = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
-        self.echo.setAccessibleName(phrase("{label}, as understood", label=attribute.label))
+        self.echo.setAccessibleName(phrase("{label}, as understood", label=phrase(attribute.label)))
         self.echo.hide()
         row = QHBoxLayout()
         row.setContentsMargins(0, 0, 0, 0)
@@ -146,7 +146,7 @@ class FactLine(QWidget):
         else:
             box.addItem(phrase("unknown"), "")
             for choice in self.attribute.choices:
-                box.addItem(choice.label, choice.value)
+                box.addItem(phrase(choice.label), choice.value)
         # A word that is no choice any more is not lost by being looked at.
         if text and box.findText(text) < 0:
             box.addItem(text, text)

@@ -40,7 +40,7 @@ class FoundList(QTreeWidget):
         self.found = found
         self.clear()
         for each in found:
-            item = QTreeWidgetItem([each.title, each.words, each.kind])
+            item = QTreeWidgetItem([each.title, each.words, phrase(each.kind)])
             item.setToolTip(1, each.words)
             for column in range(3):
                 if not each.possible:

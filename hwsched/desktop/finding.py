@@ -11,7 +11,7 @@ from typing import Any, Final, Literal
 
 from hwsched.desktop.commands import NEEDED, Commands
 from hwsched.desktop.project_state import ProjectState
-from hwsched.language import to_phrase
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.findings.checking import Checked
 from hwsched.rules import RULEBOOK
 
@@ -141,8 +141,8 @@ class Finder:
         """Return rules by title and identifier."""
         possible = self._state.workspace is not None
         for rule in RULEBOOK:
-            of, go = rule.discipline.replace("-", " "), partial(self._go, "rulebook", rule.id)
-            yield Found("Rule", rule.title, of, go, possible, rule.id)
+            of, go = phrase(rule.discipline.replace("-", " ")), partial(self._go, "rulebook", rule.id)
+            yield Found("Rule", phrase(rule.title), of, go, possible, rule.id)
 
     def ways(self) -> Iterable[Found]:
         """Return places and commands; of a command on what it will act, or why it cannot be given at present."""
@@ -151,7 +151,7 @@ class Finder:
             if each.identifier.startswith("go-"):
                 yield Found("Place", each.title, each.tip, each.act.trigger, possible)
                 continue
-            on = self._acted_on(each.acts_on) if possible else NEEDED[each.needs]
+            on = self._acted_on(each.acts_on) if possible else phrase(NEEDED[each.needs])
             words = " · ".join(word for word in (on, each.keys, each.tip) if word)
             yield Found("Command", each.title, words, each.act.trigger, possible)
 

@@ -67,7 +67,7 @@ class Following(QObject):
         self.watcher = Watcher(project, lambda: not self._jobs.busy, self)
         self.watcher.changed.connect(self._on_others)
         self.watcher.said.connect(lambda said: self.said.emit(said, _SAID_MS))
-        self.watcher.answers.connect(lambda answers: self.said.emit("" if answers else _SILENT, 0))
+        self.watcher.answers.connect(lambda answers: self.said.emit("" if answers else phrase(_SILENT), 0))
         self.watcher.failed.connect(self._tell_of_others)
         self._state.take(Workspace(project, self._state.who, self, remains))
         self.reload(phrase("Reading the project"))

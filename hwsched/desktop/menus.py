@@ -61,7 +61,7 @@ class Menus:
     def __init__(self, bar: QMenuBar, commands: Commands, pages: Pages) -> None:
         self._commands, self._pages = commands, pages
         self._inserted: dict[str, tuple[str, QMenu]] = {}
-        self.menus: dict[str, QMenu] = {title: bar.addMenu(words) for title, words in TITLES.items()}
+        self.menus: dict[str, QMenu] = {title: bar.addMenu(phrase(words)) for title, words in TITLES.items()}
         for title in self.menus:
             self._fill(title)
         commands.added.connect(self._on_added)
@@ -71,8 +71,8 @@ class Menus:
         if command.identifier.startswith("go-"):
             place = self._pages.places.get(command.identifier.removeprefix("go-"))
             if place is not None and not place.rail:
-                return _PAGES.get(place.name) or _ROOMS.get(place.within, phrase("Project"))
-        return command.menu if command.menu in self.menus else phrase("Project")
+                return _PAGES.get(place.name) or _ROOMS.get(place.within, "Project")
+        return command.menu if command.menu in self.menus else "Project"
 
     def insert(self, title: str, after: str, menu: QMenu) -> None:
         """Put a menu into another one, behind a command."""

@@ -30,7 +30,7 @@ class Preferences(QObject):
     """
 
     changed = Signal(str)
-    """Name of what was chosen otherwise: "theme", "text_size", "name", "recent"."""
+    """Name of what was chosen otherwise: "theme", "text_size", "language", "name", "recent"."""
 
     def __init__(self, parent: QObject | None = None, *, kept: QSettings | None = None) -> None:
         super().__init__(parent)
@@ -60,6 +60,15 @@ class Preferences(QObject):
     @text_size.setter
     def text_size(self, percent: int) -> None:
         self._keep("look/text_size", min(max(percent, LEAST_TEXT), MOST_TEXT), "text_size")
+
+    @property
+    def language(self) -> str:
+        """In which the program speaks from its next start on; empty: in the system's, if that is there."""
+        return str(self._kept.value("look/language") or "")
+
+    @language.setter
+    def language(self, language: str) -> None:
+        self._keep("look/language", language, "language")
 
     @property
     def name(self) -> str:

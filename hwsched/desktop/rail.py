@@ -19,10 +19,10 @@ class RailButton(QToolButton):
     def __init__(self, rail: "Rail", place: Place) -> None:
         super().__init__(rail)
         self._rail, self.place = rail, place
-        self.setText(place.title)
-        self.setAccessibleName(place.title)
-        self.setAccessibleDescription(place.tip)
-        self.setToolTip(place.tip)
+        self.setText(phrase(place.title))
+        self.setAccessibleName(phrase(place.title))
+        self.setAccessibleDescription(phrase(place.tip))
+        self.setToolTip(phrase(place.tip))
         self.setCheckable(True)
         if place.icon:
             self.setIcon(icon(place.icon))

@@ -30,7 +30,7 @@ class RecentMenu(QObject):
         super().__init__(within)
         self._frame = frame
         self.menu = QMenu(phrase("Open recent"), within)
-        menus.insert(phrase("Project"), "open-project", self.menu)
+        menus.insert("Project", "open-project", self.menu)
         self.menu.aboutToShow.connect(self._fill)
         frame.possible.connect(self._enable)
         frame.preferences.changed.connect(lambda _name: self._enable())

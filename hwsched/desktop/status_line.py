@@ -9,11 +9,11 @@ from PySide6.QtWidgets import QLabel, QProgressBar, QPushButton, QStatusBar
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.survey.register import STATES, state_of
 from hwsched.desktop.tokens import TARGET, scaled, wide
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 
 _WORDS: Final = {
-    "Fits": ("fits", "fit"),
-    "Held": ("held", "held"),
+    "Fits": (to_phrase("fits"), to_phrase("fit")),
+    "Held": (to_phrase("held"), to_phrase("held")),
     "Does not fit": (to_phrase("does not fit"), to_phrase("do not fit")),
     "To measure": (to_phrase("to measure"), to_phrase("to measure")),
     "Not worked out yet": (to_phrase("not worked out yet"), to_phrase("not worked out yet")),
@@ -34,8 +34,8 @@ def counts_in_words(states: Counter[str]) -> str:
     total = states.total()
     if not total:
         return phrase("No openings yet")
-    parts = [f"{states[each]:,} {_WORDS[each][states[each] != 1]}" for each in STATES if states[each]]
-    return f"{total:,} opening{'s' if total != 1 else ''}: {', '.join(parts)}"
+    parts = [f"{states[each]:,} {phrase(_WORDS[each][states[each] != 1])}" for each in STATES if states[each]]
+    return phrase_of_count("{count:,} opening: {parts}", "{count:,} openings: {parts}", total, parts=", ".join(parts))
 
 
 class StatusLine(QObject):

@@ -8,7 +8,7 @@ from PySide6.QtGui import QAction
 
 from hwsched.desktop.commands import ActsOn, Need, identifier_of
 from hwsched.desktop.frame import Frame
-from hwsched.language import phrase, to_phrase
+from hwsched.language import to_phrase
 
 _MENUS: Final = {
     "project": to_phrase("Project"),
@@ -61,7 +61,7 @@ class Subject(QObject):
             text,
             tip,
             slot,
-            menu=self.menu or _MENUS.get(room, phrase("Project")),
+            menu=self.menu or _MENUS.get(room, "Project"),
             needs=needs,
             keys=keys,
             acts_on=acts_on,

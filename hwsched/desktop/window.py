@@ -345,7 +345,7 @@ class Window(QMainWindow):
         ):
             act.setEnabled(station is not None)
             if station is not None:
-                act.setToolTip(words.format(places[station.place].title))
+                act.setToolTip(words.format(phrase(places[station.place].title)))
 
     def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802
         """Stop what is running and close the project once it has; an edit that then fails is told before."""

@@ -80,7 +80,7 @@ class FindingLine:
 def rule_title(rule: str) -> str:
     """Return what people call a rule."""
     known = in_rulebook(rule)
-    return known.title if known is not None else rule
+    return phrase(known.title) if known is not None else rule
 
 
 def finding_lines(checked: Iterable[Checked], supplies: Iterable[CheckedSupply] = ()) -> list[FindingLine]:

@@ -16,6 +16,7 @@ from hwsched.desktop.grid.kept_views import button
 from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.grid.query_line import QueryLine
 from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.severities import severities_in_words
 from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.survey.askable_names import askable_in
 from hwsched.desktop.tokens import Text, colour
@@ -46,7 +47,7 @@ COLUMNS: Final[tuple[Column[FindingLine], ...]] = (
         "severity",
         to_phrase("Severity"),
         lambda line: line.first.severity,
-        str.capitalize,
+        lambda severity: phrase(severity.capitalize()),
         SEVERITIES.index,
         colour=lambda severity: colour(_SEVERE[severity]),
         width=10,
@@ -73,9 +74,14 @@ COLUMNS: Final[tuple[Column[FindingLine], ...]] = (
     ),
     Column("asked", to_phrase("Asked by"), lambda line: len(line.findings), right=True, width=9, standard=False),
     Column(
-        "discipline", to_phrase("Discipline"), lambda line: DISCIPLINES[line.first.discipline], width=20, standard=False
+        "discipline",
+        to_phrase("Discipline"),
+        lambda line: DISCIPLINES[line.first.discipline],
+        phrase,
+        width=20,
+        standard=False,
     ),
-    Column("basis", to_phrase("Basis"), lambda line: line.first.basis, width=40, standard=False),
+    Column("basis", to_phrase("Basis"), lambda line: line.first.basis, phrase, width=40, standard=False),
     Column(
         "waived",
         to_phrase("Waived"),
@@ -116,7 +122,9 @@ class FindingsWindow(ToolWindow):
         top = QHBoxLayout()
         for name, words, column in _WAYS:
             made = button(
-                words, phrase("Let findings stand together: {lower}", lower=words.lower()), partial(self._stand, column)
+                phrase(words),
+                phrase("Let findings stand together: {words}", words=phrase(words).lower()),
+                partial(self._stand, column),
             )
             made.setCheckable(True)
             self._group.addButton(made)
@@ -200,7 +208,7 @@ class FindingsWindow(ToolWindow):
 
     def _say_count(self, lines: list[FindingLine]) -> None:
         counts = {each: sum(line.first.severity == each for line in lines) for each in SEVERITIES}
-        words = [f"{n} {each}{'' if n == 1 else 's'}" for each, n in counts.items() if n]
+        words = severities_in_words(counts)
         self.count.setText(", ".join(words) if words else phrase("Nothing is found."))
 
     def chosen(self) -> list[FindingLine]:

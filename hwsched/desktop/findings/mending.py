@@ -74,7 +74,7 @@ class Mending(QObject):
         """Return how that is called, and at how many openings it can be done."""
         kind = self.kind(lines)
         done = self._fillable(lines) if kind == "fact" else lines
-        return _WORDS[kind], len({line.opening for line in done if line.opening})
+        return phrase(_WORDS[kind]), len({line.opening for line in done if line.opening})
 
     def _fillable(self, lines: Sequence[FindingLine]) -> list[FindingLine]:
         checked = self._desk.workspace.checked

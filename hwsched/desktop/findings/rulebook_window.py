@@ -22,7 +22,7 @@ from PySide6.QtWidgets import (
 from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tokens import fixed_font
 from hwsched.desktop.tool_window import Desk, ToolWindow
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.operations.project.history import newest
 from hwsched.operations.project.reading_settings import settings_of
 from hwsched.operations.project.settings import set_settings
@@ -182,14 +182,14 @@ class RulebookWindow(ToolWindow):
         for rule in RULEBOOK:
             branch = branches.get(rule.discipline)
             if branch is None:
-                branch = branches[rule.discipline] = QTreeWidgetItem([DISCIPLINES[rule.discipline]])
+                branch = branches[rule.discipline] = QTreeWidgetItem([phrase(DISCIPLINES[rule.discipline])])
                 branch.setFlags(Qt.ItemFlag.ItemIsEnabled)
                 self.list.addTopLevelItem(branch)
                 branch.setFirstColumnSpanned(True)
                 font = branch.font(0)
                 font.setBold(True)
                 branch.setFont(0, font)
-            line = QTreeWidgetItem([rule.title])
+            line = QTreeWidgetItem([phrase(rule.title)])
             line.setData(0, _RULE, rule.id)
             branch.addChild(line)
             self._put(line, rule.id, counts)
@@ -207,18 +207,23 @@ class RulebookWindow(ToolWindow):
         now = limits_of(rule, self.settings)
         own = [f"{name} {value:g}" for name, value in now.items() if value != rule.declared[name]]
         words = (
-            "off"
+            phrase("off")
             if off
-            else ", ".join(own) or ("on" if not now else phrase("on, {count}", count=_count(len(now), "limit")))
+            else ", ".join(own)
+            or (
+                phrase("on")
+                if not now
+                else phrase("on, {count}", count=phrase_of_count("{count} limit", "{count} limits", len(now)))
+            )
         )
-        texts = (rule.title, rule.severity, words, str(counts[rule_id]) if counts[rule_id] else "")
+        texts = (phrase(rule.title), phrase(rule.severity), words, str(counts[rule_id]) if counts[rule_id] else "")
         for column, text in enumerate(texts):
             line.setText(column, text)
             font = line.font(column)
             font.setItalic(off)
             font.setBold(bool(own) and not off and column == 2)
             line.setFont(column, font)
-        line.setToolTip(0, f"{rule.title} ({rule_id})")
+        line.setToolTip(0, f"{phrase(rule.title)} ({rule_id})")
         line.setToolTip(2, phrase("off") if off else ", ".join(f"{name} {value:g}" for name, value in now.items()))
         line.setTextAlignment(3, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
 
@@ -286,10 +291,6 @@ class RulebookWindow(ToolWindow):
     def _choose_first(self) -> None:
         for line in self._lines()[:1]:
             self.list.setCurrentItem(line)
-
-
-def _count(number: int, word: str) -> str:
-    return f"{number} {word}{'' if number == 1 else 's'}"
 
 
 RULES_PAGE = SidePlace(

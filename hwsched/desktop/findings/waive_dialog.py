@@ -58,7 +58,7 @@ class WaiveDialog(QDialog):
         self.setWindowTitle(phrase("Waive {rule}", rule=finding.rule))
         self.setMinimumWidth(560)
         self._about = finding.about
-        said = QLabel(f"{mark}, {finding.severity}: {finding.message}")
+        said = QLabel(f"{mark}, {phrase(finding.severity)}: {finding.message}")
         said.setTextFormat(Qt.TextFormat.PlainText)
         said.setWordWrap(True)
         self.person = QLineEdit(person)

@@ -72,7 +72,7 @@ class WaivePane(QFrame):
                 at=at,
             )
         )
-        self.said.setText(_NOTE)
+        self.said.setText(phrase(_NOTE))
         self._allow()
         self.show()
         self.reason.setFocus(Qt.FocusReason.OtherFocusReason)

@@ -69,7 +69,7 @@ class WhyWindow(ToolWindow):
         self.about.clear()
         for each in told:
             rule = in_rulebook(each.about)
-            words = _WORDS.get(each.about, rule.title if rule is not None else each.about)
+            words = phrase(_WORDS.get(each.about, rule.title if rule is not None else each.about))
             self.about.addItem(f"{words}, {each.point}" if each.point else words, each.about)
         at = [place for place, each in enumerate(told) if each.about == about]
         here = [place for place in at if told[place].point == point]

@@ -65,7 +65,9 @@ class CellEdits(QObject):
         QGuiApplication.clipboard().setText(text_of(lines))
         self.said.emit(
             phrase(
-                "Copied {count} rows of {value}.", count=len(rows), value=", ".join(column.title for column in columns)
+                "Copied {count} rows of {value}.",
+                count=len(rows),
+                value=", ".join(phrase(column.title) for column in columns),
             )
         )
 

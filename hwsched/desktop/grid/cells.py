@@ -156,7 +156,7 @@ class CellDelegate(QStyledItemDelegate):
         said = self._understood(editor.text())
         if said.refused:
             QToolTip.showText(editor.mapToGlobal(editor.rect().bottomLeft()), said.words, editor)
-            self.echoed.emit(f"{self._column.title}: {said.words}", True)
+            self.echoed.emit(f"{phrase(self._column.title)}: {said.words}", True)
         return said.refused
 
     def _understood(self, text: str) -> Understood:
@@ -171,7 +171,7 @@ class CellDelegate(QStyledItemDelegate):
     def _echo(self, text: str) -> None:
         if self._column is not None:
             said = self._understood(text)
-            self.echoed.emit(f"{self._column.title}: {said.words}", said.refused)
+            self.echoed.emit(f"{phrase(self._column.title)}: {said.words}", said.refused)
 
     def _pick(self) -> None:
         editor = self.sender()
@@ -189,7 +189,7 @@ def editor_for(column: Column[object], parent: QWidget) -> QComboBox | QLineEdit
         made.addItems(words)
     else:
         made = QLineEdit(parent)
-    made.setAccessibleName(column.title)
+    made.setAccessibleName(phrase(column.title))
     return made
 
 

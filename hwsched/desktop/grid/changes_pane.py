@@ -53,7 +53,7 @@ class ChangesPane(QFrame):
         self._row.addWidget(self.field)
         self.mixed = QLabel()
         self._row.addWidget(self.mixed, 1)
-        self.lines = Lines(_TITLES, 2)
+        self.lines = Lines([phrase(each) for each in _TITLES], 2)
         self.lines.setAccessibleName(phrase("Facts before and after"))
         self.lines.setMinimumHeight(wide(18))
         self.take = QPushButton()
@@ -110,7 +110,7 @@ class ChangesPane(QFrame):
         self._columns, self._rows, self._propose, self._then = columns, rows, propose, None
         self.fact.clear()
         for column in columns:
-            self.fact.addItem(column.title, column.name)
+            self.fact.addItem(phrase(column.title), column.name)
         self.fact.setCurrentIndex(max(0, self.fact.findData(name)))
         self.fact.show()
         self.mixed.show()

@@ -60,10 +60,16 @@ class Column(Generic[Row]):
     right: bool = False
     """Numbers stand one under the other."""
     note: str = ""
+    besides: str = ""
+    """Said behind the note."""
     standard: bool = True
     """Whether it is shown as long as nobody chose."""
     section: str = ""
     """Under which it stands where columns are chosen."""
+
+    def told(self) -> str:
+        """Return what is told of the column where it is pointed at."""
+        return " ".join(phrase(each) for each in (self.note, self.besides) if each) or phrase(self.title)
 
     def order(self, value: Any) -> Any:
         """Return by what a known value is ordered."""

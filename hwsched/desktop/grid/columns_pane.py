@@ -99,18 +99,18 @@ class ColumnsPane(QFrame):
         rest = [name for name in self._known if name not in self._names]
         for name in (*self._names, *rest):
             column = self._known[name]
-            if piece not in column.title.casefold():
+            if piece not in phrase(column.title).casefold():
                 continue
-            section = _SHOWN if name in self._names else column.section or phrase("Others")
+            section = phrase(_SHOWN) if name in self._names else phrase(column.section or "Others")
             if section not in sections:
                 sections[section] = QTreeWidgetItem([section])
                 sections[section].setFlags(Qt.ItemFlag.ItemIsEnabled)
                 self.tree.addTopLevelItem(sections[section])
-            item = QTreeWidgetItem([column.title])
+            item = QTreeWidgetItem([phrase(column.title)])
             item.setFlags(item.flags() | Qt.ItemFlag.ItemIsUserCheckable)
             item.setCheckState(0, _CHECKED if name in self._names else _NOT)
             item.setData(0, _NAME, name)
-            item.setToolTip(0, column.note or column.title)
+            item.setToolTip(0, column.told())
             sections[section].addChild(item)
             if name == current:
                 self.tree.setCurrentItem(item)

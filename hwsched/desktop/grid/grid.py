@@ -304,7 +304,7 @@ class Grid(QWidget):
         counted = [(value, shown.said(value), count) for value, count in contents.counted(shown.name)]
         allowed = contents.filters.get(shown.name)
         self.popup = FilterPopup(
-            shown.title, counted, allowed, lambda values: self.model.allow(shown.name, values), self
+            phrase(shown.title), counted, allowed, lambda values: self.model.allow(shown.name, values), self
         )
         at = QPoint(max(0, self.table.columnViewportPosition(column)), 0)
         self.popup.show_at(self.table.viewport().mapToGlobal(at))
@@ -347,4 +347,4 @@ class Grid(QWidget):
         if index.isValid():
             column = self.model.contents.columns[index.column()]
             why = phrase("there is none here") if column.target is not None else phrase("it is worked out, not typed")
-            self.said.emit(phrase("{title} cannot be edited here: {why}.", title=column.title, why=why))
+            self.said.emit(phrase("{title} cannot be edited here: {why}.", title=phrase(column.title), why=why))

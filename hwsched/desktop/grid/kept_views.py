@@ -8,7 +8,7 @@ from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QToolButton, QWidget
 
 from hwsched.desktop.tokens import SPACE, TARGET, scaled, wide
-from hwsched.language import phrase
+from hwsched.language import phrase, to_phrase
 
 
 class KeptViews(QWidget):
@@ -61,7 +61,8 @@ class KeptViews(QWidget):
             made.deleteLater()
         self.buttons = {}
         for place, name in enumerate((*self._common, *named)):
-            made = button(name, phrase("Show the view “{name}”", name=name), partial(self.chosen.emit, name))
+            title = phrase(name) if name in self._common else name
+            made = button(title, phrase("Show the view “{name}”", name=title), partial(self.chosen.emit, name))
             made.setCheckable(True)
             made.setChecked(name == present)
             self.buttons[name] = made
@@ -112,9 +113,9 @@ def button(text: str, tip: str, slot: Callable[[], object]) -> QToolButton:
 
 
 COMMON: Final[Mapping[str, str]] = {
-    "All": "",
-    "To measure": "status = to-measure",
-    "Held": "status = fits and finding = error",
-    "Does not fit": "status = does-not-fit",
+    to_phrase("All"): "",
+    to_phrase("To measure"): "status = to-measure",
+    to_phrase("Held"): "status = fits and finding = error",
+    to_phrase("Does not fit"): "status = does-not-fit",
 }
 """Views of openings that everybody has, by the words of the states."""

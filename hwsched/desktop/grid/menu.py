@@ -59,12 +59,15 @@ def grid_menu(model: GridModel[Any], column: int, rows: int, do: Callable[[str],
         "right": column < len(contents.columns) - 1,
         "hide": len(contents.columns) > 1,
     }
-    words = {"rows": phrase("{rows} rows", rows=rows) if rows != 1 else phrase("this row"), "title": shown.title}
+    words = {
+        "rows": phrase("{rows} rows", rows=rows) if rows != 1 else phrase("this row"),
+        "title": phrase(shown.title),
+    }
     for part in (_EDITS, _COLUMN):
         for name, text, keys in part:
             if part is _EDITS and not editable and name != "copy":
                 continue
-            title = text.format(**words)
+            title = phrase(text, **words)
             if name == "group" and contents.arrangement.group == shown.name:
                 title = phrase("Do not group")
             if name == "freeze" and contents.arrangement.frozen == column + 1:

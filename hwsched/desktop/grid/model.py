@@ -8,6 +8,7 @@ from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersisten
 from hwsched.desktop.grid.arrangement import Arrangement
 from hwsched.desktop.grid.column import Column, Row, Target
 from hwsched.desktop.grid.contents import Contents, Group
+from hwsched.language import phrase
 
 Index = QModelIndex | QPersistentModelIndex
 COLUMN: Final = int(Qt.ItemDataRole.UserRole)
@@ -127,9 +128,9 @@ class GridModel(QAbstractTableModel, Generic[Row]):
             return None
         column = self.contents.columns[section]
         if role == _ROLE.DisplayRole:
-            return f"{column.title} ▾" if column.name in self.contents.filters else column.title
+            return f"{phrase(column.title)} ▾" if column.name in self.contents.filters else phrase(column.title)
         if role == _ROLE.ToolTipRole:
-            return column.note or column.title
+            return column.told()
         return _RIGHT if role == _ROLE.TextAlignmentRole and column.right else None
 
     def flags(self, index: Index) -> Qt.ItemFlag:

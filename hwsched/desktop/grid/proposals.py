@@ -76,14 +76,14 @@ def proposed(
     attribute = column.attribute
     if row is None or target is None or attribute is None:
         why = _why_not(column, row)
-        return Proposal(thing, column.title, before, text, refused=why)
+        return Proposal(thing, phrase(column.title), before, text, refused=why)
     typed = "" if text.strip() == UNKNOWN else text.strip()
     said = understood(attribute, typed, reading.bare_unit, reading.style)
     if said.refused:
-        return Proposal(thing, column.title, before, text, refused=said.words)
+        return Proposal(thing, phrase(column.title), before, text, refused=said.words)
     if said.value is None and attribute.required:
-        return Proposal(thing, column.title, before, text, refused=phrase("cannot be unknown"))
-    return Proposal(thing, column.title, before, column.text(said.value), typed, target)
+        return Proposal(thing, phrase(column.title), before, text, refused=phrase("cannot be unknown"))
+    return Proposal(thing, phrase(column.title), before, column.text(said.value), typed, target)
 
 
 def _why_not(column: Column[Row], row: Row | None) -> str:

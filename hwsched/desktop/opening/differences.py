@@ -113,12 +113,12 @@ def _to(each: Difference) -> str:
 def finding_words(finding: Finding) -> str:
     """Say a finding in one line."""
     about = f" ({finding.about})" if finding.about else ""
-    return f"{finding.severity}: {finding.message}{about}"
+    return f"{phrase(finding.severity)}: {finding.message}{about}"
 
 
 def cost_words(before: Cost | None, after: Cost | None) -> str:
     """Say what is known of a cost before and after; where it is unchanged, once."""
-    was, now = (f"{rounded(cost.total):,}" if cost is not None else "none" for cost in (before, after))
+    was, now = (f"{rounded(cost.total):,}" if cost is not None else phrase("none") for cost in (before, after))
     return now if was == now else f"{was} → {now}"
 
 

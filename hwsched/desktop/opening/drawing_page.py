@@ -88,7 +88,9 @@ class DrawingPage(QWidget):
     def _build(self) -> None:
         self.tools = ToolRow()
         for layer, title in LAYERS.items():
-            act = self._action(title, phrase("Show or hide in the drawing: {lower}", lower=title.lower()), _KEYS[layer])
+            act = self._action(
+                phrase(title), phrase("Show or hide in the drawing: {layer}", layer=phrase(title).lower()), _KEYS[layer]
+            )
             act.setCheckable(True)
             act.setChecked(layer in self.state.layers)
             act.toggled.connect(lambda on, layer=layer: self.state.switch(layer, on))

@@ -186,6 +186,6 @@ def known_things(views: Sequence[View], named: dict[str, Thing]) -> tuple[Thing,
     found = dict.fromkeys(thing for view in views for thing in things_of(view.drawing))
     order = [UNIT, LOCK, *found]
     return tuple(
-        named.get(each) or Thing(each, NAMES.get(each, each[:1].upper() + each[1:]))
+        named.get(each) or Thing(each, phrase(NAMES.get(each, each[:1].upper() + each[1:])))
         for each in sorted(found, key=order.index)
     )

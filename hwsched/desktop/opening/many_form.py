@@ -37,13 +37,13 @@ class _ManyDelegate(FactDelegate):
         form = self.parent()
         if isinstance(form, ManyForm) and form.mixed(index):
             if isinstance(editor, QComboBox):
-                editor.insertItem(0, _MIXED)
+                editor.insertItem(0, phrase(_MIXED))
                 editor.setCurrentIndex(0)
             elif isinstance(editor, QLineEdit):
-                editor.setPlaceholderText(_MIXED)
+                editor.setPlaceholderText(phrase(_MIXED))
         if editor is not None:
             attribute = index.data(ATTRIBUTE)
-            editor.setAccessibleName(attribute.label if isinstance(attribute, Attribute) else "")
+            editor.setAccessibleName(phrase(attribute.label) if isinstance(attribute, Attribute) else "")
         return editor
 
     def setEditorData(self, editor: QWidget, index: Index) -> None:  # noqa: N802
@@ -57,7 +57,7 @@ class _ManyDelegate(FactDelegate):
         text = editor.text().strip() if isinstance(editor, QLineEdit) else ""
         text = editor.currentText() if isinstance(editor, QComboBox) else text
         form = self.parent()
-        if isinstance(form, ManyForm) and not (form.mixed(index) and text in ("", _MIXED)):
+        if isinstance(form, ManyForm) and not (form.mixed(index) and text in ("", phrase(_MIXED))):
             form.commit(index, text)
 
 
@@ -146,7 +146,7 @@ class ManyForm(FactsForm):
 
     def _value(self, section: QTreeWidgetItem, place: int, fact: SharedFact, style: LengthStyle) -> None:
         attribute: Attribute = fact.attribute
-        line = QTreeWidgetItem([attribute.label, value_words(fact, style)])
+        line = QTreeWidgetItem([phrase(attribute.label), value_words(fact, style)])
         flags = Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable
         # A mark is one opening's own.
         line.setFlags(flags if attribute.name == "mark" else flags | Qt.ItemFlag.ItemIsEditable)
@@ -157,6 +157,6 @@ class ManyForm(FactsForm):
             font.setItalic(True)
             line.setFont(1, font)
         if attribute.note:
-            line.setToolTip(0, attribute.note)
+            line.setToolTip(0, phrase(attribute.note))
         line.setToolTip(1, value_words(fact, style, most=12))
         section.addChild(line)

@@ -218,7 +218,7 @@ class OpeningActions(Subject):
 
     def ask_item(self) -> None:
         """Ask what was found and add it to the chosen opening."""
-        kinds = {choice.label: choice.value for choice in ITEM.attribute("kind").choices}
+        kinds = {phrase(choice.label): choice.value for choice in ITEM.attribute("kind").choices}
         label, stated = QInputDialog.getItem(
             self.frame.window, phrase("Add existing item"), phrase("What was found:"), list(kinds), 0, False
         )
@@ -256,7 +256,9 @@ class OpeningActions(Subject):
             phrase(" and {count} more", count=len(marks) - _NAMED) if len(marks) > _NAMED else ""
         )
         question.setInformativeText(
-            phrase("{more}. It is one step, and Undo takes it back.", more=more) if len(marks) > 1 else _ONE_STEP
+            phrase("{more}. It is one step, and Undo takes it back.", more=more)
+            if len(marks) > 1
+            else phrase(_ONE_STEP)
         )
         go = question.addButton(phrase("Remove {what}", what=what), QMessageBox.ButtonRole.DestructiveRole)
         question.setDefaultButton(question.addButton(phrase("Keep"), QMessageBox.ButtonRole.RejectRole))

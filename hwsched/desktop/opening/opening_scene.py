@@ -7,6 +7,7 @@ from typing import Final
 
 from hwsched.desktop.opening.drawing_move import Move, Stretch
 from hwsched.desktop.opening.drawing_state import Thing, known_things
+from hwsched.desktop.severities import severities_in_words
 from hwsched.drawings.layers import LEAD, LOCK, UNIT, hole_thing
 from hwsched.drawings.opening.scene import FACES, View, views_of
 from hwsched.drawings.sheet import leaves_on_face
@@ -17,7 +18,7 @@ from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.footprints import face_of, rectangle
 from hwsched.rules.reading import leaf_name, lock_item, on_leaf
 from hwsched.survey import ITEM
-from hwsched.values import Fit, Item, OpeningInput, PointFit
+from hwsched.values import Fit, Item, OpeningInput, PointFit, Severity
 
 _AT_LOCK: Final = to_phrase("it stands where backset and height of the lock say; change these facts")
 
@@ -38,8 +39,8 @@ def _new(at: PointFit, fit: Fit) -> list[Thing]:
     parts = {part.role: part.part for part in fit.parts}
     found = [Thing(LEAD, phrase("Lead"), why_not=phrase("its way follows from the places of lock and unit"))]
     lock = next((parts[role] for role in ("lock", "cylinder", "reader") if role in parts), "")
-    found.append(Thing(LOCK, f"New lock {lock}".strip(), why_not=_AT_LOCK))
-    place, words = fit.placement, f"Unit {parts.get('unit', '')}".strip()
+    found.append(Thing(LOCK, phrase("New lock {lock}", lock=lock).strip(), why_not=phrase(_AT_LOCK)))
+    place, words = fit.placement, phrase("Unit {part}", part=parts.get("unit", "")).strip()
     if place is not None:
         on_face = place.face in FACES
         why = "" if on_face else phrase("its place follows from the lock; it is not moved by hand")
@@ -58,9 +59,9 @@ def _new(at: PointFit, fit: Fit) -> list[Thing]:
 
 def _named(given: OpeningInput, item: Item, is_lock: bool) -> Thing:
     choice = ITEM.attribute("kind").choice(item.kind or "other")
-    words = choice.label if choice is not None else (item.kind or phrase("Other"))
+    words = phrase(choice.label) if choice is not None else (item.kind or phrase("Other"))
     if is_lock or item.kind == "lock":
-        return Thing(item.id, words, why_not=_AT_LOCK)
+        return Thing(item.id, words, why_not=phrase(_AT_LOCK))
     where = face_of(item)
     face = "inside" if where == "both" else where
     if face not in FACES or rectangle(item) is None or _toward_hinge(given, face, item=item) is None:
@@ -136,11 +137,11 @@ def cost_words(now: PlaceCosts, before: PlaceCosts | None, style: LengthStyle) -
 
 def _lead(costs: PlaceCosts, style: LengthStyle) -> str:
     if costs.lead_mm is None or costs.spare_mm is None:
-        return "none"
+        return phrase("none")
     spare = format_length(abs(costs.spare_mm), style)
-    return f"{format_length(costs.lead_mm, style)}, {spare} {phrase('to spare') if costs.spare_mm >= 0 else 'short'}"
+    return f"{format_length(costs.lead_mm, style)}, {spare} {phrase('to spare' if costs.spare_mm >= 0 else 'short')}"
 
 
 def _found(costs: PlaceCosts) -> str:
-    counted = [(costs.errors, "error"), (costs.warnings, "warning")]
-    return ", ".join(f"{n} {word}{'' if n == 1 else 's'}" for n, word in counted if n) or "none"
+    counted: dict[Severity, int] = {"error": costs.errors, "warning": costs.warnings}
+    return ", ".join(severities_in_words(counted)) or phrase("none")

@@ -281,11 +281,11 @@ class OpeningSheet(QWidget):
 
 
 def _sentence(checked: Checked, at: PointFit, style: LengthStyle) -> str:
-    state = state_of(checked)
+    state = phrase(state_of(checked))
     fit = at.fit
     if checked.fit is None or fit is None:
         return phrase(
-            "{state}: no fit counts; {why}.", state=state, why=WHY[checked.standing] or phrase("none is stored")
+            "{state}: no fit counts; {why}.", state=state, why=phrase(WHY[checked.standing] or "none is stored")
         )
     words = [state if checked.stored else phrase("{state}, worked out just now; run Fit to store it", state=state)]
     if fit.cable is not None:

@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.tokens import SPACE
-from hwsched.language import phrase
+from hwsched.language import phrase, phrase_of_count
 from hwsched.model.time_zone import second_of
 from hwsched.operations.opening.past import PastStep
 
@@ -85,7 +85,7 @@ class PastPage(QWidget):
             head.setExpanded(len(step.facts) <= 12)
             if before is not None and before.number == step.number:
                 self.tree.setCurrentItem(head)
-        self.note.setText(phrase("{count} step{part}", count=len(steps), part="" if len(steps) == 1 else "s"))
+        self.note.setText(phrase_of_count("{count} step", "{count} steps", len(steps)))
         self._enable()
 
     def _chosen(self) -> PastStep | None:

@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButto
 from hwsched.attributes import CellError, Value, read_value, show_value
 from hwsched.desktop.lines import Lines
 from hwsched.desktop.tokens import SPACE
-from hwsched.language import phrase
+from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.opening.side_by_side import UNKNOWN, SharedFact, edits_of
 from hwsched.quantities import LengthStyle
 
@@ -105,9 +105,9 @@ class Proposal(QFrame):
         value, wrong = self._read()
         changed = edits_of(fact, value, "")[0] if not wrong else ()
         shown = show_value(fact.attribute, value, self._style, unknown=UNKNOWN)
-        self.title.setText(f"{fact.section}: {fact.attribute.label}")
+        self.title.setText(f"{fact.section}: {phrase(fact.attribute.label)}")
         alike = len(fact.held) - len(changed)
-        words = phrase("Understood as {part}.", part="unknown" if value is None else shown)
+        words = phrase("Understood as {part}.", part=phrase("unknown") if value is None else shown)
         self.told.setText(
             wrong or (phrase("{words} {alike} hold it already.", words=words, alike=alike) if alike else words)
         )
@@ -116,7 +116,7 @@ class Proposal(QFrame):
         )
         n = len(changed)
         self.take.setText(
-            phrase("Change {n} opening{part} in one step", n=n, part="" if n == 1 else "s")
+            phrase_of_count("Change {count} opening in one step", "Change {count} openings in one step", n)
             if n
             else phrase("Nothing to change")
         )

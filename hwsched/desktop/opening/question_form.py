@@ -66,7 +66,7 @@ class QuestionForm(QWidget):
         self._settings: Settings = settings_of(workspace.project)
         self.asked: list[Asked] = []
         self.kind = QComboBox()
-        self.kind.addItems(list(KINDS))
+        self.kind.addItems([phrase(each) for each in KINDS])
         self.inputs = QStackedWidget()
         self.kind.currentIndexChanged.connect(self.inputs.setCurrentIndex)
         self.file = QLineEdit()
@@ -133,7 +133,9 @@ class QuestionForm(QWidget):
         self.prefer.addItems([each for each in PREFERENCES if each != self._settings.prefer])
         for rule in RULEBOOK:
             off = rule.id in self._settings.rules_off
-            self.rule.addItem(f"{rule.id}: {rule.title} ({phrase('off now') if off else phrase('on now')})", rule.id)
+            self.rule.addItem(
+                f"{rule.id}: {phrase(rule.title)} ({phrase('off now') if off else phrase('on now')})", rule.id
+            )
 
     def add(self) -> None:
         """Add the change that is put together to the question, in place of an earlier one of the same."""

@@ -161,7 +161,7 @@ class FindingsPage(LinesPage):
         waived = {place for place, finding in enumerate(findings) if finding.waived}
         rows = [
             (
-                f.severity + (phrase(", waived") if f.waived else ""),
+                phrase(f.severity) + (phrase(", waived") if f.waived else ""),
                 f.message + (phrase("\nWaived by {waived_by}", waived_by=f.waived_by) if f.waived else ""),
                 f.cure,
                 f.basis,
@@ -216,7 +216,7 @@ class RefusedPage(LinesPage):
     def show_fit(self, fit: Fit) -> int:
         """Show what a fit lacks and refuses; returns how many lines."""
         needs = [
-            ("", "unknown", phrase("needs {label}: {blocks}", label=need.label, blocks=need.blocks))
+            ("", phrase("unknown"), phrase("needs {label}: {blocks}", label=need.label, blocks=need.blocks))
             for need in fit.needs
         ]
         self._needs = len(needs)

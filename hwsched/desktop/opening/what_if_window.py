@@ -53,7 +53,7 @@ class WhatIfWindow(ToolWindow):
         self.scope.follow()
         self.question.follow()
         if self.answer is not None:
-            self.said.setText(CHANGED)
+            self.said.setText(phrase(CHANGED))
         self.enable()
 
     def enable(self) -> None:

@@ -49,9 +49,16 @@ class CostWindow(ToolWindow):
         self.tables: dict[str, QTreeWidget] = {}
         for way, title in _WAYS:
             self.tables[way] = table = _tree(
-                [title, phrase("Hours"), phrase("Parts"), phrase("Labour"), phrase("Total"), phrase("Not counted")]
+                [
+                    phrase(title),
+                    phrase("Hours"),
+                    phrase("Parts"),
+                    phrase("Labour"),
+                    phrase("Total"),
+                    phrase("Not counted"),
+                ]
             )
-            self.pages.addTab(table, phrase("By {lower}", lower=title.lower()))
+            self.pages.addTab(table, phrase("By {way}", way=phrase(title).lower()))
         self.moved = CostChangesPage()
         self.moved.since_changed.connect(self.compare)
         self.moved.wants_opening.connect(self._show_opening)
@@ -197,7 +204,7 @@ class CostWindow(ToolWindow):
             return
         left = sum(each.fit is None or each.fit.status != "fits" for each in view.openings)
         currency = terms_of(view.terms, view.catalogue).currency or phrase("currency unknown")
-        labour = "unknown" if view.terms.labour_per_hour is None else f"{rounded(whole.labour):,}"
+        labour = phrase("unknown") if view.terms.labour_per_hour is None else f"{rounded(whole.labour):,}"
         words = [
             phrase("Total of what is known: {rounded:,} {currency}", rounded=rounded(whole.total), currency=currency),
             phrase("parts {rounded:,}", rounded=rounded(whole.parts)),
@@ -251,14 +258,14 @@ def _show(table: QTreeWidget, found: Any, *, labour: bool) -> None:
         unknown = "" if cost.complete else phrase("{count} unknown", count=len(cost.unknown))
         amounts = [f"{rounded(each):,}" for each in (cost.hours, cost.parts, cost.labour, cost.total)]
         if not labour and cost.hours:
-            amounts[2] = "unknown"
+            amounts[2] = phrase("unknown")
         item = QTreeWidgetItem([key, *amounts, unknown])
         item.setToolTip(0, key)
         item.setToolTip(5, "\n".join(each.text for each in cost.unknown[:20]))
         for column in range(1, 5):
             item.setTextAlignment(column, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         item.setTextAlignment(5, Qt.AlignmentFlag.AlignCenter)
-        if key == "Total":
+        if cost is rows[-1][1]:
             for column in range(6):
                 font = item.font(column)
                 font.setBold(True)

@@ -97,7 +97,7 @@ class FewestWindow(ToolWindow):
         """Say that an answer may stand on what has changed: that is seen to when it is accepted."""
         self.scope.follow()
         if self.found is not None:
-            self.said.setText(CHANGED)
+            self.said.setText(phrase(CHANGED))
         self.enable()
 
     def enable(self) -> None:

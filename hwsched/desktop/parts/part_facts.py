@@ -47,7 +47,7 @@ class PartFacts(QScrollArea):
             lines[NUMBER.name] = FactLine(NUMBER, "", style, form.bare_unit)
             lines[NUMBER.name].put(asked.number)
             first = _form()
-            first.addRow(_label(NUMBER.label, NUMBER.required, lines[NUMBER.name]), lines[NUMBER.name])
+            first.addRow(_label(phrase(NUMBER.label), NUMBER.required, lines[NUMBER.name]), lines[NUMBER.name])
             rows.addLayout(first)
         for title, attributes in sections(part.kind, form.own):
             heading = QLabel(title, textFormat=Qt.TextFormat.PlainText)
@@ -63,7 +63,7 @@ class PartFacts(QScrollArea):
                 offered = names if attribute.name in (SUPERSEDED_BY.name, KIT.name) else None
                 line = FactLine(attribute, text, style, form.bare_unit, offered)
                 lines[attribute.name] = line
-                below.addRow(_label(attribute.label, attribute.required, line), line)
+                below.addRow(_label(phrase(attribute.label), attribute.required, line), line)
                 if attribute.name in asked.typed:
                     line.put(asked.typed[attribute.name])
             rows.addLayout(below)
@@ -110,5 +110,5 @@ def _form() -> QFormLayout:
 def _label(text: str, required: bool, line: FactLine) -> QLabel:
     label = QLabel(phrase("{text} (needed)", text=text) if required else text, textFormat=Qt.TextFormat.PlainText)
     label.setBuddy(line.field)
-    label.setToolTip(line.attribute.note)
+    label.setToolTip(phrase(line.attribute.note))
     return label

@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QFileDialog
 from hwsched.desktop.release.files_page import FilesPage
 from hwsched.desktop.release.written_out import WrittenOut, opened_by_system
 from hwsched.desktop.tool_window import ToolWindow
-from hwsched.language import phrase
+from hwsched.language import phrase, to_phrase
 from hwsched.model.tables import PART
 from hwsched.operations.release.attachments import Attached, attach, attachments_of, detach, fetch
 from hwsched.operations.survey.things import Thing
@@ -17,7 +17,7 @@ class PartFiles(FilesPage):
     """Files at a part, within the window that makes the edits."""
 
     def __init__(self, window: ToolWindow) -> None:
-        super().__init__("part")
+        super().__init__(to_phrase("part"))
         self._window = window
         self._written = WrittenOut()
         self._part = ""

@@ -29,7 +29,7 @@ class PartsActions(Subject):
 
     def ask_catalogue(self) -> None:
         """Ask for a catalogue and take it in."""
-        path, _ = QFileDialog.getOpenFileName(self.frame.window, phrase("Take in catalogue"), "", _WORKBOOKS)
+        path, _ = QFileDialog.getOpenFileName(self.frame.window, phrase("Take in catalogue"), "", phrase(_WORKBOOKS))
         if path:
             self.take_catalogue(Path(path))
 
@@ -59,7 +59,7 @@ class PartsActions(Subject):
     def ask_export(self) -> None:
         """Ask for a file and write the catalogue."""
         path, _ = QFileDialog.getSaveFileName(
-            self.frame.window, phrase("Write catalogue"), "catalogue.xlsx", _WORKBOOKS
+            self.frame.window, phrase("Write catalogue"), "catalogue.xlsx", phrase(_WORKBOOKS)
         )
         workspace = self.state.workspace
         if path and workspace is not None:

@@ -226,7 +226,7 @@ class PartsWindow(ToolWindow):
             self.kinds.clear()
             self.kinds.addItem(phrase("All kinds ({count})", count=len(self.form.catalogue.parts)), "")
             for kind in KINDS:
-                self.kinds.addItem(f"{kind.label} ({counts.get(kind.name, 0)})", kind.name)
+                self.kinds.addItem(f"{phrase(kind.label)} ({counts.get(kind.name, 0)})", kind.name)
             self.kinds.setCurrentIndex(max(self.kinds.findData(held), 0))
 
     def _show_parts(self) -> None:
@@ -246,7 +246,7 @@ class PartsWindow(ToolWindow):
     def _spoken(self, part: Part) -> str:
         kind = kind_of(part.kind)
         words = [part.number, part.description, part.supplier, part.finish, part.superseded_by, part.kind]
-        words += [kind.label] if kind is not None else []
+        words += [phrase(kind.label)] if kind is not None else []
         words += [str(value) for value in part.attributes.values() if isinstance(value, str)]
         return " ".join(words).casefold()
 
@@ -297,7 +297,7 @@ class PartsWindow(ToolWindow):
             like = (
                 f"like {asked.like}"
                 if asked.like
-                else phrase("among {lower}", lower=kind.label.lower() if kind else asked.kind)
+                else phrase("among {lower}", lower=phrase(kind.label).lower() if kind else asked.kind)
             )
             self.heading.setText(phrase("New part {like}, not taken yet", like=like))
         elif held is not None:

@@ -78,7 +78,7 @@ class LayoutWindow(ToolWindow):
         self.what.setCurrentIndex(at)
         self.aim = QComboBox()
         for words, aim in _AIMS:
-            self.aim.addItem(words, aim)
+            self.aim.addItem(phrase(words), aim)
         self.seconds = QSpinBox()
         self.seconds.setRange(1, 3600)
         self.seconds.setValue(60)
@@ -89,7 +89,7 @@ class LayoutWindow(ToolWindow):
         form.addRow(phrase("What"), self.what)
         form.addRow(phrase("Aim"), self.aim)
         form.addRow(phrase("Look for at most"), self.seconds)
-        self.said = QLabel(_NOTHING_YET)
+        self.said = QLabel(phrase(_NOTHING_YET))
         self.said.setWordWrap(True)
         self.said.setTextFormat(Qt.TextFormat.PlainText)
         self.list = QTreeWidget()
@@ -127,7 +127,7 @@ class LayoutWindow(ToolWindow):
     def follow(self) -> None:
         """Say that a plan may stand on what has changed: that is seen to when it is accepted."""
         if self.found is not None:
-            self.said.setText(CHANGED)
+            self.said.setText(phrase(CHANGED))
         self.enable()
 
     def look(self) -> None:
@@ -222,14 +222,14 @@ class LayoutWindow(ToolWindow):
                     supply.addChild(_line(leg, found))
             supply.setExpanded(True)
         for title, told in (
-            (phrase("Would be taken up"), found.torn_up),
-            (phrase("Kept as laid"), found.kept),
-            (phrase("Left out"), found.left_out),
-            (phrase("Assumed"), found.assumed),
+            (to_phrase("Would be taken up"), found.torn_up),
+            (to_phrase("Kept as laid"), found.kept),
+            (to_phrase("Left out"), found.left_out),
+            (to_phrase("Assumed"), found.assumed),
         ):
             if not told:
                 continue
-            group = QTreeWidgetItem([f"{title}: {len(told)}"])
+            group = QTreeWidgetItem([f"{phrase(title)}: {len(told)}"])
             self.list.addTopLevelItem(group)
             group.setFirstColumnSpanned(True)
             for text in told:
@@ -241,7 +241,7 @@ class LayoutWindow(ToolWindow):
 
     def _forget(self) -> None:
         if self.found is not None:
-            self.said.setText(_NOTHING_YET)
+            self.said.setText(phrase(_NOTHING_YET))
         self.found = None
         self.list.clear()
         self.enable()

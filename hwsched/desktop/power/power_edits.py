@@ -106,5 +106,5 @@ class PowerEdits:
 
     def _may(self) -> bool:
         if not self._window.idle:
-            self._window.told.setText(_BUSY)
+            self._window.told.setText(phrase(_BUSY))
         return self._window.idle

@@ -178,7 +178,7 @@ class NewPowerDialog(QDialog):
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
-        self.setWindowTitle(phrase("New {lower}", lower=entity.label.lower()))
+        self.setWindowTitle(phrase("New {lower}", lower=phrase(entity.label).lower()))
         self._add = add
         self._required = [each.name for each in entity.attributes if each.required]
         self.fields: dict[str, QLineEdit | QComboBox] = {}
@@ -187,8 +187,8 @@ class NewPowerDialog(QDialog):
         for attribute in entity.attributes:
             unit = f" [{shown_unit(attribute)}]" if attribute.unit else ""
             field = self._field(attribute, offers.get(attribute.name))
-            field.setToolTip(attribute.note)
-            form.addRow(attribute.label + unit + (" *" if attribute.required else ""), field)
+            field.setToolTip(phrase(attribute.note))
+            form.addRow(phrase(attribute.label) + unit + (" *" if attribute.required else ""), field)
             self.fields[attribute.name] = field
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel)
         buttons.accepted.connect(self.accept)
@@ -234,7 +234,7 @@ class NewPowerDialog(QDialog):
             box = _Box()
             box.addItem(_UNKNOWN, "")
             for choice in attribute.choices:
-                box.addItem(choice.label, choice.value)
+                box.addItem(phrase(choice.label), choice.value)
             return box
         if attribute.name in _KINDS:
             box = _Box()

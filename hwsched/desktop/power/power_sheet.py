@@ -99,7 +99,7 @@ class FoundPage(LinesPage):
         self._findings = findings
         rows = [
             (
-                finding.severity + (phrase(", waived") if finding.waived else ""),
+                phrase(finding.severity) + (phrase(", waived") if finding.waived else ""),
                 f"{name}: {finding.message}" if name else finding.message,
                 finding.cure,
             )

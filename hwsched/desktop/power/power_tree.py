@@ -46,7 +46,7 @@ class PowerTree(QTreeWidget):
         self._marks: Mapping[str, str] = {}
         self.words = ""
         """Said where there is no line."""
-        self.setHeaderLabels(list(_COLUMNS))
+        self.setHeaderLabels([phrase(each) for each in _COLUMNS])
         self.setAlternatingRowColors(True)
         self.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         self.setDragDropMode(QAbstractItemView.DragDropMode.InternalMove)
@@ -83,7 +83,7 @@ class PowerTree(QTreeWidget):
         folded = {_key(item) for item in self.lines() if item.childCount() and not item.isExpanded()}
         self.clear()
         if loose or work.supplies:
-            top = self._top(LOOSE, "loose")
+            top = self._top(phrase(LOOSE), "loose")
             top.setText(
                 _RUN,
                 phrase("{count} openings", count=len(loose))

@@ -285,7 +285,7 @@ class PowerWindow(ToolWindow):
             if id_ not in connected
             and ((each.fit is not None and each.fit.power == "supply") or each.given.opening.power_wish == "supply")
         }
-        first = "" if present.work.supplies else _FIRST if present.checked else _FIRST_OF_ALL
+        first = "" if present.work.supplies else phrase(_FIRST if present.checked else _FIRST_OF_ALL)
         self.tree.words = first
         self.tree.blockSignals(True)
         self.tree.show_result(present.work, loose, present.facts.runs, present.marks())

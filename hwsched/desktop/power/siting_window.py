@@ -16,7 +16,7 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.tool_window import CHANGED, Desk, ToolWindow
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.model.errors import ChangeError
 from hwsched.operations.power.siting_accepting import accept_siting
 from hwsched.operations.power.siting_comparison import Comparison, Standing, compare_siting
@@ -74,7 +74,7 @@ class SitingWindow(ToolWindow):
         form.addRow(phrase("Building"), self.building)
         form.addRow(phrase("Wire"), self.wire)
         form.addRow(phrase("Look for at most"), self.seconds)
-        self.said = QLabel(_NOTHING_YET)
+        self.said = QLabel(phrase(_NOTHING_YET))
         self.said.setWordWrap(True)
         self.said.setTextFormat(Qt.TextFormat.PlainText)
         self.list = QTreeWidget()
@@ -115,7 +115,7 @@ class SitingWindow(ToolWindow):
     def follow(self) -> None:
         """Say that a proposal may stand on what has changed: that is seen to when it is accepted."""
         if self.found is not None:
-            self.said.setText(CHANGED)
+            self.said.setText(phrase(CHANGED))
         self.enable()
 
     def look(self) -> None:
@@ -196,14 +196,14 @@ class SitingWindow(ToolWindow):
             phrase(
                 "{count} for {count_2}, {wire_m:.1f} m of {wire}, {proven}; {measured}{estimated}. "
                 "{count_3}.{left}{more}{torn} Nothing is changed yet.",
-                count=_count(len(siting.open), "supply", "supplies"),
-                count_2=_count(len(siting.pairs), "opening", "openings"),
+                count=phrase_of_count("{count} supply", "{count} supplies", len(siting.open)),
+                count_2=phrase_of_count("{count} opening", "{count} openings", len(siting.pairs)),
                 wire_m=siting.wire_m,
                 wire=found.wire,
                 proven=proven,
                 measured=measured,
                 estimated=estimated,
-                count_3=_count(moves, phrase("opening moves"), phrase("openings move")),
+                count_3=phrase_of_count("{count} opening moves", "{count} openings move", moves),
                 left=left,
                 more=more,
                 torn=torn,
@@ -251,18 +251,14 @@ class SitingWindow(ToolWindow):
 
     def _forget(self) -> None:
         if self.found is not None:
-            self.said.setText(_NOTHING_YET)
+            self.said.setText(phrase(_NOTHING_YET))
         self.found = None
         self.list.clear()
         self.enable()
 
 
-def _count(number: int, one: str, more: str) -> str:
-    return f"{number} {one if number == 1 else more}"
-
-
 def _supplies(side: Standing) -> str:
-    return f"{len(side.supplies)}: {', '.join(side.supplies)}" if side.supplies else "none"
+    return f"{len(side.supplies)}: {', '.join(side.supplies)}" if side.supplies else phrase("none")
 
 
 def _room(side: Standing) -> str:
@@ -277,4 +273,4 @@ def _room(side: Standing) -> str:
 
 def _findings(side: Standing) -> str:
     held = [f"{side.findings[severity]} {severity}" for severity in SEVERITIES if side.findings.get(severity)]
-    return ", ".join(held) or "none"
+    return ", ".join(held) or phrase("none")

@@ -81,7 +81,7 @@ class CalculatorForm(QScrollArea):
         form = self._begin(rows)
         for item in section.items:
             if isinstance(item, Section):
-                rows.addWidget(_heading(item.title, item.about))
+                rows.addWidget(_heading(phrase(item.title), phrase(item.about)))
                 self._lay(item, rows)
                 form = self._begin(rows)
             elif isinstance(item, Table):
@@ -107,15 +107,15 @@ class CalculatorForm(QScrollArea):
             entry.attribute, entry.show(exact, self._style), self._style, self._bare_unit, several=entry.several
         )
         if entry.field.default:
-            line.hint(phrase("{default} where it is left out", default=entry.field.default))
+            line.hint(phrase("{default} where it is left out", default=phrase(entry.field.default)))
         elif entry.field.unless:
             line.hint(phrase("may be left out"))
         self.lines[entry.path], self._entries[entry.path] = line, entry
         self._exact[entry.path] = line.text(), exact
         line.changed.connect(self.changed)
-        label = QLabel(entry.attribute.label, textFormat=Qt.TextFormat.PlainText, wordWrap=True)
+        label = QLabel(phrase(entry.attribute.label), textFormat=Qt.TextFormat.PlainText, wordWrap=True)
         label.setBuddy(line.field)
-        label.setToolTip(entry.attribute.note)
+        label.setToolTip(phrase(entry.attribute.note))
         row = form.rowCount()
         form.addWidget(label, row, 0, Qt.AlignmentFlag.AlignTop)
         form.addWidget(line, row, 1)

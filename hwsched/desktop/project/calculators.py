@@ -55,7 +55,7 @@ class CalculatorsPage(QWidget):
         self._of: Checked | None = None
         self.names = QListWidget()
         self.names.setAccessibleName(phrase("Calculators"))
-        self.names.addItems([calculator.title for calculator in CALCULATORS])
+        self.names.addItems([phrase(calculator.title) for calculator in CALCULATORS])
         self.names.setMaximumWidth(wide(37))
         self.names.setWordWrap(True)
         self.names.currentRowChanged.connect(self.choose)

@@ -77,7 +77,7 @@ class HelpPage(QSplitter):
         self._groups: dict[str, QTreeWidgetItem] = {}
         self._group_of = {topic.name: topic.group for topic in topics()}
         for group in GROUPS:
-            branch = QTreeWidgetItem(self.topics, [group])
+            branch = QTreeWidgetItem(self.topics, [phrase(group)])
             branch.setFlags(Qt.ItemFlag.ItemIsEnabled)
             self._groups[group] = branch
             for topic in topics():

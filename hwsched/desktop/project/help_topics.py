@@ -6,7 +6,7 @@ from functools import cache
 from pathlib import Path
 from typing import Final, Literal
 
-from hwsched.language import to_phrase
+from hwsched.language import phrase, to_phrase
 from hwsched.paths import RESOURCES
 from hwsched.rules import RULEBOOK, in_rulebook
 from hwsched.rules.page import page_of
@@ -36,7 +36,9 @@ def topics() -> tuple[Topic, ...]:
     handbook = sorted(
         (_of_file(f"handbook/{path.stem}", "Handbook") for path in _HANDBOOK.glob("*.md")), key=lambda each: each.title
     )
-    rules = sorted((Topic(f"rules/{rule.id}", "Rules", rule.title) for rule in RULEBOOK), key=lambda each: each.title)
+    rules = sorted(
+        (Topic(f"rules/{rule.id}", "Rules", phrase(rule.title)) for rule in RULEBOOK), key=lambda each: each.title
+    )
     return (*places, *handbook, *rules)
 
 

@@ -25,9 +25,9 @@ class HistoryActions(Subject):
         self.act_undo, self.act_redo, self.act_history = (
             self.action(title, tip, slot, "project", keys, icon=icon)
             for title, tip, slot, keys, icon in (
-                (phrase("Undo"), phrase("Take back your last step"), self.undo, standard.Undo, "undo"),
-                (phrase("Redo"), phrase("Do again what you took back"), self.redo, standard.Redo, "redo"),
-                (phrase("History"), phrase("Who changed what, and when"), self.show_history, "Ctrl+H", "history"),
+                (to_phrase("Undo"), to_phrase("Take back your last step"), self.undo, standard.Undo, "undo"),
+                (to_phrase("Redo"), to_phrase("Do again what you took back"), self.redo, standard.Redo, "redo"),
+                (to_phrase("History"), to_phrase("Who changed what, and when"), self.show_history, "Ctrl+H", "history"),
             )
         )
         frame.telling.told_of.connect(self._offer_history)

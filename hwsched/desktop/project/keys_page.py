@@ -33,7 +33,7 @@ class KeysPage(QWidget):
         self.words.setAccessibleName(phrase("Words of a command, or keys"))
         self.words.setClearButtonEnabled(True)
         self.words.textChanged.connect(self._fill)
-        self.table = Lines(_TITLES, 2)
+        self.table = Lines([phrase(each) for each in _TITLES], 2)
         self.table.setAccessibleName(phrase("Commands and their keys"))
         layout = QVBoxLayout(self)
         layout.setContentsMargins(SPACE.wide, SPACE.large, SPACE.wide, SPACE.large)

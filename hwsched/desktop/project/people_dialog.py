@@ -57,7 +57,7 @@ class PeopleDialog(QDialog):
         self.name.textChanged.connect(lambda _text: self._enable())
         self.role = QComboBox()
         for role in ROLES.values():
-            self.role.addItem(f"{role.name}: {role.does}", role.name)
+            self.role.addItem(f"{phrase(role.name)}: {phrase(role.does)}", role.name)
         self.put = QPushButton(phrase("List, or give this role"))
         self.gone = QPushButton(phrase("Take off the list"))
         for button in (self.put, self.gone):
@@ -82,13 +82,13 @@ class PeopleDialog(QDialog):
         self.base = base
         self.list.clear()
         for person in people:
-            does = ROLES[person.role].does if person.role in ROLES else phrase("is not known to this version")
-            self.list.addTopLevelItem(QTreeWidgetItem([person.name, person.role, does]))
+            does = phrase(ROLES[person.role].does) if person.role in ROLES else phrase("is not known to this version")
+            self.list.addTopLevelItem(QTreeWidgetItem([person.name, phrase(person.role), does]))
         own = next((person.role for person in people if person.name == self._who), None)
         if not people:
             words = phrase(
                 "Nobody is listed, so everybody may do everything. The first one must be a {specifier}.",
-                specifier=SPECIFIER,
+                specifier=phrase(SPECIFIER),
             )
             self.name.setText(self._who)
             self.role.setCurrentIndex(self.role.findData(SPECIFIER))
@@ -96,7 +96,7 @@ class PeopleDialog(QDialog):
             words = phrase(
                 "You work here as {person}: {own}.",
                 person=self._who,
-                own=own or phrase("not listed, so you may only look"),
+                own=phrase(own or "not listed, so you may only look"),
             )
             self.name.clear()
         self.told.setText(words)

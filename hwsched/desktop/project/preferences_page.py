@@ -8,8 +8,9 @@ from PySide6.QtWidgets import QComboBox, QFormLayout, QLabel, QLineEdit, QPushBu
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.place import Place
 from hwsched.desktop.preferences import THEMES, Theme
+from hwsched.desktop.spoken import own_name
 from hwsched.desktop.tokens import ROW, SPACE, TEXT_SIZES, font, scaled, wide
-from hwsched.language import phrase, to_phrase
+from hwsched.language import languages, phrase, to_phrase
 
 _THEMES: Final[dict[Theme, str]] = {
     "system": to_phrase("As the system"),
@@ -48,13 +49,20 @@ class PreferencesPage(QWidget):
         self.theme = QComboBox()
         self.theme.setAccessibleName(phrase("Theme"))
         for theme in THEMES:
-            self.theme.addItem(_THEMES[theme], theme)
+            self.theme.addItem(phrase(_THEMES[theme]), theme)
         self.theme.activated.connect(self._on_theme)
         self.text_size = QComboBox()
         self.text_size.setAccessibleName(phrase("Text size"))
         for percent in TEXT_SIZES:
             self.text_size.addItem(f"{percent} %", percent)
         self.text_size.activated.connect(self._on_text_size)
+        self.language = QComboBox()
+        self.language.setAccessibleName(phrase("Language"))
+        self.language.setToolTip(phrase("It holds from the next start of the program on"))
+        self.language.addItem(phrase("As the system"), "")
+        for name in languages():
+            self.language.addItem(own_name(name), name)
+        self.language.activated.connect(self._on_language)
         self.tour = QPushButton(phrase("Show the tour"))
         self.tour.setToolTip(phrase("A few words on each place, in the order of the job; it can be left at any step"))
         self.tour.clicked.connect(lambda _checked=False: frame.commands["tour"].act.trigger())
@@ -65,8 +73,11 @@ class PreferencesPage(QWidget):
         form.addRow("", self.signs)
         form.addRow(phrase("&Theme"), self.theme)
         form.addRow(phrase("Text &size"), self.text_size)
+        # A choice of one is none.
+        if len(languages()) > 1:
+            form.addRow(phrase("&Language"), self.language)
         form.addRow("", self.tour)
-        for field in (self.name, self.theme, self.text_size, self.tour):
+        for field in (self.name, self.theme, self.text_size, self.language, self.tour):
             field.setMinimumHeight(scaled(ROW.form))
             field.setMaximumWidth(wide(48))
         self.signs.setMaximumWidth(wide(64))
@@ -86,6 +97,7 @@ class PreferencesPage(QWidget):
         if self.text_size.findData(chosen.text_size) < 0:
             self.text_size.addItem(f"{chosen.text_size} %", chosen.text_size)
         self.text_size.setCurrentIndex(self.text_size.findData(chosen.text_size))
+        self.language.setCurrentIndex(max(self.language.findData(chosen.language), 0))
         if not self.name.hasFocus():
             self.name.setText(chosen.name)
         workspace = self._frame.state.workspace
@@ -103,6 +115,9 @@ class PreferencesPage(QWidget):
 
     def _on_theme(self, at: int) -> None:
         self._preferences.theme = self.theme.itemData(at, Qt.ItemDataRole.UserRole)
+
+    def _on_language(self, at: int) -> None:
+        self._preferences.language = self.language.itemData(at, Qt.ItemDataRole.UserRole)
 
     def _on_text_size(self, at: int) -> None:
         self._preferences.text_size = self.text_size.itemData(at, Qt.ItemDataRole.UserRole)

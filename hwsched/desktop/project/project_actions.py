@@ -80,7 +80,7 @@ class ProjectActions(Subject):
 
     def ask_new(self) -> None:
         """Ask for a place and a title, and make a project there."""
-        path, _ = QFileDialog.getSaveFileName(self.frame.window, phrase("New project"), "", _PROJECTS)
+        path, _ = QFileDialog.getSaveFileName(self.frame.window, phrase("New project"), "", phrase(_PROJECTS))
         if not path:
             return
         self._ask_of_new(Path(path).with_suffix(".hwsched"))
@@ -97,17 +97,17 @@ class ProjectActions(Subject):
 
     def ask_open(self) -> None:
         """Ask for a project file and open it."""
-        path, _ = QFileDialog.getOpenFileName(self.frame.window, phrase("Open project"), "", _PROJECTS)
+        path, _ = QFileDialog.getOpenFileName(self.frame.window, phrase("Open project"), "", phrase(_PROJECTS))
         if path:
             self.open_project(path, self.ask_open)
 
     def ask_spreadsheet(self) -> None:
         """Ask for a survey that somebody has written and where its project goes; make that, and take the survey in."""
-        survey, _ = QFileDialog.getOpenFileName(self.frame.window, phrase("Survey to start from"), "", SURVEYS)
+        survey, _ = QFileDialog.getOpenFileName(self.frame.window, phrase("Survey to start from"), "", phrase(SURVEYS))
         if not survey:
             return
         proposed = str(Path(survey).with_suffix(".hwsched"))
-        path, _ = QFileDialog.getSaveFileName(self.frame.window, phrase("New project"), proposed, _PROJECTS)
+        path, _ = QFileDialog.getSaveFileName(self.frame.window, phrase("New project"), proposed, phrase(_PROJECTS))
         if path:
             self._ask_of_new(Path(path).with_suffix(".hwsched"), Path(survey))
 
@@ -235,12 +235,14 @@ class ProjectActions(Subject):
         if workspace is not None and workspace.remains is not None:
             source = str(workspace.remains.place)
         else:
-            source, _ = QFileDialog.getOpenFileName(self.frame.window, phrase("Damaged project"), "", _PROJECTS)
+            source, _ = QFileDialog.getOpenFileName(self.frame.window, phrase("Damaged project"), "", phrase(_PROJECTS))
         if not source:
             return
         damaged = Path(source)
         proposed = str(damaged.with_name(f"{damaged.stem} rescued.hwsched"))
-        path, _ = QFileDialog.getSaveFileName(self.frame.window, phrase("Save into a new project"), proposed, _PROJECTS)
+        path, _ = QFileDialog.getSaveFileName(
+            self.frame.window, phrase("Save into a new project"), proposed, phrase(_PROJECTS)
+        )
         if path:
             self.rescue_project(source, str(Path(path).with_suffix(".hwsched")))
 

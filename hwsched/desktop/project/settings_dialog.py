@@ -40,8 +40,9 @@ class SettingsDialog(QDialog):
         self.name = QLineEdit(title)
         self.units = units
         self.prefer = QComboBox()
-        self.prefer.addItems(list(PREFERENCES))
-        self.prefer.setCurrentText(settings.prefer)
+        for each in PREFERENCES:
+            self.prefer.addItem(phrase(each), each)
+        self.prefer.setCurrentIndex(self.prefer.findData(settings.prefer))
         self.zone = QLineEdit(self._zone)
         self.zone.setPlaceholderText(phrase("this machine's, such as Europe/Lisbon"))
         self.zone.setToolTip(phrase("Whose days count for documents, waivers and packets, and whose hours are shown."))
@@ -72,9 +73,9 @@ class SettingsDialog(QDialog):
         for rule in RULEBOOK:
             branch = branches.get(rule.discipline)
             if branch is None:
-                branch = branches[rule.discipline] = QTreeWidgetItem([DISCIPLINES[rule.discipline]])
+                branch = branches[rule.discipline] = QTreeWidgetItem([phrase(DISCIPLINES[rule.discipline])])
                 self.rules.addTopLevelItem(branch)
-            line = QTreeWidgetItem([f"{rule.title} ({rule.id})", rule.severity, rule.basis])
+            line = QTreeWidgetItem([f"{phrase(rule.title)} ({rule.id})", phrase(rule.severity), phrase(rule.basis)])
             line.setData(0, _RULE, rule.id)
             off = rule.id in self._settings.rules_off
             line.setCheckState(0, Qt.CheckState.Unchecked if off else Qt.CheckState.Checked)
@@ -120,7 +121,7 @@ class SettingsDialog(QDialog):
         settings = self._settings
         return (
             self.name.text().strip() if self.name.text().strip() not in ("", self._title) else None,
-            self.prefer.currentText() if self.prefer.currentText() != settings.prefer else None,
+            self.prefer.currentData() if self.prefer.currentData() != settings.prefer else None,
             limits,
             off,
         )

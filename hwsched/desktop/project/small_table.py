@@ -111,7 +111,7 @@ class SmallTable(QWidget):
         unit = shown_unit(column.attribute, self._style)
         # Fields within an object of the row are told apart by it.
         within = f"{' '.join(column.path[:-1])} ".replace("_", " ") if len(column.path) > 1 else ""
-        label = f"{within}{column.attribute.label}"
+        label = f"{within}{phrase(column.attribute.label)}"
         return f"{label} [{unit}]" if unit and unit not in label else label
 
     def _rows(self, value: Any) -> list[dict[str, Any]]:

@@ -135,7 +135,7 @@ class TodayPage(QScrollArea):
 
     def _card(self, person: Person, tasks: Sequence[Task]) -> QWidget:
         title, image = _OF[person]
-        card, column = _card(title, image)
+        card, column = _card(phrase(title), image)
         for task in tasks:
             row = CountRow(task)
             row.clicked.connect(partial(self._lead, task))
@@ -164,7 +164,7 @@ class TodayPage(QScrollArea):
     def _since(self, since: SinceRelease | None) -> QWidget:
         if since is None:
             card, column = _card(phrase("Since the last release"), "revisions")
-            words = QLabel(_NONE)
+            words = QLabel(phrase(_NONE))
             words.setWordWrap(True)
             column.addWidget(words)
             column.addStretch(1)

@@ -21,8 +21,8 @@ LOOKS: Final[Mapping[State, tokens.State]] = {
     "not-worked-out": "stale",
 }
 WORDS: Final[Mapping[State, str]] = {
-    "ready": "ready",
-    "held": "held",
+    "ready": to_phrase("ready"),
+    "held": to_phrase("held"),
     "does-not-fit": to_phrase("do not fit"),
     "to-measure": to_phrase("to measure"),
     "not-worked-out": to_phrase("not worked out"),
@@ -123,7 +123,7 @@ class LevelRow(Row):
     def __init__(self, progress: LevelProgress, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.progress = progress
-        told = ", ".join(f"{count} {WORDS[state]}" for state, count in progress.states.items() if count)
+        told = ", ".join(f"{count} {phrase(WORDS[state])}" for state, count in progress.states.items() if count)
         self.setText(f"{progress.building or phrase('No building')}, {progress.level or phrase('no level')}")
         self.setAccessibleName(f"{self.text()}: {told}")
         self.setToolTip(f"{self.text()}: {told}")
@@ -192,13 +192,13 @@ class Legend(QWidget):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setAccessibleName(phrase("States: ") + ", ".join(WORDS.values()))
+        self.setAccessibleName(phrase("States: ") + ", ".join(phrase(word) for word in WORDS.values()))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
 
     def sizeHint(self) -> QSize:  # noqa: N802
         """Return room for all states in a row."""
         metrics = QFontMetrics(font("small"))
-        words = sum(metrics.horizontalAdvance(word) for word in WORDS.values())
+        words = sum(metrics.horizontalAdvance(phrase(word)) for word in WORDS.values())
         return QSize(words + len(WORDS) * (metrics.height() + SPACE.hair + SPACE.large), metrics.height() + SPACE.hair)
 
     def paintEvent(self, _event: QPaintEvent) -> None:  # noqa: N802
@@ -207,8 +207,8 @@ class Legend(QWidget):
         painter.setFont(font("small"))
         metrics = painter.fontMetrics()
         left, side = SPACE.small, metrics.height()
-        for state, word in WORDS.items():
-            look = STATES[LOOKS[state]]
+        for state, english in WORDS.items():
+            look, word = STATES[LOOKS[state]], phrase(english)
             paint_icon(painter, QRectF(left, (self.height() - side) / 2, side, side), look.shape, look.role)
             left += side + SPACE.hair
             painter.setPen(colour("soft"))

@@ -142,8 +142,10 @@ class Tour(QFrame):
             return
         self.at = max(at, 0)
         step = STEPS[self.at]
-        self.title.setText(phrase("{title} ({at} of {count})", title=step.title, at=self.at + 1, count=len(STEPS)))
-        self.words.setText(step.words)
+        self.title.setText(
+            phrase("{title} ({at} of {count})", title=phrase(step.title), at=self.at + 1, count=len(STEPS))
+        )
+        self.words.setText(phrase(step.words))
         self.before.setEnabled(self.at > 0)
         self.next.setText(phrase("Next step") if self.at + 1 < len(STEPS) else phrase("Done"))
         if step.place:

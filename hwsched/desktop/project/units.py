@@ -47,10 +47,10 @@ class UnitsBox(QWidget):
         self._style, self._unit = style, unit or ""
         self.lengths, self.bare = QComboBox(), QComboBox()
         for each in LENGTH_STYLES:
-            self.lengths.addItem(STYLES[each], each)
-        self.bare.addItem(NO_UNIT, "")
+            self.lengths.addItem(phrase(STYLES[each]), each)
+        self.bare.addItem(phrase(NO_UNIT), "")
         for known in BARE_UNITS:
-            self.bare.addItem(UNITS[known], known)
+            self.bare.addItem(phrase(UNITS[known]), known)
         self.lengths.setCurrentIndex(self.lengths.findData(style))
         self.bare.setCurrentIndex(self.bare.findData(self._unit))
         self.lengths.setAccessibleName(phrase("Lengths are shown in"))
@@ -106,7 +106,7 @@ class NewProjectDialog(QDialog):
         layout = QVBoxLayout(self)
         layout.addLayout(form)
         for place, (words, _, _) in enumerate(SYSTEMS):
-            button = QRadioButton(words)
+            button = QRadioButton(phrase(words))
             button.setChecked(place == 0)
             self.systems.addButton(button, place)
             layout.addWidget(button)

@@ -60,7 +60,7 @@ class Welcome(QScrollArea):
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         title = QLabel("hwsched")
         title.setFont(font("title", bold=True))
-        words = QLabel(WORDS)
+        words = QLabel(phrase(WORDS))
         words.setWordWrap(True)
         self.name = QLineEdit(preferences.name)
         self.name.setPlaceholderText(who)

@@ -50,7 +50,7 @@ class DocumentsWindow(ToolWindow):
         self.names.setAccessibleName(phrase("Documents"))
         for name, title, formats in PRINTS:
             if "pdf" in formats:
-                item = QListWidgetItem(title)
+                item = QListWidgetItem(phrase(title))
                 item.setData(_NAME, name)
                 self.names.addItem(item)
         self.scope = ScopeBox(desk)

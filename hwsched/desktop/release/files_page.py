@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QBoxLayout, QSplitter
 
 from hwsched.desktop.lines import Lines, LinesPage
 from hwsched.desktop.pictures import Picture, has_picture, picture_of
-from hwsched.language import phrase
+from hwsched.language import phrase, to_phrase
 from hwsched.operations.release.attachments import Attached
 
 _SHORT: Final = 5
@@ -31,11 +31,11 @@ class FilesPage(LinesPage):
     wants_off = Signal(object)
     """The attachment that shall be taken off."""
 
-    def __init__(self, what: str = "opening") -> None:
+    def __init__(self, what: str = to_phrase("opening")) -> None:
         super().__init__(
             Lines((phrase("File"), phrase("At"), phrase("Kind"), phrase("Size"), phrase("Title")), 4, {0: 230})
         )
-        self._what = what
+        self._what = what = phrase(what)
         self.read: Callable[[Attached], bytes] | None = None
         """Returns the content of a file; set by whoever shows files here."""
         self.picture = Picture()

@@ -40,7 +40,7 @@ class PrintDialog(QDialog):
         )
         documents = QVBoxLayout()
         for name, title, formats in PRINTS:
-            box = QCheckBox(f"{title} ({', '.join(formats)})")
+            box = QCheckBox(f"{phrase(title)} ({', '.join(formats)})")
             box.setChecked("xlsx" in formats)
             self.boxes[name] = box
             documents.addWidget(box)
@@ -80,7 +80,7 @@ class PrintDialog(QDialog):
         self.formats: dict[Format, QCheckBox] = {}
         kinds = QHBoxLayout()
         for format_ in dict.fromkeys(format_ for _, _, each in PRINTS for format_ in each):
-            box = QCheckBox(_FORMATS.get(format_, format_.upper()))
+            box = QCheckBox(phrase(_FORMATS.get(format_, format_.upper())))
             box.setChecked(True)
             self.formats[format_] = box
             kinds.addWidget(box)

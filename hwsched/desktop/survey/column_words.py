@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QComboBox
 
 from hwsched.attributes import Attribute
 from hwsched.exchange.survey.words import TYPE_ATTRIBUTE
-from hwsched.language import to_phrase
+from hwsched.language import phrase, to_phrase
 from hwsched.survey import ITEM, LEAF, OPENING
 
 AS_HEADED: Final = to_phrase("as the heading says")
@@ -43,7 +43,7 @@ def fact_label(target: str) -> str:
 
 def fact_choices(target: str) -> list[tuple[str, str | None]]:
     """Return what a column may carry, that which it is read as first."""
-    return [(f"{AS_HEADED}: {fact_label(target)}", None), *FACTS]
+    return [(f"{phrase(AS_HEADED)}: {fact_label(target)}", None), *FACTS]
 
 
 def meanings(attribute: Attribute | None) -> list[tuple[str, str]]:
@@ -51,13 +51,13 @@ def meanings(attribute: Attribute | None) -> list[tuple[str, str]]:
     if attribute is None or attribute.kind not in ("choice", "flag"):
         return []
     if attribute.kind == "flag":
-        return [("yes", "yes"), ("no", "no")]
-    return [(choice.label, choice.value) for choice in attribute.choices]
+        return [(phrase("yes"), "yes"), (phrase("no"), "no")]
+    return [(phrase(choice.label), choice.value) for choice in attribute.choices]
 
 
 def dash_meanings(target: str) -> list[tuple[str, str]]:
     """Return what a dash may mean in a column that carries a fact."""
-    return [("unknown", "unknown"), *meanings(DECLARED.get(target))]
+    return [(phrase("unknown"), "unknown"), *meanings(DECLARED.get(target))]
 
 
 def choice_box(entries: Sequence[tuple[str, Any]], held: Any) -> QComboBox:

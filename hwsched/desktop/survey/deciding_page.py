@@ -69,7 +69,7 @@ class DecidingPage(QWidget):
         note.setWordWrap(True)
         self.tree = QTreeWidget()
         self.tree.setAccessibleName(phrase("Differences"))
-        self.tree.setHeaderLabels(list(_COLUMNS))
+        self.tree.setHeaderLabels([phrase(each) for each in _COLUMNS])
         self.tree.setAlternatingRowColors(True)
         self.tree.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         # A long reason gives way, never the decision: what does not fit is told by the tool tip.
@@ -102,7 +102,9 @@ class DecidingPage(QWidget):
         for kind in KINDS:
             here = [(each, answer) for each, answer in found if each.kind == kind.name]
             if here:
-                top = self._add(self.tree.invisibleRootItem(), (kind.name, "", ""), f"{kind.title} ({len(here)})")
+                top = self._add(
+                    self.tree.invisibleRootItem(), (kind.name, "", ""), f"{phrase(kind.title)} ({len(here)})"
+                )
                 self._box(top, kind)
                 self._fill_kind(top, kind, here)
         marks = dict.fromkeys(each.mark for each, _ in found if each.fact is not None)
@@ -164,10 +166,10 @@ class DecidingPage(QWidget):
         box.setAccessibleName(phrase("Decision on {text}", text=row.text(0)))
         usual = phrase("as said above")
         if kind is not None and not mark and not fact:
-            usual = self._unsaid or phrase("as usual: {answers}", answers=kind.answers[kind.usual])
+            usual = self._unsaid or phrase("as usual: {answers}", answers=phrase(kind.answers[kind.usual]))
         box.addItem(usual, None)
         for answer, words in kind.answers.items() if kind is not None else _WORDS.items():
-            box.addItem(words, answer)
+            box.addItem(phrase(words), answer)
         # As wide as most answers; the list that it opens is as wide as the longest.
         box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         box.setMinimumContentsLength(_LETTERS)

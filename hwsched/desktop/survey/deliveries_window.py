@@ -14,7 +14,7 @@ from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.survey.deciding_page import DecidingPage
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.exchange.survey.facts import Decisions
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.model.project import Project
 from hwsched.model.time_zone import second_of
 from hwsched.operations.project.history import newest
@@ -54,7 +54,7 @@ RESTING: Final[tuple[Column[Any], ...]] = (
 )
 ORIGINS: Final[tuple[Column[tuple[int, Any]], ...]] = (
     Column("where", to_phrase("Of"), lambda each: each[1].where, width=22),
-    Column("fact", to_phrase("Fact"), lambda each: each[1].label, width=28),
+    Column("fact", to_phrase("Fact"), lambda each: each[1].label, phrase, width=28),
     Column("value", to_phrase("Value"), lambda each: each[1].shown, width=22),
     Column("said", to_phrase("From"), lambda each: each[1].said, width=60),
 )
@@ -127,7 +127,9 @@ class DeliveriesWindow(ToolWindow):
         for question in questions:
             counted[question.delivery] = counted.get(question.delivery, 0) + 1
         said = [
-            phrase("{count} question{part} from delivery {n}", count=count, part="s" if count > 1 else "", n=n)
+            phrase_of_count(
+                "{count} question from delivery {number}", "{count} questions from delivery {number}", count, number=n
+            )
             for n, count in counted.items()
         ]
         self.told.setText("; ".join(said) or phrase("Nothing is left to be decided."))

@@ -139,7 +139,7 @@ class FactsForm(QTreeWidget):
         """Tell how a number that is being typed would be taken, before it is."""
         if self.typing is not None:
             said = understood(self.typing, text, self.bare_unit, self._style).words
-            self.echoed.emit(f"{self.typing.label}: {said}")
+            self.echoed.emit(f"{phrase(self.typing.label)}: {said}")
 
     def show_opening(self, checked: Checked | None, style: LengthStyle) -> None:
         """Show the facts of an opening; what is being typed into one of them is left to its end."""
@@ -163,12 +163,12 @@ class FactsForm(QTreeWidget):
         self._own_lines(checked, given.opening.id)
         for place in checked.places:
             declared = _PLACES[place.entity]
-            title = phrase("{label} {name}, for all its openings", label=declared.label, name=place.name or "?")
+            title = phrase("{label} {name}, for all its openings", label=phrase(declared.label), name=place.name or "?")
             self._section(title, place.entity, place.row_id, declared.attributes, place.facts)
         for leaf in given.leaves:
             word = LEAF.attribute("position").choice(leaf.position or "")
             title = (
-                phrase("Leaf, {lower}", lower=word.label.lower())
+                phrase("Leaf, {lower}", lower=phrase(word.label).lower())
                 if word and leaf.position != "single"
                 else phrase("Leaf")
             )
@@ -177,7 +177,7 @@ class FactsForm(QTreeWidget):
         for item in given.items:
             word = kinds.choice(item.kind or "")
             facts = item_facts(item, given.opening)
-            self._section(word.label if word else phrase("Existing item"), ITEM.name, item.id, facts, item)
+            self._section(phrase(word.label if word else "Existing item"), ITEM.name, item.id, facts, item)
             self._own_lines(checked, item.id)
         self.expandAll()
         self._go_to(current)
@@ -285,12 +285,12 @@ class FactsForm(QTreeWidget):
                 self._line(section, own.entity, row, own.attribute, own.value)
 
     def _line(self, section: QTreeWidgetItem, entity: str, row: str, attribute: Attribute, value: Any) -> None:
-        line = QTreeWidgetItem([attribute.label, show_value(attribute, value, self._style, unknown=UNKNOWN)])
+        line = QTreeWidgetItem([phrase(attribute.label), show_value(attribute, value, self._style, unknown=UNKNOWN)])
         line.setFlags(Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable | Qt.ItemFlag.ItemIsEditable)
         for role, data in ((ATTRIBUTE, attribute), (_ROW, row), (_ENTITY, entity)):
             line.setData(1, role, data)
         if attribute.note:
-            line.setToolTip(0, attribute.note)
-            line.setToolTip(1, attribute.note)
+            line.setToolTip(0, phrase(attribute.note))
+            line.setToolTip(1, phrase(attribute.note))
         section.addChild(line)
         self.refused.mark(line, (entity, row, attribute.name))

@@ -101,7 +101,7 @@ class Narrowing(QObject):
             column = contents.known[name]
             said = sorted(map(column.said, values))
             more = phrase(" and {count} more", count=len(said) - _NAMED) if len(said) > _NAMED else ""
-            told = f"{column.title}: {', '.join(said[:_NAMED])}{more}"
+            told = f"{phrase(column.title)}: {', '.join(said[:_NAMED])}{more}"
             besides.append(Besides(told, partial(self._register.allow, name, None)))
         place = self._place_said()
         self.line.show_besides([*besides, *([place] if place is not None else [])])

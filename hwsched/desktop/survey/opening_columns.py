@@ -8,6 +8,7 @@ from typing import Any, Final, get_args
 from hwsched.attributes import Attribute, show_value
 from hwsched.desktop.grid.column import UNKNOWN, Column, Target
 from hwsched.desktop.parts.set_book import OpeningSet
+from hwsched.desktop.severities import severities_in_words
 from hwsched.desktop.survey.states import STATES, state_colour, state_of, state_shape
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.findings.checking import Checked
@@ -65,40 +66,41 @@ def _seen_first(beside: Beside) -> tuple[Column[Checked], ...]:
         fact(OPENING, OPENING.attribute("mark"), width=9, typed=False),
         Column(
             "result.state",
-            phrase("State"),
+            to_phrase("State"),
             state_of,
-            key=_state_order,
+            phrase,
+            _state_order,
             colour=state_colour,
             icon=state_shape,
             width=18,
-            section=phrase("Results"),
+            section=to_phrase("Results"),
         ),
         Column(
             "result.findings",
-            phrase("Findings"),
+            to_phrase("Findings"),
             _counts,
             _findings_text,
             _worst_first,
             width=22,
-            section=phrase("Results"),
+            section=to_phrase("Results"),
         ),
-        Column("opening.set", phrase("Set"), partial(_set_name, beside), width=8, section=phrase("Opening")),
-        Column("opening.location", phrase("Location"), _location, width=24, section=phrase("Opening")),
-        fact(OPENING, OPENING.attribute("form"), title=phrase("Form"), width=12),
-        fact(OPENING, OPENING.attribute("hand"), title=phrase("Hand"), width=8),
-        fact(OPENING, OPENING.attribute("rating"), title=phrase("Rating"), width=11),
-        fact(LEAF, LEAF.attribute("material"), title=phrase("Leaf"), width=15, missing=_NO_LEAF),
-        Column("result.locks", phrase("Lock"), _locks, width=20, section=phrase("Lock")),
-        fact(OPENING, OPENING.attribute("building"), title=phrase("Building"), width=14),
+        Column("opening.set", to_phrase("Set"), partial(_set_name, beside), width=8, section=to_phrase("Opening")),
+        Column("opening.location", to_phrase("Location"), _location, width=24, section=to_phrase("Opening")),
+        fact(OPENING, OPENING.attribute("form"), title=to_phrase("Form"), width=12),
+        fact(OPENING, OPENING.attribute("hand"), title=to_phrase("Hand"), width=8),
+        fact(OPENING, OPENING.attribute("rating"), title=to_phrase("Rating"), width=11),
+        fact(LEAF, LEAF.attribute("material"), title=to_phrase("Leaf"), width=15, missing=_NO_LEAF),
+        Column("result.locks", to_phrase("Lock"), _locks, width=20, section=to_phrase("Lock")),
+        fact(OPENING, OPENING.attribute("building"), title=to_phrase("Building"), width=14),
         Column(
             "opening.level",
-            phrase("Level"),
+            to_phrase("Level"),
             lambda each: each.given.opening.level,
             row_key=partial(_level_order, beside),
             attribute=OPENING.attribute("level"),
             target=lambda each: Target(OPENING.name, each.given.opening.id, "level"),
             width=10,
-            section=phrase("Opening"),
+            section=to_phrase("Opening"),
         ),
     )
 
@@ -113,7 +115,7 @@ def _counts(each: Checked) -> tuple[int, ...]:
 
 
 def _findings_text(counts: tuple[int, ...]) -> str:
-    said = [f"{n} {severity}{'s' if n > 1 else ''}" for n, severity in zip(counts, SEVERITIES, strict=False) if n]
+    said = severities_in_words(dict(zip(SEVERITIES, counts, strict=False)))
     waived = counts[len(SEVERITIES)] if counts else 0
     return "  ".join([*said, phrase("{waived} waived", waived=waived)] if waived else said)
 
@@ -136,7 +138,7 @@ def _location(each: Checked) -> str:
 def _locks(each: Checked) -> str:
     locks = [lock for at in each.points if (lock := lock_item(at.given)) is not None]
     form = ITEM.attribute("lock_form")
-    return " + ".join(show_value(form, lock.lock_form, unknown=UNKNOWN) for lock in locks) or "none"
+    return " + ".join(show_value(form, lock.lock_form, unknown=UNKNOWN) for lock in locks) or phrase("none")
 
 
 def _level_order(beside: Beside, each: Checked) -> Any:
@@ -179,7 +181,9 @@ def _fact_column(
         thing = thing_of(each, entity)
         return Target(entity.name, thing.id, name) if thing is not None else None
 
-    note = {LEAF.name: "Of the single or active leaf.", ITEM.name: "Of the lock."}.get(entity.name, "")
+    note = {LEAF.name: to_phrase("Of the single or active leaf."), ITEM.name: to_phrase("Of the lock.")}.get(
+        entity.name, ""
+    )
     return Column(
         fact_name(entity, attribute),
         title or attribute.label,
@@ -191,9 +195,12 @@ def _fact_column(
         typed=typed,
         width=width or max(11, min(24, len(attribute.label) + 3)),
         right=attribute.kind in _TALL,
-        note=" ".join(filter(None, (attribute.note, note))),
+        note=attribute.note,
+        besides=note,
         standard=standard,
-        section={OPENING.name: "Opening", LEAF.name: "Leaf", ITEM.name: "Lock"}[entity.name],
+        section={OPENING.name: to_phrase("Opening"), LEAF.name: to_phrase("Leaf"), ITEM.name: to_phrase("Lock")}[
+            entity.name
+        ],
     )
 
 
@@ -231,7 +238,7 @@ def _own_column(attribute: Attribute, beside: Beside) -> Column[Checked]:
         target=lambda each: Target(OPENING.name, each.given.opening.id, attribute.name),
         right=attribute.kind in _TALL,
         standard=False,
-        section=phrase("Fields of the project"),
+        section=to_phrase("Fields of the project"),
     )
 
 
@@ -240,10 +247,10 @@ def _results(beside: Beside) -> tuple[Column[Checked], ...]:
         def text(value: float | None) -> str:
             return "" if value is None else format_length(value, beside.style)
 
-        return Column(name, title, read, text, right=True, standard=False, section=phrase("Results"))
+        return Column(name, title, read, text, right=True, standard=False, section=to_phrase("Results"))
 
     def whole(read: Callable[[Checked], int | None], name: str, title: str) -> Column[Checked]:
-        return Column(name, title, read, width=8, right=True, standard=False, section=phrase("Results"))
+        return Column(name, title, read, width=8, right=True, standard=False, section=to_phrase("Results"))
 
     parts = tuple(
         Column(
@@ -251,18 +258,18 @@ def _results(beside: Beside) -> tuple[Column[Checked], ...]:
             role.replace("-", " ").capitalize(),
             partial(_parts, role),
             standard=False,
-            section=phrase("Parts"),
+            section=to_phrase("Parts"),
         )
         for role in get_args(Role)
         if role not in _ROLE_NOT_SAID
     )
     return (
-        length(_spare, "result.lead_spare", phrase("Lead to spare")),
-        length(lambda each: _place(each, "x_mm"), "result.unit_x", phrase("Unit from the lock edge")),
-        length(lambda each: _place(each, "y_mm"), "result.unit_y", phrase("Unit above the floor")),
-        whole(lambda each: len(each.fit.holes) if each.fit is not None else None, "result.holes", phrase("Holes")),
-        whole(lambda each: len(_needs(each)), "result.missing", phrase("Facts missing")),
-        whole(lambda each: len(each.points), "result.points", phrase("Lock points")),
+        length(_spare, "result.lead_spare", to_phrase("Lead to spare")),
+        length(lambda each: _place(each, "x_mm"), "result.unit_x", to_phrase("Unit from the lock edge")),
+        length(lambda each: _place(each, "y_mm"), "result.unit_y", to_phrase("Unit above the floor")),
+        whole(lambda each: len(each.fit.holes) if each.fit is not None else None, "result.holes", to_phrase("Holes")),
+        whole(lambda each: len(_needs(each)), "result.missing", to_phrase("Facts missing")),
+        whole(lambda each: len(each.points), "result.points", to_phrase("Lock points")),
         *parts,
     )
 

@@ -52,7 +52,7 @@ class OpeningsView(QWidget):
         self.state.setAccessibleName(phrase("State"))
         self.state.addItem(phrase("Any state"), "")
         for word in STATES:
-            self.state.addItem(word, word)
+            self.state.addItem(phrase(word), word)
         self.count = QLabel()
         self.left = QLabel()
         self.left.setWordWrap(True)

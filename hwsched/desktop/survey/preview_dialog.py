@@ -162,7 +162,7 @@ class PreviewDialog(QDialog):
         known = bool(preview.changed or preview.unchanged or preview.missing or preview.left)
         if known and found:
             left = phrase(", {count} left", count=len(preview.left)) if preview.left else ""
-            pages.insertTab(0, self.deciding, f"{DECIDING} {len(found)}{left}")
+            pages.insertTab(0, self.deciding, f"{phrase(DECIDING)} {len(found)}{left}")
             pages.setCurrentIndex(0)
         else:
             self.deciding.setParent(self)

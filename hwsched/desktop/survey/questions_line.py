@@ -5,7 +5,7 @@ from collections.abc import Mapping
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QWidget
 
-from hwsched.language import phrase
+from hwsched.language import phrase, phrase_of_count
 
 
 class QuestionsLine(QFrame):
@@ -33,10 +33,10 @@ class QuestionsLine(QFrame):
     def show_counts(self, counts: Mapping[int, int]) -> None:
         """Say how many there are by the number of their delivery; none hides the line."""
         words = [
-            phrase(
-                "{count} question{part} from delivery {number}",
-                count=count,
-                part="s" if count > 1 else "",
+            phrase_of_count(
+                "{count} question from delivery {number}",
+                "{count} questions from delivery {number}",
+                count,
                 number=number,
             )
             for number, count in counts.items()

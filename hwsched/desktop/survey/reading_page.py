@@ -59,7 +59,11 @@ class ReadingPage(QWidget):
             [("found", ""), (phrase("a row"), "rows"), (phrase("a column"), "columns")], options.openings_in
         )
         self.proposals = choice_box(
-            [(_LIST, "ask"), (phrase("all are the known openings"), "take"), (phrase("all are new openings"), "apart")],
+            [
+                (phrase(_LIST), "ask"),
+                (phrase("all are the known openings"), "take"),
+                (phrase("all are new openings"), "apart"),
+            ],
             options.decisions.proposals,
         )
         self.columns = QTableWidget(0, 5)
@@ -101,7 +105,7 @@ class ReadingPage(QWidget):
             self.columns.setItem(row, 0, _text(f"{column_letter(column.index)}  {column.header}".rstrip()))
             self.columns.setItem(row, 1, _text("; ".join(column.samples)))
             label = next((label for label, target in FACTS if target and target == column.target), phrase("not read"))
-            fact = choice_box([(f"{AS_HEADED}: {label}", None), *FACTS], _said(self.options.columns, column))
+            fact = choice_box([(f"{phrase(AS_HEADED)}: {label}", None), *FACTS], _said(self.options.columns, column))
             fact.activated.connect(lambda _index, box=fact, key=key: self._say("columns", key, box.currentData()))
             unit = choice_box(
                 [(column.unit or "-", None), *((u, u) for u in BARE_UNITS)], _said(self.options.units, column)
@@ -131,7 +135,7 @@ class ReadingPage(QWidget):
             self.words.insertRow(row)
             for place, text in enumerate((problem.header, problem.read, str(len(cause.rows)))):
                 self.words.setItem(row, place, _text(text))
-            box = choice_box([(phrase("not said"), None), ("unknown", "unknown"), *meanings(attribute)], None)
+            box = choice_box([(phrase("not said"), None), (phrase("unknown"), "unknown"), *meanings(attribute)], None)
             box.activated.connect(partial(self._say_word, _key(column), problem.read, box))
             self.words.setCellWidget(row, 3, box)
         self.words.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)

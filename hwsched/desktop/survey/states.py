@@ -37,15 +37,15 @@ _ROLES: Final[dict[str, Text]] = {
 
 def status_word(status: str) -> str:
     """Return how a status of a fit is called on the screen; what is none stays as it is."""
-    return phrase("Held") if status == "held" else _FITS.get(status, status)
+    return phrase("Held" if status == "held" else _FITS.get(status, status))
 
 
 def state_of(checked: Checked) -> str:
-    """Return one of STATES."""
+    """Return one of STATES, in English: who shows it says it."""
     if checked.fit is None:
-        return phrase("Earlier version") if checked.standing == "earlier-version" else phrase("Not worked out yet")
+        return "Earlier version" if checked.standing == "earlier-version" else "Not worked out yet"
     if checked.fit.status == "fits" and any(f.severity == "error" and not f.waived for f in checked.findings):
-        return phrase("Held")
+        return "Held"
     return _FITS[checked.fit.status]
 
 

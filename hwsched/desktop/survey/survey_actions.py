@@ -64,7 +64,7 @@ class SurveyActions(Subject):
 
     def ask_survey(self) -> None:
         """Ask for a survey and take it in after a preview."""
-        path, _ = QFileDialog.getOpenFileName(self.frame.window, phrase("Take in survey"), "", _SURVEYS)
+        path, _ = QFileDialog.getOpenFileName(self.frame.window, phrase("Take in survey"), "", phrase(_SURVEYS))
         if path:
             self.take_survey(Path(path))
 
@@ -94,7 +94,7 @@ class SurveyActions(Subject):
     def ask_form(self) -> None:
         """Ask for a file and write the survey form: a workbook, or sheets to print by its ending."""
         path, _ = QFileDialog.getSaveFileName(
-            self.frame.window, phrase("Write survey form"), "survey-form.xlsx", _FORMS
+            self.frame.window, phrase("Write survey form"), "survey-form.xlsx", phrase(_FORMS)
         )
         workspace = self.state.workspace
         if path and workspace is not None:

@@ -35,6 +35,7 @@ from hwsched.calc.opening.solid import Solid, bounds
 from hwsched.drawings.axonometric import Seen, project, shapes_of_bodies
 from hwsched.drawings.drawing import Callout, Drawing, Line, Shape
 from hwsched.drawings.unknown import positive, unknown_drawing
+from hwsched.language import phrase, to_phrase
 from hwsched.rules.bodies import screws_of
 from hwsched.rules.reading import leafless, lock_item, lock_leaf
 from hwsched.rules.wording import label_of
@@ -42,7 +43,7 @@ from hwsched.values import Fit, FitPart, OpeningInput, Part
 from hwsched.work.plan import plan
 from hwsched.work.situation import Situation
 
-TITLE: Final = "Drawn apart"
+TITLE: Final = to_phrase("Drawn apart")
 _HEAD_MM: Final = 4.0
 _CAM_MM: Final = 3.0
 _RIM_MM: Final = 8.0
@@ -52,7 +53,9 @@ _AROUND_MM: Final = 45.0
 _EURO: Final = (10.0, 33.0, 17.0)
 """Web's width, height in all and round part of a euro profile [mm] (from memory, DIN 18252, unverified)."""
 _NOT_IN: Final = ("tool", "credential")
-_NOTE: Final = "Numbers are the steps of the work; not to scale; heads, cams and rims of rings by convention."
+_NOTE: Final = to_phrase(
+    "Numbers are the steps of the work; not to scale; heads, cams and rims of rings by convention."
+)
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,11 +84,11 @@ def exploded(given: OpeningInput, fit: Fit) -> Drawing:
     """
     leaf, lock = lock_leaf(given), lock_item(given)
     if leafless(given):
-        return unknown_drawing(TITLE, ["this opening has no leaf"])
+        return unknown_drawing(TITLE, [phrase("this opening has no leaf")])
     if fit.status != "fits":
-        return unknown_drawing(TITLE, ["nothing fits yet"])
+        return unknown_drawing(TITLE, [phrase("nothing fits yet")])
     missing = [
-        f"unknown: needs {label_of(fact)}"
+        phrase("unknown: needs {label_of}", label_of=label_of(fact))
         for fact, value in (
             ("leaf.thickness_mm", leaf.thickness_mm if leaf else None),
             ("existing_item.backset_mm", lock.backset_mm if lock else None),
@@ -114,7 +117,9 @@ def exploded(given: OpeningInput, fit: Fit) -> Drawing:
         many = f" ×{piece.part.quantity:g}" if piece.part.quantity != 1 else ""
         said = f"{step}: " if step is not None else ""
         side: Literal["left", "right"] = "right" if piece.way == "key" else "left"
-        words.append(Callout(*at, f"{said}{piece.part.role} {piece.part.part}{many}", side, about=piece.part.role))
+        words.append(
+            Callout(*at, f"{said}{phrase(piece.part.role)} {piece.part.part}{many}", side, about=piece.part.role)
+        )
     for way in ("key", "inside", "edge"):
         lines += _way(way, [b for b in bodies if b.name != "leaf"], (x, y, thick))
     shapes = [*lines, *shapes_of_bodies(bodies)]
@@ -124,7 +129,7 @@ def exploded(given: OpeningInput, fit: Fit) -> Drawing:
         TITLE,
         (*shapes, *words),
         (min(xs), min(ys), max(xs), max(ys)),
-        (_NOTE, *_left_out(fit, pieces, numbers)),
+        (phrase(_NOTE), *_left_out(fit, pieces, numbers)),
         to_scale=False,
     )
 
@@ -314,7 +319,7 @@ def _left_out(fit: Fit, pieces: list[_Piece], numbers: Mapping[tuple[str, str], 
     if rest:
         said = [
             (f"{numbers[part.role, part.part]}: " if (part.role, part.part) in numbers else "")
-            + f"{part.role} {part.part}" + (f" ×{part.quantity:g}" if part.quantity != 1 else "")
+            + f"{phrase(part.role)} {part.part}" + (f" ×{part.quantity:g}" if part.quantity != 1 else "")
             for part in rest
         ]  # fmt: skip
-        yield f"Goes in too, without a size to draw: {', '.join(said)}."
+        yield phrase("Goes in too, without a size to draw: {said}.", said=", ".join(said))

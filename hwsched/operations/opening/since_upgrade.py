@@ -4,6 +4,7 @@ from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 
 from hwsched.fingerprint import engine
+from hwsched.language import phrase
 from hwsched.model.errors import ValueRefusedError
 from hwsched.model.project import Project
 from hwsched.model.queries import StoredFit, by_opening, read_fits, read_inputs
@@ -150,10 +151,14 @@ def take_since_upgrade(project: Project, found: SinceUpgrade, *, who: str) -> Ch
 def summary(found: SinceUpgrade) -> str:
     """Say in a sentence what was found."""
     if not found.looked_at:
-        return "Nothing was worked out by an earlier version."
+        return phrase("Nothing was worked out by an earlier version.")
     kept = sum(each.kept for each in found.openings)
-    words = f"Worked out by an earlier version: {found.looked_at}. Different now: {len(found.openings)}"
-    words += f", of which released and kept: {kept}." if kept else "."
+    words = phrase(
+        "Worked out by an earlier version: {looked_at}. Different now: {count}",
+        looked_at=found.looked_at,
+        count=len(found.openings),
+    )
+    words += phrase(", of which released and kept: {kept}.", kept=kept) if kept else "."
     if found.changed:
-        words += f" What the program has changed since: {', '.join(found.changed)}."
+        words += phrase(" What the program has changed since: {changed}.", changed=", ".join(found.changed))
     return words

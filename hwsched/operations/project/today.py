@@ -11,6 +11,7 @@ from typing import Any, Final, Literal
 
 from hwsched.documents.stock.pick_list import quantities
 from hwsched.documents.view import OpeningView, ProjectView
+from hwsched.language import phrase
 from hwsched.model.project import Project
 from hwsched.model.record_queries import read_packets
 from hwsched.operations.findings.checking import Cancelled, Checked, Checker, Progress, check_openings
@@ -160,26 +161,34 @@ def counted(
             if due.due_on is not None and due.due_on <= today + AHEAD}  # fmt: skip
     return Today(
         (
-            task("to-measure", "surveyor", "openings to measure", being("to-measure")),
-            task("unknown", "surveyor", "openings fitting, a fact still unknown", unknown),
-            Task("questions", "surveyor", "questions of deliveries to decide", len(questions), tuple(asked)),
-            task("not-worked-out", "specifier", "openings to work out", being("not-worked-out")),
-            task("does-not-fit", "specifier", "openings that nothing fits", being("does-not-fit")),
-            task("errors", "specifier", "openings with an error nobody accepted", errors),
-            task("held", "specifier", "openings fitting, held back", being("held")),
-            task("to-pick", "storekeeper", "openings to pick: ready, packet not out", to_pick),
-            Task("short", "storekeeper", "parts short for them", len(short), parts=short),
-            Task("stock-unknown", "storekeeper", "parts of unknown stock for them", len(unsaid), parts=unsaid),
-            task("to-install", "installer", "openings to install: packet out and right",
-                 [e for e in ready if e.given.opening.id in out and e not in stale]),
-            task("packets-old", "installer", "packets out, older than the facts", stale),
-            task("cells", "installer", f"openings with cells due within {AHEAD.days} days",
-                 [e for e in view.openings if e.given.opening.id in late]),
+            task("to-measure", "surveyor", phrase("openings to measure"), being("to-measure")),
+            task("unknown", "surveyor", phrase("openings fitting, a fact still unknown"), unknown),
+            Task("questions", "surveyor", phrase("questions of deliveries to decide"), len(questions), tuple(asked)),
+            task("not-worked-out", "specifier", phrase("openings to work out"), being("not-worked-out")),
+            task("does-not-fit", "specifier", phrase("openings that nothing fits"), being("does-not-fit")),
+            task("errors", "specifier", phrase("openings with an error nobody accepted"), errors),
+            task("held", "specifier", phrase("openings fitting, held back"), being("held")),
+            task("to-pick", "storekeeper", phrase("openings to pick: ready, packet not out"), to_pick),
+            Task("short", "storekeeper", phrase("parts short for them"), len(short), parts=short),
+            Task("stock-unknown", "storekeeper", phrase("parts of unknown stock for them"), len(unsaid), parts=unsaid),
+            task(
+                "to-install",
+                "installer",
+                phrase("openings to install: packet out and right"),
+                [e for e in ready if e.given.opening.id in out and e not in stale],
+            ),
+            task("packets-old", "installer", phrase("packets out, older than the facts"), stale),
+            task(
+                "cells",
+                "installer",
+                phrase("openings with cells due within {days} days", days=AHEAD.days),
+                [e for e in view.openings if e.given.opening.id in late],
+            ),
         ),
         _levels(view, states),
         view.marks,
         since,
-    )  # fmt: skip
+    )
 
 
 def _stock(view: ProjectView) -> tuple[tuple[str, ...], tuple[str, ...]]:

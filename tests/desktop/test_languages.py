@@ -1,0 +1,245 @@
+"""In a stretched English every word on the screen has an accent: one that has none did not come through the catalogue.
+
+What is not English there is data: marks, names, parts, messages of rules, and what stands in cells.
+"""
+
+import re
+
+import pytest
+from PySide6.QtCore import QStringListModel, Qt
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QApplication,
+    QComboBox,
+    QGroupBox,
+    QHeaderView,
+    QLabel,
+    QLineEdit,
+    QListWidget,
+    QMenu,
+    QPlainTextEdit,
+    QSpinBox,
+    QTabBar,
+    QTreeWidget,
+    QWidget,
+)
+
+from hwsched.desktop.appearance import Look
+from hwsched.desktop.findings.waive_dialog import WaiveDialog
+from hwsched.desktop.parts.new_set_dialog import NewSetDialog
+from hwsched.desktop.parts.proposed_sets_dialog import ProposedSetsDialog
+from hwsched.desktop.places import PLACES
+from hwsched.desktop.power.move_dialog import MoveDialog
+from hwsched.desktop.power.power_facts_form import NewPowerDialog
+from hwsched.desktop.preferences import Preferences
+from hwsched.desktop.project.people_dialog import PeopleDialog
+from hwsched.desktop.project.settings_dialog import SettingsDialog
+from hwsched.desktop.project.units import NewProjectDialog, UnitsBox
+from hwsched.desktop.release.print_dialog import PrintDialog
+from hwsched.desktop.release.transmittals_window import TransmittalDialog
+from hwsched.desktop.spoken import Spoken, own_name, speak_chosen, translate_qt
+from hwsched.language import STRETCHED, VARIABLE, Stretched, speak
+from hwsched.language import stretched as stretched_text
+from hwsched.operations.release.issued_documents import PRINTS
+from hwsched.rules import RULEBOOK
+from hwsched.survey import SUPPLY
+from hwsched.values import Settings
+from tests.desktop.conftest import checked_of, choose, idle
+from tests.desktop.test_access import cut
+from tests.house.texts import texts
+
+ACCENT = re.compile("[áéîöüýçñšţÁÉÎÖÜÝÇÑŠŢ]")
+VOWEL = re.compile("[aeiouAEIOU]")
+WORDS = re.compile(r"[A-Za-z&áéîöüýçñšţÁÉÎÖÜÝÇÑŠŢ']{2,}")
+
+
+@pytest.fixture
+def stretched(qapp, monkeypatch):
+    """All that is said from here on is said in it; the texts for which the catalogue was asked."""
+    asked = set()
+    # Qt asks for words of its own besides, which are listed in its catalogues.
+    monkeypatch.setattr(Spoken, "translate", lambda _self, _context, text, *_: stretched_text(text))
+    monkeypatch.setattr(Stretched, "gettext", lambda _self, text: asked.add(text) or stretched_text(text))
+    speak(STRETCHED)
+    held = translate_qt(qapp, STRETCHED)
+    yield asked
+    for each in held.children():
+        qapp.removeTranslator(each)
+    held.setParent(None)
+    speak()
+
+
+@pytest.fixture
+def whole(stretched, qapp, request):
+    """The window on a project, made in that language, as large as the smallest screen, with the look put on."""
+    style, letters, colours = qapp.style().name(), qapp.font(), qapp.palette()
+    at_work = request.getfixturevalue("at_work")
+    look = Look(qapp, at_work.frame.preferences)
+    at_work.resize(1366, 768)
+    choose(at_work, "M016")
+    yield at_work
+    look.setParent(None)
+    qapp.setStyleSheet("")
+    qapp.setStyle(style)
+    qapp.setFont(letters)
+    qapp.setPalette(colours)
+
+
+def data_of(window):
+    """Everything that people wrote into the project, the longest first."""
+    project = window.frame.state.workspace.project
+    found = {project.title, project.path, project.path.name, "tester", "tests", "hwsched", "USD", "AWG"}
+    for each in window.frame.state.workspace.checked.values():
+        opening = each.given.opening
+        found |= {opening.mark, opening.building, opening.level, opening.room_from, opening.room_to}
+        for number, part in each.given.catalogue.parts.items():
+            found |= {number, part.description}
+        for at in each.points:
+            for hole in at.fit.holes if at.fit is not None else ():
+                found.add(hole.name)
+        found |= {f.message for f in each.findings} | {f.cure for f in each.findings}
+    return sorted((str(each) for each in found if each and len(str(each)) > 1), key=len, reverse=True)
+
+
+def unsaid(text, data):
+    """Return the words of a text that did not come through the catalogue."""
+    if not plain(text):
+        return ""
+    for each in data:
+        text = text.replace(each, " ")
+    return " ".join(plain(text))
+
+
+def plain(text):
+    """Return the words without an accent; those in capitals are marks and numbers of parts."""
+    return [
+        word for word in WORDS.findall(text) if VOWEL.search(word) and not ACCENT.search(word) and not word.isupper()
+    ]
+
+
+def texts_of(each):
+    """Every text that a widget shows or tells."""
+    yield from (each.toolTip(), each.accessibleName(), each.accessibleDescription(), each.statusTip())
+    if each.isWindow():
+        yield each.windowTitle()
+    if isinstance(each, (QLabel, QAbstractButton)):
+        yield each.text()
+    if isinstance(each, QGroupBox):
+        yield each.title()
+    if isinstance(each, (QLineEdit, QPlainTextEdit)):
+        yield each.placeholderText()
+    if isinstance(each, QTabBar):
+        for at in range(each.count()):
+            yield from (each.tabText(at), each.tabToolTip(at))
+    if isinstance(each, QComboBox):
+        yield from (each.itemText(at) for at in range(each.count()))
+    if isinstance(each, QSpinBox):
+        yield each.specialValueText()
+    if isinstance(each, QMenu):
+        for act in each.actions():
+            yield from (act.text().partition("\t")[0], act.toolTip())
+    if isinstance(each, QListWidget):
+        yield from (each.item(at).text() for at in range(each.count()))
+    if isinstance(each, QHeaderView) and each.orientation() == Qt.Orientation.Horizontal and each.model() is not None:
+        for column in range(each.count()):
+            for role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
+                yield str(each.model().headerData(column, Qt.Orientation.Horizontal, role) or "")
+    if isinstance(each, QTreeWidget) and each.isHeaderHidden() is False:
+        yield from (each.headerItem().text(column) for column in range(each.columnCount()))
+
+
+def faults(part, data):
+    """Tell each text of a widget and of what is in it that did not come through the catalogue."""
+    for each in [part, *part.findChildren(QWidget)]:
+        if not each.isVisibleTo(part.window()) and not isinstance(each, QMenu) and each is not part:
+            continue
+        for text in texts_of(each):
+            left = unsaid(text, data)
+            if left:
+                yield f"{left!r} in {text!r} ({type(each).__name__})"
+
+
+def test_every_text_of_every_place_comes_through_the_catalogue_and_has_room(whole, stretched, qtbot):
+    data = data_of(whole)
+    found, short, seen = {}, {}, 0
+
+    def look(part, where):
+        # Words that came just now are given their room at the next rounds of the loop.
+        for _ in range(4):
+            QApplication.processEvents()
+        for fault in faults(part, data):
+            found.setdefault(fault, where)
+        for fault in cut(part):
+            short.setdefault(fault, where)
+
+    look(whole, "frame")
+    for place in PLACES:
+        whole.frame.go(place.name)
+        idle(qtbot, whole)
+        reading = getattr(whole.frame.pages.widgets.get("today"), "_reading", None)
+        qtbot.waitUntil(lambda reading=reading: reading is None or not reading.busy)
+        whole.centre.layout().activate()
+        qtbot.wait(0)
+        seen += 1
+        look(whole.centre, place.name)
+    whole.frame.go("openings")
+    sheet = whole.sheet.pages
+    for at in range(sheet.count()):
+        sheet.setCurrentIndex(at)
+        inner = sheet.widget(at)
+        for page in range(inner.count()) if hasattr(inner, "count") else range(1):
+            if hasattr(inner, "count"):
+                inner.setCurrentIndex(page)
+            idle(qtbot, whole)
+            qtbot.wait(0)
+            look(whole.inspector, sheet.tabText(at))
+    idle(qtbot, whole)
+    assert seen >= 15
+    assert not found, "\n".join(f"{where}: {what}" for what, where in found.items())
+    assert not short, "\n".join(f"{where}: {what}" for what, where in short.items())
+    unlisted = sorted(stretched - {text for each in texts() for text in each})
+    assert not unlisted, "\n".join(unlisted)
+
+
+def test_every_dialog_comes_through_the_catalogue(whole, qtbot):
+    finding = next(each for each in checked_of(whole, "M016").findings)
+    formats = {each for _name, _title, formats in PRINTS for each in formats}
+    data = [*data_of(whole), *(rule.id for rule in RULEBOOK), *formats, *([finding.about] if finding.about else [])]
+    dialogs = (
+        NewProjectDialog("M016"),
+        SettingsDialog("M016", Settings(), None, UnitsBox("fraction", "in")),
+        PeopleDialog("tester"),
+        PrintDialog(3, 1),
+        NewSetDialog(QStringListModel(), [], 2),
+        ProposedSetsDialog([]),
+        MoveDialog("M016", {"c": "M016"}, lambda _circuit: ["M016"], lambda *_: None),
+        NewPowerDialog(SUPPLY, "M016", {}, lambda *_: None),
+        TransmittalDialog([]),
+        WaiveDialog("M016", finding, "tester", 2, 3),
+    )
+    found = []
+    for each in dialogs:
+        qtbot.addWidget(each)
+        each.show()
+        qtbot.wait(0)
+        found += [f"{type(each).__name__}: {fault}" for fault in faults(each, data)]
+    assert not found, "\n".join(found)
+
+
+def test_where_one_begins_comes_through_the_catalogue(stretched, qtbot, request):
+    window = request.getfixturevalue("at_work")
+    found = list(faults(window.welcome, data_of(window)))
+    assert not found, "\n".join(found)
+
+
+def test_the_environment_asks_for_a_language_before_the_person_does(qapp, monkeypatch):
+    monkeypatch.setenv(VARIABLE, STRETCHED)
+    before = len(qapp.children())
+    assert speak_chosen(qapp, Preferences()) == STRETCHED
+    for holder in qapp.children()[before:]:
+        for each in holder.children():
+            qapp.removeTranslator(each)
+        holder.setParent(None)
+    monkeypatch.delenv(VARIABLE)
+    assert speak_chosen(qapp, Preferences()) == "en"
+    assert own_name("de") == "Deutsch"

@@ -1,0 +1,130 @@
+"""Writes the list of all texts that can be translated: ``python -m tests.house.texts``.
+
+Texts stand where they are said, `phrase("...")`, or are declared: names of facts, words of choices, rules, documents.
+"""
+
+import ast
+from collections.abc import Iterator
+from pathlib import Path
+from typing import get_args
+
+from hwsched.calc.calculators import CALCULATORS
+from hwsched.catalogue import KINDS
+from hwsched.catalogue.traits.entry import ENTRY, ON_HAND
+from hwsched.choices import PREFERENCES
+from hwsched.desktop.project.calculator_fields import form_of
+from hwsched.desktop.project.units import UNITS
+from hwsched.drawings.layers import LAYERS
+from hwsched.exchange.survey.decisions import KINDS as DIFFERENCES
+from hwsched.language import DOMAIN, FOLDER
+from hwsched.model.roles import ROLES
+from hwsched.operations.release.issued_documents import PRINTS
+from hwsched.quantities import BARE_UNITS
+from hwsched.rules import RULEBOOK
+from hwsched.survey import ENTITIES, PLACE_ENTITIES, POWER_ENTITIES
+from hwsched.values import DISCIPLINES, SEVERITIES
+from hwsched.values.fit import Role
+from hwsched.values.standing import WHY
+
+ROOT = Path(__file__).parents[2]
+LIST = FOLDER / f"{DOMAIN}.pot"
+_HEAD = """# Every text of the program that can be said in another language; written by python -m tests.house.texts.
+# Names in braces stay as they are, with what follows a colon in them; & stands before the letter of a key.
+msgid ""
+msgstr ""
+"Content-Type: text/plain; charset=UTF-8\\n"
+"Plural-Forms: nplurals=2; plural=(n != 1);\\n"
+"""
+
+
+def said() -> Iterator[tuple[str, ...]]:
+    """Yield the texts that stand in the code, one form or two."""
+    for path in sorted((ROOT / "hwsched").rglob("*.py")):
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+            if not isinstance(node, ast.Call) or not isinstance(node.func, ast.Name) or not node.args:
+                continue
+            if node.func.id in ("phrase", "to_phrase"):
+                yield from ((each,) for each in _texts(node.args[0]))
+            elif node.func.id == "phrase_of_count":
+                one, many = (_texts(each)[0] for each in node.args[:2])
+                yield one, many
+
+
+def _texts(node: ast.expr) -> list[str]:
+    """Return the texts that an argument may be."""
+    if isinstance(node, ast.Constant):
+        return [str(node.value)] if isinstance(node.value, str) else []
+    if isinstance(node, ast.IfExp):
+        return [*_texts(node.body), *_texts(node.orelse)]
+    if isinstance(node, ast.BoolOp):
+        return [text for each in node.values for text in _texts(each)]
+    return []
+
+
+def declared() -> Iterator[str]:
+    """Yield the texts that are declared, and said where they are shown."""
+    for rule in RULEBOOK:
+        yield from (rule.title, rule.basis, rule.discipline.replace("-", " "))
+    for severity in SEVERITIES:
+        yield from (severity, severity.capitalize())
+    yield from DISCIPLINES.values()
+    yield from WHY.values()
+    yield from LAYERS.values()
+    yield from UNITS.values()
+    yield from PREFERENCES
+    yield from BARE_UNITS
+    yield from get_args(Role)
+    for attribute in (*ENTRY, *ON_HAND):
+        yield from (attribute.label, attribute.note)
+    yield from (title for _name, title, _formats in PRINTS)
+    for role in ROLES.values():
+        yield from (role.name, role.does)
+    for difference in DIFFERENCES:
+        yield from (difference.title, *difference.answers.values())
+    labelled = [(each.label, each.attributes) for each in (*ENTITIES, *PLACE_ENTITIES, *POWER_ENTITIES)]
+    for label, attributes in (*labelled, *((kind.label, kind.attributes) for kind in KINDS)):
+        yield label
+        for attribute in attributes:
+            yield from (attribute.label, attribute.note, *(choice.label for choice in attribute.choices))
+    for calculator in CALCULATORS:
+        yield calculator.title
+        yield from _of_form(form_of(calculator))
+
+
+def _of_form(section: object) -> Iterator[str]:
+    """Yield what a form of a calculator says: headings, labels, notes, what holds where nothing is typed."""
+    yield from (getattr(section, "title", ""), getattr(section, "about", ""))
+    for item in (*getattr(section, "items", ()), *getattr(section, "columns", ())):
+        attribute, field = getattr(item, "attribute", None), getattr(item, "field", None)
+        if attribute is not None:
+            yield from (attribute.label, attribute.note)
+        if field is not None:
+            yield field.default
+        yield from _of_form(item)
+
+
+def texts() -> set[tuple[str, ...]]:
+    """Return all of them."""
+    found = {*said(), *((each,) for each in declared())} - {("",)}
+    forms = {one for each in found if len(each) > 1 for one in each[:1]}
+    return {each for each in found if len(each) > 1 or each[0] not in forms}
+
+
+def _quoted(text: str) -> str:
+    return '"' + text.replace("\\", "\\\\").replace('"', '\\"').replace("\n", "\\n").replace("\t", "\\t") + '"'
+
+
+def written() -> str:
+    """Return the list as gettext has it."""
+    entries = []
+    for each in sorted(texts()):
+        if len(each) == 1:
+            entries.append(f'msgid {_quoted(each[0])}\nmsgstr ""\n')
+        else:
+            entries.append(f'msgid {_quoted(each[0])}\nmsgid_plural {_quoted(each[1])}\nmsgstr[0] ""\nmsgstr[1] ""\n')
+    return "\n".join((_HEAD, *entries))
+
+
+if __name__ == "__main__":
+    LIST.parent.mkdir(parents=True, exist_ok=True)
+    LIST.write_text(written(), encoding="utf-8")

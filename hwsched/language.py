@@ -150,7 +150,7 @@ def _catalogue(language: str) -> _Catalogue:
     if language == STRETCHED:
         return Stretched()
     try:
-        return gettext.translation(DOMAIN, FOLDER, [language])
+        return gettext.translation(DOMAIN, FOLDER, [language.replace("-", "_")])
     except OSError:
         return None
 

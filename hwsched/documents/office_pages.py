@@ -4,6 +4,7 @@ from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from typing import Final
 
+from hwsched.language import phrase, to_phrase
 from hwsched.render.blocks import (
     Block,
     Bullets,
@@ -22,7 +23,7 @@ from hwsched.render.blocks import (
 )
 from hwsched.values.office import ALL, AT_DOOR, Office, OwnPage
 
-NOTES: Final = "Notes"
+NOTES: Final = to_phrase("Notes")
 
 
 def dressed(document: Document, name: str, office: Office) -> Document:
@@ -86,7 +87,7 @@ def _ordered(sections: Sequence[Section], order: Sequence[str]) -> list[Section]
 
 def _noted(sections: list[Section], notes: tuple[str, ...], *, at_door: bool) -> list[Section]:
     """Put notes at the end of the first section; at the end of each where every sheet is taken to a door alone."""
-    said: tuple[Block, ...] = (Heading(NOTES, 2), Bullets(notes))
+    said: tuple[Block, ...] = (Heading(phrase(NOTES), 2), Bullets(notes))
     last: dict[str, int] = {section.mark: number for number, section in enumerate(sections)}
     return [
         replace(section, blocks=(*section.blocks, *said))

@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 from functools import cached_property
 from typing import Literal
 
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import Document
 from hwsched.rules.reading import lock_leaf
@@ -57,7 +58,7 @@ class OpeningView:
     @property
     def unfitted(self) -> str:
         """Why it has no fit that counts; empty where it has one."""
-        return "" if self.fit is not None else WHY[self.standing] or "none is stored"
+        return "" if self.fit is not None else WHY[self.standing] or phrase("none is stored")
 
     @property
     def blocking(self) -> tuple[Finding, ...]:

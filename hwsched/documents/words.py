@@ -1,40 +1,50 @@
 """How facts, sizes and statuses are put into words on every document."""
 
+from collections.abc import Sequence
+from dataclasses import replace
+
 from hwsched.attributes import Attribute
+from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, format_feet_inches, format_length
+from hwsched.render.blocks import Column
 from hwsched.survey import ITEM, LEAF, OPENING
 from hwsched.values import Fit, Leaf
 
-UNKNOWN = "unknown"
-STATUS = {"fits": "Fits", "does-not-fit": "Does not fit", "to-measure": "To measure"}
-SEVERITY = {"error": "Error", "warning": "Warning", "note": "Note"}
-ADVICE = (
-    "This is a planning note, not a code ruling. The adopted code edition, the authority having jurisdiction, "
-    "the product and door listings, and a licensed or qualified person decide."
+UNKNOWN = to_phrase("unknown")
+STATUS = {"fits": to_phrase("Fits"), "does-not-fit": to_phrase("Does not fit"), "to-measure": to_phrase("To measure")}
+SEVERITY = {"error": to_phrase("Error"), "warning": to_phrase("Warning"), "note": to_phrase("Note")}
+ADVICE = to_phrase(
+    "This is a planning note, not a code ruling. The adopted code edition, the authority having "
+    "jurisdiction, the product and door listings, and a licensed or qualified person decide."
 )
 ABBREVIATIONS = {
-    "LH": "left hand, seen from the key side",
-    "RH": "right hand, seen from the key side",
-    "LHR": "left hand reverse: swings toward the key side",
-    "RHR": "right hand reverse: swings toward the key side",
-    "EA": "each",
-    "SET": "set",
-    "PR": "pair",
-    "AFF": "above finished floor",
+    "LH": to_phrase("left hand, seen from the key side"),
+    "RH": to_phrase("right hand, seen from the key side"),
+    "LHR": to_phrase("left hand reverse: swings toward the key side"),
+    "RHR": to_phrase("right hand reverse: swings toward the key side"),
+    "EA": to_phrase("each"),
+    "SET": to_phrase("set"),
+    "PR": to_phrase("pair"),
+    "AFF": to_phrase("above finished floor"),
 }
+
+
+def said(columns: Sequence[Column]) -> tuple[Column, ...]:
+    """Return columns with their headings said in the language in force."""
+    return tuple(replace(each, title=phrase(each.title)) for each in columns)
 
 
 def length(mm: float | None, style: LengthStyle) -> str:
     """Put a length into the project's units."""
-    return UNKNOWN if mm is None else format_length(mm, style)
+    return phrase(UNKNOWN) if mm is None else format_length(mm, style)
 
 
 def size(leaf: Leaf | None, style: LengthStyle) -> str:
     """Return width by height of a leaf."""
     if leaf is None:
-        return "no leaf"
+        return phrase("no leaf")
     if leaf.width_mm is None or leaf.height_mm is None:
-        return UNKNOWN
+        return phrase(UNKNOWN)
     show = format_feet_inches if style == "fraction" else lambda mm: format_length(mm, style)
     return f"{show(leaf.width_mm)} × {show(leaf.height_mm)}"
 
@@ -42,9 +52,9 @@ def size(leaf: Leaf | None, style: LengthStyle) -> str:
 def choice(attribute: Attribute, value: str | None) -> str:
     """Return the label of a choice."""
     if value is None:
-        return UNKNOWN
+        return phrase(UNKNOWN)
     found = attribute.choice(value)
-    return found.label if found else value
+    return phrase(found.label) if found else value
 
 
 def opening_word(name: str, value: str | None) -> str:
@@ -64,18 +74,18 @@ def item_word(name: str, value: str | None) -> str:
 
 def yes_no(value: bool | None) -> str:
     """Return yes, no or unknown."""
-    return UNKNOWN if value is None else ("yes" if value else "no")
+    return phrase(UNKNOWN) if value is None else phrase("yes" if value else "no")
 
 
 def place(building: str | None, level: str | None) -> str:
     """Put building and level into one phrase."""
-    return " · ".join(part for part in (building, level) if part) or "place not given"
+    return " · ".join(part for part in (building, level) if part) or phrase("place not given")
 
 
 def location(room_from: str | None, room_to: str | None) -> str:
     """Return room to room."""
     if room_from and room_to:
-        return f"{room_from} to {room_to}"
+        return phrase("{room_from} to {room_to}", room_from=room_from, room_to=room_to)
     return room_from or room_to or ""
 
 
@@ -93,9 +103,9 @@ def days(life: float) -> str:
     >>> days(300.96)
     'about 300 days'
     """
-    return f"about {int(life)} days"
+    return phrase("about {life} days", life=int(life))
 
 
 def status(fit: Fit | None) -> str:
     """Put the status of a fit into words."""
-    return "Not worked out" if fit is None else STATUS[fit.status]
+    return phrase("Not worked out") if fit is None else phrase(STATUS[fit.status])

@@ -1,7 +1,8 @@
 """Takes pictures of every place, to be looked at: ``python -m tests.desktop.pictures FOLDER``.
 
 Light and dark, at two sizes of the screen, with larger text; without openings, with a small project (or one that is
-named), and with names far longer than anybody likes. No test: a person, or whoever reads pictures, judges them.
+named), and with names far longer than anybody likes; with HWSCHED_LANGUAGE=stretched in words that are longer. No test:
+a person, or whoever reads pictures, judges them.
 """
 
 import argparse
@@ -20,6 +21,7 @@ from hwsched.desktop.appearance import Look
 from hwsched.desktop.letters import use_own_letters
 from hwsched.desktop.places import PLACES
 from hwsched.desktop.preferences import Preferences
+from hwsched.desktop.spoken import speak_chosen
 from hwsched.desktop.window import Window
 from hwsched.model.project import create_project, open_project
 from hwsched.operations.findings.checking import check_openings
@@ -121,6 +123,7 @@ def main():
             small = Path(made) / NAME
         application = QApplication([])
         use_own_letters(application)
+        speak_chosen(application, Preferences())
         ways = {
             "empty": lambda: empty(Path(made)),
             "small": lambda: small,

@@ -3,8 +3,6 @@
 What is not English there is data: marks, names, parts, messages of rules, and what stands in cells.
 """
 
-import re
-
 import pytest
 from PySide6.QtCore import QStringListModel, Qt
 from PySide6.QtWidgets import (
@@ -47,10 +45,7 @@ from hwsched.values import Settings
 from tests.desktop.conftest import checked_of, choose, idle
 from tests.desktop.test_access import cut
 from tests.house.texts import texts
-
-ACCENT = re.compile("[áéîöüýçñšţÁÉÎÖÜÝÇÑŠŢ]")
-VOWEL = re.compile("[aeiouAEIOU]")
-WORDS = re.compile(r"[A-Za-z&áéîöüýçñšţÁÉÎÖÜÝÇÑŠŢ']{2,}")
+from tests.language.plainness import longest_first, unsaid
 
 
 @pytest.fixture
@@ -98,23 +93,7 @@ def data_of(window):
             for hole in at.fit.holes if at.fit is not None else ():
                 found.add(hole.name)
         found |= {f.message for f in each.findings} | {f.cure for f in each.findings}
-    return sorted((str(each) for each in found if each and len(str(each)) > 1), key=len, reverse=True)
-
-
-def unsaid(text, data):
-    """Return the words of a text that did not come through the catalogue."""
-    if not plain(text):
-        return ""
-    for each in data:
-        text = text.replace(each, " ")
-    return " ".join(plain(text))
-
-
-def plain(text):
-    """Return the words without an accent; those in capitals are marks and numbers of parts."""
-    return [
-        word for word in WORDS.findall(text) if VOWEL.search(word) and not ACCENT.search(word) and not word.isupper()
-    ]
+    return longest_first(found)
 
 
 def texts_of(each):

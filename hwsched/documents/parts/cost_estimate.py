@@ -7,11 +7,12 @@ from hwsched.calc.parts.cost import Cost, by_key, combined
 from hwsched.documents import words
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.fitting.costing import price_openings, terms_of
+from hwsched.language import phrase, to_phrase
 from hwsched.quantities.money import rounded
 from hwsched.render.blocks import Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
 from hwsched.wiring.costing import WITH_BUILDING, price_bill
 
-NO_SET = "no hardware set"
+NO_SET = to_phrase("no hardware set")
 
 
 def totals(project: ProjectView, by: str) -> Mapping[str, Cost]:
@@ -30,12 +31,14 @@ def totals(project: ProjectView, by: str) -> Mapping[str, Cost]:
     for view in project.openings:
         opening = view.given.opening
         if opening.id in found:
-            key = {"building": opening.building or "no building", "set": view.set_name or NO_SET}.get(by, view.mark)
+            key = {"building": opening.building or phrase("no building"), "set": view.set_name or phrase(NO_SET)}.get(
+                by, view.mark
+            )
             pairs.append((key, found[opening.id]))
     laid = price_bill(project.bill, project.power.supplies, project.catalogue, project.terms)
     for building, cost in laid.items():
-        place = building or "no building"
-        pairs.append((place if by == "building" else f"supplies and wire of {place}", cost))
+        place = building or phrase("no building")
+        pairs.append((place if by == "building" else phrase("supplies and wire of {place}", place=place), cost))
     return by_key(pairs)
 
 
@@ -48,74 +51,106 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
     left = [view.mark for view in project.openings if view.fit is None or view.fit.status != "fits"]
     labour = project.terms.labour_per_hour
     blocks: list[Block] = [
-        Heading("Summary"),
+        Heading(phrase("Summary")),
         Facts(
             (
-                ("Currency", currency or words.UNKNOWN),
-                ("Parts", _money(whole.parts)),
+                (phrase("Currency"), currency or phrase(words.UNKNOWN)),
+                (phrase("Parts"), _money(whole.parts)),
                 (
-                    "Labour",
-                    f"{words.UNKNOWN if labour is None else _money(whole.labour)} for {rounded(whole.hours, 1)} h",
+                    phrase("Labour"),
+                    phrase(
+                        "{unknown} for {rounded} h",
+                        unknown=phrase(words.UNKNOWN) if labour is None else _money(whole.labour),
+                        rounded=rounded(whole.hours, 1),
+                    ),
                 ),
-                ("Total of what is known", _money(whole.total)),
-                ("Labour an hour", labour or words.UNKNOWN),
-                ("Learning rate", project.terms.learning_rate),
+                (phrase("Total of what is known"), _money(whole.total)),
+                (phrase("Labour an hour"), labour or phrase(words.UNKNOWN)),
+                (phrase("Learning rate"), project.terms.learning_rate),
             )
         ),
     ]
     if whole.unknown:
         rows = tuple((u.about, words.quantity(float(u.quantity)), "; ".join(u.needs)) for u in whole.unknown)
-        columns = (Column("What", 1.5), Column("Qty", 0.7, "right"), Column("Needs", 4.0))
+        columns = (Column(phrase("What"), 1.5), Column(phrase("Qty"), 0.7, "right"), Column(phrase("Needs"), 4.0))
         blocks += [
-            Paragraph("Not counted, since something is unknown:", "caution"),
-            Table(columns, rows, title="Unknown"),
+            Paragraph(phrase("Not counted, since something is unknown:"), "caution"),
+            Table(columns, rows, title=phrase("Unknown")),
         ]
     if whole.at_list:
         blocks.append(
-            Paragraph(f"{len(whole.at_list)} parts stand at list price: no discount of their supplier is set.")
+            Paragraph(
+                phrase(
+                    "{count} parts stand at list price: no discount of their supplier is set.", count=len(whole.at_list)
+                )
+            )
         )
     if left:
-        blocks.append(Paragraph(f"Without a fit, so not counted: {len(left)} openings."))
+        blocks.append(Paragraph(phrase("Without a fit, so not counted: {count} openings.", count=len(left))))
     blocks.append(
         Paragraph(
-            "An estimate: list prices of the catalogue less discounts, and hours of the labour table, which come from "
-            "memory until a project puts its own in their place. Taxes, freight, permits and mains work are not in it. "
-            "Amounts are rounded for print only.",
+            phrase(
+                "An estimate: list prices of the catalogue less discounts, and hours of the labour table, "
+                "which come from memory until a project puts its own in their place. Taxes, freight, permits "
+                "and mains work are not in it. Amounts are rounded for print only."
+            ),
             "small",
         )
     )
-    sections = [Section((*blocks, Heading("By building", 2), _table(by_building, "By building", "Building", labour)))]
-    for key, title, label in (("set", "By hardware set", "Hardware set"), ("opening", "By opening", "Opening")):
+    sections = [
+        Section(
+            (
+                *blocks,
+                Heading(phrase("By building"), 2),
+                _table(by_building, phrase("By building"), phrase("Building"), labour),
+            )
+        )
+    ]
+    for key, title, label in (
+        ("set", phrase("By hardware set"), phrase("Hardware set")),
+        ("opening", phrase("By opening"), phrase("Opening")),
+    ):
         sections.append(Section((Heading(title), _table(totals(project, key), title, label, labour))))
     return Document(
-        "Cost estimate", project.title, project.revision, project.date, tuple(sections), subtitle=currency or ""
+        phrase("Cost estimate"), project.title, project.revision, project.date, tuple(sections), subtitle=currency or ""
     )
 
 
 def _table(found: Mapping[str, Cost], title: str, label: str, labour: str | None) -> Table:
     def work(cost: Cost) -> Cell:
-        return words.UNKNOWN if labour is None else float(rounded(cost.labour))
+        return phrase(words.UNKNOWN) if labour is None else float(rounded(cost.labour))
 
     rows: list[tuple[Cell, ...]] = [
         (
-            key, float(rounded(cost.hours, 2)), float(rounded(cost.parts)), work(cost),
-            float(rounded(cost.total)), "" if cost.complete else f"{len(cost.unknown)} unknown",
+            key,
+            float(rounded(cost.hours, 2)),
+            float(rounded(cost.parts)),
+            work(cost),
+            float(rounded(cost.total)),
+            "" if cost.complete else phrase("{count} unknown", count=len(cost.unknown)),
         )
         for key, cost in found.items()
-    ]  # fmt: skip
+    ]
     # From the exact costs, and not from the rounded cells above: those would be cents off in a long table.
     whole = combined(found.values())
     rows.append(
         (
-            "Total", float(rounded(whole.hours, 2)), float(rounded(whole.parts)), work(whole),
-            float(rounded(whole.total)), "",
+            phrase("Total"),
+            float(rounded(whole.hours, 2)),
+            float(rounded(whole.parts)),
+            work(whole),
+            float(rounded(whole.total)),
+            "",
         )
-    )  # fmt: skip
+    )
     columns = (
-        Column(label, 2.0), Column("Hours", 0.8, "right", 2), Column("Parts", 1.0, "right", 2),
-        Column("Labour", 1.0, "right", 2),
-        Column("Total", 1.0, "right", 2), Column("", 1.0),
-    )  # fmt: skip
+        Column(label, 2.0),
+        Column(phrase("Hours"), 0.8, "right", 2),
+        Column(phrase("Parts"), 1.0, "right", 2),
+        Column(phrase("Labour"), 1.0, "right", 2),
+        Column(phrase("Total"), 1.0, "right", 2),
+        Column("", 1.0),
+    )
     return Table(columns, tuple(rows), title=title, strong_rows=frozenset({len(rows) - 1}))
 
 
@@ -123,4 +158,4 @@ def _money(amount: Decimal) -> str:
     return f"{rounded(amount):,}"
 
 
-COST_ESTIMATE = DocumentKind("cost-estimate", "Cost estimate", ("pdf", "xlsx"), False, build)
+COST_ESTIMATE = DocumentKind("cost-estimate", to_phrase("Cost estimate"), ("pdf", "xlsx"), False, build)

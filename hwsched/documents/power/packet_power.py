@@ -6,6 +6,7 @@ from hwsched.documents.power.power_words import STATES, far, name_of, said, stat
 from hwsched.documents.view import OpeningView, ProjectView
 from hwsched.drawings.power.wiring_sheet import wiring_sheet
 from hwsched.drawings.power.wiring_way import leaves_of
+from hwsched.language import phrase
 from hwsched.quantities import run_unit
 from hwsched.render.blocks import Block, Cell, Column, Drawings, Facts, Heading, Paragraph, Table
 from hwsched.values.power import SupplyResult
@@ -19,7 +20,7 @@ def power_blocks(project: ProjectView, view: OpeningView) -> list[Block]:
     fits = [at.fit for at in view.points if at.fit is not None]
     if len(fits) < len(view.points) or all(fit.power == "none" for fit in fits):
         return []
-    blocks: list[Block] = [Heading("Power", 2), *_batteries(view)]
+    blocks: list[Block] = [Heading(phrase("Power"), 2), *_batteries(view)]
     if any(fit.power == "supply" for fit in fits):
         blocks += _supply(project, view)
     return blocks if len(blocks) > 1 else []
@@ -34,14 +35,18 @@ def unproved_blocks(project: ProjectView, view: OpeningView) -> list[Block]:
     if proof is None:
         return []
     why = f"needs {', '.join(proof.missing)}" if proof.missing else proof.why
-    return [Paragraph(f"DO NOT INSTALL. Not proved: whether every load finds its voltage; {why}.", "stop")]
+    return [
+        Paragraph(phrase("DO NOT INSTALL. Not proved: whether every load finds its voltage; {why}.", why=why), "stop")
+    ]
 
 
 def _supply(project: ProjectView, view: OpeningView) -> list[Block]:
     found = project.power.circuit_of(view.given.opening.id)
     if found is None:
         return [
-            Paragraph("Fed from a supply of its own, as listed under box contents; it hangs on no circuit.", "body"),
+            Paragraph(
+                phrase("Fed from a supply of its own, as listed under box contents; it hangs on no circuit."), "body"
+            ),
             *_laid(project, view, None),
             Paragraph(f"{caution('mains-on-leaf')} {caution('separation')}", "caution"),
         ]
@@ -52,34 +57,56 @@ def _supply(project: ProjectView, view: OpeningView) -> list[Block]:
     node = circuit.node_of_devices(opening_id)
     place = (supply.supply.building, supply.supply.level, supply.supply.place)
     pairs = [
-        ("Supply", f"{supply.supply.name}, {supply.supply.part or words.UNKNOWN}"),
-        ("It stands", " · ".join(part for part in place if part) or "place not given"),
-        ("Circuit", f"{name_of(circuit)}, limiter {said(circuit.limiter_a, 'A')}"),
+        (phrase("Supply"), f"{supply.supply.name}, {supply.supply.part or phrase(words.UNKNOWN)}"),
+        (phrase("It stands"), " · ".join(part for part in place if part) or phrase("place not given")),
+        (
+            phrase("Circuit"),
+            phrase("{name_of}, limiter {said}", name_of=name_of(circuit), said=said(circuit.limiter_a, "A")),
+        ),
     ]
     if node is not None and node.minimum_v is not None:
-        pairs.append(("Needs at the unit", f"{node.minimum_v:g} to {node.maximum_v:g} V"))
+        pairs.append(
+            (
+                phrase("Needs at the unit"),
+                phrase("{minimum_v:g} to {maximum_v:g} V", minimum_v=node.minimum_v, maximum_v=node.maximum_v),
+            )
+        )
     blocks: list[Block] = [Facts(tuple(pairs), columns=4)]
     for problem in (*supply.problems, *circuit.problems):
         if problem.opening_id in ("", opening_id):
-            blocks.append(Paragraph(f"Not worked out: {problem.message}.", "caution"))
+            blocks.append(Paragraph(phrase("Not worked out: {message}.", message=problem.message), "caution"))
     if node is not None and node.volts:
         states = states_of(circuit)
-        columns = tuple(Column(f"{STATES[state]} [V]", 1.0, "right", 2) for state in states)
-        where = (Column("At", 1.2),) if several else ()
+        columns = tuple(Column(f"{phrase(STATES[state])} [V]", 1.0, "right", 2) for state in states)
+        where = (Column(phrase("At"), 1.2),) if several else ()
         rows: list[tuple[Cell, ...]] = []
         for each in connected if several else [node]:
             row: tuple[Cell, ...] = tuple(volts(each, state) for state in states)
             rows.append((*((each.name,) if several else ()), *row, "........"))
-        columns = (*where, *columns, Column("Measured [V]", 1.2))
-        blocks.append(Table(columns, tuple(rows), title="Volts at the unit"))
+        columns = (*where, *columns, Column(phrase("Measured [V]"), 1.2))
+        blocks.append(Table(columns, tuple(rows), title=phrase("Volts at the unit")))
         for each in connected:
             if each.operating:
-                said_of = f" at {each.name}" if several else ""
-                blocks.append(Paragraph(f"Peak{said_of}: while {', '.join(each.operating)} operate.", "small"))
+                said_of = phrase(" at {name}", name=each.name) if several else ""
+                blocks.append(
+                    Paragraph(
+                        phrase(
+                            "Peak{said_of}: while {operating} operate.",
+                            said_of=said_of,
+                            operating=", ".join(each.operating),
+                        ),
+                        "small",
+                    )
+                )
             if each.may_fall_v is not None:
                 blocks.append(
                     Paragraph(
-                        f"What is not known yet may bring {each.name} down to {each.may_fall_v:.2f} V.", "caution"
+                        phrase(
+                            "What is not known yet may bring {name} down to {may_fall_v:.2f} V.",
+                            name=each.name,
+                            may_fall_v=each.may_fall_v,
+                        ),
+                        "caution",
                     )
                 )
     blocks += _laid(project, view, supply)
@@ -103,26 +130,31 @@ def _laid(project: ProjectView, view: OpeningView, supply: SupplyResult | None) 
         at = {opening.id: (opening.building, opening.level)}
         for box in boxes(supply, project.catalogue, at):
             if opening.id in box.opening_ids:
-                rows.append((1, box.part or words.UNKNOWN, f"junction box {box.text}", ""))
+                rows.append((1, box.part or phrase(words.UNKNOWN), phrase("junction box {text}", text=box.text), ""))
     if not rows:
         return []
     columns = (
-        Column("Qty", 0.4, "right"), Column("Part", 1.2), Column("Where", 3.2),
-        Column(f"Cut to [{run_unit(style)}]", 0.8, "right"),
-    )  # fmt: skip
-    return [Table(columns, tuple(rows), title="Wire of this opening")]
+        Column(phrase("Qty"), 0.4, "right"),
+        Column(phrase("Part"), 1.2),
+        Column(phrase("Where"), 3.2),
+        Column(phrase("Cut to [{run_unit}]", run_unit=run_unit(style)), 0.8, "right"),
+    )
+    return [Table(columns, tuple(rows), title=phrase("Wire of this opening"))]
 
 
 def _batteries(view: OpeningView) -> list[Block]:
     blocks: list[Block] = []
     for at in view.points:
         for due in dues([(at.given, at.fit)]):
-            life = words.UNKNOWN if due.days is None else words.days(due.days)
+            life = phrase(words.UNKNOWN) if due.days is None else words.days(due.days)
             pairs = (
-                *((("Unit", f"of the {at.given.point.name}"),) if view.several else ()),
-                ("Cells", f"{words.quantity(due.count)} × {due.designation or due.cell}"),
-                ("Life at the surveyed use", life),
-                ("Change by", due.due_on.isoformat() if due.due_on else "write down the day of installation"),
+                *(((phrase("Unit"), phrase("of the {name}", name=at.given.point.name)),) if view.several else ()),
+                (phrase("Cells"), f"{words.quantity(due.count)} × {due.designation or due.cell}"),
+                (phrase("Life at the surveyed use"), life),
+                (
+                    phrase("Change by"),
+                    due.due_on.isoformat() if due.due_on else phrase("write down the day of installation"),
+                ),
             )
             blocks.append(Facts(pairs))
     return blocks

@@ -8,6 +8,7 @@ from hwsched.documents.power.power_words import STATES, amps, far, name_of, said
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.drawings.power.riser import risers
 from hwsched.drawings.power.voltage_plot import voltage_plot
+from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, run_unit
 from hwsched.render.blocks import Block, Cell, Column, Document, Drawings, Facts, Heading, Paragraph, Section, Table
 from hwsched.values.power import CircuitResult, NodeResult, PowerFinding, SupplyResult
@@ -26,15 +27,23 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
         sections += [Section((Drawings((plot,), height_mm=150.0),), landscape=True) for plot in plots]
     sections += [
         Section(
-            (Heading(f"Riser of {building or 'no building'}"), Drawings((drawing,), height_mm=165.0)), landscape=True
+            (
+                Heading(phrase("Riser of {building}", building=building or phrase("no building"))),
+                Drawings((drawing,), height_mm=165.0),
+            ),
+            landscape=True,
         )
         for building in dict.fromkeys(supply.supply.building for supply in supplies)
         for drawing in risers(project.power, building or "", _levels(project), project.length_style)
     ]
     return Document(
-        "Power schedule", project.title, project.revision, project.date, tuple(sections),
-        subtitle=f"{len(supplies)} supplies",
-    )  # fmt: skip
+        phrase("Power schedule"),
+        project.title,
+        project.revision,
+        project.date,
+        tuple(sections),
+        subtitle=phrase("{count} supplies", count=len(supplies)),
+    )
 
 
 def _levels(project: ProjectView) -> Mapping[str, tuple[str, float | None]]:
@@ -53,43 +62,50 @@ def _summary(project: ProjectView, supplies: list[SupplyResult]) -> list[Block]:
         (
             supply.supply.name,
             words.place(supply.supply.building, supply.supply.level),
-            supply.supply.part or words.UNKNOWN,
+            supply.supply.part or phrase(words.UNKNOWN),
             amps(supply.holding_a),
             amps(supply.rated_a),
-            words.UNKNOWN if supply.share is None else f"{supply.share:.0%}",
+            phrase(words.UNKNOWN) if supply.share is None else f"{supply.share:.0%}",
             len(supply.openings),
         )
         for supply in supplies
     )
     columns = (
-        Column("Supply", 1.2), Column("Place", 1.8), Column("Part", 1.3), Column("Held [A]", 0.8, "right", 2),
-        Column("Rated [A]", 0.8, "right", 2), Column("Share", 0.7, "right"), Column("Openings", 0.8, "right"),
-    )  # fmt: skip
+        Column(phrase("Supply"), 1.2),
+        Column(phrase("Place"), 1.8),
+        Column(phrase("Part"), 1.3),
+        Column(phrase("Held [A]"), 0.8, "right", 2),
+        Column(phrase("Rated [A]"), 0.8, "right", 2),
+        Column(phrase("Share"), 0.7, "right"),
+        Column(phrase("Openings"), 0.8, "right"),
+    )
     blocks: list[Block] = [
-        Heading("Summary"),
+        Heading(phrase("Summary")),
         Facts(
             (
-                ("Supplies", str(len(supplies))),
-                ("Openings on circuits", str(len(connected))),
-                ("Wired, on no circuit yet", str(len(loose))),
+                (phrase("Supplies"), str(len(supplies))),
+                (phrase("Openings on circuits"), str(len(connected))),
+                (phrase("Wired, on no circuit yet"), str(len(loose))),
             )
         ),
     ]
     if rows:
-        blocks.append(Table(columns, rows, title="Supplies"))
+        blocks.append(Table(columns, rows, title=phrase("Supplies")))
     else:
-        blocks.append(Paragraph("Nothing is laid yet: no supply has a circuit."))
+        blocks.append(Paragraph(phrase("Nothing is laid yet: no supply has a circuit.")))
     if loose:
-        blocks.append(Paragraph(f"On no circuit yet: {', '.join(loose)}."))
+        blocks.append(Paragraph(phrase("On no circuit yet: {loose}.", loose=", ".join(loose))))
     blocks += [
         Paragraph(
-            "Voltages are between the two wires at the load. Lowest mains: the supply at its lower tolerance. Standby: "
-            "the battery at its end. Peak: the operations at one time that are worst for the place, at the lowest of "
-            "these; all circuits of a supply together. What is unknown is reckoned at its least; how low it may bring "
-            "a place at the most is told beside it.",
+            phrase(
+                "Voltages are between the two wires at the load. Lowest mains: the supply at its lower "
+                "tolerance. Standby: the battery at its end. Peak: the operations at one time that are worst "
+                "for the place, at the lowest of these; all circuits of a supply together. What is unknown "
+                "is reckoned at its least; how low it may bring a place at the most is told beside it."
+            ),
             "small",
         ),
-        Paragraph(words.ADVICE, "caution"),
+        Paragraph(phrase(words.ADVICE), "caution"),
     ]
     return blocks
 
@@ -97,24 +113,39 @@ def _summary(project: ProjectView, supplies: list[SupplyResult]) -> list[Block]:
 def _supply(project: ProjectView, result: SupplyResult) -> list[Block]:
     supply = result.supply
     pairs = [
-        ("Place", " · ".join(p for p in (supply.building, supply.level, supply.place) if p) or "place not given"),
-        ("Power supply", supply.part or words.UNKNOWN),
-        ("Output", f"{said(result.output_v, 'V', 1)}, {said(result.rated_a, 'A')}"),
-        ("Lowest output", said(result.lowest_v, "V")),
-        ("Held at once", f"{said(result.holding_a, 'A')}" + (f", {result.share:.0%}" if result.share else "")),
+        (
+            phrase("Place"),
+            " · ".join(p for p in (supply.building, supply.level, supply.place) if p) or phrase("place not given"),
+        ),
+        (phrase("Power supply"), supply.part or phrase(words.UNKNOWN)),
+        (phrase("Output"), f"{said(result.output_v, 'V', 1)}, {said(result.rated_a, 'A')}"),
+        (phrase("Lowest output"), said(result.lowest_v, "V")),
+        (phrase("Held at once"), f"{said(result.holding_a, 'A')}" + (f", {result.share:.0%}" if result.share else "")),
     ]
     standby = result.standby
     if standby is not None:
-        size = "no size suffices" if standby.size_ah is None else f"next size {standby.size_ah:g} Ah"
-        held = "none laid" if standby.held_ah is None else f"{standby.held_ah:g} Ah laid"
-        more = " or more" if standby.at_least else ""
-        asked = f"{standby.hours:g} h at {standby.load_a:.3f} A{more}: {standby.needed_ah:.2f} Ah{more}"
+        size = (
+            phrase("no size suffices")
+            if standby.size_ah is None
+            else phrase("next size {size_ah:g} Ah", size_ah=standby.size_ah)
+        )
+        held = (
+            phrase("none laid") if standby.held_ah is None else phrase("{held_ah:g} Ah laid", held_ah=standby.held_ah)
+        )
+        more = phrase(" or more") if standby.at_least else ""
+        asked = phrase(
+            "{hours:g} h at {load_a:.3f} A{more}: {needed_ah:.2f} Ah{more}",
+            hours=standby.hours,
+            load_a=standby.load_a,
+            more=more,
+            needed_ah=standby.needed_ah,
+        )
         pairs += [
-            ("Standby", f"{asked}, {size}; {held}"),
-            *([("Peukert", standby.peukert)] if standby.peukert else []),
-            ("Battery at its end", said(result.battery_end_v, "V")),
+            (phrase("Standby"), f"{asked}, {size}; {held}"),
+            *([(phrase("Peukert"), standby.peukert)] if standby.peukert else []),
+            (phrase("Battery at its end"), said(result.battery_end_v, "V")),
         ]
-    blocks: list[Block] = [Heading(f"Supply {supply.name}"), Facts(tuple(pairs))]
+    blocks: list[Block] = [Heading(phrase("Supply {name}", name=supply.name)), Facts(tuple(pairs))]
     for circuit in result.circuits:
         blocks += _circuit(result, circuit, project.length_style)
     blocks += _margins(result)
@@ -124,9 +155,12 @@ def _supply(project: ProjectView, result: SupplyResult) -> list[Block]:
 
 
 _WHAT: Final[Mapping[What, str]] = {
-    "supply": "The supply", "mains": "Its mains", "battery": "Its battery, and the mains", "circuit": "A circuit",
-    "run": "A run, cut",
-}  # fmt: skip
+    "supply": to_phrase("The supply"),
+    "mains": to_phrase("Its mains"),
+    "battery": to_phrase("Its battery, and the mains"),
+    "circuit": to_phrase("A circuit"),
+    "run": to_phrase("A run, cut"),
+}
 
 
 def _margins(result: SupplyResult) -> list[Block]:
@@ -134,42 +168,72 @@ def _margins(result: SupplyResult) -> list[Block]:
     if not result.openings:
         return []
     marks, stands = result.marks, without_power(result)
-    words_of = {"released": " (released)", "locked": " (stays locked)", "unit": ""}
+    words_of = {"released": phrase(" (released)"), "locked": phrase(" (stays locked)"), "unit": ""}
     rows = tuple(
         (
-            _WHAT[each.what], each.name,
-            words.UNKNOWN if each.after_h is None else "at once" if each.after_h == 0 else f"{each.after_h:.3g} h",
+            phrase(_WHAT[each.what]),
+            each.name,
+            phrase(words.UNKNOWN)
+            if each.after_h is None
+            else phrase("at once")
+            if each.after_h == 0
+            else f"{each.after_h:.3g} h",
             ", ".join(marks[opening] + words_of[stands[opening]] for opening in each.opening_ids) or "nothing",
         )
         for each in failures(result)
-    )  # fmt: skip
-    columns = (Column("What fails", 1.4), Column("Which", 2.2), Column("After", 0.7), Column("Without power", 3.4))
+    )
+    columns = (
+        Column(phrase("What fails"), 1.4),
+        Column(phrase("Which"), 2.2),
+        Column(phrase("After"), 0.7),
+        Column(phrase("Without power"), 3.4),
+    )
     alarm = on_alarm(result)
     pairs = [
         (title, ", ".join(marks[opening] for opening in found))
         for title, found in (
-            ("Lose power", alarm.dropped), ("Keep power", alarm.kept),
-            ("Unknown: nobody has said", alarm.unknown),
+            (phrase("Lose power"), alarm.dropped),
+            (phrase("Keep power"), alarm.kept),
+            (phrase("Unknown: nobody has said"), alarm.unknown),
         )
         if found
-    ]  # fmt: skip
+    ]
     blocks: list[Block] = [
-        Heading("When something fails", 2),
-        Table(columns, rows, title="When something fails"),
-        Paragraph("A run that is shorted takes its whole circuit.", "small"),
-        Heading("On the fire alarm", 2),
+        Heading(phrase("When something fails"), 2),
+        Table(columns, rows, title=phrase("When something fails")),
+        Paragraph(phrase("A run that is shorted takes its whole circuit."), "small"),
+        Heading(phrase("On the fire alarm"), 2),
         Facts(tuple(pairs)),
-        Heading("Room for later openings", 2),
+        Heading(phrase("Room for later openings"), 2),
     ]
     if not result.growth:
-        blocks.append(Paragraph("None is asked: the rule supply-growth says how many each circuit is to bear."))
+        blocks.append(Paragraph(phrase("None is asked: the rule supply-growth says how many each circuit is to bear.")))
     for each in result.growth:
-        many = f"{each.count} later opening{'' if each.count == 1 else 's'}"
+        many = phrase("{count} later opening{part}", count=each.count, part="" if each.count == 1 else "s")
         if each.borne:
-            blocks.append(Paragraph(f"Circuit {each.circuit} bears {many} at the place with the least room."))
+            blocks.append(
+                Paragraph(
+                    phrase(
+                        "Circuit {circuit} bears {many} at the place with the least room.",
+                        circuit=each.circuit,
+                        many=many,
+                    )
+                )
+            )
         else:
-            verdict = "not borne" if each.borne is False else "unknown"
-            blocks.append(Paragraph(f"Circuit {each.circuit}, {many}: {verdict}. {each.why}", "caution"))
+            verdict = phrase("not borne") if each.borne is False else "unknown"
+            blocks.append(
+                Paragraph(
+                    phrase(
+                        "Circuit {circuit}, {many}: {verdict}. {why}",
+                        circuit=each.circuit,
+                        many=many,
+                        verdict=verdict,
+                        why=each.why,
+                    ),
+                    "caution",
+                )
+            )
     return blocks
 
 
@@ -183,33 +247,47 @@ def _goods(project: ProjectView, supply_id: str) -> list[Block]:
     if not rows:
         return []
     columns = (
-        Column("What", 1.2), Column("Part", 1.2), Column("Qty", 0.5, "right"), Column("For", 2.6), Column("Needs", 2.0),
-    )  # fmt: skip
-    blocks: list[Block] = [Heading("Goods", 2), Table(columns, rows, title="Goods")]
+        Column(phrase("What"), 1.2),
+        Column(phrase("Part"), 1.2),
+        Column(phrase("Qty"), 0.5, "right"),
+        Column(phrase("For"), 2.6),
+        Column(phrase("Needs"), 2.0),
+    )
+    blocks: list[Block] = [Heading(phrase("Goods"), 2), Table(columns, rows, title=phrase("Goods"))]
     for work in project.bill.licensed:
         if work.supply_id == supply_id:
-            needs = f" (unknown: needs {', '.join(work.needs)})" if work.needs else ""
-            blocks.append(Paragraph(f"Licensed work, not of these goods: {work.text}{needs}.", "caution"))
+            needs = phrase(" (unknown: needs {needs})", needs=", ".join(work.needs)) if work.needs else ""
+            blocks.append(
+                Paragraph(
+                    phrase("Licensed work, not of these goods: {text}{needs}.", text=work.text, needs=needs), "caution"
+                )
+            )
     return blocks
 
 
 def _circuit(result: SupplyResult, circuit: CircuitResult, style: LengthStyle) -> list[Block]:
-    alarm = {"drops": "loses power", "stays": "keeps power"}.get(circuit.circuit.alarm or "", words.UNKNOWN)
-    pairs = (
-        ("Openings", str(len(circuit.openings))),
-        ("Conductor", circuit.wire or words.UNKNOWN),
-        ("Fuse or limiter", _limiter(circuit)),
-        ("Current held", said(circuit.holding_a, "A", 3)),
-        ("First moment", said(circuit.inrush_a, "A", 3)),
-        ("On the fire alarm", alarm),
-        ("Operations at one time", _at_once(circuit)),
+    alarm = {"drops": phrase("loses power"), "stays": "keeps power"}.get(
+        circuit.circuit.alarm or "", phrase(words.UNKNOWN)
     )
-    blocks: list[Block] = [Heading(f"Circuit {name_of(circuit)}", 2), Facts(pairs)]
+    pairs = (
+        (phrase("Openings"), str(len(circuit.openings))),
+        (phrase("Conductor"), circuit.wire or phrase(words.UNKNOWN)),
+        (phrase("Fuse or limiter"), _limiter(circuit)),
+        (phrase("Current held"), said(circuit.holding_a, "A", 3)),
+        (phrase("First moment"), said(circuit.inrush_a, "A", 3)),
+        (phrase("On the fire alarm"), alarm),
+        (phrase("Operations at one time"), _at_once(circuit)),
+    )
+    blocks: list[Block] = [Heading(phrase("Circuit {name_of}", name_of=name_of(circuit)), 2), Facts(pairs)]
     for problem in (*result.problems, *circuit.problems):
-        blocks.append(Paragraph(f"Not worked out: {problem.message}.", "caution"))
+        blocks.append(Paragraph(phrase("Not worked out: {message}.", message=problem.message), "caution"))
     states = states_of(circuit)
     for state, why in circuit.collapsed.items():
-        blocks.append(Paragraph(f"Collapsed in the state {STATES[state].lower()}: {why}.", "stop"))
+        blocks.append(
+            Paragraph(
+                phrase("Collapsed in the state {lower}: {why}.", lower=phrase(STATES[state]).lower(), why=why), "stop"
+            )
+        )
     rows: list[tuple[Cell, ...]] = []
     for node in circuit.nodes:
         if node.minimum_v is None:
@@ -222,19 +300,23 @@ def _circuit(result: SupplyResult, circuit: CircuitResult, style: LengthStyle) -
                 far(node.distance_m, style),
                 *(volts(node, state) for state in states),
                 node.minimum_v,
-                words.UNKNOWN if margin is None else round(margin, 2),
-                ", ".join(node.operating) or "none draws more",
+                phrase(words.UNKNOWN) if margin is None else round(margin, 2),
+                ", ".join(node.operating) or phrase("none draws more"),
                 _verdict(circuit, node),
             )
         )
     if rows:
         columns = (
-            Column("At", 1.0), Column("Load", 1.4), Column(f"Run [{run_unit(style)}]", 0.8, "right", 1),
-            *(Column(f"{STATES[state]} [V]", 0.9, "right", 2) for state in states),
-            Column("Needs [V]", 0.8, "right", 2), Column("Room [V]", 0.8, "right", 2),
-            Column("Operating at its peak", 1.4), Column("", 0.8),
-        )  # fmt: skip
-        blocks.append(Table(columns, tuple(rows), title=f"Circuit {name_of(circuit)}"))
+            Column(phrase("At"), 1.0),
+            Column(phrase("Load"), 1.4),
+            Column(phrase("Run [{run_unit}]", run_unit=run_unit(style)), 0.8, "right", 1),
+            *(Column(f"{phrase(STATES[state])} [V]", 0.9, "right", 2) for state in states),
+            Column(phrase("Needs [V]"), 0.8, "right", 2),
+            Column(phrase("Room [V]"), 0.8, "right", 2),
+            Column(phrase("Operating at its peak"), 1.4),
+            Column("", 0.8),
+        )
+        blocks.append(Table(columns, tuple(rows), title=phrase("Circuit {name_of}", name_of=name_of(circuit))))
     marks = dict(zip(circuit.openings, circuit.marks, strict=True))
     shown = {node.opening_id for node in circuit.nodes if node.minimum_v is not None}
     hidden = [
@@ -243,7 +325,7 @@ def _circuit(result: SupplyResult, circuit: CircuitResult, style: LengthStyle) -
         if proof.opening_id not in shown
     ]
     if hidden:
-        blocks.append(Paragraph(f"Not proved: {'; '.join(hidden)}.", "stop"))
+        blocks.append(Paragraph(phrase("Not proved: {hidden}.", hidden="; ".join(hidden)), "stop"))
     return blocks
 
 
@@ -251,14 +333,22 @@ def _verdict(circuit: CircuitResult, node: NodeResult) -> str:
     if node.margin_v is not None and node.margin_v < 0:
         return "LOW"
     if any(proof.opening_id == node.opening_id for proof in circuit.unproved):
-        return "NOT PROVED" if node.may_fall_v is None else f"NOT PROVED, {node.may_fall_v:.2f} V or more"
-    return "" if node.may_fall_v is None else f"{node.may_fall_v:.2f} V or more"
+        return (
+            phrase("NOT PROVED")
+            if node.may_fall_v is None
+            else phrase("NOT PROVED, {may_fall_v:.2f} V or more", may_fall_v=node.may_fall_v)
+        )
+    return "" if node.may_fall_v is None else phrase("{may_fall_v:.2f} V or more", may_fall_v=node.may_fall_v)
 
 
 def _at_once(circuit: CircuitResult) -> str:
     if circuit.at_once is None:
-        return words.UNKNOWN
-    return f"{circuit.at_once} {'opening' if circuit.at_once == 1 else 'openings'}, each with all its devices"
+        return phrase(words.UNKNOWN)
+    return phrase(
+        "{at_once} {part}, each with all its devices",
+        at_once=circuit.at_once,
+        part="opening" if circuit.at_once == 1 else "openings",
+    )
 
 
 def _limiter(circuit: CircuitResult) -> str:
@@ -266,7 +356,7 @@ def _limiter(circuit: CircuitResult) -> str:
         return f"{said(circuit.limiter_a, 'A')}, {circuit.circuit.limiter}"
     if circuit.limiter_a is None or circuit.circuit.limiter_a is not None:
         return said(circuit.limiter_a, "A")
-    return f"{said(circuit.limiter_a, 'A')} (proposed, none is laid)"
+    return phrase("{said} (proposed, none is laid)", said=said(circuit.limiter_a, "A"))
 
 
 def _findings(found: list[PowerFinding]) -> list[Block]:
@@ -274,13 +364,20 @@ def _findings(found: list[PowerFinding]) -> list[Block]:
         return []
     rows = tuple(
         (
-            words.SEVERITY[f.finding.severity] + (" (waived)" if f.finding.waived else ""),
-            f.finding.message, f.finding.cure, f.finding.basis,
+            words.SEVERITY[f.finding.severity] + (phrase(" (waived)") if f.finding.waived else ""),
+            f.finding.message,
+            f.finding.cure,
+            f.finding.basis,
         )
         for f in found
-    )  # fmt: skip
-    columns = (Column("Severity", 0.8), Column("Finding", 3.6), Column("Cure", 2.6), Column("Basis", 1.8))
-    return [Heading("What the rules say", 2), Table(columns, rows, title="Findings")]
+    )
+    columns = (
+        Column(phrase("Severity"), 0.8),
+        Column(phrase("Finding"), 3.6),
+        Column(phrase("Cure"), 2.6),
+        Column(phrase("Basis"), 1.8),
+    )
+    return [Heading(phrase("What the rules say"), 2), Table(columns, rows, title=phrase("Findings"))]
 
 
-POWER_SCHEDULE = DocumentKind("power-schedule", "Power schedule", ("pdf", "xlsx"), False, build)
+POWER_SCHEDULE = DocumentKind("power-schedule", to_phrase("Power schedule"), ("pdf", "xlsx"), False, build)

@@ -3,16 +3,17 @@
 from collections.abc import Mapping
 
 from hwsched.documents import words
+from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, in_run_unit, run_unit
 from hwsched.values.power import CircuitResult, NodeResult
 from hwsched.wiring.take_off import WireLine
 
 STATES: Mapping[str, str] = {
-    "normal": "Normal",
-    "lowest-mains": "Lowest mains",
-    "highest-mains": "Highest mains",
-    "standby-end": "Standby at its end",
-    "peak": "Peak",
+    "normal": to_phrase("Normal"),
+    "lowest-mains": to_phrase("Lowest mains"),
+    "highest-mains": to_phrase("Highest mains"),
+    "standby-end": to_phrase("Standby at its end"),
+    "peak": to_phrase("Peak"),
 }
 """State of a circuit and its heading."""
 
@@ -25,12 +26,12 @@ def volts(node: NodeResult, state: str) -> float | str:
 
 def amps(value: float | None) -> float | str:
     """Return a current, as a cell."""
-    return words.UNKNOWN if value is None else round(value, 3)
+    return phrase(words.UNKNOWN) if value is None else round(value, 3)
 
 
 def said(value: float | None, unit: str, digits: int = 2) -> str:
     """Put a number and its unit into words."""
-    return words.UNKNOWN if value is None else f"{value:.{digits}f} {unit}"
+    return phrase(words.UNKNOWN) if value is None else f"{value:.{digits}f} {unit}"
 
 
 def run_lengths(line: WireLine, style: LengthStyle) -> str:
@@ -40,7 +41,15 @@ def run_lengths(line: WireLine, style: LengthStyle) -> str:
     if line.reels is None or line.reel_m is None:
         return text
     what = ("bar" if line.kind == "raceway" else "reel") + ("" if line.reels == 1 else "s")
-    return f"{text}, from {line.reels} {what} of {far(line.reel_m, style)} {run_unit(style)} ({line.gap_text})"
+    return phrase(
+        "{text}, from {reels} {what} of {far} {run_unit} ({gap_text})",
+        text=text,
+        reels=line.reels,
+        what=what,
+        far=far(line.reel_m, style),
+        run_unit=run_unit(style),
+        gap_text=line.gap_text,
+    )
 
 
 def far(length_m: float, style: LengthStyle, digits: int = 1) -> float:

@@ -4,6 +4,7 @@ from hwsched.calc.power.supply_practice import wire_waste
 from hwsched.documents import words
 from hwsched.documents.power.power_words import far, name_of
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
+from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, run_unit
 from hwsched.render.blocks import TICK, Block, Cell, Column, Document, Heading, Paragraph, Section, Table
 from hwsched.wiring.goods import ROLES, Bill
@@ -17,16 +18,21 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
     runs = sum(len(circuit.runs) + len(circuit.unsolved_runs) for supply in supplies for circuit in supply.circuits)
     sections = [Section(tuple(_take_off(project)))]
     for building in buildings:
-        sections.append(Section((Heading(building or "No building given"), *_runs(project, building))))
+        sections.append(Section((Heading(building or phrase("No building given")), *_runs(project, building))))
     return Document(
-        "Wire list", project.title, project.revision, project.date, tuple(sections), subtitle=f"{runs} runs"
+        phrase("Wire list"),
+        project.title,
+        project.revision,
+        project.date,
+        tuple(sections),
+        subtitle=phrase("{runs} runs", runs=runs),
     )
 
 
 def _take_off(project: ProjectView) -> list[Block]:
     bill, style = project.bill, project.length_style
     unit = run_unit(style)
-    blocks: list[Block] = [Heading("Take-off")]
+    blocks: list[Block] = [Heading(phrase("Take-off"))]
     unknown = [
         f"{name_of(circuit)}: {problem.message}"
         for supply in project.power.supplies
@@ -35,34 +41,48 @@ def _take_off(project: ProjectView) -> list[Block]:
         if problem.kind != "mismatch" or not circuit.solved
     ]
     if unknown:
-        blocks.append(Paragraph(f"Not worked out: {'; '.join(unknown)}.", "caution"))
+        blocks.append(Paragraph(phrase("Not worked out: {unknown}.", unknown="; ".join(unknown)), "caution"))
     if not bill.wires:
-        blocks.append(Paragraph("No run is laid yet."))
+        blocks.append(Paragraph(phrase("No run is laid yet.")))
     else:
         rows: list[tuple[Cell, ...]] = [
             (
-                line.building or "no building", line.part or "-", _conductor(line), line.runs,
-                far(line.length_m, style), far(line.leaf_m, style), far(line.with_waste_m, style),
-                words.UNKNOWN if line.reel_m is None else far(line.reel_m, style),
-                words.UNKNOWN if line.reels is None else line.reels, line.gap_text,
+                line.building or phrase("no building"),
+                line.part or "-",
+                _conductor(line),
+                line.runs,
+                far(line.length_m, style),
+                far(line.leaf_m, style),
+                far(line.with_waste_m, style),
+                phrase(words.UNKNOWN) if line.reel_m is None else far(line.reel_m, style),
+                phrase(words.UNKNOWN) if line.reels is None else line.reels,
+                line.gap_text,
             )
             for line in bill.wires
-        ]  # fmt: skip
+        ]
         columns = (
-            Column("Building", 1.4), Column("Wire", 1.2), Column("Conductor", 1.3), Column("Runs", 0.6, "right"),
-            Column(f"Runs [{unit}]", 0.8, "right"), Column(f"Leaves, frames [{unit}]", 0.9, "right"),
-            Column(f"With {wire_waste() - 1:.0%} [{unit}]", 0.9, "right"), Column(f"Reel [{unit}]", 0.8, "right"),
-            Column("Reels", 0.6, "right"), Column("Fewest", 1.2),
-        )  # fmt: skip
-        blocks.append(Table(columns, tuple(rows), title="Wire"))
+            Column(phrase("Building"), 1.4),
+            Column(phrase("Wire"), 1.2),
+            Column(phrase("Conductor"), 1.3),
+            Column(phrase("Runs"), 0.6, "right"),
+            Column(phrase("Runs [{unit}]", unit=unit), 0.8, "right"),
+            Column(phrase("Leaves, frames [{unit}]", unit=unit), 0.9, "right"),
+            Column(phrase("With {wire_waste:.0%} [{unit}]", wire_waste=wire_waste() - 1, unit=unit), 0.9, "right"),
+            Column(phrase("Reel [{unit}]", unit=unit), 0.8, "right"),
+            Column(phrase("Reels"), 0.6, "right"),
+            Column(phrase("Fewest"), 1.2),
+        )
+        blocks.append(Table(columns, tuple(rows), title=phrase("Wire")))
         blocks += _reels(bill.wires, style)
     blocks += goods_blocks(bill)
     if bill.goods:
         blocks.append(
             Paragraph(
-                "Lengths are one way, as measured or estimated from level, plan and rise; the allowance is common "
-                "practice, and what lies on leaves and in frames has it already. Keep power-limited conductors apart "
-                "from mains as the code in force asks.",
+                phrase(
+                    "Lengths are one way, as measured or estimated from level, plan and rise; the allowance is "
+                    "common practice, and what lies on leaves and in frames has it already. Keep power-limited "
+                    "conductors apart from mains as the code in force asks."
+                ),
                 "caution",
             )
         )
@@ -73,40 +93,62 @@ def goods_blocks(bill: Bill) -> list[Block]:
     """Return what is ordered by the piece, and what is licensed work; nothing where there is none."""
     rows = tuple(
         (
-            each.building or "no building", each.level, ROLES[each.role], each.part or "-",
-            words.quantity(float(each.quantity)), each.text, ", ".join(each.needs),
+            each.building or phrase("no building"),
+            each.level,
+            ROLES[each.role],
+            each.part or "-",
+            words.quantity(float(each.quantity)),
+            each.text,
+            ", ".join(each.needs),
         )
         for each in bill.goods
         if each.line is None
-    )  # fmt: skip
+    )
     blocks: list[Block] = []
     if rows:
         columns = (
-            Column("Building", 1.2), Column("Level", 0.6), Column("What", 1.1), Column("Part", 1.2),
-            Column("Qty", 0.5, "right"), Column("For", 2.2), Column("Needs", 1.8),
-        )  # fmt: skip
-        blocks += [Heading("Goods by the piece", 2), Table(columns, rows, title="Goods by the piece")]
+            Column(phrase("Building"), 1.2),
+            Column(phrase("Level"), 0.6),
+            Column(phrase("What"), 1.1),
+            Column(phrase("Part"), 1.2),
+            Column(phrase("Qty"), 0.5, "right"),
+            Column(phrase("For"), 2.2),
+            Column(phrase("Needs"), 1.8),
+        )
+        blocks += [Heading(phrase("Goods by the piece"), 2), Table(columns, rows, title=phrase("Goods by the piece"))]
     if bill.licensed:
         work = tuple(
-            (each.building or "no building", each.level, each.supply, each.place, each.text, ", ".join(each.needs))
+            (
+                each.building or phrase("no building"),
+                each.level,
+                each.supply,
+                each.place,
+                each.text,
+                ", ".join(each.needs),
+            )
             for each in bill.licensed
         )
         titles = (
-            Column("Building", 1.2), Column("Level", 0.6), Column("For", 0.9), Column("It stands", 1.2),
-            Column("Work", 4.0), Column("Needs", 1.4),
-        )  # fmt: skip
+            Column(phrase("Building"), 1.2),
+            Column(phrase("Level"), 0.6),
+            Column(phrase("For"), 0.9),
+            Column(phrase("It stands"), 1.2),
+            Column(phrase("Work"), 4.0),
+            Column(phrase("Needs"), 1.4),
+        )
         blocks += [
-            Heading("Licensed work", 2),
+            Heading(phrase("Licensed work"), 2),
             Paragraph(
-                "On the mains side nothing is of our goods: somebody with a licence brings and does it.", "small"
+                phrase("On the mains side nothing is of our goods: somebody with a licence brings and does it."),
+                "small",
             ),
-            Table(titles, work, title="Licensed work"),
+            Table(titles, work, title=phrase("Licensed work")),
         ]
     return blocks
 
 
 def _conductor(line: WireLine) -> str:
-    return "surface raceway" if line.kind == "raceway" else f"{line.gauge} {line.stranding}".strip()
+    return phrase("surface raceway") if line.kind == "raceway" else f"{line.gauge} {line.stranding}".strip()
 
 
 def _reels(lines: tuple[WireLine, ...], style: LengthStyle) -> list[Block]:
@@ -114,29 +156,44 @@ def _reels(lines: tuple[WireLine, ...], style: LengthStyle) -> list[Block]:
     unit = run_unit(style)
     rows: list[tuple[Cell, ...]] = [
         (
-            line.building or "no building", line.part or "-", number + 1,
+            line.building or phrase("no building"),
+            line.part or "-",
+            number + 1,
             "; ".join(f"{piece.name}, {far(piece.length_m, style, 2)} {unit}" for piece in pieces),
             far(line.left_m(number), style, 2),
         )
         for line in lines
         for number, pieces in enumerate(line.cuts)
-    ]  # fmt: skip
+    ]
     if not rows:
         return []
     columns = (
-        Column("Building", 1.3), Column("Wire", 1.1), Column("Reel", 0.5, "right"), Column("Pieces cut from it", 4.4),
-        Column(f"Left [{unit}]", 0.7, "right", 2),
-    )  # fmt: skip
-    blocks: list[Block] = [Heading("Reels and bars", 2), Table(columns, tuple(rows), title="Reels")]
+        Column(phrase("Building"), 1.3),
+        Column(phrase("Wire"), 1.1),
+        Column(phrase("Reel"), 0.5, "right"),
+        Column(phrase("Pieces cut from it"), 4.4),
+        Column(phrase("Left [{unit}]", unit=unit), 0.7, "right", 2),
+    )
+    blocks: list[Block] = [Heading(phrase("Reels and bars"), 2), Table(columns, tuple(rows), title=phrase("Reels"))]
     for line in lines:
         what = "bar" if line.kind == "raceway" else "reel"
         if line.gap:
-            text = f"{line.part}: {line.reels} {what}s; whether {line.fewest} would do is not proved."
+            text = phrase(
+                "{part}: {reels} {what}s; whether {fewest} would do is not proved.",
+                part=line.part,
+                reels=line.reels,
+                what=what,
+                fewest=line.fewest,
+            )
             blocks.append(Paragraph(text, "small"))
         if line.spliced:
             join = "joined" if line.kind == "raceway" else "spliced"
-            text = (
-                f"{line.part}: {line.spliced} pieces are longer than a {what} and are {join}; order them in one length."
+            text = phrase(
+                "{part}: {spliced} pieces are longer than a {what} and are {join}; order them in one length.",
+                part=line.part,
+                spliced=line.spliced,
+                what=what,
+                join=join,
             )
             blocks.append(Paragraph(text, "caution"))
     return blocks
@@ -159,19 +216,26 @@ def _runs(project: ProjectView, building: str) -> list[Block]:
                         f"{run.gauge} {run.stranding}" + (f" ×{run.parallel}" if run.parallel > 1 else ""),
                         run.part or "-",
                         far(run.length_m, style, 2),
-                        round(max(run.amps.values()), 3) if run.amps else words.UNKNOWN,
-                        round(max(run.drop_v.values()), 3) if run.drop_v else words.UNKNOWN,
+                        round(max(run.amps.values()), 3) if run.amps else phrase(words.UNKNOWN),
+                        round(max(run.drop_v.values()), 3) if run.drop_v else phrase(words.UNKNOWN),
                         "transfer" if run.transfer else "",
                     )
                 )
     columns = (
-        Column("", 0.3, "centre"), Column("Circuit", 1.3), Column("From", 1.1), Column("To", 1.1),
-        Column("Conductor", 1.3), Column("Part", 1.1), Column(f"Length [{run_unit(style)}]", 0.8, "right", 2),
-        Column("Most [A]", 0.7, "right", 3), Column("Drop [V]", 0.7, "right", 3), Column("", 0.7),
-    )  # fmt: skip
+        Column("", 0.3, "centre"),
+        Column(phrase("Circuit"), 1.3),
+        Column(phrase("From"), 1.1),
+        Column(phrase("To"), 1.1),
+        Column(phrase("Conductor"), 1.3),
+        Column(phrase("Part"), 1.1),
+        Column(phrase("Length [{run_unit}]", run_unit=run_unit(style)), 0.8, "right", 2),
+        Column(phrase("Most [A]"), 0.7, "right", 3),
+        Column(phrase("Drop [V]"), 0.7, "right", 3),
+        Column("", 0.7),
+    )
     if not rows:
-        return [Paragraph("No run is laid yet.")]
+        return [Paragraph(phrase("No run is laid yet."))]
     return [Table(columns, tuple(rows), title=f"Runs {building}".strip())]
 
 
-WIRE_LIST = DocumentKind("wire-list", "Wire list", ("pdf", "xlsx"), False, build)
+WIRE_LIST = DocumentKind("wire-list", to_phrase("Wire list"), ("pdf", "xlsx"), False, build)

@@ -5,6 +5,7 @@ from typing import Final
 
 from hwsched.documents import words
 from hwsched.documents.view import OpeningView
+from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle
 from hwsched.rules.reading import lock_item
 from hwsched.survey.item import DISPOSITIONS
@@ -12,8 +13,13 @@ from hwsched.values import Item
 
 _MOST_APIECE: Final = 8
 """Of more openings a heading does not repeat what stands in the index."""
-_SAID: Final = {"keep": "Stays", "replace": "Is replaced", "remove": "Goes away", "move": "Is moved"}
-_POWER: Final = {"battery": "batteries in the unit", "supply": "from a supply"}
+_SAID: Final = {
+    "keep": to_phrase("Stays"),
+    "replace": to_phrase("Is replaced"),
+    "remove": to_phrase("Goes away"),
+    "move": to_phrase("Is moved"),
+}
+_POWER: Final = {"battery": to_phrase("batteries in the unit"), "supply": to_phrase("from a supply")}
 
 
 def heading_facts(openings: Sequence[OpeningView], style: LengthStyle) -> tuple[tuple[str, str], ...]:
@@ -26,13 +32,13 @@ def heading_facts(openings: Sequence[OpeningView], style: LengthStyle) -> tuple[
     style : LengthStyle
         How sizes are written.
     """
-    lines = [("Location and size", _apiece(openings, lambda view: _where(view, style)))]
+    lines = [(phrase("Location and size"), _apiece(openings, lambda view: _where(view, style)))]
     for label, said in (
-        ("Lock function", _function),
-        ("Power", _power),
-        *((_SAID[choice.value], _items(choice.value)) for choice in DISPOSITIONS if choice.value in _SAID),
+        (phrase("Lock function"), _function),
+        (phrase("Power"), _power),
+        *((phrase(_SAID[choice.value]), _items(choice.value)) for choice in DISPOSITIONS if choice.value in _SAID),
         *_own(openings),
-        ("Remarks", lambda view: view.given.opening.notes or ""),
+        (phrase("Remarks"), lambda view: view.given.opening.notes or ""),
     ):
         if value := _shared(openings, said):
             lines.append((label, value))
@@ -51,7 +57,7 @@ def _apiece(openings: Sequence[OpeningView], said: Callable[[OpeningView], str])
     if len(found) == 1:
         return found.pop()
     if len(openings) > _MOST_APIECE:
-        return "by mark in the opening index"
+        return phrase("by mark in the opening index")
     return "; ".join(f"{view.mark}: {said(view)}" for view in openings)
 
 
@@ -77,7 +83,7 @@ def _function(view: OpeningView) -> str:
 def _power(view: OpeningView) -> str:
     return ", ".join(
         dict.fromkeys(
-            _POWER.get(at.fit.power, at.fit.power) for at in view.points if at.fit is not None and at.fit.power
+            phrase(_POWER.get(at.fit.power, at.fit.power)) for at in view.points if at.fit is not None and at.fit.power
         )
     )
 

@@ -21,6 +21,7 @@ from hwsched.documents.stock.box_contents import contents
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.drawings import bore_detail, edge_view, elevation, face_detail, section
 from hwsched.drawings.opening.exploded import exploded
+from hwsched.language import phrase, to_phrase
 from hwsched.render.blocks import (
     TICK,
     Block,
@@ -54,7 +55,7 @@ def build(project: ProjectView, view: OpeningView | None) -> Document:
     if view is None:
         raise ValueError("a packet is the document of one opening")
     return Document(
-        "Install packet",
+        phrase("Install packet"),
         project.title,
         project.revision,
         project.date,
@@ -83,7 +84,11 @@ def _pages(project: ProjectView, view: OpeningView) -> list[Section]:
 
 def _work(project: ProjectView, view: OpeningView) -> tuple[list[Block], list[Block]]:
     """Return what an opening is and what is done at it, and apart from that how it ends: findings, sign-off."""
-    blocks: list[Block] = [Heading(f"Opening {view.mark}"), *_verdict(project, view), opening_facts(project, view)]
+    blocks: list[Block] = [
+        Heading(phrase("Opening {mark}", mark=view.mark)),
+        *_verdict(project, view),
+        opening_facts(project, view),
+    ]
     if view.fit is None:
         return blocks, []
     ending: list[Block] = []
@@ -98,14 +103,14 @@ def _work(project: ProjectView, view: OpeningView) -> tuple[list[Block], list[Bl
         blocks += _of_point(project, view, situation, plans[number] if fits else None, apart)
         if fits:
             blocks += tests_blocks(project, situation, plans[number])
-            (blocks if view.several else ending).append(_WRITTEN)
+            (blocks if view.several else ending).append(_written())
     if fits:
-        ending.append(Paragraph(words.ADVICE, "small"))
+        ending.append(Paragraph(phrase(words.ADVICE), "small"))
     ending += _findings(view)
     ending += [
         *(replace(each) for each in apart if isinstance(each, Drawings)),
-        Heading("Sign-off", 2),
-        SignOff(("Installer", "Checked by", "For the owner")),
+        Heading(phrase("Sign-off"), 2),
+        SignOff((phrase("Installer"), phrase("Checked by"), phrase("For the owner"))),
     ]
     return blocks, ending
 
@@ -164,16 +169,22 @@ def _of_point(
 def point_title(given: OpeningInput) -> str:
     """Return the heading of a lock point among several."""
     name = given.point.name
-    return f"Lock point {given.point.number}: {name}"
+    return phrase("Lock point {number}: {name}", number=given.point.number, name=name)
 
 
 def _verdict(project: ProjectView, view: OpeningView) -> list[Block]:
     if view.fit is None:
         # The sheet is printed all the same, so that nobody takes the missing one for a lost one.
-        return [Paragraph(f"DO NOT INSTALL. No fit of this opening counts: {view.unfitted}.", "stop")]
+        return [
+            Paragraph(
+                phrase("DO NOT INSTALL. No fit of this opening counts: {unfitted}.", unfitted=view.unfitted), "stop"
+            )
+        ]
     if view.fit.status == "to-measure":
-        missing = "; ".join(f"needs {need.label} ({need.blocks})" for need in view.fit.needs) or "facts are missing"
-        return [Paragraph(f"DO NOT INSTALL. Unknown: {missing}.", "stop")]
+        missing = "; ".join(
+            phrase("needs {label} ({blocks})", label=need.label, blocks=need.blocks) for need in view.fit.needs
+        ) or phrase("facts are missing")
+        return [Paragraph(phrase("DO NOT INSTALL. Unknown: {missing}.", missing=missing), "stop")]
     if view.fit.status == "does-not-fit":
         refused = [
             (f"{at.given.point.name}, " if at.given.point.name else "", refusal)
@@ -182,12 +193,16 @@ def _verdict(project: ProjectView, view: OpeningView) -> list[Block]:
             for refusal in at.fit.refused
         ]
         reasons = "; ".join(f"{where}{refusal.part}: {refusal.reason}" for where, refusal in refused[:3])
-        return [Paragraph(f"DO NOT INSTALL. No combination of parts fits. {reasons}", "stop")]
+        return [Paragraph(phrase("DO NOT INSTALL. No combination of parts fits. {reasons}", reasons=reasons), "stop")]
     if view.blocking:
-        reasons = " ".join(f"{finding.message} Cure: {finding.cure}" for finding in view.blocking)
-        return [Paragraph(f"DO NOT INSTALL. {reasons}", "stop")]
+        reasons = " ".join(
+            phrase("{message} Cure: {cure}", message=finding.message, cure=finding.cure) for finding in view.blocking
+        )
+        return [Paragraph(phrase("DO NOT INSTALL. {reasons}", reasons=reasons), "stop")]
     if view.held:
-        return [Paragraph(f"DO NOT INSTALL. {' '.join(_sentence(each) for each in view.held)}", "stop")]
+        return [
+            Paragraph(phrase("DO NOT INSTALL. {value}", value=" ".join(_sentence(each) for each in view.held)), "stop")
+        ]
     return unproved_blocks(project, view)
 
 
@@ -204,7 +219,7 @@ def box_blocks(project: ProjectView, view: OpeningView, plans: list[Plan]) -> li
             continue
         if view.several:
             strong.add(len(rows))
-            rows.append(("", "", "", "", f"For the {at.given.point.name}:"))
+            rows.append(("", "", "", "", phrase("For the {name}:", name=at.given.point.name)))
         for part in item_lines(at.fit.parts):
             entry = project.catalogue.get(part.part)
             strong.add(len(rows))
@@ -213,23 +228,26 @@ def box_blocks(project: ProjectView, view: OpeningView, plans: list[Plan]) -> li
             for inside in contents(project.catalogue, part.part, part.quantity):
                 rows.append(("", inside.shown, inside.unit, inside.number, inside.text))
     columns = (
-        Column("", 0.3, "centre"), Column("Qty", 0.6, "right"), Column("Unit", 0.6), Column("Part", 1.6),
-        Column("Description", 5.0),
-    )  # fmt: skip
+        Column("", 0.3, "centre"),
+        Column(phrase("Qty"), 0.6, "right"),
+        Column(phrase("Unit"), 0.6),
+        Column(phrase("Part"), 1.6),
+        Column(phrase("Description"), 5.0),
+    )
     blocks: list[Block] = [
-        Heading("Box contents", 2),
-        Table(columns, tuple(rows), title="Box contents", strong_rows=frozenset(strong), abreast=2),
-    ]  # fmt: skip
+        Heading(phrase("Box contents"), 2),
+        Table(columns, tuple(rows), title=phrase("Box contents"), strong_rows=frozenset(strong), abreast=2),
+    ]
     parts = [part for at in view.points if at.fit is not None for part in at.fit.parts]
     tools = tool_words(project.catalogue, parts, plans)
     if tools:
-        blocks.append(Paragraph(f"Tools: {'; '.join(tools)}."))
+        blocks.append(Paragraph(phrase("Tools: {tools}.", tools="; ".join(tools))))
     return blocks
 
 
 def tests_blocks(project: ProjectView, situation: Situation, work: Plan) -> list[Block]:
     """Return the test sheet of a lock point, and at which reading its pack is spent."""
-    blocks: list[Block] = [Heading("Test sheet", 2), tests_table(work)]
+    blocks: list[Block] = [Heading(phrase("Test sheet"), 2), tests_table(work)]
     unit = situation.fit.part("unit")
     entry = project.catalogue.get(unit.part) if unit else None
     if situation.fit.part("battery") is not None and entry is not None:
@@ -237,10 +255,16 @@ def tests_blocks(project: ProjectView, situation: Situation, work: Plan) -> list
     return blocks
 
 
-_WRITTEN: Final = Facts(
-    (("Cylinder serial number", "." * 24), ("Unit serial number", "." * 24), ("Found different", "." * 24)), columns=3
-)
-"""What is written down beside the readings."""
+def _written() -> Facts:
+    """Return what is written down beside the readings."""
+    return Facts(
+        (
+            (phrase("Cylinder serial number"), "." * 24),
+            (phrase("Unit serial number"), "." * 24),
+            (phrase("Found different"), "." * 24),
+        ),
+        columns=3,
+    )
 
 
 def spent_words(unit: Part) -> str:
@@ -253,26 +277,32 @@ def spent_words(unit: Part) -> str:
     """
     lowest = unit.number_of(PACK_LOW_V)
     if lowest is None:
-        return (
-            f"At which reading the pack is spent is unknown: needs part {unit.number}, the lowest pack voltage that it "
-            "works at."
+        return phrase(
+            "At which reading the pack is spent is unknown: needs part {number}, the lowest pack voltage "
+            "that it works at.",
+            number=unit.number,
         )
-    return f"The unit works down to {lowest:g} V: a pack that reads less while it operates is spent or badly connected."
+    return phrase(
+        "The unit works down to {lowest:g} V: a pack that reads less while it operates is spent or badly connected.",
+        lowest=lowest,
+    )
 
 
 def _findings(view: OpeningView) -> list[Block]:
     lines = finding_lines(view)
-    return [Heading("What the rules say", 2), Bullets(lines)] if lines else []
+    return [Heading(phrase("What the rules say"), 2), Bullets(lines)] if lines else []
 
 
 def finding_lines(view: OpeningView) -> tuple[str, ...]:
     """Return what the rules say of an opening that concerns the person at the door."""
     # Notes are for who specifies, and stand in the schedule: at the door they hide what matters.
     return tuple(
-        f"{words.SEVERITY[f.severity]}{f' (waived by {f.waived_by})' if f.waived else ''}: {f.message} {f.cure}"
+        phrase(words.SEVERITY[f.severity])
+        + (phrase(" (waived by {who})", who=f.waived_by) if f.waived else "")
+        + f": {f.message} {f.cure}"
         for f in view.findings
         if f.severity != "note"
     )
 
 
-PACKET = DocumentKind("packets", "Install packets", ("pdf",), True, build)
+PACKET = DocumentKind("packets", to_phrase("Install packets"), ("pdf",), True, build)

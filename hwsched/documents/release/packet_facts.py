@@ -2,6 +2,7 @@
 
 from hwsched.documents import words
 from hwsched.documents.view import OpeningView, ProjectView
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import Facts
 from hwsched.rules.reading import leaf_hand, leaf_name, lock_item, lock_leaf
@@ -37,30 +38,33 @@ def opening_facts(project: ProjectView, view: OpeningView) -> Facts:
     """Return what a packet says of an opening, and where it has one lock point all that it says of that."""
     opening = view.given.opening
     pairs = [
-        ("Location", words.location(opening.room_from, opening.room_to) or words.UNKNOWN),
+        (phrase("Location"), words.location(opening.room_from, opening.room_to) or phrase(words.UNKNOWN)),
         (
-            ("Form and hand", f"{words.opening_word('form', opening.form)}, {opening.hand or 'hand unknown'}")
+            (
+                phrase("Form and hand"),
+                f"{words.opening_word('form', opening.form)}, {opening.hand or phrase('hand unknown')}",
+            )
             if view.given.leaves
-            else ("Form", words.opening_word("form", opening.form))
+            else (phrase("Form"), words.opening_word("form", opening.form))
         ),
-        ("Fire rating", words.opening_word("rating", opening.rating)),
-        ("Egress role", words.opening_word("egress", opening.egress)),
+        (phrase("Fire rating"), words.opening_word("rating", opening.rating)),
+        (phrase("Egress role"), words.opening_word("egress", opening.egress)),
     ]
     if view.several:
-        pairs.append(("Lock points", ", ".join(at.given.point.name for at in view.points)))
+        pairs.append((phrase("Lock points"), ", ".join(at.given.point.name for at in view.points)))
         if view.given.leaves:
-            pairs.append(("Frame", words.opening_word("frame_material", opening.frame_material)))
+            pairs.append((phrase("Frame"), words.opening_word("frame_material", opening.frame_material)))
     else:
         situation = situations(view)[0]
         pairs += leaf_facts(situation, project.length_style)
         if situation.leaf is not None:
-            pairs.append(("Frame", words.opening_word("frame_material", opening.frame_material)))
+            pairs.append((phrase("Frame"), words.opening_word("frame_material", opening.frame_material)))
         pairs += lock_facts(situation, project.length_style)
         if view.fit is not None and view.fit.status == "fits":
             pairs += fit_facts(situation, project.length_style)
-    pairs += [(label, text or words.UNKNOWN) for label, text in view.own]
+    pairs += [(label, text or phrase(words.UNKNOWN)) for label, text in view.own]
     if opening.notes:
-        pairs.append(("Remarks", opening.notes))
+        pairs.append((phrase("Remarks"), opening.notes))
     return Facts(tuple(pairs), columns=3)
 
 
@@ -70,12 +74,17 @@ def leaf_facts(situation: Situation, style: LengthStyle) -> list[tuple[str, str]
     if leaf is None:
         return []
     hand = leaf_hand(situation.given)
-    own_hand = [("Hand of this leaf", hand or "hand unknown")] if hand != situation.given.opening.hand else []
+    own_hand = (
+        [(phrase("Hand of this leaf"), hand or phrase("hand unknown"))] if hand != situation.given.opening.hand else []
+    )
     return [
         *own_hand,
-        ("Leaf size", words.size(leaf, style)),
-        ("Leaf thickness", words.length(leaf.thickness_mm, style)),
-        ("Leaf", f"{words.leaf_word('material', leaf.material)}, {words.leaf_word('construction', leaf.construction)}"),
+        (phrase("Leaf size"), words.size(leaf, style)),
+        (phrase("Leaf thickness"), words.length(leaf.thickness_mm, style)),
+        (
+            phrase("Leaf"),
+            f"{words.leaf_word('material', leaf.material)}, {words.leaf_word('construction', leaf.construction)}",
+        ),
     ]
 
 
@@ -87,14 +96,14 @@ def lock_facts(situation: Situation, style: LengthStyle) -> list[tuple[str, str]
     if situation.leaf is None:
         # A reader on a wall has neither backset nor function.
         return [
-            ("Existing lock", words.item_word("lock_form", lock.lock_form)),
-            ("Reader above floor", words.length(lock.cylinder_height_mm, style)),
+            (phrase("Existing lock"), words.item_word("lock_form", lock.lock_form)),
+            (phrase("Reader above floor"), words.length(lock.cylinder_height_mm, style)),
         ]
     return [
-        ("Existing lock", words.item_word("lock_form", lock.lock_form)),
-        ("Function", words.item_word("function", lock.function)),
-        ("Backset", words.length(lock.backset_mm, style)),
-        ("Cylinder above floor", words.length(lock.cylinder_height_mm, style)),
+        (phrase("Existing lock"), words.item_word("lock_form", lock.lock_form)),
+        (phrase("Function"), words.item_word("function", lock.function)),
+        (phrase("Backset"), words.length(lock.backset_mm, style)),
+        (phrase("Cylinder above floor"), words.length(lock.cylinder_height_mm, style)),
     ]
 
 
@@ -103,39 +112,57 @@ def fit_facts(situation: Situation, style: LengthStyle) -> list[tuple[str, str]]
     fit = situation.fit
     pairs = []
     if fit.stack is not None and fit.stack.form == "rim":
-        pairs.append(("Cylinder head", "lies on the trim"))
+        pairs.append((phrase("Cylinder head"), phrase("lies on the trim")))
     elif fit.stack is not None:
-        turns = f", cam plane {fit.stack.turns} turns beyond centre" if fit.stack.turns else ""
+        turns = phrase(", cam plane {turns} turns beyond centre", turns=fit.stack.turns) if fit.stack.turns else ""
         pairs.append(
-            ("Cylinder head", f"{words.length(fit.stack.projection_mm, style)} proud of the trim{turns}")
-        )  # fmt: skip
+            (
+                phrase("Cylinder head"),
+                phrase(
+                    "{length} proud of the trim{turns}",
+                    length=words.length(fit.stack.projection_mm, style),
+                    turns=turns,
+                ),
+            )
+        )
     if fit.stack is not None and fit.stack.cut_off_mm:
-        pairs.append(("Break off the tailpiece", words.length(fit.stack.cut_off_mm, style)))
+        pairs.append((phrase("Break off the tailpiece"), words.length(fit.stack.cut_off_mm, style)))
     if fit.cable is not None:
         spare = fit.cable.available_mm - fit.cable.length_mm
         pairs.append(
             (
-                "Lead",
-                f"needs {words.length(fit.cable.length_mm, style)}, has {words.length(fit.cable.available_mm, style)}, "
-                f"{words.length(spare, style)} to spare",
+                phrase("Lead"),
+                phrase(
+                    "needs {length}, has {length_2}, {length_3} to spare",
+                    length=words.length(fit.cable.length_mm, style),
+                    length_2=words.length(fit.cable.available_mm, style),
+                    length_3=words.length(spare, style),
+                ),
             )
         )
     if fit.placement is not None:
         place = fit.placement
         where = {"inside": "on the inside", "key": "on the key side", "edge": "in the lock edge"}.get(
-            place.face, "on the wall"
+            place.face, phrase("on the wall")
         )
-        pairs.append(("Unit", f"{where}, {place.pattern}{' (placed by hand)' if place.source == 'by-hand' else ''}"))
+        pairs.append(
+            (
+                phrase("Unit"),
+                f"{where}, {place.pattern}{phrase(' (placed by hand)') if place.source == 'by-hand' else ''}",
+            )
+        )
     found = dues([(situation.given, fit)])
     cells = [f"{words.quantity(due.count)} × {due.designation or due.cell}" for due in found]
     if fit.battery is not None:
-        pairs.append(("Battery", ", ".join([*cells, f"{words.days(fit.battery.days)} as surveyed"])))
+        pairs.append(
+            (phrase("Battery"), ", ".join([*cells, phrase("{days} as surveyed", days=words.days(fit.battery.days))]))
+        )
     elif cells:
-        pairs.append(("Battery", ", ".join(cells)))
+        pairs.append((phrase("Battery"), ", ".join(cells)))
     # Of what a supply feeds the test sheet says it.
     if situation.unit is not None and not situation.on_supply:
-        pairs.append(("Without power", without_power(situation)))
+        pairs.append((phrase("Without power"), without_power(situation)))
     for due in found:
-        by = due.due_on.isoformat() if due.due_on else "write down the day of installation"
-        pairs.append(("Change by", by))
+        by = due.due_on.isoformat() if due.due_on else phrase("write down the day of installation")
+        pairs.append((phrase("Change by"), by))
     return pairs

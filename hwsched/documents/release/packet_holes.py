@@ -5,6 +5,7 @@ from typing import Final
 from hwsched.documents import words
 from hwsched.documents.release.packet_work import tool_word
 from hwsched.drawings.opening.hole_words import direction_words
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import TICK, Block, Cell, Column, Heading, Paragraph, Table
 from hwsched.values import Hole
@@ -18,7 +19,7 @@ def hole_blocks(situation: Situation, style: LengthStyle) -> list[Block]:
     """Return the table of a lock point's holes, in the order in which they are made."""
     fit = situation.fit
     if not fit.holes:
-        return [Heading("Holes", 2), Paragraph("No hole is made.")]
+        return [Heading(phrase("Holes"), 2), Paragraph(phrase("No hole is made."))]
     rows: list[tuple[Cell, ...]] = []
     # In the order of drilling: some begin at the bottom of others.
     for hole in sorted(fit.holes, key=lambda h: h.order):
@@ -28,7 +29,7 @@ def hole_blocks(situation: Situation, style: LengthStyle) -> list[Block]:
                 hole.order,
                 hole.name + (f" ×{hole.count}" if hole.count > 1 else ""),
                 hole.face,
-                "through the part as template" if hole.by_template else _across(hole, style),
+                phrase("through the part as template") if hole.by_template else _across(hole, style),
                 "-" if hole.by_template else _from_cylinder(hole, style),
                 _size(hole, style),
                 words.length(hole.pilot_mm, style) if hole.pilot_mm is not None else "-",
@@ -38,21 +39,28 @@ def hole_blocks(situation: Situation, style: LengthStyle) -> list[Block]:
             )
         )
     columns = (
-        Column("", 0.3, "centre"), Column("No.", 0.4, "right"), Column("Hole", 2.2, below=True),
-        Column("Face", 0.9, below=True), Column("From lock edge", 1.4, large=True),
-        Column("From cylinder", 1.3, large=True), Column("Dia.", 0.9, large=True), Column("Pilot", 0.8, large=True),
-        Column("Depth", 1.2, large=True), Column("Angle", 1.0, below=True), Column("Tool", 1.8, below=True),
-    )  # fmt: skip
-    return [Heading("Holes", 2), Table(columns, tuple(rows), title="Holes")]
+        Column("", 0.3, "centre"),
+        Column(phrase("No."), 0.4, "right"),
+        Column(phrase("Hole"), 2.2, below=True),
+        Column(phrase("Face"), 0.9, below=True),
+        Column(phrase("From lock edge"), 1.4, large=True),
+        Column(phrase("From cylinder"), 1.3, large=True),
+        Column(phrase("Dia."), 0.9, large=True),
+        Column(phrase("Pilot"), 0.8, large=True),
+        Column(phrase("Depth"), 1.2, large=True),
+        Column(phrase("Angle"), 1.0, below=True),
+        Column(phrase("Tool"), 1.8, below=True),
+    )
+    return [Heading(phrase("Holes"), 2), Table(columns, tuple(rows), title=phrase("Holes"))]
 
 
 def _across(hole: Hole, style: LengthStyle) -> str:
     """Say where a hole's centre is across its face; only on a face of the leaf that counts from the lock edge."""
     shown = words.length(hole.x_mm, style)
     places = {
-        "lock-edge": " from the inside face",
-        "hinge-edge": " from the inside face",
-        "wall": " from the reader's centre",
+        "lock-edge": phrase(" from the inside face"),
+        "hinge-edge": phrase(" from the inside face"),
+        "wall": phrase(" from the reader's centre"),
     }
     return shown + places.get(hole.face, "")
 
@@ -65,19 +73,29 @@ def _from_cylinder(hole: Hole, style: LengthStyle) -> str:
     if abs(up) > _SAME_PLACE_MM:
         found.append(f"{words.length(abs(up), style)} {'above' if up > 0 else 'below'}")
     if hole.face in ("lock-edge", "hinge-edge"):
-        return ", ".join(found) or "level with its centre"
+        return ", ".join(found) or phrase("level with its centre")
     if abs(across) > _SAME_PLACE_MM:
-        found.append(f"{words.length(abs(across), style)} {'toward hinge' if across > 0 else 'toward edge'}")
-    return ", ".join(found) or "at its centre"
+        found.append(
+            f"{words.length(abs(across), style)} {phrase('toward hinge') if across > 0 else phrase('toward edge')}"
+        )
+    return ", ".join(found) or phrase("at its centre")
 
 
 def _size(hole: Hole, style: LengthStyle) -> str:
     if hole.width_mm is not None and hole.height_mm is not None:
         return f"{words.length(hole.width_mm, style)} × {words.length(hole.height_mm, style)}"
-    enlarged = f", enlarges {words.length(hole.enlarges_mm, style)}" if hole.enlarges_mm is not None else ""
+    enlarged = (
+        phrase(", enlarges {length}", length=words.length(hole.enlarges_mm, style))
+        if hole.enlarges_mm is not None
+        else ""
+    )
     return words.length(hole.diameter_mm, style) + enlarged
 
 
 def _depth(hole: Hole, style: LengthStyle) -> str:
-    begins = f", begins {words.length(hole.from_depth_mm, style)} below the face" if hole.from_depth_mm > 0 else ""
+    begins = (
+        phrase(", begins {length} below the face", length=words.length(hole.from_depth_mm, style))
+        if hole.from_depth_mm > 0
+        else ""
+    )
     return ("through" if hole.depth_mm is None else words.length(hole.depth_mm, style)) + begins

@@ -6,11 +6,12 @@ from typing import Final, Literal
 from hwsched.drawings.drawing import Drawing
 from hwsched.drawings.legend import legend
 from hwsched.drawings.opening.face_ground import CONVENTION_NOTE
+from hwsched.language import to_phrase
 from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import Block, Drawings, Paragraph
 from hwsched.work.situation import Situation
 
-_FACES: Final = ("Inside", "Key side")
+_FACES: Final = (to_phrase("Inside"), to_phrase("Key side"))
 """Titles of the views of the whole opening."""
 
 

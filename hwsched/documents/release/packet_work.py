@@ -4,6 +4,7 @@ from collections.abc import Sequence
 from typing import Final
 
 from hwsched.attributes.of_parts import DIAMETER_MM, FORM
+from hwsched.language import phrase
 from hwsched.render.blocks import TICK, Block, Cell, Column, Heading, StepLine, Steps, Table
 from hwsched.values import Catalogue, FitPart
 from hwsched.work.cautions import RECALLED
@@ -19,34 +20,43 @@ def steps_blocks(work: Plan) -> list[Block]:
     lines = tuple(
         StepLine(
             step.number,
-            step.where,
+            phrase(step.where),
             _said(work, step),
-            tuple(caution.text for caution in work.new_cautions(step)),
-            tuple(f"{reading.what}: {reading.expected}; read ......" for reading in step.readings),
+            tuple(phrase(caution.text) for caution in work.new_cautions(step)),
+            tuple(
+                phrase("{what}: {expected}; read ......", what=reading.what, expected=reading.expected)
+                for reading in step.readings
+            ),
         )
         for step in work.steps
     )
-    return [Heading("Steps", 2), Steps(lines)]
+    return [Heading(phrase("Steps"), 2), Steps(lines)]
 
 
 def _said(work: Plan, step: Step) -> str:
     new = work.new_cautions(step)
     # What has been read is recalled where it hurts: lungs and mains.
-    recalled = [caution.title for caution in step.cautions if caution not in new and caution in RECALLED]
-    return f"{step.text} (Caution: {', '.join(recalled)}.)" if recalled else step.text
+    recalled = [phrase(caution.title) for caution in step.cautions if caution not in new and caution in RECALLED]
+    return (
+        phrase("{text} (Caution: {recalled}.)", text=step.text, recalled=", ".join(recalled)) if recalled else step.text
+    )
 
 
 def tests_table(work: Plan) -> Table:
     """Return the test sheet: what is tried, what is expected, and room for what was found."""
     rows: list[tuple[Cell, ...]] = [
-        (number, check.text, check.expected, TICK, TICK, "read ......" if check.reading is not None else "")
+        (number, check.text, check.expected, TICK, TICK, phrase("read ......") if check.reading is not None else "")
         for number, check in enumerate(work.checks, start=1)
     ]
     columns = (
-        Column("No.", 0.2, "right"), Column("Test", 3.3), Column("Expected", 2.2, run_in=True),
-        Column("Pass", 0.2, "centre"), Column("Fail", 0.2, "centre"), Column("Reading", 1.0, below=True),
-    )  # fmt: skip
-    return Table(columns, tuple(rows), title="Test sheet")
+        Column(phrase("No."), 0.2, "right"),
+        Column(phrase("Test"), 3.3),
+        Column(phrase("Expected"), 2.2, run_in=True),
+        Column(phrase("Pass"), 0.2, "centre"),
+        Column(phrase("Fail"), 0.2, "centre"),
+        Column(phrase("Reading"), 1.0, below=True),
+    )
+    return Table(columns, tuple(rows), title=phrase("Test sheet"))
 
 
 def tool_word(form: str) -> str:
@@ -59,7 +69,7 @@ def tool_words(catalogue: Catalogue, parts: Sequence[FitPart], plans: Sequence[P
     held = [part for part in parts if part.role == "tool"]
     shown = dict.fromkeys(f"{part.description or part.part} ({part.part})" for part in held)
     wanted = dict.fromkeys(tool for work in plans for tool in work.tools)
-    return (*shown, *dict.fromkeys(tool.name for tool in wanted if not _is_held(catalogue, held, tool)))
+    return (*shown, *dict.fromkeys(phrase(tool.name) for tool in wanted if not _is_held(catalogue, held, tool)))
 
 
 def _is_held(catalogue: Catalogue, held: Sequence[FitPart], tool: Tool) -> bool:

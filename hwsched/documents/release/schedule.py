@@ -9,6 +9,7 @@ from hwsched.documents import words
 from hwsched.documents.power.power_words import run_lengths
 from hwsched.documents.release.heading_facts import heading_facts
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
+from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
 from hwsched.rules.reading import LOCK_ROLES, lock_item, lock_leaf
@@ -110,23 +111,27 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
         Section((*_summary(project, groups),)),
         # Upright a page holds half as many again; fields of the project's own need the width.
         Section(
-            (Heading("Opening index"), _index(project, heading_of)),
+            (Heading(phrase("Opening index")), _index(project, heading_of)),
             landscape=bool(project.openings and project.openings[0].own),
             dense=True,
         ),
     ]
     if groups:
-        blocks: list[Block] = [Heading("Headings")]
+        blocks: list[Block] = [Heading(phrase("Headings"))]
         reasons = _Reasons()
         for number, group in enumerate(groups):
             blocks += _heading_blocks(project, group, reasons, apart(group, groups[:number]))
-        sections.append(Section((*blocks, Heading("Reasons", 2), reasons.table()), dense=True))
+        sections.append(Section((*blocks, Heading(phrase("Reasons"), 2), reasons.table()), dense=True))
     sections += _supplies(project)
     sections.append(Section((*_not_fitted(project), *_open_findings(project)), dense=True))
     return Document(
-        "Door hardware schedule", project.title, project.revision, project.date, tuple(sections),
-        subtitle=f"{len(project.openings)} openings, {len(groups)} headings",
-    )  # fmt: skip
+        phrase("Door hardware schedule"),
+        project.title,
+        project.revision,
+        project.date,
+        tuple(sections),
+        subtitle=phrase("{count} openings, {count_2} headings", count=len(project.openings), count_2=len(groups)),
+    )
 
 
 def _summary(project: ProjectView, groups: tuple[HeadingGroup, ...]) -> list[Block]:
@@ -136,30 +141,39 @@ def _summary(project: ProjectView, groups: tuple[HeadingGroup, ...]) -> list[Blo
     unknowns = sum(bool(f.needs) for view in project.openings for f in view.findings)
     held = sum(bool(view.blocking) for view in project.openings)
     blocks: list[Block] = [
-        Heading("Summary"),
+        Heading(phrase("Summary")),
         Facts(
             (
-                ("Openings", str(len(project.openings))),
-                ("Headings", str(len(groups))),
+                (phrase("Openings"), str(len(project.openings))),
+                (phrase("Headings"), str(len(groups))),
                 *(
                     (name, str(statuses.get(name, 0)))
-                    for name in ("Fits", "Does not fit", "To measure", "Not worked out")
+                    for name in (phrase("Fits"), phrase("Does not fit"), phrase("To measure"), phrase("Not worked out"))
                 ),
-                ("Held by errors", str(held)),
-                ("Open findings", ", ".join(f"{severities.get(s, 0)} {words.SEVERITY[s].lower()}" for s in SEVERITIES)),
+                (phrase("Held by errors"), str(held)),
+                (
+                    phrase("Open findings"),
+                    ", ".join(f"{severities.get(s, 0)} {phrase(words.SEVERITY[s]).lower()}" for s in SEVERITIES),
+                ),
             )
         ),
-        Heading("What was not checked", 2),
+        Heading(phrase("What was not checked"), 2),
         Paragraph(
-            f"{project.rules_run} rules were run. Switched off: {', '.join(project.rules_off) or 'none'}. "
-            f"Findings that say unknown because facts are missing: {unknowns}. Waivers in force: {waived}."
+            phrase(
+                "{rules_run} rules were run. Switched off: {rules_off}. Findings that say unknown because "
+                "facts are missing: {unknowns}. Waivers in force: {waived}.",
+                rules_run=project.rules_run,
+                rules_off=", ".join(project.rules_off) or phrase("none"),
+                unknowns=unknowns,
+                waived=waived,
+            )
         ),
-        Paragraph(words.ADVICE, "caution"),
+        Paragraph(phrase(words.ADVICE), "caution"),
     ]
     if project.office.contacts:
-        blocks += [Heading("Contacts", 2), Facts(tuple(project.office.contacts.items()))]
+        blocks += [Heading(phrase("Contacts"), 2), Facts(tuple(project.office.contacts.items()))]
     if used := _abbreviations(project, groups):
-        blocks += [Heading("Abbreviations", 2), Facts(used)]
+        blocks += [Heading(phrase("Abbreviations"), 2), Facts(used)]
     return blocks
 
 
@@ -167,7 +181,7 @@ def _abbreviations(project: ProjectView, groups: tuple[HeadingGroup, ...]) -> tu
     """Return those that the schedule uses: hands, units of item lines."""
     used = {view.given.opening.hand for view in project.openings}
     used |= {_unit_of(project, part) for group in groups for part in group.parts}
-    return tuple((short, full) for short, full in words.ABBREVIATIONS.items() if short in used)
+    return tuple((short, phrase(full)) for short, full in words.ABBREVIATIONS.items() if short in used)
 
 
 def _index(project: ProjectView, heading_of: dict[str, str]) -> Table:
@@ -181,21 +195,28 @@ def _index(project: ProjectView, heading_of: dict[str, str]) -> Table:
                 words.location(opening.room_from, opening.room_to),
                 heading_of.get(opening.id, "-"),
                 words.opening_word("form", opening.form),
-                opening.hand or words.UNKNOWN,
+                opening.hand or phrase(words.UNKNOWN),
                 words.size(leaf, project.length_style),
-                words.leaf_word("material", leaf.material) if leaf else "no leaf",
+                words.leaf_word("material", leaf.material) if leaf else phrase("no leaf"),
                 words.opening_word("rating", opening.rating),
-                words.status(view.fit) + (" · held" if view.blocking else ""),
+                words.status(view.fit) + (phrase(" · held") if view.blocking else ""),
                 *(text for _, text in view.own),
             )
         )
     own = tuple(Column(label, 1.0) for label, _ in project.openings[0].own) if project.openings else ()
     columns = (
-        Column("Mark", 1.1), Column("Place", 1.7), Column("Location", 2.0), Column("Heading", 0.9),
-        Column("Form", 1.0), Column("Hand", 0.7), Column("Leaf size", 1.5), Column("Leaf", 1.3), Column("Rating", 0.9),
-        Column("Status", 1.1),
-    )  # fmt: skip
-    return Table((*columns, *own), tuple(rows), title="Opening index", leads_to=(3, "Heading "))
+        Column(phrase("Mark"), 1.1),
+        Column(phrase("Place"), 1.7),
+        Column(phrase("Location"), 2.0),
+        Column(phrase("Heading"), 0.9),
+        Column(phrase("Form"), 1.0),
+        Column(phrase("Hand"), 0.7),
+        Column(phrase("Leaf size"), 1.5),
+        Column(phrase("Leaf"), 1.3),
+        Column(phrase("Rating"), 0.9),
+        Column(phrase("Status"), 1.1),
+    )
+    return Table((*columns, *own), tuple(rows), title=phrase("Opening index"), leads_to=(3, "Heading "))
 
 
 class _Reasons:
@@ -212,7 +233,9 @@ class _Reasons:
     def table(self) -> Table:
         """Return all reasons, told by openings that stand first under their headings."""
         rows = tuple((number, said) for said, number in self._numbers.items())
-        return Table((Column("No.", 0.4, "right"), Column("Reason", 8.0)), rows, title="Reasons")
+        return Table(
+            (Column(phrase("No."), 0.4, "right"), Column(phrase("Reason"), 8.0)), rows, title=phrase("Reasons")
+        )
 
 
 def _heading_blocks(project: ProjectView, group: HeadingGroup, reasons: _Reasons, like: str) -> list[Block]:
@@ -222,14 +245,20 @@ def _heading_blocks(project: ProjectView, group: HeadingGroup, reasons: _Reasons
     marks = ", ".join(view.mark for view in group.openings)
     sets = list(dict.fromkeys(view.set_name for view in group.openings if view.set_name))
     facts = (
-        ("Openings", f"{count}: {marks}" if count <= _MANY else f"{count}, as listed below"),
-        ("Form and hand", f"{words.opening_word('form', opening.form)}, {opening.hand or 'hand unknown'}"),
-        ("Leaf", _of_points(first, lambda at: _leaf_words(at, project.length_style))),
-        ("Frame", words.opening_word("frame_material", opening.frame_material)),
-        ("Fire rating", words.opening_word("rating", opening.rating)),
-        ("Existing lock", _of_points(first, _lock_words)),
-        *([("Hardware set", ", ".join(sets))] if sets else []),
-        *([("Apart because of", like)] if like else []),
+        (
+            phrase("Openings"),
+            f"{count}: {marks}" if count <= _MANY else phrase("{count}, as listed below", count=count),
+        ),
+        (
+            phrase("Form and hand"),
+            f"{words.opening_word('form', opening.form)}, {opening.hand or phrase('hand unknown')}",
+        ),
+        (phrase("Leaf"), _of_points(first, lambda at: _leaf_words(at, project.length_style))),
+        (phrase("Frame"), words.opening_word("frame_material", opening.frame_material)),
+        (phrase("Fire rating"), words.opening_word("rating", opening.rating)),
+        (phrase("Existing lock"), _of_points(first, _lock_words)),
+        *([(phrase("Hardware set"), ", ".join(sets))] if sets else []),
+        *([(phrase("Apart because of"), like)] if like else []),
     )
     rows: list[tuple[Cell, ...]] = []
     strong = set()
@@ -237,7 +266,7 @@ def _heading_blocks(project: ProjectView, group: HeadingGroup, reasons: _Reasons
     for name, parts in group.points:
         if name:
             strong.add(len(rows))
-            rows.append(("", "", "", "", f"At the {name}", "", "", ""))
+            rows.append(("", "", "", "", phrase("At the {name}", name=name), "", "", ""))
         for part in parts:
             number += 1
             rows.append(
@@ -253,10 +282,16 @@ def _heading_blocks(project: ProjectView, group: HeadingGroup, reasons: _Reasons
                 )
             )
     columns = (
-        Column("No.", 0.4, "right"), Column("Qty", 0.5, "right"), Column("Total", 0.6, "right"), Column("Unit", 0.5),
-        Column("Item", 4.0), Column("Catalogue number", 1.6), Column("Finish", 0.8), Column("Reason", 0.6, "right"),
-    )  # fmt: skip
-    title = f"Heading {group.number}"
+        Column(phrase("No."), 0.4, "right"),
+        Column(phrase("Qty"), 0.5, "right"),
+        Column(phrase("Total"), 0.6, "right"),
+        Column(phrase("Unit"), 0.5),
+        Column(phrase("Item"), 4.0),
+        Column(phrase("Catalogue number"), 1.6),
+        Column(phrase("Finish"), 0.8),
+        Column(phrase("Reason"), 0.6, "right"),
+    )
+    title = phrase("Heading {number}", number=group.number)
     table = Table(columns, tuple(rows), title=title, strong_rows=frozenset(strong))
     more = Facts(heading_facts(group.openings, project.length_style), columns=2)
     listed = [Paragraph(f"Openings: {marks}", "small")] if count > _MANY else []
@@ -277,7 +312,7 @@ def apart(group: HeadingGroup, earlier: Sequence[HeadingGroup]) -> str:
         found = _differences(group, other)
         if best is None or len(found) < len(best[1]):
             best = (other.number, found)
-    return "" if best is None else f"{', '.join(best[1])} (else as {best[0]})"
+    return "" if best is None else phrase("{best} (else as {best_2})", best=", ".join(best[1]), best_2=best[0])
 
 
 def _differences(group: HeadingGroup, other: HeadingGroup) -> list[str]:
@@ -288,7 +323,7 @@ def _differences(group: HeadingGroup, other: HeadingGroup) -> list[str]:
         if getattr(mine, name) != getattr(its, name)
     ]
     if mine.hand != its.hand:
-        found.append(f"hand {mine.hand or words.UNKNOWN}")
+        found.append(f"hand {mine.hand or phrase(words.UNKNOWN)}")
     leaves = [_of_points(view.openings[0], lambda at: _leaf_words(at, "mm")) for view in (group, other)]
     if leaves[0] != leaves[1]:
         found.append("leaf")
@@ -303,27 +338,31 @@ def _supplies(project: ProjectView) -> list[Section]:
         if not each.circuits:
             continue
         supply = each.supply
-        standby = f"{supply.batteries or 1} × {supply.battery}" if supply.battery else "none"
+        standby = f"{supply.batteries or 1} × {supply.battery}" if supply.battery else phrase("none")
         limiters = [
-            f"{circuit.circuit.name}: {words.UNKNOWN if circuit.limiter_a is None else f'{circuit.limiter_a:g} A'}"
+            f"{circuit.circuit.name}: {phrase(words.UNKNOWN) if circuit.limiter_a is None else f'{circuit.limiter_a:g} A'}"
             for circuit in each.circuits
         ]
         openings = set(each.openings)
         marks = ", ".join(mark for id_, mark in project.marks.items() if id_ in openings)
         place = " · ".join(part for part in (supply.building, supply.level, supply.place) if part)
         rows.append(
-            (supply.name, place, supply.part or words.UNKNOWN, standby, "; ".join(limiters), marks or "nothing")
+            (supply.name, place, supply.part or phrase(words.UNKNOWN), standby, "; ".join(limiters), marks or "nothing")
         )
     if not rows:
         return []
     columns = (
-        Column("Supply", 1.0), Column("It stands", 2.0), Column("Part", 1.2), Column("Standby batteries", 1.2),
-        Column("Circuits and limiters", 1.8), Column("Feeds", 2.4),
-    )  # fmt: skip
-    blocks: list[Block] = [Heading("Supplies"), Table(columns, tuple(rows), title="Supplies")]
+        Column(phrase("Supply"), 1.0),
+        Column(phrase("It stands"), 2.0),
+        Column(phrase("Part"), 1.2),
+        Column(phrase("Standby batteries"), 1.2),
+        Column(phrase("Circuits and limiters"), 1.8),
+        Column(phrase("Feeds"), 2.4),
+    )
+    blocks: list[Block] = [Heading(phrase("Supplies")), Table(columns, tuple(rows), title=phrase("Supplies"))]
     totals = _goods(project)
     if totals.rows:
-        blocks += [Heading("Goods of supplies and wire", 2), totals]
+        blocks += [Heading(phrase("Goods of supplies and wire"), 2), totals]
     return [Section(tuple(blocks))]
 
 
@@ -343,12 +382,18 @@ def _goods(project: ProjectView) -> Table:
         part = project.catalogue.get(number)
         unit = part.unit if part is not None else ""
         note = "; ".join(dict.fromkeys(told))
-        rows.append((building or "no building", names[role], number or "-", words.quantity(quantity), unit, note))
+        rows.append(
+            (building or phrase("no building"), names[role], number or "-", words.quantity(quantity), unit, note)
+        )
     columns = (
-        Column("Building", 1.2), Column("What", 1.2), Column("Part", 1.2), Column("Qty", 0.6, "right"),
-        Column("Unit", 0.5), Column("", 3.4),
-    )  # fmt: skip
-    return Table(columns, tuple(rows), title="Goods of supplies and wire")
+        Column(phrase("Building"), 1.2),
+        Column(phrase("What"), 1.2),
+        Column(phrase("Part"), 1.2),
+        Column(phrase("Qty"), 0.6, "right"),
+        Column(phrase("Unit"), 0.5),
+        Column("", 3.4),
+    )
+    return Table(columns, tuple(rows), title=phrase("Goods of supplies and wire"))
 
 
 def _of_points(view: OpeningView, said: Callable[[PointFit], str]) -> str:
@@ -362,13 +407,13 @@ def _of_points(view: OpeningView, said: Callable[[PointFit], str]) -> str:
 def _leaf_words(at: PointFit, style: LengthStyle) -> str:
     leaf = lock_leaf(at.given) or next(iter(at.given.leaves), None)
     if leaf is None:
-        return "no leaf"
+        return phrase("no leaf")
     return f"{words.length(leaf.thickness_mm, style)}, {words.leaf_word('material', leaf.material)}"
 
 
 def _lock_words(at: PointFit) -> str:
     lock = lock_item(at.given)
-    return words.item_word("lock_form", lock.lock_form) if lock else "none found"
+    return words.item_word("lock_form", lock.lock_form) if lock else phrase("none found")
 
 
 def _unit_of(project: ProjectView, part: FitPart) -> str:
@@ -387,29 +432,38 @@ def _not_fitted(project: ProjectView) -> list[Block]:
         if view.fit is not None and view.fit.status == "fits":
             continue
         if view.fit is None:
-            rows.append((view.mark, words.status(None), f"No fit counts: {view.unfitted}. Fit the opening."))
+            rows.append(
+                (
+                    view.mark,
+                    words.status(None),
+                    phrase("No fit counts: {unfitted}. Fit the opening.", unfitted=view.unfitted),
+                )
+            )
             continue
         lines = [line for at in view.points for line in _why_not(at)]
-        rows.append((view.mark, words.status(view.fit), "\n".join(lines) or "no reason was recorded"))
+        rows.append((view.mark, words.status(view.fit), "\n".join(lines) or phrase("no reason was recorded")))
     if not rows:
-        return [Heading("Does not fit, or to measure"), Paragraph("None: every opening fits.")]
+        return [Heading(phrase("Does not fit, or to measure")), Paragraph(phrase("None: every opening fits."))]
     # What holds for several openings word for word is said once.
     alike: dict[tuple[str, str], list[str]] = {}
     for mark, status, why in rows:
         alike.setdefault((status, why), []).append(mark)
     merged = tuple((", ".join(marks), status, why) for (status, why), marks in alike.items())
-    columns = (Column("Mark", 1.4), Column("Status", 1.0), Column("Why", 6.0))
-    return [Heading("Does not fit, or to measure"), Table(columns, merged, title="Does not fit, or to measure")]
+    columns = (Column(phrase("Mark"), 1.4), Column(phrase("Status"), 1.0), Column(phrase("Why"), 6.0))
+    return [
+        Heading(phrase("Does not fit, or to measure")),
+        Table(columns, merged, title=phrase("Does not fit, or to measure")),
+    ]
 
 
 def _why_not(at: PointFit) -> list[str]:
     """Say why a lock point is not fitted; nothing of one that is."""
     if at.fit is None or at.fit.status == "fits":
         return []
-    needs = [f"needs {need.label}: {need.blocks}" for need in at.fit.needs]
+    needs = [phrase("needs {label}: {blocks}", label=need.label, blocks=need.blocks) for need in at.fit.needs]
     refused = [f"{refusal.part}: {refusal.reason}" for refusal in at.fit.refused[:4]]
     more = len(at.fit.refused) - len(refused)
-    why = needs + refused + ([f"and {more} more refusals"] if more > 0 else [])
+    why = needs + refused + ([phrase("and {more} more refusals", more=more)] if more > 0 else [])
     return [f"{at.given.point.name}: {line}" for line in why] if at.given.point.name else why
 
 
@@ -423,16 +477,20 @@ def _open_findings(project: ProjectView) -> list[Block]:
             key = (f.waived, order[f.severity], f.rule, f.message, f.cure, f.waived_by or "")
             marks.setdefault(key, {})[view.mark] = None
     if not marks:
-        return [Heading("Findings"), Paragraph("No rule has found anything.")]
+        return [Heading(phrase("Findings")), Paragraph(phrase("No rule has found anything."))]
     # By severity; within one, in the order of the openings that they are first said of.
     found = sorted(marks.items(), key=lambda entry: entry[0][:2])
     columns = (
-        Column("Severity", 0.8), Column("Rule", 1.4), Column("Finding", 3.8), Column("Cure", 2.4),
-        Column("Openings", 2.6),
-    )  # fmt: skip
+        Column(phrase("Severity"), 0.8),
+        Column(phrase("Rule"), 1.4),
+        Column(phrase("Finding"), 3.8),
+        Column(phrase("Cure"), 2.4),
+        Column(phrase("Openings"), 2.6),
+    )
     rows = tuple(
         (
-            words.SEVERITY[SEVERITIES[rank]] + (f" (waived: {waived_by})" if waived else ""),
+            words.SEVERITY[SEVERITIES[rank]]
+            + (phrase(" (waived: {waived_by})", waived_by=waived_by) if waived else ""),
             rule,
             message,
             cure,
@@ -446,11 +504,14 @@ def _open_findings(project: ProjectView) -> list[Block]:
         for number, (_, said_of) in enumerate(found, start=1)
         if len(said_of) > _MANY
     )
-    blocks: list[Block] = [Heading("Findings"), Table(columns, rows, title="Findings")]
+    blocks: list[Block] = [Heading(phrase("Findings")), Table(columns, rows, title=phrase("Findings"))]
     if lists:
-        listed = (Column("List", 0.4, "right"), Column("Openings", 9.0))
-        blocks += [Heading("Openings of findings", 2), Table(listed, lists, title="Openings of findings")]
+        listed = (Column(phrase("List"), 0.4, "right"), Column(phrase("Openings"), 9.0))
+        blocks += [
+            Heading(phrase("Openings of findings"), 2),
+            Table(listed, lists, title=phrase("Openings of findings")),
+        ]
     return blocks
 
 
-SCHEDULE = DocumentKind("schedule", "Door hardware schedule", ("pdf", "xlsx"), False, build)
+SCHEDULE = DocumentKind("schedule", to_phrase("Door hardware schedule"), ("pdf", "xlsx"), False, build)

@@ -5,16 +5,17 @@ from typing import Final
 from hwsched.documents import words
 from hwsched.documents.release.schedule import headings, item_lines
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
+from hwsched.language import phrase, to_phrase
 from hwsched.render.blocks import Block, Cell, Column, Document, Heading, Paragraph, Section, Table
 
 _ACROSS: Final = (
-    ("Cylinder, lock, reader", ("cylinder", "lock", "reader")),
-    ("Cam, tailpiece, collar, rings", ("cam", "tailpiece", "collar", "ring")),
-    ("Strike", ("strike",)),
-    ("Unit and lead", ("unit", "lead-extension")),
-    ("Cells and supply", ("battery", "coin-cell", "supply", "standby-battery")),
-    ("Transfer and wire", ("power-transfer", "wire", "raceway")),
-    ("Fixings and sundries", ("mounting", "fastener", "consumable", "credential")),
+    (to_phrase("Cylinder, lock, reader"), ("cylinder", "lock", "reader")),
+    (to_phrase("Cam, tailpiece, collar, rings"), ("cam", "tailpiece", "collar", "ring")),
+    (to_phrase("Strike"), ("strike",)),
+    (to_phrase("Unit and lead"), ("unit", "lead-extension")),
+    (to_phrase("Cells and supply"), ("battery", "coin-cell", "supply", "standby-battery")),
+    (to_phrase("Transfer and wire"), ("power-transfer", "wire", "raceway")),
+    (to_phrase("Fixings and sundries"), ("mounting", "fastener", "consumable", "credential")),
 )
 """Columns of items, in the trade's order: secure, control, electrical, then what they are mounted with."""
 
@@ -25,25 +26,34 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
     heading_of = {view.given.opening.id: group.number for group in groups for view in group.openings}
     rows = tuple(row for view in project.openings for row in _rows(project, view, heading_of))
     columns = (
-        Column("Mark", 1.0), Column("Heading", 0.7), Column("Location", 1.8), Column("Leaf size", 1.2),
-        Column("Hand", 0.5), Column("Rating", 0.8), *(Column(title, 1.9) for title, _ in _ACROSS),
-        Column("Status", 0.8),
-    )  # fmt: skip
-    blocks: list[Block] = [Heading("Schedule, horizontal form")]
+        Column(phrase("Mark"), 1.0),
+        Column(phrase("Heading"), 0.7),
+        Column(phrase("Location"), 1.8),
+        Column(phrase("Leaf size"), 1.2),
+        Column(phrase("Hand"), 0.5),
+        Column(phrase("Rating"), 0.8),
+        *(Column(phrase(title), 1.9) for title, _ in _ACROSS),
+        Column(phrase("Status"), 0.8),
+    )
+    blocks: list[Block] = [Heading(phrase("Schedule, horizontal form"))]
     if rows:
-        blocks.append(Table(columns, rows, title="Schedule, horizontal form"))
+        blocks.append(Table(columns, rows, title=phrase("Schedule, horizontal form")))
     else:
-        blocks.append(Paragraph("No opening."))
-    blocks.append(Paragraph("Quantity × catalogue number; a quantity of one is not written.", "small"))
+        blocks.append(Paragraph(phrase("No opening.")))
+    blocks.append(Paragraph(phrase("Quantity × catalogue number; a quantity of one is not written."), "small"))
     return Document(
-        "Door hardware schedule", project.title, project.revision, project.date,
-        (Section(tuple(blocks), landscape=True, dense=True),), subtitle="horizontal form",
-    )  # fmt: skip
+        phrase("Door hardware schedule"),
+        project.title,
+        project.revision,
+        project.date,
+        (Section(tuple(blocks), landscape=True, dense=True),),
+        subtitle=phrase("horizontal form"),
+    )
 
 
 def _rows(project: ProjectView, view: OpeningView, heading_of: dict[str, str]) -> list[tuple[Cell, ...]]:
     opening = view.given.opening
-    status = words.status(view.fit) + (" · held" if view.blocking else "")
+    status = words.status(view.fit) + (phrase(" · held") if view.blocking else "")
     found: list[tuple[Cell, ...]] = []
     for at in view.points:
         fits = at.fit is not None and at.fit.status == "fits"
@@ -58,7 +68,7 @@ def _rows(project: ProjectView, view: OpeningView, heading_of: dict[str, str]) -
                 heading_of.get(opening.id, "-"),
                 words.location(opening.room_from, opening.room_to),
                 words.size(view.lock_leaf, project.length_style),
-                opening.hand or words.UNKNOWN,
+                opening.hand or phrase(words.UNKNOWN),
                 words.opening_word("rating", opening.rating),
                 *cells,
                 status,
@@ -72,5 +82,5 @@ def _said(quantity: float, part: str) -> str:
 
 
 SCHEDULE_ACROSS = DocumentKind(
-    "schedule-across", "Door hardware schedule, horizontal form", ("pdf", "xlsx"), False, build
+    "schedule-across", to_phrase("Door hardware schedule, horizontal form"), ("pdf", "xlsx"), False, build
 )

@@ -17,6 +17,7 @@ from hwsched.documents.release.packet_views import bar_unit, legend_blocks, sect
 from hwsched.documents.release.packet_work import steps_blocks
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.drawings import bore_detail, edge_view, face_detail, section
+from hwsched.language import phrase, to_phrase
 from hwsched.render.blocks import (
     Block,
     Bullets,
@@ -36,7 +37,14 @@ from hwsched.render.blocks import (
 from hwsched.work.plan import plan
 from hwsched.work.situation import Situation
 
-_OF_EACH: Final = ("Leaf size", "Function", "Cylinder above floor", "Lead", "Battery", "Change by")
+_OF_EACH: Final = (
+    to_phrase("Leaf size"),
+    to_phrase("Function"),
+    to_phrase("Cylinder above floor"),
+    to_phrase("Lead"),
+    to_phrase("Battery"),
+    to_phrase("Change by"),
+)
 """Facts that change nothing of what is done and drilled; they stand on the strips."""
 _LETTERS: Final = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
 _LINE: Final = "." * 18
@@ -74,12 +82,12 @@ def shared_blocks(project: ProjectView, view: OpeningView) -> list[Block]:
     for number, situation in enumerate(parts):
         blocks += [Columns(1), *([Heading(point_title(situation.given), 2)] if view.several else [])]
         said = [*leaf_facts(situation, style), *lock_facts(situation, style), *fit_facts(situation, style)]
-        blocks.append(Facts(tuple(pair for pair in said if pair[0] not in _OF_EACH), columns=3))
+        blocks.append(Facts(tuple(pair for pair in said if pair[0] not in map(phrase, _OF_EACH)), columns=3))
         blocks += [*_drawn(project, situation), Columns(2), *hole_blocks(situation, style)]
         if number == 0:
             blocks += box_blocks(project, view, plans)
         blocks += [*steps_blocks(plans[number]), *tests_blocks(project, situation, plans[number])]
-    return [*blocks, Paragraph(words.ADVICE, "small")]
+    return [*blocks, Paragraph(phrase(words.ADVICE), "small")]
 
 
 def _drawn(project: ProjectView, situation: Situation) -> list[Block]:
@@ -120,7 +128,7 @@ def build(project: ProjectView, _: OpeningView | None) -> Document:
     """Build the type sheets of a project, each with the strips of its openings behind it."""
     types = [kind for kind in sheet_types(project) if len(kind.openings) > 1]
     return Document(
-        "Type sheets",
+        phrase("Type sheets"),
         project.title,
         project.revision,
         project.date,
@@ -136,50 +144,67 @@ def _contents(project: ProjectView, types: Sequence[SheetType]) -> Section:
     alone = [view.mark for view in project.openings if view.ready and view.mark not in shared]
     held = [view.mark for view in project.openings if not view.ready]
     blocks: list[Block] = [
-        Heading("Type sheets"),
+        Heading(phrase("Type sheets")),
         Paragraph(
-            "Openings alike share one type sheet: take it along once, with the strip of each opening. A strip and a "
-            "sheet belong together where both name the same type."
+            phrase(
+                "Openings alike share one type sheet: take it along once, with the strip of each opening. A "
+                "strip and a sheet belong together where both name the same type."
+            )
         ),
         Table(
-            (Column("Type", 0.6), Column("Openings", 0.7, "right"), Column("Marks", 6.0)), tuple(rows), title="Types"
+            (Column(phrase("Type"), 0.6), Column(phrase("Openings"), 0.7, "right"), Column(phrase("Marks"), 6.0)),
+            tuple(rows),
+            title=phrase("Types"),
         ),
     ]
     if alone:
-        blocks.append(Paragraph(f"Alone of their kind, done by their packets: {', '.join(alone)}."))
+        blocks.append(Paragraph(phrase("Alone of their kind, done by their packets: {alone}.", alone=", ".join(alone))))
     if held:
-        blocks.append(Paragraph(f"Not to be installed, so without a strip: {', '.join(held)}.", "stop"))
+        blocks.append(
+            Paragraph(phrase("Not to be installed, so without a strip: {held}.", held=", ".join(held)), "stop")
+        )
     return Section(tuple(blocks))
 
 
 def _pages(project: ProjectView, kind: SheetType) -> Iterator[Section]:
-    head = f"Type {kind.code}"
+    head = phrase("Type {code}", code=kind.code)
     marks = ", ".join(view.mark for view in kind.openings)
-    yield Section((Heading(head), Paragraph(f"For {marks}."), *kind.blocks), mark=head, at_door=True)
+    yield Section(
+        (Heading(head), Paragraph(phrase("For {marks}.", marks=marks)), *kind.blocks), mark=head, at_door=True
+    )
     strips = [block for view in kind.openings for block in _strip(project, kind, view)]
     yield Section(
-        (Heading(f"Strips of type {kind.code}"), Columns(2), *strips), mark=f"Strips {kind.code}", at_door=True
+        (Heading(phrase("Strips of type {code}", code=kind.code)), Columns(2), *strips),
+        mark=phrase("Strips {code}", code=kind.code),
+        at_door=True,
     )
 
 
 def _strip(project: ProjectView, kind: SheetType, view: OpeningView) -> list[Block]:
     opening = view.given.opening
     pairs = [
-        ("Type", f"{kind.code}{f', sheet code {view.code}' if view.code else ''}"),
-        ("Place", words.place(opening.building, opening.level)),
-        ("Location", words.location(opening.room_from, opening.room_to) or words.UNKNOWN),
-        ("Form and hand", f"{words.opening_word('form', opening.form)}, {opening.hand or 'hand unknown'}"),
-        ("Fire rating", words.opening_word("rating", opening.rating)),
-        ("Egress role", words.opening_word("egress", opening.egress)),
-        *([("Frame", words.opening_word("frame_material", opening.frame_material))] if view.given.leaves else []),
+        (phrase("Type"), f"{kind.code}{phrase(', sheet code {code}', code=view.code) if view.code else ''}"),
+        (phrase("Place"), words.place(opening.building, opening.level)),
+        (phrase("Location"), words.location(opening.room_from, opening.room_to) or phrase(words.UNKNOWN)),
+        (
+            phrase("Form and hand"),
+            f"{words.opening_word('form', opening.form)}, {opening.hand or phrase('hand unknown')}",
+        ),
+        (phrase("Fire rating"), words.opening_word("rating", opening.rating)),
+        (phrase("Egress role"), words.opening_word("egress", opening.egress)),
+        *(
+            [(phrase("Frame"), words.opening_word("frame_material", opening.frame_material))]
+            if view.given.leaves
+            else []
+        ),
     ]
     parts = situations(view)
     for situation in parts:
         named = f"{situation.given.point.name}: " if view.several else ""
         style = project.length_style
         said = [*leaf_facts(situation, style), *lock_facts(situation, style), *fit_facts(situation, style)]
-        pairs += [(f"{named}{label}", text) for label, text in said if label in _OF_EACH]
-    pairs += [(label, text or words.UNKNOWN) for label, text in view.own]
+        pairs += [(f"{named}{label}", text) for label, text in said if label in map(phrase, _OF_EACH)]
+    pairs += [(label, text or phrase(words.UNKNOWN)) for label, text in view.own]
     blocks: list[Block] = [Heading(view.mark, 2), Facts(tuple(pairs))]
     lines = finding_lines(view)
     if lines:
@@ -188,12 +213,20 @@ def _strip(project: ProjectView, kind: SheetType, view: OpeningView) -> list[Blo
         named = f"{situation.given.point.name}, t" if view.several else "T"
         checks = plan(situation).checks
         passed = "  ".join(f"{number} [  ]" for number in range(1, len(checks) + 1))
-        blocks.append(Paragraph(f"{named}ests passed: {passed}"))
-        read = [f"test {number}: ......" for number, check in enumerate(checks, start=1) if check.reading is not None]
+        blocks.append(Paragraph(phrase("{named}ests passed: {passed}", named=named, passed=passed)))
+        read = [
+            phrase("test {number}: ......", number=number)
+            for number, check in enumerate(checks, start=1)
+            if check.reading is not None
+        ]
         if read:
-            blocks.append(Paragraph(f"Read: {', '.join(read)}."))
-        blocks.append(Paragraph(f"Cylinder serial number {_LINE} Unit serial number {_LINE} Found different {_LINE}"))
-    return [*blocks, SignOff(("Installer", "Checked by", "For the owner"))]
+            blocks.append(Paragraph(phrase("Read: {read}.", read=", ".join(read))))
+        blocks.append(
+            Paragraph(
+                phrase("Cylinder serial number {line} Unit serial number {line} Found different {line}", line=_LINE)
+            )
+        )
+    return [*blocks, SignOff((phrase("Installer"), phrase("Checked by"), phrase("For the owner")))]
 
 
-TYPE_SHEETS = DocumentKind("type-sheets", "Type sheets", ("pdf",), False, build, coded=True)
+TYPE_SHEETS = DocumentKind("type-sheets", to_phrase("Type sheets"), ("pdf",), False, build, coded=True)

@@ -4,6 +4,7 @@ from collections.abc import Iterator
 from dataclasses import dataclass
 
 from hwsched.documents import words
+from hwsched.language import phrase
 from hwsched.render.blocks import Cell
 from hwsched.values import Catalogue
 
@@ -51,9 +52,9 @@ def _inside(catalogue: Catalogue, number: str, quantity: float, around: tuple[st
     outer = catalogue.get(number)
     for held, each in outer.kit if outer is not None else ():
         part = catalogue.get(held)
-        text = f"contains: {part.description or held if part is not None else held}"
+        text = phrase("contains: {description}", description=part.description or held if part is not None else held)
         if len(around) > 1:
-            text += f", inside {number}"
+            text += phrase(", inside {number}", number=number)
         yield Content(held, each * quantity, part.unit if part is not None else "", text)
         # Two imports can close a circle that neither of them shows.
         if held not in around:

@@ -12,6 +12,7 @@ from hwsched.documents.release.schedule import ITEM_ORDER
 from hwsched.documents.stock.box_contents import contents
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.fitting.order_units import held_by
+from hwsched.language import phrase, to_phrase
 from hwsched.render.blocks import TICK, Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
 from hwsched.wiring.goods import ROLES, Goods, LicensedWork, laid
 
@@ -103,19 +104,22 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
     held = [view for view in project.openings if not view.ready]
     totals: dict[str, _Line] = defaultdict(lambda: _Line(""))
     front: list[Block] = [
-        Heading("What goes out"),
+        Heading(phrase("What goes out")),
         Facts(
             (
-                ("Openings to pick", str(len(ready))),
-                ("Openings held back", str(len(held))),
-                ("Places", str(len(places))),
-                ("Different parts", str(len({number for lines in places.values() for number in lines}))),
+                (phrase("Openings to pick"), str(len(ready))),
+                (phrase("Openings held back"), str(len(held))),
+                (phrase("Places"), str(len(places))),
+                (phrase("Different parts"), str(len({number for lines in places.values() for number in lines}))),
             )
         ),
         Paragraph(
-            "Tick a line when its quantity lies in the box. Lines under a part marked “contains” are in that part's "
-            "own box: check them, do not pick them again. What several openings use up together, such as a bottle, is "
-            "picked whole for each place; the totals say how many whole ones are used up in all."
+            phrase(
+                "Tick a line when its quantity lies in the box. Lines under a part marked “contains” are in "
+                "that part's own box: check them, do not pick them again. What several openings use up "
+                "together, such as a bottle, is picked whole for each place; the totals say how many whole "
+                "ones are used up in all."
+            )
         ),
     ]
     sections = []
@@ -135,31 +139,40 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
                 (
                     Heading(title),
                     Paragraph(
-                        f"{openings} openings" if openings else "For the building, and for its supplies", "small"
+                        phrase("{openings} openings", openings=openings)
+                        if openings
+                        else phrase("For the building, and for its supplies"),
+                        "small",
                     ),
-                    _table(project, lines, f"Pick {title}", marks=True),
+                    _table(project, lines, phrase("Pick {title}", title=title), marks=True),
                 )
             )
         )
     if totals:
-        front += [Heading("Totals of the project", 2), _table(project, dict(totals), "Totals", marks=False)]
+        front += [
+            Heading(phrase("Totals of the project"), 2),
+            _table(project, dict(totals), phrase("Totals"), marks=False),
+        ]
     else:
-        front.append(Paragraph("Nothing can go out: no opening fits without an open error.", "caution"))
+        front.append(Paragraph(phrase("Nothing can go out: no opening fits without an open error."), "caution"))
     missing = [each for each in project.going.goods if each.needs]
     if missing:
-        front += [Heading("Not to be picked yet", 2), _missing(missing)]
+        front += [Heading(phrase("Not to be picked yet"), 2), _missing(missing)]
     if project.going.licensed:
-        front += [Heading("Not ours to bring", 2), _licensed(project.going.licensed)]
+        front += [Heading(phrase("Not ours to bring"), 2), _licensed(project.going.licensed)]
     if held:
-        front += [Heading("Held back", 2), _held_back(held)]
+        front += [Heading(phrase("Held back"), 2), _held_back(held)]
     held_supplies = _held_supplies(project)
     if held_supplies:
-        front += [Heading("Supplies held back", 2), _held_table(held_supplies)]
+        front += [Heading(phrase("Supplies held back"), 2), _held_table(held_supplies)]
     return Document(
-        "Pick list", project.title, project.revision, project.date,
+        phrase("Pick list"),
+        project.title,
+        project.revision,
+        project.date,
         (Section(tuple(front), dense=len(held) > _MANY), *sections),
-        subtitle=f"{len(ready)} of {len(project.openings)} openings",
-    )  # fmt: skip
+        subtitle=phrase("{count} of {count_2} openings", count=len(ready), count_2=len(project.openings)),
+    )
 
 
 def _table(project: ProjectView, lines: dict[str, _Line], title: str, *, marks: bool) -> Table:
@@ -169,15 +182,15 @@ def _table(project: ProjectView, lines: dict[str, _Line], title: str, *, marks: 
     for number, line in ordered:
         part = project.catalogue.get(number)
         strong.add(len(rows))
-        what = part.description if part else "not in the catalogue"
+        what = part.description if part else phrase("not in the catalogue")
         unit = part.unit if part else ""
         held = held_by(part) if part is not None and not line.told else None
         if held is not None and held > 1:
             # Counted by the piece: as many boxes would be many times too much.
-            what, unit = f"{what} ({unit} of {held:g})", _PIECE
+            what, unit = phrase("{what} ({unit} of {held:g})", what=what, unit=unit, held=held), _PIECE
         count = whole(line.quantity, unit)
         if count != words.quantity(line.quantity):
-            what += f" ({words.quantity(line.quantity):g} used up)"
+            what += phrase(" ({quantity:g} used up)", quantity=words.quantity(line.quantity))
         if line.told:
             what += f": {'; '.join(line.told)}"
         row: tuple[Cell, ...] = (TICK, number, what, count, unit)
@@ -186,11 +199,14 @@ def _table(project: ProjectView, lines: dict[str, _Line], title: str, *, marks: 
             row = ("", inside.number, inside.text, inside.shown, inside.unit)
             rows.append((*row, "") if marks else row)
     columns = [
-        Column("", 0.3, "centre"), Column("Part", 1.5), Column("Description", 3.2), Column("Qty", 0.6, "right"),
-        Column("Unit", 0.5),
-    ]  # fmt: skip
+        Column("", 0.3, "centre"),
+        Column(phrase("Part"), 1.5),
+        Column(phrase("Description"), 3.2),
+        Column(phrase("Qty"), 0.6, "right"),
+        Column(phrase("Unit"), 0.5),
+    ]
     if marks:
-        columns.append(Column("For openings", 3.0))
+        columns.append(Column(phrase("For openings"), 3.0))
     return Table(tuple(columns), tuple(rows), title=title, strong_rows=frozenset(strong))
 
 
@@ -200,29 +216,43 @@ def _held_back(held: list[OpeningView]) -> Table:
         if view.blocking:
             why = "; ".join(f"{finding.rule}: {finding.message}" for finding in view.blocking[:3])
         elif view.fit is None:
-            why = f"no fit counts: {view.unfitted}"
+            why = phrase("no fit counts: {unfitted}", unfitted=view.unfitted)
         elif view.fit.needs:
-            why = "unknown: needs " + ", ".join(need.label for need in view.fit.needs)
+            why = phrase("unknown: needs ") + ", ".join(need.label for need in view.fit.needs)
         else:
-            why = "no combination of parts fits"
+            why = phrase("no combination of parts fits")
         rows.append((view.mark, words.place(view.given.opening.building, view.given.opening.level), why))
-    return Table((Column("Mark", 1.0), Column("Place", 1.6), Column("Why", 5.0)), tuple(rows), title="Held back")
+    return Table(
+        (Column(phrase("Mark"), 1.0), Column(phrase("Place"), 1.6), Column(phrase("Why"), 5.0)),
+        tuple(rows),
+        title=phrase("Held back"),
+    )
 
 
 def _missing(goods: list[Goods]) -> Table:
     rows = tuple(
         (words.place(each.building, each.level), ROLES[each.role], each.text, ", ".join(each.needs)) for each in goods
     )
-    columns = (Column("Place", 1.6), Column("What", 1.2), Column("For", 3.0), Column("Needs", 3.0))
-    return Table(columns, rows, title="Not to be picked yet")
+    columns = (
+        Column(phrase("Place"), 1.6),
+        Column(phrase("What"), 1.2),
+        Column(phrase("For"), 3.0),
+        Column(phrase("Needs"), 3.0),
+    )
+    return Table(columns, rows, title=phrase("Not to be picked yet"))
 
 
 def _licensed(work: Iterable[LicensedWork]) -> Table:
     rows = tuple(
         (each.supply, words.place(each.building, each.level), each.text, ", ".join(each.needs)) for each in work
     )
-    columns = (Column("For", 1.0), Column("Place", 1.6), Column("Licensed work", 5.0), Column("Needs", 1.4))
-    return Table(columns, rows, title="Licensed work")
+    columns = (
+        Column(phrase("For"), 1.0),
+        Column(phrase("Place"), 1.6),
+        Column(phrase("Licensed work"), 5.0),
+        Column(phrase("Needs"), 1.4),
+    )
+    return Table(columns, rows, title=phrase("Licensed work"))
 
 
 def _held_supplies(project: ProjectView) -> list[tuple[str, str, str]]:
@@ -236,7 +266,7 @@ def _held_supplies(project: ProjectView) -> list[tuple[str, str, str]]:
         if errors:
             why = "; ".join(f"{finding.rule}: {finding.message}" for finding in errors[:3])
         elif ready.isdisjoint(each.openings):
-            why = "none of its openings goes out"
+            why = phrase("none of its openings goes out")
         else:
             continue
         found.append((each.supply.name, words.place(each.supply.building, each.supply.level), why))
@@ -244,8 +274,8 @@ def _held_supplies(project: ProjectView) -> list[tuple[str, str, str]]:
 
 
 def _held_table(held: list[tuple[str, str, str]]) -> Table:
-    columns = (Column("Supply", 1.0), Column("Place", 1.6), Column("Why", 5.0))
-    return Table(columns, tuple(held), title="Supplies held back")
+    columns = (Column(phrase("Supply"), 1.0), Column(phrase("Place"), 1.6), Column(phrase("Why"), 5.0))
+    return Table(columns, tuple(held), title=phrase("Supplies held back"))
 
 
-PICK_LIST = DocumentKind("pick-list", "Pick list", ("pdf", "xlsx"), False, build)
+PICK_LIST = DocumentKind("pick-list", to_phrase("Pick list"), ("pdf", "xlsx"), False, build)

@@ -2,6 +2,7 @@
 
 from hwsched.documents import words
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
+from hwsched.language import phrase, to_phrase
 from hwsched.render.blocks import Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
 from hwsched.rules.missing import missing_facts, needs_of
 from hwsched.rules.reading import lock_item, remains
@@ -29,36 +30,51 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
     found = missing_facts((view.mark, view.fit, view.findings) for view in project.openings)
     visited = to_visit(project)
     blocks: list[Block] = [
-        Heading("What is missing"),
-        Facts((("Openings to visit", str(len(visited))), ("Facts that are missing", str(len(found))))),
+        Heading(phrase("What is missing")),
+        Facts(((phrase("Openings to visit"), str(len(visited))), (phrase("Facts that are missing"), str(len(found))))),
     ]
     if found:
         rows = tuple(
             (
-                fact.label, "catalogue" if fact.of_catalogue else "survey", len(fact.alone), len(fact.needed),
-                ", ".join(fact.needed[:12]) + (f" and {len(fact.needed) - 12} more" if len(fact.needed) > 12 else ""),
+                fact.label,
+                "catalogue" if fact.of_catalogue else "survey",
+                len(fact.alone),
+                len(fact.needed),
+                ", ".join(fact.needed[:12])
+                + (phrase(" and {count} more", count=len(fact.needed) - 12) if len(fact.needed) > 12 else ""),
             )
             for fact in found
-        )  # fmt: skip
+        )
         columns = (
-            Column("Fact", 2.4), Column("Of the", 0.8), Column("Unblocks", 0.8, "right"),
-            Column("Needed by", 0.8, "right"),
-            Column("Openings", 3.0),
-        )  # fmt: skip
-        blocks.append(Table(columns, rows, title="Missing facts"))
+            Column(phrase("Fact"), 2.4),
+            Column(phrase("Of the"), 0.8),
+            Column(phrase("Unblocks"), 0.8, "right"),
+            Column(phrase("Needed by"), 0.8, "right"),
+            Column(phrase("Openings"), 3.0),
+        )
+        blocks.append(Table(columns, rows, title=phrase("Missing facts")))
         blocks.append(
-            Paragraph("Unblocks: openings that need this fact and nothing else. The first line is worth most.", "small")
+            Paragraph(
+                phrase("Unblocks: openings that need this fact and nothing else. The first line is worth most."),
+                "small",
+            )
         )
     else:
-        blocks.append(Paragraph("Nothing is missing."))
+        blocks.append(Paragraph(phrase("Nothing is missing.")))
     sections = [Section(tuple(blocks))]
     for building in dict.fromkeys(view.given.opening.building for view in visited):
         here = [view for view in visited if view.given.opening.building == building]
-        sections.append(Section((Heading(building or "No building given"), _table(here, building or "No building"))))
+        sections.append(
+            Section((Heading(building or phrase("No building given")), _table(here, building or phrase("No building"))))
+        )
     return Document(
-        "Return visit", project.title, project.revision, project.date, tuple(sections),
-        subtitle=f"{len(visited)} openings",
-    )  # fmt: skip
+        phrase("Return visit"),
+        project.title,
+        project.revision,
+        project.date,
+        tuple(sections),
+        subtitle=phrase("{count} openings", count=len(visited)),
+    )
 
 
 def _table(views: list[OpeningView], building: str) -> Table:
@@ -71,9 +87,13 @@ def _table(views: list[OpeningView], building: str) -> Table:
             mark, level = (view.mark, opening.level or "") if number == 0 else ("", "")
             rows.append((mark, level, where, label_of(fact), _whose(view, fact), "." * 30))
     columns = (
-        Column("Mark", 1.0), Column("Level", 0.8), Column("Location", 1.8), Column("Find", 2.2),
-        Column("Of", 1.0), Column("Found", 1.8),
-    )  # fmt: skip
+        Column(phrase("Mark"), 1.0),
+        Column(phrase("Level"), 0.8),
+        Column(phrase("Location"), 1.8),
+        Column(phrase("Find"), 2.2),
+        Column(phrase("Of"), 1.0),
+        Column(phrase("Found"), 1.8),
+    )
     return Table(columns, tuple(rows), title=building)
 
 
@@ -96,8 +116,12 @@ def _called(view: OpeningView, item: Item, attribute: str) -> str:
     """Name an item; of a lock with a thumb turn that has no row of its own, place and size are the turn's."""
     turn = bool(item.thumb_turn) and attribute in _FOOTPRINT
     if turn and not any(each.kind in ("trim", "thumb-turn") and remains(each) for each in view.given.items):
-        return f"{words.item_word('kind', 'thumb-turn')} of the {words.item_word('kind', item.kind).lower()}"
+        return phrase(
+            "{item_word} of the {lower}",
+            item_word=words.item_word("kind", "thumb-turn"),
+            lower=words.item_word("kind", item.kind).lower(),
+        )
     return words.item_word("kind", item.kind)
 
 
-RETURN_VISIT = DocumentKind("return-visit", "Return visit", ("pdf",), False, build)
+RETURN_VISIT = DocumentKind("return-visit", to_phrase("Return visit"), ("pdf",), False, build)

@@ -12,6 +12,7 @@ from hwsched.attributes.showing import shown_unit
 from hwsched.documents import words
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.drawings.survey.measuring import LETTERS, SKETCHES, SURROUNDINGS
+from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import (
     Blank,
@@ -67,9 +68,15 @@ OF_LOCK: Final = (
 )  # fmt: skip
 OF_ITEM: Final = ("kind", "leaf", "face", "x_mm", "y_mm", "width_mm", "height_mm", "disposition")
 _SHORT: Final = {
-    "x_mm": "From edge", "y_mm": "Above floor", "width_mm": "Wide", "height_mm": "High", "kind": "Item",
-    "disposition": "Stays or not", "leaf": "Leaf", "face": "Face",
-}  # fmt: skip
+    "x_mm": to_phrase("From edge"),
+    "y_mm": to_phrase("Above floor"),
+    "width_mm": to_phrase("Wide"),
+    "height_mm": to_phrase("High"),
+    "kind": to_phrase("Item"),
+    "disposition": to_phrase("Stays or not"),
+    "leaf": to_phrase("Leaf"),
+    "face": to_phrase("Face"),
+}
 _SHARES: Final = {"kind": 2.3, "leaf": 1.3, "face": 1.2, "disposition": 1.2}
 _SHARE_OF_SIZE: Final = 1.05
 _ROWS: Final = 3
@@ -99,7 +106,7 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
         sheet(view.given, project.length_style, view.own) for view in project.openings
     )  # fmt: skip
     if not project.openings:
-        sections = (Section((Paragraph("There is no opening to survey."),)),)
+        sections = (Section((Paragraph(phrase("There is no opening to survey.")),)),)
     return _document(project.title, project.revision, project.date, tuple(sections))
 
 
@@ -114,7 +121,7 @@ def blank(title: str, date: str, style: LengthStyle, own: Own = ()) -> Document:
 
 
 def _document(title: str, revision: str, date: str, sections: tuple[Section, ...]) -> Document:
-    return Document("Survey sheet", title, revision, date, sections)
+    return Document(phrase("Survey sheet"), title, revision, date, sections)
 
 
 def _nothing_known(form: str, lock_form: str) -> OpeningInput:
@@ -141,13 +148,13 @@ def sheet(given: OpeningInput, style: LengthStyle, own: Own = ()) -> Section:
 
 def _front(given: OpeningInput, style: LengthStyle, own: Own) -> Iterator[Block]:
     opening, locks = given.opening, lock_items(given.leaves, given.items)
-    named = [Blank("Mark")] if not opening.mark else []
+    named = [Blank(phrase("Mark"))] if not opening.mark else []
     where = [*named, *_opening_blanks(given, WHERE, style), *(Blank(label, value) for label, value in own)]
-    yield Heading("Opening" if not opening.mark else f"Opening {opening.mark}", 2)
+    yield Heading(phrase("Opening") if not opening.mark else phrase("Opening {mark}", mark=opening.mark), 2)
     yield Blanks(tuple(where))
     shown: set[str] = set()
     for number, leaf in enumerate(() if _on_wall(given) else given.leaves):
-        yield Heading(_leaf_title(leaf) + (": what differs from the other" if number else ""), 2)
+        yield Heading(_leaf_title(leaf) + (phrase(": what differs from the other") if number else ""), 2)
         asked = (name for name in OF_LEAF if asked_of(name, opening.form) and decides(name, opening, leaf))
         blanks = [_blank(LEAF, name, getattr(leaf, name), style, shown, brief=number > 0) for name in asked]
         yield Blanks((*blanks, *(_opening_blanks(given, OF_PAIR, style) if number else ())))
@@ -161,23 +168,23 @@ def _front(given: OpeningInput, style: LengthStyle, own: Own) -> Iterator[Block]
 
 def _back(given: OpeningInput, style: LengthStyle) -> Iterator[Block]:
     opening = given.opening
-    yield Heading("Wall" if _on_wall(given) else "Frame", 2)
+    yield Heading(phrase("Wall") if _on_wall(given) else phrase("Frame"), 2)
     yield Blanks((*_opening_blanks(given, FRAME, style), *_wall(given, style)))
-    yield Heading("Fire and ways out", 2)
+    yield Heading(phrase("Fire and ways out"), 2)
     # What the building or the level says already is not asked again at each of its openings.
     rooms = tuple(name for name in INHERITED if getattr(opening, name) is None and name not in USE)
     yield Blanks(_opening_blanks(given, SAFETY, style))
-    yield Heading("Use and power", 2)
+    yield Heading(phrase("Use and power"), 2)
     yield Blanks(_opening_blanks(given, USE, style))
     if asked := _opening_blanks(given, rooms, style, brief=True):
-        yield Heading("Of the building, where nobody has told it yet", 2)
+        yield Heading(phrase("Of the building, where nobody has told it yet"), 2)
         yield Blanks(asked)
     if _on_wall(given):
-        yield Heading("Notes", 2)
-        yield Ruled((Column("Notes"),), ((opening.notes,),) if opening.notes else (), least=_ROWS)
+        yield Heading(phrase("Notes"), 2)
+        yield Ruled((Column(phrase("Notes")),), ((opening.notes,),) if opening.notes else (), least=_ROWS)
         return
-    yield Heading("What else stands on the leaf and in the frame", 2)
-    yield Blanks((Blank("Notes", opening.notes or "", sketch=SURROUNDINGS, span=4),))
+    yield Heading(phrase("What else stands on the leaf and in the frame"), 2)
+    yield Blanks((Blank(phrase("Notes"), opening.notes or "", sketch=SURROUNDINGS, span=4),))
     yield Paragraph(_of_kinds(given), "small")
     yield _items(given, style)
 
@@ -224,22 +231,24 @@ def _blank(entity: Entity, name: str, value: Any, style: LengthStyle, shown: set
 
 def _words(attribute: Attribute) -> tuple[str, ...]:
     if attribute.kind == "flag":
-        return ("yes", "no")
+        return phrase("yes"), phrase("no")
     if attribute.kind == "choice" and len(attribute.choices) <= _MOST_WORDS:
-        return tuple(choice.label for choice in attribute.choices)
+        return tuple(phrase(choice.label) for choice in attribute.choices)
     return ()
 
 
 def _leaf_title(leaf: Leaf) -> str:
     return (
-        "Leaf" if leaf.position in (None, "single") else f"Leaf, {words.leaf_word('position', leaf.position).lower()}"
+        phrase("Leaf")
+        if leaf.position in (None, "single")
+        else phrase("Leaf, {lower}", lower=words.leaf_word("position", leaf.position).lower())
     )
 
 
 def _lock_title(lock: Item, *, several: bool) -> str:
-    title = words.item_word("kind", lock.kind) if lock.kind else "Lock"
+    title = words.item_word("kind", lock.kind) if lock.kind else phrase("Lock")
     if several and lock.leaf in ("active", "inactive"):
-        title += f", {lock.leaf} leaf"
+        title += phrase(", {leaf} leaf", leaf=lock.leaf)
     return title
 
 
@@ -250,13 +259,17 @@ def _items(given: OpeningInput, style: LengthStyle) -> Ruled:
     others = [item for item in given.items if item.id not in converted]
     rows = [(*(_item_cell(item, name, style) for name in names), _besides(given, item, style)) for item in others]
     columns = tuple(Column(_title(name, style), _SHARES.get(name, _SHARE_OF_SIZE)) for name in names)
-    return Ruled((*columns, Column("Besides", 2.0)), tuple(rows), least=_ROWS, fill=True)
+    return Ruled((*columns, Column(phrase("Besides"), 2.0)), tuple(rows), least=_ROWS, fill=True)
 
 
 def _title(name: str, style: LengthStyle) -> str:
     letter = LETTERS.get(name)
     attribute = ITEM.attribute(name)
-    return f"{letter} {_SHORT[name]}, {shown_unit(attribute, style)}" if letter else _SHORT.get(name, attribute.label)
+    return (
+        f"{letter} {phrase(_SHORT[name])}, {shown_unit(attribute, style)}"
+        if letter
+        else phrase(_SHORT.get(name, attribute.label))
+    )
 
 
 def _item_cell(item: Item, name: str, style: LengthStyle) -> str:
@@ -269,15 +282,15 @@ def _besides(given: OpeningInput, item: Item, style: LengthStyle) -> str:
     for name in _asked_besides(given, item):
         attribute = ITEM.attribute(name)
         known = show_value(attribute, getattr(item, name), style)
-        told.append(f"{_LETTERED.get(name, attribute.label)}: {known or '........'}")
+        told.append(f"{phrase(_LETTERED.get(name, attribute.label))}: {known or '........'}")
     return "; ".join(told)
 
 
 _LETTERED: Final[Mapping[str, str]] = {
     "cutout_height_mm": f"{LETTERS['cutout_height_mm']} cut-out",
-    "device_form": "its kind",
+    "device_form": to_phrase("its kind"),
     "rod_x_mm": f"{LETTERS['rod_x_mm']} rods",
-    "rod_ends": "up, down",
+    "rod_ends": to_phrase("up, down"),
     "bolt_inset_mm": f"{LETTERS['bolt_inset_mm']} fixings",
 }
 
@@ -287,12 +300,12 @@ def _of_kinds(given: OpeningInput) -> str:
     by_kind: dict[str, list[str]] = {}
     for choice in ITEM.attribute("kind").choices:
         for name in _asked_besides(given, Item("", kind=choice.value)):
-            label = _LETTERED.get(name, _within(ITEM.attribute(name).label))
-            by_kind.setdefault(choice.label, []).append(label)
+            label = phrase(_LETTERED.get(name, _within(ITEM.attribute(name).label)))
+            by_kind.setdefault(phrase(choice.label), []).append(label)
     kinds: dict[tuple[str, ...], list[str]] = {}
     for kind, labels in by_kind.items():
         kinds.setdefault(tuple(labels), []).append(kind)
-    return "Besides. " + "; ".join(f"{', '.join(kinds[labels])}: {', '.join(labels)}" for labels in kinds) + "."
+    return phrase("Besides. ") + "; ".join(f"{', '.join(kinds[labels])}: {', '.join(labels)}" for labels in kinds) + "."
 
 
 def _within(label: str) -> str:
@@ -311,4 +324,4 @@ def _asked_besides(given: OpeningInput, item: Item) -> Iterator[str]:
         yield "thumb_turn"
 
 
-SURVEY_SHEETS = DocumentKind("survey-sheets", "Survey sheets", ("pdf",), False, build)
+SURVEY_SHEETS = DocumentKind("survey-sheets", to_phrase("Survey sheets"), ("pdf",), False, build)

@@ -9,6 +9,7 @@ from hwsched.documents.documents import DOCUMENTS
 from hwsched.documents.office_pages import dressed
 from hwsched.documents.release.changes_marked import marked_since
 from hwsched.documents.view import DocumentKind, Format, OpeningView, ProjectView
+from hwsched.language import in_language
 from hwsched.model.errors import ValueRefusedError
 from hwsched.operations.release.issued_templates import issue_templates
 from hwsched.operations.release.sheet_codes import sheet_code
@@ -45,7 +46,10 @@ def issue_by_name(
 ) -> list[Path]:
     """Write a document, or the true-size templates; see `issue` for parameters and errors."""
     if name == TEMPLATES:
-        return issue_templates(view, folder, paper=paper or view.office.paper, progress=progress, cancelled=cancelled)
+        with in_language(view.office.language):
+            return issue_templates(
+                view, folder, paper=paper or view.office.paper, progress=progress, cancelled=cancelled
+            )
     kind = document_kind(name)
     return issue(view, kind, folder, formats, paper=paper, progress=progress, cancelled=cancelled, since=since)
 
@@ -104,6 +108,21 @@ def issue(
     for format_ in wanted:
         if format_ not in kind.formats:
             raise ValueRefusedError("format", f"{kind.title} has no {format_}; accepted: {', '.join(kind.formats)}")
+    # A project's documents speak its office's language, whoever prints them.
+    with in_language(view.office.language):
+        return _issued(view, kind, folder, wanted, paper, progress, cancelled, since)
+
+
+def _issued(
+    view: ProjectView,
+    kind: DocumentKind,
+    folder: Path,
+    wanted: Sequence[Format],
+    paper: str,
+    progress: Progress | None,
+    cancelled: Cancelled | None,
+    since: ProjectView | None,
+) -> list[Path]:
     target = made_folder(folder / kind.name if kind.per_opening else folder)
     sheet = paper or view.office.paper_of(kind.name) or "letter"
     view = replace(view, paper=sheet)

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from typing import Final, Literal
 
 from hwsched.attributes.of_parts import FAIL
+from hwsched.language import phrase
 from hwsched.rules.reading import entry, remains
 from hwsched.work.situation import Situation, always
 from hwsched.work.step import Check, Reading
@@ -33,8 +34,8 @@ def without_power(s: Situation) -> str:
     if modes:
         return ", ".join(modes)
     if s.leaf is None:
-        return "unknown: needs the fail mode of what the reader opens"
-    return "inside as before, key side unknown: needs its maker's word"
+        return phrase("unknown: needs the fail mode of what the reader opens")
+    return phrase("inside as before, key side unknown: needs its maker's word")
 
 
 def _leaf(s: Situation) -> bool:
@@ -56,13 +57,13 @@ _LINES: Final = (
         "Volts at the unit, at rest",
         "",
         lambda s: s.unit is not None and s.fit.power != "none",
-        reading=lambda s: at_unit(s, "Voltage at the unit, nothing operating"),
+        reading=lambda s: at_unit(s, phrase("Voltage at the unit, nothing operating")),
     ),
     _Line(
         "Volts at the unit as it operates",
         "",
         lambda s: s.unit is not None and s.fit.power != "none",
-        reading=lambda s: at_unit(s, "Voltage at the unit while it operates", operating=True),
+        reading=lambda s: at_unit(s, phrase("Voltage at the unit while it operates"), operating=True),
     ),
     _Line("On loss of the supply", without_power, lambda s: s.on_supply),
     _Line("Clock, and record of the tests", "right, shown", lambda s: s.unit is not None),

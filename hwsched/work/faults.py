@@ -12,6 +12,7 @@ from functools import cache
 from typing import Final
 
 from hwsched.attributes.of_parts import SIGNAL_OPENS, SIGNAL_REFUSES, SIGNAL_WEAK, STANDING_UA, TextName
+from hwsched.language import phrase
 from hwsched.paths import RESOURCES
 from hwsched.work.situation import Situation
 from hwsched.work.steps.bench import at_unit
@@ -78,8 +79,8 @@ def symptoms(situation: Situation) -> tuple[Symptom, ...]:
     titles: dict[str, str] = {}
     for row in _rows():
         if all(_WHEN[condition](situation) for condition in row["when"].split()):
-            titles[row["symptom"]] = row["title"]
-            look = Look(row["stage"], row["look"].format_map(expected), row["source"])
+            titles[row["symptom"]] = phrase(row["title"])
+            look = Look(row["stage"], phrase(row["look"], **expected), row["source"])
             found.setdefault(row["symptom"], []).append(look)
     return tuple(
         Symptom(name, titles[name], tuple(sorted(looks, key=lambda look: order.index(look.stage))))
@@ -95,28 +96,34 @@ def _rows() -> tuple[Mapping[str, str], ...]:
 
 def _expected(s: Situation) -> dict[str, str]:
     """Return what is expected at this door, by the names that the table uses."""
-    rest = next((reading.expected for reading in at_unit(s, "")), "unknown: needs a unit")
-    work = next((reading.expected for reading in at_unit(s, "", operating=True)), "unknown: needs a unit")
+    rest = next((reading.expected for reading in at_unit(s, "")), phrase("unknown: needs a unit"))
+    work = next((reading.expected for reading in at_unit(s, "", operating=True)), phrase("unknown: needs a unit"))
     standing = s.unit.number_of(STANDING_UA) if s.unit is not None else None
     return {
         "resting": rest,
         "working": work,
-        "opens": _signal(s, SIGNAL_OPENS, "when it opens"),
-        "refuses": _signal(s, SIGNAL_REFUSES, "when it refuses"),
-        "weak": _signal(s, SIGNAL_WEAK, "when its cells are weak"),
-        "standing": "unknown: needs the unit's standing current" if standing is None else f"{standing:g} µA",
-        "life": "unknown: needs the use of the opening" if s.fit.battery is None else f"{int(s.fit.battery.days)} days",
-        "turns": "unknown: needs the cylinder's length and thread" if s.turns is None else f"about {s.turns} turns in",
+        "opens": _signal(s, SIGNAL_OPENS, phrase("when it opens")),
+        "refuses": _signal(s, SIGNAL_REFUSES, phrase("when it refuses")),
+        "weak": _signal(s, SIGNAL_WEAK, phrase("when its cells are weak")),
+        "standing": phrase("unknown: needs the unit's standing current") if standing is None else f"{standing:g} µA",
+        "life": phrase("unknown: needs the use of the opening")
+        if s.fit.battery is None
+        else phrase("{days} days", days=int(s.fit.battery.days)),
+        "turns": phrase("unknown: needs the cylinder's length and thread")
+        if s.turns is None
+        else phrase("about {turns} turns in", turns=s.turns),
         "cam": _cam(s),
     }
 
 
 def _signal(s: Situation, name: TextName, when: str) -> str:
     if s.unit is None:
-        return "unknown: needs a unit"
-    return s.unit.text_of(name) or f"unknown: needs part {s.unit.number}, light and tone {when}"
+        return phrase("unknown: needs a unit")
+    return s.unit.text_of(name) or phrase(
+        "unknown: needs part {number}, light and tone {when}", number=s.unit.number, when=when
+    )
 
 
 def _cam(s: Situation) -> str:
     turns = s.fit.stack.turns if s.fit.stack is not None else 0
-    return f"{turns} turns beyond centre" if turns else "at centre"
+    return phrase("{turns} turns beyond centre", turns=turns) if turns else phrase("at centre")

@@ -4,6 +4,7 @@ from functools import cache
 from heapq import heappop, heappush
 from typing import Final
 
+from hwsched.language import phrase
 from hwsched.values import FitPart
 from hwsched.work.checks import checks
 from hwsched.work.situation import Situation
@@ -49,7 +50,7 @@ def _rest(situation: Situation, taken: dict[str, tuple[FitPart, ...]]) -> tuple[
 
 def _step(situation: Situation, kind: StepKind, number: int, parts: tuple[FitPart, ...]) -> Step:
     where = kind.where if isinstance(kind.where, str) else kind.where(situation)
-    text = kind.text if isinstance(kind.text, str) else kind.text(situation)
+    text = phrase(kind.text) if isinstance(kind.text, str) else kind.text(situation)
     if kind.takes_rest:
         text += f" {', '.join(part.description or part.part for part in parts)}."
     return Step(

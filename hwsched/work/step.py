@@ -4,6 +4,7 @@ from collections.abc import Callable
 from dataclasses import dataclass, field
 from typing import Literal
 
+from hwsched.language import phrase
 from hwsched.values import FitPart, Hole
 from hwsched.work.situation import Situation, When, always
 
@@ -50,7 +51,7 @@ class Reading:
     def expected(self) -> str:
         """What is expected, in words."""
         if self.low is None or self.high is None:
-            return f"unknown: needs {self.needs}"
+            return phrase("unknown: needs {needs}", needs=self.needs)
         return f"{self.low:g} to {self.high:g} {self.unit}".strip()
 
 

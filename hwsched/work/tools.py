@@ -3,6 +3,7 @@
 from typing import Final
 
 from hwsched.attributes.of_parts import SECURITY_DRIVE
+from hwsched.language import phrase
 from hwsched.rules.reading import entry
 from hwsched.values import FitPart, Hole
 from hwsched.work.situation import Situation
@@ -78,7 +79,15 @@ def drivers(situation: Situation, parts: tuple[FitPart, ...]) -> tuple[Tool, ...
         if known is None or situation.text_of(part) == "adhesive":
             continue
         if known.flag_of(SECURITY_DRIVE):
-            found.append(Tool(f"driver or wrench for the security heads of {part.description or part.part}", "driver"))
+            found.append(
+                Tool(
+                    phrase(
+                        "driver or wrench for the security heads of {description}",
+                        description=part.description or part.part,
+                    ),
+                    "driver",
+                )
+            )
         elif situation.text_of(part) == "through-bolt":
             found.append(WRENCH)
         else:

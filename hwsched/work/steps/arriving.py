@@ -1,5 +1,6 @@
 """Steps at the opening before anything is taken from it."""
 
+from hwsched.language import phrase
 from hwsched.work import cautions, tools
 from hwsched.work.situation import Situation
 from hwsched.work.step import StepKind
@@ -7,24 +8,26 @@ from hwsched.work.step import StepKind
 
 def _compare(s: Situation) -> str:
     if s.leaf is None:
-        return (
-            "Compare mark and place with this packet, and find out what runs behind the reader. Stop and report if "
-            "anything differs."
+        return phrase(
+            "Compare mark and place with this packet, and find out what runs behind the reader. Stop and "
+            "report if anything differs."
         )
     thing = {"gate": "gate", "cabinet": "cabinet door"}.get(s.lock_form, "leaf")
     hand = "" if s.lock_form == "cabinet" else "hand, "
-    return (
-        f"Compare mark, {hand}thickness of the {thing} and existing lock with this packet. Stop and report if one "
-        "differs."
+    return phrase(
+        "Compare mark, {hand}thickness of the {thing} and existing lock with this packet. Stop and "
+        "report if one differs.",
+        hand=hand,
+        thing=thing,
     )
 
 
 def _wedge(s: Situation) -> str:
     if s.lock_form == "cabinet":
-        return "Open the door, empty what stands behind its lock, and hold it still."
+        return phrase("Open the door, empty what stands behind its lock, and hold it still.")
     if s.lock_form == "gate":
-        return "Open the gate and tie it so that no wind moves it."
-    return "Wedge the leaf open and protect the floor under it."
+        return phrase("Open the gate and tie it so that no wind moves it.")
+    return phrase("Wedge the leaf open and protect the floor under it.")
 
 
 ARRIVING = (

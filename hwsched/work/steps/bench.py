@@ -1,6 +1,7 @@
 """Steps before the way to the site: the box, the key and the unit, the new cylinder put together."""
 
 from hwsched.attributes.of_parts import CELLS, PACK_HIGH_V, PACK_LOW_V, SUPPLY_HIGH_V, SUPPLY_LOW_V, VOLTAGE_V
+from hwsched.language import phrase
 from hwsched.rules.reading import entry
 from hwsched.work import cautions, tools
 from hwsched.work.situation import Situation
@@ -18,12 +19,16 @@ def at_unit(s: Situation, what: str, *, operating: bool = False) -> tuple[Readin
         return ()
     names = (SUPPLY_LOW_V, SUPPLY_HIGH_V) if s.on_supply else (PACK_LOW_V, PACK_HIGH_V)
     low, high = (unit.number_of(name) for name in names)
-    needs = f"part {unit.number}, lowest and highest {'supply' if s.on_supply else 'pack'} voltage that it works at"
+    needs = phrase(
+        "part {number}, lowest and highest {part} voltage that it works at",
+        number=unit.number,
+        part="supply" if s.on_supply else "pack",
+    )
     if not s.on_supply and not operating:
         cell = next((entry(s.given, part) for part in s.parts("battery")), None)
         each, count = cell.number_of(VOLTAGE_V) if cell is not None else None, unit.number_of(CELLS)
         if each is None or count is None:
-            low, needs = None, f"part {unit.number}, its cells and their voltage"
+            low, needs = None, phrase("part {number}, its cells and their voltage", number=unit.number)
         else:
             low = each * count
     return (Reading(what, "V", low, high, needs),)
@@ -31,30 +36,38 @@ def at_unit(s: Situation, what: str, *, operating: bool = False) -> tuple[Readin
 
 def _power(s: Situation) -> str:
     if s.on_supply:
-        return "Connect the unit to a bench supply set to a voltage within the reading below, plus and minus as marked."
+        return phrase(
+            "Connect the unit to a bench supply set to a voltage within the reading below, plus and minus as marked."
+        )
     count = sum(part.quantity for part in s.parts("battery"))
-    return f"Put the {count:g} cells into the unit's pack, each as its polarity is marked."
+    return phrase("Put the {count:g} cells into the unit's pack, each as its polarity is marked.", count=count)
 
 
 def _program(s: Situation) -> str:
-    clock = " Set the clock." if s.has("coin-cell") else ""
-    return (
-        f"Program key and unit with each other.{clock} Try the key, then one without permission: the first works, the "
-        "second is refused."
+    clock = phrase(" Set the clock.") if s.has("coin-cell") else ""
+    return phrase(
+        "Program key and unit with each other.{clock} Try the key, then one without permission: the "
+        "first works, the second is refused.",
+        clock=clock,
     )
 
 
 def _feed_off(s: Situation) -> str:
-    kept = "; the coin cell keeps the clock" if s.has("coin-cell") else ""
-    return f"{'Take the bench supply off' if s.on_supply else 'Take the pack out'} again{kept}."
+    kept = phrase("; the coin cell keeps the clock") if s.has("coin-cell") else ""
+    return f"{phrase('Take the bench supply off') if s.on_supply else phrase('Take the pack out')} again{kept}."
 
 
 def _built(s: Situation) -> str:
     named = " and ".join(part.description or part.part for part in s.parts("cam", "tailpiece"))
     cut = s.fit.stack.cut_off_mm if s.fit.stack is not None else 0.0
-    locked = ", thread lock on its screws" if s.of_form("consumable", "thread-lock") else ""
-    off = f" Break {s.length(cut)} off the tailpiece." if cut else ""
-    return f"Screw {named} to the new cylinder{locked}; the lead stays clear of it.{off}"
+    locked = phrase(", thread lock on its screws") if s.of_form("consumable", "thread-lock") else ""
+    off = phrase(" Break {length} off the tailpiece.", length=s.length(cut)) if cut else ""
+    return phrase(
+        "Screw {named} to the new cylinder{locked}; the lead stays clear of it.{off}",
+        named=named,
+        locked=locked,
+        off=off,
+    )
 
 
 BENCH = (
@@ -78,7 +91,7 @@ BENCH = (
         parts=lambda s: s.parts("battery"),
         tools=lambda s: (tools.METER, tools.BENCH_SUPPLY) if s.on_supply else (tools.METER,),
         cautions=(cautions.CELLS, cautions.STATIC),
-        readings=lambda s: at_unit(s, "Volts at the unit on the bench"),
+        readings=lambda s: at_unit(s, phrase("Volts at the unit on the bench")),
         brings="ready",
     ),
     StepKind(

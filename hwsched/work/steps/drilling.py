@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 
+from hwsched.language import phrase
 from hwsched.rules.across_leaf import THROUGH
 from hwsched.values import Hole
 from hwsched.work import cautions, tools
@@ -19,7 +20,7 @@ def numbers(holes: tuple[Hole, ...]) -> str:
     shown = [str(hole.order) for hole in holes]
     if len(shown) == 1:
         return f"hole {shown[0]}"
-    return f"holes {', '.join(shown[:-1])} and {shown[-1]}"
+    return phrase("holes {shown} and {shown_2}", shown=", ".join(shown[:-1]), shown_2=shown[-1])
 
 
 def _lead_holes(s: Situation) -> tuple[Hole, ...]:
@@ -49,14 +50,20 @@ def _made(found: Callable[[Situation], tuple[Hole, ...]]) -> Callable[[Situation
 
 def _mark(s: Situation) -> str:
     if s.leaf is None:
-        return "Mark the reader's centre at its height above the floor, from the drawing."
+        return phrase("Mark the reader's centre at its height above the floor, from the drawing.")
     if all(hole.by_template for hole in s.fit.holes):
-        return "Mark where the unit's plate comes, from the cylinder's centre line and the edge."
-    each = ", each on the face of its hole" if _marked_at(s) == "door" else ""
-    centre = "the lock's centre" if s.lock_form in ("cabinet", "gate", "bored") else "the cylinder's centre line"
-    return (
-        f"Mark the centres of the hole table from {centre} and the edge{each}; lay the true-size template on and "
-        "compare before anything is drilled."
+        return phrase("Mark where the unit's plate comes, from the cylinder's centre line and the edge.")
+    each = phrase(", each on the face of its hole") if _marked_at(s) == "door" else ""
+    centre = (
+        phrase("the lock's centre")
+        if s.lock_form in ("cabinet", "gate", "bored")
+        else phrase("the cylinder's centre line")
+    )
+    return phrase(
+        "Mark the centres of the hole table from {centre} and the edge{each}; lay the true-size "
+        "template on and compare before anything is drilled.",
+        centre=centre,
+        each=each,
     )
 
 
@@ -65,19 +72,23 @@ def practice(s: Situation, holes: tuple[Hole, ...]) -> str:
     stopped = any(hole.depth_mm is not None for hole in holes)
     through = any(hole.depth_mm is None for hole in holes)
     if s.material in _SOLID:
-        said = " Set the stop to the depth in the table." if stopped else ""
+        said = phrase(" Set the stop to the depth in the table.") if stopped else ""
         if any(hole.tool == "hole-saw" and hole.depth_mm is not None for hole in holes):
             # A saw leaves what is within it standing.
-            said += " Lever the core out with a screwdriver."
-        sawn = " on one pilot" if any(hole.tool == "hole-saw" for hole in holes) else ""
-        return f"{said} From both faces{sawn}, so that neither splinters." if through else said
+            said += phrase(" Lever the core out with a screwdriver.")
+        sawn = phrase(" on one pilot") if any(hole.tool == "hole-saw" for hole in holes) else ""
+        return (
+            phrase("{said} From both faces{sawn}, so that neither splinters.", said=said, sawn=sawn)
+            if through
+            else said
+        )
     if s.material not in (*_STEEL, "aluminium"):
         return ""
     piloted = any(hole.pilot_mm is not None for hole in holes)
-    first = "Punch, drill the pilot, then open it up" if piloted else "Punch, then drill"
-    wet = "slowly, with wax" if s.material == "aluminium" else "with a drop of oil"
-    end = "; stop behind the sheet" if stopped else ", through both walls"
-    return f" {first} {wet}{end}. Deburr{'' if s.material == 'aluminium' else ' and touch up'}."
+    first = phrase("Punch, drill the pilot, then open it up") if piloted else phrase("Punch, then drill")
+    wet = phrase("slowly, with wax") if s.material == "aluminium" else phrase("with a drop of oil")
+    end = phrase("; stop behind the sheet") if stopped else phrase(", through both walls")
+    return f" {first} {wet}{end}. Deburr{'' if s.material == 'aluminium' else phrase(' and touch up')}."
 
 
 def _marked_at(s: Situation) -> Where:
@@ -91,30 +102,42 @@ def _marked_at(s: Situation) -> Where:
 def _lead(s: Situation) -> str:
     holes = _lead_holes(s)
     if any(hole.up_deg or hole.edge_deg for hole in holes):
-        jig = " with the jig on the bolt holes" if s.lock_form == "bored" else " with the jig"
-        return f"Drill {numbers(holes)} for the lead{jig}, at the angle in the table; begin square, then lean the bit."
-    return f"Drill {numbers(holes)} for the lead.{practice(s, holes)}"
+        jig = phrase(" with the jig on the bolt holes") if s.lock_form == "bored" else phrase(" with the jig")
+        return phrase(
+            "Drill {numbers} for the lead{jig}, at the angle in the table; begin square, then lean the bit.",
+            numbers=numbers(holes),
+            jig=jig,
+        )
+    return phrase("Drill {numbers} for the lead.{practice}", numbers=numbers(holes), practice=practice(s, holes))
 
 
 def _lock(s: Situation) -> str:
     holes = s.holes("function")
-    return f"Saw {numbers(holes)} for the {'reader' if s.leaf is None else 'new lock'}.{practice(s, holes)}"
+    return phrase(
+        "Saw {numbers} for the {part}.{practice}",
+        numbers=numbers(holes),
+        part="reader" if s.leaf is None else phrase("new lock"),
+        practice=practice(s, holes),
+    )
 
 
 def _pocket(s: Situation) -> str:
-    cut = "Mill or saw and file" if s.material == "aluminium" else "Mortise"
-    return f"{cut} {numbers(s.holes('pocket'))}, the unit's pocket, to its size and depth."
+    cut = phrase("Mill or saw and file") if s.material == "aluminium" else phrase("Mortise")
+    return phrase(
+        "{cut} {numbers}, the unit's pocket, to its size and depth.", cut=cut, numbers=numbers(s.holes("pocket"))
+    )
 
 
 def _raceway(s: Situation) -> str:
     if _bored(s):
-        return (
-            f"Bore {numbers(s.holes(THROUGH))} from the hinge edge with the fixture: free-hand the bit wanders and leaves "
-            "through a face. Stop in the lock's pocket."
+        return phrase(
+            "Bore {numbers} from the hinge edge with the fixture: free-hand the bit wanders and leaves "
+            "through a face. Stop in the lock's pocket.",
+            numbers=numbers(s.holes(THROUGH)),
         )
-    return (
-        f"Drill {numbers(s.holes(THROUGH))} in the hinge edge. Past a panel or a lite the wire goes by the rail or the "
-        "end channel."
+    return phrase(
+        "Drill {numbers} in the hinge edge. Past a panel or a lite the wire goes by the rail or the end channel.",
+        numbers=numbers(s.holes(THROUGH)),
     )
 
 
@@ -127,17 +150,20 @@ def _pilots(s: Situation) -> str:
     holes = s.holes("fixing")
     count = sum(hole.count for hole in holes)
     if s.in_edge:
-        held = f"Mark the {count} screw centres through the empty housing's plate"
+        held = phrase("Mark the {count} screw centres through the empty housing's plate", count=count)
     else:
-        held = f"Hold the unit's plate alone where the drawing shows, level. Mark the {count} screw centres through it"
-    return f"{held}, put it away, and drill the pilots, {numbers(holes)}."
+        held = phrase(
+            "Hold the unit's plate alone where the drawing shows, level. Mark the {count} screw centres through it",
+            count=count,
+        )
+    return phrase("{held}, put it away, and drill the pilots, {numbers}.", held=held, numbers=numbers(holes))
 
 
 def _clean(s: Situation) -> str:
-    where = "the lock's pocket and every hole" if s.cased else "every hole"
+    where = phrase("the lock's pocket and every hole") if s.cased else phrase("every hole")
     if s.on_wall:
-        where = "the hole"
-    return f"Vacuum the chips out of {where}: they short electronics and cut a lead."
+        where = phrase("the hole")
+    return phrase("Vacuum the chips out of {where}: they short electronics and cut a lead.", where=where)
 
 
 DRILLING = (
@@ -152,7 +178,9 @@ DRILLING = (
     StepKind(
         "drill-bores",
         "key side",
-        lambda s: f"Open up {numbers(s.holes('bore'))} with the jig clamped on, to the sizes in the table.",
+        lambda s: phrase(
+            "Open up {numbers} with the jig clamped on, to the sizes in the table.", numbers=numbers(s.holes("bore"))
+        ),
         when=lambda s: bool(s.holes("bore")),
         after=("mark",),
         holes=_only("bore"),
@@ -163,9 +191,11 @@ DRILLING = (
     StepKind(
         "drill-bolts",
         "key side",
-        lambda s: (
-            f"Drill {numbers(s.holes('bolt'))}, the bolt holes, with the "
-            f"{'case' if s.lock_form == 'gate' else 'jig'} as template.{practice(s, s.holes('bolt'))}"
+        lambda s: phrase(
+            "Drill {numbers}, the bolt holes, with the {part} as template.{practice}",
+            numbers=numbers(s.holes("bolt")),
+            part="case" if s.lock_form == "gate" else "jig",
+            practice=practice(s, s.holes("bolt")),
         ),
         when=lambda s: bool(s.holes("bolt")),
         after=("drill-bores",),
@@ -200,8 +230,10 @@ DRILLING = (
     StepKind(
         "drill-behind",
         "key side",
-        lambda s: (
-            f"Drill {numbers(_holes_behind(s))} for the lead, where the case will stand.{practice(s, _holes_behind(s))}"
+        lambda s: phrase(
+            "Drill {numbers} for the lead, where the case will stand.{practice}",
+            numbers=numbers(_holes_behind(s)),
+            practice=practice(s, _holes_behind(s)),
         ),
         when=lambda s: bool(_holes_behind(s)),
         after=("drill-bolts",),
@@ -227,9 +259,10 @@ DRILLING = (
     StepKind(
         "drill-channel",
         "inside",
-        lambda s: (
-            f"From the bottom of the square bore drill {numbers(_channels(s))}, the channel, at the angle in the table "
-            "with the jig: lean the bit slowly, it cuts its slot."
+        lambda s: phrase(
+            "From the bottom of the square bore drill {numbers}, the channel, at the angle in the table "
+            "with the jig: lean the bit slowly, it cuts its slot.",
+            numbers=numbers(_channels(s)),
         ),
         when=lambda s: bool(_channels(s)),
         after=("drill-lead",),
@@ -242,7 +275,10 @@ DRILLING = (
     StepKind(
         "drill-bridge",
         "lock edge",
-        lambda s: f"Drill {numbers(_bridges(s))} through the bridge, from the unit's pocket into the lock's pocket.",
+        lambda s: phrase(
+            "Drill {numbers} through the bridge, from the unit's pocket into the lock's pocket.",
+            numbers=numbers(_bridges(s)),
+        ),
         when=lambda s: bool(_bridges(s)),
         after=("drill-pocket",),
         holes=_bridges,
@@ -306,7 +342,7 @@ DRILLING = (
         "line-holes",
         "inside",
         lambda s: (
-            "Press in, where the lead passes, each into the hole of its size: "
+            phrase("Press in, where the lead passes, each into the hole of its size: ")
             + "; ".join(part.description or part.part for part in s.of_form("consumable", *_LININGS))
             + "."
         ),

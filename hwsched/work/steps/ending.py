@@ -1,5 +1,6 @@
 """Steps that end the work: what is left, sealing, tests, hand-over."""
 
+from hwsched.language import phrase
 from hwsched.work import cautions, tools
 from hwsched.work.situation import Situation
 from hwsched.work.step import StepKind
@@ -7,12 +8,14 @@ from hwsched.work.step import StepKind
 
 def _test(s: Situation) -> str:
     if s.leaf is None:
-        return "Test everything on the test sheet."
+        return phrase("Test everything on the test sheet.")
     if s.lock_form == "cabinet":
-        return "Test everything on the test sheet with the door open, then closed."
+        return phrase("Test everything on the test sheet with the door open, then closed.")
     if s.lock_form == "gate":
-        return "Test everything on the test sheet with the gate open, then closed, one person on each side."
-    return "Test everything on the test sheet with the leaf open, then with the leaf closed and a second person inside."
+        return phrase("Test everything on the test sheet with the gate open, then closed, one person on each side.")
+    return phrase(
+        "Test everything on the test sheet with the leaf open, then with the leaf closed and a second person inside."
+    )
 
 
 ENDING = (
@@ -27,7 +30,7 @@ ENDING = (
     StepKind(
         "added",
         "door",
-        lambda s: "Fit what was added by hand to this opening, as its maker says.",
+        lambda s: phrase("Fit what was added by hand to this opening, as its maker says."),
         after=("seal",),
         takes_rest=True,
     ),

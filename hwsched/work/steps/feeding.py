@@ -1,6 +1,7 @@
 """Steps that feed the unit and try it before it is closed."""
 
 from hwsched.attributes.of_parts import TERMINAL_MINUS, TERMINAL_PLUS
+from hwsched.language import phrase
 from hwsched.work import cautions, tools
 from hwsched.work.situation import Situation
 from hwsched.work.step import StepKind, Where
@@ -15,8 +16,12 @@ def _terminals(s: Situation) -> str:
     unit = s.unit
     plus = unit.text_of(TERMINAL_PLUS) if unit is not None else None
     minus = unit.text_of(TERMINAL_MINUS) if unit is not None else None
-    named = f"plus to {plus}, minus to {minus}" if plus and minus else "plus and minus as the unit is marked"
-    return f"With the output off connect the wire: {named}; no strand stands out."
+    named = (
+        phrase("plus to {plus}, minus to {minus}", plus=plus, minus=minus)
+        if plus and minus
+        else phrase("plus and minus as the unit is marked")
+    )
+    return phrase("With the output off connect the wire: {named}; no strand stands out.", named=named)
 
 
 FEEDING = (
@@ -39,7 +44,7 @@ FEEDING = (
         after=("connected",),
         tools=lambda s: (tools.METER,),
         cautions=(cautions.CELLS,),
-        readings=lambda s: at_unit(s, "Volts of the pack, nothing operating"),
+        readings=lambda s: at_unit(s, phrase("Volts of the pack, nothing operating")),
         brings="fed",
     ),
     StepKind(
@@ -50,7 +55,7 @@ FEEDING = (
         after=("connected",),
         tools=lambda s: (tools.METER,),
         cautions=(cautions.LOW_VOLTAGE,),
-        readings=lambda s: at_unit(s, "Volts at the unit, nothing operating"),
+        readings=lambda s: at_unit(s, phrase("Volts at the unit, nothing operating")),
         brings="fed",
     ),
     StepKind(

@@ -1,6 +1,7 @@
 """Steps that put a lock onto a gate."""
 
 from hwsched.attributes.of_parts import MOUNTING
+from hwsched.language import phrase
 from hwsched.rules.reading import lock_part
 from hwsched.values import FitPart
 from hwsched.work import tools
@@ -16,15 +17,16 @@ def bolts(s: Situation) -> tuple[FitPart, ...]:
 def _in(s: Situation) -> str:
     part = lock_part(s.given, s.fit)
     if part is not None and part.text_of(MOUNTING) == "weld-on":
-        return (
-            "Weld on the lock's box with lock, lead and unit away from the gate, let it cool and paint it; then fit "
-            "the lock into it."
+        return phrase(
+            "Weld on the lock's box with lock, lead and unit away from the gate, let it cool and paint "
+            "it; then fit the lock into it."
         )
     held = ", ".join(f"{each.quantity:g} × {each.description or each.part}" for each in bolts(s))
-    over = ", the lead through its hole and not under the case" if s.fit.cable is not None else ""
-    return (
-        f"Bolt the lock on{f' with {held}' if held else ''}{over}; tighten evenly. By hand the bolt runs fully into its "
-        "keep and back."
+    over = phrase(", the lead through its hole and not under the case") if s.fit.cable is not None else ""
+    return phrase(
+        "Bolt the lock on{part}{over}; tighten evenly. By hand the bolt runs fully into its keep and back.",
+        part=f" with {held}" if held else "",
+        over=over,
     )
 
 

@@ -1,5 +1,6 @@
 """Steps that bring the lead of the new cylinder or lock to where the unit comes."""
 
+from hwsched.language import phrase
 from hwsched.work import cautions, tools
 from hwsched.work.situation import Situation
 from hwsched.work.step import StepKind
@@ -16,20 +17,32 @@ _FROM = {
 
 def _through(s: Situation) -> str:
     longer = (
-        "Put the extension on the lead, its plug square and to full depth. " if s.has("lead-extension") else ""
-    )  # fmt: skip
-    start = _FROM.get(s.new_lock, "the lock's hole")
+        phrase("Put the extension on the lead, its plug square and to full depth. ") if s.has("lead-extension") else ""
+    )
+    start = _FROM.get(s.new_lock, phrase("the lock's hole"))
     if s.on_wall:
-        return f"{longer}Lead the lead through the hole to the unit's side, the reader still in the hand."
+        return phrase(
+            "{longer}Lead the lead through the hole to the unit's side, the reader still in the hand.", longer=longer
+        )
     if not s.inside_leaf:
         if s.new_lock == "cabinet-lock":
-            return f"{longer}Lead the lead through the hole from the front, the bolt still in the hand."
-        return f"{longer}Lead the lead out on the inside and flat along the face to where the unit comes; nothing moves there."
-    goal = "the unit's pocket" if s.in_edge else "the access hole"
-    through = "the case and " if s.cased else ""
-    return (
-        f"{longer}Push the pull wire in at {goal} until it shows at {start}. Tape the lead flat alongside it and draw "
-        f"it through {through}{goal}, the new lock still in the hand."
+            return phrase(
+                "{longer}Lead the lead through the hole from the front, the bolt still in the hand.", longer=longer
+            )
+        return phrase(
+            "{longer}Lead the lead out on the inside and flat along the face to where the unit comes; "
+            "nothing moves there.",
+            longer=longer,
+        )
+    goal = phrase("the unit's pocket") if s.in_edge else phrase("the access hole")
+    through = phrase("the case and ") if s.cased else ""
+    return phrase(
+        "{longer}Push the pull wire in at {goal} until it shows at {start}. Tape the lead flat "
+        "alongside it and draw it through {through}{goal}, the new lock still in the hand.",
+        longer=longer,
+        goal=goal,
+        start=start,
+        through=through,
     )
 
 

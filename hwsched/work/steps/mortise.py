@@ -1,5 +1,6 @@
 """Steps that put a threaded cylinder into a mortise lock's case."""
 
+from hwsched.language import phrase
 from hwsched.work import tools
 from hwsched.work.situation import Situation
 from hwsched.work.step import StepKind
@@ -10,18 +11,26 @@ def _dressed(s: Situation) -> str:
         f"{part.quantity:g} × {part.description or part.part}" if part.quantity > 1 else part.description or part.part
         for part in s.parts("collar", "ring")
     )
-    return f"Lead first, slide {named} over the cylinder up to its head, in this order."
+    return phrase("Lead first, slide {named} over the cylinder up to its head, in this order.", named=named)
 
 
 def _in(s: Situation) -> str:
-    turns = "" if s.turns is None else f", about {s.turns} turns"
-    flush = "its head stands flush with the collar" if s.has("collar") else "its head stands as the packet says"
-    twist = "; turn the lead along with it, its far end free" if s.fit.cable is not None else ""
-    lead = "; the lead lies flat and leaves square beside the cam" if s.fit.cable is not None else ""
-    return (
-        f"Start the thread square and by hand, never crossed. Turn the cylinder in{turns}, until {flush}{twist}. Its "
-        f"mark stands upright, the cam swings free{lead}. Set the set screw by hand, tighten it gently, put the front "
-        "plate back."
+    turns = "" if s.turns is None else phrase(", about {turns} turns", turns=s.turns)
+    flush = (
+        phrase("its head stands flush with the collar")
+        if s.has("collar")
+        else phrase("its head stands as the packet says")
+    )
+    twist = phrase("; turn the lead along with it, its far end free") if s.fit.cable is not None else ""
+    lead = phrase("; the lead lies flat and leaves square beside the cam") if s.fit.cable is not None else ""
+    return phrase(
+        "Start the thread square and by hand, never crossed. Turn the cylinder in{turns}, until "
+        "{flush}{twist}. Its mark stands upright, the cam swings free{lead}. Set the set screw by "
+        "hand, tighten it gently, put the front plate back.",
+        turns=turns,
+        flush=flush,
+        twist=twist,
+        lead=lead,
     )
 
 

@@ -1,5 +1,6 @@
 """Steps that take the old cylinder or lock off, and compare it with the new one."""
 
+from hwsched.language import phrase
 from hwsched.work import cautions, tools
 from hwsched.work.situation import Situation
 from hwsched.work.step import StepKind
@@ -10,13 +11,14 @@ _OFF = ("take-off-cylinder",)
 
 def _rim_off(s: Situation) -> str:
     if s.exit_device:
-        return (
-            "Take off what covers the exit device's head, then the head, as its maker says; bar and rail stay. Unscrew the back "
-            "plate, draw out the old cylinder to the key side and keep cylinder and plate for the owner."
+        return phrase(
+            "Take off what covers the exit device's head, then the head, as its maker says; bar and rail "
+            "stay. Unscrew the back plate, draw out the old cylinder to the key side and keep cylinder "
+            "and plate for the owner."
         )
-    return (
-        "Take off the rim lock's case, unscrew the back plate, draw out the old cylinder to the key side and keep "
-        "cylinder and plate for the owner."
+    return phrase(
+        "Take off the rim lock's case, unscrew the back plate, draw out the old cylinder to the key "
+        "side and keep cylinder and plate for the owner."
     )
 
 

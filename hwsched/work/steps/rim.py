@@ -1,5 +1,6 @@
 """Steps that put a rim cylinder and the rim lock's case back."""
 
+from hwsched.language import phrase
 from hwsched.work import tools
 from hwsched.work.situation import Situation
 from hwsched.work.step import StepKind
@@ -7,20 +8,25 @@ from hwsched.work.step import StepKind
 
 def _tail(s: Situation) -> str:
     cut = s.fit.stack.cut_off_mm if s.fit.stack is not None else 0.0
-    off = f"Break {s.length(cut)} off the tailpiece, at its notch. " if cut else "The tailpiece keeps its length. "
-    locked = " Thread lock on the tailpiece's screws." if s.of_form("consumable", "thread-lock") else ""
-    return f"{off}File the burr away, it must not touch the lead.{locked}"
+    off = (
+        phrase("Break {length} off the tailpiece, at its notch. ", length=s.length(cut))
+        if cut
+        else phrase("The tailpiece keeps its length. ")
+    )
+    locked = phrase(" Thread lock on the tailpiece's screws.") if s.of_form("consumable", "thread-lock") else ""
+    return phrase("{off}File the burr away, it must not touch the lead.{locked}", off=off, locked=locked)
 
 
 def _case_back(s: Situation) -> str:
     if s.exit_device:
-        return (
-            "Put the exit device's head back over the tailpiece, which enters its hub without force; the lead is not under "
-            "its edge. Push the bar: the latch draws fully back, springs out again, and nothing drags."
+        return phrase(
+            "Put the exit device's head back over the tailpiece, which enters its hub without force; the "
+            "lead is not under its edge. Push the bar: the latch draws fully back, springs out again, "
+            "and nothing drags."
         )
-    return (
-        "Put the rim lock's case back over the tailpiece, which enters its hub without force; the lead is not under "
-        "the case's edge. By hand the bolt runs fully out and back."
+    return phrase(
+        "Put the rim lock's case back over the tailpiece, which enters its hub without force; the "
+        "lead is not under the case's edge. By hand the bolt runs fully out and back."
     )
 
 

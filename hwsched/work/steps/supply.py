@@ -1,6 +1,7 @@
 """Steps that bring a supply's wire to where the unit comes."""
 
 from hwsched.attributes.of_parts import FORM
+from hwsched.language import phrase
 from hwsched.rules.across_leaf import THROUGH
 from hwsched.rules.reading import in_role
 from hwsched.work import cautions, tools
@@ -12,41 +13,57 @@ from hwsched.work.steps.bench import at_unit
 def _transfer(s: Situation) -> str:
     part = in_role(s.given, s.fit, "power-transfer")
     if part is not None and part.text_of(FORM) == "transfer-hinge":
-        return (
-            "Take the leaf's weight on wedges, exchange the hinge named in the wiring for the transfer hinge, its wires "
-            "led clear of the screws; the leaf swings as before."
+        return phrase(
+            "Take the leaf's weight on wedges, exchange the hinge named in the wiring for the transfer "
+            "hinge, its wires led clear of the screws; the leaf swings as before."
         )
-    return (
-        "Fit the door loop at the hinge side, so that it hangs free from closed to fully open and is not pinched "
-        "between."
+    return phrase(
+        "Fit the door loop at the hinge side, so that it hangs free from closed to fully open and is "
+        "not pinched between."
     )
 
 
 def _wire(s: Situation) -> str:
     if s.leaf is None:
-        return "Lay the wire from the supply to where the unit comes, apart from mains wiring."
-    goal = "the unit's pocket" if s.in_edge else "the access hole"
+        return phrase("Lay the wire from the supply to where the unit comes, apart from mains wiring.")
+    goal = phrase("the unit's pocket") if s.in_edge else phrase("the access hole")
     if s.has(THROUGH):
-        return f"Lay the wire over the power transfer and in the raceway to {goal}; close the raceway."
+        return phrase(
+            "Lay the wire over the power transfer and in the raceway to {goal}; close the raceway.", goal=goal
+        )
     if s.holes(THROUGH):
         pushed = (
-            "with a leader" if any(hole.tool == "installer-bit" for hole in s.holes(THROUGH)) else "with a pull rod"
+            phrase("with a leader")
+            if any(hole.tool == "installer-bit" for hole in s.holes(THROUGH))
+            else phrase("with a pull rod")
         )
-        return (
-            f"Pull the wire over the power transfer, in at the hinge edge and {pushed} across the leaf to the lock's "
-            f"pocket, then out at {goal}; a grommet where it passes sheet. It lies beside the case's place, not in it."
+        return phrase(
+            "Pull the wire over the power transfer, in at the hinge edge and {pushed} across the leaf to "
+            "the lock's pocket, then out at {goal}; a grommet where it passes sheet. It lies beside the "
+            "case's place, not in it.",
+            pushed=pushed,
+            goal=goal,
         )
-    return f"Lay the wire from the supply over the power transfer to {goal}; leave the loop that the hinge side needs."
+    return phrase(
+        "Lay the wire from the supply over the power transfer to {goal}; leave the loop that the hinge side needs.",
+        goal=goal,
+    )
 
 
 def _measured(s: Situation) -> str:
     """Say how the wire is tried before the unit comes: nobody else ties its far end."""
-    far, live = "where the wiring shows", "Switch the output on"
+    far, live = phrase("where the wiring shows"), phrase("Switch the output on")
     if s.has("supply"):
-        far, live = "to the supply's output", "Once licensed hands have connected its mains, switch the output on"
-    return (
-        f"With the output off connect the wire's far end {far}. {live} and measure at this end: volts in range, plus on the "
-        "wire that the wiring calls plus. Mark it, and switch the output off again."
+        far, live = (
+            phrase("to the supply's output"),
+            phrase("Once licensed hands have connected its mains, switch the output on"),
+        )
+    return phrase(
+        "With the output off connect the wire's far end {far}. {live} and measure at this end: volts "
+        "in range, plus on the wire that the wiring calls plus. Mark it, and switch the output off "
+        "again.",
+        far=far,
+        live=live,
     )
 
 
@@ -54,9 +71,9 @@ SUPPLY = (
     StepKind(
         "supply-mount",
         "wall",
-        lambda s: (
-            f"Mount the supply{'' if s.leaf is None else ' off the leaf,'} where the power page says; its mains connection "
-            "waits for licensed hands."
+        lambda s: phrase(
+            "Mount the supply{part} where the power page says; its mains connection waits for licensed hands.",
+            part="" if s.leaf is None else phrase(" off the leaf,"),
         ),
         when=lambda s: s.has("supply", "standby-battery"),
         after=("supply-off",),
@@ -107,6 +124,6 @@ SUPPLY = (
         after=("wire-in",),
         tools=lambda s: (tools.STRIPPER, tools.SCREWDRIVERS, tools.METER, tools.TAPE),
         cautions=(cautions.LOW_VOLTAGE,),
-        readings=lambda s: at_unit(s, "Volts at the wire's end, nothing connected"),
+        readings=lambda s: at_unit(s, phrase("Volts at the wire's end, nothing connected")),
     ),
 )

@@ -1,5 +1,6 @@
 """Steps that put a unit into its pocket in the lock edge."""
 
+from hwsched.language import phrase
 from hwsched.work import cautions, tools
 from hwsched.work.situation import Situation
 from hwsched.work.step import StepKind
@@ -35,9 +36,9 @@ UNIT_IN_EDGE = (
         "unit-into-edge",
         "lock edge",
         lambda s: (
-            "Slide the unit in while the slack of the lead is guided beside it; no force. Screw it down with "
+            phrase("Slide the unit in while the slack of the lead is guided beside it; no force. Screw it down with ")
             + ", ".join(f"{part.quantity:g} × {part.description or part.part}" for part in screws(s))
-            + "; its plate lies flush with the edge."
+            + phrase("; its plate lies flush with the edge.")
         ),
         when=_in_edge,
         after=("try-key",),

@@ -1,5 +1,6 @@
 """Steps that put a unit onto a face of the leaf or onto a wall, and connect the lead."""
 
+from hwsched.language import phrase
 from hwsched.values import FitPart
 from hwsched.work import cautions, tools
 from hwsched.work.situation import Situation
@@ -19,15 +20,24 @@ def screws(s: Situation) -> tuple[FitPart, ...]:
 
 def _plate(s: Situation) -> str:
     held = ", ".join(f"{part.quantity:g} × {part.description or part.part}" for part in screws(s))
-    gasket = " Lay the gasket under it." if s.of_form("mounting", "gasket") else ""
+    gasket = phrase(" Lay the gasket under it.") if s.of_form("mounting", "gasket") else ""
     more = ", ".join(part.description or part.part for part in s.parts("mounting") if part not in _gaskets(s))
-    other = f" With it: {more}." if more else ""
-    place = "on the wall behind the reader" if s.on_wall else "over the access hole, where the drawing shows"
+    other = phrase(" With it: {more}.", more=more) if more else ""
+    place = (
+        phrase("on the wall behind the reader")
+        if s.on_wall
+        else phrase("over the access hole, where the drawing shows")
+    )
     if not s.inside_leaf and not s.on_wall:
-        place = "where the drawing shows"
-    return (
-        f"Hold the unit by its plate {place}, lead {'and wire ' if s.on_supply else ''}through its window, level.{gasket} "
-        f"Screw it down{f' with {held}' if held else ''}, pinching nothing.{other}"
+        place = phrase("where the drawing shows")
+    return phrase(
+        "Hold the unit by its plate {place}, lead {part}through its window, level.{gasket} Screw it "
+        "down{part_2}, pinching nothing.{other}",
+        place=place,
+        part=phrase("and wire ") if s.on_supply else "",
+        gasket=gasket,
+        part_2=f" with {held}" if held else "",
+        other=other,
     )
 
 
@@ -36,15 +46,20 @@ def _gaskets(s: Situation) -> tuple[FitPart, ...]:
 
 
 def _plug(s: Situation) -> str:
-    sealed = " Press until no gap shows round it: a plug half in lets water to its pins." if s.exterior else ""
-    return f"With the cover open push the lead's plug in, square and to its full depth, without turning it.{sealed}"
+    sealed = phrase(" Press until no gap shows round it: a plug half in lets water to its pins.") if s.exterior else ""
+    return phrase(
+        "With the cover open push the lead's plug in, square and to its full depth, without turning it.{sealed}",
+        sealed=sealed,
+    )
 
 
 def _cover(s: Situation) -> str:
-    gasket = " See that the cover's gasket lies in its groove all round." if s.exterior else ""
-    return (
-        f"Lay the slack of the lead {'and wire ' if s.on_supply else ''}inside, under no edge.{gasket} Close the cover without "
-        "force, with its own screws and their driver."
+    gasket = phrase(" See that the cover's gasket lies in its groove all round.") if s.exterior else ""
+    return phrase(
+        "Lay the slack of the lead {part}inside, under no edge.{gasket} Close the cover without "
+        "force, with its own screws and their driver.",
+        part=phrase("and wire ") if s.on_supply else "",
+        gasket=gasket,
     )
 
 

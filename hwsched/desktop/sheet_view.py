@@ -178,7 +178,7 @@ class SheetView(QWidget):
         self.canvas.page = lower(sheet, 1.0) if sheet is not None else None
         self.canvas.notes = sheet.notes if sheet is not None else ()
         several = len(self._sheets) > 1
-        self.title.setText(sheet.title if sheet is not None else "")
+        self.title.setText(phrase(sheet.title) if sheet is not None else "")
         self.title.setToolTip(self.title.text())
         for button in (self.back, self.ahead):
             button.setVisible(several)

@@ -8,6 +8,7 @@ from collections.abc import Callable, Mapping
 from typing import Any, Final
 
 from hwsched.drawings.drawing import Circle, Drawing, Line, Shape, Text
+from hwsched.language import phrase
 
 Asked = Mapping[str, Any]
 
@@ -110,7 +111,7 @@ def _bore(asked: Asked, answered: Asked) -> tuple[list[Shape], Bounds]:
     shapes: list[Shape] = [
         _rectangle(0, y0, thick, y1, fill="leaf", name="leaf from the side"),
         Line(((float(start[2]), float(start[1])), (end[2], end[1])), "new", name="bore's axis"),
-        Text(thick / 2, y1, "inside face left, key face right", "small", "centre"),
+        Text(thick / 2, y1, phrase("inside face left, key face right"), "small", "centre"),
     ]
     target = asked.get("target")
     if target:
@@ -207,7 +208,7 @@ def _channel(asked: Asked, answered: Asked) -> tuple[list[Shape], Bounds]:
         _rectangle(0, low, thick, high, fill="leaf", name="leaf from the side"),
         _rectangle(middle - half, low, middle + half, top, pen="existing", fill="existing", name="lock's pocket"),
         Line(tuple(path), "new", name="channel"),
-        Text(thick / 2, high, "inside face left, key face right", "small", "centre"),
+        Text(thick / 2, high, phrase("inside face left, key face right"), "small", "centre"),
     ]
     return shapes, (0, low, thick, high)
 

@@ -7,6 +7,7 @@ from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.drawing import Drawing, Hatch, Line, Shape, Text
 from hwsched.drawings.opening.symbols import box, cross
 from hwsched.drawings.text_room import text_room_mm
+from hwsched.language import phrase
 
 _WIDE: Final = 7.0
 _TALL: Final = 2.6
@@ -39,19 +40,19 @@ def legend(drawings: Iterable[Drawing], width_mm: float = 199.0) -> Drawing:
     if "new" in fills or "new" in pens:
         entries.append(([box(rect, "new", "new")], "new"))
     if "hole" in fills:
-        entries.append(([box(rect, "new", "hole")], "drilled, cut out"))
+        entries.append(([box(rect, "new", "hole")], phrase("drilled, cut out")))
     if "existing" in pens:
-        entries.append(([box(rect, "existing", "existing")], "there, stays"))
+        entries.append(([box(rect, "existing", "existing")], phrase("there, stays")))
     if any(line.name.endswith("goes away") for line in lines):
-        entries.append(([box(rect, "hidden"), *cross(rect, "hidden")], "goes away"))
+        entries.append(([box(rect, "hidden"), *cross(rect, "hidden")], phrase("goes away")))
     if "hidden" in pens:
         entries.append(([Line(middle, "hidden")], "hidden"))
     if "centre" in pens:
-        entries.append(([Line(middle, "centre")], "centre line"))
+        entries.append(([Line(middle, "centre")], phrase("centre line")))
     if "cut" in pens:
         entries.append(([Line(middle, "cut")], "section"))
     if "keepout" in fills:
-        entries.append(([box(rect, "keepout", "keepout")], "keep clear"))
+        entries.append(([box(rect, "keepout", "keepout")], phrase("keep clear")))
     for cut in dict.fromkeys(line.hatch for line in lines if line.hatch):
         leaf = Line(((0.0, 0.0), (_WIDE, 0.0), (_WIDE, _TALL), (0.0, _TALL)), "outline", True, "leaf", hatch=cut)
         entries.append(([leaf], _CUTS[cut]))
@@ -71,4 +72,6 @@ def _set(entries: list[tuple[list[Shape], str]], width_mm: float) -> Drawing:
                 shapes.append(Line(points, shape.pen, shape.closed, shape.fill, words, shape.hatch))
         shapes.append(Text(x + _WIDE + 1.2, y + 0.4, words, "small"))
         x += wide + _GAP
-    return Drawing("Legend", tuple(shapes), (0.0, y, width_mm, _TALL), to_scale=False, plain=True, schematic=True)
+    return Drawing(
+        phrase("Legend"), tuple(shapes), (0.0, y, width_mm, _TALL), to_scale=False, plain=True, schematic=True
+    )

@@ -8,6 +8,7 @@ from typing import Final
 
 from hwsched.drawings.handing import Face, lock_edge_left
 from hwsched.drawings.unknown import known, size_problem
+from hwsched.language import phrase
 from hwsched.rules.reading import leaf_hand, lock_item, lock_leaf
 from hwsched.rules.wording import label_of
 from hwsched.survey import LEAF
@@ -67,18 +68,22 @@ def leaves_on_face(given: OpeningInput, face: Face) -> tuple[tuple[LeafOnSheet, 
     opening = given.opening
     problems: list[str] = []
     if opening.hand is None:
-        problems.append(f"unknown: needs {label_of('opening.hand')}")
+        problems.append(phrase("unknown: needs {label_of}", label_of=label_of("opening.hand")))
     if opening.form is None and len(given.leaves) != 1:
-        problems.append(f"unknown: needs {label_of('opening.form')}")
+        problems.append(phrase("unknown: needs {label_of}", label_of=label_of("opening.form")))
     active = lock_leaf(given)
     if active is None:
-        problems.append(f"unknown: needs {label_of('leaf.position')}" if given.leaves else "unknown: needs the leaf")
+        problems.append(
+            phrase("unknown: needs {label_of}", label_of=label_of("leaf.position"))
+            if given.leaves
+            else phrase("unknown: needs the leaf")
+        )
         return (), tuple(problems), ()
     wanted = [active]
     if opening.form == "pair":
         other = next((leaf for leaf in given.leaves if leaf is not active), None)
         if other is None:
-            problems.append("unknown: needs the inactive leaf of the pair")
+            problems.append(phrase("unknown: needs the inactive leaf of the pair"))
         else:
             wanted.append(other)
     for leaf in wanted:
@@ -106,16 +111,29 @@ def _standing(given: OpeningInput, leaf: Leaf, lock_left: bool, problems: list[s
     width, height, undercut = leaf.width_mm or 0.0, leaf.height_mm or 0.0, leaf.undercut_mm
     if known(undercut):
         if undercut < 0:
-            problems.append(f"{label_of('leaf.undercut_mm')} of {undercut:g} mm is no size")
+            problems.append(
+                phrase(
+                    "{label_of} of {undercut:g} mm is no size", label_of=label_of("leaf.undercut_mm"), undercut=undercut
+                )
+            )
         return LeafOnSheet(leaf, 0.0, width, undercut, undercut + height, lock_left)
     if given.opening.form == "cabinet":
         lock = lock_item(given)
         middle = lock.cylinder_height_mm if lock is not None else None
         if not known(middle):
-            problems.append(f"unknown: needs {label_of('leaf.undercut_mm')} (height of the cabinet's leaf above floor)")
+            problems.append(
+                phrase(
+                    "unknown: needs {label_of} (height of the cabinet's leaf above floor)",
+                    label_of=label_of("leaf.undercut_mm"),
+                )
+            )
             return LeafOnSheet(leaf, 0.0, width, 0.0, height, lock_left)
-        notes.append("How high the leaf hangs is not surveyed: only the part about the lock is drawn.")
+        notes.append(phrase("How high the leaf hangs is not surveyed: only the part about the lock is drawn."))
         around = min(_SHOWN_AROUND_MM, height / 2)
         return LeafOnSheet(leaf, 0.0, width, middle - around, middle + around, lock_left, broken=True)
-    notes.append(f"{LEAF.attribute('undercut_mm').label} is not surveyed: the leaf is drawn down to the floor.")
+    notes.append(
+        phrase(
+            "{label} is not surveyed: the leaf is drawn down to the floor.", label=LEAF.attribute("undercut_mm").label
+        )
+    )
     return LeafOnSheet(leaf, 0.0, width, 0.0, height, lock_left)

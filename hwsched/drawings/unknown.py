@@ -6,6 +6,7 @@ from typing import TypeGuard
 
 from hwsched.drawings.conventions import LETTER_HEIGHT_MM, LINE_SPACING
 from hwsched.drawings.drawing import Drawing, Shape, Text
+from hwsched.language import phrase
 from hwsched.rules.wording import label_of
 
 _WIDTH = 46
@@ -39,8 +40,8 @@ def size_problem(fact: str, value: float | None) -> str | None:
     'leaf: Leaf width of -3 mm is no size'
     """
     if not known(value):
-        return f"unknown: needs {label_of(fact)}"
-    return None if value > 0 else f"{label_of(fact)} of {value:g} mm is no size"
+        return phrase("unknown: needs {label_of}", label_of=label_of(fact))
+    return None if value > 0 else phrase("{label_of} of {value:g} mm is no size", label_of=label_of(fact), value=value)
 
 
 def unknown_drawing(title: str, problems: Sequence[str]) -> Drawing:
@@ -54,7 +55,7 @@ def unknown_drawing(title: str, problems: Sequence[str]) -> Drawing:
         Sentences such as "unknown: needs leaf: Leaf height".
     """
     spacing = LETTER_HEIGHT_MM["label"] * LINE_SPACING
-    rows = ["Not drawn.", *(line for problem in problems for line in _lines(problem))]
+    rows = [phrase("Not drawn."), *(line for problem in problems for line in _lines(problem))]
     shapes: list[Shape] = []
     for number, row in enumerate(rows):
         shapes.append(Text(0.0, 0.0, row, "warning" if number == 0 else "label", "left", dy=-number * spacing - 4.0))

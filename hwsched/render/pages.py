@@ -8,6 +8,7 @@ import math
 from collections.abc import Callable
 from typing import Any, Final
 
+from hwsched.language import phrase
 from hwsched.render import print_style as style
 from hwsched.render.blocks import Document, Letterhead, Marked, Section
 from hwsched.render.fonts import font_name, width_per_size
@@ -327,7 +328,7 @@ class Pages:
 
     def _paged_words(self, number: int) -> str:
         words = [printable(word).replace("\n", " ") for word in self._stamp()]
-        return " · ".join([*words, f"Page {number} of "])
+        return " · ".join([*words, phrase("Page {number} of ", number=number)])
 
     def _stamp(self) -> list[str]:
         document = self._document
@@ -342,7 +343,7 @@ class Pages:
             places = [(x, y, text) for x, y, text, _, strong in self._head if strong is bold]
             painter.lines(places, size, bold, style.INK if bold else style.SOFT)
         if self._section is not None and self._section.mark and self._several:
-            words = f"  sheet {self._sheet} of "
+            words = phrase("  sheet {sheet} of ", sheet=self._sheet)
             painter.lines([(self._mark_end, self._mark_y, words)], self.type.head, True, style.INK)
             self._place_form(
                 f"sheets-{self._sections}", self._mark_end + self.wide(words, True) * self.type.head, self._mark_y

@@ -8,6 +8,7 @@ from typing import Final
 from hwsched.drawings.drawing import Callout, Dimension, Drawing, Text
 from hwsched.drawings.layers import LAYERS, Layer, on_layers
 from hwsched.drawings.opening.scene import View
+from hwsched.language import phrase
 from hwsched.render.fonts import text_width_mm
 from hwsched.render.lower import Letters, OnPaper, Primitive, Stroke, lower
 
@@ -108,7 +109,7 @@ def stood(views: Sequence[View], scale: float, words_from: float = 0.0) -> Scene
     for view in views:
         drawing = view.drawing
         x0, y0, x1, y1 = lower(_worded(drawing, scale, words_from), scale).extent
-        half = text_width_mm(drawing.title, _TITLE_MM, True) / 2
+        half = text_width_mm(phrase(drawing.title), _TITLE_MM, True) / 2
         middle = (drawing.bounds[0] + drawing.bounds[2]) / 2 * scale
         x0, x1 = min(x0, middle - half), max(x1, middle + half)
         up = 0.0 if view.on_floor else -(drawing.bounds[1] * scale if drawing.to_scale else y0)
@@ -171,7 +172,7 @@ def on_paper(
         found += [moved(shape, dx, dy) for shape in page.primitives]
         x0, _, x1, y1 = each.view.drawing.bounds
         top = max(y1 * scale, page.extent[3]) + dy + _NAME_MM
-        found.append(Letters((x0 + x1) / 2 * scale + dx, top, drawing.title, _TITLE_MM, "centre", 0.0, "title"))
+        found.append(Letters((x0 + x1) / 2 * scale + dx, top, phrase(drawing.title), _TITLE_MM, "centre", 0.0, "title"))
     return OnPaper(tuple(found), (ends[0], ends[1], ends[2], ends[3]), scale)
 
 

@@ -5,6 +5,7 @@ from pathlib import Path
 from typing import Final
 
 from hwsched.drawings.layers import LAYERS, Layer
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
 from hwsched.render import print_style as style
 from hwsched.render.lower import Letters, OnPaper, Primitive, Stroke
@@ -113,7 +114,15 @@ def _foot(title: str, denominator: float, lengths: LengthStyle, wide: float) -> 
     units = max((each for each in steps if each * unit_mm / denominator <= wide / 4), default=1)
     long = units * unit_mm / denominator
     found: list[Primitive] = [
-        Letters(0.0, 0.0, f"{title}, scale {scale_words(denominator)}", 2.5, "left", 0.0, "label"),
+        Letters(
+            0.0,
+            0.0,
+            phrase("{title}, scale {scale_words}", title=title, scale_words=scale_words(denominator)),
+            2.5,
+            "left",
+            0.0,
+            "label",
+        ),
         Stroke(((wide - long, 2.0), (wide, 2.0)), "outline", name="scale bar"),
         Letters(wide, 4.0, f"{units:g} {unit}", 2.5, "right", 0.0, "label"),
         *(Stroke(((x, 1.0), (x, 3.0)), "outline") for x in (wide - long, wide - long / 2, wide)),

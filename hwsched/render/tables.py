@@ -10,6 +10,7 @@ from functools import lru_cache
 from types import MappingProxyType
 from typing import Final, NamedTuple
 
+from hwsched.language import phrase
 from hwsched.render import print_style as style
 from hwsched.render.blocks import TICK, Cell, Column, Table
 from hwsched.render.fonts import width_per_size
@@ -318,7 +319,7 @@ def _large_width(number: str, words: str, sizes: style.Type) -> float:
 def _continue(pages: Pages, table: Table, widths: list[float], head: _Row) -> None:
     pages.turn()
     if table.title:
-        _caption(pages, f"{table.title}, continued")
+        _caption(pages, phrase("{title}, continued", title=table.title))
     _set_rows(pages, table, widths, head, (), 0, head.tall)
 
 

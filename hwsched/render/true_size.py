@@ -10,6 +10,7 @@ from pathlib import Path
 from typing import Any, Final
 
 from hwsched.drawings.drawing import Drawing
+from hwsched.language import phrase
 from hwsched.render import print_style as style
 from hwsched.render.fonts import width_per_size
 from hwsched.render.lower import OnPaper, lower
@@ -127,7 +128,7 @@ def render_true_size(
         # Viewers shrink a page to the printer's margins unless the file asks them not to; a template at 97 % drills
         # every hole in the wrong place.
         canvas.setViewerPreference("PrintScaling", "None")
-        canvas.setTitle(shown(heading) or "True-size templates")
+        canvas.setTitle(shown(heading) or phrase("True-size templates"))
         canvas.setCreator("hwsched")
         canvas.setAuthor("")
         number = 0
@@ -137,7 +138,17 @@ def render_true_size(
                     if cancelled is not None and cancelled():
                         raise RenderCancelledError
                     number += 1
-                    _sheet(canvas, drawing, view, tile, row, column, paper, heading, f"Page {number} of {total}")
+                    _sheet(
+                        canvas,
+                        drawing,
+                        view,
+                        tile,
+                        row,
+                        column,
+                        paper,
+                        heading,
+                        phrase("Page {number} of {total}", number=number, total=total),
+                    )
             if progress is not None:
                 progress(done, len(listed))
         canvas.save()
@@ -175,7 +186,11 @@ def _sheet(
     canvas.restoreState()
     # Restoring takes pen and letters back behind the painter's back: it must not believe that they are still set.
     painter.forget()
-    name = f"Tile {_name(row, column)} of {tile.rows} × {tile.columns}" if tile.sheets > 1 else "One sheet"
+    name = (
+        phrase("Tile {name} of {rows} × {columns}", name=_name(row, column), rows=tile.rows, columns=tile.columns)
+        if tile.sheets > 1
+        else phrase("One sheet")
+    )
     _frame(canvas, painter, tile, row, column, page_left, page_top)
     _head_and_foot(painter, canvas, size, drawing.title, heading, f"{name} · {page}", tile.sheets > 1)
     canvas.showPage()
@@ -196,11 +211,11 @@ def _frame(canvas: Any, painter: Painter, tile: Tiling, row: int, column: int, l
     if column + 1 < tile.columns:
         x = right - OVERLAP_MM
         canvas.line(x * mm, bottom * mm, x * mm, top * mm)
-        places.append(((x + 1.0) * mm, (top - 4.0) * mm, f"{_name(row, column + 1)} starts here"))
+        places.append(((x + 1.0) * mm, (top - 4.0) * mm, phrase("{name} starts here", name=_name(row, column + 1))))
     if row + 1 < tile.rows:
         y = bottom + OVERLAP_MM
         canvas.line(left * mm, y * mm, right * mm, y * mm)
-        places.append(((left + 1.0) * mm, (y - 3.0) * mm, f"{_name(row + 1, column)} starts here"))
+        places.append(((left + 1.0) * mm, (y - 3.0) * mm, phrase("{name} starts here", name=_name(row + 1, column))))
     painter.lines(places, 5.0, False, style.SOFT)
 
 
@@ -226,4 +241,4 @@ def _head_and_foot(
         canvas.line(start, base + 10.0, end, base + 10.0)
         for x in (start, end):
             canvas.line(x, base + 7.0, x, base + 13.0)
-        painter.lines([(start + 4.0, base + 12.0, "100 mm")], 6.0, False, style.INK)
+        painter.lines([(start + 4.0, base + 12.0, phrase("100 mm"))], 6.0, False, style.INK)

@@ -3,6 +3,7 @@
 from collections.abc import Callable, Sequence
 from typing import Final, NamedTuple
 
+from hwsched.language import phrase
 from hwsched.render import print_style as style
 from hwsched.render.blocks import Bullets, Facts, Heading, Paragraph, Picture, SignOff, StepLine, Steps
 from hwsched.render.pages import Pages
@@ -386,7 +387,7 @@ def set_sign_off(pages: Pages, block: SignOff) -> None:
             roles += [(left, base + (len(lines) - 1 - at) * leading, line) for at, line in enumerate(lines)]
             x = left + cell * shares[0]
             pages.painter.set_pen(style.LINE_TO_SIGN)
-            for share, name in zip(shares[1:], ("Name", "Signature", "Date"), strict=True):
+            for share, name in zip(shares[1:], (phrase("Name"), phrase("Signature"), phrase("Date")), strict=True):
                 end = x + cell * share - 8.0
                 pages.canvas.line(x, base - 1.0, end, base - 1.0)
                 words.append((x, base - under, name))

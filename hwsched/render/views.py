@@ -3,6 +3,7 @@
 from dataclasses import replace
 from typing import Final
 
+from hwsched.language import phrase
 from hwsched.render import print_style as style
 from hwsched.render.blocks import Drawings
 from hwsched.render.lower import OnPaper
@@ -88,17 +89,17 @@ def _set_row(pages: Pages, row: Row, bars: str = "") -> None:
     titles, scales, measures = [], [], []
     for drawing, view, hangs, width, cell in zip(row.drawings, row.views, row.tops, wide, cells, strict=True):
         _paint(pages, view, x + (cell - width) / 2, top, hangs)
-        words = f"Scale {scale_words(1.0 / view.scale)}" if drawing.to_scale else "Not to scale"
+        words = f"Scale {scale_words(1.0 / view.scale)}" if drawing.to_scale else phrase("Not to scale")
         if door:
             # One line less where room is dear.
-            said = f"{drawing.title} · {words[:1].lower()}{words[1:]}"
+            said = f"{phrase(drawing.title)} · {words[:1].lower()}{words[1:]}"
             titles.append((x, pages.y - _title(pages), said))
             if bars and drawing.to_scale:
                 beside = x + pages.wide(said, True) * _title(pages) + 6.0
                 measures += _set_bar(pages, view.scale, bars, beside, pages.y - _title(pages), x + cell)
             x += cell + _gap(pages) * style.MM
             continue
-        titles.append((x, pages.y - _title(pages), drawing.title))
+        titles.append((x, pages.y - _title(pages), phrase(drawing.title)))
         low = tall if row.denominator else (hangs - view.extent[1]) * style.MM
         base = top - low - pages.type.small * 1.4
         across = x + (cell - pages.wide(words) * pages.type.small) / 2

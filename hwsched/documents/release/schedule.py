@@ -340,7 +340,8 @@ def _supplies(project: ProjectView) -> list[Section]:
         supply = each.supply
         standby = f"{supply.batteries or 1} × {supply.battery}" if supply.battery else phrase("none")
         limiters = [
-            f"{circuit.circuit.name}: {phrase(words.UNKNOWN) if circuit.limiter_a is None else f'{circuit.limiter_a:g} A'}"
+            f"{circuit.circuit.name}: "
+            + (phrase(words.UNKNOWN) if circuit.limiter_a is None else f"{circuit.limiter_a:g} A")
             for circuit in each.circuits
         ]
         openings = set(each.openings)

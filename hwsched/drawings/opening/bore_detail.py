@@ -11,11 +11,12 @@ from hwsched.drawings.opening.lock_place import LockPlace, case_problem, lock_pl
 from hwsched.drawings.opening.symbols import box
 from hwsched.drawings.opening.through_leaf import Axis, bore_outline, cut_of, face_axes, thick_leaf
 from hwsched.drawings.unknown import known, unknown_drawing
+from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.reading import leafless
 from hwsched.values import Fit, OpeningInput
 
-TITLE = "Bore detail"
+TITLE = to_phrase("Bore detail")
 _AROUND_MM = 22.0
 _BETWEEN_MM = 120.0
 _TALL_MM = 150.0
@@ -40,14 +41,14 @@ def bore_detail(given: OpeningInput, fit: Fit, length_style: LengthStyle = "frac
         no hole starts in a face or the thickness is unknown.
     """
     if leafless(given):
-        return unknown_drawing(TITLE, ["this opening has no leaf"])
+        return unknown_drawing(TITLE, [phrase("this opening has no leaf")])
     leaf, thick, missing = thick_leaf(given)
     if leaf is None or missing:
         return unknown_drawing(TITLE, missing)
     # Screws have their pilots by template, and would cover the bores that this view is for.
     axes = [axis for axis in face_axes(fit, thick) if axis.hole.purpose != "fixing"]
     if not axes:
-        return unknown_drawing(TITLE, ["no hole starts in a face of the leaf"])
+        return unknown_drawing(TITLE, [phrase("no hole starts in a face of the leaf")])
     place, problems, _ = lock_place(given, leaf, length_style)
     if place is not None:
         problems = case_problem(place, thick, length_style)
@@ -61,14 +62,20 @@ def bore_detail(given: OpeningInput, fit: Fit, length_style: LengthStyle = "frac
     # Both views hang from one level, so that they stand side by side whatever heights they show.
     shapes = [*_moved(upright, 0.0, -up_span[1]), *_moved(plan, 0.0, -plan_span[1])]
     deep = max(up_span[1] - up_span[0], plan_span[1] - plan_span[0])
-    for x, words in ((0.0, "Upright section"), (thick + between, "Plan")):
+    for x, words in ((0.0, phrase("Upright section")), (thick + between, phrase("Plan"))):
         shapes.append(Text(x + thick / 2, 0.0, words, "label", "centre", dy=3.0))
     shapes += stack_horizontal(-(up_span[1] - up_span[0]), -1.0, [(0.0, thick, format_length(thick, length_style))])
     notes = (
-        "In the plan the hinge edge is above.",
+        phrase("In the plan the hinge edge is above."),
         *(
-            f"{f'Hole {a.hole.order}: ' if a.hole.order else ''}{a.hole.name}, {size_words(a.hole, length_style)}, "
-            f"{direction_words(a.hole)}, from the {'inside' if a.hole.face == 'inside' else f'{a.hole.face} side'}."
+            phrase(
+                "{part}{name}, {size_words}, {direction_words}, from the {part_2}.",
+                part=phrase("Hole {order}: ", order=a.hole.order) if a.hole.order else "",
+                name=a.hole.name,
+                size_words=size_words(a.hole, length_style),
+                direction_words=direction_words(a.hole),
+                part_2=phrase("inside") if a.hole.face == "inside" else phrase("{face} side", face=phrase(a.hole.face)),
+            )
             for a in axes
         ),
     )
@@ -103,8 +110,8 @@ def _view(
     shapes: list[Shape] = [
         Line(tuple(corners), "outline", True, "leaf", "leaf", cut),
         # At the end that is farther from where bores begin: callouts lead to those.
-        Text(left, far, "Inside", "small", "right", dx=-1.5, dy=down),
-        Text(left + thick, far, "Key side", "small", "left", dx=1.5, dy=down),
+        Text(left, far, phrase("Inside"), "small", "right", dx=-1.5, dy=down),
+        Text(left + thick, far, phrase("Key side"), "small", "left", dx=1.5, dy=down),
     ]
     shapes += _case(place, thick, along, left, low, high)
     # The widest first, so that none covers another where they overlap in this view.
@@ -162,7 +169,14 @@ def _bore(axis: Axis, along: int, left: float, style: LengthStyle) -> list[Shape
         shapes.append(Callout(start[0], start[1], words, "left"))
     elif abs(angle) >= 0.05:
         toward = "lock" if angle > 0 else "hinge"
-        shapes.append(Callout(start[0], start[1], f"{abs(angle):.3g}° toward the {toward} edge", "right"))
+        shapes.append(
+            Callout(
+                start[0],
+                start[1],
+                phrase("{angle:.3g}° toward the {toward} edge", angle=abs(angle), toward=toward),
+                "right",
+            )
+        )
     return shapes
 
 

@@ -22,6 +22,7 @@ from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.drawing import Callout, Line, Shape
 from hwsched.drawings.opening.symbols import box
 from hwsched.drawings.unknown import known, positive
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.values import Fit, Item, Part
 
@@ -67,13 +68,23 @@ def cylinder_shapes(cut: Cut) -> Drawn:
     """Draw the new part in section; returns shapes and notes on what could not be drawn."""
     draw = _PARTS.get(cut.part.kind)
     if draw is None:
-        return [], [f"{cut.part.kind.replace('-', ' ')} is shown by its axis only."]
+        return [], [phrase("{replace} is shown by its axis only.", replace=cut.part.kind.replace("-", " "))]
     return draw(cut)
 
 
 def _missing(cut: Cut, *names: NumberName) -> list[str]:
     lacking = [name for name in names if not positive(cut.part.number_of(name))]
-    return [f"Not drawn in full: needs {', '.join(lacking)} of part {cut.part.number}."] if lacking else []
+    return (
+        [
+            phrase(
+                "Not drawn in full: needs {lacking} of part {number}.",
+                lacking=", ".join(lacking),
+                number=cut.part.number,
+            )
+        ]
+        if lacking
+        else []
+    )
 
 
 def _proud(cut: Cut) -> list[Shape]:
@@ -81,7 +92,7 @@ def _proud(cut: Cut) -> list[Shape]:
     # Less than a rule shows is flush to whoever looks at it.
     if cut.head is None or cut.head - cut.trim_face < 0.05:
         return []
-    words = f"head {format_length(cut.head - cut.trim_face, cut.style)} proud of the trim"
+    words = phrase("head {length} proud of the trim", length=format_length(cut.head - cut.trim_face, cut.style))
     return [Callout(cut.x, -cut.head, words, _side(cut))]
 
 
@@ -102,7 +113,7 @@ def _mortise(cut: Cut) -> Drawn:
     head = cut.part.number_of(HEAD_DIAMETER_MM)
     notes = _missing(cut, LENGTH_MM, THREAD_DIAMETER_MM)
     if cut.head is None:
-        return [], ["Cylinder not drawn: no stack of collar and rings is worked out."]
+        return [], [phrase("Cylinder not drawn: no stack of collar and rings is worked out.")]
     shapes = _collar(cut, head)
     if positive(length) and positive(thread):
         shapes.append(box(cut.rect(thread / 2, cut.head - length, cut.head), "new", "new", "cylinder"))
@@ -112,7 +123,7 @@ def _mortise(cut: Cut) -> Drawn:
             z = rear - offset
             reach = thread * 0.8
             shapes.append(Line(((cut.x - reach, -z), (cut.x + reach, -z)), "centre", name="cam plane"))
-            shapes.append(Callout(cut.x - cut.toward_hinge * reach, -z, "cam plane", _side(cut)))
+            shapes.append(Callout(cut.x - cut.toward_hinge * reach, -z, phrase("cam plane"), _side(cut)))
     return [*shapes, *_proud(cut)], notes
 
 
@@ -133,7 +144,10 @@ def _rim(cut: Cut) -> Drawn:
             if stack.cut_off_mm > 0:
                 shapes.append(
                     Callout(
-                        cut.x, -(rear - left), f"break off {format_length(stack.cut_off_mm, cut.style)}", _side(cut)
+                        cut.x,
+                        -(rear - left),
+                        phrase("break off {length}", length=format_length(stack.cut_off_mm, cut.style)),
+                        _side(cut),
                     )
                 )
     return [*shapes, *_proud(cut)], notes
@@ -142,7 +156,7 @@ def _rim(cut: Cut) -> Drawn:
 def _euro(cut: Cut) -> Drawn:
     stack = cut.fit.stack
     if stack is None or stack.key_half_mm <= 0:
-        return [], ["Cylinder not drawn: its halves are not worked out."]
+        return [], [phrase("Cylinder not drawn: its halves are not worked out.")]
     offset = cut.item.case_offset_mm if known(cut.item.case_offset_mm) else 0.0
     middle = cut.thickness_mm / 2 + offset
     half = 8.5  # round part 17 mm (DIN 18252, from memory, unverified); a symbol, not dimensioned
@@ -151,7 +165,10 @@ def _euro(cut: Cut) -> Drawn:
         box(cut.rect(half, z0, z1), "new", "new", "cylinder"),
         Line(((cut.x - half, -middle), (cut.x + half, -middle)), "centre", name="cam plane"),
     ]
-    for z, size, name in ((z1, stack.key_half_mm, "key half"), (z0, stack.inside_half_mm, "inside half")):
+    for z, size, name in (
+        (z1, stack.key_half_mm, phrase("key half")),
+        (z0, stack.inside_half_mm, phrase("inside half")),
+    ):
         shapes.append(Callout(cut.x, -(z + middle) / 2, f"{name} {format_length(size, cut.style)}", _side(cut)))
     return [*shapes, *_proud(cut)], []
 

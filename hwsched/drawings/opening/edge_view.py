@@ -12,13 +12,14 @@ from hwsched.drawings.opening.lock_place import LockPlace, case_problem, lock_pl
 from hwsched.drawings.opening.symbols import box
 from hwsched.drawings.opening.through_leaf import bore_outline, face_axes, thick_leaf
 from hwsched.drawings.unknown import known, positive, unknown_drawing
+from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.footprints import face_of, rectangle
 from hwsched.rules.reading import CASE_IN_LEAF, leaf_hand, leafless, lock_item, lock_part, on_leaf, remains, unit_part
 from hwsched.rules.wording import label_of
 from hwsched.values import Fit, Leaf, OpeningInput
 
-TITLE = "Lock edge"
+TITLE = to_phrase("Lock edge")
 _AROUND_MM = 55.0
 
 
@@ -49,16 +50,18 @@ def edge_view(given: OpeningInput, fit: Fit, length_style: LengthStyle = "fracti
         The part of the edge about the lock and the unit, between break lines; words while facts are missing.
     """
     if leafless(given):
-        return unknown_drawing(TITLE, ["this opening has no leaf"])
+        return unknown_drawing(TITLE, [phrase("this opening has no leaf")])
     leaf, thickness, missing = thick_leaf(given)
     problems = list(missing)
     if given.opening.hand is None:
-        problems.append(f"unknown: needs {label_of('opening.hand')}")
+        problems.append(phrase("unknown: needs {label_of}", label_of=label_of("opening.hand")))
     if leaf is None or problems:
         return unknown_drawing(TITLE, problems)
     place, problems_of_lock, needs = lock_place(given, leaf, length_style)
     if place is None:
-        return unknown_drawing(TITLE, problems_of_lock or [f"unknown: needs {need}" for need in needs])
+        return unknown_drawing(
+            TITLE, problems_of_lock or [phrase("unknown: needs {need}", need=need) for need in needs]
+        )
     contradiction = case_problem(place, thickness, length_style)
     if contradiction:
         return unknown_drawing(TITLE, contradiction)
@@ -73,7 +76,7 @@ def edge_view(given: OpeningInput, fit: Fit, length_style: LengthStyle = "fracti
     notes = []
     lacks = place.case_rect() is None or place.case_across(thickness) is None
     if lacks and place.item.lock_form in (*CASE_IN_LEAF, "rim"):
-        notes.append("Lock case not drawn: its size was not surveyed in full.")
+        notes.append(phrase("Lock case not drawn: its size was not surveyed in full."))
     return Drawing(TITLE, tuple(shapes), (0.0, low, thickness, high), tuple(notes))
 
 
@@ -105,7 +108,7 @@ def _body(leaf: Leaf, view: _View, low: float, high: float) -> list[Shape]:
             corners.append((thick * share, y + jump))
     name_key, name_inside = view.across(thick), view.across(0.0)
     shapes: list[Shape] = [Line(tuple(corners), "outline", True, "leaf", "leaf edge")]
-    for x, words in ((name_key, "Key side"), (name_inside, "Inside")):
+    for x, words in ((name_key, phrase("Key side")), (name_inside, phrase("Inside"))):
         left = x == 0.0
         shapes.append(Text(x, high, words, "small", "right" if left else "left", dx=-2.0 if left else 2.0, dy=-1.8))
     return shapes
@@ -174,13 +177,13 @@ def _made(given: OpeningInput, fit: Fit, view: _View) -> list[Shape]:
     unit, part = fit.placement, unit_part(given, fit)
     if unit is None:
         return shapes
-    label = f"Unit {part.number}" if part is not None else "Unit"
+    label = f"Unit {part.number}" if part is not None else phrase("Unit")
     stands: list[Shape] = []
     if unit.face == "edge":
         x0, x1 = sorted((view.across(unit.x_mm), view.across(unit.x_mm + unit.width_mm)))
         rect = Rect(x0, unit.y_mm, x1, unit.y_mm + unit.height_mm)
         stands.append(box(rect, "new", "new", "unit pocket"))
-        stands.append(Callout((x0 + x1) / 2, rect.y1 - 10.0, f"{label}, pocket", "right"))
+        stands.append(Callout((x0 + x1) / 2, rect.y1 - 10.0, phrase("{label}, pocket", label=label), "right"))
     elif unit.face in ("inside", "key"):
         depth = part.number_of(DEPTH_MM) if part is not None else None
         rect = _proud(view, unit.face, depth if positive(depth) else 0.0, unit.y_mm, unit.y_mm + unit.height_mm)

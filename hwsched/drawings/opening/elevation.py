@@ -19,6 +19,7 @@ from hwsched.drawings.opening.other_points import outlined
 from hwsched.drawings.opening.wall import wall
 from hwsched.drawings.sheet import LeafOnSheet, leaves_on_face
 from hwsched.drawings.unknown import unknown_drawing
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_feet_inches, format_length
 from hwsched.rules.reading import leaf_name, leafless
 from hwsched.values import Fit, OpeningInput, PointFit
@@ -68,7 +69,7 @@ def elevation(
         return unknown_drawing(title, problems)
     more = [_size_note(leaves, length_style), *notes]
     if needs:
-        more.append(f"Lock not drawn: needs {', '.join(needs)}.")
+        more.append(phrase("Lock not drawn: needs {needs}.", needs=", ".join(needs)))
     lock_leaf_on_sheet = leaves[0]
     shapes = ground_shapes(given, leaves, face)
     gone, kept, item_notes = existing_items(given, leaves, face, place)
@@ -96,8 +97,8 @@ def _size_note(leaves: tuple[LeafOnSheet, ...], style: LengthStyle) -> str:
         height = placed.leaf.height_mm or 0.0
         show = format_feet_inches if style == "fraction" else (lambda mm: format_length(mm, style))
         words.append(f"{show(placed.width_mm)} × {show(height)}")
-    hinge = "left" if not leaves[0].lock_left else "right"
-    return f"Leaf {' and '.join(words)}; hinges on the {hinge} as seen here."
+    hinge = phrase("left") if not leaves[0].lock_left else phrase("right")
+    return phrase("Leaf {words}; hinges on the {hinge} as seen here.", words=phrase(" and ").join(words), hinge=hinge)
 
 
 def _dimensions(

@@ -11,6 +11,7 @@ from hwsched.drawings.opening.new_work import new_work
 from hwsched.drawings.opening.symbols import box
 from hwsched.drawings.sheet import LeafOnSheet, leaves_on_face
 from hwsched.drawings.unknown import known, positive, unknown_drawing
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.footprints import stop_bands
 from hwsched.rules.reading import leaf_name, leafless
@@ -45,14 +46,14 @@ def face_detail(
     """
     title = TITLES[face]
     if leafless(given):
-        return unknown_drawing(title, ["this opening has no leaf"])
+        return unknown_drawing(title, [phrase("this opening has no leaf")])
     leaves, problems, _ = leaves_on_face(given, face)
     if problems:
         return unknown_drawing(title, problems)
     leaf = leaves[0]
     place, problems, needs = lock_place(given, leaf.leaf, length_style)
     if place is None:
-        return unknown_drawing(title, problems or [f"unknown: needs {need}" for need in needs])
+        return unknown_drawing(title, problems or [phrase("unknown: needs {need}", need=need) for need in needs])
     region = _region(fit, leaf, place)
     shapes = _ground(given, leaf, face, region)
     gone, kept, _ = existing_items(given, (leaf,), face, place, region)

@@ -9,6 +9,7 @@ from hwsched.drawings.opening.lock_place import LockPlace
 from hwsched.drawings.opening.symbols import item_shapes
 from hwsched.drawings.sheet import LeafOnSheet
 from hwsched.drawings.unknown import known
+from hwsched.language import phrase
 from hwsched.rules.footprints import face_of, missing, rectangle
 from hwsched.rules.reading import on_leaf, remains
 from hwsched.rules.wording import label_of
@@ -49,22 +50,30 @@ def existing_items(
         rect = rectangle(item)
         is_lock = item.id in given.point.others or (place is not None and item is place.item)
         if not on or (len(on) > 1 and item.leaf is None):
-            notes.append(f"{_name(item)}, not drawn: needs {label_of('existing_item.leaf')}.")
+            notes.append(
+                phrase(
+                    "{name}, not drawn: needs {label_of}.", name=_name(item), label_of=label_of("existing_item.leaf")
+                )
+            )
             continue
         if rect is None or not all(known(value) for value in rect):
             if not is_lock and where != "frame":
-                needed = ", ".join(label_of(fact) for fact in missing(item)) or "its place and size"
-                notes.append(f"{_name(item)}, not drawn: needs {needed}.")
+                needed = ", ".join(label_of(fact) for fact in missing(item)) or phrase("its place and size")
+                notes.append(phrase("{name}, not drawn: needs {needed}.", name=_name(item), needed=needed))
             continue
         leaf = on[0]
         if rect.x1 <= rect.x0 or rect.y1 <= rect.y0:
-            notes.append(f"{_name(item)}, not drawn: its footprint has no size.")
+            notes.append(phrase("{name}, not drawn: its footprint has no size.", name=_name(item)))
             continue
         middle_x, middle_y = (rect.x0 + rect.x1) / 2, (rect.y0 + rect.y1) / 2
         outside = not (0 <= middle_x <= leaf.width_mm and leaf.bottom_mm <= middle_y <= leaf.top_mm)
         if outside and where != "frame":
-            why = "its height in the leaf is unknown" if leaf.broken else "its surveyed place is outside of the leaf"
-            notes.append(f"{_name(item)}, not drawn: {why}.")
+            why = (
+                phrase("its height in the leaf is unknown")
+                if leaf.broken
+                else phrase("its surveyed place is outside of the leaf")
+            )
+            notes.append(phrase("{name}, not drawn: {why}.", name=_name(item), why=why))
             continue
         ends = sorted((leaf.across(rect.x0), leaf.across(rect.x1)))
         on_sheet = Rect(ends[0], rect.y0, ends[1], rect.y1)

@@ -2,6 +2,7 @@
 
 from typing import Final
 
+from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.values import Hole
 
@@ -34,19 +35,25 @@ def direction_words(hole: Hole) -> str:
     """
     words = []
     if abs(hole.up_deg) >= 0.05:
-        words.append(f"{abs(hole.up_deg):.3g}° {'up' if hole.up_deg > 0 else 'down'}")
+        words.append(phrase("{angle:.3g}° up" if hole.up_deg > 0 else "{angle:.3g}° down", angle=abs(hole.up_deg)))
     if abs(hole.edge_deg) >= 0.05:
-        words.append(f"{abs(hole.edge_deg):.3g}° toward the {'lock' if hole.edge_deg > 0 else 'hinge'} edge")
+        words.append(
+            phrase(
+                "{edge_deg:.3g}° toward the {part} edge",
+                edge_deg=abs(hole.edge_deg),
+                part=phrase("lock" if hole.edge_deg > 0 else "hinge"),
+            )
+        )
     if abs(hole.up_deg) > _STEEP_DEG:
-        words.append(f"{90 - abs(hole.up_deg):.3g}° to the leaf's face")
-    return ", ".join(words) or "square"
+        words.append(phrase("{up_deg:.3g}° to the leaf's face", up_deg=90 - abs(hole.up_deg)))
+    return ", ".join(words) or phrase("square")
 
 
 _ACROSS: Final = {
-    "lock-edge": "from the inside face",
-    "hinge-edge": "from the inside face",
-    "edge": "from the inside face",
-    "wall": "from the reader's centre",
+    "lock-edge": to_phrase("from the inside face"),
+    "hinge-edge": to_phrase("from the inside face"),
+    "edge": to_phrase("from the inside face"),
+    "wall": to_phrase("from the reader's centre"),
 }
 """From what the first measure counts on faces that are none of the leaf's two."""
 
@@ -59,20 +66,22 @@ def across_words(face: str, across_mm: float, style: LengthStyle) -> str:
     >>> across_words("inside", 69.85, "mm"), across_words("lock-edge", 22.2, "mm")
     ('69.9 mm from the lock edge', '22.2 mm from the inside face')
     """
-    return f"{format_length(across_mm, style)} {_ACROSS.get(face, 'from the lock edge')}"
+    return f"{format_length(across_mm, style)} {phrase(_ACROSS.get(face, to_phrase('from the lock edge')))}"
 
 
 def full_words(hole: Hole, style: LengthStyle) -> str:
     """Say all that is needed at the bench, in one line."""
     words = [f"{hole.name}: {size_words(hole, style)}"]
     if hole.enlarges_mm is not None:
-        words.append(f"enlarges {format_length(hole.enlarges_mm, style)}")
+        words.append(phrase("enlarges {size}", size=format_length(hole.enlarges_mm, style)))
     if hole.pilot_mm is not None:
-        words.append(f"pilot {format_length(hole.pilot_mm, style)}")
+        words.append(phrase("pilot {size}", size=format_length(hole.pilot_mm, style)))
     if hole.from_depth_mm > 0:
-        words.append(f"begins {format_length(hole.from_depth_mm, style)} below the face")
-    words.append("through" if hole.depth_mm is None else f"{format_length(hole.depth_mm, style)} deep")
+        words.append(phrase("begins {length} below the face", length=format_length(hole.from_depth_mm, style)))
+    words.append(
+        phrase("through") if hole.depth_mm is None else phrase("{size} deep", size=format_length(hole.depth_mm, style))
+    )
     words.append(direction_words(hole))
     if hole.by_template:
-        words.append("marked from the part itself")
+        words.append(phrase("marked from the part itself"))
     return ", ".join(words)

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from hwsched.attributes.of_parts import HEAD_DIAMETER_MM, THREAD_DIAMETER_MM, TRIM_DIAMETER_MM
 from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.unknown import known, positive
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.reading import CASE_IN_LEAF, lock_item, lock_part
 from hwsched.rules.wording import label_of
@@ -70,13 +71,19 @@ def lock_place(
     problems = []
     if known(x) and positive(leaf.width_mm) and not 0 < x < leaf.width_mm:
         problems.append(
-            f"the backset of {format_length(x, style)} puts the cylinder outside of a leaf "
-            f"{format_length(leaf.width_mm, style)} wide"
+            phrase(
+                "the backset of {length} puts the cylinder outside of a leaf {length_2} wide",
+                length=format_length(x, style),
+                length_2=format_length(leaf.width_mm, style),
+            )
         )
     if known(y) and positive(leaf.height_mm) and not _in_height(given, leaf, y):
         problems.append(
-            f"the cylinder at {format_length(y, style)} above the floor stands outside of a leaf "
-            f"{format_length(leaf.height_mm, style)} high"
+            phrase(
+                "the cylinder at {length} above the floor stands outside of a leaf {length_2} high",
+                length=format_length(y, style),
+                length_2=format_length(leaf.height_mm, style),
+            )
         )
     if problems or not known(x) or not known(y):
         return None, tuple(problems), tuple(needs)
@@ -91,8 +98,11 @@ def case_problem(place: LockPlace, thickness_mm: float, style: LengthStyle) -> t
     if through is None or (through[0] >= -0.01 and through[1] <= thickness_mm + 0.01):
         return ()
     return (
-        f"a lock case {format_length(through[1] - through[0], style)} thick does not stand inside a leaf "
-        f"{format_length(thickness_mm, style)} thick: one of them is wrong",
+        phrase(
+            "a lock case {length} thick does not stand inside a leaf {length_2} thick: one of them is wrong",
+            length=format_length(through[1] - through[0], style),
+            length_2=format_length(thickness_mm, style),
+        ),
     )
 
 

@@ -12,6 +12,7 @@ from hwsched.drawings.opening.symbols import box
 from hwsched.drawings.opening.through_leaf import face_axes
 from hwsched.drawings.sheet import LeafOnSheet
 from hwsched.drawings.unknown import known, positive
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
 from hwsched.rules.reading import leaf_name, unit_part
 from hwsched.values import Fit, Hole, OpeningInput
@@ -29,7 +30,13 @@ def new_work(
             continue
         if hole.by_template or hole.count > 1:
             if hole.face == face:
-                notes.append(f"{hole.name} ({size_words(hole, style)}): marked from the part itself.")
+                notes.append(
+                    phrase(
+                        "{name} ({size_words}): marked from the part itself.",
+                        name=hole.name,
+                        size_words=size_words(hole, style),
+                    )
+                )
             continue
         shapes += of_thing(_hole(hole, face, leaf, style), hole_thing(hole))
     if fit.cable is not None and len(fit.cable.points_mm) > 1:
@@ -52,7 +59,7 @@ def _unit(given: OpeningInput, fit: Fit, face: Face, leaves: tuple[LeafOnSheet, 
     if unit is None or leaf is None:
         return []
     part = unit_part(given, fit)
-    label = f"Unit {part.number}" if part is not None else "Unit"
+    label = f"Unit {part.number}" if part is not None else phrase("Unit")
     if unit.face == "edge":
         depth = part.number_of(POCKET_DEPTH_MM) if part is not None else None
         if not positive(depth):
@@ -70,7 +77,7 @@ def _unit(given: OpeningInput, fit: Fit, face: Face, leaves: tuple[LeafOnSheet, 
     else:
         return [box(on_sheet, "hidden", "none", "unit on the other face")]
     if unit.source == "by-hand":
-        label += ", placed by hand"
+        label += phrase(", placed by hand")
     y = rect.y1 - (rect.y1 - rect.y0) * 0.15
     shapes.append(Callout((x0 + x1) / 2, y, label, "right" if leaf.lock_left else "left"))
     return shapes

@@ -7,6 +7,7 @@ from hwsched.drawings.opening.face_lock import words_side
 from hwsched.drawings.opening.lock_place import face_diameter, lock_place
 from hwsched.drawings.opening.symbols import box
 from hwsched.drawings.sheet import LeafOnSheet
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
 from hwsched.rules.reading import lock_leaf
 from hwsched.values import PointFit
@@ -39,13 +40,20 @@ def outlined(at: PointFit, face: Face, leaves: tuple[LeafOnSheet, ...], style: L
         x = leaf.across(place.x_mm)
         if diameter is not None:
             shapes.append(Circle(x, place.y_mm, diameter, "outline", "none", f"{part.kind} of the {given.point.name}"))
-        shapes.append(Callout(x, place.y_mm, f"Of the {given.point.name}: {part.number}", words_side(leaf)))
+        shapes.append(
+            Callout(
+                x,
+                place.y_mm,
+                phrase("Of the {name}: {number}", name=given.point.name, number=part.number),
+                words_side(leaf),
+            )
+        )
     unit = fit.placement
     if unit is None or unit.face not in ("inside", "key"):
         return shapes
     x0, x1 = sorted((leaf.across(unit.x_mm), leaf.across(unit.x_mm + unit.width_mm)))
     rect = Rect(x0, unit.y_mm, x1, unit.y_mm + unit.height_mm)
-    name = f"unit of the {given.point.name}"
+    name = phrase("unit of the {name}", name=given.point.name)
     shapes.append(box(rect, "outline" if unit.face == face else "hidden", "none", name))
     if unit.face == face:
         shapes.append(Callout((x0 + x1) / 2, (rect.y0 + rect.y1) / 2, f"U{name[1:]}", words_side(leaf)))

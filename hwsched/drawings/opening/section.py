@@ -15,13 +15,14 @@ from hwsched.drawings.opening.lock_place import LockPlace, case_problem, lock_pl
 from hwsched.drawings.opening.symbols import box
 from hwsched.drawings.opening.through_leaf import bore_outline, cut_of, face_axes, thick_leaf
 from hwsched.drawings.unknown import known, positive, unknown_drawing
+from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.footprints import rectangle
 from hwsched.rules.reading import CASE_IN_LEAF, leaf_hand, leafless, lock_part, unit_part
 from hwsched.rules.wording import label_of
 from hwsched.values import Fit, Leaf, OpeningInput
 
-TITLE = "Section A-A, at the cylinder"
+TITLE = to_phrase("Section A-A, at the cylinder")
 _BEYOND_MM = 45.0
 _NAMES_MM = 7.0
 """Room for the names of the faces inside the dimension of the thickness [paper mm]."""
@@ -43,16 +44,18 @@ def section(given: OpeningInput, fit: Fit, length_style: LengthStyle = "fraction
         From the lock edge to a break line; words while hand, thickness or the lock's centre are unknown.
     """
     if leafless(given):
-        return unknown_drawing(TITLE, ["this opening has no leaf"])
+        return unknown_drawing(TITLE, [phrase("this opening has no leaf")])
     leaf, thick, missing = thick_leaf(given)
     problems = list(missing)
     if given.opening.hand is None:
-        problems.append(f"unknown: needs {label_of('opening.hand')}")
+        problems.append(phrase("unknown: needs {label_of}", label_of=label_of("opening.hand")))
     if leaf is None or problems or given.opening.hand is None:
         return unknown_drawing(TITLE, problems)
     place, problems_of_lock, needs = lock_place(given, leaf, length_style)
     if place is None:
-        return unknown_drawing(TITLE, problems_of_lock or [f"unknown: needs {need}" for need in needs])
+        return unknown_drawing(
+            TITLE, problems_of_lock or [phrase("unknown: needs {need}", need=need) for need in needs]
+        )
     contradiction = case_problem(place, thick, length_style)
     if contradiction:
         return unknown_drawing(TITLE, contradiction)
@@ -67,7 +70,7 @@ def section(given: OpeningInput, fit: Fit, length_style: LengthStyle = "fraction
         fill: Fill = "hole" if place.in_leaf else "existing"
         shapes += of_thing([box(Rect(x0, -through[1], x1, -through[0]), "existing", fill, "lock case")], place.item.id)
     elif place.item.lock_form in (*CASE_IN_LEAF, "rim"):
-        notes.append("Lock case not drawn: its size was not surveyed in full.")
+        notes.append(phrase("Lock case not drawn: its size was not surveyed in full."))
     shapes += of_thing(_trim(place, way, thick), place.item.id)
     part = lock_part(given, fit)
     if part is not None:
@@ -88,11 +91,17 @@ def section(given: OpeningInput, fit: Fit, length_style: LengthStyle = "fraction
             for each in stack_vertical(way * reach, way, [(-thick, 0.0, format_length(thick, length_style))])
         ),
         # The faces are named beyond the end that goes on, where nothing is drawn: at the lock edge stand the callouts.
-        Text(way * reach, 0.0, "Inside", "small", "left" if way > 0 else "right", dx=way * 1.2, dy=1.0),
-        Text(way * reach, -thick, "Key side", "small", "left" if way > 0 else "right", dx=way * 1.2, dy=-3.4),
+        Text(way * reach, 0.0, phrase("Inside"), "small", "left" if way > 0 else "right", dx=way * 1.2, dy=1.0),
+        Text(way * reach, -thick, phrase("Key side"), "small", "left" if way > 0 else "right", dx=way * 1.2, dy=-3.4),
         # Beside its extension line, under all that callouts lead to.
         Text(
-            0.0, low, "Lock edge", "small", "right" if way > 0 else "left", dx=-way * 1.5, dy=-FIRST_DIMENSION_MM + 2.0
+            0.0,
+            low,
+            phrase("Lock edge"),
+            "small",
+            "right" if way > 0 else "left",
+            dx=-way * 1.5,
+            dy=-FIRST_DIMENSION_MM + 2.0,
         ),
     ]
     bounds = (min(0.0, way * reach), low, max(0.0, way * reach), top)
@@ -158,18 +167,24 @@ def _made(given: OpeningInput, fit: Fit, place: LockPlace, way: float, thick: fl
     unit, part = fit.placement, unit_part(given, fit)
     if unit is not None and unit.face in ("inside", "key"):
         depth = part.number_of(DEPTH_MM) if part is not None else None
-        label = f"Unit {part.number}" if part is not None else "Unit"
+        label = f"Unit {part.number}" if part is not None else phrase("Unit")
         if positive(depth):
             x0, x1 = sorted((way * unit.x_mm, way * (unit.x_mm + unit.width_mm)))
             low = 0.0 if unit.face == "inside" else -thick - depth
             cut = unit.y_mm <= place.y_mm <= unit.y_mm + unit.height_mm
             body = box(Rect(x0, low, x1, low + depth), "new" if cut else "hidden", "new" if cut else "none", "unit")
-            words = label if cut else f"{label} ({'above' if unit.y_mm > place.y_mm else 'below'} this section)"
+            words = (
+                label
+                if cut
+                else phrase(
+                    "{label} ({part} this section)", label=label, part="above" if unit.y_mm > place.y_mm else "below"
+                )
+            )
             side: Literal["left", "right"] = "left" if way > 0 else "right"
             said = Callout((x0 + x1) / 2, low + depth * 0.7, words, side, (x1 - x0, depth * 0.5))
             shapes += of_thing((body, said), UNIT)
         else:
-            notes.append(f"{label} not drawn: needs its depth.")
+            notes.append(phrase("{label} not drawn: needs its depth.", label=label))
     if fit.cable is not None and len(fit.cable.points_mm) > 1:
         points = tuple((way * x, -z) for x, _, z in fit.cable.points_mm)
         shapes.append(Line(points, "hidden", name="cable", about=LEAD))

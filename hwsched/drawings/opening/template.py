@@ -16,6 +16,7 @@ from hwsched.drawings.opening.lock_place import LockPlace, face_diameter, lock_p
 from hwsched.drawings.opening.symbols import box
 from hwsched.drawings.opening.through_leaf import thick_leaf
 from hwsched.drawings.unknown import known, positive, unknown_drawing
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.reading import leaf_hand, leafless, unit_part
 from hwsched.rules.wording import label_of
@@ -50,31 +51,41 @@ def template(
     Drawing
         1 mm is 1 mm; y counts from the cylinder's centre, x from the fold. Words while facts are missing.
     """
-    title = f"True-size template, {FACE_WORDS[face].lower()}"
+    title = phrase("True-size template, {lower}", lower=FACE_WORDS[face].lower())
     if leafless(given):
-        return unknown_drawing(title, ["this opening has no leaf"])
+        return unknown_drawing(title, [phrase("this opening has no leaf")])
     leaf, thick, missing = thick_leaf(given)
     problems = list(missing)
     hand = leaf_hand(given)
     if hand is None:
-        problems.append(f"unknown: needs {label_of('opening.hand')}")
+        problems.append(phrase("unknown: needs {label_of}", label_of=label_of("opening.hand")))
     if leaf is None or hand is None or problems:
         return unknown_drawing(title, problems)
     place, problems_of_lock, needs = lock_place(given, leaf, length_style)
     if place is None:
-        return unknown_drawing(title, problems_of_lock or [f"unknown: needs {need}" for need in needs])
+        return unknown_drawing(
+            title, problems_of_lock or [phrase("unknown: needs {need}", need=need) for need in needs]
+        )
     # A paper template lies on the face that is looked at: for the other face and the other hand it is a mirror image.
     way = 1.0 if lock_edge_left(hand, face) else -1.0
     made = _holes(fit, face, place, way, thick, length_style)
     ground, rect = _ground(given, fit, face, place, way, thick, made)
     words = [
-        *_rows("Holds for: " + (", ".join(marks) if marks else "the opening of this packet only") + "."),
+        *_rows(
+            phrase("Holds for: ") + (", ".join(marks) if marks else phrase("the opening of this packet only")) + "."
+        ),
         *(row for hole in _listed(fit, face) for row in _rows("• " + full_words(hole, length_style))),
         *_rows(
             # A bevelled edge runs back 1/8 in over 2 in: from its low side every hole would be off by that much.
-            f"{FACE_WORDS[face]}, hand {hand}. Backset {format_length(place.x_mm, length_style)} from the high side of "
-            f"a bevelled edge; cylinder {format_length(place.y_mm, length_style)} above the floor. Measure both "
-            "check rules first; print again without scaling if one is wrong. Compare with the door before you drill."
+            phrase(
+                "{face_words}, hand {hand}. Backset {length} from the high side of a bevelled edge; cylinder "
+                "{length_2} above the floor. Measure both check rules first; print again without scaling if "
+                "one is wrong. Compare with the door before you drill.",
+                face_words=FACE_WORDS[face],
+                hand=hand,
+                length=format_length(place.x_mm, length_style),
+                length_2=format_length(place.y_mm, length_style),
+            )
         ),
     ]
     foot, low = _foot(rect, words)
@@ -159,7 +170,13 @@ def _short(hole: Hole, style: LengthStyle) -> str:
     if abs(hole.up_deg) >= 0.05:
         words.append(f"{abs(hole.up_deg):.3g}° {'up' if hole.up_deg > 0 else 'down'}")
     if abs(hole.edge_deg) >= 0.05:
-        words.append(f"{abs(hole.edge_deg):.3g}° to {'lock' if hole.edge_deg > 0 else 'hinge'} edge")
+        words.append(
+            phrase(
+                "{edge_deg:.3g}° to {part} edge",
+                edge_deg=abs(hole.edge_deg),
+                part="lock" if hole.edge_deg > 0 else "hinge",
+            )
+        )
     return ", ".join(words)
 
 
@@ -182,9 +199,17 @@ def _ground(
         unit_entry = unit_part(given, fit)
         shapes += [
             box(rect, "new", "none", "unit plate"),
-            Text((x0 + x1) / 2, rect.y1, f"Plate of unit {unit_entry.number}" if unit_entry else "Plate of the unit",
-                 "small", "centre", dy=-4.0),
-        ]  # fmt: skip
+            Text(
+                (x0 + x1) / 2,
+                rect.y1,
+                phrase("Plate of unit {number}", number=unit_entry.number)
+                if unit_entry
+                else phrase("Plate of the unit"),
+                "small",
+                "centre",
+                dy=-4.0,
+            ),
+        ]
     for shape in made:
         if isinstance(shape, Circle):
             marks += [(shape.x - shape.diameter / 2, shape.y - shape.diameter / 2),
@@ -199,16 +224,25 @@ def _ground(
     shapes += [
         box(rect, "thin", "none", "template"),
         Line(((0.0, low), (0.0, top)), "hidden", name="fold at the lock edge"),
-        Text(0.0, low, "FOLD AT THE LOCK EDGE", "label", "left", 90.0, dx=-1.2, dy=2.0),
+        Text(0.0, low, phrase("FOLD AT THE LOCK EDGE"), "label", "left", 90.0, dx=-1.2, dy=2.0),
         Line(((x0, 0.0), (x1, 0.0)), "centre", name="cylinder centre line"),
         Line(((way * place.x_mm, low), (way * place.x_mm, top)), "centre", name="backset line"),
         Line(((way * place.x_mm - 9.0, 0.0), (way * place.x_mm + 9.0, 0.0)), "thin", name="cylinder centre"),
         Line(((way * place.x_mm, -9.0), (way * place.x_mm, 9.0)), "thin", name="cylinder centre"),
-        Text(way * (place.x_mm + 11.0), 0.0, "Cylinder centre", "label", "left" if way > 0 else "right", dy=-3.7),
-        Text(way * reach, top, f"{FACE_WORDS[face]}, this way up ↑", "label", "right" if way > 0 else "left",
-             dx=-way * 2.0, dy=-5.0),
+        Text(
+            way * (place.x_mm + 11.0), 0.0, phrase("Cylinder centre"), "label", "left" if way > 0 else "right", dy=-3.7
+        ),
+        Text(
+            way * reach,
+            top,
+            phrase("{face_words}, this way up ↑", face_words=FACE_WORDS[face]),
+            "label",
+            "right" if way > 0 else "left",
+            dx=-way * 2.0,
+            dy=-5.0,
+        ),
         Text(-way * thick, top, "EDGE", "label", "left" if way > 0 else "right", dx=way * 2.0, dy=-5.0),
-    ]  # fmt: skip
+    ]
     return shapes, rect
 
 

@@ -10,6 +10,7 @@ from typing import Final
 
 from hwsched.drawings.drawing import Hatch
 from hwsched.drawings.unknown import known, size_problem
+from hwsched.language import phrase
 from hwsched.rules.reading import lock_leaf
 from hwsched.values import Fit, Hole, Leaf, OpeningInput
 
@@ -48,7 +49,7 @@ def thick_leaf(given: OpeningInput) -> tuple[Leaf | None, float, tuple[str, ...]
     """Return the lock's leaf, its thickness [mm], and what is unknown or impossible about them."""
     leaf = lock_leaf(given)
     if leaf is None:
-        return None, 0.0, ("unknown: needs the leaf",)
+        return None, 0.0, (phrase("unknown: needs the leaf"),)
     problem = size_problem("leaf.thickness_mm", leaf.thickness_mm)
     return leaf, leaf.thickness_mm or 0.0, (problem,) if problem else ()
 

@@ -9,6 +9,7 @@ from hwsched.drawings.handing import Face
 from hwsched.drawings.opening.hole_words import size_words
 from hwsched.drawings.opening.symbols import box
 from hwsched.drawings.unknown import known, positive, unknown_drawing
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.reading import in_role, lock_item, unit_part
 from hwsched.rules.wording import label_of
@@ -28,7 +29,9 @@ def wall(given: OpeningInput, fit: Fit, face: Face, style: LengthStyle) -> Drawi
     lock = lock_item(given)
     height = lock.cylinder_height_mm if lock is not None else None
     if not positive(height):
-        return unknown_drawing(title, [f"unknown: needs {label_of('existing_item.cylinder_height_mm')}"])
+        return unknown_drawing(
+            title, [phrase("unknown: needs {label_of}", label_of=label_of("existing_item.cylinder_height_mm"))]
+        )
     mirror = 1.0 if face == "inside" else -1.0
     shapes: list[Shape] = []
     notes: list[str] = []
@@ -42,10 +45,12 @@ def wall(given: OpeningInput, fit: Fit, face: Face, style: LengthStyle) -> Drawi
             rects.append(rect)
             shapes += [
                 box(rect, "new", "new", "reader"),
-                Callout(0.0, height + tall / 4, f"New reader {reader.number}", "right"),
+                Callout(0.0, height + tall / 4, phrase("New reader {number}", number=reader.number), "right"),
             ]
         elif reader is not None:
-            notes.append(f"The reader's face is not drawn: needs the face size of part {reader.number}.")
+            notes.append(
+                phrase("The reader's face is not drawn: needs the face size of part {number}.", number=reader.number)
+            )
     shapes += _unit(given, fit, mirror, face, rects)
     for hole in fit.holes:
         if hole.face != "wall" or hole.by_template or hole.count > 1 or hole.diameter_mm <= 0:
@@ -74,8 +79,10 @@ def wall(given: OpeningInput, fit: Fit, face: Face, style: LengthStyle) -> Drawi
                       format_length(abs(unit.x_mm), style), "horizontal"),
         ]  # fmt: skip
     if unit is None:
-        shapes.append(Text((x0 + x1) / 2, top / 2, "No unit placed" if face == "inside" else "", "label", "centre"))
-    notes.append("The wall is drawn only about what is mounted on it.")
+        shapes.append(
+            Text((x0 + x1) / 2, top / 2, phrase("No unit placed") if face == "inside" else "", "label", "centre")
+        )
+    notes.append(phrase("The wall is drawn only about what is mounted on it."))
     return Drawing(title, tuple(shapes), (x0, 0.0, x1, top), tuple(notes))
 
 
@@ -92,5 +99,5 @@ def _unit(given: OpeningInput, fit: Fit, mirror: float, face: Face, rects: list[
     if face == "key":
         return [box(rect, "hidden", "none", "unit on the other side")]
     part = unit_part(given, fit)
-    label = f"Unit {part.number}" if part is not None else "Unit"
+    label = f"Unit {part.number}" if part is not None else phrase("Unit")
     return [box(rect, "new", "new", "unit"), Callout((x0 + x1) / 2, (rect.y0 + rect.y1) / 2, label, "right")]

@@ -8,6 +8,7 @@ from collections.abc import Iterable, Mapping
 from typing import Final
 
 from hwsched.drawings.text_room import broken
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, in_run_unit, run_unit
 from hwsched.values.power import CircuitResult, Device, NodeResult, RunResult, SupplyResult
 from hwsched.wiring.failure import lasts_h
@@ -40,7 +41,7 @@ def run_length_words(length_m: float, style: LengthStyle) -> str:
     ('23.5 m', '77 ft', '1.5 ft')
     """
     if not math.isfinite(length_m):
-        return "length unknown"
+        return phrase("length unknown")
     shown, unit = in_run_unit(length_m, style), run_unit(style)
     return f"{shown:.0f} {unit}" if unit == "ft" and shown >= 10 else f"{_short(shown)} {unit}"
 
@@ -62,17 +63,35 @@ def margin_words(result: SupplyResult) -> str:
     """Say in one line what a supply bears: its failure, that of its mains, the fire alarm, later openings."""
     count = len(set(result.openings))
     hours = lasts_h(result)
-    lasts = "at once" if hours == 0 else "after an unknown time" if hours is None else f"after {hours:.3g} h"
+    lasts = (
+        phrase("at once")
+        if hours == 0
+        else phrase("after an unknown time")
+        if hours is None
+        else phrase("after {hours:.3g} h", hours=hours)
+    )
     circuits: dict[str | None, list[str]] = {}
     for circuit in result.circuits:
         if circuit.openings:
             circuits.setdefault(circuit.circuit.alarm, []).append(circuit.circuit.name)
     alarm = [f"{', '.join(names)} {_ON_ALARM[does]}" for does, names in circuits.items()]
-    told = f"with it {count} lose power; without mains {lasts}; on the fire alarm {'; '.join(alarm)}"
+    told = phrase(
+        "with it {count} lose power; without mains {lasts}; on the fire alarm {alarm}",
+        count=count,
+        lasts=lasts,
+        alarm="; ".join(alarm),
+    )
     text = f"{result.supply.name}: {told}."
     later = [
-        f"{each.circuit} {'bears' if each.borne else 'may not bear' if each.borne is None else 'does not bear'} "
-        f"{each.count} more"
+        phrase(
+            "{circuit} bears {count} more"
+            if each.borne
+            else "{circuit} may not bear {count} more"
+            if each.borne is None
+            else "{circuit} does not bear {count} more",
+            circuit=each.circuit,
+            count=each.count,
+        )
         for each in result.growth
     ]
     return f"{text} {'; '.join(later)}." if later else text
@@ -105,7 +124,7 @@ def worst_words(node: NodeResult | None) -> tuple[str, ...]:
     """Say the lowest voltage of a place, and in which state it is so low."""
     worst = None if node is None else worst_of(node)
     if worst is None:
-        return ("volts unknown",)
+        return (phrase("volts unknown"),)
     digits = 2 if node is not None and is_low(node) else 1
     return f"{worst[0]:.{digits}f} V at worst", f"({state_words(worst[1])})"
 
@@ -113,7 +132,7 @@ def worst_words(node: NodeResult | None) -> tuple[str, ...]:
 def narrow_volts_words(node: NodeResult | None, width_mm: float) -> tuple[str, ...]:
     """Say the same in lines no wider than so much paper."""
     volts, *state = worst_words(node)
-    parts = [volts.removesuffix(" at worst"), "at worst", *state] if state else [volts]
+    parts = [volts.removesuffix(" at worst"), phrase("at worst"), *state] if state else [volts]
     return tuple(line for part in parts for line in broken(part, width_mm))
 
 
@@ -122,17 +141,17 @@ def device_words(device: Device, node: NodeResult | None, width_mm: float) -> tu
     worst = None if node is None else worst_of(node)
     texts = [
         f"{device.role.capitalize()} {device.part}" + (f", {device.fail}" if device.fail else ""),
-        f"works from {device.minimum_v:g} to {device.maximum_v:g} V",
+        phrase("works from {minimum_v:g} to {maximum_v:g} V", minimum_v=device.minimum_v, maximum_v=device.maximum_v),
     ]
     if worst is None:
-        texts.append("volts unknown")
+        texts.append(phrase("volts unknown"))
     else:
         low = worst[0] < device.minimum_v
-        texts.append(f"gets {worst[0]:.{2 if low else 1}f} V at worst" + (": TOO LOW" if low else ""))
+        texts.append(f"gets {worst[0]:.{2 if low else 1}f} V at worst" + (phrase(": TOO LOW") if low else ""))
     if device.suppression:
         texts.append(f"S: {device.suppression}")
     if device.assumed:
-        texts.append(f"By common practice: {'; '.join(device.assumed)}")
+        texts.append(phrase("By common practice: {assumed}", assumed="; ".join(device.assumed)))
     return tuple(line for text in texts for line in broken(text, width_mm))
 
 
@@ -141,19 +160,25 @@ def limiter_words(circuit: CircuitResult) -> str:
     present = circuit.circuit.limiter_a
     if present is not None:
         return f"{present:g} A" + (f" {circuit.circuit.limiter}" if circuit.circuit.limiter else "")
-    return f"{circuit.limiter_a:g} A proposed" if circuit.limiter_a is not None else "limiter not chosen"
+    return (
+        phrase("{limiter_a:g} A proposed", limiter_a=circuit.limiter_a)
+        if circuit.limiter_a is not None
+        else phrase("limiter not chosen")
+    )
 
 
 def rating_words(supply: SupplyResult) -> str:
     """Say output voltage and current of a supply."""
-    volts = f"{supply.output_v:g} V" if supply.output_v is not None else "volts unknown"
-    return f"{volts}, {supply.rated_a:g} A" if supply.rated_a is not None else f"{volts}, amps unknown"
+    volts = f"{supply.output_v:g} V" if supply.output_v is not None else phrase("volts unknown")
+    return (
+        f"{volts}, {supply.rated_a:g} A" if supply.rated_a is not None else phrase("{volts}, amps unknown", volts=volts)
+    )
 
 
 def share_words(supply: SupplyResult) -> str:
     """Say how much of a supply's rating is held."""
     share = supply.share
-    return f"{share:.0%} of rating" if share is not None else "share of rating unknown"
+    return phrase("{share:.0%} of rating", share=share) if share is not None else phrase("share of rating unknown")
 
 
 def collapse_words(circuit: CircuitResult) -> tuple[str, ...]:
@@ -169,7 +194,7 @@ def problem_words(circuit: CircuitResult) -> tuple[str, ...]:
     found = []
     for problem in circuit.problems:
         needs = [need for need in problem.needs if need not in problem.message]
-        needed = f"; unknown: needs {', '.join(needs)}" if needs else ""
+        needed = phrase("; unknown: needs {needs}", needs=", ".join(needs)) if needs else ""
         found.append(f"{circuit.circuit.name}: {_sentence(problem.message + needed)}")
     return tuple(found)
 
@@ -183,7 +208,11 @@ def shortened(notes: Iterable[str], most: int, where: str) -> tuple[str, ...]:
     ('a', 'and 2 more. See the power schedule.')
     """
     held = tuple(notes)
-    return held if len(held) <= most else (*held[: most - 1], f"and {len(held) - most + 1} more. {where}")
+    return (
+        held
+        if len(held) <= most
+        else (*held[: most - 1], phrase("and {count} more. {where}", count=len(held) - most + 1, where=where))
+    )
 
 
 def _sentence(text: str) -> str:

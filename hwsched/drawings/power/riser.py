@@ -35,6 +35,7 @@ from hwsched.drawings.power.riser_sheets import SheetPlan, sheets_of
 from hwsched.drawings.power.riser_strings import TAP_MM, Key, Levels, Stop, String, strings_of
 from hwsched.drawings.text_room import line_step_mm, lines_tall_mm
 from hwsched.drawings.unknown import unknown_drawing
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
 from hwsched.values.power import PowerResult, SupplyResult
 
@@ -70,7 +71,7 @@ def risers(work: PowerResult, building: str, levels: Levels, style: LengthStyle)
         At least one. Coordinates are paper millimetres, 250 wide and about 150 tall at most; words where there is
         nothing to draw.
     """
-    title = f"Riser, {building}" if building else "Riser, supplies without a building"
+    title = f"Riser, {building}" if building else phrase("Riser, supplies without a building")
     # A place where a supply may stand, and that nothing hangs on, is none of the building's supplies.
     supplies = [
         each
@@ -78,7 +79,11 @@ def risers(work: PowerResult, building: str, levels: Levels, style: LengthStyle)
         if (each.supply.building or "") == building and (each.circuits or each.supply.use != "candidate")
     ]
     if not supplies:
-        return (unknown_drawing(title, [f"No supply is laid in {building or 'no building'}."]),)
+        return (
+            unknown_drawing(
+                title, [phrase("No supply is laid in {building}.", building=building or phrase("no building"))]
+            ),
+        )
     heights: dict[str, float | None] = {}
     for level, height in levels.values():
         heights[level] = heights.get(level) if height is None else height
@@ -93,11 +98,18 @@ def risers(work: PowerResult, building: str, levels: Levels, style: LengthStyle)
         for circuit in each.circuits:
             strings, left_out = strings_of(index, each, circuit, levels, style)
             circuits[index].append(strings)
-            loose[index] += [f"{circuit.circuit.name}: {name} is joined to nothing." for name in left_out]
+            loose[index] += [
+                phrase("{name}: {name_2} is joined to nothing.", name=circuit.circuit.name, name_2=name)
+                for name in left_out
+            ]
     plans = sheets_of(circuits, Building(tuple(supplies), heights, style))
     found = []
     for number, plan in enumerate(plans, start=1):
-        sheet_title = f"{title}, sheet {number} of {len(plans)}" if len(plans) > 1 else title
+        sheet_title = (
+            phrase("{title}, sheet {number} of {count}", title=title, number=number, count=len(plans))
+            if len(plans) > 1
+            else title
+        )
         notes = _notes(plan, supplies, [words for index in plan.supplies for words in loose[index]])
         sheet = plan.sheet
         bounds = (0.0, -sheet.tall_mm, WIDE_MM, 0.0)
@@ -120,12 +132,12 @@ def _notes(plan: SheetPlan, supplies: Sequence[SupplyResult], loose: Sequence[st
     if low:
         notes.append(_LOW_NOTE)
     if any(stop.kind == "junction" for stop in stops):
-        notes.append("Levels of junctions are not recorded: each is drawn on a level of what it feeds.")
+        notes.append(phrase("Levels of junctions are not recorded: each is drawn on a level of what it feeds."))
     bears = [margin_words(supplies[index]) for index in plan.supplies if supplies[index].openings]
     return (
         *notes,
-        *shortened(bears, _MOST_MARGINS, "What else fails: see the power schedule."),
-        *shortened([*loose, *problems], _MOST_NOTES, "See the power schedule."),
+        *shortened(bears, _MOST_MARGINS, phrase("What else fails: see the power schedule.")),
+        *shortened([*loose, *problems], _MOST_NOTES, phrase("See the power schedule.")),
     )
 
 

@@ -11,6 +11,7 @@ from typing import Final
 from hwsched.drawings.power.power_words import rating_words, run_length_words, share_words
 from hwsched.drawings.power.riser_strings import Key, Stop, String
 from hwsched.drawings.text_room import broken, line_step_mm, lines_tall_mm
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
 from hwsched.values.power import SupplyResult
 
@@ -55,7 +56,7 @@ def supply_words(supply: SupplyResult, again: bool) -> SupplyWords:
     facts = supply.supply
     wide = SUPPLY_X[1] - SUPPLY_X[0] - 3.0
     texts = [
-        facts.part or "part not chosen",
+        facts.part or phrase("part not chosen"),
         rating_words(supply),
         share_words(supply),
         facts.place or "",
@@ -269,7 +270,7 @@ def _place(plan: Plan, building: Building, stubs: Mapping[Key, str], again: froz
     roots: dict[tuple[str, int], list[Row]] = {}
     others: dict[tuple[str, int], dict[Key, list[String]]] = {}
     for index in plan.bare:
-        row = Row(None, None, (), (), True, True, ("no circuits",), ())
+        row = Row(None, None, (), (), True, True, (phrase("no circuits"),), ())
         roots.setdefault((supplies[index].supply.level or "", index), []).append(row)
     for string in plan.strings:
         place = (string.level, string.supply)

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from hwsched.drawings.power.riser_layout import Building, Plan, Sheet, place
 from hwsched.drawings.power.riser_strings import Key, String, with_below
+from hwsched.language import phrase
 
 
 @dataclass(frozen=True, slots=True)
@@ -84,7 +85,7 @@ class _Packing:
             if string.parent is not None:
                 here[string.parent] = here.get(string.parent, 0) + 1
         away = {
-            stop.key: "on: sheets 00"
+            stop.key: phrase("on: sheets 00")
             for string in plan.strings
             for stop in string.stops
             if self._children.get(stop.key, 0) > here.get(stop.key, 0)
@@ -101,7 +102,9 @@ class _Packing:
                 if string.parent is not None and self._where[string.parent] != number:
                     onto.setdefault(string.parent, set()).add(number)
         away = {key: _onward(sorted(numbers)) for key, numbers in onto.items()}
-        stubs = {key: f"from {self._names[key]}, sheet {self._where[key]}" for key in onto}
+        stubs = {
+            key: phrase("from {names}, sheet {where}", names=self._names[key], where=self._where[key]) for key in onto
+        }
         found: list[SheetPlan] = []
         before: frozenset[int] = frozenset()
         for plan in self._plans:
@@ -124,4 +127,8 @@ def _onward(sheets: Sequence[int]) -> str:
     >>> _onward([3]), _onward([3, 4, 7])
     ('on: sheet 3', 'on: sheets 3–7')
     """
-    return f"on: sheet {sheets[0]}" if len(sheets) == 1 else f"on: sheets {sheets[0]}–{sheets[-1]}"
+    return (
+        phrase("on: sheet {sheets}", sheets=sheets[0])
+        if len(sheets) == 1
+        else phrase("on: sheets {sheets}–{sheets_2}", sheets=sheets[0], sheets_2=sheets[-1])
+    )

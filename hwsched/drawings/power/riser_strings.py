@@ -9,6 +9,7 @@ from typing import Final, Literal
 
 from hwsched.drawings.power.power_words import conductor_words, is_low, limiter_words, low_words, run_length_words
 from hwsched.drawings.text_room import broken, widest_mm
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
 from hwsched.values.power import CircuitResult, NodeResult, RunResult, SupplyResult
 
@@ -92,9 +93,9 @@ def strings_of(
     tree = _Tree(circuit, levels, style, supply.supply.level or "")
     below: tuple[str, ...] = ()
     if not circuit.runs:
-        below = ("no runs",) if not circuit.problems else ("not worked out: see the notes",)
+        below = (phrase("no runs"),) if not circuit.problems else (phrase("not worked out: see the notes"),)
     elif circuit.collapsed:
-        below = ("no solution: see the notes",)
+        below = (phrase("no solution: see the notes"),)
     limiter = Stop(
         (circuit.circuit.id, SUPPLY_NODE),
         "limiter",

@@ -21,6 +21,7 @@ from hwsched.drawings.power.power_words import (
 from hwsched.drawings.power.riser_strings import SUPPLY_NODE
 from hwsched.drawings.text_room import broken, line_step_mm, text_room_mm
 from hwsched.drawings.unknown import unknown_drawing
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, in_run_unit, run_unit
 from hwsched.values.power import CircuitResult, NodeResult, SupplyResult
 
@@ -68,15 +69,15 @@ def voltage_plot(supply: SupplyResult, circuit: CircuitResult, style: LengthStyl
     Drawing
         Coordinates are paper millimetres, 250 wide; words where nothing was solved.
     """
-    title = f"Voltage along {supply.supply.name}, {circuit.circuit.name}"
-    notes = shortened([*collapse_words(circuit), *problem_words(circuit)], 5, "See the power schedule.")
+    title = phrase("Voltage along {name}, {name_2}", name=supply.supply.name, name_2=circuit.circuit.name)
+    notes = shortened([*collapse_words(circuit), *problem_words(circuit)], 5, phrase("See the power schedule."))
     states = [state for state in (*_PENS, *sorted(_others(circuit))) if any(state in n.volts for n in circuit.nodes)]
     if not states:
-        reasons = notes or (f"{circuit.circuit.name} has no place whose voltage was worked out.",)
+        reasons = notes or (phrase("{name} has no place whose voltage was worked out.", name=circuit.circuit.name),)
         return unknown_drawing(title, reasons)
     plot = _Plot(circuit, states, style)
     shapes = [*plot.axes(), *plot.limits(), *plot.curves(), *plot.names(), *plot.key()]
-    said = ["Distance is measured along the runs, one way.", *plot.notes]
+    said = [phrase("Distance is measured along the runs, one way."), *plot.notes]
     bounds = (0.0, 0.0, _WIDE, plot.top)
     return Drawing(title, tuple(shapes), bounds, (" ".join(said), *notes), to_scale=False, schematic=True)
 
@@ -149,9 +150,15 @@ class _Plot:
             shapes.append(Line(((x, _BOTTOM - 1.5), (x, _BOTTOM)), "outline", name="distance tick"))
             shapes.append(Text(x, _BOTTOM - 2.6 - _CAP, f"{value:g}", "small", "centre"))
         shapes.append(
-            Text((_LEFT + _RIGHT) / 2, 2.5, f"Distance from the supply, {self._unit_name}", "label", "centre")
+            Text(
+                (_LEFT + _RIGHT) / 2,
+                2.5,
+                phrase("Distance from the supply, {unit_name}", unit_name=self._unit_name),
+                "label",
+                "centre",
+            )
         )
-        shapes.append(Text(4.5, (_BOTTOM + _TOP) / 2, "Voltage, V", "label", "centre", 90.0))
+        shapes.append(Text(4.5, (_BOTTOM + _TOP) / 2, phrase("Voltage, V"), "label", "centre", 90.0))
         return shapes
 
     def curves(self) -> list[Shape]:
@@ -213,7 +220,7 @@ class _Plot:
             worst = worst_of(node)
             if node.minimum_v is not None:
                 y = self._y(node.minimum_v)
-                shapes += _least(x, y, "warning" if low else "outline", f"least of {node.name}")
+                shapes += _least(x, y, "warning" if low else "outline", phrase("least of {name}", name=node.name))
                 if low and worst is not None:
                     shapes.append(Line(((x, y), (x, self._y(worst[0]))), "warning", name=f"{node.name} is low"))
                     shapes.append(Circle(x, self._y(worst[0]), 3.4, "warning", "none", f"{node.name} is low"))
@@ -232,10 +239,23 @@ class _Plot:
         shown = openings
         if len(openings) > _MOST_NAMES:
             shown = [node for node in openings if is_low(node)][:_MOST_NAMES]
-            self.notes.append(f"{len(openings)} openings: only {len(shown)} that are low are named.")
+            self.notes.append(
+                phrase(
+                    "{count} openings: only {count_2} that are low are named.", count=len(openings), count_2=len(shown)
+                )
+            )
         words: list[tuple[float, str, bool]] = []
         for node in shown:
-            text = f"{node.name}: {node.lowest_v:.2f} V, needs {node.minimum_v:g} V" if is_low(node) else node.name
+            text = (
+                phrase(
+                    "{name}: {lowest_v:.2f} V, needs {minimum_v:g} V",
+                    name=node.name,
+                    lowest_v=node.lowest_v,
+                    minimum_v=node.minimum_v,
+                )
+                if is_low(node)
+                else node.name
+            )
             for number, line in enumerate(broken(text, _NAME_MM) or ("",)):
                 words.append((self._x(node.distance_m), line, number == 0))
         places = _spread([x for x, _, _ in words], _NAME_STEP, _LEFT, _WIDE)

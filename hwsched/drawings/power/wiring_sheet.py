@@ -26,6 +26,7 @@ from hwsched.drawings.power.power_words import (
 from hwsched.drawings.power.wiring_way import Hop, WiringWay, wiring_way
 from hwsched.drawings.text_room import broken, line_step_mm, lines_tall_mm, text_room_mm, widest_mm
 from hwsched.drawings.unknown import unknown_drawing
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
 from hwsched.values.power import CircuitResult, Device, NodeResult, SupplyResult
 
@@ -85,11 +86,13 @@ def wiring_sheet(
     marks = dict(zip(circuit.openings, circuit.marks, strict=False))
     node = circuit.node_of(opening_id)
     mark = (node.name if node is not None else "") or marks.get(opening_id, "opening")
-    mark = f"{mark}, {leaf} leaf" if leaf else mark
-    title = f"Wiring of {mark}: {supply.supply.name}, {circuit.circuit.name}"
-    notes = shortened([*collapse_words(circuit), *problem_words(circuit)], 4, "See the power schedule.")
+    mark = phrase("{mark}, {leaf} leaf", mark=mark, leaf=leaf) if leaf else mark
+    title = phrase(
+        "Wiring of {mark}: {name}, {name_2}", mark=mark, name=supply.supply.name, name_2=circuit.circuit.name
+    )
+    notes = shortened([*collapse_words(circuit), *problem_words(circuit)], 4, phrase("See the power schedule."))
     if not circuit.runs:
-        return unknown_drawing(title, notes or [f"{circuit.circuit.name} has no runs."])
+        return unknown_drawing(title, notes or [phrase("{name} has no runs.", name=circuit.circuit.name)])
     way = wiring_way(circuit, opening_id, frame_parts, leaf)
     if isinstance(way, str):
         return unknown_drawing(title, [way, *notes])
@@ -97,10 +100,14 @@ def wiring_sheet(
     sheet.supply(supply)
     sheet.way(way, mark)
     bounds = (0.0, sheet.bottom, _WIDE, 0.0)
-    prefix = "" if sheet.wire(1) == "1" else "the circuit's name, "
-    wires = f"Wires bear {prefix}the number of the run in its circuit and the pole, such as {sheet.wire(1)}+."
-    leads = "From the opening's terminals to a device: its own leads, or wire as its sheet says."
-    said = ["Schematic, not to scale.", wires, STRANDING_NOTE, leads, *sheet.notes]
+    prefix = "" if sheet.wire(1) == "1" else phrase("the circuit's name, ")
+    wires = phrase(
+        "Wires bear {prefix}the number of the run in its circuit and the pole, such as {wire}+.",
+        prefix=prefix,
+        wire=sheet.wire(1),
+    )
+    leads = phrase("From the opening's terminals to a device: its own leads, or wire as its sheet says.")
+    said = [phrase("Schematic, not to scale."), wires, STRANDING_NOTE, leads, *sheet.notes]
     return Drawing(
         title, tuple(sheet.shapes), bounds, (" ".join(said), CAUTION_NOTE, *notes), to_scale=False, schematic=True
     )
@@ -128,7 +135,7 @@ class _Sheet:
     def supply(self, supply: SupplyResult) -> None:
         """Draw the supply with its terminals, and the limiter."""
         facts, y = supply.supply, self._y
-        texts = (facts.part or "part not chosen", rating_words(supply), facts.place or facts.level or "")
+        texts = (facts.part or phrase("part not chosen"), rating_words(supply), facts.place or facts.level or "")
         words = tuple(line for text in texts for line in broken(text, _SUPPLY - 3.0))
         name = broken(facts.name, _SUPPLY, "label")
         tall = max(2 * _HALF + 6.0, lines_tall_mm(len(words)) + 3.0)
@@ -226,10 +233,10 @@ class _Sheet:
         self._room(_BLOCK + 8.0)
         x, y = self._x, self._y
         for up in (_HALF, -_HALF):
-            self._line(x, y + up, x + _BLOCK + 8.0, y + up, "hidden", "places left out")
-        self._centred(x + _BLOCK / 2 + 4.0, y, (f"{len(hops)} places", "left out"))
+            self._line(x, y + up, x + _BLOCK + 8.0, y + up, "hidden", phrase("places left out"))
+        self._centred(x + _BLOCK / 2 + 4.0, y, (f"{len(hops)} places", phrase("left out")))
         names = ", ".join(hop.name for hop in hops)
-        self.notes.append(f"Left out on the way, see the riser: {names}.")
+        self.notes.append(phrase("Left out on the way, see the riser: {names}.", names=names))
         self._x = x + _BLOCK + 8.0
 
     def _opening(self, way: WiringWay, mark: str) -> None:
@@ -256,10 +263,10 @@ class _Sheet:
         if way.in_frame:
             self._devices(way.in_frame, frame_x, begin, low, first_straight)
         elif way.transfer is None:
-            self._centred(frame_x + 30.0, y, ("No device is known here.",))
+            self._centred(frame_x + 30.0, y, (phrase("No device is known here."),))
         if way.transfer is None:
             self.notes.append(
-                "No power transfer is known here; a device on the leaf needs one, and no mains goes there."
+                phrase("No power transfer is known here; a device on the leaf needs one, and no mains goes there.")
             )
 
     def _leaf(self, way: WiringWay, mark: str, x: float) -> float:
@@ -291,14 +298,14 @@ class _Sheet:
         if way.on_leaf:
             low = min(low, self._devices(way.on_leaf, self._x, y, transfer.node, True))
         else:
-            self._centred(self._x + 30.0, y, ("No device is known on the leaf.",))
+            self._centred(self._x + 30.0, y, (phrase("No device is known on the leaf."),))
         top = y + _UP - 1.0
         words_y = low - 1.0
         leaf_words = broken(LEAF_NOTE, _WIDE - edge - 4.0)
         self._lines(edge + 2.0, words_y - _CAP, leaf_words)
         bottom = words_y - lines_tall_mm(len(leaf_words)) - 1.5
         self._frame(Rect(edge, bottom, _WIDE, top), "hidden", "none", "leaf")
-        self.shapes.append(Text(_WIDE - 2.0, top - 3.4, f"on the leaf of {mark}", "small", "right"))
+        self.shapes.append(Text(_WIDE - 2.0, top - 3.4, phrase("on the leaf of {mark}", mark=mark), "small", "right"))
         self.bottom = min(self.bottom, bottom)
         return bottom
 

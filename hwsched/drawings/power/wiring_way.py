@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from hwsched.drawings.power.riser_strings import SUPPLY_NODE
+from hwsched.language import phrase
 from hwsched.values.power import CircuitResult, Device, NodeResult, RunResult
 
 
@@ -74,7 +75,7 @@ def wiring_way(
     into = {run.to_node: (number, run) for number, run in reversed(numbered) if not run.transfer}
     end = transfers[0][1].from_node if transfers else next((node for node in (opening_id, *held) if node in into), "")
     if end not in into:
-        return "No run of this circuit leads to the opening."
+        return phrase("No run of this circuit leads to the opening.")
     onto = {run.to_node: run.from_node for _, run in numbered if run.transfer}
     hops: list[Hop] = []
     seen: set[str] = set()
@@ -82,7 +83,7 @@ def wiring_way(
     while at != SUPPLY_NODE:
         at = at if at in into else onto.get(at, at)
         if at in seen or at not in into:
-            return "The runs to the opening do not start at the supply."
+            return phrase("The runs to the opening do not start at the supply.")
         seen.add(at)
         number, run = into[at]
         hops.append(Hop(run, number, nodes.get(at)))

@@ -7,6 +7,7 @@ from collections.abc import Mapping
 from typing import Final
 
 from hwsched.drawings.drawing import Circle, Dimension, Drawing, Fill, Line, Pen, Shape, Text
+from hwsched.language import phrase
 
 WIDE_MM: Final = 19.0
 TALL_MM: Final = 13.0
@@ -144,7 +145,7 @@ def _surroundings() -> Drawing:
         _lettered(_up(9.0, 20.0, 74.0), "E"),
         Line(((67.0, 9.0), (75.0, 9.0)), "dimension"),
         Line(((67.0, 20.0), (75.0, 20.0)), "dimension"),
-        Text(58.0, 24.4, "strike, in the frame", "small"),
+        Text(58.0, 24.4, phrase("strike, in the frame"), "small"),
     )
     rods = (
         Line(((90.0, 23.2), (90.0, 3.0), (112.0, 3.0), (112.0, 23.2)), "thin"),

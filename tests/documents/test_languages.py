@@ -3,10 +3,15 @@
 What is not English there is data: marks, names, parts, messages and cures of rules, words of the drawings.
 """
 
+from dataclasses import replace
+
 import pytest
+from openpyxl import load_workbook
 
 from hwsched.documents.documents import DOCUMENTS
+from hwsched.documents.stock.pick_list import PICK_LIST
 from hwsched.language import STRETCHED, in_language
+from hwsched.operations.release.issued_documents import issue
 from hwsched.render.blocks import Blanks, Facts, Heading, Paragraph, Ruled, SignOff, Table
 from tests.language.plainness import longest_first, unsaid
 
@@ -56,3 +61,22 @@ def test_a_document_comes_through_the_catalogue(quay, data, kind):
                         if left := unsaid(text, data):
                             found[left] = text
     assert not found, "\n".join(f"{left!r} in {text!r}" for left, text in found.items())
+
+
+def printed(view, folder):
+    """Return what stands in the pick list's workbook."""
+    (file,) = issue(view, PICK_LIST, folder, ["xlsx"])
+    book = load_workbook(file, read_only=True)
+    try:
+        return [str(cell) for sheet in book for row in sheet.iter_rows(values_only=True) for cell in row if cell]
+    finally:
+        book.close()
+
+
+def test_a_project_speaks_its_office_s_language_whoever_prints_it(quay, tmp_path):
+    office = replace(quay.office, language=STRETCHED)
+    assert any(text.startswith("[Pîîçk lîîšţ") for text in printed(replace(quay, office=office), tmp_path / "other"))
+    with in_language(STRETCHED):
+        found = printed(quay, tmp_path / "english")
+    assert "Pick list" in " ".join(found)
+    assert not any(text.startswith("[Pîîçk") for text in found)

@@ -4,6 +4,7 @@ Texts stand where they are said, `phrase("...")`, or are declared: names of fact
 """
 
 import ast
+import csv
 from collections.abc import Iterator
 from pathlib import Path
 from typing import get_args
@@ -19,12 +20,16 @@ from hwsched.exchange.survey.decisions import KINDS as DIFFERENCES
 from hwsched.language import DOMAIN, FOLDER
 from hwsched.model.roles import ROLES
 from hwsched.operations.release.issued_documents import PRINTS
+from hwsched.paths import RESOURCES
 from hwsched.quantities import BARE_UNITS
 from hwsched.rules import RULEBOOK
 from hwsched.survey import ENTITIES, PLACE_ENTITIES, POWER_ENTITIES
 from hwsched.values import DISCIPLINES, SEVERITIES
 from hwsched.values.fit import Role
 from hwsched.values.standing import WHY
+from hwsched.work import cautions, tools
+from hwsched.work.step import Caution, Tool, Where
+from hwsched.work.steps import STEPS
 
 ROOT = Path(__file__).parents[2]
 LIST = FOLDER / f"{DOMAIN}.pot"
@@ -86,6 +91,16 @@ def declared() -> Iterator[str]:
         yield label
         for attribute in attributes:
             yield from (attribute.label, attribute.note, *(choice.label for choice in attribute.choices))
+    for kind in STEPS:
+        yield from (kind.where if isinstance(kind.where, str) else "", kind.text if isinstance(kind.text, str) else "")
+    yield from get_args(Where)
+    for caution in (each for each in vars(cautions).values() if isinstance(each, Caution)):
+        yield from (caution.title, caution.text)
+    yield from (each.name for each in vars(tools).values() if isinstance(each, Tool))
+    yield from tools.WORDS.values()
+    with (RESOURCES / "service" / "faults.csv").open(encoding="utf-8", newline="") as file:
+        for row in csv.DictReader(file):
+            yield from (row["title"], row["look"])
     for calculator in CALCULATORS:
         yield calculator.title
         yield from _of_form(form_of(calculator))

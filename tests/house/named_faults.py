@@ -40,8 +40,8 @@ FAULTS: Final = (
     Fault(
         "toward hinge and toward edge swapped",
         "documents/release/packet_holes.py",
-        "'toward hinge' if across > 0 else 'toward edge'",
-        "'toward edge' if across > 0 else 'toward hinge'",
+        "phrase('toward hinge') if across > 0 else phrase('toward edge')",
+        "phrase('toward edge') if across > 0 else phrase('toward hinge')",
         (HOLES,),
     ),
     Fault(
@@ -147,7 +147,7 @@ FAULTS: Final = (
     Fault(
         "what x counts from in the lock edge not said",
         "documents/release/packet_holes.py",
-        '"lock-edge": " from the inside face",\n',
+        '"lock-edge": phrase(" from the inside face"),\n',
         "\n",
         (HOLES,),
     ),

@@ -200,7 +200,7 @@ def _wall(given: OpeningInput, style: LengthStyle) -> tuple[Blank, ...]:
         return ()
     leaf = next(iter(given.leaves), Leaf(""))
     asked = _blank(LEAF, "thickness_mm", leaf.thickness_mm, style, set())
-    return (replace(asked, label="Thickness of wall or enclosure"),)
+    return (replace(asked, label=phrase("Thickness of wall or enclosure")),)
 
 
 def _opening_blanks(
@@ -223,7 +223,7 @@ def _blank(entity: Entity, name: str, value: Any, style: LengthStyle, shown: set
     # A long label takes two columns, too.
     span = max(1 + (letters > _NARROW and not known) + (letters > 2.5 * _NARROW and not known),
                1 + (len(attribute.label) > _LONG))  # fmt: skip
-    label = attribute.label
+    label = phrase(attribute.label)
     if not known and any(word.endswith(_MINUTES) for word in ticked):
         label, ticked = f"{label},{_MINUTES}", tuple(word.removesuffix(_MINUTES) for word in ticked)
     return Blank(label, known, ticked, shown_unit(attribute, style), sketch, span)

@@ -4,7 +4,9 @@ Reading the bytes and showing the picture belong to whoever asks. What cannot be
 or a beginning may promise a picture that the rest is not.
 """
 
-from typing import Final
+from __future__ import annotations
+
+from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QSize, Qt
 from PySide6.QtGui import QImage, QImageReader, QPainter, QPaintEvent, QPixmap
@@ -12,7 +14,9 @@ from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from hwsched.desktop.tokens import wide
 from hwsched.language import phrase
-from hwsched.render.pdf_pages import PagePicture, PdfPages, UnreadablePdfError
+
+if TYPE_CHECKING:
+    from hwsched.render.pdf_pages import PagePicture
 
 LARGEST_PX: Final = 1600
 """Longer side of a picture that is held for showing."""
@@ -53,6 +57,8 @@ def picture_of(content: bytes, media_type: str, most_px: int = LARGEST_PX) -> QI
 
 
 def _first_page(content: bytes, most_px: int) -> QImage | None:
+    from hwsched.render.pdf_pages import PdfPages, UnreadablePdfError
+
     try:
         pages = PdfPages([content])
     except UnreadablePdfError:

@@ -20,8 +20,8 @@ class SidePlace:
     title: str
     """On its tab and in the menu."""
     tip: str
-    window: type[Any]
-    """A `ToolWindow` that is made of a desk and a parent."""
+    window: Callable[..., Any]
+    """Makes a `ToolWindow` of a desk and a parent."""
     needs: Need = "project"
     shown: Callable[[Any], None] | None = None
     """Called with the page each time that it is asked for."""
@@ -40,7 +40,7 @@ class SidePlace:
         )  # fmt: skip
 
 
-def _made(window: type[Any], frame: Frame) -> QWidget:
+def _made(window: Callable[..., Any], frame: Frame) -> QWidget:
     made = window(frame.pages.desk, None)
     assert isinstance(made, QWidget)
     return made

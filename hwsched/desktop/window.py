@@ -37,7 +37,7 @@ from hwsched.desktop.places import PLACES
 from hwsched.desktop.plain_words import keep_words_plain
 from hwsched.desktop.power.power_actions import PowerActions
 from hwsched.desktop.preferences import Preferences
-from hwsched.desktop.project.help_page import offer_help
+from hwsched.desktop.project.help_way import offer_help
 from hwsched.desktop.project.history_actions import HistoryActions
 from hwsched.desktop.project.people_actions import PeopleActions
 from hwsched.desktop.project.project_actions import ProjectActions

@@ -8,9 +8,6 @@ from functools import cache, lru_cache
 from itertools import groupby
 from typing import Any, Final
 
-from reportlab.pdfbase import pdfmetrics
-from reportlab.pdfbase.ttfonts import TTFont
-
 from hwsched.paths import RESOURCES
 
 REGULAR: Final = "DejaVuSans"
@@ -28,6 +25,10 @@ POINT_MM: Final = 25.4 / 72.0
 
 @cache
 def _face(name: str) -> Any:
+    # A window that shows openings has no need of the PDF library until it draws one.
+    from reportlab.pdfbase import pdfmetrics  # noqa: PLC0415
+    from reportlab.pdfbase.ttfonts import TTFont  # noqa: PLC0415
+
     font = TTFont(name, str(RESOURCES / "fonts" / f"{name}.ttf"))
     pdfmetrics.registerFont(font)
     return font.face

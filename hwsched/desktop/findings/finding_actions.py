@@ -1,16 +1,19 @@
 """Findings in the main window: waived and taken back, the reasons behind a result, the rulebook."""
 
+from __future__ import annotations
+
 from collections.abc import Callable
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
 
-from hwsched.desktop.findings.waive_dialog import Accepted, WaiveDialog
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.subject import Subject
-from hwsched.operations.findings.waiver_book import facts_of, input_of
-from hwsched.operations.findings.waivers import unwaive, waive, waivers
 from hwsched.rules import in_rulebook
 from hwsched.values import Finding, PointFit
+
+if TYPE_CHECKING:
+    from hwsched.desktop.findings.waive_dialog import Accepted, WaiveDialog
 
 
 class FindingActions(Subject):
@@ -32,6 +35,9 @@ class FindingActions(Subject):
 
     def ask_waiver(self, finding: Finding) -> None:
         """Ask who accepts a finding of the chosen opening, and why."""
+        from hwsched.desktop.findings.waive_dialog import WaiveDialog
+        from hwsched.operations.findings.waiver_book import facts_of, input_of
+
         checked, workspace = self.state.checked, self.state.workspace
         if checked is None or workspace is None or self.jobs.busy:
             return
@@ -55,6 +61,8 @@ class FindingActions(Subject):
         dialog.open()
 
     def _waive(self, dialog: WaiveDialog, opening: str, rule: str, said: Accepted) -> None:
+        from hwsched.operations.findings.waivers import waive
+
         workspace = self.state.workspace
         if workspace is None:
             return
@@ -76,6 +84,9 @@ class FindingActions(Subject):
 
     def take_waiver_back(self, finding: Finding) -> None:
         """Take back the waivers by which a finding of the chosen opening is accepted."""
+        from hwsched.operations.findings.waiver_book import facts_of, input_of
+        from hwsched.operations.findings.waivers import unwaive, waivers
+
         checked, workspace = self.state.checked, self.state.workspace
         if checked is None or workspace is None:
             return

@@ -17,7 +17,6 @@ from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.grid.query_line import QueryLine
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.severities import severities_in_words
-from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.survey.askable_names import askable_in
 from hwsched.desktop.tokens import Text, colour
 from hwsched.desktop.tool_window import Desk, ToolWindow
@@ -329,14 +328,3 @@ def _places(lines: list[FindingLine]) -> str:
         (len({line.supply for line in lines if line.supply}), "supply", "supplies"),
     )
     return " and ".join(f"{n} {many}" if n > 1 else f"one {one}" for n, one, many in counts if n)
-
-
-FINDINGS: Final = SidePlace(
-    "findings",
-    to_phrase("Findings"),
-    to_phrase("All findings by rule, opening or cure; waived, or mended for all that share a cure"),
-    FindingsWindow,
-    "openings",
-    told=FindingsWindow.tell,
-    within="openings",
-)

@@ -19,10 +19,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tokens import fixed_font
 from hwsched.desktop.tool_window import Desk, ToolWindow
-from hwsched.language import phrase, phrase_of_count, to_phrase
+from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.project.history import newest
 from hwsched.operations.project.reading_settings import settings_of
 from hwsched.operations.project.settings import set_settings
@@ -291,12 +290,3 @@ class RulebookWindow(ToolWindow):
     def _choose_first(self) -> None:
         for line in self._lines()[:1]:
             self.list.setCurrentItem(line)
-
-
-RULES_PAGE = SidePlace(
-    "rulebook",
-    to_phrase("Rulebook"),
-    to_phrase("Every rule, its limits in force, off or on"),
-    RulebookWindow,
-    told=RulebookWindow.choose,
-)

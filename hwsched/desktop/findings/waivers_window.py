@@ -11,7 +11,6 @@ from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
-from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.findings.waivers import unwaive, waivers
@@ -105,8 +104,3 @@ class WaiversWindow(ToolWindow):
         line = self.model.contents.row_of(identity)
         if line is not None and line.waiver.opening_id:
             self.desk.select([line.waiver.opening_id])
-
-
-WAIVERS = SidePlace(
-    "waivers", to_phrase("Waivers"), to_phrase("Who accepted which finding, and why"), WaiversWindow, within="openings"
-)

@@ -4,7 +4,6 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QTreeWidgetItem, QWidget
 
-from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.desktop.wrapping import WrappingTree
 from hwsched.language import phrase, to_phrase
@@ -142,14 +141,3 @@ class WhyWindow(ToolWindow):
         rule = self._rule()
         if rule is not None:
             self.desk.show_rule(rule)
-
-
-WHY = SidePlace(
-    "why",
-    to_phrase("Why?"),
-    to_phrase("The reasons behind a result"),
-    WhyWindow,
-    within="openings",
-    told=WhyWindow.tell,
-    listed=False,
-)

@@ -5,7 +5,6 @@ from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 
 from hwsched.desktop.drawing_view import DrawingView
 from hwsched.desktop.tokens import SPACE
-from hwsched.drawings.opening.exploded import exploded
 from hwsched.language import phrase
 from hwsched.values import Fit, OpeningInput
 
@@ -28,6 +27,8 @@ class AssemblyPage(QWidget):
 
     def show_fit(self, given: OpeningInput, fit: Fit) -> None:
         """Show what goes in."""
+        from hwsched.drawings.opening.exploded import exploded
+
         drawing = exploded(given, fit)
         self.view.show_drawings([drawing])
         self.notes.setText("\n".join(drawing.notes))

@@ -1,6 +1,9 @@
 """Working out in the main window: fit and check, what would be otherwise, what an earlier version worked out."""
 
+from __future__ import annotations
+
 from collections.abc import Callable
+from typing import TYPE_CHECKING
 
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.jobs import Cancelled, Progress
@@ -8,9 +11,11 @@ from hwsched.desktop.ran import Report
 from hwsched.desktop.subject import Subject
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.changes import Changes
-from hwsched.operations.opening.fitting_openings import FitOutcome, fit_openings
 from hwsched.rules.wording import label_of
 from hwsched.values import Fit
+
+if TYPE_CHECKING:
+    from hwsched.operations.opening.fitting_openings import FitOutcome
 
 
 class FitActions(Subject):
@@ -43,6 +48,8 @@ class FitActions(Subject):
 
     def fit(self) -> None:
         """Fit the openings that are shown; those whose fit is another one are read anew."""
+        from hwsched.operations.opening.fitting_openings import fit_openings
+
         workspace = self.state.workspace
         if workspace is None:
             return

@@ -1,6 +1,9 @@
 """One opening by hand in the main window: facts, parts, pieces, adding and removing."""
 
+from __future__ import annotations
+
 from collections.abc import Callable, Sequence
+from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QInputDialog, QMessageBox
 
@@ -10,15 +13,12 @@ from hwsched.desktop.opening.opening_sheet import OpeningSheet
 from hwsched.desktop.subject import Subject
 from hwsched.language import phrase, to_phrase
 from hwsched.model.errors import ChangeError, DuplicateValueError, ValueRefusedError
-from hwsched.operations.changes import Changes
-from hwsched.operations.opening.candidates import Candidate, candidates
-from hwsched.operations.opening.hand_choices import choose_part, release_part
-from hwsched.operations.opening.pieces import pieces_on_record, record_piece
-from hwsched.operations.survey.editing import add_item, add_opening, remove_openings
-from hwsched.operations.survey.retiring import retire_openings
-from hwsched.operations.survey.typed_values import type_in
 from hwsched.survey import ITEM
 from hwsched.values.piece import Piece
+
+if TYPE_CHECKING:
+    from hwsched.operations.changes import Changes
+    from hwsched.operations.opening.candidates import Candidate
 
 _NAMED = 12
 """Marks that a question names."""
@@ -95,6 +95,8 @@ class OpeningActions(Subject):
 
         Base is the newest step when the choice was shown; that of the views when left out.
         """
+        from hwsched.operations.opening.hand_choices import choose_part, release_part
+
         workspace = self.state.workspace
         if workspace is None:
             return
@@ -111,6 +113,8 @@ class OpeningActions(Subject):
 
     def ask_part(self, role: str, _number: str = "") -> None:
         """Show what could take a role of the chosen opening: each part of the catalogue is tried beside the window."""
+        from hwsched.operations.opening.candidates import candidates
+
         checked, pane, style = self.state.checked, self.sheet.candidates, self.state.style_of_lengths
         if checked is None or self.jobs.busy:
             return
@@ -135,6 +139,8 @@ class OpeningActions(Subject):
 
     def show_pieces(self) -> None:
         """Fill the sheet's page of pieces."""
+        from hwsched.operations.opening.pieces import pieces_on_record
+
         workspace, checked = self.state.workspace, self.state.checked
         if workspace is not None and checked is not None:
             self.sheet.pieces_page.show_pieces(pieces_on_record(workspace.project, checked))
@@ -167,6 +173,8 @@ class OpeningActions(Subject):
         self, piece: Piece, seen: int | None, *, serial: str | None = None, lot: str | None = None
     ) -> None:
         """Write down the serial number or the lot of a piece of the chosen opening, as seen at a step."""
+        from hwsched.operations.opening.pieces import record_piece
+
         workspace, opening = self.state.workspace, self.state.chosen
         if workspace is not None and opening is not None and not self.jobs.busy:
             project, who = workspace.project, workspace.who
@@ -177,6 +185,8 @@ class OpeningActions(Subject):
 
     def type_fact(self, entity: str, row: str, attribute: str, text: str) -> None:
         """Take what was typed for a fact of the chosen opening; refused it stays beside its field with the reason."""
+        from hwsched.operations.survey.typed_values import type_in
+
         workspace, facts = self.state.workspace, self.sheet.facts
         if workspace is None:
             return
@@ -207,6 +217,8 @@ class OpeningActions(Subject):
 
     def add_opening(self, mark: str) -> None:
         """Add an opening with one leaf; its facts are then typed into the sheet."""
+        from hwsched.operations.survey.editing import add_opening
+
         workspace = self.state.workspace
         if workspace is None or self.jobs.busy:
             return
@@ -227,6 +239,8 @@ class OpeningActions(Subject):
 
     def add_item(self, kind: str) -> None:
         """Add an existing item of a kind to the chosen opening."""
+        from hwsched.operations.survey.editing import add_item
+
         workspace, opening = self.state.workspace, self.state.chosen
         if workspace is None or opening is None or self.jobs.busy:
             return
@@ -288,6 +302,8 @@ class OpeningActions(Subject):
 
     def retire_openings(self, ids: Sequence[str], why: str = "") -> None:
         """Let openings rest as one step; they come back from the list of retired ones, or by undo."""
+        from hwsched.operations.survey.retiring import retire_openings
+
         workspace = self.state.workspace
         if workspace is None or self.jobs.busy:
             return
@@ -299,6 +315,8 @@ class OpeningActions(Subject):
 
     def remove_openings(self, ids: Sequence[str]) -> None:
         """Remove openings as one step; undo brings them back."""
+        from hwsched.operations.survey.editing import remove_openings
+
         workspace = self.state.workspace
         if workspace is None or self.jobs.busy:
             return

@@ -1,13 +1,16 @@
 """The past of the chosen opening in its sheet: read when it is looked at, steps of it taken back and done again."""
 
+from __future__ import annotations
+
 from collections.abc import Callable
+from typing import TYPE_CHECKING
 
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.opening.opening_sheet import OpeningSheet
 from hwsched.desktop.subject import Subject
-from hwsched.operations.changes import Changes
-from hwsched.operations.opening.past import past_of
-from hwsched.operations.project.history import redo_one, undo_one
+
+if TYPE_CHECKING:
+    from hwsched.operations.changes import Changes
 
 
 class PastActions(Subject):
@@ -22,6 +25,8 @@ class PastActions(Subject):
     """
 
     def __init__(self, frame: Frame, sheet: OpeningSheet) -> None:
+        from hwsched.operations.project.history import redo_one, undo_one
+
         super().__init__(frame)
         self.sheet = sheet
         sheet.pages.turned.connect(self.show)
@@ -31,6 +36,8 @@ class PastActions(Subject):
 
     def show(self) -> None:
         """Read the past of the chosen opening, where its page is looked at."""
+        from hwsched.operations.opening.past import past_of
+
         workspace, checked = self.state.workspace, self.state.checked
         if self.sheet.pages.seen() is not self.sheet.past_page:
             return

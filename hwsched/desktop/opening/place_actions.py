@@ -10,10 +10,7 @@ from hwsched.desktop.subject import Subject
 from hwsched.drawings.layers import UNIT
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.findings.checking import Checked
-from hwsched.operations.opening.drawing_views import print_seen
-from hwsched.operations.opening.hand_choices import place_unit, release_unit
 from hwsched.operations.opening.trial_placement import against_place, with_unit_at
-from hwsched.operations.survey.editing import edit_facts
 from hwsched.quantities import LengthError, format_length, parse_length
 
 
@@ -75,6 +72,8 @@ class PlaceActions(Subject):
 
     def move_unit(self, x_mm: float, y_mm: float) -> None:
         """Place the unit of the chosen opening by hand; a place that does not fit is refused with its reason."""
+        from hwsched.operations.opening.hand_choices import place_unit
+
         workspace, checked = self.state.workspace, self.state.checked
         if workspace is None or checked is None or self.jobs.busy:
             return
@@ -114,6 +113,8 @@ class PlaceActions(Subject):
         self._set_item(item, {name: round(value, 2) for name, value in values.items()})
 
     def _set_item(self, item: str, values: dict[str, float]) -> None:
+        from hwsched.operations.survey.editing import edit_facts
+
         workspace, checked = self.state.workspace, self.state.checked
         if workspace is None or checked is None or self.jobs.busy:
             return
@@ -139,6 +140,8 @@ class PlaceActions(Subject):
 
     def release_unit(self) -> None:
         """Leave the place of the chosen opening's unit to the fit again."""
+        from hwsched.operations.opening.hand_choices import release_unit
+
         workspace, opening = self.state.workspace, self.state.chosen
         if workspace is not None and opening is not None and not self.jobs.busy:
             point = self.sheet.one_of_several()
@@ -161,6 +164,8 @@ class PlaceActions(Subject):
 
     def print_drawing(self, path: str) -> None:
         """Write what is seen of the drawing as PDF: its layers, what is in sight, at a standard scale."""
+        from hwsched.operations.opening.drawing_views import print_seen
+
         checked, view = self.state.checked, self.sheet.view
         scene, camera = self.sheet.drawing.state.scene, view.camera
         if checked is None or scene is None:

@@ -6,10 +6,9 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QCheckBox, QHeaderView, QLabel, QTreeWidget, QTreeWidgetItem, QWidget
 
 from hwsched.desktop.jobs import Cancelled, Progress
-from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.survey.register import status_word
 from hwsched.desktop.tool_window import Desk, ToolWindow
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase
 from hwsched.operations.opening.fit_differences import in_words
 from hwsched.operations.opening.since_upgrade import (
     ChangedFit,
@@ -138,13 +137,3 @@ class UpgradeWindow(ToolWindow):
         opening = str((item.parent() or item).data(0, _ID) or "")
         if opening:
             self.desk.select([opening])
-
-
-UPGRADE = SidePlace(
-    "upgrade",
-    to_phrase("Since the upgrade"),
-    to_phrase("What this version says otherwise than an earlier one"),
-    UpgradeWindow,
-    within="openings",
-    shown=UpgradeWindow.compare_first,
-)

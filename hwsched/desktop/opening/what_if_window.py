@@ -8,9 +8,8 @@ from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.opening.differences import Differences, summary
 from hwsched.desktop.opening.question_form import QuestionForm
 from hwsched.desktop.opening.scope_box import ScopeBox
-from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import CHANGED, Desk, ToolWindow
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase
 from hwsched.operations.opening.what_if import Answer, accept_answer, successors, what_if
 from hwsched.operations.shown import ShownOtherwiseError
 
@@ -147,8 +146,3 @@ class WhatIfWindow(ToolWindow):
         opening = self.differences.opening_of(item)
         if opening:
             self.desk.select([opening])
-
-
-WHAT_IF = SidePlace(
-    "what-if", to_phrase("What if?"), to_phrase("Compare before anything is changed"), WhatIfWindow, within="openings"
-)

@@ -12,7 +12,6 @@ from hwsched.calc.project.labour import labour_table
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.parts.cost_changes_page import LAST, CostChangesPage
 from hwsched.desktop.parts.terms_form import TermsForm
-from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.documents.parts.cost_estimate import totals
 from hwsched.documents.view import ProjectView
@@ -27,6 +26,8 @@ from hwsched.operations.release.project_view import project_view
 from hwsched.operations.release.revisions import revisions
 from hwsched.quantities.money import rounded
 
+_PLACE: Final = "cost"
+"""Under which amounts are kept until something changes."""
 _WAYS: Final = (
     ("building", to_phrase("Building")),
     ("set", to_phrase("Hardware set")),
@@ -94,7 +95,7 @@ class CostWindow(ToolWindow):
         if self._fresh:
             self._fresh = False
             self.reckon()
-        elif self._view is not None and self.desk.workspace.kept_for(COST.name) is None:
+        elif self._view is not None and self.desk.workspace.kept_for(_PLACE) is None:
             self.said.setText(phrase("The project has changed since; reckon again."))
         self.enable()
 
@@ -119,14 +120,14 @@ class CostWindow(ToolWindow):
                 return view, base, f"{error.field} {error.message}", revisions(project)
 
         def then(answer: Any) -> None:
-            workspace.keep(COST.name, version, answer)
+            workspace.keep(_PLACE, version, answer)
             self._on_reckoned(answer)
 
         self.run(phrase("Reckoning"), work, then)
 
     def show_kept(self) -> None:
         """Show what was reckoned before while nothing it reads has changed; else reckon."""
-        kept = self.desk.workspace.kept_for(COST.name)
+        kept = self.desk.workspace.kept_for(_PLACE)
         if kept is None:
             self.reckon()
         elif self._view is not kept[0]:
@@ -239,16 +240,6 @@ class CostWindow(ToolWindow):
                 self.follow()
 
         self.edit_seen(act, self._base, then)
-
-
-COST = SidePlace(
-    "cost",
-    to_phrase("Cost"),
-    to_phrase("Totals, and the terms that the project pays"),
-    CostWindow,
-    within="parts",
-    shown=CostWindow.show_kept,
-)
 
 
 def _show(table: QTreeWidget, found: Any, *, labour: bool) -> None:

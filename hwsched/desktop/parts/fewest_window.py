@@ -19,9 +19,8 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.opening.scope_box import ScopeBox
-from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import CHANGED, Desk, ToolWindow
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase
 from hwsched.model.errors import ValueRefusedError
 from hwsched.operations.parts.fewest_part_numbers import FewestPartNumbers, accept_fewest, fewest_part_numbers
 from hwsched.operations.shown import ShownOtherwiseError
@@ -226,15 +225,6 @@ class FewestWindow(ToolWindow):
                 left.addChild(QTreeWidgetItem([mark]))
         parts.setExpanded(True)
         changed.setExpanded(True)
-
-
-FEWEST = SidePlace(
-    "fewest",
-    to_phrase("Fewest different parts"),
-    to_phrase("Few different parts, against cost"),
-    FewestWindow,
-    within="parts",
-)
 
 
 def _row(*widgets: QWidget) -> QHBoxLayout:

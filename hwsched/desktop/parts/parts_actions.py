@@ -9,8 +9,6 @@ from hwsched.desktop.frame import Frame
 from hwsched.desktop.ran import Report
 from hwsched.desktop.subject import Subject
 from hwsched.language import phrase, to_phrase
-from hwsched.operations.parts.catalogue_export import export_catalogue
-from hwsched.operations.parts.catalogue_import import import_catalogue
 
 _WORKBOOKS = to_phrase("Workbooks (*.xlsx)")
 
@@ -35,6 +33,8 @@ class PartsActions(Subject):
 
     def take_catalogue(self, path: Path) -> None:
         """Take in a catalogue."""
+        from hwsched.operations.parts.catalogue_import import import_catalogue
+
         workspace = self.state.workspace
         if workspace is None:
             return
@@ -58,6 +58,8 @@ class PartsActions(Subject):
 
     def ask_export(self) -> None:
         """Ask for a file and write the catalogue."""
+        from hwsched.operations.parts.catalogue_export import export_catalogue
+
         path, _ = QFileDialog.getSaveFileName(
             self.frame.window, phrase("Write catalogue"), "catalogue.xlsx", phrase(_WORKBOOKS)
         )

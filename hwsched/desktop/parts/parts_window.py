@@ -13,10 +13,9 @@ from hwsched.desktop.parts.part_facts import PartFacts
 from hwsched.desktop.parts.part_files import PartFiles
 from hwsched.desktop.parts.part_table import PartGrid
 from hwsched.desktop.parts.use_page import UsePage
-from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tokens import wide
 from hwsched.desktop.tool_window import Desk, ToolWindow
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase
 from hwsched.model.tables import ATTACHMENT
 from hwsched.operations.changes import Changes
 from hwsched.operations.opening.what_if import Answer, Question, accept_answer, what_if
@@ -375,12 +374,3 @@ class PartsWindow(ToolWindow):
         opening = self.differences.opening_of(item)
         if opening:
             self.desk.select([opening])
-
-
-CATALOGUE = SidePlace(
-    "catalogue",
-    to_phrase("Catalogue"),
-    to_phrase("All parts: forms, where used, files, what an edit changes"),
-    PartsWindow,
-    within="parts",
-)

@@ -21,9 +21,8 @@ from hwsched.desktop.opening.part_box import catalogue_of, part_names
 from hwsched.desktop.parts.new_set_dialog import NewSetDialog
 from hwsched.desktop.parts.proposed_sets_dialog import ProposedSetsDialog
 from hwsched.desktop.parts.set_lines import SetLines
-from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase
 from hwsched.operations.parts.hardware_sets import (
     HardwareSet,
     Line,
@@ -354,15 +353,6 @@ class SetsWindow(ToolWindow):
 
     def _show_opening(self, item: QTreeWidgetItem) -> None:
         self.desk.select([str(item.data(0, _ID))])
-
-
-SETS = SidePlace(
-    "sets",
-    to_phrase("Hardware sets"),
-    to_phrase("Make, propose, change and give hardware sets"),
-    SetsWindow,
-    within="parts",
-)
 
 
 def _openings(count: int) -> str:

@@ -19,14 +19,13 @@ from hwsched.calc.calculator import Calculator, InputError
 from hwsched.calc.calculators import CALCULATORS
 from hwsched.desktop.drawing_view import DrawingView
 from hwsched.desktop.frame import Frame
-from hwsched.desktop.place import Place
 from hwsched.desktop.project.answer_page import AnswerPage
 from hwsched.desktop.project.calculator_answers import told
 from hwsched.desktop.project.calculator_fields import Path, in_words, label_of
 from hwsched.desktop.project.calculator_form import CalculatorForm
 from hwsched.desktop.tokens import SPACE, wide
 from hwsched.drawings.calculated import calculated
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase
 from hwsched.operations.findings.checking import Checked
 from hwsched.operations.opening.calculator_filling import Filled, Home, fillable, filled, take_over
 from hwsched.quantities import LengthStyle
@@ -99,7 +98,7 @@ class CalculatorsPage(QWidget):
         self.about.setText(phrase("Type what is known; Example shows how it is meant."))
         self._begin({})
 
-    def come(self) -> None:
+    def come(self, _thing: object = None) -> None:
         """Follow the opening that was chosen meanwhile, unless something was typed."""
         if not self.form.touched():
             self.begin()
@@ -254,15 +253,3 @@ class CalculatorsPage(QWidget):
         layout.setContentsMargins(SPACE.small, SPACE.small, SPACE.small, SPACE.small)
         layout.addWidget(split, 1)
         layout.addLayout(buttons)
-
-
-CALCULATORS_PLACE: Final = Place(
-    "calculators",
-    to_phrase("Calculators"),
-    "",
-    to_phrase("Work out one number by itself, from the chosen opening or from what is typed"),
-    needs="nothing",
-    make=CalculatorsPage,
-    show=lambda page, _thing: page.come(),
-    keys="F9",
-)

@@ -5,9 +5,8 @@ from pathlib import Path
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHeaderView, QMessageBox, QTreeWidget, QTreeWidgetItem, QWidget
 
-from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase
 from hwsched.operations.project.backups import list_backups, restore
 
 _NAME = int(Qt.ItemDataRole.UserRole)
@@ -91,8 +90,3 @@ class CopiesWindow(ToolWindow):
 
         opens = self.desk.open_project
         self.desk.jobs.edit(phrase("Putting the copy back"), act, lambda _done: opens(str(place)))
-
-
-COPIES = SidePlace(
-    "copies", to_phrase("Copies"), to_phrase("Daily copies of this project, and putting one back"), CopiesWindow
-)

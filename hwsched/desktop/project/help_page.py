@@ -3,8 +3,6 @@
 Which pages there are stands in `help_topics`.
 """
 
-from collections.abc import Iterator
-from functools import partial
 from typing import Any, Final
 
 from PySide6.QtCore import Qt, QUrl
@@ -20,12 +18,10 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.desktop.finding import Found
 from hwsched.desktop.frame import Frame
-from hwsched.desktop.place import Place
-from hwsched.desktop.project.help_topics import GROUPS, linked, place_topic, text_of, topics
+from hwsched.desktop.project.help_topics import GROUPS, linked, text_of, topics
 from hwsched.desktop.tokens import SPACE, fixed_font, font, wide
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase
 from hwsched.paths import RESOURCES
 
 _LINE: Final = 130
@@ -158,45 +154,3 @@ def _air(text: QTextDocument, markdown: bool) -> None:
             look.setBottomMargin(SPACE.hair if block.textList() is not None else SPACE.small)
         cursor.mergeBlockFormat(look)
         block = block.next()
-
-
-def topic_here(frame: Frame) -> str:
-    """Return the help page of what a person looks at: of the thing that is shown, else of the place."""
-    here = frame.trail.here
-    if here is None:
-        return place_topic(())
-    page = frame.pages.widgets.get(here.place)
-    told = getattr(page, "help_topic", None)
-    return (told() if callable(told) else "") or place_topic((here.place, frame.pages.room(here.place)))
-
-
-def offer_help(frame: Frame) -> None:
-    """Add the command that leads from any place to its page, and let pages be found by their words."""
-
-    def found() -> Iterator[Found]:
-        for each in topics():
-            # A rule is found as such already.
-            if each.group != "Rules":
-                yield Found("Help", each.title, each.group, partial(frame.go, "help", each.name))
-
-    frame.commands.add(
-        "help-here",
-        to_phrase("Help on this place"),
-        to_phrase("What this place is for and how it is worked in"),
-        lambda: frame.go("help", topic_here(frame)),
-        menu=to_phrase("Help"),
-        keys="F1",
-        icon="help",
-    )
-    frame.finder.sources.append(found)
-
-
-HELP: Final = Place(
-    "help",
-    to_phrase("Help"),
-    "help",
-    to_phrase("A page for each place and rule, and the handbook; without a network"),
-    needs="nothing",
-    make=HelpPage,
-    show=HelpPage.show_topic,
-)

@@ -9,7 +9,6 @@ from typing import Final, Literal
 from hwsched.language import phrase, to_phrase
 from hwsched.paths import RESOURCES
 from hwsched.rules import RULEBOOK, in_rulebook
-from hwsched.rules.page import page_of
 
 Group = Literal["Places", "Handbook", "Rules"]
 GROUPS: Final[tuple[Group, ...]] = (to_phrase("Places"), to_phrase("Handbook"), to_phrase("Rules"))
@@ -50,6 +49,8 @@ def text_of(name: str) -> tuple[str, bool]:
     LookupError
         When there is no such page.
     """
+    from hwsched.rules.page import page_of
+
     group, _, rest = name.partition("/")
     rule = in_rulebook(rest) if group == "rules" else None
     if rule is not None:

@@ -9,7 +9,6 @@ from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
-from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.language import phrase, to_phrase
 from hwsched.model.history import ChangeSetInfo
@@ -92,8 +91,3 @@ class HistoryWindow(ToolWindow):
         if step is not None:
             number = step.number
             self.edit(lambda: verb(workspace.project, number, who=workspace.who), lambda _changes: self.follow())
-
-
-HISTORY: Final = SidePlace(
-    "history", to_phrase("History"), to_phrase("Who changed what, and when"), HistoryWindow, listed=False
-)

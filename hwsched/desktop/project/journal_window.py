@@ -2,9 +2,8 @@
 
 from PySide6.QtWidgets import QPlainTextEdit, QWidget
 
-from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase
 from hwsched.operations.project.verifying import accept, verify
 
 
@@ -45,11 +44,3 @@ class JournalWindow(ToolWindow):
         self.found = sentences
         self.text.setPlainText("\n".join(sentences) or phrase("Tables and journal are as the steps left them."))
         self.enable()
-
-
-JOURNAL = SidePlace(
-    "journal",
-    to_phrase("Changed past the journal"),
-    to_phrase("What another program changed in this project"),
-    JournalWindow,
-)

@@ -7,7 +7,6 @@ from PySide6.QtWidgets import QLabel, QLineEdit, QVBoxLayout, QWidget
 
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.lines import Lines
-from hwsched.desktop.place import Place
 from hwsched.desktop.tokens import SPACE, font
 from hwsched.language import phrase, to_phrase
 
@@ -55,8 +54,3 @@ class KeysPage(QWidget):
         )
         shown = [row for row in told if all(word in " ".join(row).casefold() for word in words)]
         self.table.show_rows(shown)
-
-
-KEYS: Final = Place(
-    "keys", to_phrase("Keys"), "keys", to_phrase("Every command with its keys"), needs="nothing", make=KeysPage
-)

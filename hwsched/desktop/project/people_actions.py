@@ -1,14 +1,17 @@
 """People in the main window: who works on the project, and in which role."""
 
+from __future__ import annotations
+
 from collections.abc import Callable
+from typing import TYPE_CHECKING
 
 from hwsched.desktop.frame import Frame
-from hwsched.desktop.project.people_dialog import PeopleDialog
 from hwsched.desktop.subject import Subject
 from hwsched.language import to_phrase
-from hwsched.operations.changes import Changes
-from hwsched.operations.project.history import newest
-from hwsched.operations.project.people import add_person, people, remove_person
+
+if TYPE_CHECKING:
+    from hwsched.desktop.project.people_dialog import PeopleDialog
+    from hwsched.operations.changes import Changes
 
 
 class PeopleActions(Subject):
@@ -23,6 +26,8 @@ class PeopleActions(Subject):
 
     def show_people(self) -> None:
         """Show who works on the project, and in which role."""
+        from hwsched.desktop.project.people_dialog import PeopleDialog
+
         workspace = self.state.workspace
         if workspace is None:
             return
@@ -35,6 +40,8 @@ class PeopleActions(Subject):
 
     def list_person(self, name: str, role: str) -> None:
         """List a person, or give another role."""
+        from hwsched.operations.project.people import add_person
+
         workspace = self.state.workspace
         if workspace is not None:
             project, who = workspace.project, workspace.who
@@ -42,6 +49,8 @@ class PeopleActions(Subject):
 
     def take_off_person(self, name: str) -> None:
         """Take a person off the list."""
+        from hwsched.operations.project.people import remove_person
+
         workspace = self.state.workspace
         if workspace is not None:
             project, who = workspace.project, workspace.who
@@ -52,6 +61,9 @@ class PeopleActions(Subject):
             self.frame.edit_seen(act, self.dialog.base, lambda _changes: self._show_people(), asker=self.dialog)
 
     def _show_people(self) -> None:
+        from hwsched.operations.project.history import newest
+        from hwsched.operations.project.people import people
+
         if self.state.workspace is not None and self.dialog is not None:
             base = newest(self.state.workspace.project)
             self.dialog.show_people(people(self.state.workspace.project), base)

@@ -6,7 +6,6 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QFormLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from hwsched.desktop.frame import Frame
-from hwsched.desktop.place import Place
 from hwsched.desktop.preferences import THEMES, Theme
 from hwsched.desktop.spoken import own_name
 from hwsched.desktop.tokens import ROW, SPACE, TEXT_SIZES, font, scaled, wide
@@ -121,13 +120,3 @@ class PreferencesPage(QWidget):
 
     def _on_text_size(self, at: int) -> None:
         self._preferences.text_size = self.text_size.itemData(at, Qt.ItemDataRole.UserRole)
-
-
-PREFERENCES: Final = Place(
-    "preferences",
-    to_phrase("Your settings"),
-    "person",
-    to_phrase("Name, theme and text size of the person at this machine"),
-    needs="nothing",
-    make=PreferencesPage,
-)

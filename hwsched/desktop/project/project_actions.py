@@ -1,8 +1,10 @@
 """The project as a whole in the main window: made, opened, upgraded; settings, own fields; calculators."""
 
+from __future__ import annotations
+
 from collections.abc import Callable
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeySequence
@@ -11,19 +13,16 @@ from PySide6.QtWidgets import QFileDialog, QInputDialog, QMessageBox
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.jobs import Cancelled, Failure, Progress
 from hwsched.desktop.project.remains import Remains, remains_of, rescued_words
-from hwsched.desktop.project.settings_dialog import SettingsDialog
-from hwsched.desktop.project.units import NewProjectDialog, UnitsBox
 from hwsched.desktop.subject import Subject
 from hwsched.language import phrase, to_phrase
 from hwsched.model.errors import ChangeError, DamagedProjectError, NeedsUpgradeError
 from hwsched.model.project import Project, create_project, open_project
-from hwsched.operations.project.demonstration import demonstrate
-from hwsched.operations.project.history import newest
-from hwsched.operations.project.reading_settings import settings_of
-from hwsched.operations.project.rescuing import Rescued, rescue
-from hwsched.operations.project.settings import set_settings
-from hwsched.operations.project.upgrading import Upgraded, upgrade
-from hwsched.operations.survey.own_fields import define_field
+
+if TYPE_CHECKING:
+    from hwsched.desktop.project.settings_dialog import SettingsDialog
+    from hwsched.desktop.project.units import NewProjectDialog
+    from hwsched.operations.project.rescuing import Rescued
+    from hwsched.operations.project.upgrading import Upgraded
 
 SURVEYS = to_phrase("Surveys (*.xlsx *.xlsm *.xlsb *.xls *.ods *.csv *.tsv *.txt)")
 _PROJECTS = to_phrase("Projects (*.hwsched)")
@@ -86,6 +85,8 @@ class ProjectActions(Subject):
         self._ask_of_new(Path(path).with_suffix(".hwsched"))
 
     def _ask_of_new(self, target: Path, survey: Path | None = None) -> None:
+        from hwsched.desktop.project.units import NewProjectDialog
+
         dialog = NewProjectDialog(target.stem, self.frame.window)
         dialog.accepted.connect(lambda: self._make(target, dialog, survey))
         self.beginning = dialog
@@ -132,6 +133,7 @@ class ProjectActions(Subject):
 
     def run_sample(self, folder: Path) -> None:
         """Run the main job on the sample, then open its project."""
+        from hwsched.operations.project.demonstration import demonstrate
 
         def work(progress: Progress, _cancelled: Cancelled) -> Any:
             return demonstrate(folder, who=self.state.who, progress=progress)
@@ -248,6 +250,7 @@ class ProjectActions(Subject):
 
     def rescue_project(self, source: str, target: str) -> None:
         """Save what can be read of a project into a new one, say what is lost, and open it."""
+        from hwsched.operations.project.rescuing import rescue
 
         def then(found: Rescued) -> None:
             self.open_project(target)
@@ -287,6 +290,7 @@ class ProjectActions(Subject):
 
     def upgrade_project(self, target: str) -> None:
         """Bring a project of an earlier version up to date, then open it and say where the copy is."""
+        from hwsched.operations.project.upgrading import upgrade
 
         def then(done: Upgraded) -> None:
             self.open_project(target)
@@ -304,6 +308,11 @@ class ProjectActions(Subject):
 
     def ask_settings(self) -> None:
         """Ask what the project decides."""
+        from hwsched.desktop.project.settings_dialog import SettingsDialog
+        from hwsched.desktop.project.units import UnitsBox
+        from hwsched.operations.project.history import newest
+        from hwsched.operations.project.reading_settings import settings_of
+
         if self.state.workspace is None:
             return
         project = self.state.workspace.project
@@ -315,6 +324,8 @@ class ProjectActions(Subject):
         dialog.open()
 
     def _on_settings(self, dialog: SettingsDialog, seen: int) -> None:
+        from hwsched.operations.project.settings import set_settings
+
         workspace = self.state.workspace
         if workspace is None:
             return
@@ -342,6 +353,8 @@ class ProjectActions(Subject):
 
     def define_field(self, label: str) -> None:
         """Define a text field of the project's own on openings."""
+        from hwsched.operations.survey.own_fields import define_field
+
         workspace = self.state.workspace
         if workspace is None:
             return

@@ -1,14 +1,19 @@
 """What can be read of a damaged project, open to be looked at, and what is said of it."""
 
+from __future__ import annotations
+
 from collections.abc import Callable
 from contextlib import ExitStack
 from dataclasses import dataclass
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from hwsched.language import phrase
 from hwsched.model.errors import DamagedProjectError, ProjectError, ValueRefusedError
 from hwsched.model.project import Project
-from hwsched.operations.project.rescuing import Rescued, lost_words, what_is_left
+
+if TYPE_CHECKING:
+    from hwsched.operations.project.rescuing import Rescued
 
 
 @dataclass(frozen=True, slots=True)
@@ -27,6 +32,8 @@ class Remains:
     @property
     def words(self) -> str:
         """What is said of it when it is opened."""
+        from hwsched.operations.project.rescuing import lost_words
+
         return phrase(
             "{name} is damaged.\n\nWhat can be read of it is shown, and nothing can be changed in it: save "
             "that into a new project, or put back a good copy (Specify, Copies).\n\nRows lost: "
@@ -38,6 +45,8 @@ class Remains:
 
 def remains_of(target: str, error: DamagedProjectError) -> Remains:
     """Open what can be read of a damaged project; raises the error where nothing can."""
+    from hwsched.operations.project.rescuing import what_is_left
+
     stack = ExitStack()
     try:
         project, found = stack.enter_context(what_is_left(target))
@@ -50,6 +59,8 @@ def remains_of(target: str, error: DamagedProjectError) -> Remains:
 
 def rescued_words(found: Rescued, target: Path) -> tuple[str, str]:
     """Say what was saved of a project and what was not: in short, and all that was left out, a line each."""
+    from hwsched.operations.project.rescuing import lost_words
+
     rows = sum(each.rows for each in found.tables)
     back = sum(each.from_journal for each in found.tables)
     from_journal = phrase(", {back} of them put back from the journal", back=back) if back else ""

@@ -5,7 +5,6 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QWidget
 
 from hwsched.desktop.project.remains import Remains
 from hwsched.language import phrase
-from hwsched.operations.project.rescuing import lost_words
 
 
 class RemainsLine(QFrame):
@@ -30,6 +29,8 @@ class RemainsLine(QFrame):
 
     def show_remains(self, remains: Remains | None) -> None:
         """Say what is shown; None hides the line."""
+        from hwsched.operations.project.rescuing import lost_words
+
         if remains is not None:
             self.words.setText(
                 phrase(

@@ -11,7 +11,6 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollA
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.icons import Picture, icon
 from hwsched.desktop.jobs import Jobs
-from hwsched.desktop.place import Place
 from hwsched.desktop.project.today_rows import CountRow, Legend, LevelRow
 from hwsched.desktop.tokens import SPACE, font
 from hwsched.language import phrase, to_phrase
@@ -251,23 +250,14 @@ class TodayPage(QScrollArea):
                 row.setFocus()
 
 
-def _place(frame: Frame) -> TodayPage:
+def made(frame: Frame) -> TodayPage:
+    """Make the page, with its ways to other places."""
     page = TodayPage(frame)
     page.wants_openings.connect(lambda ids, _said: frame.go("openings", tuple(ids)))
     page.wants_parts.connect(lambda numbers, _said: frame.go("parts", tuple(numbers)))
     page.wants_differences.connect(lambda: frame.go("revisions"))
     page.wants_questions.connect(lambda: frame.go("deliveries"))
     return page
-
-
-TODAY: Final = Place(
-    "today",
-    to_phrase("Today"),
-    "today",
-    to_phrase("What is to be done next, how far each level is, what has changed"),
-    rail=True,
-    make=_place,
-)
 
 
 def _card(title: str, image: str) -> tuple[QWidget, QVBoxLayout]:

@@ -25,10 +25,9 @@ from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.opening.scope_box import ScopeBox
 from hwsched.desktop.release.page_view import PageView
 from hwsched.desktop.release.printing import print_pages
-from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tokens import wide
 from hwsched.desktop.tool_window import Desk, ToolWindow
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase
 from hwsched.operations.opening.asked_openings import asked_openings
 from hwsched.operations.opening.scope import Scope
 from hwsched.operations.release.issued_documents import PRINTS, issue_by_name
@@ -273,12 +272,3 @@ class DocumentsWindow(ToolWindow):
         self.names.currentRowChanged.connect(lambda _row: self.enable())
         self.names.itemActivated.connect(lambda _item: self.make_pages() if self.show_it.isEnabled() else None)
         self.view.turned.connect(self._on_turned)
-
-
-DOCUMENTS = SidePlace(
-    "documents",
-    to_phrase("Documents"),
-    to_phrase("See documents page by page before they are printed"),
-    DocumentsWindow,
-    within="release",
-)

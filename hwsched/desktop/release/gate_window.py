@@ -10,7 +10,6 @@ from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.jobs import Cancelled, Progress
-from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.release.project_view import project_view
@@ -93,17 +92,3 @@ class GateWindow(ToolWindow):
         line = self.model.contents.row_of(identity)
         if line is not None and line.opening in self.desk.workspace.checked:
             self.desk.select([line.opening])
-
-
-def _shown(window: GateWindow) -> None:
-    window.ask()
-
-
-GATE = SidePlace(
-    "gate",
-    to_phrase("Release gate"),
-    to_phrase("Which openings may be picked for and installed, and what is missing at the others"),
-    GateWindow,
-    within="release",
-    shown=_shown,
-)

@@ -7,11 +7,10 @@ from PySide6.QtGui import QFontDatabase
 from PySide6.QtWidgets import QFileDialog, QPlainTextEdit, QWidget
 
 from hwsched.desktop.jobs import Cancelled, Progress
-from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tokens import wide
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.exchange.release.office_file import EXAMPLE
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase
 from hwsched.operations.release.office import FILE, clear_office, office_text, set_office, write_office
 from hwsched.writing import replacing
 
@@ -98,12 +97,3 @@ class OfficeWindow(ToolWindow):
             return clear_office(workspace.project, who=workspace.who)
 
         self.run(phrase("Taking away"), work, lambda _: self.follow())
-
-
-OFFICE_PLACE = SidePlace(
-    "office",
-    to_phrase("Letterhead and paper"),
-    to_phrase("How the office's documents look: letterhead, paper, words, notes, pages of its own, names of files"),
-    OfficeWindow,
-    within="release",
-)

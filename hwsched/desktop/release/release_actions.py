@@ -1,7 +1,10 @@
 """What leaves the house, in the main window: documents printed, revisions, files at the chosen opening."""
 
+from __future__ import annotations
+
 from collections.abc import Callable
 from pathlib import Path
+from typing import TYPE_CHECKING
 
 from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import QFileDialog, QInputDialog
@@ -10,21 +13,16 @@ from hwsched.desktop.frame import Frame
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.ran import Report
 from hwsched.desktop.release.files_page import FilesPage
-from hwsched.desktop.release.print_dialog import PrintDialog
 from hwsched.desktop.release.written_out import WrittenOut, opened_by_system
 from hwsched.desktop.subject import Subject
-from hwsched.documents.release.packet import PACKET
-from hwsched.documents.view import Format
 from hwsched.language import phrase, to_phrase
 from hwsched.model.tables import OPENING_TABLE
-from hwsched.operations.release.attachments import Attached, attach, attachments_of, detach, fetch
-from hwsched.operations.release.issued_documents import PRINTS, issue_by_name
-from hwsched.operations.release.issued_labels import issue_labels, label_sheet
-from hwsched.operations.release.issued_packets import write_down_packets
-from hwsched.operations.release.project_view import project_view
-from hwsched.render.labels import label_sheets
 from hwsched.stopping import ask_stop
 from hwsched.writing import HeldFilesError
+
+if TYPE_CHECKING:
+    from hwsched.documents.view import Format
+    from hwsched.operations.release.attachments import Attached
 
 
 class ReleaseActions(Subject):
@@ -77,6 +75,8 @@ class ReleaseActions(Subject):
 
     def ask_print(self) -> None:
         """Ask what to print and where to."""
+        from hwsched.desktop.release.print_dialog import PrintDialog
+
         dialog = PrintDialog(len(self._in_view()), len(self.state.ids), self.frame.window)
         dialog.accepted.connect(lambda: self.print_documents(*dialog.answer()))
         dialog.open()
@@ -91,6 +91,11 @@ class ReleaseActions(Subject):
         went_out: bool = False,
     ) -> None:
         """Issue documents of all, the shown or the chosen openings; on wish write down that the packets went out."""
+        from hwsched.documents.release.packet import PACKET
+        from hwsched.operations.release.issued_documents import PRINTS, issue_by_name
+        from hwsched.operations.release.issued_packets import write_down_packets
+        from hwsched.operations.release.project_view import project_view
+
         workspace = self.state.workspace
         if workspace is None:
             return
@@ -151,6 +156,9 @@ class ReleaseActions(Subject):
 
     def ask_labels(self) -> None:
         """Ask for the label sheet, its first free label and a folder."""
+        from hwsched.operations.release.issued_labels import label_sheet
+        from hwsched.render.labels import label_sheets
+
         window = self.frame.window
         names = [sheet.name for sheet in label_sheets()]
         name, stated = QInputDialog.getItem(
@@ -168,6 +176,9 @@ class ReleaseActions(Subject):
 
     def write_labels(self, sheet: str, start: int, folder: Path) -> None:
         """Write labels of the openings that the register shows."""
+        from hwsched.operations.release.issued_labels import issue_labels
+        from hwsched.operations.release.project_view import project_view
+
         workspace = self.state.workspace
         if workspace is None:
             return
@@ -194,6 +205,8 @@ class ReleaseActions(Subject):
 
     def attach_file(self, path: Path) -> None:
         """Attach a file to the chosen opening."""
+        from hwsched.operations.release.attachments import attach
+
         workspace, opening = self.state.workspace, self.state.chosen
         if workspace is not None and opening is not None:
             self.frame.edit(
@@ -220,6 +233,8 @@ class ReleaseActions(Subject):
 
     def take_file_off(self, attached: Attached) -> None:
         """Take a file off the chosen opening; undo brings it back."""
+        from hwsched.operations.release.attachments import detach
+
         workspace = self.state.workspace
         if workspace is not None:
             self.frame.edit(lambda: detach(workspace.project, [attached.id], who=workspace.who))
@@ -229,10 +244,14 @@ class ReleaseActions(Subject):
         self._written.forget()
 
     def _content(self, attached: Attached) -> bytes:
+        from hwsched.operations.release.attachments import fetch
+
         workspace = self.state.workspace
         return fetch(workspace.project, attached.id) if workspace is not None else b""
 
     def _read_files(self) -> None:
+        from hwsched.operations.release.attachments import attachments_of
+
         workspace, opening = self.state.workspace, self.state.chosen
         if workspace is not None and opening is not None:
             self.frame.telling.guarded(lambda: self._show_files(attachments_of(workspace.project, opening_id=opening)))

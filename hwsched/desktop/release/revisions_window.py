@@ -6,9 +6,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHeaderView, QInputDialog, QSplitter, QTreeWidget, QTreeWidgetItem, QWidget
 
 from hwsched.desktop.jobs import Cancelled, Progress
-from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase
 from hwsched.model.errors import minute_of
 from hwsched.operations.release.changed_lines import Changed
 from hwsched.operations.release.document_differences import DocumentDifference, document_differences
@@ -153,12 +152,3 @@ class RevisionsWindow(ToolWindow):
         opening = str(item.data(0, _OPENING) or "")
         if opening in self.desk.workspace.checked:
             self.desk.select([opening])
-
-
-REVISIONS = SidePlace(
-    "revisions",
-    to_phrase("Revisions"),
-    to_phrase("States of the project under a letter: freeze one, compare"),
-    RevisionsWindow,
-    within="release",
-)

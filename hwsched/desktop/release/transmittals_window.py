@@ -16,10 +16,9 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.jobs import Cancelled, Progress
-from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tokens import wide
 from hwsched.desktop.tool_window import Desk, ToolWindow
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase
 from hwsched.model.errors import minute_of
 from hwsched.operations.release.transmittals import fetch_transmittal, transmit, transmittals
 from hwsched.values.transmittal import Transmittal
@@ -173,12 +172,3 @@ def _files(sent: Transmittal) -> list[QTreeWidgetItem]:
         )
         for each in sent.files
     ]
-
-
-TRANSMITTALS_PLACE = SidePlace(
-    "transmittals",
-    to_phrase("Transmittals"),
-    to_phrase("What went to whom, and the files as they went out"),
-    TransmittalsWindow,
-    within="release",
-)

@@ -10,7 +10,6 @@ from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.lines import Lines
-from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.survey.deciding_page import DecidingPage
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.exchange.survey.facts import Decisions
@@ -206,12 +205,3 @@ class DeliveriesWindow(ToolWindow):
 
 def _style(project: Project) -> LengthStyle:
     return next((each for each in LENGTH_STYLES if each == project.length_style), "fraction")
-
-
-DELIVERIES = SidePlace(
-    "deliveries",
-    to_phrase("Deliveries"),
-    to_phrase("Survey files taken in, what they left to decide, retired openings"),
-    DeliveriesWindow,
-    within="survey",
-)

@@ -10,7 +10,6 @@ from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.jobs import Cancelled, Progress
-from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.survey.return_visit import issue_return_visit
@@ -118,12 +117,3 @@ class MissingWindow(ToolWindow):
             self.told.setText(phrase("{count} files written into {folder}", count=len(files), folder=folder))
 
         self.run(phrase("Writing the return visit"), work, then)
-
-
-MISSING = SidePlace(
-    "missing",
-    to_phrase("Missing facts"),
-    to_phrase("Ranked by what they unblock; return visit"),
-    MissingWindow,
-    within="survey",
-)

@@ -1,15 +1,13 @@
 """The place for openings: the tree of buildings beside the register."""
 
-from typing import Any, Final
+from typing import Any
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QSplitter
 
 from hwsched.desktop.frame import Frame
-from hwsched.desktop.place import Place
 from hwsched.desktop.survey.openings_view import OpeningsView
 from hwsched.desktop.tokens import wide
-from hwsched.language import to_phrase
 
 
 class OpeningsPlace(QSplitter):
@@ -28,15 +26,3 @@ class OpeningsPlace(QSplitter):
         """Select openings: one by its identifier, or several."""
         if thing is not None:
             self.view.select_openings([thing] if isinstance(thing, str) else list(thing))
-
-
-OPENINGS: Final = Place(
-    "openings",
-    to_phrase("Openings"),
-    "openings",
-    to_phrase("The register of openings, with what is chosen beside it"),
-    rail=True,
-    make=OpeningsPlace,
-    show=OpeningsPlace.choose,
-    inspector=True,
-)

@@ -1,29 +1,24 @@
 """The survey in the main window: taken in after a preview, blank forms written, missing facts listed."""
 
+from __future__ import annotations
+
 from collections.abc import Sequence
 from pathlib import Path
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtWidgets import QFileDialog, QInputDialog, QMessageBox
 
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.subject import Subject
-from hwsched.desktop.survey.preview_dialog import DECIDING, PreviewDialog
-from hwsched.exchange.survey.book import SurveyOptions
-from hwsched.exchange.survey.facts import AnswerKey
 from hwsched.language import phrase, to_phrase
-from hwsched.operations.shown import ShownOtherwiseError
-from hwsched.operations.survey.many_facts import FactEdit, edit_many
-from hwsched.operations.survey.plans import find_plan, list_plans
-from hwsched.operations.survey.survey_forms import write_form
-from hwsched.operations.survey.survey_import import (
-    LaidOpen,
-    PreviewResult,
-    import_survey,
-    lay_open,
-    save_plan,
-)
+
+if TYPE_CHECKING:
+    from hwsched.desktop.survey.preview_dialog import PreviewDialog
+    from hwsched.exchange.survey.book import SurveyOptions
+    from hwsched.exchange.survey.facts import AnswerKey
+    from hwsched.operations.survey.many_facts import FactEdit
+    from hwsched.operations.survey.survey_import import LaidOpen, PreviewResult
 
 _SURVEYS = to_phrase("Surveys (*.xlsx *.xlsm *.xlsb *.xls *.ods *.csv *.tsv *.txt)")
 _FORMS = to_phrase("Workbooks (*.xlsx);;Sheets to print (*.pdf)")
@@ -55,6 +50,8 @@ class SurveyActions(Subject):
 
     def set_facts(self, edits: Sequence[FactEdit], seen: int | None) -> None:
         """Set facts that were edited in a grid, as one step; where somebody changed one of them since, ask."""
+        from hwsched.operations.survey.many_facts import edit_many
+
         workspace = self.state.workspace
         if workspace is not None and edits:
             self.frame.edit_seen(
@@ -70,6 +67,8 @@ class SurveyActions(Subject):
 
     def take_survey(self, path: Path) -> None:
         """Preview a survey; on the person's word take it in."""
+        from hwsched.exchange.survey.book import SurveyOptions
+
         self._answers = []
         self._look(path, SurveyOptions())
 
@@ -82,6 +81,8 @@ class SurveyActions(Subject):
         at: str = "",
         instead: PreviewDialog | None = None,
     ) -> None:
+        from hwsched.operations.survey.survey_import import lay_open
+
         workspace = self.state.workspace
         if workspace is None:
             return
@@ -93,6 +94,8 @@ class SurveyActions(Subject):
 
     def ask_form(self) -> None:
         """Ask for a file and write the survey form: a workbook, or sheets to print by its ending."""
+        from hwsched.operations.survey.survey_forms import write_form
+
         path, _ = QFileDialog.getSaveFileName(
             self.frame.window, phrase("Write survey form"), "survey-form.xlsx", phrase(_FORMS)
         )
@@ -109,6 +112,8 @@ class SurveyActions(Subject):
         at: str = "",
         instead: PreviewDialog | None = None,
     ) -> None:
+        from hwsched.desktop.survey.preview_dialog import PreviewDialog
+
         column = instead.sheet.column if instead is not None else 0
         dialog = PreviewDialog(
             path.name,
@@ -158,6 +163,8 @@ class SurveyActions(Subject):
         self._look(path, options, instead=dialog)
 
     def _use_plan(self, path: Path, options: SurveyOptions, dialog: PreviewDialog) -> None:
+        from hwsched.operations.survey.plans import find_plan, list_plans
+
         names = [name for name, _, plan in list_plans() if plan is not None]
         if not names:
             QMessageBox.information(
@@ -169,6 +176,8 @@ class SurveyActions(Subject):
             self._again(path, find_plan(name).onto(options), dialog, options)
 
     def _keep_plan(self, path: Path, options: SurveyOptions) -> None:
+        from hwsched.operations.survey.survey_import import save_plan
+
         workspace = self.state.workspace
         name, chosen = QInputDialog.getText(
             self.frame.window, phrase("Keep as a plan"), phrase("Name, or a file ending in .toml")
@@ -181,12 +190,17 @@ class SurveyActions(Subject):
             )
 
     def _decide(self, path: Path, options: SurveyOptions, dialog: PreviewDialog, opened: LaidOpen) -> None:
+        from hwsched.desktop.survey.preview_dialog import DECIDING
+
         # As it was unfolded, so that the next word can be said.
         self._unfolded = dialog.deciding.unfolded()
         dialog.reject()
         self._look(path, options, before=opened, at=DECIDING)
 
     def _take_in(self, path: Path, options: SurveyOptions, seen: PreviewResult, accept: str, fit_too: bool) -> None:
+        from hwsched.operations.shown import ShownOtherwiseError
+        from hwsched.operations.survey.survey_import import PreviewResult, import_survey
+
         workspace = self.state.workspace
         if workspace is None:
             return

@@ -1,0 +1,28 @@
+"""What is loaded when it is first called, so that a page to which nobody goes costs the start nothing."""
+
+from collections.abc import Callable
+from dataclasses import dataclass
+from importlib import import_module
+from operator import attrgetter
+from typing import Any
+
+
+@dataclass(frozen=True, slots=True)
+class Later:
+    """A call of what is not loaded yet."""
+
+    place: str
+    """``module:NAME``, the module below `hwsched.desktop`; of a class's method ``module:CLASS.METHOD``."""
+
+    def load(self) -> Callable[..., Any]:
+        """Return what will be called."""
+        module, _, name = self.place.partition(":")
+        found: Callable[..., Any] = attrgetter(name)(import_module(f"hwsched.desktop.{module}"))
+        return found
+
+    def __call__(self, *given: Any) -> Any:
+        """Load it and call it."""
+        return self.load()(*given)
+
+
+later = Later

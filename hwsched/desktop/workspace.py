@@ -10,6 +10,7 @@ from hwsched.desktop.parts.set_book import OpeningSet, sets_by_opening
 from hwsched.desktop.project.remains import Remains
 from hwsched.model.project import Project
 from hwsched.operations.changes import Changes
+from hwsched.operations.collector import set_aside, take_back
 from hwsched.operations.findings.checking import Checked, Checker, look_again, waiver_book
 from hwsched.operations.findings.waiver_book import WaiverBook
 from hwsched.operations.parts.hardware_sets import hardware_sets
@@ -72,6 +73,7 @@ class Workspace(QObject):
         self.read_sets()
         self.levels = levels_upward(self.project)
         self.questions = open_counts(self.project)
+        set_aside()
         self.reloaded.emit()
 
     def refresh(self, ids: Iterable[str]) -> None:
@@ -99,6 +101,7 @@ class Workspace(QObject):
     def keep(self, name: str, version: int, found: Any) -> None:
         """Keep what a page has worked out, for the next time that it is asked for."""
         self.kept[name] = version, found
+        set_aside()
 
     def kept_for(self, name: str) -> Any:
         """Return what a page had worked out; None where it never did, or something it reads has changed since."""
@@ -126,6 +129,7 @@ class Workspace(QObject):
 
     def close(self) -> None:
         """Close the project."""
+        take_back()
         if self.remains is None:
             self.project.close()
         else:

@@ -6,9 +6,11 @@ narrow font for pages at the door, which hold a quarter more at the same size; w
 
 from functools import cache, lru_cache
 from itertools import groupby
-from typing import Any, Final
+from pathlib import Path
+from typing import Final
 
 from hwsched.paths import RESOURCES
+from hwsched.render.letter_widths import LetterWidths, letter_widths
 
 REGULAR: Final = "DejaVuSans"
 BOLD: Final = "DejaVuSans-Bold"
@@ -24,26 +26,33 @@ POINT_MM: Final = 25.4 / 72.0
 
 
 @cache
-def _face(name: str) -> Any:
-    # A window that shows openings has no need of the PDF library until it draws one.
+def _register(name: str) -> None:
+    # A window draws and measures without the PDF library.
     from reportlab.pdfbase import pdfmetrics  # noqa: PLC0415
     from reportlab.pdfbase.ttfonts import TTFont  # noqa: PLC0415
 
-    font = TTFont(name, str(RESOURCES / "fonts" / f"{name}.ttf"))
-    pdfmetrics.registerFont(font)
-    return font.face
+    pdfmetrics.registerFont(TTFont(name, str(_file(name))))
+
+
+@cache
+def _of(name: str) -> LetterWidths:
+    return letter_widths(_file(name))
+
+
+def _file(name: str) -> Path:
+    return RESOURCES / "fonts" / f"{name}.ttf"
 
 
 def register() -> None:
     """Make the usual fonts known to the PDF library; cheap when it was done before."""
-    _face(REGULAR)
-    _face(BOLD)
+    _register(REGULAR)
+    _register(BOLD)
 
 
 def font_name(bold: bool, narrow: bool) -> str:
     """Return the name of a font, which the PDF library knows from then on."""
     name = (NARROW_BOLD if bold else NARROW) if narrow else (BOLD if bold else REGULAR)
-    _face(name)
+    _register(name)
     return name
 
 
@@ -56,7 +65,7 @@ def narrow_runs(text: str, bold: bool = False) -> tuple[tuple[bool, str], ...]:
     >>> narrow_runs("from A → B")
     ((True, 'from A '), (False, '→'), (True, ' B'))
     """
-    widths = _face(NARROW_BOLD if bold else NARROW).charWidths
+    widths = _of(NARROW_BOLD if bold else NARROW).widths
     return tuple((held, "".join(run)) for held, run in groupby(text, lambda letter: ord(letter) in widths))
 
 
@@ -69,10 +78,10 @@ def width_per_size(text: str, bold: bool = False, narrow: bool = False) -> float
     >>> round(width_per_size("MM"), 3)
     1.726
     """
-    face = _face(BOLD if bold else REGULAR)
-    widths, default = face.charWidths, face.defaultWidth
+    letters = _of(BOLD if bold else REGULAR)
+    widths, default = letters.widths, letters.missing
     if narrow:
-        slim = _face(NARROW_BOLD if bold else NARROW).charWidths
+        slim = _of(NARROW_BOLD if bold else NARROW).widths
         return float(sum(slim.get(ord(c)) or widths.get(ord(c), default) for c in text)) / 1000.0
     return float(sum(widths.get(ord(letter), default) for letter in text)) / 1000.0
 

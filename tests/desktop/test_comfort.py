@@ -11,8 +11,8 @@ from PySide6.QtWidgets import QApplication, QFileDialog, QInputDialog, QPushButt
 from hwsched.desktop.place import Place
 from hwsched.desktop.places import PLACES
 from hwsched.desktop.preferences import Preferences
-from hwsched.desktop.project.help_way import topic_here
 from hwsched.desktop.project.help_topics import linked, place_topic, text_of, topics
+from hwsched.desktop.project.help_way import topic_here
 from hwsched.desktop.project.tour import STEPS
 from hwsched.desktop.window import Window
 from hwsched.paths import RESOURCES, SAMPLE

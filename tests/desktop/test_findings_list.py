@@ -1,9 +1,12 @@
 """All findings as one list: one line a missing fact, worst first, mended and waived for all that share it."""
 
+import threading
+
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 
+from hwsched.desktop.findings import findings_window
 from hwsched.desktop.findings.finding_lines import finding_lines, lines_of, sharing
 from hwsched.operations.findings.checking import check_project
 from hwsched.operations.findings.waivers import Spoken, waive_several, waivers
@@ -192,3 +195,17 @@ def test_waivers_that_nothing_needs_any_more_are_taken_back_for_all(at_work, qtb
     idle(qtbot, at_work)
     assert not waivers(workspace.project)
     assert not [line for line in page.model.contents.rows if line.first.rule == "waiver-unneeded"]
+
+
+def test_very_many_findings_are_listed_beside_the_window_and_are_the_same(at_work, qtbot, page, monkeypatch):
+    contents, go_on, real = page.model.contents, threading.Event(), findings_window.finding_lines
+    before, rule = list(contents.rows), contents.rows[-1].first.rule
+    monkeypatch.setattr(findings_window, "HERE", 0)
+    monkeypatch.setattr(findings_window, "finding_lines", lambda *given: go_on.wait(30) and real(*given))
+    page.model.load([])
+    page.follow()
+    at_work.frame.go("findings", rule)
+    assert contents.rows == [], "the window does not wait for them"
+    go_on.set()
+    qtbot.waitUntil(lambda: contents.rows == before, timeout=10000)
+    assert {line.first.rule for line in page.chosen()} == {rule}, "who came for a rule is shown it"

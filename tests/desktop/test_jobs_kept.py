@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QApplication
 
 from hwsched.desktop import following
 from hwsched.desktop.jobs import Jobs
-from hwsched.desktop.release import release_actions
+from hwsched.operations.release import project_view
 from tests.desktop.conftest import choose, idle
 
 LEFT, CONTROL = Qt.MouseButton.LeftButton, Qt.KeyboardModifier.ControlModifier
@@ -39,7 +39,7 @@ def latest(window):
 
 
 def test_a_schedule_is_stopped_before_it_is_written(at_work, qtbot, tmp_path, held):
-    go = held(release_actions, "project_view")
+    go = held(project_view, "project_view")
     at_work.release.print_documents(["schedule"], "all", tmp_path / "out", "letter")
     qtbot.mouseClick(at_work.status.stop, LEFT)
     assert not at_work.status.stop.isEnabled()

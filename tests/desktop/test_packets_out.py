@@ -4,10 +4,10 @@ import os
 
 import pytest
 
-from hwsched.desktop.release import release_actions
 from hwsched.desktop.window import Window
 from hwsched.model.project import open_project
 from hwsched.model.record_queries import read_packets
+from hwsched.operations.release import issued_documents
 from hwsched.operations.release.issued_documents import issue_by_name
 from tests.desktop.conftest import idle
 from tests.operations.exact import id_of, small
@@ -72,7 +72,7 @@ def test_packets_of_a_print_that_was_stopped_are_not(shown, qtbot, file, tmp_pat
             shown.frame.jobs.cancel()
         return issue_by_name(view, name, folder, formats, paper=paper, progress=told, cancelled=cancelled)
 
-    monkeypatch.setattr(release_actions, "issue_by_name", stopped)
+    monkeypatch.setattr(issued_documents, "issue_by_name", stopped)
     shown.release.print_documents(["packets"], "all", tmp_path, "letter", went_out=True)
     idle(qtbot, shown)
     assert len(list(tmp_path.glob("packets/*.pdf"))) == printed

@@ -213,7 +213,6 @@ assert said.stdout == "ann\\n"
 
 from PySide6.QtWidgets import QPlainTextEdit, QWidget
 
-from hwsched.desktop.side_place import SidePlace
 from hwsched.desktop.tool_window import Desk, ToolWindow
 
 
@@ -225,12 +224,9 @@ class MarksWindow(ToolWindow):
         self.marks = QPlainTextEdit("\\n".join(each.given.opening.mark for each in desk.workspace.checked.values()))
         self.marks.setReadOnly(True)
         self.body.addWidget(self.marks)
-
-
-MARKS = SidePlace("marks", "Marks", "All marks, to be copied", MarksWindow)
 '''
         },
-        {"hwsched/desktop/beside.py": ("from hwsched.desktop.parts.cost_window import COST", "from hwsched.desktop.survey.marks_window import MARKS")},
+        {"hwsched/desktop/beside.py": ("_SIDE: Final = (", '    SidePlace("marks", "Marks", "All marks, to be copied", later("survey.marks_window:MarksWindow")),')},
         """
 from PySide6.QtWidgets import QApplication
 app = QApplication([])

@@ -1,5 +1,6 @@
 """All findings, of openings and supplies, as one list: by rule, by place, by cure; waived, mended for all alike."""
 
+from collections import Counter
 from functools import partial
 from typing import Any, Final
 
@@ -21,8 +22,9 @@ from hwsched.desktop.survey.askable_names import askable_in
 from hwsched.desktop.tokens import Text, colour
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.language import phrase, to_phrase
+from hwsched.operations.collector import collector_paused
 from hwsched.operations.findings.checked_supplies import CheckedSupply, checked_supplies
-from hwsched.operations.findings.checking import waiver_book
+from hwsched.operations.findings.checking import Checked, waiver_book
 from hwsched.operations.findings.waivers import waive_several
 from hwsched.operations.opening.asked_facts import CheckedFacts
 from hwsched.operations.opening.fitting_openings import fit_openings
@@ -92,6 +94,10 @@ COLUMNS: Final[tuple[Column[FindingLine], ...]] = (
 )
 
 
+HERE: Final = 1000
+"""Of so many openings findings are listed here and now; of more beside the window, which would be deaf meanwhile."""
+
+
 class FindingsWindow(ToolWindow):
     """The list, how its lines stand together, and what can be done with the selected ones."""
 
@@ -109,12 +115,16 @@ class FindingsWindow(ToolWindow):
         self.ask.askable = lambda: self._askable
         self.ask.asked.connect(lambda _found: self._narrow())
         self._askable = Askable()
-        self._reading = desk.jobs.beside(self)
+        self._reading, self._listing = desk.jobs.beside(self), desk.jobs.beside(self)
+        self._lines: list[FindingLine] = []
+        self._shown_lines: list[FindingLine] = []
+        self._wanted: object = None
+        """The rule for whose findings somebody came, until they are listed."""
         self._supplies: tuple[CheckedSupply, ...] = ()
         self._read_at = -1
         """The version of the project whose supplies were read."""
         self.with_waived = QCheckBox(phrase("With waived ones"))
-        self.with_waived.toggled.connect(lambda _on: self.follow())
+        self.with_waived.toggled.connect(lambda _on: self._show_wanted())
         self.count = QLabel()
         self.ways: dict[str, QToolButton] = {}
         self._group = QButtonGroup(self)
@@ -182,33 +192,65 @@ class FindingsWindow(ToolWindow):
         self._reading.run("", work, then, asker=self, kept=False)
 
     def _show_lines(self) -> None:
+        """List what is found: a few here and now, very many once they were put together beside the window."""
         if self.grid.put_off(self._show_lines):
             return
-        lines = finding_lines(self.desk.workspace.checked.values(), self._supplies)
-        shown = [line for line in lines if not line.waived or self.with_waived.isChecked()]
+        workspace, supplies = self.desk.workspace, self._supplies
+        checked = list(workspace.checked.values())
+        if len(checked) <= HERE:
+            self._show(finding_lines(checked, supplies))
+        elif not self._listing.busy:
+            turn = workspace.turn
+
+            def then(lines: list[FindingLine]) -> None:
+                if (turn, supplies) == (workspace.turn, self._supplies):
+                    if not self.grid.put_off(self._show_lines):
+                        self._show(lines)
+                else:
+                    # Something was read anew meanwhile.
+                    self._show_lines()
+
+            self._listing.run("", lambda *_: _put_together(checked, supplies), then, asker=self, kept=False)
+
+    def _show(self, lines: list[FindingLine]) -> None:
+        self._lines = lines
+        self._show_wanted()
+
+    def _show_wanted(self) -> None:
+        """Show the lines, with waived ones on wish; and the rule for whose findings somebody came."""
+        self._shown_lines = (
+            self._lines if self.with_waived.isChecked() else [line for line in self._lines if not line.waived]
+        )
         self._askable = askable_in(self.desk.workspace)
-        self.model.load(shown)
-        self._narrow()
+        places = self._asked_for()
+        self.model.load(self._shown_lines, places)
+        self._say_narrowed(places)
+        self._select_wanted()
 
     def _narrow(self) -> None:
-        """Show the findings that hold all words, or those of openings that are asked for."""
-        asked, lines = self.ask.understood, self.model.contents.rows
+        places = self._asked_for()
+        self.model.narrow_to(places)
+        self._say_narrowed(places)
+
+    def _asked_for(self) -> list[int] | None:
+        """Return the places of findings that hold all words, or of those of openings that are asked for; None: all."""
+        asked, lines = self.ask.understood, self._shown_lines
         if asked.query is not None:
             checked = list(self.desk.workspace.checked.values())
             true = judge(asked.query, CheckedFacts(checked)).true
             openings = {checked[place].given.opening.id for place in true}
-            kept = [place for place, line in enumerate(lines) if line.opening in openings]
-        else:
-            words = asked.words.casefold().split()
-            kept = [place for place, line in enumerate(lines) if all(word in line.text for word in words)]
-        self.model.narrow_to(kept)
-        self._say_count([lines[place] for place in kept])
-        self.enable()
+            return [place for place, line in enumerate(lines) if line.opening in openings]
+        words = asked.words.casefold().split()
+        if not words:
+            return None
+        return [place for place, line in enumerate(lines) if all(word in line.text for word in words)]
 
-    def _say_count(self, lines: list[FindingLine]) -> None:
-        counts = {each: sum(line.first.severity == each for line in lines) for each in SEVERITIES}
-        words = severities_in_words(counts)
+    def _say_narrowed(self, places: list[int] | None) -> None:
+        lines = self._shown_lines
+        counted = Counter(line.first.severity for line in (lines if places is None else map(lines.__getitem__, places)))
+        words = severities_in_words({each: counted[each] for each in SEVERITIES})
         self.count.setText(", ".join(words) if words else phrase("Nothing is found."))
+        self.enable()
 
     def chosen(self) -> list[FindingLine]:
         """Return the selected lines."""
@@ -234,8 +276,13 @@ class FindingsWindow(ToolWindow):
     def tell(self, thing: object) -> None:
         """Show what somebody came for: the findings of a rule, by its identifier."""
         self._stand("rule")
+        self._wanted = thing
+        self._select_wanted()
+
+    def _select_wanted(self) -> None:
         for line in self.model.contents.rows:
-            if line.first.rule == thing:
+            if line.first.rule == self._wanted:
+                self._wanted = None
                 self.grid.select([line.id])
                 break
 
@@ -319,6 +366,11 @@ class FindingsWindow(ToolWindow):
     def _mark(self, identity: str) -> str:
         line = self.model.contents.row_of(identity)
         return line.mark if line is not None else ""
+
+
+def _put_together(checked: list[Checked], supplies: tuple[CheckedSupply, ...]) -> list[FindingLine]:
+    with collector_paused():
+        return finding_lines(checked, supplies)
 
 
 def _places(lines: list[FindingLine]) -> str:

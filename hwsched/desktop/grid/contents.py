@@ -69,13 +69,13 @@ class Contents(Generic[Row]):
         self.filters = {name: values for name, values in self.filters.items() if name in self.known}
         self.choose()
 
-    def load(self, rows: Iterable[Row]) -> None:
-        """Hold these rows."""
+    def load(self, rows: Iterable[Row], places: Collection[int] | None = None) -> None:
+        """Hold these rows, and show only those at some places; all with None."""
         self.rows = list(rows)
         self.ids = [self._identity(each) for each in self.rows]
         self._place_of = {id_: place for place, id_ in enumerate(self.ids)}
         self._values.clear()
-        self._kept = None
+        self._kept = places
         self.choose()
 
     def renew(self, rows: Iterable[Row]) -> list[int]:

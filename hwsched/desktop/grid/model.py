@@ -30,10 +30,10 @@ class GridModel(QAbstractTableModel, Generic[Row]):
         super().__init__(parent)
         self.contents = contents
 
-    def load(self, rows: Iterable[Row]) -> None:
-        """Show these rows."""
+    def load(self, rows: Iterable[Row], places: Sequence[int] | None = None) -> None:
+        """Show these rows; only those at some places unless that is None."""
         self.beginResetModel()
-        self.contents.load(rows)
+        self.contents.load(rows, places)
         self.endResetModel()
 
     def renew(self, rows: Iterable[Row]) -> list[int]:

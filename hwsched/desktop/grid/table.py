@@ -56,6 +56,9 @@ class GridTable(QTableView):
         self.frozen = _Frozen(self, model)
         self.frozen.setSelectionModel(self.selectionModel())
         for view in (self, self.frozen):
+            # Rows are what is selected: a header that shows whether a whole column is would ask for each of its cells.
+            view.horizontalHeader().setSelectionModel(QItemSelectionModel(model, view))
+        for view in (self, self.frozen):
             view.doubleClicked.connect(self._on_double_click)
         self.horizontalHeader().sectionResized.connect(self._on_resized)
         self.verticalScrollBar().valueChanged.connect(self.frozen.verticalScrollBar().setValue)

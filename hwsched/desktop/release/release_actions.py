@@ -91,11 +91,6 @@ class ReleaseActions(Subject):
         went_out: bool = False,
     ) -> None:
         """Issue documents of all, the shown or the chosen openings; on wish write down that the packets went out."""
-        from hwsched.documents.release.packet import PACKET
-        from hwsched.operations.release.issued_documents import PRINTS, issue_by_name
-        from hwsched.operations.release.issued_packets import write_down_packets
-        from hwsched.operations.release.project_view import project_view
-
         workspace = self.state.workspace
         if workspace is None:
             return
@@ -104,6 +99,11 @@ class ReleaseActions(Subject):
         kept_back: list[str] = []
 
         def work(progress: Progress, cancelled: Cancelled) -> list[Path]:
+            from hwsched.documents.release.packet import PACKET
+            from hwsched.operations.release.issued_documents import PRINTS, issue_by_name
+            from hwsched.operations.release.issued_packets import write_down_packets
+            from hwsched.operations.release.project_view import project_view
+
             view = project_view(workspace.project, ids, checker=workspace.checker, progress=progress)
             written: list[Path] = []
             held: dict[str, list[Path]] = {}

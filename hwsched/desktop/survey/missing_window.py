@@ -12,7 +12,6 @@ from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.language import phrase, to_phrase
-from hwsched.operations.survey.return_visit import issue_return_visit
 from hwsched.rules.missing import MissingFact, missing_facts
 
 _NAMED: Final = 12
@@ -111,6 +110,8 @@ class MissingWindow(ToolWindow):
         project, paper = self.desk.workspace.project, str(self.paper.currentData())
 
         def work(_progress: Progress, _cancelled: Cancelled) -> list[Path]:
+            from hwsched.operations.survey.return_visit import issue_return_visit
+
             return issue_return_visit(project, folder, paper=paper)
 
         def then(files: list[Path]) -> None:

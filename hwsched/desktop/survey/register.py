@@ -42,8 +42,8 @@ class Register(GridModel[Checked]):
         self.state = ""
         self.place: tuple[str, str | None] | None = None
 
-    def load(self, rows: Iterable[Checked]) -> None:
-        """Show these openings."""
+    def load(self, rows: Iterable[Checked], places: Sequence[int] | None = None) -> None:
+        """Show these openings, narrowed as a person has asked for."""
         everything = list(rows)
         self.beginResetModel()
         own = tuple(each.attribute for each in everything[0].own if each.entity == OPENING.name) if everything else ()

@@ -7,6 +7,7 @@ from hwsched.documents.view import OpeningView, ProjectView
 from hwsched.model.power_queries import level_heights, read_power
 from hwsched.model.project import Project
 from hwsched.model.queries import latest_change, read_catalogue, read_set_names, read_settings, read_terms
+from hwsched.operations.collector import collector_paused
 from hwsched.operations.findings.checking import Checked, Checker, Progress, check_openings, waiver_book
 from hwsched.operations.findings.waived_power import waived_power
 from hwsched.operations.power.power_results import read_power_result
@@ -36,6 +37,17 @@ def project_view(
     The revision is the number of the latest change set: a working state, not a frozen one. Who has the openings just
     checked, by their stored fits, hands them over as `checked`.
     """
+    with collector_paused():
+        return _view(project, ids, checked, checker, progress)
+
+
+def _view(
+    project: Project,
+    ids: Iterable[str] | None,
+    checked: Sequence[Checked] | None,
+    checker: Checker | None,
+    progress: Progress | None,
+) -> ProjectView:
     if checked is None:
         checked = check_openings(project, ids, checker=checker, progress=progress)
     with project.reading() as connection:

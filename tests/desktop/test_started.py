@@ -1,0 +1,60 @@
+"""What a window that shows openings has loaded: no page, library or floor that only another page needs."""
+
+import json
+import os
+import subprocess
+import sys
+
+from hwsched.desktop import beside
+from hwsched.desktop.later import Later
+from hwsched.desktop.places import PLACES
+from hwsched.desktop.side_place import SidePlace
+from hwsched.desktop.tool_window import ToolWindow
+
+STARTED = """
+import json, sys
+from PySide6.QtCore import QEventLoop, QTimer
+from PySide6.QtWidgets import QApplication
+application = QApplication([])
+from hwsched.desktop.preferences import Preferences
+from hwsched.desktop.window import Window
+known = Preferences()
+known.place, known.toured = "openings", True
+window = Window("b", known)
+window.show()
+window.project.open_project(sys.argv[1])
+loop, timer = QEventLoop(), QTimer()
+timer.timeout.connect(lambda: window.frame.state.filled and not window.frame.jobs.busy and loop.quit())
+timer.start(5)
+loop.exec()
+assert window.frame.state.checked is not None
+print(json.dumps(sorted(sys.modules)))
+window.close()
+"""
+# NumPy comes with circuits, whose volts are worked out as they are read: this project has some.
+NOT_YET = (
+    "reportlab", "pypdfium2", "openpyxl", "python_calamine", "xlrd", "pyxlsb", "PIL", "highspy",
+    "hwsched.documents.documents", "hwsched.exchange.survey.book", "hwsched.render.pdf", "hwsched.render.xlsx",
+    "hwsched.calc.calculators", "hwsched.operations.release.issued_documents",
+    "hwsched.desktop.power.power_window", "hwsched.desktop.parts.cost_window", "hwsched.desktop.project.today_page",
+)  # fmt: skip
+
+
+def test_a_window_that_shows_openings_has_loaded_nothing_that_only_other_pages_need(corner_file, tmp_path):
+    named = {**os.environ, "XDG_CONFIG_HOME": str(tmp_path), "QT_QPA_PLATFORM": "offscreen"}
+    ran = subprocess.run(
+        [sys.executable, "-c", STARTED, str(corner_file)], env=named, capture_output=True, text=True, timeout=120
+    )
+    assert ran.returncode == 0, ran.stderr
+    loaded = json.loads(ran.stdout.splitlines()[-1])
+    assert "hwsched.desktop.survey.openings_place" in loaded
+    assert [each for each in NOT_YET if each in loaded] == []
+
+
+def test_what_is_loaded_later_is_there_when_it_is():
+    called = [each for place in PLACES for each in (place.make, place.show) if isinstance(each, Later)]
+    sides = [each for each in beside._SIDE if isinstance(each, SidePlace)]
+    called += [each for side in sides for each in (side.shown, side.told) if each is not None]
+    assert len(called) > 10
+    assert all(callable(each.load()) for each in called)
+    assert all(issubclass(side.window.load(), ToolWindow) for side in sides)

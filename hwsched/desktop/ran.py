@@ -1,5 +1,6 @@
 """One job as people are told of it: how far it is, what came of it, what was left out, what it made. No widgets."""
 
+from collections.abc import Sequence
 from dataclasses import dataclass, field
 from pathlib import Path
 from time import monotonic
@@ -24,6 +25,13 @@ class Report:
     """What was written."""
     openings: tuple[str, ...] = ()
     """Identifiers of the openings it was about, so that they can be shown."""
+
+
+def of_files(written: Sequence[Path], folder: Path) -> Report:
+    """Report what was written, so that files and their folder can be opened from there."""
+    return Report(
+        phrase("{count} files written into {folder}", count=len(written), folder=folder), files=tuple(written)
+    )
 
 
 @dataclass(slots=True)

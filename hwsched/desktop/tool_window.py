@@ -8,6 +8,7 @@ from PySide6.QtGui import QCloseEvent, QShowEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QProgressBar, QPushButton, QVBoxLayout, QWidget
 
 from hwsched.desktop.jobs import Cancelled, Jobs, Progress, Work
+from hwsched.desktop.ran import Report
 from hwsched.desktop.workspace import Workspace
 from hwsched.language import phrase, to_phrase
 from hwsched.stopping import StopAskedError
@@ -153,8 +154,17 @@ class ToolWindow(QWidget):
         """Whether no job is running, of this window or any other."""
         return not self.desk.jobs.busy
 
-    def run(self, title: str, work: Work, then: Callable[[Any], None]) -> bool:
-        """Start a job of this window; stopped before it had an answer, the page says so."""
+    def run(
+        self,
+        title: str,
+        work: Work,
+        then: Callable[[Any], None],
+        tells: Callable[[Any], Report] | None = None,
+    ) -> bool:
+        """Start a job of this window; stopped before it had an answer, the page says so.
+
+        What `tells` says of the answer stays to be read among the jobs, with ways to what was made.
+        """
         self._working = self.idle
 
         def until_stopped(progress: Progress, cancelled: Cancelled) -> Any:
@@ -169,7 +179,10 @@ class ToolWindow(QWidget):
             else:
                 then(result)
 
-        if not self.desk.jobs.run(title, until_stopped, answered, asker=self):
+        def told(result: Any) -> Report:
+            return Report() if tells is None or isinstance(result, StopAskedError) else tells(result)
+
+        if not self.desk.jobs.run(title, until_stopped, answered, asker=self, tells=told):
             return False
         self.told.setText(title)
         self.bar.setRange(0, 0)

@@ -106,6 +106,10 @@ def test_a_query_says_of_which_openings_and_files_are_written(documents, at_work
     idle(qtbot, at_work)
     assert sorted(each.name for each in folder.iterdir()) == ["schedule.pdf", "schedule.xlsx"]
     assert documents.told.text() == f"2 files written into {folder}"
+    # What it wrote stays among the jobs, to be opened from there.
+    made = at_work.frame.jobs.log.entries[0]
+    assert (made.title, made.report.words) == ("Writing files", f"2 files written into {folder}")
+    assert sorted(made.report.files) == sorted(folder.iterdir())
 
 
 def test_pages_of_before_are_said_to_be_so(documents, at_work, qtbot):

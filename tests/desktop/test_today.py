@@ -1,10 +1,14 @@
 """The landing place: counts by person that lead to what stands behind them, by mouse and by keyboard."""
 
+import threading
+
 import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 
+from hwsched.desktop.jobs import Jobs
 from hwsched.desktop.preferences import Preferences
+from hwsched.desktop.project import today_page
 from hwsched.desktop.project.today_page import TodayPage
 from hwsched.desktop.project.today_rows import CountRow, LevelRow
 from hwsched.desktop.window import Window
@@ -116,3 +120,24 @@ def test_who_opens_a_project_first_lands_here_and_later_where_they_were(qtbot, p
     window.project.open_project(str(project_file))
     assert page.today is None
     qtbot.waitUntil(lambda: page.today is not None, timeout=30000)
+
+
+def test_closing_does_not_hold_the_screen_for_a_count(page, at_work, qtbot, monkeypatch):
+    monkeypatch.setattr(Jobs, "closing_ms", 0)
+    go, began, real = threading.Event(), threading.Event(), today_page.read_today
+
+    def counting(*given, **named):
+        began.set()
+        assert go.wait(30)
+        return real(*given, **named)
+
+    monkeypatch.setattr(today_page, "read_today", counting)
+    at_work.opening.add_opening("NEW-1")
+    try:
+        assert began.wait(30)
+        at_work.close()
+        assert at_work.isVisible(), "the count is asked to stop, and the screen goes on meanwhile"
+    finally:
+        go.set()
+    qtbot.waitUntil(lambda: not at_work.isVisible(), timeout=30000)
+    assert at_work.frame.state.workspace is None

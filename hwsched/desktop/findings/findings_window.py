@@ -17,6 +17,7 @@ from hwsched.desktop.grid.kept_views import button
 from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.grid.query_line import QueryLine
 from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.opening.fit_actions import report_of
 from hwsched.desktop.severities import severities_in_words
 from hwsched.desktop.survey.askable_names import askable_in
 from hwsched.desktop.tokens import Text, colour
@@ -327,7 +328,7 @@ class FindingsWindow(ToolWindow):
         def work(progress: Progress, cancelled: Cancelled) -> Any:
             return fit_openings(workspace.project, ids, who=workspace.who, progress=progress, cancelled=cancelled)
 
-        self.run(phrase("Fitting {count} openings", count=len(ids)), work, lambda _done: self.follow())
+        self.run(phrase("Fitting {count} openings", count=len(ids)), work, lambda _done: self.follow(), report_of)
 
     def ask_waiver(self) -> None:
         """Ask who accepts the selected findings, and why."""

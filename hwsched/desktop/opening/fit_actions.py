@@ -65,7 +65,7 @@ class FitActions(Subject):
                     phrase("{kept} released openings keep what an earlier version worked out", kept=kept), 15000
                 )
 
-        self.jobs.run(phrase("Fitting {count} openings", count=len(ids)), work, then, tells=_report)
+        self.jobs.run(phrase("Fitting {count} openings", count=len(ids)), work, then, tells=report_of)
 
     def check(self) -> None:
         """Read and check everything anew."""
@@ -76,7 +76,7 @@ class FitActions(Subject):
         self.frame.go("upgrade")
 
 
-def _report(done: tuple[Changes, list[FitOutcome]]) -> Report:
+def report_of(done: tuple[Changes, list[FitOutcome]]) -> Report:
     """Say how many openings fit, and why the others do not."""
     outcomes = done[1]
     fit = sum(each.fit.status == "fits" for each in outcomes)

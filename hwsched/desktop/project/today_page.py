@@ -10,7 +10,6 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollA
 
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.icons import Picture, icon
-from hwsched.desktop.jobs import Jobs
 from hwsched.desktop.project.today_rows import CountRow, Legend, LevelRow
 from hwsched.desktop.tokens import SPACE, font
 from hwsched.language import phrase, to_phrase
@@ -46,7 +45,8 @@ class TodayPage(QScrollArea):
     def __init__(self, frame: Frame, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._frame = frame
-        self._reading = Jobs(self)
+        # Whoever closes the project waits for a count as for other reading: not on the screen's thread.
+        self._reading = frame.jobs.beside(self)
         self._reading.failed.connect(frame.telling.tell)
         self._old, self._leaving = True, False
         self.today: Today | None = None
@@ -84,7 +84,7 @@ class TodayPage(QScrollArea):
         """Read the project anew, unless nothing has changed or nobody looks."""
         workspace = self._frame.state.workspace
         # Until the first reading of the project is handed over there is nothing to count.
-        if workspace is None or not workspace.turn or self._leaving:
+        if workspace is None or not workspace.turn or self._leaving or self._frame.following.closing:
             return
         if not self._old or not self.isVisible() or self._reading.busy:
             return

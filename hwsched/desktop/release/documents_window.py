@@ -1,5 +1,6 @@
 """Documents seen before they are printed: page by page, searched, printed or written as files."""
 
+from functools import partial
 from pathlib import Path
 from typing import Any, Final
 
@@ -23,6 +24,7 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.opening.scope_box import ScopeBox
+from hwsched.desktop.ran import of_files
 from hwsched.desktop.release.page_view import PageView
 from hwsched.desktop.release.printing import print_pages
 from hwsched.desktop.tokens import wide
@@ -179,7 +181,7 @@ class DocumentsWindow(ToolWindow):
         def then(written: list[Path]) -> None:
             self.told.setText(phrase("{count} files written into {folder}", count=len(written), folder=folder))
 
-        self.run(phrase("Writing files"), work, then)
+        self.run(phrase("Writing files"), work, then, partial(of_files, folder=folder))
 
     def search_pages(self) -> None:
         """Search the pages and go to the first that has the words, from the one that is shown on."""

@@ -7,6 +7,7 @@ from PySide6.QtGui import QFontDatabase
 from PySide6.QtWidgets import QFileDialog, QPlainTextEdit, QWidget
 
 from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.ran import of_files
 from hwsched.desktop.tokens import wide
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.exchange.release.office_file import EXAMPLE
@@ -87,6 +88,7 @@ class OfficeWindow(ToolWindow):
             phrase("Writing"),
             work,
             lambda written: self.told.setText(phrase("{written} written.", written=written[-1])),
+            lambda written: of_files(written, folder),
         )
 
     def take_away(self) -> None:

@@ -1,5 +1,6 @@
 """Transmittals: what went to whom; writing one down, and fetching its files as they went out."""
 
+from functools import partial
 from pathlib import Path
 from typing import Any
 
@@ -16,6 +17,7 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.ran import of_files
 from hwsched.desktop.tokens import wide
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.language import phrase
@@ -156,6 +158,7 @@ class TransmittalsWindow(ToolWindow):
             lambda written: self.told.setText(
                 phrase("{count} files written into {folder}", count=len(written), folder=folder)
             ),
+            partial(of_files, folder=folder),
         )
 
 

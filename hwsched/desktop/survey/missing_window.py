@@ -1,5 +1,6 @@
 """Missing facts, most useful first; the openings that need one are selected, and the return visit is written."""
 
+from functools import partial
 from pathlib import Path
 from typing import Final
 
@@ -10,6 +11,7 @@ from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.ran import of_files
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.language import phrase, to_phrase
 from hwsched.rules.missing import MissingFact, missing_facts
@@ -117,4 +119,4 @@ class MissingWindow(ToolWindow):
         def then(files: list[Path]) -> None:
             self.told.setText(phrase("{count} files written into {folder}", count=len(files), folder=folder))
 
-        self.run(phrase("Writing the return visit"), work, then)
+        self.run(phrase("Writing the return visit"), work, then, partial(of_files, folder=folder))

@@ -11,6 +11,7 @@ from tests.desktop.conftest import checked_of
 from tests.desktop.walk.hands import CONTROL, KEY
 
 ASKED = "rating = 20 and leaf.material = wood and leaf.thickness > 1 1/2 and level = Ground"
+THIRTY = 30
 
 
 def cell(grid, line, column):
@@ -18,8 +19,12 @@ def cell(grid, line, column):
     return grid.model.index(line, grid.model.place_of(column))
 
 
-def test_one_fact_of_all_openings_and_a_query_kept_as_a_view(hands, at_work):
+def test_one_fact_of_thirty_openings_and_a_query_kept_as_a_view(hands, at_work):
     grid, project = at_work.openings.grid, at_work.frame.state.workspace.project
+    for n in range(THIRTY - grid.model.rowCount()):
+        at_work.opening.add_opening(f"Z-{n}")
+        hands.done()
+    assert grid.model.rowCount() == THIRTY
     steps, last = len(history(project)), grid.model.rowCount() - 1
     hands.line(grid.table, cell(grid, 0, "opening.rating"))
     hands.up_to(grid.table, cell(grid, last, "opening.rating"))

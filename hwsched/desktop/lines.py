@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.desktop.tokens import scaled
 from hwsched.language import phrase
 
 _LONGEST: Final = 40
@@ -35,7 +36,7 @@ class Lines(QTableWidget):
     stretch : int
         From this column on they share what is left of the width.
     narrow : mapping of column to width, optional
-        Columns that keep a width and wrap [px].
+        Columns that keep a width and wrap [px at 100 % text].
     """
 
     def __init__(self, titles: Sequence[str], stretch: int, narrow: dict[int, int] | None = None) -> None:
@@ -57,7 +58,7 @@ class Lines(QTableWidget):
             header.setSectionResizeMode(column, mode)
         for column, width in (narrow or {}).items():
             header.setSectionResizeMode(column, QHeaderView.ResizeMode.Interactive)
-            self.setColumnWidth(column, width)
+            self.setColumnWidth(column, scaled(width))
 
     def show_rows(self, rows: Sequence[Sequence[str]], *, aside: Collection[int] = ()) -> None:
         """Show these lines; those set aside are slanted."""

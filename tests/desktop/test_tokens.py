@@ -6,6 +6,8 @@ from typing import get_args
 import pytest
 from PySide6.QtGui import QFont, QPalette
 
+from hwsched.desktop.lines import Lines
+from hwsched.desktop.parts.cost_window import _tree
 from hwsched.desktop.tokens import (
     COLOURS,
     ROW,
@@ -122,3 +124,20 @@ def test_sizes_follow_the_text_size(qapp):
         assert font("title").pixelSize() == 15
     finally:
         qapp.setFont(before)
+
+
+def test_columns_are_as_wide_as_the_chosen_text_needs(qapp):
+    """At 200 % amounts would be cut off in columns that stay as wide as at 100 %."""
+    before = qapp.font()
+    found = {}
+    for percent in (100, 200):
+        font = QFont(before)
+        font.setPixelSize(round(TYPE.normal * percent / 100))
+        qapp.setFont(font)
+        lines, amounts = (
+            Lines(("Severity", "Finding"), 1, {0: 76}),
+            _tree(["Building", "Hours", "Total", "Not counted"]),
+        )
+        found[percent] = lines.columnWidth(0), amounts.columnWidth(0), amounts.columnWidth(1)
+    qapp.setFont(before)
+    assert found == {100: (76, 260, 120), 200: (152, 520, 240)}

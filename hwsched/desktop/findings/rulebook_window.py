@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.desktop.tokens import fixed_font
+from hwsched.desktop.tokens import fixed_font, scaled
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.project.history import newest
@@ -55,7 +55,7 @@ class RulebookWindow(ToolWindow):
         self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.list.header().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
         self.list.header().setSectionResizeMode(2, QHeaderView.ResizeMode.Interactive)
-        self.list.setColumnWidth(2, 110)
+        self.list.setColumnWidth(2, scaled(110))
         self.list.currentItemChanged.connect(lambda *_: self._show())
         self.page = QPlainTextEdit()
         self.page.setAccessibleName(phrase("Page of the rule"))

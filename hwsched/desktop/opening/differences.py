@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QHeaderView, QTreeWidget, QTreeWidgetItem, QWidget
 
 from hwsched.calc.parts.cost import Cost
 from hwsched.desktop.survey.register import state_colour, status_word
+from hwsched.desktop.tokens import scaled
 from hwsched.language import phrase
 from hwsched.operations.opening.what_if import Difference
 from hwsched.quantities.money import rounded, summed
@@ -43,7 +44,7 @@ class Differences(QTreeWidget):
         for column in _NUMBERS:
             self.headerItem().setTextAlignment(column, Qt.AlignmentFlag.AlignCenter)
         for column, width in enumerate((110, 130, 180, 180, 170, 70, 90)):
-            self.setColumnWidth(column, width)
+            self.setColumnWidth(column, scaled(width))
 
     def show_differences(self, differences: Sequence[Difference]) -> None:
         """Show these."""

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QCheckBox, QHeaderView, QLabel, QTreeWidget, QTree
 
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.survey.register import status_word
+from hwsched.desktop.tokens import scaled
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.language import phrase
 from hwsched.operations.opening.fit_differences import in_words
@@ -36,7 +37,7 @@ class UpgradeWindow(ToolWindow):
         self.tree.setAlternatingRowColors(True)
         self.tree.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         for column, width in enumerate((360, 380)):
-            self.tree.setColumnWidth(column, width)
+            self.tree.setColumnWidth(column, scaled(width))
         self.tree.itemActivated.connect(self._show_opening)
         self.released = QCheckBox(phrase("Also openings whose packet went out"))
         self.released.setToolTip(phrase("Without it they keep what they were released with"))

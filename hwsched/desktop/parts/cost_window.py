@@ -12,6 +12,7 @@ from hwsched.calc.project.labour import labour_table
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.parts.cost_changes_page import LAST, CostChangesPage
 from hwsched.desktop.parts.terms_form import TermsForm
+from hwsched.desktop.tokens import scaled
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.documents.parts.cost_estimate import totals
 from hwsched.documents.view import ProjectView
@@ -272,7 +273,7 @@ def _tree(titles: list[str]) -> QTreeWidget:
     made.setAlternatingRowColors(True)
     made.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
     for column in range(len(titles)):
-        made.setColumnWidth(column, 260 if column == 0 else 120)
+        made.setColumnWidth(column, scaled(260 if column == 0 else 120))
     if len(titles) == 3:
         made.headerItem().setTextAlignment(1, Qt.AlignmentFlag.AlignCenter)
         return made

@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.opening.scope_box import ScopeBox
+from hwsched.desktop.tokens import scaled
 from hwsched.desktop.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.language import phrase
 from hwsched.model.errors import ValueRefusedError
@@ -78,7 +79,7 @@ class FewestWindow(ToolWindow):
         self.list.setAlternatingRowColors(True)
         self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         for column, width in enumerate((260, 250)):
-            self.list.setColumnWidth(column, width)
+            self.list.setColumnWidth(column, scaled(width))
         self.work = self.button(phrase("Look"), self.look, phrase("Nothing is changed by it"))
         self.take = self.button(
             phrase("Accept"), self.accept_it, phrase("Choose the parts by hand, and fit the openings")

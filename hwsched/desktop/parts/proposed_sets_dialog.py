@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.desktop.tokens import scaled
 from hwsched.language import phrase
 from hwsched.operations.parts.hardware_sets import Proposed
 
@@ -59,7 +60,7 @@ class ProposedSetsDialog(QDialog):
             item.setTextAlignment(1, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
             self.list.addTopLevelItem(item)
         for column, width in enumerate((130, 70, 400)):
-            self.list.setColumnWidth(column, width)
+            self.list.setColumnWidth(column, scaled(width))
         self.list.itemDoubleClicked.connect(self._rename)
         self.list.itemChanged.connect(self._allow)
         self.buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel)

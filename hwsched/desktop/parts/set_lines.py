@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.opening.part_box import PartBox
+from hwsched.desktop.tokens import scaled
 from hwsched.language import phrase
 from hwsched.operations.opening.hand_choices import ROLES
 from hwsched.operations.parts.hardware_sets import PROPOSED_ROLES, Line
@@ -38,8 +39,8 @@ class SetLines(QWidget):
         self.table.setShowGrid(False)
         header = self.table.horizontalHeader()
         header.setSectionResizeMode(1, QHeaderView.ResizeMode.Stretch)
-        self.table.setColumnWidth(0, 140)
-        self.table.setColumnWidth(2, 84)
+        self.table.setColumnWidth(0, scaled(140))
+        self.table.setColumnWidth(2, scaled(84))
         self.add = QPushButton(phrase("Add line"))
         self.add.setAutoDefault(False)
         self.add.clicked.connect(lambda: self._add(self._next_role(), "", 1.0, tell=True))

@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHeaderView, QInputDialog, QSplitter, QTreeWidget, QTreeWidgetItem, QWidget
 
 from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.tokens import scaled
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.language import phrase
 from hwsched.model.errors import minute_of
@@ -38,8 +39,8 @@ class RevisionsWindow(ToolWindow):
         self.found.itemActivated.connect(self._show_opening)
         self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.found.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
-        self.found.setColumnWidth(0, 320)
-        self.found.setColumnWidth(1, 240)
+        self.found.setColumnWidth(0, scaled(320))
+        self.found.setColumnWidth(1, scaled(240))
         split = QSplitter(Qt.Orientation.Vertical)
         split.addWidget(self.list)
         split.addWidget(self.found)

@@ -17,7 +17,7 @@ from hwsched.desktop.grid.kept_views import button
 from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.grid.query_line import QueryLine
 from hwsched.desktop.jobs import Cancelled, Progress
-from hwsched.desktop.opening.fit_actions import report_of
+from hwsched.desktop.opening.fit_report import report_of
 from hwsched.desktop.severities import severities_in_words
 from hwsched.desktop.survey.askable_names import askable_in
 from hwsched.desktop.tokens import Text, colour

@@ -7,12 +7,10 @@ from typing import TYPE_CHECKING
 
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.jobs import Cancelled, Progress
-from hwsched.desktop.ran import Report
+from hwsched.desktop.opening.fit_report import report_of
 from hwsched.desktop.subject import Subject
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.changes import Changes
-from hwsched.rules.wording import label_of
-from hwsched.values import Fit
 
 if TYPE_CHECKING:
     from hwsched.operations.opening.fitting_openings import FitOutcome
@@ -74,31 +72,3 @@ class FitActions(Subject):
     def show_since_upgrade(self) -> None:
         """Show what this version says otherwise than the one that worked out the stored fits."""
         self.frame.go("upgrade")
-
-
-def report_of(done: tuple[Changes, list[FitOutcome]]) -> Report:
-    """Say how many openings fit, and why the others do not."""
-    outcomes = done[1]
-    fit = sum(each.fit.status == "fits" for each in outcomes)
-    kept = sum(each.kept for each in outcomes)
-    words = phrase("{fit:,} of {count:,} openings fit", fit=fit, count=len(outcomes)) if outcomes else ""
-    if kept:
-        words += phrase(", {kept:,} released ones keep what an earlier version worked out", kept=kept)
-    left = [(each.given.opening.mark, why_not(each.fit)) for each in outcomes if each.fit.status != "fits"]
-    return Report(words, tuple(left), openings=tuple(each.given.opening.id for each in outcomes))
-
-
-def why_not(fit: Fit) -> str:
-    """Say in a line why an opening does not fit, or what is to be measured first."""
-    if fit.status == "to-measure":
-        needed = dict.fromkeys(label_of(each.fact) for each in fit.needs)
-        return phrase("to measure: {needed}", needed=", ".join(needed)) if needed else phrase("to measure")
-    nearest = fit.nearest_miss or next(iter(fit.refused), None)
-    if nearest is None:
-        return phrase("does not fit")
-    # What stands already has no number of its own to be named by.
-    return (
-        phrase("does not fit: {reason}", reason=nearest.reason)
-        if ":" in nearest.part
-        else phrase("does not fit: {part}: {reason}", part=nearest.part, reason=nearest.reason)
-    )

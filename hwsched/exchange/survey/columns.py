@@ -50,8 +50,10 @@ from hwsched.quantities import (
     MM_PER_INCH,
     SHORTHAND,
     BareUnit,
+    One,
     Pair,
     ReadingError,
+    Size,
     plain_text,
     read_length,
     side_in_digits,
@@ -64,6 +66,8 @@ _WIDTH: Final = LEAF.attribute("width_mm")
 _HEIGHT: Final = LEAF.attribute("height_mm")
 _NUMERIC: Final = frozenset({"length", "number", "integer"})
 _BARE: Final = re.compile(r"[0-9]+(?:\.[0-9]+)?|[0-9]+ [0-9]+/[0-9]+")
+_TWO_OF: Final = re.compile(r"2 ?(?:x|no\.?|nr\.?) ?(?P<behind>.+)|(?P<before>.+?) ?x ?2", re.IGNORECASE)
+"""Two leaves of a width; as a size it would be 2 wide or 2 high."""
 _DECIMAL: Final = re.compile(r"[0-9]+(?:\.[0-9]+)?")
 _GROUPS: Final = re.compile(r"[0-9]{1,3}(?:[ \u00a0\u202f][0-9]{3})+(?:[.,][0-9]+)?")
 """Thousands set apart by a blank, as much of the metric world writes them; in inches 1 016 is no number."""
@@ -310,14 +314,28 @@ def _ask_about_words(reading: Column, unclear: Mapping[object, Unclear], counts:
 
 
 def _leaf_of_pair(cell: object, attribute: Attribute, target: Target, unit: str | None) -> float | None:
-    """Return the width of one leaf where the column of widths says 2(3'-0")."""
+    """Return the width of one leaf where the column of widths says 2(3'-0"), or 2 x 915, which as a size is none."""
     if not _is_width(attribute, target) or not isinstance(cell, str):
         return None
+    bare = bare_unit_of(unit)
     try:
-        found = read_length(cell, bare_unit_of(unit))
+        found = read_length(cell, bare)
+    except ReadingError:
+        found = None
+    if isinstance(found, Pair):
+        return found.leaf_mm if within_limits(_WIDTH, found.leaf_mm) else None
+    told = _TWO_OF.fullmatch(plain_text(cell).strip())
+    if told is None or (isinstance(found, Size) and _of_a_leaf(found)):
+        return None
+    try:
+        inner = read_length(told["before"] or told["behind"], bare)
     except ReadingError:
         return None
-    return found.leaf_mm if isinstance(found, Pair) and within_limits(_WIDTH, found.leaf_mm) else None
+    return inner.mm if isinstance(inner, One) and within_limits(_WIDTH, inner.mm) else None
+
+
+def _of_a_leaf(size: Size) -> bool:
+    return within_limits(_WIDTH, size.width_mm) and within_limits(_HEIGHT, size.height_mm)
 
 
 def _without_unit(error: CellError, attribute: Attribute, unit: str | None) -> CellError:

@@ -28,6 +28,25 @@ def test_a_wide_pair_is_asked_about(tmp_path):
     assert "which can be one leaf or both together" in said(found)
 
 
+@pytest.mark.parametrize(
+    ("cell", "unit", "mm"),
+    [
+        ("2 x 915", "mm", 915.0), ("915 x 2", "mm", 915.0), ("2 No. 915", "mm", 915.0), ("2\u00d7915 mm", None, 915.0),
+        ("2 x 3'-0\"", None, 914.4), ("2nr 36", "in", 914.4),
+    ],
+)  # fmt: skip
+def test_two_of_a_width_are_two_leaves(tmp_path, cell, unit, mm):
+    """As a size it would be 2 wide, which no leaf is."""
+    opening = one(read(tmp_path, ["Mark", "Width"], ["1", cell], bare_unit=unit))
+    assert opening.facts["form"] == "pair"
+    assert [leaf.facts["width_mm"] for leaf in opening.leaves] == [mm, mm]
+
+
+def test_two_feet_by_seven_are_a_size_and_one_length_is_wanted(tmp_path):
+    found = read(tmp_path, ["Mark", "Width"], ["1", "2 x 7"], bare_unit="ft")
+    assert "is a size" in said(found)
+
+
 @pytest.mark.parametrize("size", ["2-3068 DBL", "2(3'-0\" x 6'-8\")", "(2) 3-0 x 6-8"])
 def test_a_size_of_two_leaves_makes_a_pair(tmp_path, size):
     found = read(tmp_path, ["Mark", "Size"], ["1", size])

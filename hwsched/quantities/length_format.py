@@ -15,6 +15,8 @@ LengthStyle = Literal["fraction", "decimal-inch", "mm"]
 LENGTH_STYLES: Final[tuple[LengthStyle, ...]] = get_args(LengthStyle)
 FINEST: Final = 64
 _DENOMINATORS: Final = (1, 2, 4, 8, 16, 32, 64)
+_SURE: Final = 8
+"""Decimals of which a reckoned length is sure: halves stand on one side of a step wherever they are shown."""
 _DECIMALS: Final[dict[str, Decimal]] = {"mm": Decimal("0.1"), "decimal-inch": Decimal("0.0001")}
 
 
@@ -98,7 +100,7 @@ def _ticks(mm: float, denominator: int) -> tuple[str, int]:
     if not isfinite(mm):
         raise ValueError(f"no finite length: {mm}")
     # Halves up and not to even, as Python's own rounding would have it: whoever reads a tape rounds one way.
-    ticks = floor(abs(mm) / MM_PER_INCH * denominator + 0.5)
+    ticks = floor(_settled(abs(mm) / MM_PER_INCH * denominator) + 0.5)
     # A hair under zero is printed as 0, and not as -0.
     return ("-" if mm < 0 and ticks else ""), ticks
 
@@ -112,10 +114,15 @@ def _inches(ticks: int, denominator: int) -> str:
     return f"{whole} {fraction}" if whole else fraction
 
 
+def _settled(number: float) -> float:
+    """Return a number without what sums of binary fractions leave at its far end: 29.849999999999994 is 29.85."""
+    return round(number, _SURE)
+
+
 def _decimal(number: float, step: Decimal) -> str:
     if not isfinite(number):
         raise ValueError(f"no finite length: {number}")
     # From the shortest text of the float, so that 44.45 is rounded as it is read, not as binary holds it.
-    rounded = Decimal(repr(float(number))).quantize(step, ROUND_HALF_UP)
+    rounded = Decimal(repr(_settled(float(number)))).quantize(step, ROUND_HALF_UP)
     text = f"{rounded:f}".rstrip("0").rstrip(".")
     return "0" if text in ("-0", "") else text

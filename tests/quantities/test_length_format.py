@@ -58,6 +58,15 @@ def test_feet_and_inches(mm: float, text: str) -> None:
     assert format_feet_inches(mm) == text
 
 
+def test_a_reckoned_length_is_the_number_that_it_is_typed_as() -> None:
+    """69.85 less 40 is 29.849999999999994 in binary: beside a typed 29.85 it would be another number on the sheet."""
+    for style in ("mm", "decimal-inch", "fraction"):
+        assert format_length(69.85 - 40, style) == format_length(29.85, style)
+    assert format_length(69.85 - 40, "mm") == "29.9 mm"
+    # 5/64 and a half of it in sixty-fourths.
+    assert format_length((5.5 / 64 * 25.4 + 300.1) - 300.1, "fraction") == '3/32"'
+
+
 def test_refused() -> None:
     for denominator in (0, 3, 10, 128, -16):
         with pytest.raises(ValueError, match="denominator"):

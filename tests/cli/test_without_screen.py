@@ -79,6 +79,21 @@ def test_a_verb_loads_neither_qt_nor_a_solver(spelling, asked):
     assert status == 0, complaint
 
 
+def test_the_help_of_every_verb_loads_no_database():
+    """Somebody who asks what a verb wants waits for it."""
+    code = (
+        "import sys\n"
+        "from hwsched.cli import ENTRIES\n"
+        "from hwsched.cli.parsing import parser_of\n"
+        "for entry in ENTRIES:\n"
+        "    parser_of(entry, entry.load()).format_help()\n"
+        "    loaded = {'sqlalchemy', 'openpyxl', 'reportlab', 'numpy'} & sys.modules.keys()\n"
+        "    assert not loaded, (entry.spelling, loaded)\n"
+    )
+    done = subprocess.run([sys.executable, "-c", code], capture_output=True, text=True, check=False)
+    assert done.returncode == 0, done.stderr
+
+
 def test_documents_are_printed_without_qt(sample_file, tmp_path):
     words = ["release", "print", str(sample_file), "pick-list", "-o", str(tmp_path / "out")]
     done = run_without(words, "PySide6")

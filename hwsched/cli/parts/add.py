@@ -32,4 +32,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return edit(arguments, asked, "Added")
 
 
-VERB = Verb(_arguments, _run, result="hwsched.cli.parts.editing:EditedPart", in_batch=True)
+VERB = Verb(_arguments, _run, result="hwsched.cli.parts.shapes:EditedPart", in_batch=True)

@@ -30,4 +30,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return edit(arguments, PartEdit(arguments.number, facts), "Edited")
 
 
-VERB = Verb(_arguments, _run, result="hwsched.cli.parts.editing:EditedPart", in_batch=True)
+VERB = Verb(_arguments, _run, result="hwsched.cli.parts.shapes:EditedPart", in_batch=True)

@@ -2,24 +2,13 @@
 
 from __future__ import annotations
 
-from typing import TYPE_CHECKING, TypedDict
-
-from hwsched.cli.opening.shapes import DifferenceRecord
+from typing import TYPE_CHECKING
 
 if TYPE_CHECKING:
     import argparse
 
+    from hwsched.cli.parts.shapes import EditedPart
     from hwsched.operations.parts.part_form import PartEdit
-
-
-class EditedPart(TypedDict):
-    """A part that was changed, or with --dry-run what that would change."""
-
-    number: str
-    marks: list[str]
-    """Openings with a choice or a row that the step touched; their fits are made by `opening fit`."""
-    differences: list[DifferenceRecord]
-    """Of a dry run: openings that would be different."""
 
 
 def add_facts(parser: argparse.ArgumentParser) -> None:

@@ -24,4 +24,4 @@ def _run(arguments: argparse.Namespace) -> int:
     return edit(arguments, PartEdit(arguments.number, withdrawn=True), "Withdrawn")
 
 
-VERB = Verb(_arguments, _run, result="hwsched.cli.parts.editing:EditedPart", in_batch=True)
+VERB = Verb(_arguments, _run, result="hwsched.cli.parts.shapes:EditedPart", in_batch=True)

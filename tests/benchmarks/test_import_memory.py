@@ -10,14 +10,16 @@ pytestmark = pytest.mark.bench
 MOST_MB = 700
 OPENINGS = 50_000
 WORK = """
-import resource, sys
+import sys
 from pathlib import Path
 from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.model.project import create_project
 from hwsched.operations.survey.survey_import import import_survey
 with create_project(sys.argv[2], "Yard") as project:
     done = import_survey(project, Path(sys.argv[1]), SurveyOptions(bare_unit="in"), who="t")
-print(len(done.preview.new), resource.getrusage(resource.RUSAGE_SELF).ru_maxrss // 1024)
+# The system's own count of resources hands on what whoever started the process held.
+told = open("/proc/self/status").read()
+print(len(done.preview.new), int(told.split("VmHWM:")[1].split()[0]) // 1024)
 """
 
 

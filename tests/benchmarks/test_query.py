@@ -20,7 +20,7 @@ pytestmark = pytest.mark.bench
 QUERIES = {
     "building = Building 3 and level in 1, 2": sum(n % 17 == 3 and n % 9 in (1, 2) for n in range(10_000)),
     "leaf.thickness > 1 1/2 and rating is known and not (stair = yes or item.backset < 2 in)": 10_000,
-    "room 77": sum("77" in f"Room {n} D{n:05d} Corridor {n % 211}" for n in range(10_000)),
+    "room 77": sum("77" in f"Room {n} D{n:05d}" for n in range(10_000)),
 }
 
 

@@ -56,7 +56,8 @@ def _work(words, at, steps, begun):
 
 def run_verb(words, at=0, after_s=None):
     """Run a verb; killed at a step, or after a time; returns exit code, steps and seconds."""
-    steps, begun = FORKED.Value("i", 0), FORKED.Event()
+    # Without a lock: whoever is killed while it holds one would never give it back.
+    steps, begun = FORKED.RawValue("i", 0), FORKED.Event()
     process = FORKED.Process(target=_work, args=(words, at, steps, begun))
     process.start()
     begun.wait(60)

@@ -137,6 +137,8 @@ class Welcome(QScrollArea):
         while (item := self.recent.takeAt(0)) is not None:
             gone = item.widget()
             if gone is not None:
+                # At once, and not only once the event loop comes by: it is nobody's to press any more.
+                gone.setParent(None)
                 gone.deleteLater()
         for target in self._preferences.recent[:_SHOWN]:
             at = Path(target)

@@ -25,7 +25,7 @@ from hwsched.exchange.survey.facts import (
     is_same,
 )
 from hwsched.exchange.survey.renaming import Parted, divided, joined, renamed, spelt_otherwise
-from hwsched.exchange.survey.words import SIZE
+from hwsched.exchange.survey.words import LOCK_FACTS, SIZE
 from hwsched.quantities import LengthStyle
 from hwsched.survey import ENTITIES
 from hwsched.values import Item, Leaf, Opening, OpeningInput
@@ -306,7 +306,7 @@ def difference(
     unchanged: list[str] = []
     kept: list[str] = []
     blank: list[tuple[str, FactChange]] = []
-    covered = _covered(read)
+    covered, of_items = _covered(read), _covered_of_items(read)
     decisions = decisions or Decisions()
     resting = retired or {}
     same, takes, undecided, parted = _decided(read, known, resting, decisions)
@@ -339,6 +339,7 @@ def difference(
             opening = replace(opening, mark=mark, facts={**opening.facts, "mark": mark})
         change = _compare(opening, given, extra, kept)
         blank += [(given.opening.mark, each) for each in _blank(opening, given, extra, covered)]
+        blank += [(given.opening.mark, each) for each in _blank_of_items(opening, given, of_items)]
         if change.facts or change.new_leaves or change.new_items:
             changed.append(change)
         else:
@@ -505,6 +506,37 @@ def _covered(read: SurveyRead) -> dict[str, frozenset[str]]:
             if not column.target.slot:
                 facts.setdefault(column.target.entity, set()).update(names)
     return {entity: frozenset(names) for entity, names in facts.items()}
+
+
+def _covered_of_items(read: SurveyRead) -> dict[str, frozenset[str]]:
+    """Return the facts that have a column of an item's own in a sheet of openings, by the item's kind."""
+    facts: dict[str, set[str]] = {}
+    for mapping in read.mapping:
+        for column in mapping.columns:
+            target = column.target
+            kind = target.slot or ("lock" if target.attribute in LOCK_FACTS else "")
+            if target.entity == "existing_item" and kind and target.attribute in _ITEM:
+                facts.setdefault(kind, set()).add(target.attribute)
+    return {kind: frozenset(names - {"kind", "leaf"}) for kind, names in facts.items()}
+
+
+def _blank_of_items(
+    opening: SurveyedOpening, given: OpeningInput, covered: Mapping[str, frozenset[str]]
+) -> Iterable[FactChange]:
+    """Yield the known facts of existing items that have a column in the file, in which their cell is blank."""
+    for kind, names in covered.items():
+        held = [item for item in given.items if item.kind == kind]
+        told = [each for each in opening.items if each.facts.get("kind") == kind]
+        # The only one of its kind may have lost all its cells: then the file does not name it at all.
+        alone: list[tuple[SurveyedItem | None, Item | None]] = [(None, held[0])] if len(held) == 1 and not told else []
+        for each, item in (*alone, *_match_items(told, held)[0]):
+            if item is None:
+                continue
+            for name in names:
+                value = getattr(item, name)
+                if value is not None and (each is None or name not in each.facts):
+                    origin = opening.origin if each is None else each.origin
+                    yield FactChange("existing_item", item.id, _named(kind), name, value, None, origin)
 
 
 def _blank(

@@ -152,6 +152,31 @@ def test_a_blank_cell_empties_the_fact_on_a_person_s_word(project, tmp_path):
     assert openings(project)["101"].opening.hand is None
 
 
+LOCKED = HEADER + ",Lock type,Backset,Lite width"
+
+
+def with_locks(*told):
+    return [f"{row},{lock}" for row, lock in zip(FIRST, told, strict=True)]
+
+
+def test_a_blank_cell_of_an_item_is_said_too_and_emptied_on_a_person_s_word(project, tmp_path):
+    all_told = with_locks(*["mortise,2 3/4,9"] * 6)
+    taken(project, tmp_path, all_told, LOCKED)
+    fewer = with_locks("mortise,,9", "mortise,2 3/4,", ",,9", *["mortise,2 3/4,9"] * 3)
+    preview = taken(project, tmp_path, fewer, LOCKED)
+    assert {(mark, fact.where, fact.attribute) for mark, fact in preview.blank} == {
+        ("101", "Lock", "backset_mm"), ("102", "Lite", "width_mm"),
+        ("D-103", "Lock", "lock_form"), ("D-103", "Lock", "backset_mm"),
+    }  # fmt: skip
+    assert not taken(project, tmp_path, all_told, LOCKED).blank
+    taken(project, tmp_path, fewer, LOCKED, emptied=frozenset({"backset_mm"}))
+    backsets = {
+        mark: [each.backset_mm for each in given.items if each.kind == "lock"]
+        for mark, given in openings(project).items()
+    }
+    assert [mark for mark, (backset,) in backsets.items() if backset is None] == ["101", "D-103"]
+
+
 def by_hand(project, mark, fact, text):
     given = openings(project)[mark]
     type_in(project, "opening", given.opening.id, fact, text, who="foreman")

@@ -107,7 +107,8 @@ def demonstrate(
     # Its survey is done: sheets to survey it by would only lie about.
     kinds = [kind for kind in DOCUMENTS if kind is not SURVEY_SHEETS]
     files = [path for kind in kinds for path in issue(view, kind, folder, progress=progress)]
-    by_opening = Counter(path.parent for path in files if path.parent != folder)
+    # One sheet may be written in several forms.
+    by_opening = Counter(place for place, _ in {(path.parent, path.stem) for path in files} if place != folder)
     statuses: Counter[str] = Counter(each.fit.status for each in outcomes)
     severities: Counter[str] = Counter(f.severity for opening in view.openings for f in opening.findings)
     held = sum(bool(opening.blocking) for opening in view.openings)
@@ -122,7 +123,10 @@ def demonstrate(
         f"Power        {power.rows['supplies']} places for supplies from {SAMPLE / 'power.xlsx'}; "
         + ", ".join(f"{len(p.siting.pairs)} openings of {p.building} on {len(p.siting.open)}" for p in sited),
         *(f"Printed      {path}" for path in files if path.parent == folder),
-        *(f"Printed      {count} {place.name.replace('-', ' ')} in {place}" for place, count in by_opening.items()),
+        *(
+            f"Printed      {count} {place.name.replace('-', ' ')} in {place}"
+            for place, count in sorted(by_opening.items())
+        ),
         "",
         f"Look first at {folder / 'schedule.pdf'}, then at a packet in {folder / 'packets'};",
         f"then open the desktop: hwsched project desktop {target}",

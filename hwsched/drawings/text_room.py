@@ -9,6 +9,7 @@ from typing import Final
 
 from hwsched.drawings.conventions import LETTER_HEIGHT_MM, LINE_SPACING
 from hwsched.drawings.drawing import TextRole
+from hwsched.quantities.adding import added
 
 _SHARES: Final = (
     ("ijl'", 0.30),
@@ -39,7 +40,7 @@ def text_room_mm(text: str, role: TextRole = "small") -> float:
     >>> round(text_room_mm("18 AWG"), 1)
     10.8
     """
-    share = sum(_share(letter) for letter in text)
+    share = added(_share(letter) for letter in text)
     return share * LETTER_HEIGHT_MM[role] / _CAPITAL_SHARE * (_BOLD if role in _BOLD_ROLES else 1.0)
 
 

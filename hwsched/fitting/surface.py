@@ -32,6 +32,7 @@ from hwsched.fitting.keepouts import (
 )
 from hwsched.fitting.lead import with_lead
 from hwsched.fitting.ways import Way, holes_of, run_points, ways
+from hwsched.quantities.adding import added
 from hwsched.rules import limits_of, rule_named
 from hwsched.rules.bodies import slot_of
 from hwsched.rules.carried import Carried, of_centre
@@ -511,7 +512,7 @@ def _nearest(question: _Question) -> Fit:
                 for across in dict.fromkeys((window.x0, (window.x0 + window.x1) / 2, window.x1)):
                     for up in dict.fromkeys((window.y0, window.y1)):
                         plate = (hole[0] - across, hole[1] - up)
-                        short = sum(max(0.0, c.required_mm - c.clearance_mm) for c in nearest_clearance(ask, plate))
+                        short = added(max(0.0, c.required_mm - c.clearance_mm) for c in nearest_clearance(ask, plate))
                         # By more than rounding, so that the first of equals stays and the answer does not flicker.
                         if best is None or short < best[0] - 1e-9:
                             best = (short, way, ask, plate, hole)

@@ -13,6 +13,7 @@ from hwsched.calc.calculator import InputError
 from hwsched.calc.opening.bore import Box, LeafSize, bore
 from hwsched.calc.opening.channel import ChannelInput, channel
 from hwsched.calc.opening.placement import Rect
+from hwsched.quantities.adding import added
 from hwsched.rules import limits_of, rule_named
 from hwsched.rules.bodies import drill_angle_deg
 from hwsched.rules.bores import as_bore
@@ -109,7 +110,7 @@ def _hollow(given: OpeningInput, fit: Fit, leaf: Leaf, at: Cavity) -> list[Way]:
     def lead(y: float) -> float:
         if at_gate:
             return abs(y - at.y) + 2 * inside
-        return sum(dist(a, b) for a, b in pairwise(_round_case(given, part, leaf, at, (at.x, y))))
+        return added(dist(a, b) for a, b in pairwise(_round_case(given, part, leaf, at, (at.x, y))))
 
     above = Way(ABOVE, "hollow", Rect(at.x, low, at.x, high), lead(low), 1 + own, above_edge)
     below = Way(BELOW, "hollow", Rect(at.x, down - room, at.x, down), lead(down), 1 + own)

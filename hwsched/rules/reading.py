@@ -7,6 +7,7 @@ from dataclasses import replace
 from typing import Final
 
 from hwsched.attributes.of_parts import OWN_UNIT, SUPPLY_A
+from hwsched.quantities.adding import added
 from hwsched.values import Beside, Fit, FitPart, Item, Leaf, OpeningInput, Part
 from hwsched.values import lock_points as points
 from hwsched.values.lock_points import leaf_name as leaf_name
@@ -204,7 +205,7 @@ def drawn_a(given: OpeningInput, fit: Fit) -> float | None:
     units = [unit_part(given, each) for each in on_supply(given, fit)]
     draws = [unit.number_of(SUPPLY_A) if unit is not None else None for unit in units]
     known = [each for each in draws if each is not None]
-    return sum(known) if len(known) == len(draws) else None
+    return added(known) if len(known) == len(draws) else None
 
 
 def transfers_kept(given: OpeningInput) -> tuple[Item, ...]:

@@ -10,6 +10,7 @@ from collections.abc import Callable, Iterable
 from dataclasses import dataclass
 from typing import Final
 
+from hwsched.quantities.adding import added
 from hwsched.rules.carried import Carried, between
 from hwsched.rules.rule import Verdict
 from hwsched.rules.wording import label_of, length
@@ -75,7 +76,7 @@ def allowance(facts: Iterable[tuple[str, float | None, float]], made: Iterable[f
         (fact, half, abs(factor)) for fact, value, factor in facts if value is not None and (half := rounding_mm(value))
     ]
     return Allowance(
-        sum(half * factor for _, half, factor in carried), tuple((fact, half) for fact, half, _ in carried)
+        added(half * factor for _, half, factor in carried), tuple((fact, half) for fact, half, _ in carried)
     )
 
 

@@ -2,6 +2,7 @@
 
 from hwsched.attributes.of_parts import HOLDING_A, INRUSH_A, SUPPLY_A, SUPPLY_INRUSH_A, SUPPLY_REST_A
 from hwsched.catalogue import kind_of
+from hwsched.quantities.adding import added
 from hwsched.rules.connected_opening import ConnectedOpening
 from hwsched.rules.devices import COILS, UNITS, amps, device_of, releases_kept
 from hwsched.survey.item import ITEM
@@ -24,7 +25,7 @@ def most_drawn_a(connected: ConnectedOpening) -> float:
         max((_most_a(part) for part in catalogue.of_kind(*kinds)), default=0.0) for kinds in (UNITS, tuple(COILS))
     )
     limit = next(each.high for each in ITEM.attributes if each.name == "rated_a") or 0.0
-    kept = sum(limit if item.rated_a is None else item.rated_a for item in releases_kept(connected.given))
+    kept = added(limit if item.rated_a is None else item.rated_a for item in releases_kept(connected.given))
     return len(connected.points) * units + max(1, len(connected.given.leaves)) * coils + kept
 
 

@@ -14,6 +14,7 @@ from msgspec import UNSET, UnsetType
 
 from hwsched.calc.calculator import INLINE, Calculator, InputError, Said, Within, check, check_arguments
 from hwsched.calc.limits import NotNegative, Positive
+from hwsched.quantities.adding import added
 
 DAYS_PER_YEAR: Final = 365.25
 _LONGEST_DAYS: Final = 200 * DAYS_PER_YEAR
@@ -163,7 +164,7 @@ def life_by_weekday(battery: Battery, drain: Drain, operations: Sequence[_Amount
         raise InputError("operations_by_weekday", f"needs 7 numbers, Monday to Sunday; got {len(operations)}")
     lost = battery.self_discharge_mah_per_day
     daily = [mah_per_day(drain, n) + lost for n in operations]
-    week = sum(daily)
+    week = added(daily)
     # A life without end is a slip of the pen: some current always flows, and a change date is what is asked for.
     if week < 7.0 * _LEAST_MAH_PER_DAY:
         raise InputError("standing_ua", "nothing draws on the battery: its life has no end by this arithmetic")

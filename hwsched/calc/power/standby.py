@@ -10,6 +10,7 @@ from typing import Annotated, Final
 from msgspec import UNSET, UnsetType
 
 from hwsched.calc.calculator import Calculator, InputError, Said, Within, check_arguments
+from hwsched.quantities.adding import added
 
 COLDEST_C: Final = -4.0
 HOTTEST_C: Final = 50.0
@@ -89,7 +90,7 @@ def needed_ah(phases: _Phases, margin: _Margin, ageing_factor: _Ageing = 1.0, te
     check_arguments(needed_ah, locals())
     if not phases:
         raise InputError("loads", "needs at least one load")
-    return sum(phase.amps * phase.hours for phase in phases) * _factors(margin, ageing_factor, temperature_c)
+    return added(phase.amps * phase.hours for phase in phases) * _factors(margin, ageing_factor, temperature_c)
 
 
 def size_ah(needed: float, sizes_ah: Sequence[float]) -> float | None:
@@ -142,7 +143,7 @@ def sizing(
     needed = plain
     # By size, because Peukert's law needs the rating to tell the need: a larger battery is discharged less hard.
     for size in sorted(sizes_ah):
-        needed = factors * sum(p.hours * equivalent_a(p.amps, size, peukert) for p in phases)
+        needed = factors * added(p.hours * equivalent_a(p.amps, size, peukert) for p in phases)
         if needed <= size + _TOUCH_AH:
             return Sizing(needed, size, peukert.form)
     return Sizing(needed, None, peukert.form)

@@ -36,6 +36,7 @@ from hwsched.drawings.axonometric import Seen, project, shapes_of_bodies
 from hwsched.drawings.drawing import Callout, Drawing, Line, Shape
 from hwsched.drawings.unknown import positive, unknown_drawing
 from hwsched.language import phrase, to_phrase
+from hwsched.quantities.adding import added
 from hwsched.rules.bodies import screws_of
 from hwsched.rules.reading import leafless, lock_item, lock_leaf
 from hwsched.rules.wording import label_of
@@ -111,7 +112,7 @@ def exploded(given: OpeningInput, fit: Fit) -> Drawing:
         name = f"{piece.part.role} {piece.part.part}"
         bodies += [Seen(solid, name, piece.part.role) for solid in solids]
         boxes = [bounds(solid) for solid in solids]
-        middle = tuple(sum(b.low[n] + b.high[n] for b in boxes) / (2 * len(boxes)) for n in range(3))
+        middle = tuple(added(b.low[n] + b.high[n] for b in boxes) / (2 * len(boxes)) for n in range(3))
         at = project((middle[0], middle[1], middle[2]))
         step = numbers.get((piece.part.role, piece.part.part))
         many = f" ×{piece.part.quantity:g}" if piece.part.quantity != 1 else ""

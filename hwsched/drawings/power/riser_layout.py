@@ -13,6 +13,7 @@ from hwsched.drawings.power.riser_strings import Key, Stop, String
 from hwsched.drawings.text_room import broken, line_step_mm, lines_tall_mm
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
+from hwsched.quantities.adding import added
 from hwsched.values.power import SupplyResult
 
 WIDE_MM: Final = 250.0
@@ -290,7 +291,7 @@ def _place(plan: Plan, building: Building, stubs: Mapping[Key, str], again: froz
             block = roots.get((level, supply), [])
             if block:
                 words = supply_words(supplies[supply], supply in again)
-                block[-1].more_mm = max(0.0, words.tall_mm + 2.0 - sum(row.tall_mm for row in block))
+                block[-1].more_mm = max(0.0, words.tall_mm + 2.0 - added(row.tall_mm for row in block))
                 begin = y
                 y = _stack(block, y)
                 blocks.append(Block(supply, words, begin - 1.0, y + 1.0))
@@ -341,7 +342,7 @@ def _rows(
     x = start_x
     for string in strings:
         stops = string.stops[1:] if parent is None else string.stops
-        wide = sum(stop.wide_mm for stop in stops)
+        wide = added(stop.wide_mm for stop in stops)
         if parts and parts[-1][3] and x + HEAD_GAP_MM + wide <= WIDE_MM:
             parts[-1][1].append(len(parts[-1][0]))
             parts[-1][0].extend(stops)

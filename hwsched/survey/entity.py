@@ -3,6 +3,7 @@
 from dataclasses import dataclass
 
 from hwsched.attributes import Attribute
+from hwsched.telling.nearest import nearest
 
 
 @dataclass(frozen=True, slots=True)
@@ -20,3 +21,18 @@ class Entity:
             if attribute.name == name:
                 return attribute
         raise KeyError(name)
+
+    def nearest(self, word: str) -> str:
+        """Return what follows the refusal of a name: the fact that is nearly meant, by name, label or heading.
+
+        Examples
+        --------
+        >>> from hwsched.survey import LEAF
+        >>> LEAF.nearest("thickness"), LEAF.nearest("thicknes_mm"), LEAF.nearest("qqq")
+        ('; nearest: thickness_mm', '; nearest: thickness_mm', '')
+        """
+        known = {
+            said.casefold(): each.name for each in self.attributes for said in (*each.synonyms, each.label, each.name)
+        }
+        near = nearest(word, known, 1)
+        return f"; nearest: {known[near[0]]}" if near else ""

@@ -62,13 +62,15 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.model.errors import MissingRowError
     from hwsched.operations.parts.part_edits import part_form
     from hwsched.operations.parts.where_used import where_used
+    from hwsched.telling.nearest import nearest_words
 
     number = arguments.number
     with opened(arguments) as project:
         part = part_form(project).catalogue.get(number)
         found = where_used(project, number)
         if part is None and not found.used:
-            raise MissingRowError(f"the catalogue has no part '{number}', and nothing uses one")
+            near = nearest_words(number, part_form(project).catalogue.parts)
+            raise MissingRowError(f"the catalogue has no part '{number}', and nothing uses one{near}")
     told: Use = {
         "number": number,
         "openings": [

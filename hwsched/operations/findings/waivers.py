@@ -13,7 +13,8 @@ from hwsched.operations.changes import Changes
 from hwsched.operations.findings.checking import Checker, check_project, look_again
 from hwsched.operations.findings.waiver_book import facts_of, facts_of_rule, facts_of_supply, input_of
 from hwsched.operations.survey.accepted_values import mark_of, row_there
-from hwsched.rules import OF_WAIVERS, in_rulebook
+from hwsched.rules import OF_WAIVERS, RULEBOOK, in_rulebook
+from hwsched.telling.nearest import nearest_words
 from hwsched.values.record import SCOPES, Waiver
 
 
@@ -155,7 +156,7 @@ def waive_several(
 def _check(rule: str, scope: str, supply: str | None, about: str | None) -> None:
     """Refuse what cannot be waived."""
     if in_rulebook(rule) is None:
-        raise ValueRefusedError("rule", f"there is no '{rule}'")
+        raise ValueRefusedError("rule", f"there is no '{rule}'{nearest_words(rule, (each.id for each in RULEBOOK))}")
     # A waiver of what is said of waivers would hide that another one has run out.
     if rule in OF_WAIVERS:
         raise ValueRefusedError("rule", f"{rule} speaks of a waiver: take that waiver back, or give it anew")

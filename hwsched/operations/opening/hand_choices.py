@@ -17,6 +17,7 @@ from hwsched.model.queries import points_of_opening
 from hwsched.model.tables import CHOSEN_PART, PART, PLACED_UNIT
 from hwsched.operations.changes import Changes
 from hwsched.operations.survey.accepted_values import mark_of
+from hwsched.telling.nearest import nearest_words
 from hwsched.values import Chosen, LockPoint
 from hwsched.values.fit import Role
 
@@ -70,8 +71,9 @@ def choose_part(
         at = _point(change, opening_id, point)
         row["lock_point_id"] = at.id
         change.summary = f"Choose {part} as {role} of {_said(change, opening_id, at)}"
-        if change.connection.execute(select(PART.c.id).where(PART.c.number == part)).first() is None:
-            raise ValueRefusedError("part", f"the catalogue has no part '{part}'")
+        known = set(change.connection.execute(select(PART.c.number)).scalars())
+        if part not in known:
+            raise ValueRefusedError("part", f"the catalogue has no part '{part}'{nearest_words(part, known)}")
         held = _chosen(change, at.id, role)
         if len(held) == 1:
             change.update(CHOSEN_PART, [(held[0], row)])
@@ -99,7 +101,8 @@ def write_choices(change: Change, choices: Mapping[str, Sequence[Chosen]]) -> No
             gone += held.get((point, role), [])
         for choice in wanted:
             if choice.part not in known:
-                raise ValueRefusedError("part", f"the catalogue has no part '{choice.part}'")
+                near = nearest_words(choice.part, known)
+                raise ValueRefusedError("part", f"the catalogue has no part '{choice.part}'{near}")
             chosen = {"role": choice.role, "part": choice.part, "quantity": choice.quantity}
             rows.append({"opening_id": opening_of[point], "lock_point_id": point, **chosen})
     change.delete(CHOSEN_PART, gone)

@@ -42,6 +42,7 @@ from hwsched.operations.shown import ShownOtherwiseError, changed_meanwhile, che
 from hwsched.operations.survey.own_fields import own_attributes
 from hwsched.rules import RULEBOOK
 from hwsched.rules.judging import check, of_opening
+from hwsched.telling.nearest import nearest_words
 from hwsched.values import Catalogue, Chosen, Finding, Fit, LockPoint, OpeningInput, PointFit
 from hwsched.values.fit import Status, together
 from hwsched.values.power import PowerFacts
@@ -210,7 +211,9 @@ def _answered(
         other = edited_catalogue(other, question.part, own, project.bare_unit)
     for choice in question.choices:
         if other.get(choice.part) is None:
-            raise ValueRefusedError("part", f"the catalogue has no part '{choice.part}'")
+            raise ValueRefusedError(
+                "part", f"the catalogue has no part '{choice.part}'{nearest_words(choice.part, other.parts)}"
+            )
     known = basis.known
     rows: list[tuple[_Opening, _Opening]] = []
     for done, inputs in enumerate(openings, start=1):
@@ -433,7 +436,7 @@ def _check(question: Question) -> None:
     ids = {rule.id for rule in RULEBOOK}
     for rule in question.rules_off:
         if rule not in ids:
-            raise ValueRefusedError("rule", f"there is no '{rule}'")
+            raise ValueRefusedError("rule", f"there is no '{rule}'{nearest_words(rule, ids)}")
     for choice in question.choices:
         if choice.role not in ROLES:
             raise ValueRefusedError("role", f"'{choice.role}' is no role; accepted: {', '.join(ROLES)}")

@@ -23,6 +23,7 @@ from hwsched.operations.snapshot import of_one_state
 from hwsched.operations.survey.accepted_values import row_there
 from hwsched.rules.judging import check, of_opening
 from hwsched.telling.natural import natural
+from hwsched.telling.nearest import nearest_words
 from hwsched.values import Chosen, Finding, Fit, OpeningInput, PointFit
 from hwsched.values.fit import together
 
@@ -368,7 +369,8 @@ def _accepted(connection: Connection, lines: Iterable[Line]) -> list[Line]:
         if line.role not in ROLES:
             raise ValueRefusedError("role", f"'{line.role}' is no role; accepted: {', '.join(ROLES)}")
         if line.part not in known:
-            raise ValueRefusedError("part", f"the catalogue has no part '{line.part}'")
+            near = nearest_words(line.part, known)
+            raise ValueRefusedError("part", f"the catalogue has no part '{line.part}'{near}")
         if not isfinite(line.quantity) or line.quantity <= 0:
             raise ValueRefusedError("quantity", f"{line.quantity:g} of {line.part} cannot be; accepted: more than 0")
         if (line.role, line.part) in held:

@@ -16,6 +16,7 @@ from hwsched.model.tables import HARDWARE_SET, KIT_CONTENT, PART, SET_LINE, SUPP
 from hwsched.operations.changes import Changes
 from hwsched.operations.parts.part_form import PartEdit, PartRead, fields_of, read_part
 from hwsched.operations.survey.own_fields import own_attributes
+from hwsched.telling.nearest import nearest_words
 from hwsched.values import Catalogue, Part
 
 _NAMED: Final = 5
@@ -90,7 +91,8 @@ def write_part_edit(project: Project, change: Change, edit: PartEdit, *, who: st
     row = connection.execute(select(PART.c.id, PART.c.extra).where(PART.c.number == edit.number.strip())).first()
     if edit.withdrawn:
         if row is None:
-            raise MissingRowError(f"the catalogue has no part '{edit.number}'")
+            near = nearest_words(edit.number, connection.execute(select(PART.c.number)).scalars())
+            raise MissingRowError(f"the catalogue has no part '{edit.number}'{near}")
         _refuse_held(change, edit.number)
         change.summary = f"Withdraw part {edit.number}"
         change.delete(PART, [row.id])
@@ -116,7 +118,8 @@ def edited_catalogue(
     parts: dict[str, Part] = dict(catalogue.parts)
     if edit.withdrawn:
         if parts.pop(edit.number, None) is None:
-            raise ValueRefusedError("part", f"the catalogue has no part '{edit.number}'")
+            near = nearest_words(edit.number, parts)
+            raise ValueRefusedError("part", f"the catalogue has no part '{edit.number}'{near}")
     else:
         read = read_part(catalogue, own, bare_unit, edit)
         if read.problems:

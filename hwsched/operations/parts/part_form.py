@@ -13,6 +13,7 @@ from hwsched.catalogue import KINDS, kind_of
 from hwsched.catalogue.traits.entry import ENTRY, NUMBER, ON_HAND, SUPERSEDED_BY
 from hwsched.catalogue.validation import PartProblem, problems_of
 from hwsched.quantities import LengthStyle
+from hwsched.telling.nearest import nearest_words
 from hwsched.values import Catalogue, Part
 
 KIT: Final = Attribute(
@@ -129,6 +130,10 @@ def read_part(catalogue: Catalogue, own: Sequence[Attribute], bare_unit: str | N
     return PartRead(part, {name: value for name, value in values.items() if name in names}, tuple(problems))
 
 
+def _missing(catalogue: Catalogue, number: str) -> str:
+    return f"the catalogue has no part '{number}'{nearest_words(number, catalogue.parts)}"
+
+
 _OF_ENTRY: Final = frozenset(each.name for each in (*ENTRY, *ON_HAND))
 _COUNTS: Final = frozenset({"list_price", "stock", "preferred"})
 """Fields of which nothing is another thing than zero."""
@@ -140,7 +145,7 @@ def _begun(catalogue: Catalogue, edit: PartEdit, problems: list[PartProblem]) ->
     held = catalogue.get(number)
     if not edit.new:
         if held is None:
-            problems.append(PartProblem(NUMBER.name, f"the catalogue has no part '{number}'"))
+            problems.append(PartProblem(NUMBER.name, _missing(catalogue, number)))
         return held or Part(number, "")
     if not number:
         problems.append(PartProblem(NUMBER.name, "Part number must be filled in", NUMBER.note))
@@ -149,7 +154,7 @@ def _begun(catalogue: Catalogue, edit: PartEdit, problems: list[PartProblem]) ->
     if edit.like:
         model = catalogue.get(edit.like)
         if model is None:
-            problems.append(PartProblem("like", f"the catalogue has no part '{edit.like}'"))
+            problems.append(PartProblem("like", _missing(catalogue, edit.like)))
             return Part(number, edit.kind)
         # What was counted, and what follows the other, is of the other.
         return replace(model, number=number, superseded_by="", stock=None)
@@ -201,13 +206,13 @@ def _others(catalogue: Catalogue, part: Part, values: Mapping[str, Value]) -> It
     if KIT.name in values:
         for number, _ in part.kit:
             if catalogue.get(number) is None and number != part.number:
-                yield PartProblem(KIT.name, f"the catalogue has no part '{number}'")
+                yield PartProblem(KIT.name, _missing(catalogue, number))
         if _leads_back(part.number, [number for number, _ in part.kit], lambda number: _box_of(catalogue, number)):
             yield PartProblem(KIT.name, "it would contain itself, directly or through what it contains")
     successor = part.superseded_by
     if SUPERSEDED_BY.name in values and successor:
         if catalogue.get(successor) is None and successor != part.number:
-            yield PartProblem(SUPERSEDED_BY.name, f"the catalogue has no part '{successor}'")
+            yield PartProblem(SUPERSEDED_BY.name, _missing(catalogue, successor))
         if _leads_back(part.number, [successor], lambda number: _after(catalogue, number)):
             message = "it would follow itself, directly or through its successors"
             yield PartProblem(SUPERSEDED_BY.name, message, "a later part")

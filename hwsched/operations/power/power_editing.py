@@ -291,7 +291,8 @@ def _held(declared: Entity, values: Mapping[str, Any], *, partial: bool = False)
         try:
             attribute = declared.attribute(name)
         except KeyError:
-            raise ValueRefusedError(name, f"{declared.label.lower()} has no such fact") from None
+            near = declared.nearest(name)
+            raise ValueRefusedError(name, f"{declared.label.lower()} has no such fact{near}") from None
         held[name] = accepted(attribute, value)
     if not partial:
         for attribute in declared.attributes:

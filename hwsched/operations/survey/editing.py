@@ -306,7 +306,8 @@ def _attribute(entity: Entity, name: str) -> Attribute:
     try:
         return entity.attribute(name)
     except KeyError:
-        raise ValueRefusedError(name, f"{entity.label.lower()} has no such fact") from None
+        near = entity.nearest(name)
+        raise ValueRefusedError(name, f"{entity.label.lower()} has no such fact{near}") from None
 
 
 def _held(declared: Entity, values: Mapping[str, Any]) -> dict[str, Any]:

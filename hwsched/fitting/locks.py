@@ -46,7 +46,7 @@ from hwsched.quantities.money import ZERO, summed
 from hwsched.rules import limits_of, rule_named, rules_in_slot
 from hwsched.rules.reading import KIND_OF_FORM, LOCK_ROLES, lock_form, lock_item, lock_leaf
 from hwsched.rules.rounding import EQUAL_MM, MEASURE_MM
-from hwsched.rules.tails import tail_cut, tail_size, tail_way
+from hwsched.rules.tails import reach_off, tail_cut, tail_size, tail_way
 from hwsched.rules.threaded import stack_allowance
 from hwsched.rules.ways_out import keeps_in
 from hwsched.rules.wording import length
@@ -413,7 +413,7 @@ def _cut(given: OpeningInput, stack: Stack, part: Part, tail: Part | None) -> St
     if way is None or long is None:
         return stack
     try:
-        cut = tail_cut(way, long, step, limits["engagement_mm"])
+        cut = tail_cut(way, long, step, limits["engagement_mm"], reach_off(given, part, long))
     except InputError:
         # The rule on the tailpiece's reach asks the same and refuses it with its numbers.
         return stack

@@ -14,7 +14,7 @@ from hwsched.attributes.of_parts import (
     THREAD_DIAMETER_MM,
 )
 from hwsched.calc.calculator import InputError
-from hwsched.calc.opening.bored_prep import PrepFound, PrepWork, bored_prep
+from hwsched.calc.opening.bored_prep import PrepWork, bored_prep
 from hwsched.fitting.bolts import bolt_holes, lock_bolts
 from hwsched.fitting.candidate import cheapest, chosen_by, fit_part, offered, with_parts
 from hwsched.fitting.fastening import pilots
@@ -22,7 +22,7 @@ from hwsched.rules import limits_of, rule_named
 from hwsched.rules.bores import is_long
 from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.practice import SLEEVE_SLACK_MM, Wanted, consumables, credentials, pocket_tools
-from hwsched.rules.preparation import wanted_prep
+from hwsched.rules.preparation import found_prep, wanted_prep
 from hwsched.rules.reading import leaf_name, lock_item, lock_leaf, lock_part, unit_part
 from hwsched.rules.templates import template_mm
 from hwsched.values import Fit, FitPart, Hole, OpeningInput, Part, Role
@@ -165,7 +165,7 @@ def _bored(given: OpeningInput, part: Part, name: str, x: float, y: float) -> li
         return []
     limits = limits_of(_BORED_PREPARATION, given.settings)
     # Old through-bolt holes are not surveyed: the two of the new lock are drilled by its template below.
-    found = PrepFound(leaf.thickness_mm, lock.cross_bore_mm, lock.edge_bore_mm, lock.backset_mm)
+    found, _ = found_prep(given, wanted)
     try:
         work = bored_prep(wanted, found, tolerance_mm=limits["tolerance_mm"]).work
     except InputError:

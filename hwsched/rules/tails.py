@@ -17,7 +17,7 @@ from hwsched.attributes.of_parts import (
 )
 from hwsched.calc.opening.tailpiece import TailpieceResult, tailpiece
 from hwsched.rules.reading import lock_item, lock_leaf, part_fact
-from hwsched.rules.rounding import EQUAL_MM
+from hwsched.rules.rounding import EQUAL_MM, Allowance, allowance
 from hwsched.values import OpeningInput, Part
 
 
@@ -31,6 +31,8 @@ class TailWay:
     """The cylinder's back."""
     room_mm: float
     """How far the case is open from there on, to the sheet of its far wall."""
+    open_by: Allowance
+    """What that may be off by the rounding of the case's thickness."""
 
 
 def tail_way(given: OpeningInput, part: Part, turns: int, sheet_mm: float) -> tuple[TailWay | None, tuple[str, ...]]:
@@ -56,7 +58,7 @@ def tail_way(given: OpeningInput, part: Part, turns: int, sheet_mm: float) -> tu
         if thick is None or trim is None or wide is None or body is None:
             return None, _lacking(facts)
         # The case stands on the inside face; the trim lifts the cylinder, so that its body reaches less far in.
-        return TailWay(thick, body - trim, wide - sheet_mm), ()
+        return TailWay(thick, body - trim, wide - sheet_mm, _open_by(wide, 1.0, body)), ()
     offset, pitch = part.number_of(CAM_OFFSET_MM), part.number_of(THREAD_PITCH_MM)
     facts |= {"existing_item.case_width_mm": wide}
     facts |= {part_fact(part, CAM_OFFSET_MM): offset, part_fact(part, THREAD_PITCH_MM): pitch}
@@ -66,7 +68,9 @@ def tail_way(given: OpeningInput, part: Part, turns: int, sheet_mm: float) -> tu
     centre = thick / 2 - ((lock.case_offset_mm or 0.0) if lock is not None else 0.0)
     rear = centre + turns * pitch - offset
     near = max(centre - wide / 2, rear)
-    return TailWay(near, rear, centre + wide / 2 - sheet_mm - near), ()
+    # Where the rear stands in the case only the half of its thickness beyond the centre counts.
+    share = 1.0 if near > rear else 0.5
+    return TailWay(near, rear, centre + wide / 2 - sheet_mm - near, _open_by(wide, share, offset)), ()
 
 
 def tail_size(part: Part, tail: Part | None) -> tuple[float | None, float | None, str]:
@@ -76,21 +80,47 @@ def tail_size(part: Part, tail: Part | None) -> tuple[float | None, float | None
     return held.number_of(names[0]), held.number_of(names[1]), part_fact(held, names[0])
 
 
-def tail_cut(way: TailWay, long_mm: float, step_mm: float | None, engagement_mm: float) -> TailpieceResult:
-    """Say what is cut off a tailpiece; raises InputError where the case leaves it no room.
+def reach_off(given: OpeningInput, part: Part, long_mm: float) -> Allowance:
+    """Return what the way to the case may be off by the rounding of leaf and trim."""
+    leaf, lock = lock_leaf(given), lock_item(given)
+    factor = 1.0 if part.kind == "rim-cylinder" else 0.5
+    facts = [
+        ("leaf.thickness_mm", leaf.thickness_mm if leaf is not None else None, factor),
+        ("existing_item.trim_key_mm", lock.trim_key_mm if lock is not None else None, 1.0),
+    ]
+    return allowance(facts, (part.number_of(BODY_LENGTH_MM), long_mm))
+
+
+def tail_cut(
+    way: TailWay, long_mm: float, step_mm: float | None, engagement_mm: float, off: Allowance
+) -> TailpieceResult:
+    """Say what is cut off a tailpiece, by `reach_off` too; raises InputError where the case leaves it no room.
 
     Whether the cylinder's body ends before its case is another question: it is taken as if it did.
     """
-    # Less than can be made is no lack of room.
-    room = engagement_mm if 0 < engagement_mm - way.room_mm <= EQUAL_MM else way.room_mm
+    # Less than can be made is no lack of room, nor is what the rounding of the survey leaves open.
+    room = engagement_mm if 0 < engagement_mm - way.room_mm <= way.open_by.mm + EQUAL_MM else way.room_mm
+    cut = _cut(way, long_mm, step_mm, engagement_mm, room)
+    if cut.method == "saw" and step_mm is not None and (more := way.open_by.mm + off.mm):
+        # It is broken off at its scores and nowhere else: one of them may be right by the rounding.
+        wider = _cut(way, long_mm, step_mm, engagement_mm, max(room, way.room_mm + more))
+        return wider if wider.method != "saw" else cut
+    return cut
+
+
+def _cut(way: TailWay, long_mm: float, step_mm: float | None, engagement_mm: float, room_mm: float) -> TailpieceResult:
     return tailpiece(
         way.case_mm,
         min(way.back_mm, way.case_mm),
         long_mm,
         engagement_mm,
-        maximum_engagement_mm=room,
+        maximum_engagement_mm=room_mm,
         break_off_mm=step_mm,
     )
+
+
+def _open_by(wide: float, share: float, made: float) -> Allowance:
+    return allowance([("existing_item.case_width_mm", wide, share)], (made,))
 
 
 def _lacking(facts: dict[str, float | None]) -> tuple[str, ...]:

@@ -125,6 +125,8 @@ ROWS = [
     speaks("tail-reach", given(lf=leaf(thickness_mm=20.0), lk=lock("rim")), rim(), short_mm=5.4, severity="error"),
     unknown("tail-reach", given(lk=lock("rim", case_width_mm=None)), rim(), "existing_item.case_width_mm"),
     boundary("tail-reach", given(lk=lock("rim", case_width_mm=11.025)), rim()),
+    # 7/16 in that was read as 11 mm leaves the tailpiece its 3/8 in by the rounding; 10.5 mm, above, does not.
+    speaks("tail-reach", given(lk=lock("rim", case_width_mm=11.0)), rim(), severity="note"),
     speaks(
         "collar-bore",
         given(cat=catalogue(CYL={"head_diameter_mm": 31.0}, COL={"inner_diameter_mm": 31.5})),
@@ -155,6 +157,9 @@ ROWS = [
     # 53.975 + 1.5875 = 55.5625: 56 mm is 0.4375 beyond, 56.1 mm 0.5375 with 0.05 open.
     speaks("bored-preparation", given(lk=lock("bored", cross_bore_mm=56.0)), BORED, off_mm=0.4375, severity="note"),
     speaks("bored-preparation", given(lk=lock("bored", cross_bore_mm=56.1)), BORED, severity="error"),
+    # A bore of 1 in that was read as 25 mm is none to be enlarged; one of 24.8 mm is.
+    speaks("bored-preparation", given(lk=lock("bored", edge_bore_mm=25.0)), BORED, off_mm=0.4, severity="note"),
+    passes("bored-preparation", given(lk=lock("bored", edge_bore_mm=24.8)), BORED),
     # 69.85 - 1.5875 = 68.2625: 68 mm is 0.2625 beyond; 67 mm 1.2625.
     speaks("bored-preparation", given(lk=lock("bored", backset_mm=68.0)), BORED, off_mm=0.2625, severity="note"),
     speaks("bored-preparation", given(lk=lock("bored", backset_mm=67.0)), BORED, severity="error"),

@@ -4,7 +4,7 @@ Names of facts are those of the verifier; the heading under which each is writte
 Lengths are written in millimetres with the unit in the heading.
 """
 
-from dataclasses import dataclass, field
+from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import Any, Final
 
@@ -396,6 +396,25 @@ class Opening:
     def written_items(self) -> list[Cells]:
         """Return the rows of what else stands there."""
         return [{"Mark": self.mark} | _row(f"item{i}", ITEM, item, self.blank) for i, item in enumerate(self.items)]
+
+
+def in_millimetres(opening: Opening, digits: int) -> Opening:
+    """Return an opening as one surveys it who reads every length in millimetres, with so many decimals."""
+
+    def read(headings: dict[str, str], facts: Cells) -> Cells:
+        of_lengths = {name for name, heading in headings.items() if heading.endswith("[mm]")}
+        return {
+            name: round(value, digits) if name in of_lengths and isinstance(value, float) else value
+            for name, value in facts.items()
+        }
+
+    return replace(
+        opening,
+        facts=read(OPENING, opening.facts),
+        leaves=[read(LEAF, leaf) for leaf in opening.leaves],
+        lock=read(LOCK, opening.lock),
+        items=[read(ITEM, item) for item in opening.items],
+    )
 
 
 def _row(entity: str, headings: dict[str, str], facts: Cells, blank: set[str]) -> Cells:

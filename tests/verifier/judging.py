@@ -43,6 +43,11 @@ def to_measure(answer: dict[str, Any]) -> bool:
     return not refused(answer) and any(point["status"] == "to-measure" for point in answer["lock_points"])
 
 
+def by_rounding(answer: dict[str, Any]) -> bool:
+    """Tell whether the program says that an opening is right by the rounding of its survey, and what to measure."""
+    return any("right only by the rounding" in each["message"] for each in answer["findings"])
+
+
 def judge(opening: Opening, parts: dict[str, Cells], answer: dict[str, Any]) -> list[Violation]:
     """Return what is wrong with a fitted opening, one violation a family."""
     seen: dict[str, Violation] = {}

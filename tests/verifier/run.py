@@ -11,9 +11,9 @@ from random import Random
 from typing import Any, Final
 
 from tests.verifier import shops, surveys
-from tests.verifier.cells import Cells, Opening
+from tests.verifier.cells import Cells, Opening, in_millimetres
 from tests.verifier.driving import answered
-from tests.verifier.judging import Violation, judge, passed, refused, to_measure
+from tests.verifier.judging import Violation, by_rounding, judge, passed, refused, to_measure
 from tests.verifier.searching import search
 
 BATCH: Final = 1000
@@ -33,6 +33,8 @@ class Report:
     """Of them those of which every cell was given."""
     wrong: int = 0
     """Fitted ones of which every cell was given, with one violation at least."""
+    rounded: int = 0
+    """Of the fitted ones those that are said to be right by the rounding alone: what to measure is said."""
     refused: int = 0
     searched: int = 0
     measured: int = 0
@@ -48,6 +50,8 @@ class Report:
     """Mark, witness, what the program said, and the rules by which its search ended; every cell given."""
     doubted: list[tuple[str, str, str, str]] = field(default_factory=list)
     """The same where a cell was left open: what is refused may hang on what it could be."""
+    rounded_off: list[tuple[str, str, str]] = field(default_factory=list)
+    """Mark, witness, and what the program said, where the truth can be fitted and what was read of it is refused."""
     unknowns: list[tuple[str, str]] = field(default_factory=list)
     """Openings of which every cell was given and facts are asked for all the same."""
 
@@ -67,7 +71,8 @@ class Report:
             for point in answer["lock_points"]:
                 unit = next((each["part"] for each in point["parts"] if each["role"] == "unit"), "in the lock")
                 self.ways[unit, point["power"]] += 1
-            found = judge(opening, parts, answer)
+            found = [] if by_rounding(answer) else judge(opening, parts, answer)
+            self.rounded += by_rounding(answer)
             self.wrong += bool(found) and not opening.blank
             for violation in found:
                 self.families.setdefault(violation.family, []).append(violation)
@@ -122,13 +127,19 @@ def drawn(seed: int, count: int) -> Iterator[tuple[dict[str, Cells], list[Openin
         yield parts, surveys.survey(rng, parts, min(BATCH, count - first), first + 1)
 
 
-def verified(seed: int, count: int, searching: bool = True) -> Report:
-    """Draw, let the program answer, and judge."""
+def verified(seed: int, count: int, searching: bool = True, digits: int | None = None) -> Report:
+    """Draw, let the program answer, and judge; where told, of what is read in millimetres with so many decimals."""
     report = Report()
     for parts, openings in drawn(seed, count):
-        answers = answered(parts, openings)
-        for opening in openings:
+        read = openings if digits is None else [in_millimetres(opening, digits) for opening in openings]
+        answers = answered(parts, read)
+        for opening, truth in zip(read, openings, strict=True):
+            before = len(report.refusals)
             report.take(opening, parts, answers[opening.mark], searching)
+            if digits is not None and len(report.refusals) == before and refused(answers[opening.mark]):
+                witness = None if opening.blank else search(truth, parts)
+                if witness is not None:
+                    report.rounded_off.append((opening.mark, str(witness), _said(answers[opening.mark])))
     return report
 
 
@@ -136,7 +147,8 @@ def told(report: Report) -> str:
     """Return the report as a table."""
     lines = [
         f"openings {report.openings}: fitted {report.passed} (every cell given: {report.fitted_whole}), refused "
-        f"{report.refused}, to measure {report.measured}, fitted with an open error {report.unjudged}",
+        f"{report.refused}, right by rounding {report.rounded}, to measure {report.measured}, fitted with an open "
+        f"error {report.unjudged}",
         "    by form: "
         + "; ".join(
             f"{form} " + ", ".join(f"{count} {what}" for what, count in sorted(counts.items()))
@@ -166,6 +178,10 @@ def told(report: Report) -> str:
         for mark, witness, said, _ in [each for each in report.refusals if each[3] == ended][:_EXAMPLES]:
             lines.append(f"        {mark}: {witness}")
             lines.append(f"            the program: {said[:200]}")
+    lines += [f"refused as read in millimetres, and feasible in truth: {len(report.rounded_off)}"]
+    lines += [
+        f"    {mark}: {witness}\n            the program: {said[:300]}" for mark, witness, said in report.rounded_off
+    ]
     lines += ["", f"to measure where every cell was given: {len(report.unknowns)}"]
     lines += [f"    {mark}: {needs}" for mark, needs in report.unknowns]
     return "\n".join(lines)
@@ -177,10 +193,11 @@ def main() -> None:
     parser.add_argument("--openings", type=int, default=2000, help="openings a seed (default: 2000)")
     parser.add_argument("--seeds", type=int, default=1, help="how many seeds, from --first on (default: 1)")
     parser.add_argument("--first", type=int, default=1, help="first seed (default: 1)")
+    parser.add_argument("--digits", type=int, help="read every length in millimetres, with so many decimals")
     given = parser.parse_args()
     for seed in range(given.first, given.first + given.seeds):
         print(f"seed {seed}")
-        print(told(verified(seed, given.openings)))
+        print(told(verified(seed, given.openings, digits=given.digits)))
 
 
 if __name__ == "__main__":

@@ -50,6 +50,18 @@ def test_what_is_fitted_can_be_installed(seed):
     _sees_enough(report, shown)
 
 
+@pytest.mark.slow
+def test_what_was_read_in_millimetres_is_refused_for_no_rounding():
+    """Drawn in inches and written to the millimetre: what is fitted can be installed, or it is said what to measure."""
+    report = verified(int(os.environ.get("HWSCHED_SEED", "6")), OPENINGS // 2, digits=0)
+    shown = told(report)
+    assert report.families == {}, shown
+    assert report.rounded > 0, shown
+    refusals = len(report.refusals) + len(report.rounded_off)
+    assert refusals <= REFUSED_TODAY * (report.fitted_whole + refusals), shown
+    assert len(report.unknowns) <= UNKNOWN_TODAY, shown
+
+
 def _sees_enough(report, shown):
     """A drawn survey of which hardly anything is fitted would let everything pass."""
     assert report.openings == OPENINGS

@@ -4,8 +4,8 @@ from collections.abc import Iterable
 
 from hwsched.calc.calculator import InputError
 from hwsched.calc.opening.bored_prep import PrepFound, PrepResult, PrepTrouble, bored_prep
-from hwsched.rules.preparation import wanted_prep
-from hwsched.rules.reading import lock_item, lock_leaf, lock_part
+from hwsched.rules.preparation import found_prep, wanted_prep
+from hwsched.rules.reading import lock_part
 from hwsched.rules.rounding import EQUAL_MM, Allowance, allowance, by_rounding
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import label_of, length, unknown
@@ -27,13 +27,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if wanted is None:
         yield unknown((f"part {part.number}.cross_bore_mm",), part.number)
         return
-    leaf, lock = lock_leaf(given), lock_item(given)
-    found = PrepFound(
-        leaf.thickness_mm if leaf is not None else None,
-        lock.cross_bore_mm if lock is not None else None,
-        lock.edge_bore_mm if lock is not None else None,
-        lock.backset_mm if lock is not None else None,
-    )
+    found, owed = found_prep(given, wanted)
     try:
         result = bored_prep(wanted, found, tolerance_mm=limits["tolerance_mm"], min_edge_wall_mm=limits["edge_wall_mm"])
     except InputError as error:
@@ -53,6 +47,8 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
             values={"off_mm": trouble.off_mm},
             about=part.number,
         )
+    for allowed, short in owed.values():
+        yield by_rounding(given, allowed, short, part.number)
     if result.needs:
         yield unknown(tuple(_FACTS[need] for need in result.needs), part.number)
 

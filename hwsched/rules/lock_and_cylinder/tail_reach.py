@@ -2,12 +2,11 @@
 
 from collections.abc import Iterable
 
-from hwsched.attributes.of_parts import BODY_LENGTH_MM
 from hwsched.calc.calculator import InputError
-from hwsched.rules.reading import in_role, lock_item, lock_leaf, lock_part
-from hwsched.rules.rounding import EQUAL_MM, Allowance, allowance, by_rounding
+from hwsched.rules.reading import in_role, lock_part
+from hwsched.rules.rounding import EQUAL_MM, Allowance, by_rounding
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
-from hwsched.rules.tails import TailWay, tail_cut, tail_size, tail_way
+from hwsched.rules.tails import TailWay, reach_off, tail_cut, tail_size, tail_way
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput, Part
 
@@ -29,7 +28,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
 def _reach(
     given: OpeningInput, part: Part, way: TailWay, long: float, step: float | None, engagement: float
 ) -> Iterable[Verdict]:
-    allowed = _allowed(given, part, long)
+    allowed = reach_off(given, part, long)
     if way.back_mm > way.case_mm + allowed.mm + EQUAL_MM:
         out = way.back_mm - way.case_mm
         yield Verdict(
@@ -42,17 +41,20 @@ def _reach(
         return
     if way.back_mm > way.case_mm + EQUAL_MM:
         yield by_rounding(given, allowed, way.back_mm - way.case_mm, part.number)
-    if way.room_mm < engagement - EQUAL_MM:
+    shallow = engagement - way.room_mm
+    if EQUAL_MM < shallow <= way.open_by.mm + EQUAL_MM:
+        yield by_rounding(given, way.open_by, shallow, part.number)
+    elif shallow > EQUAL_MM:
         yield Verdict(
             f"The tailpiece must reach {length(given, engagement)} into the case, which is only "
-            f"{length(given, way.room_mm)} deep there: it jams, short by {length(given, engagement - way.room_mm)}.",
+            f"{length(given, way.room_mm)} deep there: it jams, short by {length(given, shallow)}.",
             "Measure the case's thickness again, or take a cylinder that ends nearer to the key face.",
-            values={"room_mm": way.room_mm, "needed_mm": engagement, "short_mm": engagement - way.room_mm},
+            values={"room_mm": way.room_mm, "needed_mm": engagement, "short_mm": shallow},
             about=part.number,
         )
         return
     try:
-        cut = tail_cut(way, long, step, engagement)
+        cut = tail_cut(way, long, step, engagement, allowed)
     except InputError as error:
         yield Verdict(f"Tailpiece, leaf and case contradict each other: {error}.", about=part.number)
         return
@@ -75,16 +77,9 @@ def _reach(
             values={"tail_mm": left, "longest_mm": cut.longest_mm, "short_mm": left - cut.longest_mm},
             about=part.number,
         )
-
-
-def _allowed(given: OpeningInput, part: Part, long: float) -> Allowance:
-    leaf, lock = lock_leaf(given), lock_item(given)
-    factor = 1.0 if part.kind == "rim-cylinder" else 0.5
-    facts = [
-        ("leaf.thickness_mm", leaf.thickness_mm if leaf is not None else None, factor),
-        ("existing_item.trim_key_mm", lock.trim_key_mm if lock is not None else None, 1.0),
-    ]
-    return allowance(facts, (part.number_of(BODY_LENGTH_MM), long))
+    elif (deep := cut.engagement_mm - max(way.room_mm, engagement)) > EQUAL_MM:
+        both = Allowance(allowed.mm + way.open_by.mm, allowed.facts + way.open_by.facts)
+        yield by_rounding(given, both, deep, part.number)
 
 
 RULE = Rule(

@@ -93,6 +93,13 @@ def execute_many(
         connection.exec_driver_sql(text, placed)
 
 
+def insert_columns(connection: Connection, table: Table, columns: Mapping[str, Iterable[Any]]) -> None:
+    """Insert rows told as columns, all of the table's and equally long; each value is held as it is."""
+    text, names, placing, _ = _compiled(inserting(table), connection.dialect)
+    placed = list(zip(*(columns[name] for name in names), strict=True))
+    connection.exec_driver_sql(text, placed if placing else [dict(zip(names, each, strict=True)) for each in placed])
+
+
 @lru_cache(256)
 def inserting(table: Table, names: tuple[str, ...] = ()) -> Insert:
     """Return the statement that inserts rows of these columns, else of all, each time the same one: compiled once."""

@@ -470,12 +470,10 @@ class Change:
             # Most of a survey's columns are empty for everybody: they need not be handed over row by row.
             kept = named | told.keys() | DECIDING.get(entity, frozenset()) | {"id", _BELONGS.get(entity, "id")}
             blank = {name: value for name, value in blank.items() if name in kept}
-        full: list[dict[str, Any]] = []
-        for row, made in zip(asking(rows), new_ids(len(rows)), strict=True):
-            whole = {**blank, **row}
-            if whole["id"] is None:
-                whole["id"] = made
-            full.append(whole)
+        full: list[dict[str, Any]] = [{**blank, **row} for row in asking(rows)]
+        nameless = [row for row in full if row["id"] is None]
+        for row, made in zip(nameless, new_ids(len(nameless)), strict=True):
+            row["id"] = made
         if not all_plain(entity, full):
             rows, full = [plain(entity, row) for row in rows], [plain(entity, row) for row in full]
         ids = [row["id"] for row in full]

@@ -19,6 +19,10 @@ from hwsched.stopping import asking
 
 _TABLES: Final[Mapping[str, Table]] = {"opening": OPENING_TABLE, "leaf": LEAF_TABLE, "existing_item": ITEM_TABLE}
 _PLACE: Final = ("building", "level")
+_COLUMNS: Final[Mapping[str, frozenset[str]]] = {
+    name: frozenset((*BLANK[name], *_PLACE)) for name in _TABLES
+}
+"""Facts that have a column, or make one; the others are fields of the project's own."""
 
 
 def write_preview(change: Change, preview: Preview, file: str) -> None:
@@ -82,11 +86,11 @@ def _place_of(facts: Mapping[str, Any]) -> tuple[str | None, str | None]:
 
 def _row(facts: Mapping[str, Any], table: Table) -> dict[str, Any]:
     """Split facts into columns and the project's own fields."""
-    columns = BLANK[table.name]
-    row = {name: value for name, value in facts.items() if name in columns or name in _PLACE}
-    own = {name: value for name, value in facts.items() if name not in row}
-    if own:
-        row["extra"] = own
+    columns = _COLUMNS[str(table.name)]
+    if columns.issuperset(facts):
+        return dict(facts)
+    row = {name: value for name, value in facts.items() if name in columns}
+    row["extra"] = {name: value for name, value in facts.items() if name not in row}
     return row
 
 

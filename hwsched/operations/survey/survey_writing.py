@@ -61,8 +61,7 @@ def _write_new(change: Change, preview: Preview) -> None:
     levels = levels_for(change, places)
     rows = []
     for opening in asking(preview.new):
-        row = _row(opening.facts, OPENING_TABLE)
-        row["level_id"] = levels[_place_of(opening.facts)]
+        row = _row({**opening.facts, "level_id": levels[_place_of(opening.facts)]}, OPENING_TABLE)
         for name in _PLACE:
             row.pop(name, None)
         rows.append(row)
@@ -73,8 +72,8 @@ def _write_new(change: Change, preview: Preview) -> None:
             leaves.append({"opening_id": opening_id, "ordinal": ordinal, **leaf.facts})
             leaf_origins.append(leaf.origin)
         for ordinal, item in enumerate(opening.items):
-            row = _row({**item.deduced, **item.facts}, ITEM_TABLE)
-            items.append({"opening_id": opening_id, "ordinal": ordinal, **row})
+            facts = {"opening_id": opening_id, "ordinal": ordinal, **item.deduced, **item.facts}
+            items.append(_row(facts, ITEM_TABLE))
             item_origins.append(item.origin)
     change.insert(LEAF_TABLE, leaves, leaf_origins)
     change.insert(ITEM_TABLE, items, item_origins)
@@ -84,11 +83,11 @@ def _place_of(facts: Mapping[str, Any]) -> tuple[str | None, str | None]:
     return facts.get("building"), facts.get("level")
 
 
-def _row(facts: Mapping[str, Any], table: Table) -> dict[str, Any]:
-    """Split facts into columns and the project's own fields."""
+def _row(facts: dict[str, Any], table: Table) -> dict[str, Any]:
+    """Split facts into columns and the project's own fields; where there are none of these, they are the row."""
     columns = _COLUMNS[str(table.name)]
     if columns.issuperset(facts):
-        return dict(facts)
+        return facts
     row = {name: value for name, value in facts.items() if name in columns}
     row["extra"] = {name: value for name, value in facts.items() if name not in row}
     return row

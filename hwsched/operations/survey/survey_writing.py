@@ -19,9 +19,7 @@ from hwsched.stopping import asking
 
 _TABLES: Final[Mapping[str, Table]] = {"opening": OPENING_TABLE, "leaf": LEAF_TABLE, "existing_item": ITEM_TABLE}
 _PLACE: Final = ("building", "level")
-_COLUMNS: Final[Mapping[str, frozenset[str]]] = {
-    name: frozenset((*BLANK[name], *_PLACE)) for name in _TABLES
-}
+_COLUMNS: Final[Mapping[str, frozenset[str]]] = {name: frozenset((*BLANK[name], *_PLACE)) for name in _TABLES}
 """Facts that have a column, or make one; the others are fields of the project's own."""
 
 

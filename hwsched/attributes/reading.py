@@ -11,10 +11,9 @@ for a flag, text for text; for a length or number it is refused, since it can me
 """
 
 from collections.abc import Callable
-from dataclasses import dataclass
-from typing import Final
+from typing import Final, NamedTuple
 
-from hwsched.attributes.attribute import Attribute
+from hwsched.attributes.attribute import Attribute, AttributeKind
 from hwsched.attributes.cell_error import CellError
 from hwsched.attributes.limits import Value, as_text
 from hwsched.attributes.values import value_reader
@@ -59,8 +58,7 @@ _SHEET_ERRORS: Final = frozenset(
 )
 
 
-@dataclass(frozen=True, slots=True)
-class Read:
+class Read(NamedTuple):
     """What a cell says."""
 
     value: Value
@@ -102,23 +100,23 @@ class CellReader:
         # True equals 1 as a key, but TRUE is another text than 1.
         key = cell if cell.__class__ is not bool else (cell,)
         try:
-            return self._memo[key]
-        except KeyError:
-            self._memo[key] = read = self._first(cell)
-            return read
+            read = self._memo.get(key)
         except TypeError:
             raise CellError(as_text(cell), "is neither text nor a number") from None
+        if read is None:
+            self._memo[key] = read = self._first(cell)
+        return read
 
     def _first(self, cell: object) -> Read:
         if isinstance(cell, str):
             # Blanks of every width, and marks without width that come along when text is pasted.
             cell = cell.strip().strip("\u200b\u2060\ufeff").strip()
-            if cell.upper() in _SHEET_ERRORS:
+            if cell.startswith("#") and cell.upper() in _SHEET_ERRORS:
                 raise CellError(cell, "is an error of the spreadsheet, not a value")
-            if says_unknown(self.attribute, cell):
+            word, kind = cell.casefold(), self.attribute.kind
+            if _is_unknown(word, kind):
                 return _NOTHING
-            word = cell.casefold()
-            if word in _STANDS_ALREADY and self.attribute.kind not in ("text", "flag"):
+            if word in _STANDS_ALREADY and kind not in ("text", "flag"):
                 return self._standing(cell)
         return Read(*self._read_value(cell))
 
@@ -138,10 +136,11 @@ def says_unknown(attribute: Attribute, cell: object) -> bool:
     >>> [says_unknown(width, "V.I.F."), says_unknown(notes, "V.I.F."), says_unknown(notes, "NULL")]
     [True, False, True]
     """
-    if not isinstance(cell, str):
-        return False
-    word = cell.strip().casefold()
-    return word in _UNKNOWN or not word.strip("?¿") or (attribute.kind != "text" and word in _TO_MEASURE)
+    return isinstance(cell, str) and _is_unknown(cell.strip().casefold(), attribute.kind)
+
+
+def _is_unknown(word: str, kind: AttributeKind) -> bool:
+    return word in _UNKNOWN or not word.strip("?¿") or (kind != "text" and word in _TO_MEASURE)
 
 
 def reader_of(attribute: Attribute, bare_unit: str | None = None) -> CellReader:

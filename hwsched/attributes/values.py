@@ -37,6 +37,8 @@ def value_reader(attribute: Attribute, bare_unit: str | None) -> Reader:
 
 def _text(attribute: Attribute, _bare_unit: str | None) -> Reader:
     def read(cell: object) -> Found:
+        if isinstance(cell, str) and cell.isprintable():
+            return cell, None, False
         if isinstance(cell, dt.date | dt.time | dt.timedelta):
             raise date_error(attribute, cell)
         if isinstance(cell, float) and not isfinite(cell):

@@ -88,14 +88,17 @@ def glance(chunks: Iterable[bytes]) -> Glance:
     for text in _between_tags(chunks):
         # Where elements carry a prefix, what is looked for below is not found.
         plain = plain or b"<sheetData" in text
-        seen.odd = seen.odd or any(mark in text for mark in _OTHER_CELLS)
+        with_blank = text.count(b"<c ")
+        # One look for what all of them begin with: nearly no sheet has it.
+        if b":c" in text or text.count(b"<c") != with_blank:
+            seen.odd = seen.odd or any(mark in text for mark in _OTHER_CELLS)
         found = _LETTERS.findall(text)
         columns.update(found)
         named += len(found)
-        cells += text.count(b"<c ")
+        cells += with_blank
         while seen.row_digits < len(_LONGER_ROW) and _LONGER_ROW[seen.row_digits].search(text):
             seen.row_digits += 1
-        seen.formulas = seen.formulas or any(mark in text for mark in _FORMULA)
+        seen.formulas = seen.formulas or (b"<f" in text and any(mark in text for mark in _FORMULA))
         seen.errors = seen.errors or _ERROR in text
         if _HIDDEN in text:
             _look_for_hidden(text, seen)

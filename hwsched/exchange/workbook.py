@@ -192,9 +192,7 @@ class Book:
             if sum(self._spans.values()) > MOST_CELLS:
                 named = f"{sum(self._spans.values()):,} cells in {len(self._spans)} sheets; {MOST_CELLS:,} are read"
                 raise self._container.rejected(f"holds {named}", "a workbook with the data alone", sheet)
-            # With the empty area: without it the first filled cell would count as A1, and every row and column be
-            # told wrong.
-            rows: list[list[object]] = [list(row) for row in parsed.to_python(skip_empty_area=False)]
+            rows = _rows_of(parsed)
         except BaseException as error:
             raise self._not_readable(error, sheet) from None
         if self._padded:
@@ -304,6 +302,20 @@ class Book:
                 "the same table, after rows and columns far from it were deleted",
                 sheet,
             )
+
+
+def _rows_of(sheet: CalamineSheet) -> list[list[object]]:
+    """Return the cells of a sheet row by row, from A1: else every row and column would be told wrong."""
+    # A column repeats its words: each is held once, which takes less room and is quicker to look up afterwards.
+    words: dict[str, str] = {}
+    rows: list[list[object]] = [
+        [words.setdefault(cell, cell) if isinstance(cell, str) else cell for cell in row] for row in sheet.iter_rows()
+    ]
+    # Rows above the first filled one come along; columns before the first filled one do not.
+    if sheet.start is not None and sheet.start[1]:
+        before: list[object] = [""] * sheet.start[1]
+        rows = [before + row for row in rows]
+    return rows
 
 
 def _strikes(part: ElementTree.Element) -> bool:

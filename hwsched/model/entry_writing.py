@@ -8,6 +8,7 @@ from sqlalchemy import Table
 
 from hwsched.model.columns import ExactText, JsonText, json_text
 from hwsched.model.tables import JOURNALLED, REFERENCES, UNIQUE
+from hwsched.stopping import asking
 
 Action = Literal["insert", "update", "delete"]
 Origins = Sequence[str | None] | None
@@ -32,6 +33,32 @@ def row_bytes(entity: str, row: Mapping[str, Any]) -> bytes:
         if b"null" not in text:
             return text
     return json_text(row).encode()
+
+
+def new_texts(
+    entity: str, told: Mapping[str, Any], rows: Iterable[Mapping[str, Any]], ids: Iterable[str]
+) -> list[bytes]:
+    """Write new rows as `row_bytes` writes them without their unknowns.
+
+    Parameters
+    ----------
+    entity : str
+        Their table.
+    told : mapping
+        What is known of a row that does not say it.
+    rows : iterable of mapping
+        What they say, with unknowns or without.
+    ids : iterable of str
+        Their identifiers.
+    """
+    flat = entity in _FLAT
+    texts: list[bytes] = []
+    for row, row_id in zip(asking(rows), ids, strict=True):
+        whole = {**told, **row, "id": row_id}
+        text = _flat_text(whole) if flat and _FIELDS not in whole else b"null"
+        # Most rows have no unknowns: those that have are seen by what they are written as.
+        texts.append(row_bytes(entity, known(whole)) if b"null" in text else text)
+    return texts
 
 
 def row_text(entity: str, row: Mapping[str, Any] | None) -> str | None:

@@ -9,12 +9,13 @@ from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import UTC, datetime
 from functools import lru_cache
+from itertools import repeat
 from typing import Any, Final, Literal
 
 from sqlalchemy import Connection, Delete, Table, Update, bindparam, delete, literal_column, select, update
 from sqlalchemy.exc import IntegrityError
 
-from hwsched.model.bulk import among, execute_many, inserting, new_ids, rows_by_id
+from hwsched.model.bulk import among, execute_many, insert_columns, inserting, new_ids, rows_by_id
 from hwsched.model.chain import LastSet, last_set, seal_chain
 from hwsched.model.conflicts import check_unseen
 from hwsched.model.digests import FEW, all_plain, digests_of, plain, seal_tables
@@ -24,8 +25,8 @@ from hwsched.model.entry_writing import (
     entry_of,
     exchangeable,
     known,
+    new_texts,
     origin_at,
-    row_bytes,
     row_ids,
     row_text,
 )
@@ -469,35 +470,26 @@ class Change:
             # Most of a survey's columns are empty for everybody: they need not be handed over row by row.
             kept = named | told.keys() | DECIDING.get(entity, frozenset()) | {"id", _BELONGS.get(entity, "id")}
             blank = {name: value for name, value in blank.items() if name in kept}
-        links = LINKS[entity]
-        made = new_ids(len(rows))
-        full: list[dict[str, Any]] = []
-        for index, row in enumerate(asking(rows)):
-            whole = {**blank, **row}
-            if whole["id"] is None:
-                whole["id"] = made[index]
-            full.append(whole)
+        full: list[dict[str, Any]] = [{**blank, **row} for row in asking(rows)]
+        nameless = [row for row in full if row["id"] is None]
+        for row, made in zip(nameless, new_ids(len(nameless)), strict=True):
+            row["id"] = made
         if not all_plain(entity, full):
             rows, full = [plain(entity, row) for row in rows], [plain(entity, row) for row in full]
-        entries: list[dict[str, Any]] = []
-        texts: list[bytes] = []
-        for index, (row, whole) in enumerate(asking(zip(rows, full, strict=True))):
-            opening_id = self._touch(entity, whole)
-            if links:
-                self._link(entity, whole)
-            after = row_bytes(entity, known({**told, **row, "id": whole["id"]}))
-            texts.append(after)
-            entries.append(
-                entry_of(entity, whole["id"], opening_id, "insert", None, after.decode(), origin_at(origins, index))
-            )
-        self._ledger.inserted(entries, digests_of(texts))
-        self._write(entries)
+        ids = [row["id"] for row in full]
+        openings = self._touch_all(entity, full)
+        for column in LINKS[entity]:
+            self._stood_on.update(row[column] for row in full if row.get(column) is not None)
+        texts = new_texts(entity, told, rows, ids)
+        # Column by column: ten thousand openings are forty thousand entries.
+        columns = ids, openings, origins or [None] * len(ids)
+        self._ledger.inserted(entity, columns, digests_of(texts))
+        self._write_new(entity, columns, texts)
         self.unsettled.inserted(table, full)
         try:
             execute_many(self.connection, inserting(table, tuple(blank)), full)
         except IntegrityError as error:
             raise self._refused(refusal(table, error)) from error
-        ids = [row["id"] for row in full]
         self.added += ids
         return ids
 
@@ -538,6 +530,17 @@ class Change:
         (self.parts if belongs == "number" else self._part_ids).add(row[belongs])
         return None
 
+    def _touch_all(self, entity: str, rows: Sequence[Mapping[str, Any]]) -> Sequence[str | None]:
+        """Note what new rows belong to; returns the opening of each."""
+        belongs = _BELONGS.get(entity)
+        held: list[Any] = [None] * len(rows) if belongs is None else [row.get(belongs) for row in rows]
+        if entity in _OF_OPENINGS:
+            self.openings.update(held if None not in held else filter(None, held))
+            return held
+        if belongs is not None:
+            (self.parts if belongs == "number" else self._part_ids).update(held)
+        return [None] * len(rows)
+
     def _link(self, entity: str, row: Mapping[str, Any]) -> None:
         """Note the rows other than openings that a row stands on."""
         for column in LINKS[entity]:
@@ -570,6 +573,27 @@ class Change:
         }
         self._header = header
         execute_many(self.connection, inserting(CHANGE_SET), [header])
+
+    def _write_new(self, entity: str, columns: Sequence[Sequence[str | None]], texts: Sequence[bytes]) -> None:
+        """Write the entries of new rows: of each its identifier, its opening and its origin, and the row as a text."""
+        if self.number is None:
+            self._number()
+        ids, openings, origins = columns
+        count, first = len(texts), self._entries
+        told: dict[str, Iterable[Any]] = {
+            "change_set": repeat(self.number, count),
+            "sequence": range(first, first + count),
+            "entity": repeat(entity, count),
+            "row_id": ids,
+            "opening_id": openings,
+            "action": repeat("insert", count),
+            "before": repeat(None, count),
+            "after": [text.decode() for text in texts],
+            "origin": origins,
+        }
+        insert_columns(self.connection, CHANGE_ENTRY, told)
+        self._entries += count
+        self.entities.add(entity)
 
     def _write(self, entries: Sequence[dict[str, Any]]) -> None:
         if not entries:

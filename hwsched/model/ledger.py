@@ -17,10 +17,10 @@ class Ledger:
         self._sums: dict[str, Sum] = {}
         self._hash = SetHash()
 
-    def inserted(self, entries: Sequence[Mapping[str, Any]], digests: bytes) -> None:
-        """Note entries of new rows, with the digests of the rows one behind the other."""
-        self._sum(entries).came(digests)
-        self._hash.add(entries, digests)
+    def inserted(self, entity: str, columns: Sequence[Sequence[str | None]], digests: bytes) -> None:
+        """Note entries of new rows, told as columns (see `SetHash.go_on`), with the rows' digests one behind the other."""
+        self._sum(entity).came(digests)
+        self._hash.go_on(entity, "insert", columns, digests)
 
     def updated(
         self,
@@ -29,7 +29,7 @@ class Ledger:
     ) -> None:
         """Note entries of changed rows, with the whole rows before and after."""
         entity = entries[0]["entity"]
-        there = self._sum(entries)
+        there = self._sum(entity)
         there.went(digests_of(row_bytes(entity, known(before)) for before, _ in rows))
         there.came(digests_of(row_bytes(entity, known(after)) for _, after in rows))
         self.told(entries)
@@ -37,7 +37,7 @@ class Ledger:
     def removed(self, entries: Sequence[Mapping[str, Any]]) -> None:
         """Note entries of rows that went; they hold the rows whole."""
         digests = digests_of(entry["before"].encode() for entry in entries)
-        self._sum(entries).went(digests)
+        self._sum(entries[0]["entity"]).went(digests)
         self._hash.add(entries, digests)
 
     def told(self, entries: Sequence[Mapping[str, Any]]) -> None:
@@ -64,5 +64,5 @@ class Ledger:
         own = self._hash.own(header)
         return own, chained(before, header, own, further)
 
-    def _sum(self, entries: Sequence[Mapping[str, Any]]) -> Sum:
-        return self._sums.setdefault(entries[0]["entity"], Sum())
+    def _sum(self, entity: str) -> Sum:
+        return self._sums.setdefault(entity, Sum())

@@ -21,6 +21,9 @@ from hwsched.values.lock_points import LOCK_KINDS, lock_items, lock_points
 
 _LEAF_FACTS: Final = ("ordinal", "id", "position")
 _LOCK_FACTS: Final = ("ordinal", "id", "kind", "leaf", "disposition", "lock_form")
+_leaf_facts: Final = itemgetter(*_LEAF_FACTS)
+_lock_facts: Final = itemgetter(*_LOCK_FACTS)
+_opening_of: Final = itemgetter("opening_id")
 DECIDING: Final[Mapping[str, frozenset[str]]] = {
     LEAF_TABLE.name: frozenset({"opening_id", *_LEAF_FACTS}),
     ITEM_TABLE.name: frozenset({"opening_id", *_LOCK_FACTS}),
@@ -83,24 +86,25 @@ class Unsettled:
         self.new: dict[str, _Deciding] = {}
         """By opening: of those that have no lock point yet, what decides."""
 
-    def inserted(self, table: Table, rows: Iterable[Mapping[str, Any]]) -> None:
+    def inserted(self, table: Table, rows: Sequence[Mapping[str, Any]]) -> None:
         """Note whole rows that were inserted."""
         if table is OPENING_TABLE:
             for row in rows:
                 self.openings.add(row["id"])
                 self.new[row["id"]] = _Deciding()
-        elif table is LEAF_TABLE or table is ITEM_TABLE:
-            facts = itemgetter(*(_LEAF_FACTS if table is LEAF_TABLE else _LOCK_FACTS))
+        elif table is LEAF_TABLE:
+            self.openings.update(map(_opening_of, rows))
             for row in rows:
-                self.openings.add(row["opening_id"])
-                if (held := self.new.get(row["opening_id"])) is None:
-                    continue
-                if table is LEAF_TABLE:
-                    # Kept from what is written anyway: reading ten thousand new openings back would cost as much as
-                    # writing them.
-                    held.leaves.append(facts(row))
-                elif row["kind"] in LOCK_KINDS or row["lock_form"] is not None:
-                    held.locks.append(facts(row))
+                # Kept from what is written anyway: reading ten thousand new openings back would cost as much as
+                # writing them.
+                if (held := self.new.get(row["opening_id"])) is not None:
+                    held.leaves.append(_leaf_facts(row))
+        elif table is ITEM_TABLE:
+            self.openings.update(map(_opening_of, rows))
+            for row in rows:
+                held = self.new.get(row["opening_id"])
+                if held is not None and (row["kind"] in LOCK_KINDS or row["lock_form"] is not None):
+                    held.locks.append(_lock_facts(row))
         elif table is LOCK_POINT:
             for row in rows:
                 self.written(row["opening_id"])
@@ -202,6 +206,10 @@ def _bring_in_step(
     gone: list[str] = []
     fresh: list[dict[str, str | None]] = []
     for opening_id, rows, wanted in wrong:
+        if not rows and len(wanted) == 1:
+            # Nearly all openings of a survey: new, with one lock or none.
+            fresh.append({"id": opening_id, "opening_id": opening_id, "item_id": wanted[0]})
+            continue
         known = {item for _, item in rows}
         open_ = [item for item in wanted if item not in known]
         # A point whose lock went takes a lock that has none yet: what was chosen for it by hand stays.

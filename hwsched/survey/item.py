@@ -1,6 +1,6 @@
 """Facts of an existing item: a piece of hardware that the survey found."""
 
-from hwsched.attributes import Attribute, Choice, Unclear
+from hwsched.attributes import Attribute, Choice, Reading, Unclear
 from hwsched.survey.entity import Entity
 
 KINDS = (
@@ -86,6 +86,14 @@ LATCH_FORMS = (
     Choice("roller", "Roller latch", ("roller", "ball catch")),
     Choice("deadbolt", "Dead bolt only", ("deadbolt", "dead bolt", "bolt only")),
     Choice("none", "No bolt", ("no", "n")),
+)
+UNCLEAR_LATCHES = tuple(
+    Unclear(
+        word,
+        "says that there is one, and not of which form",
+        (Reading("a latch bolt", "latch"), Reading("a latch bolt with guard", "deadlatch")),
+    )
+    for word in ("yes", "y", "true")
 )
 BOLT_FORMS = (
     Choice("manual", "Manual", ("by hand", "manual flush bolt")),
@@ -295,6 +303,7 @@ ITEM = Entity(
             "Latch form",
             "choice",
             choices=LATCH_FORMS,
+            unclear=UNCLEAR_LATCHES,
             synonyms=("latch", "latch type", "latchbolt form"),
             note="What holds the leaf shut by itself; a dead bolt does not.",
         ),

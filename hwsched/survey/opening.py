@@ -130,6 +130,14 @@ SMOKE_SEALS = (
     Choice("stop", "On the frame's stop", ("frame stop", "on stop", "rebate")),
     Choice("edge", "In or on the leaf's edge", ("leaf edge", "edge", "intumescent in leaf")),
 )
+UNCLEAR_SEALS = tuple(
+    Unclear(
+        word,
+        "says that there is one, and not where",
+        (Reading("on the frame's stop", "stop"), Reading("in or on the leaf's edge", "edge")),
+    )
+    for word in ("yes", "y", "true")
+)
 CONTROLLER_OUTPUTS = (
     Choice("dry-contact", "Dry contact", ("relay", "dry", "volt-free contact", "contact")),
     Choice("powered", "Powered output", ("wet", "12 v output", "24 v output")),
@@ -175,7 +183,24 @@ OPENING = Entity(
             "Room from",
             synonyms=("from", "from room", "key side room", "location", "location from"),
         ),
-        Attribute("room_to", "Room to", synonyms=("to", "to room", "secured room", "location to")),
+        # A room named alone is that to which the door gives access, from which doors have their numbers: common practice
+        # of door schedules.
+        Attribute(
+            "room_to",
+            "Room to",
+            synonyms=(
+                "to",
+                "to room",
+                "secured room",
+                "location to",
+                "room",
+                "room name",
+                "room no",
+                "room number",
+                "room id",
+                "room description",
+            ),
+        ),  # fmt: skip
         Attribute(
             "form",
             "Opening form",
@@ -217,6 +242,10 @@ OPENING = Entity(
                 "door label",
                 "door fire rating",
                 "opening rating",
+                "ul label",
+                "ul rating",
+                "fire resistance",
+                "fire class",
             ),
             note="From the label on the leaf and on the frame, never from memory.",
         ),
@@ -262,7 +291,7 @@ OPENING = Entity(
             "Exposure",
             "choice",
             choices=EXPOSURES,
-            synonyms=("int/ext", "interior exterior", "location type"),
+            synonyms=("int/ext", "ext/int", "interior exterior", "exterior interior", "location type"),
         ),
         Attribute(
             "temperature_low_c",
@@ -374,6 +403,7 @@ OPENING = Entity(
             "Gasket or smoke seal",
             "choice",
             choices=SMOKE_SEALS,
+            unclear=UNCLEAR_SEALS,
             synonyms=("smoke seal", "gasket", "gasketing", "smoke gasket"),
         ),
         Attribute(
@@ -411,6 +441,6 @@ OPENING = Entity(
             note="Factor on the hours of labour: 1 is usual work.",
         ),
         Attribute("installed_on", "Installed on", "date", synonyms=("installation date",)),
-        Attribute("notes", "Notes", synonyms=("remarks", "remark", "comment", "comments")),
+        Attribute("notes", "Notes", synonyms=("remarks", "remark", "comment", "comments", "note", "observations")),
     ),
 )

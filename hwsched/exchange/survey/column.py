@@ -29,6 +29,8 @@ class Column:
     cells: Sequence[Any]
     pairs: str = ""
     """What a person said that widths of pairs are, which do not say it."""
+    counts: Counter[Any] | None = None
+    """How often each different cell stands in it, where that is known already."""
 
 
 def hashable(cells: Sequence[Any]) -> Sequence[Any]:

@@ -6,7 +6,7 @@ cells, assumed units and values that stand apart from their column. How rows bec
 
 import re
 from collections import Counter
-from collections.abc import Mapping, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import replace
 from itertools import zip_longest
 from typing import Any, Final
@@ -126,12 +126,13 @@ def read_columns(
         unit = column.unit or (bare_unit if is_length else None)
         numeric = attribute is None or attribute.kind in _NUMERIC
         ask_stop()
-        told = _as_meant(sheet, column, cells, attribute)
-        if is_length and unit == "mm":
+        counts = Counter(cells[column.index])
+        told = _as_meant(sheet, column, cells, attribute, counts)
+        if is_length and unit == "mm" and any(_without_blanks(cell) is not cell for cell in counts):
             told = [_without_blanks(cell) for cell in told]
-        reading = Column(
-            sheet, column, [in_points(cell, decimal) for cell in told] if decimal and numeric else told, pairs
-        )
+        if decimal and numeric:
+            told = [in_points(cell, decimal) for cell in told]
+        reading = Column(sheet, column, told, pairs, counts if told is cells[column.index] else None)
         if attribute is None:
             read_sizes(reading, unit)
         else:
@@ -149,9 +150,13 @@ def _without_blanks(cell: object) -> object:
 
 
 def _as_meant(
-    sheet: SheetFacts, column: MappedColumn, cells: Sequence[Sequence[object]], attribute: Attribute | None
+    sheet: SheetFacts,
+    column: MappedColumn,
+    cells: Sequence[Sequence[object]],
+    attribute: Attribute | None,
+    different: Iterable[object],
 ) -> Sequence[object]:
-    """Return the cells of a column as its heading, the column of its inches and the rows above say them."""
+    """Return the cells of a column, each ``different`` one of which is named, as heading, inches and rows above say."""
     told: Sequence[object] = cells[column.index]
     if column.means:
         told, count = meant_by_heading(column, told)
@@ -176,7 +181,8 @@ def _as_meant(
         told, count = filled_down(told)
         if count:
             assume(sheet, column, "blank cells taken as what stands above them, once for its rows", count)
-    told, dittos = as_above(told, in_text=attribute is not None and attribute.kind == "text")
+    in_text = attribute is not None and attribute.kind == "text"
+    told, dittos = as_above(told, in_text=in_text, different=different if told is cells[column.index] else None)
     if dittos:
         assume(sheet, column, "ditto marks taken as what stands above them", dittos)
     return told
@@ -216,7 +222,7 @@ def _read_facts(reading: Column, attribute: Attribute, unit: str | None, *, as_t
     sheet, column = reading.sheet, reading.column
     read = CellReader(attribute, unit).read
     cells = hashable(reading.cells)
-    counts = Counter(cells)
+    counts = reading.counts if reading.counts is not None and cells is reading.cells else Counter(cells)
     memo: dict[object, Any] = {}
     errors: dict[object, CellError] = {}
     assumed: dict[object, str] = {}

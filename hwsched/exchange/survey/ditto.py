@@ -3,7 +3,7 @@
 Here belongs which cells those are and what they come to. An arrow is none: it points as often at something else.
 """
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from typing import Final
 
 from hwsched.attributes import as_text
@@ -37,10 +37,12 @@ def is_ditto(cell: object, *, in_text: bool) -> bool:
     return text in _MARKS or (not in_text and text in _WORDS)
 
 
-def as_above(cells: Sequence[object], *, in_text: bool) -> tuple[Sequence[object], int]:
+def as_above(
+    cells: Sequence[object], *, in_text: bool, different: Iterable[object] | None = None
+) -> tuple[Sequence[object], int]:
     """Return the cells of a column with what stands above in place of dittos, and how many those are.
 
-    One in the first row stays: nothing stands above it.
+    One in the first row stays: nothing stands above it. ``different``: each of the cells once, where that is known.
 
     Examples
     --------
@@ -48,7 +50,7 @@ def as_above(cells: Sequence[object], *, in_text: bool) -> tuple[Sequence[object
     ((['HM', 'HM', 'HM', 'WD'], 2), (['"', 'WD'], 0))
     """
     # Columns repeat themselves, and most have none.
-    if not any(is_ditto(cell, in_text=in_text) for cell in set(cells)):
+    if not any(is_ditto(cell, in_text=in_text) for cell in (set(cells) if different is None else different)):
         return cells, 0
     told: list[object] = []
     count = 0

@@ -14,6 +14,7 @@ from hwsched.exchange.survey.told import Draft, FileRow, Told, contradiction, ro
 from hwsched.stopping import ask_stop
 
 _LEAFLESS: Final = ("lift", "turnstile")
+_UNNAMED: Final = frozenset({""})
 _PAIR: Final = ("active", "inactive")
 _WIDEST_OF_PAIR_MM: Final = 1400.0
 """Leaves of a pair are at most 4 ft (1219 mm), common practice; a wider measure may be that of both leaves together."""
@@ -59,10 +60,12 @@ def finish(draft: Draft, taken: Taken, problems: list[CellProblem]) -> SurveyedO
     """
     ask_stop()
     before = len(problems)
-    counted = Taken()
     facts: dict[str, Any] = {"mark": draft.mark, **draft.told.facts}
     pair = _is_pair(draft)
     form = facts.get("form")
+    if not pair and (plain := _plain(draft, facts, form)) is not None:
+        return plain
+    counted = Taken()
     if pair and form is None:
         facts["form"] = "pair"
         counted.pair_from_leaves += 1
@@ -75,6 +78,19 @@ def finish(draft: Draft, taken: Taken, problems: list[CellProblem]) -> SurveyedO
     if not draft.bad:
         taken.add(counted)
     return SurveyedOpening(draft.mark, facts, leaves, items, draft.told.place.origin)
+
+
+def _plain(draft: Draft, facts: dict[str, Any], form: object) -> SurveyedOpening | None:
+    """Return an opening of one row, with one leaf and items that name none, as nearly all are; None for another."""
+    place = draft.told.place
+    if form in _LEAFLESS or len(draft.told.rows) != 1 or draft.leaves.keys() != _UNNAMED:
+        return None
+    if any(position or told.place is not place or "leaf" in told.facts for told, position in draft.items):
+        return None
+    origin = place.origin
+    leaf = SurveyedLeaf("single", {**draft.leaves[""].facts, "position": "single"}, origin)
+    items = tuple([SurveyedItem(dict(told.facts), {"leaf": "single"}, origin) for told, _ in draft.items])
+    return SurveyedOpening(draft.mark, facts, (leaf,), items, origin)
 
 
 def _is_pair(draft: Draft) -> bool:

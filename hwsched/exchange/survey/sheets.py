@@ -276,10 +276,10 @@ def _column_above(grid: Grid, header: Header, vocabulary: Vocabulary) -> int | N
     mark = next((index for index, meaning in enumerate(header.meanings) if meaning.target == MARK), None)
     if mark is None:
         return None
-    rows = [row for row in grid.rows[header.last + 1 :] if any(as_text(cell).strip() for cell in row)]
-    for index, text in enumerate(header.texts):
-        if index == mark or not is_of_types(text):
-            continue
+    of_types = [index for index, text in enumerate(header.texts) if index != mark and is_of_types(text)]
+    rows = grid.rows[header.last + 1 :] if of_types else []
+    rows = [row for row in rows if any(as_text(cell).strip() for cell in row)]
+    for index in of_types:
         both = [(bool(_cell(row, index)), bool(_cell(row, mark))) for row in rows]
         if (True, False) in both and (True, True) not in both and not _reads(grid, header, index, vocabulary):
             return index

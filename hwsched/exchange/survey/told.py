@@ -2,7 +2,7 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass, field
-from typing import Any, Final
+from typing import Any, Final, NamedTuple
 
 from hwsched.attributes import Attribute
 from hwsched.exchange.problems import CellProblem
@@ -13,8 +13,7 @@ _ENTITIES: Final = {"opening": OPENING, "leaf": LEAF, "item": ITEM}
 _DECLARED: Final = {(name, a.name): a for name, entity in _ENTITIES.items() for a in entity.attributes}
 
 
-@dataclass(frozen=True, slots=True)
-class FileRow:
+class FileRow(NamedTuple):
     """A row of the file."""
 
     file: str

@@ -69,6 +69,7 @@ _STOREY: Final = r"(?:l(?:evel|vl)?\.?|b|p|m|floor)?\s*-?\d{1,2}|gf?|b|m|rf?|lg|
 _SET: Final = r"(?:hw|hdw|set|hs|group|grp)?[-#. ]*(?:no\.? ?)?\d{1,3}(?:\.\d{1,2})?[A-Z]?"
 _SOUND: Final = r"(?:stc|rw|r'w|oitc|nrc)\W*\d+.*|\d+ ?db.*"
 _WAY: Final = r"(?:in|out)(?:[- ]?sw(?:ing)?|wards?|s)?|i/?s|o/?s|d/?a|double.*"
+_MOVES: Final = r".*(?:swing|slid|fold|roll|revolv|pivot|part|overhead|acting).*|[ds]/?a"
 _OF_CYLINDER: Final = r"(?:sf|lf|fs)?ic\W*\d?|interch.*|remov.*|perm.*"
 _RATING: Final = Reading(
     "opening.rating", like=r"fd ?\d{2,3} ?s?|\d{2,3} ?(?:min.*|m)|\d(?:[ .]\d+(?:/\d)?)? ?(?:hr|hour).*"
@@ -78,6 +79,7 @@ _MATERIAL: Final = Reading("leaf.material")
 _CONSTRUCTION: Final = Reading("leaf.construction")
 _HAND: Final = Reading("opening.hand")
 _FUNCTION: Final = Reading("existing_item.function")
+_LOCK: Final = Reading("existing_item.kind@lock", "Lock on the door", tick="Lock")
 _OF_TYPE: Final = Reading("opening.of_type", like=_CODE)
 _LEVEL: Final = Reading("opening.level", like=_STOREY)
 _FRAME_TYPE: Final = Reading("", "a type of frame", r"[A-Z]{1,3}[-. ]?\d{1,3}[A-Z]?|[A-Z]|\d{1,2}")
@@ -131,7 +133,38 @@ HEADINGS: Final = (
     Heading(
         ("loc", "location"), (Reading("opening.exposure"), Reading("opening.room_from", like=r".{3,}")), usual=True
     ),
-    Heading(("lk", "lock"), (Reading("existing_item.lock_form"), _FUNCTION), usual=True),
+    Heading(("lk", "lock"), (Reading("existing_item.lock_form"), _FUNCTION, _LOCK), usual=True),
+    Heading(
+        ("lockset", "lock set", "locks"),
+        (
+            Reading("existing_item.lock_form"),
+            _FUNCTION,
+            _LOCK,
+            Reading("", "a code of the lock", r"(?=.*\d).+"),
+        ),
+    ),
+    Heading(("group", "grp"), (Reading("opening.occupancy_group"), Reading("", "a set of hardware", _SET)), names=True),
+    Heading(("code",), (Reading("opening.code"), Reading("", "a code of another kind", r"(?=\S*\d)\S+"))),
+    Heading(("power",), (Reading("opening.power_wish"), Reading("", "what is fed", r"yes|no|y|n|\d.*"))),
+    Heading(("latch",), (Reading("existing_item.latch_form"),)),
+    Heading(("side",), (Reading("existing_item.face"),)),
+    Heading(("prep",), (Reading("existing_item.lock_form"),)),
+    Heading(
+        ("gasket", "gaskets", "gasketing", "seal", "seals", "smoke seals"),
+        (Reading("opening.smoke_seal"), Reading("", "a kind of seal", r".+")),
+    ),
+    Heading(
+        ("wall", "wall type", "partition", "partition type"),
+        (Reading("opening.wall_build"), Reading("", "a type of wall", r"(?=.*\d).+|[A-Z]{1,2}")),
+        names=True,
+    ),
+    Heading(("traffic",), (Reading("opening.operations_per_day"), Reading("", "how busy it is, in words", r"[^\d]+"))),
+    Heading(("operations",), (Reading("opening.operations_per_day"), Reading("", "the way it moves", _MOVES))),
+    Heading(
+        ("action", "operation", "door action", "door operation"),
+        (Reading("existing_item.disposition"), Reading("opening.form"), Reading("", "the way it moves", _MOVES)),
+    ),
+    Heading(("pair",), (Reading("opening.form", "Pair", tick="Pair"),)),
     Heading(("sw", "swing"), (_HAND, Reading("", "the way of the swing", _WAY)), usual=True),
     Heading(("dir", "direction"), (_HAND, Reading("opening.egress_toward"))),
     Heading(

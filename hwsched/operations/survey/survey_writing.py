@@ -19,6 +19,8 @@ from hwsched.stopping import asking
 
 _TABLES: Final[Mapping[str, Table]] = {"opening": OPENING_TABLE, "leaf": LEAF_TABLE, "existing_item": ITEM_TABLE}
 _PLACE: Final = ("building", "level")
+_COLUMNS: Final[Mapping[str, frozenset[str]]] = {name: frozenset((*BLANK[name], *_PLACE)) for name in _TABLES}
+"""Facts that have a column, or make one; the others are fields of the project's own."""
 
 
 def write_preview(change: Change, preview: Preview, file: str) -> None:
@@ -57,8 +59,7 @@ def _write_new(change: Change, preview: Preview) -> None:
     levels = levels_for(change, places)
     rows = []
     for opening in asking(preview.new):
-        row = _row(opening.facts, OPENING_TABLE)
-        row["level_id"] = levels[_place_of(opening.facts)]
+        row = _row({**opening.facts, "level_id": levels[_place_of(opening.facts)]}, OPENING_TABLE)
         for name in _PLACE:
             row.pop(name, None)
         rows.append(row)
@@ -69,8 +70,8 @@ def _write_new(change: Change, preview: Preview) -> None:
             leaves.append({"opening_id": opening_id, "ordinal": ordinal, **leaf.facts})
             leaf_origins.append(leaf.origin)
         for ordinal, item in enumerate(opening.items):
-            row = _row({**item.deduced, **item.facts}, ITEM_TABLE)
-            items.append({"opening_id": opening_id, "ordinal": ordinal, **row})
+            facts = {"opening_id": opening_id, "ordinal": ordinal, **item.deduced, **item.facts}
+            items.append(_row(facts, ITEM_TABLE))
             item_origins.append(item.origin)
     change.insert(LEAF_TABLE, leaves, leaf_origins)
     change.insert(ITEM_TABLE, items, item_origins)
@@ -80,13 +81,13 @@ def _place_of(facts: Mapping[str, Any]) -> tuple[str | None, str | None]:
     return facts.get("building"), facts.get("level")
 
 
-def _row(facts: Mapping[str, Any], table: Table) -> dict[str, Any]:
-    """Split facts into columns and the project's own fields."""
-    columns = BLANK[table.name]
-    row = {name: value for name, value in facts.items() if name in columns or name in _PLACE}
-    own = {name: value for name, value in facts.items() if name not in row}
-    if own:
-        row["extra"] = own
+def _row(facts: dict[str, Any], table: Table) -> dict[str, Any]:
+    """Split facts into columns and the project's own fields; where there are none of these, they are the row."""
+    columns = _COLUMNS[str(table.name)]
+    if columns.issuperset(facts):
+        return facts
+    row = {name: value for name, value in facts.items() if name in columns}
+    row["extra"] = {name: value for name, value in facts.items() if name not in row}
     return row
 
 

@@ -39,6 +39,7 @@ LISTS = {
         {
             "100A": {
                 "form": "pair",
+                "room_to": "VESTIBULE",
                 "leaves": 2,
                 "h": 84.0,
                 "t": 1.8,
@@ -46,8 +47,8 @@ LISTS = {
                 "frame_material": "aluminium",
                 "notes": "1",
             },
-            "101": {**DOOR, **FRAME, "t": 1.8, "rating": "20"},
-            "102": {**DOOR, **HM, **FRAME, "t": 1.8, "rating": "90", "notes": "2, 3"},
+            "101": {**DOOR, **FRAME, "t": 1.8, "rating": "20", "room_to": "OFFICE"},
+            "102": {**DOOR, **HM, **FRAME, "t": 1.8, "rating": "90", "notes": "2, 3", "room_to": "ELEC."},
         },
         asks=("is the width that of each leaf or of both", '"WD"', '"---"'),
         passed=("a title (DOOR SCHEDULE NOTES:)", "1. CARD", "2. PROVIDE", "type FG", "type F,"),
@@ -195,9 +196,9 @@ LISTS = {
         '101,LOBBY,A,3\'-0",7\'-0",1 3/4",HM,F1,HM,see plan,ok\n102,HALL,B,3\'-0",7\'-0",1 3/4",SCWD,F1,HM,,sticks\n'
         '103,STAIR,A,(2) 3\'-0",7\'-0",1 3/4",HM,F2,HM,,\n',
         {
-            "101": {**DOOR, **HM, **FRAME, "t": 1.8, "notes": "see plan; ok"},
-            "102": {**DOOR, **FRAME, "t": 1.8, "material": "wood", "notes": "sticks"},
-            "103": {**DOOR, **HM, **FRAME, "t": 1.8, "form": "pair", "leaves": 2},
+            "101": {**DOOR, **HM, **FRAME, "t": 1.8, "notes": "see plan; ok", "room_to": "LOBBY"},
+            "102": {**DOOR, **FRAME, "t": 1.8, "material": "wood", "notes": "sticks", "room_to": "HALL"},
+            "103": {**DOOR, **HM, **FRAME, "t": 1.8, "form": "pair", "leaves": 2, "room_to": "STAIR"},
         },
         passed=("type A", "type B"),
     ),
@@ -250,7 +251,7 @@ LISTS = {
     ),
     "what stands in the marks of an old list": Listed(
         "Door #|Rm|W|H|Lbl\n101|Off.|3'|7'|90\n103 (deleted)||||\n104|?|3'0\"|6'8\"|C\n105 - NOT USED||||\nn/a||||\n",
-        {"101": {**DOOR, "rating": "90"}, "104": {"w": 36.0, "h": 80.0, "rating": "45"}},
+        {"101": {**DOOR, "rating": "90", "room_to": "Off."}, "104": {"w": 36.0, "h": 80.0, "rating": "45"}},
         passed=("103 (deleted)", "105 - NOT USED", "row 6: no mark"),
     ),
     "components of a hand-over": Listed(

@@ -193,7 +193,9 @@ LISTS = {
         "Mark;Width\n1;1.016 mm\n2;914,4 mm\n", {"1": {"w": 40.0}, "2": {"w": 36.0}}, options={"decimal": "comma"}
     ),
     "a text that is called a workbook": Stranger("Mark\tWidth\tHeight\n101\t36\t84\n", {"101": DOOR}, name="list.xls"),
-    "numbers that are marks since nothing else is": Stranger("Number,Room,Width\n101,A,36\n", {"101": {"w": 36.0}}),
+    "numbers that are marks since nothing else is": Stranger(
+        "Number,Room,Width\n101,A,36\n", {"101": {"w": 36.0, "room_to": "A"}}
+    ),
     "marks that are one but for their spelling": Stranger(
         "Mark,Hand\nD-1,LH\nd-1,RH\nD-2,LH\n",
         {"D-1": {"hand": "LH"}, "d-1": {"hand": "RH"}, "D-2": {"hand": "LH"}},
@@ -232,10 +234,10 @@ LISTS = {
         "W1-01,Ward 1,Utility,850,914.4,2133.6,FD60S,LH,Y\nW1-02,Ward 1,Entrance,1300,914.4 + 508,2133.6,FD60,,Y\n"
         "W1-03,Ward 1,Linen,800,914.4,2133.6,NFR,RH,N\nW1-04,Ward 1,Sluice,850,914.4,2133.6,FD30,RH,N\n",
         {
-            "W1-01": {**DOOR, "rating": "60", "hand": "LH"},
-            "W1-02": {**DOOR, "form": "pair", "rating": "60", "leaves": 2},
-            "W1-03": {**DOOR, "rating": "none", "hand": "RH"},
-            "W1-04": {**DOOR, "rating": "30", "hand": "RH"},
+            "W1-01": {**DOOR, "rating": "60", "hand": "LH", "room_to": "Utility"},
+            "W1-02": {**DOOR, "form": "pair", "rating": "60", "leaves": 2, "room_to": "Entrance"},
+            "W1-03": {**DOOR, "rating": "none", "hand": "RH", "room_to": "Linen"},
+            "W1-04": {**DOOR, "rating": "30", "hand": "RH", "room_to": "Sluice"},
         },
         options={"bare_unit": "mm"},
     ),
@@ -251,6 +253,7 @@ LISTS = {
         {
             "G.01": {
                 **DOOR,
+                "room_to": "Reception",
                 "t": 1.8,
                 "level": "GROUND FLOOR",
                 "rating": "30",
@@ -259,6 +262,7 @@ LISTS = {
             },
             "G.02": {
                 **DOOR,
+                "room_to": "Record store",
                 "t": 1.8,
                 "level": "GROUND FLOOR",
                 "rating": "60",
@@ -268,6 +272,7 @@ LISTS = {
             },
             "G.03": {
                 **DOOR,
+                "room_to": "Plant",
                 "t": 1.8,
                 "level": "GROUND FLOOR",
                 "form": "pair",
@@ -332,9 +337,17 @@ LISTS = {
         "101,2,3/0 x 7/0 x 1 3/4,RH,WD,rubs - 36 1/2 in. wide at the bottom\nGym,3,PR 3/0 x 7/0 x 1 3/4,,HM,photo 12\n"
         ",,,,,\nsee also the sheet of the boiler room,,,,,\n",
         {
-            "1": {**DOOR, "t": 1.8, "hand": "LH", "material": "hollow-metal", "notes": "leaks"},
-            "2": {**DOOR, "t": 1.8, "hand": "RH", "notes": "rubs - 36 1/2 in. wide at the bottom"},
-            "3": {"form": "pair", "leaves": 2, "h": 84.0, "t": 1.8, "material": "hollow-metal", "notes": "photo 12"},
+            "1": {**DOOR, "t": 1.8, "hand": "LH", "material": "hollow-metal", "notes": "leaks", "room_to": "101"},
+            "2": {**DOOR, "t": 1.8, "hand": "RH", "notes": "rubs - 36 1/2 in. wide at the bottom", "room_to": "101"},
+            "3": {
+                "form": "pair",
+                "leaves": 2,
+                "h": 84.0,
+                "t": 1.8,
+                "material": "hollow-metal",
+                "notes": "photo 12",
+                "room_to": "Gym",
+            },  # fmt: skip
         },
         asks=("is the width that of each leaf or of both", '"WD"'),
     ),
@@ -370,7 +383,12 @@ LISTS = {
         "DOOR,ROOM,W,H,RATING,REMARKS\n101,Lobby,36,84,20,\nDoor 101 is held open by day - check with the porter,,,,,\n"
         "102,Office,36,84,,\n103,Stair 1,36,84,90,\n*** all doors below are on the mezzanine ***,,,,,\n"
         "104,Store,30,80,,\n",
-        {"101": {**DOOR, "rating": "20"}, "102": DOOR, "103": {**DOOR, "rating": "90"}, "104": {"w": 30.0, "h": 80.0}},
+        {
+            "101": {**DOOR, "rating": "20", "room_to": "Lobby"},
+            "102": {**DOOR, "room_to": "Office"},
+            "103": {**DOOR, "rating": "90", "room_to": "Stair 1"},
+            "104": {"w": 30.0, "h": 80.0, "room_to": "Store"},
+        },
     ),
     "types that stand on a drawing": Stranger(
         "Mark,Type,Width\n101,A,36\n102,B,36\n103,F1,36\n", {m: {"w": 36.0} for m in ("101", "102", "103")}

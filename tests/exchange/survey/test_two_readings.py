@@ -71,6 +71,32 @@ READS = [
     ("CORE", ["SFIC", "IC7", "removable"], None),
     ("Leaf", ["single", "single", "single"], "leaf.position"),
     ("LEAF", ["1", "2", "1"], "opening.form"),
+    ("Lock", ["yes", "no", "yes"], "existing_item.kind@lock"),
+    ("Lockset", ["mortise", "bored", "rim"], "existing_item.lock_form"),
+    ("LOCK SET", ["passage", "privacy", "office"], "existing_item.function"),
+    ("Locks", ["x", "", "x"], "existing_item.kind@lock"),
+    ("Lockset", ["L-2", "L-3", "LK 4"], None),
+    ("Group", ["business", "assembly", "storage"], "opening.occupancy_group"),
+    ("Group", ["01", "02", "HW-3"], None),
+    ("Code", ["IBC", "NFPA 101", "IBC"], "opening.code"),
+    ("Code", ["4471#", "1234", "C-7"], None),
+    ("Power", ["battery", "supply", "any"], "opening.power_wish"),
+    ("Power", ["yes", "24V", "12 V DC"], None),
+    ("Latch", ["roller", "latch", "deadbolt"], "existing_item.latch_form"),
+    ("Side", ["key", "inside", "both"], "existing_item.face"),
+    ("Prep", ["mortise", "161", "rim"], "existing_item.lock_form"),
+    ("Gasket", ["stop", "edge", "none"], "opening.smoke_seal"),
+    ("Seals", ["G1", "silicone", "brush"], None),
+    ("Wall type", ["masonry", "hollow", "steel"], "opening.wall_build"),
+    ("PARTITION TYPE", ["A1", "B2", "S-3"], None),
+    ("Traffic", ["40", "120", "5"], "opening.operations_per_day"),
+    ("Traffic", ["high", "low", "medium"], None),
+    ("Operations", ["40", "120", "5"], "opening.operations_per_day"),
+    ("OPERATIONS", ["swing", "sliding", "folding"], None),
+    ("Action", ["keep", "replace", "remove"], "existing_item.disposition"),
+    ("Operation", ["Single", "Pair", "Single"], "opening.form"),
+    ("Action", ["Swing", "double acting", "Sliding"], None),
+    ("Pair", ["x", "", "yes"], "opening.form"),
 ]
 
 
@@ -107,6 +133,10 @@ def test_the_cells_say_what_the_heading_means(tmp_path, heading, cells, fact):
         ("L", ["20", "45"], ("Fire rating", "Level")),
         ("F", ["60", "90"], ("Fire rating", "Level")),
         ("Panic", ["X", "-", "x"], ("Exit device on the door", "Egress, panic hardware required")),
+        # A group of hardware is called A as well as a group of occupants.
+        ("Group", ["A", "B", "S"], ("Occupancy group",)),
+        ("Latch", ["L1", "see spec"], ("Latch form",)),
+        ("Side", ["N", "S"], ("Face",)),
     ],
 )
 def test_what_the_cells_do_not_say_is_asked_once_with_the_readings_shown(tmp_path, heading, cells, answers):
@@ -147,10 +177,10 @@ def test_each_heading_of_the_table_is_tried_here_in_each_reading():
 
 ONE_READING = {
     # Labels of one thing, and words whose letters nothing else of a door list begins so; common practice.
-    "acdc", "ada", "aff", "bks", "bs", "bldg", "blg", "cam", "code", "const", "constr", "cyl", "dr", "drs", "door",
+    "acdc", "ada", "aff", "bks", "bs", "bldg", "blg", "cam", "const", "constr", "cyl", "dr", "drs", "door",
     "egr", "exit", "face", "fate", "fire", "flr", "form", "from", "func", "hand", "hdg", "item", "lbl", "lvl", "mark",
-    "mins", "minute", "minutes", "nbr", "no", "num", "opg", "opng", "prep", "prio", "rem", "rise", "rm", "rmks", "side",
-    "tag", "thick", "thk", "thkns", "to", "tt", "uc", "wall", "wave", "wdth", "wxh", "x", "y", "#",
+    "mins", "minute", "minutes", "nbr", "no", "note", "num", "opg", "opng", "prio", "rem", "rise", "rm", "rmks", "room",
+    "tag", "thick", "thk", "thkns", "to", "tt", "uc", "wave", "wdth", "wxh", "x", "y", "#",
 }  # fmt: skip
 
 
@@ -161,6 +191,69 @@ def test_every_short_heading_that_is_read_has_one_reading_or_stands_in_the_table
     of_table = {word for heading in HEADINGS for word in heading.words}
     assert read - of_table - ONE_READING == set()
     assert ONE_READING & of_table == set()
+
+
+@pytest.mark.parametrize(
+    ("heading", "cells", "fact"),
+    [
+        ("Room", ["Office", "Store"], "opening.room_to"),
+        ("ROOM NO.", ["101", "102"], "opening.room_to"),
+        ("Rm. #", ["101", "102"], "opening.room_to"),
+        ("Room name", ["Office", "Store"], "opening.room_to"),
+        ("Location", ["Corridor to office", "Lobby, north"], "opening.room_from"),
+        ("Note", ["new lever", "see photograph"], "opening.notes"),
+        ("UL label", ["90 min", "B"], "opening.rating"),
+        ("Ext/Int", ["EXT", "INT"], "opening.exposure"),
+    ],
+)
+def test_a_heading_that_the_trade_reads_in_one_way_needs_no_word_of_a_person(tmp_path, heading, cells, fact):
+    path = listed(tmp_path, [heading, "Undercut"], *([cell, "1/4 in"] for cell in cells))
+    found = read_survey(path, SurveyOptions(bare_unit="in"))
+    assert (carried(found, heading), found.problems, found.questions) == (fact, (), ())
+
+
+HELD_BY_NO_FACT = (
+    "Head", "Sill", "Jamb", "Threshold", "Hdw set", "Hardware group", "Detail", "Keying", "Keyset", "Signage", "STC",
+    "Door finish", "Manufacturer", "Status", "Zone", "Area", "Department", "Condition",
+    # Of a door the rooms on both sides, in what models hand over.
+    "Space",
+)  # fmt: skip
+
+
+@pytest.mark.parametrize("heading", HELD_BY_NO_FACT)
+def test_a_heading_of_what_the_survey_does_not_hold_is_named_and_makes_nothing(tmp_path, heading):
+    path = listed(tmp_path, [heading, "Undercut"], ["X1", "1/4 in"], ["X2", "1/4 in"])
+    found = read_survey(path, SurveyOptions(bare_unit="in"))
+    assert (carried(found, heading), found.problems, found.questions) == (None, (), ())
+    assert [(each.header, each.filled) for each in found.unmapped] == [(heading, 2)]
+
+
+def test_the_room_to_goes_before_a_room_alone_and_number_before_it_stays_named(tmp_path):
+    path = listed(tmp_path, ["Room", "Room from", "Room to"], ["101", "Hall", "Office"], ["102", "Hall", "Store"])
+    found = read_survey(path, SurveyOptions())
+    assert [opening.facts["room_to"] for opening in found.openings] == ["Office", "Store"]
+    assert [opening.facts["room_from"] for opening in found.openings] == ["Hall", "Hall"]
+    assert [each.header for each in found.unmapped] == ["Room"]
+    path = listed(tmp_path, ["Room No.", "Room name"], ["101", "Office"], ["102", "Store"])
+    found = read_survey(path, SurveyOptions())
+    assert [opening.facts["room_to"] for opening in found.openings] == ["Office", "Store"]
+    assert [each.header for each in found.unmapped] == ["Room No."]
+
+
+@pytest.mark.parametrize(
+    ("heading", "fact", "answer", "value"),
+    [
+        ("Gasket", "smoke_seal", "on the frame's stop", "stop"),
+        ("Latch", "latch_form", "a latch bolt with guard", "deadlatch"),
+    ],
+)
+def test_that_there_is_one_does_not_say_which(tmp_path, heading, fact, answer, value):
+    path = listed(tmp_path, [heading, "Undercut"], ["yes", "1/4 in"], ["no", "1/4 in"])
+    found = read_survey(path, SurveyOptions(bare_unit="in"))
+    (question,) = found.questions
+    again = read_survey(path, answered(SurveyOptions(bare_unit="in"), question, answer))
+    told = [{**opening.facts, **(opening.items[0].facts if opening.items else {})} for opening in again.openings]
+    assert ([each.get(fact) for each in told], again.problems) == ([value, "none"], ())
 
 
 def test_a_second_heading_of_one_word_is_asked_about(tmp_path):

@@ -39,6 +39,17 @@ _OF_HOLES: Final = frozenset(rule.id for rule in RULES if rule.slot == "unit" an
 _REST: Final = tuple(rule for rule in rules_in_slot("unit") if rule.discipline in ("fire-door", "egress"))
 _ALIKE: Final = tuple(rule for rule in rules_in_slot("unit") if rule not in _REST)
 """Rules that ask neither for the label nor for the use of the door, which differ more often than its shape."""
+_OF_PLACE: Final = frozenset(
+    (
+        *("closer-clear", "exit-device-clear", "frame-stop-clear", "glazing-clear", "item-clear", "label-clear"),
+        *("lever-clear", "plate-within-leaf", "thumb-turn-clear", "trim-clear", "unit-place-known"),
+        *("lock-within-leaf", "pocket-length"),
+    )
+)
+"""Rules that ask even of a unit without a place where the lock stands, and what is round it."""
+_OWN: Final = tuple(rule for rule in _ALIKE if rule.id not in _OF_PLACE)
+"""Rules that say the same of a unit without a place wherever the lock stands."""
+_BUT_OWN: Final = tuple(rule for rule in rules_in_slot("unit") if rule not in _OWN)
 
 
 @dataclass(frozen=True, slots=True)
@@ -87,21 +98,21 @@ def kept(given: OpeningInput, slot: UnitSlot) -> tuple[Judged, ...]:
 def _of_unit(slots: Slots, base: Fit, unit: Part) -> tuple[Judged | None, list[Judged]]:
     """Return a unit's best place that nothing speaks against, and else what speaks against each."""
     given = slots.given
-    # As far as most need it, it is shared by openings that differ in what their label and their use ask only.
-    alike = slots.of(("stands", unit.number), base, lambda inner: _stands(inner.given, base, unit))
-    first = judged_on(given, alike.first, "unit", unit.number, "unit", _REST)
     # What the unit itself is refused for no place on the leaf mends.
+    own = slots.of(("unit alone", unit.number), base, lambda inner: _alone(inner.given, base, unit))
+    first = judged_on(given, own, "unit", unit.number, "unit", _BUT_OWN)
     if not first.good and not _chosen(given):
         return None, [first]
+    # As far as most need it, it is shared by openings that differ in what their label and their use ask only.
+    alike = slots.of(("stands", unit.number), own.fit, lambda inner: _stands(inner.given, own.fit, unit))
     refused: list[Judged] = []
-    for found, said in _at_places(given, alike, unit):
+    for found, said in _at_places(given, own.fit, alike, unit):
         if found.good and found.fit.placement is not None:
             # Places come best first: the first that nothing speaks against is the best.
             return found, refused
         refused.append(_without_place(found, unit, said))
-    bare = alike.first.fit
     if not _chosen(given) and any(_by_its_holes(each) for each in refused):
-        for placed, said in _placed(given, bare, unit, finer=True):
+        for placed, said in _placed(given, own.fit, unit, finer=True):
             found = judged(given, fastened(given, placed), "unit", unit.number, "unit", said)
             if found.good:
                 return found, refused
@@ -113,7 +124,7 @@ def other_places(given: OpeningInput, base: Fit, unit: Part, placed: Placement |
 
     Asked only where the best place of every unit led nowhere: power or the lock's own bores may bear another one.
     """
-    bare = with_parts(base, fit_part(given, "unit", unit, _why(given, unit)), *fastening(given, unit))
+    bare = _bare(given, base, unit)
     found: list[Judged] = []
     for finer in (False, True):
         for each, said in _placed(given, bare, unit, finer=finer):
@@ -125,34 +136,38 @@ def other_places(given: OpeningInput, base: Fit, unit: Part, placed: Placement |
 
 @dataclass(frozen=True, slots=True)
 class _Stands:
-    """A unit as the rules judge it that ask neither for the label nor for the use of the door."""
+    """A unit at its places as the rules judge it that ask neither for the label nor for the use of the door."""
 
-    first: Judged
-    """Without a place."""
     places: tuple[tuple[Judged, str], ...]
     """Best first, up to the one that none of them speaks against; with what is said of each."""
     more: bool
     """Whether there are more."""
 
 
-def _stands(given: OpeningInput, base: Fit, unit: Part) -> _Stands:
-    bare = with_parts(base, fit_part(given, "unit", unit, _why(given, unit)), *fastening(given, unit))
-    first = judged(given, bare, "unit", unit.number, "unit", rules=_ALIKE)
+def _alone(given: OpeningInput, base: Fit, unit: Part) -> Judged:
+    return judged(given, _bare(given, base, unit), "unit", unit.number, "unit", rules=_OWN)
+
+
+def _bare(given: OpeningInput, base: Fit, unit: Part) -> Fit:
+    """Return the unit with what fastens it, without a place."""
+    return with_parts(base, fit_part(given, "unit", unit, _why(given, unit)), *fastening(given, unit))
+
+
+def _stands(given: OpeningInput, bare: Fit, unit: Part) -> _Stands:
     found: list[tuple[Judged, str]] = []
-    if first.good or _chosen(given):
-        for placed, said in _placed(given, bare, unit):
-            each = judged(given, fastened(given, placed), "unit", unit.number, "unit", said, rules=_ALIKE)
-            found.append((each, said))
-            if each.good and each.fit.placement is not None:
-                return _Stands(first, tuple(found), more=True)
-    return _Stands(first, tuple(found), more=not first.good and not _chosen(given))
+    for placed, said in _placed(given, bare, unit):
+        each = judged(given, fastened(given, placed), "unit", unit.number, "unit", said, rules=_ALIKE)
+        found.append((each, said))
+        if each.good and each.fit.placement is not None:
+            return _Stands(tuple(found), more=True)
+    return _Stands(tuple(found), more=False)
 
 
-def _at_places(given: OpeningInput, alike: _Stands, unit: Part) -> Iterator[tuple[Judged, str]]:
+def _at_places(given: OpeningInput, bare: Fit, alike: _Stands, unit: Part) -> Iterator[tuple[Judged, str]]:
     """Yield the unit at its places, judged by all rules."""
     for each, said in alike.places:
         yield judged_on(given, each, "unit", unit.number, "unit", _REST, said), said
-    for placed, said in islice(_placed(given, alike.first.fit, unit), len(alike.places), None) if alike.more else ():
+    for placed, said in islice(_placed(given, bare, unit), len(alike.places), None) if alike.more else ():
         yield judged(given, fastened(given, placed), "unit", unit.number, "unit", said), said
 
 

@@ -128,13 +128,19 @@ def clashes(given: OpeningInput, fit: Fit, rule_id: str, clearance_mm: float) ->
     """
     held: _Held = {}
     for pair in pairs_of(rule_id):
+        # What comes in is asked first: where it is nothing, nobody need know what stands there. Tools are many, and
+        # made only where something stands that could be in their way.
+        late = pair.new[0] in _TOOLS
+        movers = [] if late else bodies_of(given, fit, pair.new, held)
+        if not movers and not (late and _is_worked_on(fit)):
+            continue
         others = bodies_of(given, fit, pair.off, held)
         if pair.lies_on:
             others = [each for each in others if each.kind not in _STANDING or each.item not in pair.lies_on]
-        # Tools are made only where something stands that could be in their way.
-        movers = bodies_of(given, fit, pair.new, held) if others else []
-        if not movers:
+        if not others:
             continue
+        if late:
+            movers = bodies_of(given, fit, pair.new, held)
         worst: dict[tuple[str, str, int], Verdict] = {}
         for mover in movers:
             for other, verdict in _judged(given, mover, others, clearance_mm):
@@ -143,6 +149,11 @@ def clashes(given: OpeningInput, fit: Fit, rule_id: str, clearance_mm: float) ->
                 if key not in worst or _short(verdict) > _short(worst[key]):
                     worst[key] = verdict
         yield from worst.values()
+
+
+def _is_worked_on(fit: Fit) -> bool:
+    """Tell whether anything is bored or driven at all."""
+    return bool(fit.holes) or fit.placement is not None
 
 
 def _short(verdict: Verdict) -> float:

@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass, field
 from decimal import Decimal
-from typing import Protocol, TypeVar
+from typing import Any, Final, Generic, Protocol, TypeVar
 
 from hwsched.attributes.of_parts import FlagName, NumberName, TextName
 from hwsched.quantities.money import Exchange, Money, exact_decimal
@@ -164,8 +164,40 @@ class Settings:
 
     def spoken(self, rules: Iterable[_Speaks]) -> Sequence[tuple[_Speaks, Mapping[str, float]]]:
         """Return those of some rules that are not switched off, each with its limits."""
-        off = self.rules_off
-        return [(rule, self.limits_for(rule.id, rule.declared)) for rule in rules if rule.id not in off]
+        return self.asked_by(rules).spoken
+
+    def asked_by(self, rules: "Iterable[_Speaks]") -> "Spoken[_Speaks]":
+        """Do as `spoken`, and tell what is asked for it; for the same settings and rules it is told once."""
+        fixed = tuple(rules)
+        held = _TOLD.get(id(fixed))
+        if held is None or held.settings is not self:
+            off = self.rules_off
+            spoken = [(rule, self.limits_for(rule.id, rule.declared)) for rule in fixed if rule.id not in off]
+            limits = frozenset(f"{rule.id}.{name}" for rule, _ in spoken for name in rule.declared)
+            held = Spoken(self, fixed, spoken, frozenset(rule.id for rule in fixed), limits)
+            if len(_TOLD) >= _MOST:
+                _TOLD.clear()
+            _TOLD[id(fixed)] = held
+        return held
+
+
+@dataclass(frozen=True, slots=True)
+class Spoken(Generic[_Speaks]):
+    """Rules with their limits under some settings, and what of these was asked."""
+
+    settings: Settings
+    rules: tuple[_Speaks, ...]
+    spoken: Sequence[tuple[_Speaks, Mapping[str, float]]]
+    """Those that are not switched off."""
+    asked: frozenset[str]
+    """Rules of which was asked whether they are off."""
+    limits: frozenset[str]
+    """As ``rule-id.limit``."""
+
+
+_MOST: Final = 64
+_TOLD: Final[dict[int, Spoken[Any]]] = {}
+"""By the identity of the rules, which the answer holds: nearly all are fixed tuples, asked thousands of times."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,7 +5,7 @@ Here belongs the watching only. What was read is noted at the first time and cos
 
 from collections.abc import Iterator, Mapping, Set
 from dataclasses import fields, replace
-from functools import cache
+from functools import cache, lru_cache
 from typing import Any, Final, cast
 
 from hwsched.values.facts import Item, Leaf, Opening
@@ -19,6 +19,12 @@ _OF_ALL_PARTS: Final = frozenset({"currencies", "ranked"})
 OPENING: Final = "opening"
 LEAF: Final = "leaf"
 ITEM: Final = "existing_item"
+
+
+@lru_cache(maxsize=4096)
+def _named(*names: frozenset[str]) -> FactsRead:
+    """Return names in order; most are noted again and again, and to write them out costs."""
+    return FactsRead(*(tuple(sorted(each)) for each in names))
 
 
 class Watch:
@@ -61,7 +67,7 @@ class Watch:
             *(names[each] for each in (OPENING, LEAF, ITEM)),
             *(self._settings, self._limits, self._rules, self._catalogue, self._kinds, self._parts),
         )
-        return FactsRead(*(tuple(sorted(each)) for each in noted))
+        return _named(*(frozenset(each) for each in noted))
 
     def note(self, read: FactsRead) -> None:
         """Note what was read of an equal input by somebody else, whose answer is taken."""
@@ -93,6 +99,8 @@ class Watch:
             rules_off=_WatchedOff(settings.rules_off, self._rules),
             _known={},
             _heard={},
+            _asked=self._rules,
+            _limited=self._limits,
         )
         return cast(Settings, watched)
 
@@ -136,13 +144,19 @@ class _WatchedSettings(Settings):
 
     _known: dict[str, Mapping[str, float]]
     _heard: dict[int, tuple[Any, Any]]
+    _asked: set[str]
+    _limited: set[str]
 
     def spoken(self, rules: Any) -> Any:
         """Ask once for the same rules: a fit lets those of a slot speak for each of its candidates."""
         found = self._heard.get(id(rules))
         if found is None:
             # The rules are held with the answer, so that no others take their place in memory.
-            found = self._heard[id(rules)] = rules, super().spoken(rules)
+            held: Settings = self.__dict__["_held"]
+            answer = held.asked_by(rules)
+            self._asked.update(answer.asked)
+            self._limited.update(answer.limits)
+            found = self._heard[id(rules)] = rules, answer.spoken
         return found[1]
 
     def limits_for(self, rule_id: str, declared: Mapping[str, float]) -> Mapping[str, float]:

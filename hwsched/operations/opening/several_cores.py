@@ -29,6 +29,8 @@ _CHUNK: Final = 48
 _WATCHED: Final = 64
 """Openings by whose differing it is told whether the rest differ too."""
 _SHARE: Final = 0.75
+_FIRST: Final = 512
+"""Openings that go before: what a process takes to start is no sooner won back, and kinds may come again by then."""
 _LEFT: Final = 1000
 """Openings that must be left: a process takes most of a second to start."""
 _MOST: Final = 7
@@ -81,7 +83,8 @@ class SeveralCores:
             if place % _CHUNK == 0:
                 self._take(place)
             if self._asked is None and place and place % _WATCHED == 0:
-                if self._memory.count - made_before >= _SHARE * _WATCHED and len(self._openings) - place >= _LEFT:
+                differ = self._memory.count - made_before >= _SHARE * _WATCHED
+                if differ and place >= _FIRST and len(self._openings) - place >= _LEFT:
                     self._asked = min(_cores() - 1, _MOST)
                     self._start(self._asked)
                 made_before = self._memory.count

@@ -29,9 +29,10 @@ POINT_MM: Final = 25.4 / 72.0
 def _register(name: str) -> None:
     # A window draws and measures without the PDF library.
     from reportlab.pdfbase import pdfmetrics  # noqa: PLC0415
-    from reportlab.pdfbase.ttfonts import TTFont  # noqa: PLC0415
 
-    pdfmetrics.registerFont(TTFont(name, str(_file(name))))
+    from hwsched.render.pdf_font import PdfFont  # noqa: PLC0415
+
+    pdfmetrics.registerFont(PdfFont(name, str(_file(name))))
 
 
 @cache
@@ -83,7 +84,11 @@ def width_per_size(text: str, bold: bool = False, narrow: bool = False) -> float
     if narrow:
         slim = _of(NARROW_BOLD if bold else NARROW).widths
         return float(sum(slim.get(ord(c)) or widths.get(ord(c), default) for c in text)) / 1000.0
-    return float(sum(widths.get(ord(letter), default) for letter in text)) / 1000.0
+    try:
+        # Nearly every text has only letters that the font has.
+        return float(sum(map(widths.__getitem__, map(ord, text)))) / 1000.0
+    except KeyError:
+        return float(sum(widths.get(ord(letter), default) for letter in text)) / 1000.0
 
 
 def size_of_letters_mm(height_mm: float, narrow: bool = False) -> float:

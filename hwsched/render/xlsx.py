@@ -133,25 +133,55 @@ def _sheet_name(title: str, taken: set[str]) -> str:
     return name
 
 
-def _cell(sheet: Any, value: Cell, font: Font = _PLAIN, align: str = "left", fill: PatternFill | None = None) -> Any:
-    # Neither infinite nor not a number can stand in a cell; the difference of either with itself is no zero.
-    if isinstance(value, float) and value - value != 0:
-        value = str(value)
-    if not isinstance(value, str):
-        cell = WriteOnlyCell(sheet, value)
-    else:
-        cell = WriteOnlyCell(sheet, "")
+class _Cells:
+    """Makes the cells of a sheet; what they look like is looked up once and then shared."""
+
+    def __init__(self, sheet: Any) -> None:
+        self.sheet = sheet
+        self._styles: dict[tuple[Any, ...], Any] = {}
+
+    def __call__(
+        self,
+        value: Cell,
+        font: Font = _PLAIN,
+        align: str = "left",
+        fill: PatternFill | None = None,
+        border: Border | None = None,
+        places: int | None = None,
+    ) -> Any:
+        """Make a cell; places: digits behind the point of a number."""
+        # Neither infinite nor not a number can stand in a cell; the difference of either with itself is no zero.
+        if isinstance(value, float) and value - value != 0:
+            value = str(value)
+        cell = WriteOnlyCell(self.sheet)
+        text = isinstance(value, str)
+        marked = False
         # Setting the value would guess its type; a text is a text, whatever it starts with.
-        cell._value = printable(value)
-        cell.data_type = "s"
-        # As text it is no formula here; the mark keeps it a text when a person opens the cell and presses Enter.
-        if value[:1] in ("=", "+", "-", "@"):
-            cell.quotePrefix = True
-    cell.font = font
-    cell.alignment = _ALIGN[align]
-    if fill is not None:
-        cell.fill = fill
-    return cell
+        if isinstance(value, str):
+            cell._value = printable(value)
+            cell.data_type = "s"
+            # As text it is no formula here; the mark keeps it a text when a person opens the cell and presses Enter.
+            marked = value[:1] in ("=", "+", "-", "@")
+        elif value is not None:
+            cell.value = value
+        # Fonts, fills and borders are the few of this module. To compare what they say, as the library does with
+        # each cell, took longer than writing it.
+        key = id(font), align, id(fill), id(border), None if text or value is None else places, marked
+        style = self._styles.get(key)
+        if style is None:
+            cell.font, cell.alignment = font, _ALIGN[align]
+            if fill is not None:
+                cell.fill = fill
+            if border is not None:
+                cell.border = border
+            if key[4] is not None:
+                cell.number_format = f"#,##0.{'0' * key[4]}" if key[4] else "#,##0"
+            if marked:
+                cell.quotePrefix = True
+            self._styles[key] = cell._style
+        else:
+            cell._style = style
+        return cell
 
 
 def _set_up(sheet: Any, document: Document, head_rows: int) -> None:
@@ -181,55 +211,55 @@ def _front(book: Any, document: Document, taken: set[str]) -> None:
     _set_up(sheet, document, 0)
     for letter, width in zip("ABCD", _FRONT, strict=True):
         sheet.column_dimensions[letter].width = width
-    for number, row in enumerate(_front_rows(sheet, document), start=1):
+    for number, row in enumerate(_front_rows(_Cells(sheet), document), start=1):
         # What runs over its neighbours does not wrap; only a label and its value do.
         values = [cell.value if cell.alignment.wrap_text else None for cell in row]
         _append(sheet, row, values, _FRONT, number)
 
 
-def _front_rows(sheet: Any, document: Document) -> Iterator[list[Any]]:
-    yield [_cell(sheet, document.title, _LARGE, "over")]
+def _front_rows(cells: _Cells, document: Document) -> Iterator[list[Any]]:
+    yield [cells(document.title, _LARGE, "over")]
     if document.subtitle:
-        yield [_cell(sheet, document.subtitle, align="over")]
+        yield [cells(document.subtitle, align="over")]
     for label, value in (("Project", document.project), ("Revision", document.revision), ("Date", document.date)):
-        yield [_cell(sheet, label, _STRONG), _cell(sheet, value)]
+        yield [cells(label, _STRONG), cells(value)]
     for mark, block in _blocks(document):
-        yield from _say(sheet, mark, block)
+        yield from _say(cells, mark, block)
     if document.footer:
         yield []
-        yield [_cell(sheet, document.footer, align="over")]
+        yield [cells(document.footer, align="over")]
 
 
-def _say(sheet: Any, mark: str, block: Any) -> Iterator[list[Any]]:
+def _say(cells: _Cells, mark: str, block: Any) -> Iterator[list[Any]]:
     """Yield a block that is words as rows of the front sheet; tables stand on sheets of their own."""
     if isinstance(block, Heading):
         yield []
         words = f"{mark}: {block.text}" if mark and mark not in block.text else block.text
-        yield [_cell(sheet, words, _MIDDLE if block.level < 3 else _STRONG, "over")]
+        yield [cells(words, _MIDDLE if block.level < 3 else _STRONG, "over")]
     elif isinstance(block, Paragraph):
         alarming = block.style in ("caution", "stop")
         words = f"{block.style.upper()}: {block.text}" if alarming else block.text
         fill = _WARN_FILL if block.style == "stop" else None
         for line in _rows(words):
-            yield [_cell(sheet, line, _STRONG if alarming else _PLAIN, "over", fill)]
+            yield [cells(line, _STRONG if alarming else _PLAIN, "over", fill)]
     elif isinstance(block, Bullets):
         for number, item in enumerate(block.items, start=1):
             for line in _rows(f"{number}. {item}" if block.numbered else f"• {item}"):
-                yield [_cell(sheet, line, align="over")]
+                yield [cells(line, align="over")]
     elif isinstance(block, Steps):
         for step in block.lines:
             for caution in step.cautions:
-                yield [_cell(sheet, f"CAUTION: {caution}", _STRONG, "over")]
+                yield [cells(f"CAUTION: {caution}", _STRONG, "over")]
             said = " ".join((step.text, *(f"[{reading}]" for reading in step.readings)))
             for line in _rows(f"{step.number}. {step.where}: {said}"):
-                yield [_cell(sheet, line, align="over")]
+                yield [cells(line, align="over")]
     elif isinstance(block, Facts):
         for label, value in block.pairs:
             for part in _parts(value):
-                yield [_cell(sheet, label, _STRONG), _cell(sheet, part)]
+                yield [cells(label, _STRONG), cells(part)]
     elif isinstance(block, SignOff):
         for role in block.roles:
-            yield [_cell(sheet, role, _STRONG), _cell(sheet, "Name, signature, date:")]
+            yield [cells(role, _STRONG), cells("Name, signature, date:")]
 
 
 def _rows(text: str) -> list[str]:
@@ -252,10 +282,8 @@ def _table_sheet(book: Any, document: Document, name: str, tables: list[Table]) 
     widths = _widths(tables, titles, several)
     for number, width in enumerate(widths, start=1):
         sheet.column_dimensions[get_column_letter(number)].width = width
-    head = [_cell(sheet, title, _STRONG, align, _HEAD_FILL) for title, align in zip(titles, aligns, strict=True)]
-    for cell in head:
-        cell.border = _LINE
-    sheet.append(head)
+    cell = _Cells(sheet)
+    sheet.append([cell(title, _STRONG, align, _HEAD_FILL, _LINE) for title, align in zip(titles, aligns, strict=True)])
     count = 1
     for table in tables:
         for number, row in enumerate(asking(table.rows)):
@@ -264,10 +292,10 @@ def _table_sheet(book: Any, document: Document, name: str, tables: list[Table]) 
                 values.insert(0, table.title)
             font = _STRONG if number in table.strong_rows else _PLAIN
             for line in _fitting(values):
-                cells = [_cell(sheet, value, font, align) for value, align in zip(line, aligns, strict=True)]
-                for cell, value, places in zip(cells, line, digits, strict=True):
-                    if places is not None and isinstance(value, int | float):
-                        cell.number_format = f"#,##0.{'0' * places}" if places else "#,##0"
+                cells = [
+                    cell(value, font, align, places=places)
+                    for value, align, places in zip(line, aligns, digits, strict=True)
+                ]
                 count += 1
                 _append(sheet, cells, line, widths, count)
     sheet.auto_filter.ref = f"A1:{get_column_letter(len(titles))}{count}"

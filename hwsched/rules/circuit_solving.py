@@ -9,7 +9,7 @@ from dataclasses import dataclass, replace
 from math import fsum, inf, isfinite
 from typing import Final
 
-from hwsched.attributes.of_parts import OUTPUT_A
+from hwsched.attributes.of_parts import OUTPUT_A, OUTPUT_V
 from hwsched.calc.calculator import InputError
 from hwsched.calc.power import circuit_states, circuit_tree
 from hwsched.calc.power.circuit_states import FedCircuit, State
@@ -132,7 +132,21 @@ def _unproved(bare: CircuitResult, laid: LaidCircuit, source: CircuitSource) -> 
         bare,
         proofs=tuple(Proof(opening, "not-proved", needs, why) for opening in bare.openings),
         unsolved_runs=tuple(_lying(each, laid.names) for each in (*laid.runs, *laid.lying)),
+        held_a=_held_a(laid, source.part.number_of(OUTPUT_V) if source.part else None),
     )
+
+
+def _held_a(laid: LaidCircuit, volts: float | None) -> tuple[float, float] | None:
+    """Return what is held at the least and at the most, at the volts that the supply is to give.
+
+    How far its volts stray decides what arrives, and hardly what is drawn.
+    """
+    # A resistance of nothing is a slip of the catalogue, which is told elsewhere.
+    if volts is None or any(d.kind == "resistance" and 0.0 in (d.holding, d.peak) for d in laid.devices):
+        return None
+    # A strike that rests without current draws while it releases; the limiter must carry that as well.
+    held = fsum(max(amps(d, d.holding, volts), amps(d, d.peak, volts)) for d in laid.devices)
+    return held, held + fsum(each.most_a for each in laid.unsure if each.device is None)
 
 
 def _known_devices(laid: LaidCircuit) -> list[circuit_states.Device]:
@@ -220,9 +234,8 @@ class _Solving:
         laid, states, volts = self.laid, self.low_side, self.source.normal_v
         nodes = self._nodes()
         complete = not any(problem.kind in _OF_TREE for problem in laid.problems)
-        # A strike that rests without current draws while it releases; the limiter must carry that as well.
-        held = fsum(max(amps(d, d.holding, volts), amps(d, d.peak, volts)) for d in laid.devices)
-        unknown_a = fsum(each.most_a for each in laid.unsure if each.device is None)
+        bounds = _held_a(laid, volts)
+        held = bounds[0] if bounds else 0.0
         by_opening: dict[str, list[Device]] = {}
         for device in laid.devices:
             by_opening.setdefault(device.opening_id, []).append(device)
@@ -247,7 +260,7 @@ class _Solving:
             inrush_a=worst_inrush_a(resting, first, laid.at_once) if complete else None,
             limiter_a=limiter,
             proofs=self._proofs(nodes),
-            held_a=(held, held + unknown_a),
+            held_a=bounds,
             at_once=laid.at_once,
         )
 

@@ -69,7 +69,11 @@ def taken_of_own(given: OpeningInput, fit: Fit) -> list[str]:
     """Return what of an opening's own supply and run is reckoned with though nothing is stated."""
     if route_m(given) is None:
         return []
-    taken = [*taken_of_supply(supply_part(given, fit)), "no resistance at the terminations of its run"]
+    taken = [
+        *taken_of_supply(supply_part(given, fit)),
+        "no resistance at the terminations of its run",
+        "one conductor each way, none in parallel, in its run",
+    ]
     if _TEMPERATURE not in given.settings.limits:
         taken.append("conductors at the temperature of the rule supply-drop")
     if given.opening.rise_m is None:

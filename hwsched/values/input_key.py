@@ -121,19 +121,23 @@ def _by_hand(given: OpeningInput) -> tuple[Any, ...]:
 def _later(given: OpeningInput) -> dict[str, Any]:
     """Return what of survey and choices came into inputs later, as far as it is known."""
     found: dict[str, Any] = {}
+    # Most of what came later is unknown at most openings: to count what is, before looking, halves the cost of a key.
     names, values_of = _LATER[Opening]
-    for name, value in zip(names, values_of(given.opening), strict=False):
-        if value is not None:
-            found[name] = value
+    values = values_of(given.opening)[:-1]
+    if values.count(None) < len(values):
+        found.update((name, value) for name, value in zip(names, values, strict=True) if value is not None)
     things: tuple[tuple[type[Any], str, tuple[Any, ...]], ...] = (
         (Leaf, "leaf.", given.leaves),
         (Item, "", given.items),
     )
     for kind, prefix, held in things:
         names, values_of = _LATER[kind]
-        for name, *values in zip(names, *map(values_of, held), strict=False):
-            if any(value is not None for value in values):
-                found[prefix + name] = values
+        rows = [values_of(each)[:-1] for each in held]
+        if all(row.count(None) == len(row) for row in rows):
+            continue
+        for name, *column in zip(names, *rows, strict=True):
+            if column.count(None) < len(column):
+                found[prefix + name] = column
     if given.supply_link is not None:
         found["feed"] = given.supply_link.part
     sources = [chosen.source for chosen in given.chosen]

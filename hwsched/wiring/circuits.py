@@ -74,11 +74,16 @@ def solve_circuits(
 
 def _assumed(circuit: Circuit, runs: Sequence[Run]) -> tuple[str, ...]:
     """Say what of the wires of a circuit is reckoned with though nobody has stated it."""
-    untold = sum(run.extra_ohm is None for run in runs)
-    if not untold:
-        return ()
-    which = "the runs" if untold == len(runs) else f"{untold} of {len(runs)} runs"
-    return (f"no resistance at the terminations of {which} of {circuit.name}",)
+    taken = (
+        ("no resistance at the terminations of", [run.extra_ohm for run in runs]),
+        ("one conductor each way, none in parallel, on", [run.parallel for run in runs]),
+    )
+    return tuple(f"{words} {_which(stated)} of {circuit.name}" for words, stated in taken if None in stated)
+
+
+def _which(stated: Sequence[float | None]) -> str:
+    untold = stated.count(None)
+    return "the runs" if untold == len(stated) else f"{untold} of {len(stated)} runs"
 
 
 def _with_cures(result: CircuitResult, solved: Solved | None, style: str) -> CircuitResult:

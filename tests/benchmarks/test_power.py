@@ -170,13 +170,14 @@ def bare_siting(problem, gap, limit_s):
 @pytest.mark.parametrize(("seed", "amps", "maximum_m"), [(1, 12.0, 60.0), (9, 200.0, 35.0), (11, 40.0, 50.0)])
 def test_500_openings_by_40_places_against_the_bare_solver(seed, amps, maximum_m):
     problem = siting(seed, amps, maximum_m)
-    begin = time.perf_counter()
+    # By the time of the processor: what others do on the machine takes the clock's from either.
+    begin = time.process_time()
     found = place_supplies(problem, gap=0.01)
-    mine = time.perf_counter() - begin
-    begin = time.perf_counter()
+    mine = time.process_time() - begin
+    begin = time.process_time()
     # Where the bare solver takes longer than this, the ratio is only better than printed.
     count, wire_m = bare_siting(problem, 0.01, 60)
-    bare = time.perf_counter() - begin
+    bare = time.process_time() - begin
     print(
         f"\n500 x 40, {amps:g} A: {mine:.2f} s, gap {found.gap:.4f}, {len(found.open)} supplies, {found.wire_m:.0f} m; "
         f"bare solver {bare:.2f} s, {count} supplies, {wire_m:.0f} m; ratio {mine / bare:.2f}"
@@ -184,7 +185,7 @@ def test_500_openings_by_40_places_against_the_bare_solver(seed, amps, maximum_m
     assert found.gap <= 0.01
     assert found.fewest_proven
     assert len(found.open) <= count
-    assert mine <= 0.4 * bare
+    assert mine <= 0.3 * bare
 
 
 def test_10_000_batteries_and_circuits_within_one_bare_reading(tmp_path):

@@ -165,6 +165,18 @@ def test_facts_are_changed_by_laying_again(yard, capsys):
     assert rows(yard) == [("C1", "J1", "1", 2.0), ("C1", "supply", "J1", pytest.approx(1.2192))]
 
 
+def test_a_laid_run_is_changed_by_where_it_ends(yard, capsys):
+    present(capsys, yard)
+    told(capsys, "power", "connect", yard, "PS1/C1", "1", "2", "--length", "5")
+    told(capsys, "power", "add", yard, "run", "PS1/C1", "--run-to", "2", "length_m=7.5", "parallel=2")
+    (first, second) = facts(yard).runs
+    assert (first.length_m, first.parallel, second.length_m, second.parallel) == (5.0, None, 7.5, 2)
+    told(capsys, "power", "add", yard, "run", "PS1/C1", "--run-to", "2", "length_m=")
+    assert facts(yard).runs[1].length_m is None
+    told(capsys, "project", "undo", yard)
+    assert facts(yard).runs[1].length_m == 7.5
+
+
 def test_levels_and_routes(yard, capsys):
     present(capsys, yard)
     answered(capsys, "power", "level", yard, "Main", "1", "-3.5")
@@ -302,6 +314,8 @@ REFUSED = {
     "loop": (("power", "add", "run", "PS1/C1", "from_node=J1", "to_node=J1"), "ends where it begins"),
     "nothing to lift": (("power", "remove", "PS1/C7"), "nothing is laid under 'PS1/C7'"),
     "no run to lift": (("power", "remove", "PS1/C1", "--run-to", "J9"), "no run of this circuit ends at J9"),
+    "no run to change": (("power", "add", "run", "PS1/C1", "--run-to", "J9", "length_m=4"), "no run of this circuit"),
+    "a circuit by its run": (("power", "add", "circuit", "PS1/C1", "--run-to", "1"), "accepted: with run"),
     "no such level": (("power", "level", "Main", "9", "3"), "Main has no level 9"),
     "no route": (("power", "route", "1", "PS1"), "give how long the route is"),
     "route of no length": (("power", "route", "1", "PS1", "0"), "0 m cannot be"),

@@ -63,7 +63,7 @@ def told(**changed):
 TOLD = told()
 NO_STANDBY = [supply(standby_hours=0.0)]
 STATED = [circuit(temperature_c=30.0, at_once=1)]
-MADE_OFF = [run("supply", "a", extra_ohm=0.1)]
+MADE_OFF = [run("supply", "a", extra_ohm=0.1, parallel=1)]
 """A run of which everything is stated."""
 
 
@@ -96,7 +96,9 @@ ROWS = [
     # Joints have 0.1 ohm each (common practice); where nobody says it of a run they are reckoned as none.
     row("circuit-assumed", "speaks", ONE, TOLD, circuits=STATED, says=1, words=("terminations of the runs of C",)),
     row("circuit-assumed", "speaks", [*MADE_OFF, run("a", "b")], TOLD, circuits=STATED, says=1,
-        words=("terminations of 1 of 2 runs of C",)),
+        words=("terminations of 1 of 2 runs of C", "none in parallel, on 1 of 2 runs of C")),
+    row("circuit-assumed", "speaks", [run("supply", "a", extra_ohm=0.1)], TOLD, circuits=STATED, supplies=NO_STANDBY,
+        says=1, words=("one conductor each way, none in parallel, on the runs of C",)),
     row("circuit-assumed", "boundary", MADE_OFF, TOLD, {"a": over_kept(TOLD)}, circuits=STATED, supplies=NO_STANDBY),
     row("circuit-assumed", "speaks", MADE_OFF, told(PSU={"limiting": None}), circuits=STATED, says=1,
         words=("PSU limited by its own design",)),
@@ -181,7 +183,13 @@ ROWS = [
         severity="warning", concerns=(), values={"inrush_a": 2.52, "rated_a": 2.5}, words=("first moment",)),
     row("supply-loading", "boundary", SIX[:5]),
     row("supply-loading", "boundary", ONE, loaded(2.5), says=1, severity="warning"),
-    row("supply-loading", "boundary", SIX, parts(PSU={"tolerance_share": None})),
+    # How far its volts stray is unknown; that too much hangs on it is known all the same.
+    row("supply-loading", "speaks", SIX, parts(PSU={"tolerance_share": None}), says=1, severity="warning",
+        values={"load_a": 2.4, "usable_a": 2.0}),
+    row("supply-loading", "speaks", [*SIX, run("supply", "p", 1.0)], parts(PSU={"tolerance_share": None}), says=1,
+        severity="error", values={"load_a": 2.8}),
+    row("supply-loading", "speaks", [*SIX, run("supply", "p", 1.0)], parts(PSU={"current": None}), says=1,
+        severity="error", values={"load_a": 2.8}),
     # 1.25 times what is held (trade practice, shared facts 2.2): 0.8 A hold on 1.0 A.
     row("circuit-limiter", "passes", CHAIN, circuits=LIMITED),
     row("circuit-limiter", "speaks", CHAIN, says=1, severity="warning", about="circuit C",
@@ -197,7 +205,17 @@ ROWS = [
     row("circuit-limiter", "boundary", CHAIN, circuits=[circuit(limiter_a=2.5)]),
     row("circuit-limiter", "boundary", ONE, parts(UNIT={"supply_inrush_a": 1.0}), circuits=LIMITED),
     row("circuit-limiter", "boundary", [], openings={"a": connected("a", parts())}),
-    row("circuit-limiter", "boundary", [run("supply", "a", None)]),
+    # An unknown length changes no current: 0.4 A are held.
+    row("circuit-limiter", "speaks", [run("supply", "a", None)], says=1, severity="warning",
+        words=("No fuse or limiter is laid; 0.4 A are held",)),
+    row("circuit-limiter", "boundary", [run("supply", "a", None)], circuits=LIMITED),
+    row("circuit-limiter", "speaks", [run("supply", "a", None)], circuits=[circuit(limiter_a=3.0)], says=1,
+        values={"limiter_a": 3.0, "rated_a": 2.5}),
+    row("circuit-limiter", "speaks", [run("supply", "a", None)], circuits=[circuit(limiter_a=0.4)], says=1,
+        words=("less than 1.25 times",)),
+    # The unit draws nobody knows what, up to what its sheet can say: more than a limiter of 1 A carries.
+    row("circuit-limiter", "speaks", CHAIN, parts(UNIT={"supply_a": None}), circuits=LIMITED, says=1,
+        words=("Unknown: whether the 1 A limiter",), needs=("part UNIT.supply_a",)),
     # Class 2: 24 V x 4 A = 96 VA pass, 24 V x 5 A = 120 VA do not (shared facts 2.1); a limited power source has
     # 8 A and 100 VA from 20 to 30 V (IEC 60950-1 Table 2B).
     row("supply-power-limited", "passes", ONE),

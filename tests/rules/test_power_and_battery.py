@@ -467,6 +467,7 @@ def test_rule(row):
     ("asked", "words"),
     [
         (given(NEAR, cat=TOLD_UNIT), "no resistance at the terminations of its run"),
+        (given(NEAR, cat=TOLD_UNIT), "one conductor each way, none in parallel, in its run"),
         (given(NEAR, cat=TOLD_UNIT), "no resistance inside PSU"),
         (given(NEAR, cat=TOLD_UNIT), "no way up from the hinges"),
         (given(cat=TOLD_UNIT, items=[strike(fail=None)]), "held all the time"),

@@ -93,7 +93,7 @@ WORD = {
     ("run", "wire"): NO_NUMBER,
     ("run", "gauge"): NO_NUMBER,
     ("run", "stranding"): "run.stranding",
-    ("run", "parallel"): DECLARED,
+    ("run", "parallel"): "one conductor each way, none in parallel, on 4 of 5 runs of C",
     ("run", "extra_ohm"): "no resistance at the terminations of 4 of 5 runs of C",
     ("existing_item", "rated_v"): "existing_item.rated_v",
     ("existing_item", "rated_a"): "existing_item.rated_a",

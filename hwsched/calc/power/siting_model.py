@@ -127,6 +127,42 @@ def cover_model(pairs: Pairs) -> Model:
     )
 
 
+def choice_model(pairs: Pairs, worth: Floats, count: int) -> Model:
+    """So many supplies of the least worth, of which one at least reaches every opening and whose currents suffice."""
+    reach = np.zeros((pairs.openings, pairs.supplies), dtype=bool)
+    reach[pairs.opening, pairs.supply] = True
+    opening, supply = np.nonzero(_narrowest(reach))
+    height = int(opening[-1]) + 1 if len(opening) else 0
+    supplies = np.arange(pairs.supplies)
+    start, column, value = _by_rows(
+        [opening, np.full(pairs.supplies, height), np.full(pairs.supplies, height + 1)],
+        [supply, supplies, supplies],
+        [np.ones(len(opening)), pairs.capacity_a, np.ones(pairs.supplies)],
+        height + 2,
+    )
+    return Model(
+        worth,
+        pairs.must_open,
+        np.ones(pairs.supplies),
+        np.ones(pairs.supplies, dtype=bool),
+        np.concatenate([np.ones(height), [pairs.amps.sum() - WHOLE, count]]),
+        np.concatenate([np.full(height + 1, np.inf), [count]]),
+        start,
+        column,
+        value,
+    )
+
+
+def _narrowest(reach: NDArray[np.bool_]) -> NDArray[np.bool_]:
+    """Leave out openings that are reached wherever some other one is."""
+    rows = np.unique(reach, axis=0)
+    counted = rows.astype(np.float64)
+    wider = counted @ counted.T == counted.sum(axis=1)[None, :]
+    np.fill_diagonal(wider, False)
+    narrowest: NDArray[np.bool_] = rows[~wider.any(axis=1)]
+    return narrowest
+
+
 def wire_or_count_model(pairs: Pairs, count: int | None, strong: bool, least: int = 0) -> Model:
     """Build the model: with a count, least wire with exactly so many supplies; without, fewest supplies but `least`.
 

@@ -12,8 +12,9 @@ from typing import Final
 import numpy as np
 
 from hwsched.calc.power.siting_model import WHOLE, Pairs, Plan, columns_of, cover_model, read_plan, wire_or_count_model
+from hwsched.calc.power.siting_prices import by_prices
 from hwsched.calc.power.siting_repair import search
-from hwsched.calc.solver import Floats, Limits, run
+from hwsched.calc.solver import Floats, Ints, Limits, run
 
 _CHEAP_M: Final = 4.0
 """Reduced cost up to which an assignment is tried first when the supplies are chosen [m]."""
@@ -62,18 +63,24 @@ def plan(pairs: Pairs, limits: Limits) -> Plan | NoPlan:
 
     Notes
     -----
-    A bound on the count comes from reach and the sum of currents. A large model is then solved with that count and with
+    A bound on the count comes from reach and the sum of currents. Where so many supplies have current for every opening
+    on the nearest of them, prices settle a large model (`siting_prices`). Else it is solved with that count and with
     openings that may be split over supplies, in which only the choice of supplies is whole: that proves a larger
     count, or gives a choice and a bound on the wire. With the choice made, whole assignments are searched
     (`siting_repair`) and solved as a small model. Only where that gives no answer is the count solved for with whole
     assignments, and only where a larger gap than allowed is left, the wire.
     """
-    least = _least_count(pairs, limits)
-    if least is None:
+    counted_by_reach = _least_count(pairs, limits)
+    if counted_by_reach is None:
         return NoPlan(True)
+    least, reaching = counted_by_reach
     best: Plan | None = None
-    if len(pairs.opening) > _DIRECT_PAIRS:
-        near = replace(limits, gap=max(limits.gap, _START_GAP))
+    near = replace(limits, gap=max(limits.gap, _START_GAP))
+    if len(pairs.opening) > _DIRECT_PAIRS and reaching is not None:
+        step = f"least wire with {least} supplies"
+        best = by_prices(pairs, reaching, _SPLIT_SHARE * near.gap, replace(near, step=step))
+    if len(pairs.opening) > _DIRECT_PAIRS and (best is None or _gap(best) > near.gap):
+        priced = best
         choice = _by_choice(pairs, least, near)
         while choice.infeasible and least < pairs.supplies:
             least += 1
@@ -81,6 +88,8 @@ def plan(pairs: Pairs, limits: Limits) -> Plan | NoPlan:
         if choice.infeasible:
             return NoPlan(True)
         best = choice.plan
+        if priced is not None and len(priced.opened) == least and (best is None or priced.wire_m < best.wire_m):
+            best = replace(priced, least_wire_m=min(priced.wire_m, max(priced.least_wire_m, choice.bound)))
     if best is None:
         counted = _fewest(pairs, least, replace(limits, until=_part(limits, _COUNT_SHARE)))
         if isinstance(counted, NoPlan):
@@ -106,12 +115,14 @@ def _least_wire(pairs: Pairs, best: Plan, limits: Limits) -> Plan:
     return replace(best, least_wire_m=min(bound, best.wire_m))
 
 
-def _least_count(pairs: Pairs, limits: Limits) -> int | None:
-    """Bound on the count by reach and the sum of currents; None where there is no way."""
+def _least_count(pairs: Pairs, limits: Limits) -> tuple[int, Ints | None] | None:
+    """Bound on the count by reach and the sum of currents, and supplies of that count; None where there is no way."""
     cover = run(cover_model(pairs), replace(limits, gap=0.0, step="fewest supplies by reach and sum of currents"))
     if cover.infeasible:
         return None
-    return max(0, ceil(cover.bound - WHOLE)) if cover.bound > -np.inf else 0
+    least = max(0, ceil(cover.bound - WHOLE)) if cover.bound > -np.inf else 0
+    chosen = None if cover.x is None else np.nonzero(cover.x > 0.5)[0].astype(np.int32)
+    return least, chosen if chosen is not None and len(chosen) == least else None
 
 
 def _fewest(pairs: Pairs, least: int, limits: Limits) -> tuple[Plan, int] | NoPlan:

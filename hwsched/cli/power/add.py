@@ -30,6 +30,9 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         help="such as part=PS-12; hwsched power list PROJECT facts tells which there are",
     )
     parser.add_argument(
+        "--run-to", metavar="NODE", help="with run: change the run of this circuit that ends at a junction or mark"
+    )
+    parser.add_argument(
         "--new-building", action="store_true", help="building= may name one that the project does not have yet"
     )
 
@@ -38,7 +41,7 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import opened, step_of, tell_step, who
     from hwsched.model.errors import ValueRefusedError
     from hwsched.operations.power import power_editing
-    from hwsched.operations.power.power_editing import power_row_named, typed_power_fact
+    from hwsched.operations.power.power_editing import power_row_named, run_to, typed_power_fact
 
     for entry in arguments.facts:
         if "=" not in entry:
@@ -48,11 +51,16 @@ def _run(arguments: argparse.Namespace) -> int:
     if (arguments.what == "supply") == ("/" in arguments.name):
         kind, accepted = ("supply", "SUPPLY") if arguments.what == "supply" else ("circuit", "SUPPLY/CIRCUIT")
         raise ValueRefusedError("name", f"'{arguments.name}' names no {kind}; accepted: {accepted}")
+    if arguments.run_to and arguments.what != "run":
+        raise ValueRefusedError("--run-to", f"'{arguments.what}' is laid here; accepted: with run")
     texts = dict(entry.partition("=")[::2] for entry in arguments.facts)
     facts = typed_power_fact(arguments.what, texts)
     supply, _, circuit = arguments.name.partition("/")
     with opened(arguments) as project:
-        if arguments.what == "run":
+        if arguments.run_to:
+            entity, row_id = run_to(project, power_row_named(project, arguments.name)[1], arguments.run_to)
+            changes = power_editing.edit_power_row(project, entity, row_id, facts, who=who(arguments))
+        elif arguments.what == "run":
             changes, _ = power_editing.add_run(
                 project, power_row_named(project, arguments.name)[1], facts, who=who(arguments)
             )

@@ -95,7 +95,14 @@ class RevisionsWindow(ToolWindow):
         workspace = self.desk.workspace
 
         def work(progress: Progress, cancelled: Cancelled) -> Any:
-            return freeze(workspace.project, who=workspace.who, purpose=purpose, progress=progress, cancelled=cancelled)
+            return freeze(
+                workspace.project,
+                who=workspace.who,
+                purpose=purpose,
+                checker=workspace.checker,
+                progress=progress,
+                cancelled=cancelled,
+            )
 
         def then(made: FrozenRevision) -> None:
             self.follow()

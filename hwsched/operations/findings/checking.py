@@ -26,6 +26,7 @@ from hwsched.model.record_queries import read_packets, read_waivers
 from hwsched.model.tables import ITEM_TABLE, OPENING_TABLE, OWN_FIELD, PROJECT, WAIVER
 from hwsched.operations.collector import collector_paused
 from hwsched.operations.findings.checked_supplies import CheckedSupply, checked_supplies
+from hwsched.operations.findings.last_check import LastCheck
 from hwsched.operations.findings.waiver_book import WaiverBook
 from hwsched.operations.opening.lock_points import Make, PointResult, outright, point_results, standing_of
 from hwsched.operations.opening.standings import Standings
@@ -60,7 +61,7 @@ class OwnValue:
     value: Value
 
 
-@dataclass(frozen=True, slots=True)
+@dataclass(frozen=True, slots=True, weakref_slot=True)
 class Checked:
     """One opening with its fit and what the rules say."""
 
@@ -142,6 +143,8 @@ class Checker:
     _alike: FactsMemory = field(default_factory=FactsMemory)
     _met: set[str] = field(default_factory=set)
     """Keys of contents of fits that were judged."""
+    last: LastCheck[Checked] = field(default_factory=LastCheck)
+    """The last check of a whole project."""
 
     def judge(
         self,
@@ -234,9 +237,13 @@ def check_project(
     day = today or project.today()
     with collector_paused():
         made = _judged(project, ids, checker or Checker(), progress, cancelled)
-        work = _power(project, made, whole=ids is None and not (cancelled is not None and cancelled()))
+        whole = ids is None and not (cancelled is not None and cancelled())
+        work = _power(project, made, whole=whole)
         book = waiver_book(project, day) if made or work.supplies else None
         openings = _with_records(project, _with_power(made, work), book, day)
+        if whole and checker is not None:
+            with project.reading() as connection:
+                checker.last.keep(project, connection, day, ((each.given.opening.id, each) for each in openings))
         return CheckedProject(openings, checked_supplies(work, book))
 
 

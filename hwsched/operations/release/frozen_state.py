@@ -51,6 +51,7 @@ from hwsched.operations.release.frozen_record import (
 )
 from hwsched.rules import RULEBOOK
 from hwsched.values import Catalogue, Fit
+from hwsched.values.power import PowerFacts
 from hwsched.values.revision import LevelThen, OwnFieldThen, OwnValueThen, RuleText, Scope
 
 _OWN: Final = frozenset(
@@ -170,7 +171,12 @@ def _gathered(
             known = None
         else:
             fresh = sorted(set(touched).intersection(ids))
-    checked = _checked(project, fresh, today, checker, progress, cancelled)
+    kept: list[Checked] = []
+    if fresh is None and checker is not None:
+        kept = _checked_before(project, ids, today, checker, change_set, present)
+        known_ids = {each.given.opening.id for each in kept}
+        fresh = [each for each in ids if each not in known_ids] if kept else None
+    checked = kept + _checked(project, fresh, today, checker, progress, cancelled)
     entries = {each.given.opening.id: (each.given.opening.mark, _put(made, each, names)) for each in checked}
     if known is None or known.changed is None:
         chunks = _put_chunks(made, entries, bits)
@@ -202,12 +208,27 @@ def _checked(
     progress: Progress | None,
     cancelled: Cancelled | None,
 ) -> list[Checked]:
-    if ids is not None and not ids:
-        return []
-    found = check_openings(project, ids, checker=checker, progress=progress, cancelled=cancelled, today=today)
+    nothing = ids is not None and not ids
+    options: Any = {"checker": checker, "progress": progress, "cancelled": cancelled, "today": today}
+    found = [] if nothing else check_openings(project, ids, **options)
     if cancelled is not None and cancelled():
         raise StoppedError("stopped; nothing was frozen")
     return found
+
+
+def _checked_before(
+    project: Project, ids: Collection[str], today: date, checker: Checker, change_set: int, present: PowerFacts
+) -> list[Checked]:
+    """Return what the last check of the whole project found at openings that nothing can have changed since."""
+    found = checker.last.of(project, today)
+    if not found or checker.last.change_set > change_set:
+        return []
+    with project.reading() as connection:
+        touched = _changed_since(connection, checker.last.change_set)
+    if touched is None or others_too(touched, present, None, {}):
+        return []
+    changed = on_same_supplies(project, touched) if present.runs and touched else touched
+    return [found[each] for each in ids if each in found and each not in changed]
 
 
 def _ids_in(connection: Connection, scope: Scope) -> list[str]:

@@ -8,32 +8,51 @@ from hwsched.values.power import CircuitResult, SupplyResult
 
 def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Verdict]:
     for circuit in result.circuits:
-        held = circuit.holding_a
-        if held is None or not circuit.devices:
+        if circuit.held_a is None:
             continue
-        if circuit.limiter_a is None:
-            text = f"No limiter that carries {limits['margin'] * held:.3g} A is allowed on this supply."
-            yield _said(circuit, text, load_a=held)
+        # What is unknown may draw nothing at all: what is too little then is too little for sure.
+        held, most = circuit.held_a
+        margin, laid_a = limits["margin"], circuit.circuit.limiter_a
+        if laid_a is None:
+            if circuit.devices:
+                yield _none_laid(circuit, margin)
             continue
-        if circuit.circuit.limiter_a is None:
-            text = f"No fuse or limiter is laid; {circuit.limiter_a:g} A would do for {held:.3g} A held."
-            yield _said(circuit, text, load_a=held, proposed_a=circuit.limiter_a)
-        elif circuit.limiter_a < limits["margin"] * held - 1e-9:
-            text = (
-                f"The {circuit.limiter_a:g} A limiter has less than {limits['margin']:g} times the {held:.3g} A that "
-                "are held."
+        if laid_a < margin * held - 1e-9:
+            least = "at least " if most > held else ""
+            text = f"The {laid_a:g} A limiter has less than {margin:g} times the {least}{held:.3g} A that are held."
+            yield _said(circuit, text, load_a=held, limiter_a=laid_a)
+        elif laid_a < margin * most - 1e-9:
+            yield Verdict(
+                f"Unknown: whether the {laid_a:g} A limiter has {margin:g} times what is held; {held:.3g} to "
+                f"{most:.3g} A are.",
+                values={"load_a": held, "most_a": most, "limiter_a": laid_a},
+                about=f"circuit {circuit.circuit.name}",
+                circuit_id=circuit.circuit.id,
+                needs=tuple(dict.fromkeys(need for each in circuit.problems for need in each.needs)),
             )
-            yield _said(circuit, text, load_a=held, limiter_a=circuit.limiter_a)
-        if result.rated_a is not None and circuit.limiter_a > result.rated_a + 1e-9:
-            text = f"The {circuit.limiter_a:g} A limiter is above the {result.rated_a:g} A that the supply gives."
-            yield _said(circuit, text, limiter_a=circuit.limiter_a, rated_a=result.rated_a)
+        if circuit.devices and result.rated_a is not None and laid_a > result.rated_a + 1e-9:
+            text = f"The {laid_a:g} A limiter is above the {result.rated_a:g} A that the supply gives."
+            yield _said(circuit, text, limiter_a=laid_a, rated_a=result.rated_a)
         # A fuse bears a moment above its rating, so that this is a matter of its curve, and not of its size.
-        if circuit.inrush_a is not None and circuit.inrush_a > circuit.limiter_a + 1e-9:
+        if circuit.inrush_a is not None and circuit.inrush_a > laid_a + 1e-9:
             text = (
-                f"{circuit.inrush_a:.3g} A flow in the first moment, above the {circuit.limiter_a:g} A limiter: it "
+                f"{circuit.inrush_a:.3g} A flow in the first moment, above the {laid_a:g} A limiter: it "
                 "must be a slow one, its curve decides."
             )
-            yield _said(circuit, text, inrush_a=circuit.inrush_a, limiter_a=circuit.limiter_a)
+            yield _said(circuit, text, inrush_a=circuit.inrush_a, limiter_a=laid_a)
+
+
+def _none_laid(circuit: CircuitResult, margin: float) -> Verdict:
+    held = circuit.holding_a
+    if held is None:
+        least, most = circuit.held_a or (0.0, 0.0)
+        much = f"{least:.3g} to {most:.3g} A" if most > least else f"{least:.3g} A"
+        text = f"No fuse or limiter is laid; {much} are held of what is known so far."
+        return _said(circuit, text, load_a=least, most_a=most)
+    if circuit.limiter_a is None:
+        return _said(circuit, f"No limiter that carries {margin * held:.3g} A is allowed on this supply.", load_a=held)
+    text = f"No fuse or limiter is laid; {circuit.limiter_a:g} A would do for {held:.3g} A held."
+    return _said(circuit, text, load_a=held, proposed_a=circuit.limiter_a)
 
 
 def _said(circuit: CircuitResult, text: str, **values: float) -> Verdict:

@@ -21,7 +21,11 @@ PAIRS = Pairs(
 
 @pytest.fixture
 def no_time_for_the_count(monkeypatch):
-    """A large model whose openings were not assigned in time; of the count two are found, and one not ruled out."""
+    """A large model whose openings were not assigned in time; of the count two are found, and one not ruled out.
+
+    As where currents are short: else prices settle so small a case.
+    """
+    monkeypatch.setattr(siting_plan, "by_prices", lambda *_: None)
     found = Plan((0, 1), (0, 1), 2.0, 0.0, 0)
     monkeypatch.setattr(siting_plan, "_DIRECT_PAIRS", 0)
     monkeypatch.setattr(siting_plan, "_fewest", lambda *_: (found, 1))
@@ -30,6 +34,14 @@ def no_time_for_the_count(monkeypatch):
 def test_with_time_one_supply_is_found():
     found = plan(PAIRS, Limits())
     assert (len(found.opened), found.wire_m, found.least_supplies) == (1, 51.0, 1)
+
+
+def test_where_currents_are_ample_prices_settle_it(monkeypatch):
+    monkeypatch.setattr(siting_plan, "_DIRECT_PAIRS", 0)
+    monkeypatch.setattr(siting_plan, "_by_choice", None)
+    found = plan(PAIRS, Limits())
+    assert (len(found.opened), found.wire_m, found.least_supplies) == (1, 51.0, 1)
+    assert found.least_wire_m == pytest.approx(51.0)
 
 
 @pytest.mark.parametrize("assigned", [False, True])

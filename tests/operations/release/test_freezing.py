@@ -14,7 +14,7 @@ from hwsched.model.errors import DamagedProjectError, MissingRowError, ValueRefu
 from hwsched.model.frozen import RevisionInfo
 from hwsched.model.project import open_project
 from hwsched.model.tables import FROZEN, OPENING_TABLE
-from hwsched.operations.findings.checking import check_openings
+from hwsched.operations.findings.checking import Checker, check_openings
 from hwsched.operations.findings.waivers import waive
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.parts.catalogue_import import import_catalogue
@@ -25,7 +25,7 @@ from hwsched.operations.power.power_results import power_result
 from hwsched.operations.project.engine import engine_fingerprint
 from hwsched.operations.project.history import redo, undo
 from hwsched.operations.project.settings import set_settings
-from hwsched.operations.release import freezing
+from hwsched.operations.release import freezing, frozen_state
 from hwsched.operations.release.freezing import freeze
 from hwsched.operations.release.frozen_record import (
     Frozen,
@@ -404,6 +404,59 @@ def same_both_ways(project, base, scope=None, today=TODAY):
     return len(onto.contents), len(bare.contents)
 
 
+def same_after_a_check(project, checker, today=TODAY):
+    """Whole, and with what that checker found earlier."""
+    assert gather(project, Scope(), today, checker=checker).root == gather(project, Scope(), today).root
+
+
+def test_what_was_just_checked_is_not_checked_again(yard, monkeypatch):
+    checker, asked = Checker(), []
+    found = check_openings(yard, checker=checker, today=TODAY)
+    real = frozen_state.check_openings
+
+    def counted(project, ids=None, **more):
+        asked.append(None if ids is None else sorted(ids))
+        return real(project, ids, **more)
+
+    def frozen(today=TODAY):
+        asked.clear()
+        gather(yard, Scope(), today, checker=checker)
+        return list(asked)
+
+    monkeypatch.setattr(frozen_state, "check_openings", counted)
+    assert frozen() == []
+    edit_facts(yard, "opening", id_of(yard, "2"), {"notes": "read again"}, who=WHO)
+    assert frozen() == [[id_of(yard, "2")]]
+    same_after_a_check(yard, checker)
+    assert frozen(TODAY + timedelta(days=1)) == [None]
+    set_settings(yard, who=WHO, limits={"battery-life.days": 400.0})
+    assert frozen() == [None]
+    same_after_a_check(yard, checker)
+    found = check_openings(yard, checker=checker, today=TODAY)
+    assert frozen() == []
+    assert found
+    # Nobody looks at it any more: it is not kept for a freeze that may never come.
+    found = None
+    assert frozen() == [None]
+
+
+def test_what_was_checked_within_a_step_that_was_taken_back_is_not_taken(yard):
+    checker = Checker()
+    seen = []
+
+    def tried():
+        with yard.change("freeze", "Tried", WHO):
+            edit_facts(yard, "opening", id_of(yard, "2"), {"notes": "never"}, who=WHO)
+            seen.extend(check_openings(yard, checker=checker, today=TODAY))
+            raise RuntimeError
+
+    with pytest.raises(RuntimeError):
+        tried()
+    edit_facts(yard, "opening", id_of(yard, "3"), {"notes": "instead"}, who=WHO)
+    same_after_a_check(yard, checker)
+    assert "never" in {each.given.opening.notes for each in seen}
+
+
 def test_a_waiver_that_ends_between_two_revisions_is_seen(yard):
     until = (TODAY + timedelta(days=5)).isoformat()
     waive(yard, "case-offset-taken", person="p", reason="seen", who=WHO, opening_id=id_of(yard, "2"), today=TODAY,
@@ -440,8 +493,11 @@ def test_random_edits_between_revisions(tmp_path, seed):
     rng = random.Random(seed)
     expected: dict[str, object] = {}
     bases: dict[Scope, RevisionInfo] = {}
+    checker, found = Checker(), None
     for number in range(STEPS):
         walk.step()
+        if found is None or rng.random() < 0.2:
+            found = check_openings(walk.project, checker=checker, today=TODAY)
         if rng.random() > 0.35 and number != STEPS - 1:
             continue
         scope = rng.choice([Scope(), Scope(), Scope("Main")])
@@ -454,6 +510,7 @@ def test_random_edits_between_revisions(tmp_path, seed):
             continue
         if scope in bases:
             same_both_ways(walk.project, bases[scope], scope)
+        same_after_a_check(walk.project, checker)
         now = state_now(walk.project, ids)
         made = froze(walk.project, scope=scope)
         bases[scope] = revisions(walk.project)[-1]

@@ -75,6 +75,8 @@ class Table:
     strong_rows: frozenset[int] = frozenset()
     leads_to: tuple[int, str] | None = None
     """Column whose cells lead to a heading: its anchor is the text with that before it."""
+    pages_in: int | None = None
+    """Column that says on which page of the file the heading stands to which its row leads."""
     abreast: int = 1
     """Columns of rows side by side where the page is read at the door; a workbook has one."""
 
@@ -232,6 +234,8 @@ class Section:
 
     blocks: tuple[Block, ...]
     mark: str = ""
+    subtitle: str = ""
+    """Behind the title in its head, in place of the document's; empty for that one."""
     landscape: bool = False
     at_door: bool = False
     """Whether it is read at the door, at arm's length, and not at a desk."""

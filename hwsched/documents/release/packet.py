@@ -64,16 +64,32 @@ def build(project: ProjectView, view: OpeningView | None) -> Document:
     )
 
 
-def _pages(project: ProjectView, view: OpeningView) -> list[Section]:
-    supplied = any(at.fit is not None and at.fit.power == "supply" for at in view.points)
+def section_count(project: ProjectView, view: OpeningView) -> int:
+    """Return how many sections a packet has, without building it."""
+    return 2 if _is_wide(_power(project, view)) else 1
+
+
+def _power(project: ProjectView, view: OpeningView) -> list[Block]:
     # What a battery wants is said among the facts.
-    power = power_blocks(project, view) if supplied else []
+    return power_blocks(project, view) if _supplied(view) else []
+
+
+def _supplied(view: OpeningView) -> bool:
+    return any(at.fit is not None and at.fit.power == "supply" for at in view.points)
+
+
+def _is_wide(power: list[Block]) -> bool:
+    return any(isinstance(block, Drawings) for block in power)
+
+
+def _pages(project: ProjectView, view: OpeningView) -> list[Section]:
+    power = _power(project, view)
     work, ending = _work(project, view)
-    more = supplied or view.several or view.given.opening.form == "pair" or view.given.opening.rating != "none"
+    more = _supplied(view) or view.several or view.given.opening.form == "pair" or view.given.opening.rating != "none"
     door = Section(
         (), mark=view.mark, at_door=True, code=view.code, stop=not view.ready, sheets=_MORE_SHEETS if more else _SHEETS
     )
-    if any(isinstance(block, Drawings) for block in power):
+    if _is_wide(power):
         # Wiring is wide: it has a sheet of its own, on which the work ends.
         last = [each for each in ending if not isinstance(each, Drawings)]
         side = (*power, *(replace(each, abreast=3) if isinstance(each, SignOff) else each for each in last))

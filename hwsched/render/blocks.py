@@ -166,6 +166,13 @@ class Picture:
     """A picture as large as the page has room for it; the content is one that `hwsched.render.pictures` took."""
 
     content: bytes
+    """Empty: its caption stands alone."""
+    caption: str = ""
+    """Over it."""
+    height_mm: float = 0.0
+    """It is no higher than this; 0: as large as there is room."""
+    spare: bool = False
+    """Whether it is set at the door only where it costs no sheet: the first of several that has room."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -58,10 +58,10 @@ def _run(arguments: argparse.Namespace) -> int:
     )
     from hwsched.operations.release.issued_documents import issue_by_name
     from hwsched.operations.release.issued_packets import write_down_packets
+    from hwsched.operations.release.printed_view import printed_view
     from hwsched.operations.release.project_view import project_view
     from hwsched.operations.release.revision_view import revision_view
     from hwsched.operations.release.revisions import read_revision
-    from hwsched.operations.release.walking_order import in_walking_order
     from hwsched.writing import scratch_folder
 
     if arguments.issue and arguments.document not in ("packets", "bound-packets"):
@@ -70,7 +70,7 @@ def _run(arguments: argparse.Namespace) -> int:
         return wrong_usage("--walk goes with bound-packets")
     with opened(arguments) as project:
         view = project_view(project, openings_asked(project, arguments))
-        view = in_walking_order(project, view, arguments.walk or "mark")
+        view = printed_view(project, view, arguments.document, arguments.walk or "mark")
         since = None if arguments.since is None else revision_view(read_revision(project, arguments.since))
     streamed = goes_to_stream(arguments.output)
     if streamed and arguments.json:

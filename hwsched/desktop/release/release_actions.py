@@ -104,8 +104,8 @@ class ReleaseActions(Subject):
             from hwsched.documents.release.packet import PACKET
             from hwsched.operations.release.issued_documents import PRINTS, issue_by_name
             from hwsched.operations.release.issued_packets import write_down_packets
+            from hwsched.operations.release.printed_view import printed_view
             from hwsched.operations.release.project_view import project_view
-            from hwsched.operations.release.walking_order import in_walking_order
 
             view = project_view(workspace.project, ids, checker=workspace.checker, progress=progress)
             written: list[Path] = []
@@ -114,10 +114,10 @@ class ReleaseActions(Subject):
                 wanted = [each for each in has if formats is None or each in formats]
                 if name not in names or not wanted:
                     continue
-                walked = in_walking_order(workspace.project, view, walk) if name == BOUND_PACKETS.name else view
+                shown = printed_view(workspace.project, view, name, walk)
                 try:
                     written += issue_by_name(
-                        walked, name, folder, wanted, paper=paper, progress=progress, cancelled=cancelled
+                        shown, name, folder, wanted, paper=paper, progress=progress, cancelled=cancelled
                     )  # fmt: skip
                 except HeldFilesError as error:
                     # One that a viewer has open keeps neither the rest of its document nor the other documents.

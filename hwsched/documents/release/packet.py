@@ -34,6 +34,7 @@ from hwsched.render.blocks import (
     Facts,
     Heading,
     Paragraph,
+    Picture,
     Section,
     SignOff,
     Table,
@@ -48,6 +49,8 @@ _MORE_SHEETS: Final = 3
 """For a supply, a pair or a rated door."""
 _APART_MM: Final = 42.0
 """Room for what goes in, drawn apart."""
+_PHOTO_MM: Final = (48.0, 32.0, 22.0)
+"""Heights that a photo may have, the best first; on less nothing is seen of a door."""
 
 
 def build(project: ProjectView, view: OpeningView | None) -> Document:
@@ -91,9 +94,10 @@ def _pages(project: ProjectView, view: OpeningView) -> list[Section]:
     )
     if _is_wide(power):
         # Wiring is wide: it has a sheet of its own, on which the work ends.
-        last = [each for each in ending if not isinstance(each, Drawings)]
+        last = [each for each in ending if not isinstance(each, Drawings | Picture)]
         side = (*power, *(replace(each, abreast=3) if isinstance(each, SignOff) else each for each in last))
-        work_sheets = replace(door, blocks=tuple(work), sheets=_MORE_SHEETS - 1)
+        pictures = [each for each in ending if isinstance(each, Picture)]
+        work_sheets = replace(door, blocks=(*work, *pictures), sheets=_MORE_SHEETS - 1)
         return [work_sheets, replace(door, blocks=side, landscape=True)]
     return [replace(door, blocks=(*work, *power, *ending))]
 
@@ -104,9 +108,10 @@ def _work(project: ProjectView, view: OpeningView) -> tuple[list[Block], list[Bl
         Heading(phrase("Opening {mark}", mark=view.mark)),
         *_verdict(project, view),
         opening_facts(project, view),
+        *_unprinted(view),
     ]
     if view.fit is None:
-        return blocks, []
+        return blocks, photo_blocks(view)
     ending: list[Block] = []
     fits = view.fit.status == "fits"
     parts = situations(view)
@@ -114,7 +119,7 @@ def _work(project: ProjectView, view: OpeningView) -> tuple[list[Block], list[Bl
     if view.several and fits:
         blocks += [Columns(2), *box_blocks(project, view, plans)]
     # Beside the section, or where the sheets end: wherever there is room.
-    apart = _apart(parts[0]) if fits and not view.several else []
+    apart = [*photo_blocks(view), *(_apart(parts[0]) if fits else [])] if not view.several else []
     for number, situation in enumerate(parts):
         blocks += _of_point(project, view, situation, plans[number] if fits else None, apart)
         if fits:
@@ -125,10 +130,31 @@ def _work(project: ProjectView, view: OpeningView) -> tuple[list[Block], list[Bl
     ending += _findings(view)
     ending += [
         *(replace(each) for each in apart if isinstance(each, Drawings)),
+        *photo_blocks(view),
         Heading(phrase("Sign-off"), 2),
         SignOff((phrase("Installer"), phrase("Checked by"), phrase("For the owner"))),
     ]
     return blocks, ending
+
+
+def _unprinted(view: OpeningView) -> list[Block]:
+    if view.photo is None or not view.photo.refused:
+        return []
+    said = phrase("NO PHOTO. {name} {refused}.", name=view.photo.name, refused=view.photo.refused)
+    return [Paragraph(said, "strong")]
+
+
+def photo_blocks(view: OpeningView) -> list[Block]:
+    """Return the photo of a door, large and small, to be set where it costs no sheet; of one that cannot be, why."""
+    photo = view.photo
+    if photo is None or not photo.content:
+        return []
+    caption = phrase("Photo: {name}", name=photo.name)
+    no_room = phrase("Photo of this door: none has room here; it is with the project, {name}.", name=photo.name)
+    return [
+        *(Picture(photo.content, caption, height_mm, spare=True) for height_mm in _PHOTO_MM),
+        Picture(b"", no_room, spare=True),
+    ]
 
 
 def _apart(situation: Situation) -> list[Block]:

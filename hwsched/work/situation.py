@@ -22,6 +22,8 @@ class Situation:
     last: bool = True
     new_leaf: bool = True
     """Whether no earlier one is on its leaf."""
+    templates: tuple[str, ...] = ()
+    """Names of its true-size templates; none where nobody names them."""
 
     # --- what stands there ---
 

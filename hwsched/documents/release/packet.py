@@ -17,6 +17,7 @@ from hwsched.documents.release.packet_holes import hole_blocks
 from hwsched.documents.release.packet_views import bar_unit, legend_blocks, section_letter, views
 from hwsched.documents.release.packet_work import steps_blocks, tests_table, tool_words
 from hwsched.documents.release.schedule import item_lines
+from hwsched.documents.release.template_names import template_names
 from hwsched.documents.stock.box_contents import contents
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.drawings import bore_detail, edge_view, elevation, face_detail, section
@@ -115,7 +116,9 @@ def _work(project: ProjectView, view: OpeningView) -> tuple[list[Block], list[Bl
     ending: list[Block] = []
     fits = view.fit.status == "fits"
     parts = situations(view)
-    plans = [plan(situation) for situation in parts] if fits else []
+    style = project.length_style
+    named = [replace(each, templates=template_names(each.given, each.fit, style)) for each in parts] if fits else []
+    plans = [plan(situation) for situation in named]
     if view.several and fits:
         blocks += [Columns(2), *box_blocks(project, view, plans)]
     # Beside the section, or where the sheets end: wherever there is room.

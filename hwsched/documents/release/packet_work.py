@@ -14,6 +14,9 @@ from hwsched.work.tools import WORDS
 _SAME_MM: Final = 0.15
 """How far a bit of the catalogue may be off the size of a hole; number drills lie between the sixty-fourths."""
 
+TEMPLATE_STEP: Final = "mark"
+"""Step at which the true-size templates are laid on."""
+
 
 def steps_blocks(work: Plan) -> list[Block]:
     """Return the steps in their order, each caution before the step at which it first holds."""

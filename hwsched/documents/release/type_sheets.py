@@ -4,7 +4,6 @@ Alike are openings of which the sheet says and draws the same, word for word and
 stands on the strips: where the opening is, what it is, when its cells are due, what is to be minded, what was found.
 """
 
-import hashlib
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass
 from typing import Final
@@ -15,6 +14,8 @@ from hwsched.documents.release.packet_facts import fit_facts, leaf_facts, lock_f
 from hwsched.documents.release.packet_holes import hole_blocks
 from hwsched.documents.release.packet_views import bar_unit, legend_blocks, section_letter, views
 from hwsched.documents.release.packet_work import steps_blocks
+from hwsched.documents.release.short_code import short_code
+from hwsched.documents.release.template_names import template_names
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.drawings import bore_detail, edge_view, face_detail, section
 from hwsched.language import phrase, to_phrase
@@ -46,7 +47,6 @@ _OF_EACH: Final = (
     to_phrase("Change by"),
 )
 """Facts that change nothing of what is done and drilled; they stand on the strips."""
-_LETTERS: Final = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
 _LINE: Final = "." * 18
 
 
@@ -113,12 +113,7 @@ def _code(blocks: Sequence[Block]) -> str:
             said.append(block.pairs)
         elif isinstance(block, Drawings):
             said.append([drawing.shapes for drawing in block.drawings])
-    number = int(hashlib.sha256(repr(said).encode()).hexdigest()[:10], 16)
-    found = ""
-    for _ in range(4):
-        number, at = divmod(number, len(_LETTERS))
-        found += _LETTERS[at]
-    return found
+    return short_code(said)
 
 
 # --- pages ----------------------------------------------------------------------------------------------------------
@@ -204,6 +199,8 @@ def _strip(project: ProjectView, kind: SheetType, view: OpeningView) -> list[Blo
         style = project.length_style
         said = [*leaf_facts(situation, style), *lock_facts(situation, style), *fit_facts(situation, style)]
         pairs += [(f"{named}{label}", text) for label, text in said if label in map(phrase, _OF_EACH)]
+        templates = template_names(situation.given, situation.fit, style)
+        pairs += [(f"{named}{phrase('Template')}", "; ".join(templates))] if templates else []
     pairs += [(label, text or phrase(words.UNKNOWN)) for label, text in view.own]
     blocks: list[Block] = [Heading(view.mark, 2), Facts(tuple(pairs))]
     lines = finding_lines(view)

@@ -57,6 +57,8 @@ class OpeningView:
     """By which its sheet is known; empty where none is to be printed."""
     held: tuple[str, ...] = ()
     """What else keeps it from being picked for and installed: its circuit, what is unknown, what nobody decided."""
+    bench: frozenset[tuple[str, str, str]] = frozenset()
+    """What is on record as done at the bench: lock point, role of the piece, and built, programmed or tested."""
     photo: Photo | None = None
     """Of the door; None where none is attached, or none was asked for."""
 

@@ -115,6 +115,8 @@ class StepLine:
     text: str
     cautions: tuple[str, ...] = ()
     readings: tuple[str, ...] = ()
+    done: bool = False
+    """Whether it is done before: its box is ticked."""
 
 
 @dataclass(frozen=True, slots=True)

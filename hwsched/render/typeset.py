@@ -253,6 +253,9 @@ def _set_step(pages: Pages, line: StepLine, size: float) -> None:
         if first:
             pages.painter.set_pen(style.BOX)
             pages.canvas.rect(pages.left, y - 0.5, box, box, stroke=1, fill=0)
+            if line.done:
+                pages.canvas.line(pages.left, y - 0.5, pages.left + box, y - 0.5 + box)
+                pages.canvas.line(pages.left, y - 0.5 + box, pages.left + box, y - 0.5)
         _set_led(pages, led if first else "", part, pages.left + box + 4.0, y, size, leading)
         first = False
         pages.advance(leading * len(part))

@@ -24,6 +24,18 @@ Format = Literal["pdf", "xlsx", "ics"]
 
 
 @dataclass(frozen=True, slots=True)
+class Photo:
+    """A photo of a door, as it is printed."""
+
+    name: str
+    """What it shows as somebody said, else the name of its file."""
+    content: bytes = b""
+    """One that `hwsched.render.pictures` took; empty where it cannot be printed."""
+    refused: str = ""
+    """Why it cannot be printed."""
+
+
+@dataclass(frozen=True, slots=True)
 class OpeningView:
     """One opening with all that is known of it."""
 
@@ -45,6 +57,10 @@ class OpeningView:
     """By which its sheet is known; empty where none is to be printed."""
     held: tuple[str, ...] = ()
     """What else keeps it from being picked for and installed: its circuit, what is unknown, what nobody decided."""
+    bench: frozenset[tuple[str, str, str]] = frozenset()
+    """What is on record as done at the bench: lock point, role of the piece, and built, programmed or tested."""
+    photo: Photo | None = None
+    """Of the door; None where none is attached, or none was asked for."""
 
     def __post_init__(self) -> None:
         if not self.points:

@@ -237,6 +237,17 @@ def source_of(connection: Connection, row_id: str, column: str) -> RowChange | N
     return found
 
 
+def first_written(connection: Connection, entity: str, ids: Collection[str]) -> dict[str, tuple[int, int]]:
+    """Return in which step, and at which place in it, rows of a table came into the project; by identifier."""
+    query = select(CHANGE_ENTRY.c.row_id, CHANGE_ENTRY.c.change_set, CHANGE_ENTRY.c.sequence).where(
+        CHANGE_ENTRY.c.entity == entity, CHANGE_ENTRY.c.action == "insert"
+    )
+    found: dict[str, tuple[int, int]] = {}
+    for row_id, number, sequence in among(connection, query, CHANGE_ENTRY.c.row_id, ids):
+        found[row_id] = min(found.get(row_id, (number, sequence)), (number, sequence))
+    return found
+
+
 def changes_of_rows(connection: Connection, rows: Collection[str]) -> list[RowChange]:
     """Return all that happened to rows, oldest first for each of them; as `changes_of`, of many at once."""
     return _row_changes(connection, among(connection, _CHANGES, CHANGE_ENTRY.c.row_id, rows))

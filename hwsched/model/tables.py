@@ -209,7 +209,8 @@ ASSIGNED_PART: Final = _journalled(
 )
 """A piece, or a counted lot, at a lock point, from the moment that anything is known of it beyond the fit: its serial
 number, its lot, that it went out. Piece: counted from 1 among equal ones. Source: worked-out, set, by-hand. State:
-planned, issued. Lock point null: it is locked no more."""
+planned or issued, and behind it what was done at the bench: built, programmed, tested. Lock point null: it is locked no
+more."""
 
 OWN_FIELD: Final = _journalled(
     "own_field",

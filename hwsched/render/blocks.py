@@ -75,6 +75,8 @@ class Table:
     strong_rows: frozenset[int] = frozenset()
     leads_to: tuple[int, str] | None = None
     """Column whose cells lead to a heading: its anchor is the text with that before it."""
+    pages_in: int | None = None
+    """Column that says on which page of the file the heading stands to which its row leads."""
     abreast: int = 1
     """Columns of rows side by side where the page is read at the door; a workbook has one."""
 
@@ -113,6 +115,8 @@ class StepLine:
     text: str
     cautions: tuple[str, ...] = ()
     readings: tuple[str, ...] = ()
+    done: bool = False
+    """Whether it is done before: its box is ticked."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -164,6 +168,13 @@ class Picture:
     """A picture as large as the page has room for it; the content is one that `hwsched.render.pictures` took."""
 
     content: bytes
+    """Empty: its caption stands alone."""
+    caption: str = ""
+    """Over it."""
+    height_mm: float = 0.0
+    """It is no higher than this; 0: as large as there is room."""
+    spare: bool = False
+    """Whether it is set at the door only where it costs no sheet: the first of several that has room."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -232,6 +243,8 @@ class Section:
 
     blocks: tuple[Block, ...]
     mark: str = ""
+    subtitle: str = ""
+    """Behind the title in its head, in place of the document's; empty for that one."""
     landscape: bool = False
     at_door: bool = False
     """Whether it is read at the door, at arm's length, and not at a desk."""

@@ -66,6 +66,10 @@ class Pages:
         self._lettered = (0, 0, 0)
         self._columns = 1
         self._column = 0
+        self._page_of: dict[str, int] = {}
+        """Pages of headings that have a name, by it."""
+        self._asked: dict[tuple[str, float], tuple[str, bool]] = {}
+        """Names of which the page is shown in letters of a size: the form that shows it, and whether it is narrow."""
         self._totals: dict[float, style.Type] = {}
         """By its size, where "of y" is shown."""
         self._band_top = 0.0
@@ -187,6 +191,8 @@ class Pages:
         # everything twice would take twice as long.
         for each in self._totals.values():
             self._write_form(f"{_TOTAL}-{each.subhead:g}", str(self.number), each.subhead, False, each.narrow)
+        for (anchor, size), (form, narrow) in self._asked.items():
+            self._write_form(form, str(self._page_of.get(anchor, "")), size, False, narrow)
 
     def need(self, height: float) -> None:
         """Start a new page unless so much room is left or the page is empty."""
@@ -265,6 +271,8 @@ class Pages:
 
     def outline(self, text: str, level: int = 1, anchor: str = "") -> None:
         """Put an entry into the file's outline that leads to where the next block goes, under a name if it has one."""
+        if anchor:
+            self._page_of[anchor] = self.number
         key = f"to {anchor}" if anchor else f"entry-{self._outlines}"
         self._outlines += 1
         self.canvas.bookmarkPage(key, fit="XYZ", left=0, top=self.y + 4)
@@ -276,6 +284,12 @@ class Pages:
     def lead(self, anchor: str, x: float, y: float, width: float, height: float) -> None:
         """Make a part of the page lead to a heading that is set anywhere in the document."""
         self.canvas.linkRect("", f"to {anchor}", (x, y, x + width, y + height), Border="[0 0 0]")
+
+    def show_page_of(self, anchor: str, x: float, y: float, size: float) -> None:
+        """Write on which page a heading is that may be set later."""
+        form, _ = self._asked.setdefault((anchor, size), (f"page-of-{len(self._asked)}", self.type.narrow))
+        self._place_form(form, x, y)
+        self.painter.forget()
 
     def _finish_page(self) -> None:
         self.canvas.showPage()
@@ -293,7 +307,7 @@ class Pages:
         mark_width = max((self.wide(line, True) for line in mark_lines), default=0.0) * self.type.head
         if mark and self._several:
             mark_width += self.wide("  sheet 00 of 00", True) * self.type.head
-        title = " · ".join(words for words in (document.title, document.subtitle) if words)
+        title = " · ".join(words for words in (document.title, section.subtitle or document.subtitle) if words)
         left_lines = self.wrap(document.project, self._all_width - mark_width - 12, self.type.head, True)
         # Where little room is left beside revision and page, the title has a line of its own above them.
         beside = self._all_width - right_width - 12

@@ -5,7 +5,7 @@ costs several times what the drawing commands cost.
 """
 
 import datetime as dt
-from collections.abc import Callable
+from collections.abc import Callable, Iterator, Sequence
 from dataclasses import replace
 from pathlib import Path
 from typing import Any, Final, Literal
@@ -184,7 +184,6 @@ def _closeness(
         _set_blocks(trial, blocks)
         return trial.number
 
-    spare = [block for block in section.blocks if _is_spare(block)]
     bare = tuple(block for block in section.blocks if not _is_spare(block))
     loose, close = 0, len(style.TIGHTER) - 2
     most = sheets(style.TIGHTER[loose], bare)
@@ -192,12 +191,13 @@ def _closeness(
     if section.sheets and least > section.sheets and sheets(style.TIGHTER[-1], bare) < least:
         return style.TIGHTER[-1], bare
     blocks = bare
-    for one in spare:
-        fuller = tuple(block for block in section.blocks if block is one or not _is_spare(block))
-        if sheets(style.TIGHTER[_SPARE], fuller) == least:
-            blocks, close = fuller, _SPARE
-            most = sheets(style.TIGHTER[loose], blocks)
-            break
+    for wish in _wishes(section.blocks, close):
+        for one, limit in wish:
+            fuller = _with(section, blocks, one)
+            if sheets(style.TIGHTER[limit], fuller) == least:
+                blocks, close = fuller, limit
+                most = sheets(style.TIGHTER[loose], blocks)
+                break
     if least == most:
         return style.TIGHTER[loose], blocks
     while close - loose > 1:
@@ -209,9 +209,27 @@ def _closeness(
     return style.TIGHTER[close], blocks
 
 
+def _wishes(blocks: Sequence[Block], close: int) -> Iterator[list[tuple[Block, int]]]:
+    """Name what a section could do without: of each wish what is tried one after the other, and how close all is set.
+
+    A picture is worth setting all as close as it goes, its caption alone or what is drawn apart is not.
+    """
+    spare = [block for block in blocks if _is_spare(block)]
+    pictures = [block for block in spare if isinstance(bare := _bare(block), Picture) and bare.content]
+    captions = [block for block in spare if isinstance(bare := _bare(block), Picture) and not bare.content]
+    yield [(one, limit) for limit in (_SPARE, close) for one in pictures] + [(one, _SPARE) for one in captions]
+    yield [(one, _SPARE) for one in spare if isinstance(_bare(one), Drawings)]
+
+
 def _is_spare(block: Block) -> bool:
     bare = _bare(block)
-    return isinstance(bare, Drawings) and bare.spare
+    return isinstance(bare, Drawings | Picture) and bare.spare
+
+
+def _with(section: Section, blocks: tuple[Block, ...], one: Block) -> tuple[Block, ...]:
+    """Return some blocks of a section with one more, in its order; equal ones are told apart."""
+    kept = {id(block) for block in blocks}
+    return tuple(block for block in section.blocks if block is one or id(block) in kept)
 
 
 def _set_blocks(pages: Pages, blocks: tuple[Block, ...]) -> None:

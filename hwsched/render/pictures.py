@@ -1,6 +1,7 @@
-"""Pictures of an office's own on pages: looked at before they are taken, set in their proportions.
+"""Pictures on pages, an office's own and photos of doors: looked at before they are taken, set in their proportions.
 
-What is broken, huge or of no kind that is printed is refused with words, once, when it is taken in.
+What is broken, huge or of no kind that is printed is refused with words: once, when an office's is taken in, and where
+a photo is to be printed.
 """
 
 import io
@@ -8,7 +9,7 @@ import warnings
 from functools import lru_cache
 from typing import Any, Final
 
-from PIL import Image, UnidentifiedImageError
+from PIL import Image, ImageOps, UnidentifiedImageError
 from reportlab.lib.utils import ImageReader
 
 MOST_BYTES: Final = 20 * 1024 * 1024
@@ -19,6 +20,9 @@ MOST_SLENDER: Final = 20.0
 _KINDS: Final = ("PNG", "JPEG")
 _PRINTED: Final = 2400
 """Longer side that is printed [pixels]: 300 dots an inch over 8 in."""
+_PHOTO: Final = 560
+"""Longer side of a photo at the door [pixels]: 300 dots an inch over 47 mm."""
+_PHOTO_QUALITY: Final = 80
 
 
 class PictureRefusedError(ValueError):
@@ -38,6 +42,36 @@ def checked_picture(content: bytes) -> bytes:
     PictureRefusedError
         For one that is broken, no such file, too large or too slender.
     """
+    picture = _flat(_read(content))
+    if max(picture.size) > _PRINTED:
+        picture.thumbnail((_PRINTED, _PRINTED))
+    held = io.BytesIO()
+    picture.save(held, "PNG")
+    return held.getvalue()
+
+
+def printed_photo(content: bytes) -> bytes:
+    """Return a photo of a door as it will be printed on a packet: upright as its camera was held, a small JPEG.
+
+    Parameters
+    ----------
+    content : bytes
+        A PNG or JPEG file.
+
+    Raises
+    ------
+    PictureRefusedError
+        As `checked_picture` raises it.
+    """
+    picture = _flat(_read(content, upright=True))
+    picture.thumbnail((_PHOTO, _PHOTO))
+    held = io.BytesIO()
+    picture.save(held, "JPEG", quality=_PHOTO_QUALITY)
+    return held.getvalue()
+
+
+def _read(content: bytes, *, upright: bool = False) -> Any:
+    """Return the pixels of a file; raises PictureRefusedError."""
     if len(content) > MOST_BYTES:
         raise PictureRefusedError(f"holds {len(content) / 1e6:,.0f} MB; accepted: at most {MOST_BYTES // 2**20} MB")
     try:
@@ -48,7 +82,7 @@ def checked_picture(content: bytes) -> bytes:
                 wide, tall = opened.size
                 _check_size(wide, tall)
                 opened.load()
-                picture = _flat(opened)
+                return ImageOps.exif_transpose(opened) if upright else opened.copy()
     except PictureRefusedError:
         raise
     except Image.DecompressionBombError as error:
@@ -57,11 +91,6 @@ def checked_picture(content: bytes) -> bytes:
         raise PictureRefusedError("is no picture that can be printed; accepted: PNG, JPEG") from error
     except (OSError, SyntaxError, ValueError, MemoryError, EOFError, ArithmeticError) as error:
         raise PictureRefusedError(f"is broken: {error}; accepted: a PNG or JPEG that a viewer opens") from error
-    if max(picture.size) > _PRINTED:
-        picture.thumbnail((_PRINTED, _PRINTED))
-    held = io.BytesIO()
-    picture.save(held, "PNG")
-    return held.getvalue()
 
 
 def _check_size(wide: int, tall: int) -> None:

@@ -352,6 +352,7 @@ def _set_rows(
     large: list[tuple[float, float, str]] = []
     x = pages.left
     ticks: list[float] = []
+    asked: list[tuple[str, float]] = []
     for number, (column, width) in enumerate(zip(table.columns, widths, strict=True)):
         if not header and cells[number] == TICK:
             if first == 0:
@@ -373,6 +374,8 @@ def _set_rows(
             places.append((at, y - line_number * _leading(pages), line))
         if not header and table.leads_to is not None and table.leads_to[0] == number and row.lines[number] != ("-",):
             pages.lead(f"{table.leads_to[1]}{cells[number]}", x, low, width, height)
+        if not header and table.leads_to is not None and table.pages_in == number and first == 0:
+            asked.append((f"{table.leads_to[1]}{cells[table.leads_to[0]]}", x + pages.type.side))
         x += width
     low_y = y - (extra - _taller(pages) if extra else 0.0)
     places += [
@@ -381,6 +384,8 @@ def _set_rows(
     painter.lines(places, size, row.bold, style.ACCENT if header else style.INK)
     if large:
         painter.lines(large, pages.type.large, True, style.INK)
+    for anchor, at in asked:
+        pages.show_page_of(anchor, at, y, size)
     if ticks:
         painter.set_pen(style.BOX)
         for at in ticks:

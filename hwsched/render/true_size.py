@@ -133,6 +133,9 @@ def render_true_size(
         canvas.setAuthor("")
         number = 0
         for done, (drawing, view, tile) in enumerate(zip(listed, views, tiles, strict=True), start=1):
+            # Who holds a packet in hand looks for its template by name.
+            canvas.bookmarkPage(f"template-{done}")
+            canvas.addOutlineEntry(shown(drawing.title), f"template-{done}", 0)
             for row in range(tile.rows):
                 for column in range(tile.columns):
                     if cancelled is not None and cancelled():

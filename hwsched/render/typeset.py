@@ -253,6 +253,9 @@ def _set_step(pages: Pages, line: StepLine, size: float) -> None:
         if first:
             pages.painter.set_pen(style.BOX)
             pages.canvas.rect(pages.left, y - 0.5, box, box, stroke=1, fill=0)
+            if line.done:
+                pages.canvas.line(pages.left, y - 0.5, pages.left + box, y - 0.5 + box)
+                pages.canvas.line(pages.left, y - 0.5 + box, pages.left + box, y - 0.5)
         _set_led(pages, led if first else "", part, pages.left + box + 4.0, y, size, leading)
         first = False
         pages.advance(leading * len(part))
@@ -400,6 +403,9 @@ def set_sign_off(pages: Pages, block: SignOff) -> None:
 
 def set_picture(pages: Pages, block: Picture) -> None:
     """Set a picture as large as what is left of the page, or as a page of its own where that is less than a third."""
+    if block.height_mm or not block.content:
+        _set_small_picture(pages, block)
+        return
     wide, tall = size_within(block.content, pages.width, pages.full)
     if tall > pages.room:
         if pages.room < pages.full / 3:
@@ -408,6 +414,26 @@ def set_picture(pages: Pages, block: Picture) -> None:
     paint_picture(pages.canvas, block.content, pages.left + (pages.width - wide) / 2, pages.y - tall, wide, tall)
     pages.painter.forget()
     pages.advance(tall + pages.type.gap)
+
+
+def _set_small_picture(pages: Pages, block: Picture) -> None:
+    """Set a picture of a height that is asked for, framed, under its caption."""
+    leading = pages.type.small * 1.2
+    lines = pages.wrap(block.caption, pages.width, pages.type.small, True) if block.caption else ()
+    room = block.height_mm * style.MM
+    wide, tall = size_within(block.content, pages.width, room) if block.content else (0.0, 0.0)
+    pages.need(min(len(lines) * leading + tall + 3.0, pages.full))
+    places = [(pages.left, pages.y - pages.type.small - row * leading, line) for row, line in enumerate(lines)]
+    pages.painter.lines(places, pages.type.small, True, style.INK)
+    if not block.content:
+        pages.advance(len(lines) * leading + pages.type.gap)
+        return
+    low = pages.y - len(lines) * leading - 3.0 - tall
+    paint_picture(pages.canvas, block.content, pages.left, low, wide, tall)
+    pages.painter.forget()
+    pages.painter.set_pen(style.RULE)
+    pages.canvas.rect(pages.left, low, wide, tall, stroke=1, fill=0)
+    pages.advance(pages.y - low + pages.type.gap)
 
 
 def shown(text: str) -> str:

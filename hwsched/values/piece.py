@@ -5,7 +5,7 @@ operation under the same identifier. Fits are shared by openings alike, pieces n
 """
 
 from collections import Counter
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 from uuid import UUID, uuid5
 
@@ -17,6 +17,11 @@ COUNTED: Final = frozenset({"ring", "battery", "coin-cell", "wire", "mounting", 
 """Roles that are counted or measured as a lot; of every other role each piece is told apart."""
 PLANNED, ISSUED = "planned", "issued"
 """States: in the fit; given out with a packet."""
+BENCH: Final = ("built", "programmed", "tested")
+"""What is done to a piece at the bench, in this order: a coin cell set in, or a cam screwed on; key and unit programmed
+with each other; tried with a key that may and one that may not."""
+AT_BENCH: Final = {"cylinder": ("built",), "unit": BENCH}
+"""What of it can be done to a piece in which role."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -43,6 +48,31 @@ class Piece:
     """False: it is on record, and the fit has it no longer."""
     version: int = 0
     """Of its row; 0 while nothing is on record of it."""
+    done: tuple[str, ...] = ()
+    """What was done to it at the bench."""
+
+
+def state_text(piece: Piece) -> str:
+    """Return state and bench work of a piece as its row holds them.
+
+    Examples
+    --------
+    >>> state_text(Piece("i", "p", "", "unit", "U-1", 1, 1.0, "fitted", done=("built", "programmed")))
+    'planned, built, programmed'
+    """
+    return ", ".join((piece.state, *piece.done))
+
+
+def with_state(piece: Piece, text: str) -> Piece:
+    """Return a piece with the state and bench work that its row holds.
+
+    Examples
+    --------
+    >>> with_state(Piece("i", "p", "", "unit", "U-1", 1, 1.0, "fitted"), "issued, tested").done
+    ('tested',)
+    """
+    state, *done = text.split(", ")
+    return replace(piece, state=state, done=tuple(word for word in BENCH if word in done))
 
 
 def piece_id(point_id: str, role: str, part: str, number: int) -> str:

@@ -39,7 +39,7 @@ def plan(situation: Situation) -> Plan:
     steps = tuple(
         _step(situation, due[name], number, taken[name]) for number, name in enumerate(_ordered(tuple(due)), start=1)
     )
-    tools = tuple(dict.fromkeys(tool for step in steps for tool in step.tools))
+    tools = tuple(dict.fromkeys(tool for step in steps if not step.done for tool in step.tools))
     return Plan(steps, checks(situation), tools)
 
 
@@ -51,6 +51,9 @@ def _rest(situation: Situation, taken: dict[str, tuple[FitPart, ...]]) -> tuple[
 def _step(situation: Situation, kind: StepKind, number: int, parts: tuple[FitPart, ...]) -> Step:
     where = kind.where if isinstance(kind.where, str) else kind.where(situation)
     text = phrase(kind.text) if isinstance(kind.text, str) else kind.text(situation)
+    done = bool(kind.on_record) and all(work in situation.bench for work in kind.on_record)
+    if done:
+        text = phrase(kind.done_text)
     if kind.takes_rest:
         text += f" {', '.join(part.description or part.part for part in parts)}."
     return Step(
@@ -62,8 +65,10 @@ def _step(situation: Situation, kind: StepKind, number: int, parts: tuple[FitPar
         parts,
         kind.tools(situation),
         tuple(caution for caution in kind.cautions if caution.when(situation)),
-        kind.readings(situation),
+        () if done else kind.readings(situation),
         kind.tasks,
+        done,
+        bool(kind.on_record),
     )
 
 

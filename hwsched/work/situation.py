@@ -22,6 +22,10 @@ class Situation:
     last: bool = True
     new_leaf: bool = True
     """Whether no earlier one is on its leaf."""
+    bench: frozenset[tuple[str, str]] = frozenset()
+    """What is on record as done at the bench: role of the piece, and built, programmed or tested."""
+    templates: tuple[str, ...] = ()
+    """Names of its true-size templates; none where nobody names them."""
 
     # --- what stands there ---
 

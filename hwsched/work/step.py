@@ -96,6 +96,10 @@ class StepKind:
     """Tasks of the labour table whose hours it takes."""
     takes_rest: bool = False
     """Whether it takes every part that no other step takes."""
+    on_record: tuple[tuple[str, str], ...] = ()
+    """With what it is done at the bench: roles of pieces, and what was done to them; empty: it is never on record."""
+    done_text: str = ""
+    """What is said of it once it is done."""
 
     def at(self, situation: Situation) -> bool:
         """Tell whether a lock point has it."""
@@ -118,6 +122,10 @@ class Step:
     """All that hold at it; the plan tells which of them come for the first time."""
     readings: tuple[Reading, ...] = ()
     tasks: tuple[str, ...] = ()
+    done: bool = False
+    """Whether it is on record as done at the bench."""
+    at_bench: bool = False
+    """Whether it can be on record so."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -143,6 +151,13 @@ class Plan:
         return next((step for step in self.steps if step.name == name), None)
 
     def new_cautions(self, step: Step) -> tuple[Caution, ...]:
-        """Return the cautions that hold at a step and at none before it."""
-        earlier = {caution.name for each in self.steps if each.number < step.number for caution in each.cautions}
+        """Return the cautions that hold at a step and at none before it that is still to do."""
+        if step.done:
+            return ()
+        earlier = {
+            caution.name
+            for each in self.steps
+            if each.number < step.number and not each.done
+            for caution in each.cautions
+        }
         return tuple(caution for caution in step.cautions if caution.name not in earlier)

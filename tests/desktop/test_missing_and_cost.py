@@ -192,6 +192,21 @@ def test_every_document_is_offered_with_its_formats(qtbot):
     dialog.close()
 
 
+def test_packets_in_one_file_are_asked_for_in_the_order_of_a_walk(qtbot):
+    dialog = PrintDialog(3, 0)
+    qtbot.addWidget(dialog)
+    dialog.show()
+    assert not dialog.walk.isEnabled()
+    dialog.boxes["bound-packets"].click()
+    assert dialog.walk.isEnabled()
+    assert dialog.answer()[6] == "mark"
+    qtbot.keyClick(dialog.walk, Qt.Key.Key_Down)
+    assert dialog.answer()[6] == "surveyed"
+    # They go out as single ones do.
+    assert dialog.went_out.isEnabled()
+    dialog.close()
+
+
 def test_a_calendar_is_written_and_packets_are_written_down_as_out(at_work, qtbot, tmp_path):
     choose(at_work, "M004", "M005")
     at_work.release.print_documents(

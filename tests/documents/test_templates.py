@@ -1,9 +1,15 @@
 """True-size templates from the survey: every hole that is measured has its mark, where it is drilled."""
 
+import re
+from dataclasses import replace
+
 import pytest
 from pypdf import PdfReader
 
+from hwsched.documents.release.packet import PACKET
 from hwsched.operations.release.issued_templates import issue_templates, templates
+from hwsched.render.blocks import Steps
+from tests.documents.reading import blocks
 from tests.drawings.measuring import named, words
 
 MM = 0.01
@@ -14,13 +20,15 @@ def said(drawing):
     return " ".join(words(drawing).replace(" | ", " ").split())
 
 
+def marks(drawing):
+    """Return the openings for which a template holds, each with the step at which it is laid on."""
+    each = said(drawing).split("Holds for: ")[1].split(".")[0].split(", ")
+    return dict(one.split(" at step ") for one in each)
+
+
 def of(quay, mark, side):
     """Return the template that holds for a mark, of one side."""
-    found = [
-        drawing
-        for drawing in templates(quay)
-        if side in drawing.title and mark in said(drawing).split("Holds for: ")[1].split(".")[0].split(", ")
-    ]
+    found = [drawing for drawing in templates(quay) if side in drawing.title and mark in marks(drawing)]
     assert len(found) <= 1
     return found[0] if found else None
 
@@ -138,3 +146,35 @@ def test_the_sheets_name_every_opening_with_a_leaf_that_is_drilled(quay, tmp_pat
         assert mark in text
     assert "KEY SIDE" in text
     assert "UNSEEN" not in text
+
+
+def test_packet_and_template_know_each_other_by_name_and_step(quay):
+    """Whoever stands at the step finds the sheet, and whoever holds the sheet the step."""
+    found = {drawing.title.split(": ")[0]: drawing for drawing in templates(quay)}
+    assert len(found) == len(templates(quay)) > 10
+    named_by = {name: {} for name in found}
+    for opening in quay.openings:
+        if opening.fit is None or opening.fit.status != "fits":
+            continue
+        for block in blocks(PACKET.build(quay, opening)):
+            for line in block.lines if isinstance(block, Steps) else ():
+                for name, side in re.findall(r"(T-[0-9A-Z]{4})(?: \((inside|key side)\))?", line.text):
+                    assert (side or "inside") in found[name].title
+                    assert "Mark the centres" in line.text
+                    named_by[name][opening.mark] = str(line.number)
+    assert named_by == {name: marks(drawing) for name, drawing in found.items()}
+
+
+def test_a_template_has_the_same_name_whatever_else_is_printed(quay):
+    all_names = {drawing.title for drawing in templates(quay)}
+    few = replace(quay, openings=tuple(each for each in quay.openings if each.mark in ("SMALL", "STILE")))
+    assert {drawing.title for drawing in templates(few)} < all_names
+    assert len(templates(few)) == 3  # SMALL is marked on both faces
+
+
+def test_the_file_leads_to_each_template_by_its_name(quay, tmp_path):
+    (path,) = issue_templates(quay, tmp_path)
+    read = PdfReader(path)
+    led = {entry.title: read.get_destination_page_number(entry) for entry in read.outline}
+    for drawing in templates(quay):
+        assert drawing.title.split(": ")[0] in read.pages[led[drawing.title]].extract_text()

@@ -1,4 +1,4 @@
-"""`hwsched opening pieces`: lists the pieces of an opening, and writes down their serial numbers and lots."""
+"""`hwsched opening pieces`: lists the pieces of an opening; writes down serial numbers, lots and bench work."""
 
 from __future__ import annotations
 
@@ -27,6 +27,8 @@ class PieceRecord(TypedDict):
     serial: str | None
     lot: str | None
     state: str
+    done: list[str]
+    """At the bench: built, programmed, tested."""
     in_fit: bool
 
 
@@ -48,6 +50,10 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         "--serial", action="append", default=[], metavar="PIECE=NUMBER", help=f"serial number of {what}"
     )
     parser.add_argument("--lot", action="append", default=[], metavar="PIECE=LOT", help=f"lot of {what}")
+    parser.add_argument(
+        "--done", action="append", default=[], metavar="PIECE=WORK,WORK",
+        help=f"all that was done at the bench (built, programmed, tested) to {what}",
+    )  # fmt: skip
 
 
 def _run(arguments: argparse.Namespace) -> int:
@@ -67,6 +73,13 @@ def _run(arguments: argparse.Namespace) -> int:
                     raise ValueRefusedError(f"--{option}", f"'{text}' names no piece; accepted: PIECE=VALUE")
                 piece = piece_named(pieces(project, opening), name, point)
                 record_piece(project, opening, piece.id, who=who(arguments), **{option: value})
+        for text in arguments.done:
+            name, told, value = text.partition("=")
+            if not told:
+                raise ValueRefusedError("--done", f"'{text}' names no piece; accepted: PIECE=WORK,WORK")
+            piece = piece_named(pieces(project, opening), name, point)
+            work = [word.strip() for word in value.split(",") if word.strip()]
+            record_piece(project, opening, piece.id, who=who(arguments), done=work)
         found = [each for each in pieces(project, opening) if point in (None, each.point_id)]
         mark = marks_of(project, [opening])[0]
     result: Pieces = {"mark": mark, "pieces": [_record(each) for each in found]}
@@ -84,6 +97,7 @@ def _line(piece: Piece) -> str:
     count = "" if piece.quantity == 1 else f" x{piece.quantity:g}"
     known = [f"serial {piece.serial}"] if piece.serial else []
     known += [f"lot {piece.lot}"] if piece.lot else []
+    known += piece.done
     known += [] if piece.state == "planned" else [piece.state]
     known += [] if piece.in_fit else ["no longer in the fit"]
     where = f"{piece.point_name}: " if piece.point_name else ""
@@ -102,6 +116,7 @@ def _record(piece: Piece) -> PieceRecord:
         "serial": piece.serial or None,
         "lot": piece.lot or None,
         "state": piece.state,
+        "done": list(piece.done),
         "in_fit": piece.in_fit,
     }
 

@@ -25,10 +25,15 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     from hwsched.documents import LINES
 
     add_project(parser)
-    parser.add_argument("document", choices=[*(line.name for line in LINES), "templates"], help="what to print")
+    parser.add_argument(
+        "document", choices=[*(line.name for line in LINES), "bound-packets", "templates"], help="what to print"
+    )
     add_scope(parser)
     add_output(parser, "folder to write into (default: here); - is standard output, for one file", "--to", folder=True)
     parser.add_argument("--format", action="append", choices=("pdf", "xlsx", "ics"), help="default: all that it has")
+    parser.add_argument(
+        "--walk", choices=("mark", "surveyed"), help="bound packets: order on each level, by mark or as the survey went"
+    )
     parser.add_argument("--issue", action="store_true", help="packets: write down that those that are ready went out")
     parser.add_argument("--since", metavar="LETTER", help="mark what is otherwise since this revision")
     parser.add_argument(
@@ -53,15 +58,19 @@ def _run(arguments: argparse.Namespace) -> int:
     )
     from hwsched.operations.release.issued_documents import issue_by_name
     from hwsched.operations.release.issued_packets import write_down_packets
+    from hwsched.operations.release.printed_view import printed_view
     from hwsched.operations.release.project_view import project_view
     from hwsched.operations.release.revision_view import revision_view
     from hwsched.operations.release.revisions import read_revision
     from hwsched.writing import scratch_folder
 
-    if arguments.issue and arguments.document != "packets":
+    if arguments.issue and arguments.document not in ("packets", "bound-packets"):
         return wrong_usage("--issue goes with packets")
+    if arguments.walk is not None and arguments.document != "bound-packets":
+        return wrong_usage("--walk goes with bound-packets")
     with opened(arguments) as project:
         view = project_view(project, openings_asked(project, arguments))
+        view = printed_view(project, view, arguments.document, arguments.walk or "mark")
         since = None if arguments.since is None else revision_view(read_revision(project, arguments.since))
     streamed = goes_to_stream(arguments.output)
     if streamed and arguments.json:

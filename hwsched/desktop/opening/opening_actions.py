@@ -76,6 +76,7 @@ class OpeningActions(Subject):
         sheet.wants_pieces.connect(self.show_pieces)
         sheet.pieces_page.wants_serial.connect(self.ask_serial)
         sheet.pieces_page.wants_lot.connect(self.ask_lot)
+        sheet.pieces_page.wants_work.connect(self.tell_work)
         self.state.shown.connect(self._show_sheet)
 
     def enable(self) -> None:
@@ -169,17 +170,29 @@ class OpeningActions(Subject):
         if stated:
             self.record_piece(piece, seen, lot=text)
 
+    def tell_work(self, piece: Piece, done: tuple[str, ...]) -> None:
+        """Write down what was done to a piece at the bench."""
+        self.record_piece(piece, self.state.seen_of(self.state.chosen), done=done)
+
     def record_piece(
-        self, piece: Piece, seen: int | None, *, serial: str | None = None, lot: str | None = None
+        self,
+        piece: Piece,
+        seen: int | None,
+        *,
+        serial: str | None = None,
+        lot: str | None = None,
+        done: tuple[str, ...] | None = None,
     ) -> None:
-        """Write down the serial number or the lot of a piece of the chosen opening, as seen at a step."""
+        """Write down serial number, lot or bench work of a piece of the chosen opening, as seen at a step."""
         from hwsched.operations.opening.pieces import record_piece
 
         workspace, opening = self.state.workspace, self.state.chosen
         if workspace is not None and opening is not None and not self.jobs.busy:
             project, who = workspace.project, workspace.who
             self.frame.edit_seen(
-                lambda base: record_piece(project, opening, piece.id, who=who, serial=serial, lot=lot, base=base),
+                lambda base: record_piece(
+                    project, opening, piece.id, who=who, serial=serial, lot=lot, done=done, base=base
+                ),
                 seen,
             )
 

@@ -1,12 +1,22 @@
-"""The page of an opening's pieces: what is known of each, and writing down serial numbers and lots."""
+"""The page of an opening's pieces: what is known of each; writing down serial numbers, lots and bench work."""
 
 from collections.abc import Sequence
+from functools import partial
+from typing import Final
 
 from PySide6.QtCore import Signal
+from PySide6.QtGui import QAction
 
 from hwsched.desktop.lines import Lines, LinesPage
-from hwsched.language import phrase
-from hwsched.values.piece import Piece
+from hwsched.language import phrase, to_phrase
+from hwsched.values.piece import AT_BENCH, BENCH, Piece
+
+_WORK: Final = {"built": to_phrase("Built"), "programmed": to_phrase("Programmed"), "tested": to_phrase("Tested")}
+
+
+def _state(piece: Piece) -> str:
+    said = ", ".join((piece.state, *(phrase(_WORK[word]).lower() for word in piece.done)))
+    return said if piece.in_fit else phrase("{state}, no longer in the fit", state=said)
 
 
 class PiecesPage(LinesPage):
@@ -15,6 +25,8 @@ class PiecesPage(LinesPage):
     wants_serial = Signal(object)
     """The piece whose serial number a person wants to write down."""
     wants_lot = Signal(object)
+    wants_work = Signal(object, object)
+    """A piece, and all that was done to it at the bench."""
 
     def __init__(self) -> None:
         super().__init__(
@@ -38,7 +50,14 @@ class PiecesPage(LinesPage):
         self.act_serial.triggered.connect(lambda: self._ask_serial(self.table.chosen_row()))
         self.act_lot = self.offer(phrase("Lot…"), phrase("Write down the lot that the piece comes from"))
         self.act_lot.triggered.connect(self._ask_lot)
+        self.act_done = {word: self._offer_work(word) for word in BENCH}
         self._pieces: tuple[Piece, ...] = ()
+
+    def _offer_work(self, word: str) -> QAction:
+        made = self.offer(phrase(_WORK[word]), phrase("Write down whether this was done to the piece at the bench"))
+        made.setCheckable(True)
+        made.triggered.connect(partial(self._tell_work, word))
+        return made
 
     def show_pieces(self, pieces: Sequence[Piece]) -> None:
         """Show these pieces; those that the fit has no longer stand aside."""
@@ -54,7 +73,7 @@ class PiecesPage(LinesPage):
                 f"{piece.quantity:g}",
                 piece.serial,
                 piece.lot,
-                piece.state if piece.in_fit else phrase("{state}, no longer in the fit", state=piece.state),
+                _state(piece),
             )
             for piece in pieces
         ]
@@ -69,9 +88,20 @@ class PiecesPage(LinesPage):
 
     def enable(self) -> None:
         """Let what is possible with the selected piece be done."""
-        chosen = self.table.chosen_row() >= 0
+        row = self.table.chosen_row()
+        chosen = row >= 0
+        piece = self._pieces[row] if 0 <= row < len(self._pieces) else None
+        for word, action in self.act_done.items():
+            action.setEnabled(piece is not None and word in AT_BENCH.get(piece.role, ()))
+            action.setChecked(piece is not None and word in piece.done)
         self.act_serial.setEnabled(chosen)
         self.act_lot.setEnabled(chosen)
+
+    def _tell_work(self, word: str) -> None:
+        row = self.table.chosen_row()
+        if 0 <= row < len(self._pieces):
+            piece = self._pieces[row]
+            self.wants_work.emit(piece, tuple(each for each in BENCH if (each in piece.done) != (each == word)))
 
     def _ask_serial(self, row: int) -> None:
         if 0 <= row < len(self._pieces):

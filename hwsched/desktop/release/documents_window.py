@@ -34,6 +34,7 @@ from hwsched.operations.opening.asked_openings import asked_openings
 from hwsched.operations.opening.scope import Scope
 from hwsched.operations.release.issued_documents import PRINTS, issue_by_name
 from hwsched.operations.release.previewing import preview
+from hwsched.operations.release.printed_view import printed_view
 from hwsched.operations.release.project_view import project_view
 from hwsched.render.pdf_pages import FoundWords, PdfPages
 
@@ -119,10 +120,8 @@ class DocumentsWindow(ToolWindow):
 
         def work(progress: Progress, cancelled: Cancelled) -> Any:
             wanted = asked_openings(project, Scope(where=where)).ids if where else tuple(ids)
-            made = preview(
-                project_view(project, list(wanted), checker=checker), name, paper=paper, progress=progress,
-                cancelled=cancelled,
-            )  # fmt: skip
+            view = printed_view(project, project_view(project, list(wanted), checker=checker), name)
+            made = preview(view, name, paper=paper, progress=progress, cancelled=cancelled)
             return None if cancelled() else (PdfPages(made), len(wanted), (name, wanted, paper))
 
         self.run(phrase("Making pages: {text}", text=self.names.currentItem().text()), work, self._on_made)
@@ -173,7 +172,7 @@ class DocumentsWindow(ToolWindow):
 
         def work(progress: Progress, cancelled: Cancelled) -> Any:
             wanted = asked_openings(project, Scope(where=where)).ids if where else tuple(ids)
-            view = project_view(project, list(wanted), checker=checker)
+            view = printed_view(project, project_view(project, list(wanted), checker=checker), name)
             return issue_by_name(
                 view, name, folder, _FORMATS[name], paper=paper, progress=progress, cancelled=cancelled
             )  # fmt: skip

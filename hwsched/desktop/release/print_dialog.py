@@ -19,10 +19,12 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.documents.release.bound_packets import BOUND_PACKETS
 from hwsched.documents.release.packet import PACKET
 from hwsched.documents.view import Format
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.release.issued_documents import PRINTS
+from hwsched.operations.release.walking_order import WALKS
 
 _FORMATS: Final = {"pdf": "PDF", "xlsx": to_phrase("Workbook"), "ics": "iCalendar"}
 
@@ -38,12 +40,19 @@ class PrintDialog(QDialog):
         self.went_out.setToolTip(
             phrase("Of the openings that are ready; a later change then says that the packet is older")
         )
+        self.walk = QComboBox()
+        self.walk.setAccessibleName(phrase("Order on each level"))
+        self.walk.setToolTip(phrase("In which order the doors of a level are walked"))
+        for name, words in WALKS.items():
+            self.walk.addItem(phrase(words), name)
         documents = QVBoxLayout()
         for name, title, formats in PRINTS:
             box = QCheckBox(f"{phrase(title)} ({', '.join(formats)})")
             box.setChecked("xlsx" in formats)
             self.boxes[name] = box
             documents.addWidget(box)
+            if name == BOUND_PACKETS.name:
+                documents.addWidget(self.walk)
             if name == PACKET.name:
                 indented = QHBoxLayout()
                 indented.addSpacing(24)
@@ -103,8 +112,8 @@ class PrintDialog(QDialog):
             box.toggled.connect(self._allow)
         self._allow()
 
-    def answer(self) -> tuple[list[str], str, Path, str, frozenset[Format], bool]:
-        """Return documents' names, scope, folder, paper, formats, and whether packets are written down as out."""
+    def answer(self) -> tuple[list[str], str, Path, str, frozenset[Format], bool, str]:
+        """Return documents' names, scope, folder, paper, formats, whether packets are written down as out, the walk."""
         names = [name for name, box in self.boxes.items() if box.isChecked() and box.isEnabled()]
         checked = self.scopes.checkedButton()
         return (
@@ -114,6 +123,7 @@ class PrintDialog(QDialog):
             str(self.paper.currentData()),
             frozenset(format_ for format_, box in self.formats.items() if box.isChecked()),
             self.went_out.isEnabled() and self.went_out.isChecked(),
+            str(self.walk.currentData()),
         )
 
     def _allow(self) -> None:
@@ -121,8 +131,9 @@ class PrintDialog(QDialog):
         for name, _, formats in PRINTS:
             self.boxes[name].setEnabled(not wanted.isdisjoint(formats))
         ready = any(b.isChecked() and b.isEnabled() for b in self.boxes.values()) and bool(self.folder.text().strip())
-        packets = self.boxes[PACKET.name]
-        self.went_out.setEnabled(packets.isChecked() and packets.isEnabled())
+        packets, bound = self.boxes[PACKET.name], self.boxes[BOUND_PACKETS.name]
+        self.went_out.setEnabled(any(box.isChecked() and box.isEnabled() for box in (packets, bound)))
+        self.walk.setEnabled(bound.isChecked() and bound.isEnabled())
         self.buttons.button(QDialogButtonBox.StandardButton.Ok).setEnabled(ready)
 
     def _browse(self) -> None:

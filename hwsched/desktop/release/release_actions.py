@@ -89,6 +89,7 @@ class ReleaseActions(Subject):
         paper: str,
         formats: frozenset[Format] | None = None,
         went_out: bool = False,
+        walk: str = "mark",
     ) -> None:
         """Issue documents of all, the shown or the chosen openings; on wish write down that the packets went out."""
         workspace = self.state.workspace
@@ -99,9 +100,11 @@ class ReleaseActions(Subject):
         kept_back: list[str] = []
 
         def work(progress: Progress, cancelled: Cancelled) -> list[Path]:
+            from hwsched.documents.release.bound_packets import BOUND_PACKETS
             from hwsched.documents.release.packet import PACKET
             from hwsched.operations.release.issued_documents import PRINTS, issue_by_name
             from hwsched.operations.release.issued_packets import write_down_packets
+            from hwsched.operations.release.printed_view import printed_view
             from hwsched.operations.release.project_view import project_view
 
             view = project_view(workspace.project, ids, checker=workspace.checker, progress=progress)
@@ -111,16 +114,17 @@ class ReleaseActions(Subject):
                 wanted = [each for each in has if formats is None or each in formats]
                 if name not in names or not wanted:
                     continue
+                shown = printed_view(workspace.project, view, name, walk)
                 try:
                     written += issue_by_name(
-                        view, name, folder, wanted, paper=paper, progress=progress, cancelled=cancelled
+                        shown, name, folder, wanted, paper=paper, progress=progress, cancelled=cancelled
                     )  # fmt: skip
                 except HeldFilesError as error:
                     # One that a viewer has open keeps neither the rest of its document nor the other documents.
                     written += error.written
                     held[name] = error.paths
             # What was not printed to the end did not go out; what another document lacks does not matter.
-            if went_out and PACKET.name in names and PACKET.name not in held:
+            if went_out and any(each in names and each not in held for each in (PACKET.name, BOUND_PACKETS.name)):
                 ask_stop()
                 write_down_packets(workspace.project, view, who=workspace.who)
                 kept_back.extend(each.mark for each in view.openings if not each.ready)

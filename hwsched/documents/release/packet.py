@@ -17,6 +17,7 @@ from hwsched.documents.release.packet_holes import hole_blocks
 from hwsched.documents.release.packet_views import bar_unit, legend_blocks, section_letter, views
 from hwsched.documents.release.packet_work import steps_blocks, tests_table, tool_words
 from hwsched.documents.release.schedule import item_lines
+from hwsched.documents.release.template_names import template_names
 from hwsched.documents.stock.box_contents import contents
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.drawings import bore_detail, edge_view, elevation, face_detail, section
@@ -34,6 +35,7 @@ from hwsched.render.blocks import (
     Facts,
     Heading,
     Paragraph,
+    Picture,
     Section,
     SignOff,
     Table,
@@ -48,6 +50,8 @@ _MORE_SHEETS: Final = 3
 """For a supply, a pair or a rated door."""
 _APART_MM: Final = 42.0
 """Room for what goes in, drawn apart."""
+_PHOTO_MM: Final = (48.0, 32.0, 22.0)
+"""Heights that a photo may have, the best first; on less nothing is seen of a door."""
 
 
 def build(project: ProjectView, view: OpeningView | None) -> Document:
@@ -64,20 +68,37 @@ def build(project: ProjectView, view: OpeningView | None) -> Document:
     )
 
 
-def _pages(project: ProjectView, view: OpeningView) -> list[Section]:
-    supplied = any(at.fit is not None and at.fit.power == "supply" for at in view.points)
+def section_count(project: ProjectView, view: OpeningView) -> int:
+    """Return how many sections a packet has, without building it."""
+    return 2 if _is_wide(_power(project, view)) else 1
+
+
+def _power(project: ProjectView, view: OpeningView) -> list[Block]:
     # What a battery wants is said among the facts.
-    power = power_blocks(project, view) if supplied else []
+    return power_blocks(project, view) if _supplied(view) else []
+
+
+def _supplied(view: OpeningView) -> bool:
+    return any(at.fit is not None and at.fit.power == "supply" for at in view.points)
+
+
+def _is_wide(power: list[Block]) -> bool:
+    return any(isinstance(block, Drawings) for block in power)
+
+
+def _pages(project: ProjectView, view: OpeningView) -> list[Section]:
+    power = _power(project, view)
     work, ending = _work(project, view)
-    more = supplied or view.several or view.given.opening.form == "pair" or view.given.opening.rating != "none"
+    more = _supplied(view) or view.several or view.given.opening.form == "pair" or view.given.opening.rating != "none"
     door = Section(
         (), mark=view.mark, at_door=True, code=view.code, stop=not view.ready, sheets=_MORE_SHEETS if more else _SHEETS
     )
-    if any(isinstance(block, Drawings) for block in power):
+    if _is_wide(power):
         # Wiring is wide: it has a sheet of its own, on which the work ends.
-        last = [each for each in ending if not isinstance(each, Drawings)]
+        last = [each for each in ending if not isinstance(each, Drawings | Picture)]
         side = (*power, *(replace(each, abreast=3) if isinstance(each, SignOff) else each for each in last))
-        work_sheets = replace(door, blocks=tuple(work), sheets=_MORE_SHEETS - 1)
+        pictures = [each for each in ending if isinstance(each, Picture)]
+        work_sheets = replace(door, blocks=(*work, *pictures), sheets=_MORE_SHEETS - 1)
         return [work_sheets, replace(door, blocks=side, landscape=True)]
     return [replace(door, blocks=(*work, *power, *ending))]
 
@@ -88,17 +109,20 @@ def _work(project: ProjectView, view: OpeningView) -> tuple[list[Block], list[Bl
         Heading(phrase("Opening {mark}", mark=view.mark)),
         *_verdict(project, view),
         opening_facts(project, view),
+        *_unprinted(view),
     ]
     if view.fit is None:
-        return blocks, []
+        return blocks, photo_blocks(view)
     ending: list[Block] = []
     fits = view.fit.status == "fits"
     parts = situations(view)
-    plans = [plan(situation) for situation in parts] if fits else []
+    style = project.length_style
+    named = [replace(each, templates=template_names(each.given, each.fit, style)) for each in parts] if fits else []
+    plans = [plan(situation) for situation in named]
     if view.several and fits:
         blocks += [Columns(2), *box_blocks(project, view, plans)]
     # Beside the section, or where the sheets end: wherever there is room.
-    apart = _apart(parts[0]) if fits and not view.several else []
+    apart = [*photo_blocks(view), *(_apart(parts[0]) if fits else [])] if not view.several else []
     for number, situation in enumerate(parts):
         blocks += _of_point(project, view, situation, plans[number] if fits else None, apart)
         if fits:
@@ -109,10 +133,31 @@ def _work(project: ProjectView, view: OpeningView) -> tuple[list[Block], list[Bl
     ending += _findings(view)
     ending += [
         *(replace(each) for each in apart if isinstance(each, Drawings)),
+        *photo_blocks(view),
         Heading(phrase("Sign-off"), 2),
         SignOff((phrase("Installer"), phrase("Checked by"), phrase("For the owner"))),
     ]
     return blocks, ending
+
+
+def _unprinted(view: OpeningView) -> list[Block]:
+    if view.photo is None or not view.photo.refused:
+        return []
+    said = phrase("NO PHOTO. {name} {refused}.", name=view.photo.name, refused=view.photo.refused)
+    return [Paragraph(said, "strong")]
+
+
+def photo_blocks(view: OpeningView) -> list[Block]:
+    """Return the photo of a door, large and small, to be set where it costs no sheet; of one that cannot be, why."""
+    photo = view.photo
+    if photo is None or not photo.content:
+        return []
+    caption = phrase("Photo: {name}", name=photo.name)
+    no_room = phrase("Photo of this door: none has room here; it is with the project, {name}.", name=photo.name)
+    return [
+        *(Picture(photo.content, caption, height_mm, spare=True) for height_mm in _PHOTO_MM),
+        Picture(b"", no_room, spare=True),
+    ]
 
 
 def _apart(situation: Situation) -> list[Block]:

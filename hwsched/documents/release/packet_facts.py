@@ -28,6 +28,7 @@ def situations(view: OpeningView) -> list[Situation]:
                 first=number == 1,
                 last=number == len(view.points),
                 new_leaf=name not in leaves,
+                bench=frozenset((role, word) for point, role, word in view.bench if point == at.given.point.id),
             )
         )
         leaves.append(name)

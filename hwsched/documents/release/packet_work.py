@@ -7,30 +7,60 @@ from hwsched.attributes.of_parts import DIAMETER_MM, FORM
 from hwsched.language import phrase
 from hwsched.render.blocks import TICK, Block, Cell, Column, Heading, StepLine, Steps, Table
 from hwsched.values import Catalogue, FitPart
+from hwsched.values.piece import AT_BENCH
 from hwsched.work.cautions import RECALLED
+from hwsched.work.situation import Situation
 from hwsched.work.step import Plan, Step, Tool
 from hwsched.work.tools import WORDS
 
 _SAME_MM: Final = 0.15
 """How far a bit of the catalogue may be off the size of a hole; number drills lie between the sixty-fourths."""
 
+TEMPLATE_STEP: Final = "mark"
+"""Step at which the true-size templates are laid on."""
 
-def steps_blocks(work: Plan) -> list[Block]:
-    """Return the steps in their order, each caution before the step at which it first holds."""
+
+def steps_blocks(work: Plan, *, of_many: bool = False) -> list[Block]:
+    """Return the steps in their order, each caution before the step at which it first holds.
+
+    Parameters
+    ----------
+    work : Plan
+        Ordered steps.
+    of_many : bool
+        Whether they hold for many openings: what was done at the bench then stands on the strip of each.
+    """
     lines = tuple(
         StepLine(
             step.number,
-            phrase(step.where),
+            phrase(step.where) if of_many else _where(step),
             _said(work, step),
             tuple(phrase(caution.text) for caution in work.new_cautions(step)),
             tuple(
                 phrase("{what}: {expected}; read ......", what=reading.what, expected=reading.expected)
                 for reading in step.readings
             ),
+            done=step.done,
         )
         for step in work.steps
     )
     return [Heading(phrase("Steps"), 2), Steps(lines)]
+
+
+def bench_words(situation: Situation) -> str:
+    """Say what of a lock point's pieces is on record as done at the bench."""
+    done: dict[str, list[str]] = {}
+    for role, words in AT_BENCH.items():
+        for word in words:
+            if (role, word) in situation.bench:
+                done.setdefault(role, []).append(word)
+    return "; ".join(f"{role} {', '.join(words)}" for role, words in done.items()) or phrase("nothing on record")
+
+
+def _where(step: Step) -> str:
+    if step.at_bench:
+        return phrase("Done at the bench") if step.done else phrase("Still to do")
+    return phrase(step.where)
 
 
 def _said(work: Plan, step: Step) -> str:

@@ -4,9 +4,8 @@ Alike are openings of which the sheet says and draws the same, word for word and
 stands on the strips: where the opening is, what it is, when its cells are due, what is to be minded, what was found.
 """
 
-import hashlib
 from collections.abc import Iterator, Sequence
-from dataclasses import dataclass
+from dataclasses import dataclass, replace
 from typing import Final
 
 from hwsched.documents import words
@@ -14,7 +13,9 @@ from hwsched.documents.release.packet import box_blocks, finding_lines, point_ti
 from hwsched.documents.release.packet_facts import fit_facts, leaf_facts, lock_facts, situations
 from hwsched.documents.release.packet_holes import hole_blocks
 from hwsched.documents.release.packet_views import bar_unit, legend_blocks, section_letter, views
-from hwsched.documents.release.packet_work import steps_blocks
+from hwsched.documents.release.packet_work import bench_words, steps_blocks
+from hwsched.documents.release.short_code import short_code
+from hwsched.documents.release.template_names import template_names
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.drawings import bore_detail, edge_view, face_detail, section
 from hwsched.language import phrase, to_phrase
@@ -46,7 +47,6 @@ _OF_EACH: Final = (
     to_phrase("Change by"),
 )
 """Facts that change nothing of what is done and drilled; they stand on the strips."""
-_LETTERS: Final = "0123456789ABCDEFGHJKMNPQRSTVWXYZ"
 _LINE: Final = "." * 18
 
 
@@ -75,7 +75,8 @@ def sheet_types(project: ProjectView) -> tuple[SheetType, ...]:
 
 def shared_blocks(project: ProjectView, view: OpeningView) -> list[Block]:
     """Return what a type sheet says of an opening that fits."""
-    parts = situations(view)
+    # What is on record of one opening's pieces stands on its strip.
+    parts = situations(replace(view, bench=frozenset()))
     plans = [plan(situation) for situation in parts]
     style = project.length_style
     blocks: list[Block] = []
@@ -86,7 +87,7 @@ def shared_blocks(project: ProjectView, view: OpeningView) -> list[Block]:
         blocks += [*_drawn(project, situation), Columns(2), *hole_blocks(situation, style)]
         if number == 0:
             blocks += box_blocks(project, view, plans)
-        blocks += [*steps_blocks(plans[number]), *tests_blocks(project, situation, plans[number])]
+        blocks += [*steps_blocks(plans[number], of_many=True), *tests_blocks(project, situation, plans[number])]
     return [*blocks, Paragraph(phrase(words.ADVICE), "small")]
 
 
@@ -113,12 +114,7 @@ def _code(blocks: Sequence[Block]) -> str:
             said.append(block.pairs)
         elif isinstance(block, Drawings):
             said.append([drawing.shapes for drawing in block.drawings])
-    number = int(hashlib.sha256(repr(said).encode()).hexdigest()[:10], 16)
-    found = ""
-    for _ in range(4):
-        number, at = divmod(number, len(_LETTERS))
-        found += _LETTERS[at]
-    return found
+    return short_code(said)
 
 
 # --- pages ----------------------------------------------------------------------------------------------------------
@@ -204,6 +200,9 @@ def _strip(project: ProjectView, kind: SheetType, view: OpeningView) -> list[Blo
         style = project.length_style
         said = [*leaf_facts(situation, style), *lock_facts(situation, style), *fit_facts(situation, style)]
         pairs += [(f"{named}{label}", text) for label, text in said if label in map(phrase, _OF_EACH)]
+        pairs.append((f"{named}{phrase('Done at the bench')}", bench_words(situation)))
+        templates = template_names(situation.given, situation.fit, style)
+        pairs += [(f"{named}{phrase('Template')}", "; ".join(templates))] if templates else []
     pairs += [(label, text or phrase(words.UNKNOWN)) for label, text in view.own]
     blocks: list[Block] = [Heading(view.mark, 2), Facts(tuple(pairs))]
     lines = finding_lines(view)

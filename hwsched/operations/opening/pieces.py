@@ -19,7 +19,7 @@ from hwsched.operations.changes import Changes
 from hwsched.operations.findings.checking import Checked, Checker, look_again
 from hwsched.operations.survey.accepted_values import mark_of
 from hwsched.values import PointFit
-from hwsched.values.piece import ISSUED, PLANNED, Piece, pieces_of
+from hwsched.values.piece import AT_BENCH, BENCH, ISSUED, PLANNED, Piece, pieces_of, state_text, with_state
 
 
 def pieces(project: Project, opening_id: str) -> tuple[Piece, ...]:
@@ -59,9 +59,10 @@ def record_piece(
     who: str,
     serial: str | None = None,
     lot: str | None = None,
+    done: Collection[str] | None = None,
     base: int | None = None,
 ) -> Changes:
-    """Write down the serial number or the lot of a piece; what is left out stays, an empty text takes it away.
+    """Write down serial number, lot or bench work of a piece; what is left out stays, what is empty takes it away.
 
     Parameters
     ----------
@@ -73,6 +74,8 @@ def record_piece(
         For the journal.
     serial, lot : str, optional
         As they stand on the piece or on its box.
+    done : collection of {"built", "programmed", "tested"}, optional
+        All that was done to it at the bench.
     base : int, optional
         The newest change set that was seen; what others wrote down of the piece since is a conflict.
 
@@ -81,7 +84,7 @@ def record_piece(
     MissingRowError, ConflictError
         When the opening has no such piece; when others wrote something else.
     ValueRefusedError
-        For a serial number that another piece of the same part has.
+        For a serial number that another piece of the same part has; for work that is not done to such a piece.
     """
     piece = next((each for each in pieces(project, opening_id) if each.id == piece_id), None)
     if piece is None:
@@ -94,11 +97,41 @@ def record_piece(
         piece = piece if held is None else _with(piece, held)
         said = piece.serial if serial is None else " ".join(serial.split())
         of_lot = piece.lot if lot is None else " ".join(lot.split())
+        work = piece.done if done is None else _bench_work(piece, done)
         change.summary = f"Record {piece.part}, {piece.role} of {mark}"
         if said:
             _check_serial(change, piece, said)
-        _write(change, [(opening_id, replace(piece, serial=said, lot=of_lot))])
+        _write(change, [(opening_id, replace(piece, serial=said, lot=of_lot, done=work))])
     return Changes.of(change)
+
+
+def bench_work(connection: Connection, ids: Collection[str]) -> dict[str, frozenset[tuple[str, str, str]]]:
+    """Return what is on record as done at the bench: lock point, role and work, by the opening's identifier.
+
+    Of several pieces alike at a lock point the work stands there only where it was done to each that is on record.
+    """
+    found: dict[str, frozenset[tuple[str, str, str]]] = {}
+    for opening_id, rows in _rows(connection, ids).items():
+        by_role: dict[tuple[str, str], set[str]] = {}
+        for row in rows:
+            words = set(row.state.split(", ")) & set(BENCH)
+            key = (row.lock_point_id or "", row.role)
+            by_role[key] = words & by_role.get(key, words)
+        work = frozenset((*key, word) for key, words in by_role.items() for word in words)
+        if work:
+            found[opening_id] = work
+    return found
+
+
+def _bench_work(piece: Piece, done: Collection[str]) -> tuple[str, ...]:
+    possible = AT_BENCH.get(piece.role, ())
+    wrong = [word for word in done if word not in possible]
+    if wrong:
+        accepted = ", ".join(possible) or "nothing"
+        raise ValueRefusedError(
+            "bench work", f"'{wrong[0]}' is not done to the {piece.role} at the bench; accepted: {accepted}"
+        )
+    return tuple(word for word in BENCH if word in done)
 
 
 def write_issued(change: Change, openings: Collection[tuple[str, Sequence[PointFit]]]) -> None:
@@ -175,13 +208,13 @@ def _told(points: Sequence[PointFit], rows: Sequence[Any]) -> tuple[Piece, ...]:
 
 def _with(piece: Piece, row: Any) -> Piece:
     """Return a piece with what is on record; what went out went out in the quantity of that time."""
+    piece = with_state(piece, row.state)
     return replace(
         piece,
         # What went out went out: a later fit that wants more does not change what lies in the box.
-        quantity=row.quantity if row.state == ISSUED else piece.quantity,
+        quantity=row.quantity if piece.state == ISSUED else piece.quantity,
         serial=row.serial or "",
         lot=row.lot or "",
-        state=row.state,
         version=row.version,
     )
 
@@ -195,7 +228,7 @@ def _write(change: Change, wanted: Sequence[tuple[str, Piece]]) -> None:
     gone = []
     for opening_id, each in wanted:
         # A row for every planned piece would be the fit a second time, and go out of date with it.
-        if not each.serial and not each.lot and each.state == PLANNED:
+        if not each.serial and not each.lot and not each.done and each.state == PLANNED:
             gone.append(each.id)
             continue
         kept[each.id] = {
@@ -208,7 +241,7 @@ def _write(change: Change, wanted: Sequence[tuple[str, Piece]]) -> None:
             "source": each.source,
             "serial": each.serial or None,
             "lot": each.lot or None,
-            "state": each.state,
+            "state": state_text(each),
         }
     change.delete(ASSIGNED_PART, [each for each in gone if each in held])
     change.update(ASSIGNED_PART, [(row_id, row) for row_id, row in kept.items() if row_id in held])

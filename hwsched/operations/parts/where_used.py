@@ -90,7 +90,9 @@ def where_used(project: Project, number: str) -> PartUse:
         lines = select(HARDWARE_SET.c.name, SET_LINE.c.role, SET_LINE.c.quantity).join(SET_LINE)
         sets = connection.execute(lines.where(SET_LINE.c.part == number)).all()
         supplies = connection.execute(select(SUPPLY_TABLE.c.name).where(SUPPLY_TABLE.c.part == number)).scalars()
-        out = select(ASSIGNED_PART.c.quantity).where(ASSIGNED_PART.c.part == number, ASSIGNED_PART.c.state == "issued")
+        out = select(ASSIGNED_PART.c.quantity).where(
+            ASSIGNED_PART.c.part == number, ASSIGNED_PART.c.state.startswith("issued")
+        )
         issued = sum(connection.execute(out).scalars())
         named = sorted((str(name) for name in supplies), key=natural)
     used = [

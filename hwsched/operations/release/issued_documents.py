@@ -7,7 +7,9 @@ from typing import Final
 
 from hwsched.documents.documents import DOCUMENTS
 from hwsched.documents.office_pages import dressed
+from hwsched.documents.release.bound_packets import BOUND_PACKETS
 from hwsched.documents.release.changes_marked import marked_since
+from hwsched.documents.release.packet import PACKET
 from hwsched.documents.view import DocumentKind, Format, OpeningView, ProjectView
 from hwsched.language import in_language
 from hwsched.model.errors import ValueRefusedError
@@ -28,6 +30,7 @@ Cancelled = Callable[[], bool]
 TEMPLATES: Final = "templates"
 PRINTS: Final[tuple[tuple[str, str, tuple[Format, ...]], ...]] = (
     *((kind.name, kind.title, kind.formats) for kind in DOCUMENTS),
+    (BOUND_PACKETS.name, BOUND_PACKETS.title, BOUND_PACKETS.formats),
     (TEMPLATES, "True-size templates", ("pdf",)),
 )
 """Name, title and formats of everything that is printed."""
@@ -56,7 +59,7 @@ def issue_by_name(
 
 def document_kind(name: str) -> DocumentKind:
     """Return the document of that name; raises ValueRefusedError."""
-    for kind in DOCUMENTS:
+    for kind in (*DOCUMENTS, BOUND_PACKETS):
         if kind.name == name:
             return kind
     raise ValueRefusedError("document", f"there is no '{name}'; accepted: {', '.join(k.name for k in DOCUMENTS)}")
@@ -124,7 +127,7 @@ def _issued(
     since: ProjectView | None,
 ) -> list[Path]:
     target = made_folder(folder / kind.name if kind.per_opening else folder)
-    sheet = paper or view.office.paper_of(kind.name) or "letter"
+    sheet = paper or view.office.paper_of(_declared_as(kind)) or "letter"
     view = replace(view, paper=sheet)
     since = None if since is None else replace(since, paper=sheet)
     if not kind.per_opening:
@@ -136,11 +139,16 @@ def _issued(
             made = kind.build(view, None)
             if since is not None and format_ == "pdf":
                 made = marked_since(made, kind.build(since, None), _after(since))
-            sheets.take(dressed(made, kind.name, view.office), target / stem, format_, sheet)
+            sheets.take(dressed(made, _declared_as(kind), view.office), target / stem, format_, sheet)
         if progress is not None:
             progress(1, 1)
         return sheets.all_written()
     return _per_opening(view, view.openings, kind, target, wanted, sheet, progress, cancelled, since)
+
+
+def _declared_as(kind: DocumentKind) -> str:
+    """Return the document under whose name the office says how it looks."""
+    return PACKET.name if kind is BOUND_PACKETS else kind.name
 
 
 def _named(view: ProjectView, kind: DocumentKind) -> dict[str, str]:

@@ -1,50 +1,53 @@
 """Issuing true-size templates: one for all openings that share it, in one file at 1:1."""
 
 from collections.abc import Callable
+from dataclasses import replace
 from pathlib import Path
 
+from hwsched.documents.release.packet_facts import situations
+from hwsched.documents.release.packet_work import TEMPLATE_STEP
+from hwsched.documents.release.template_names import faces_of, template_name
 from hwsched.documents.view import ProjectView
 from hwsched.drawings import template
 from hwsched.drawings.drawing import Drawing
 from hwsched.drawings.handing import Face
+from hwsched.language import phrase
 from hwsched.model.errors import ValueRefusedError
 from hwsched.render.true_size import render_true_size
-from hwsched.rules.reading import lock_leaf
-from hwsched.values import Fit, PointFit
+from hwsched.values import PointFit
+from hwsched.work.plan import plan
 from hwsched.writing import made_folder
 
 
 def templates(view: ProjectView) -> list[Drawing]:
-    """Return the templates of lock points that are fitted and drilled, a face each.
+    """Return the templates of lock points that are fitted and drilled, a face each, under the names that packets use.
 
-    Those alike share one that names their marks.
+    Those alike share one that says at which step of which packets it is laid on.
     """
     style = view.length_style
-    groups: dict[tuple[object, ...], list[tuple[PointFit, Face]]] = {}
+    groups: dict[str, list[tuple[PointFit, Face, str]]] = {}
     for opening in view.openings:
-        for at in opening.points if opening.fit is not None and opening.fit.status == "fits" else ():
-            if at.fit is None or not at.fit.holes or lock_leaf(at.given) is None:
-                continue
-            for face in _faces(at.fit):
-                drawn = template(at.given, at.fit, face, (), style)
-                groups.setdefault((face, drawn.shapes, drawn.bounds, drawn.notes), []).append((at, face))
+        if opening.fit is None or opening.fit.status != "fits":
+            continue
+        for at, situation in zip(opening.points, situations(opening), strict=True):
+            step = plan(situation).step(TEMPLATE_STEP) if at.fit is not None and at.fit.holes else None
+            for face in faces_of(at.given, at.fit):
+                if at.fit is not None:
+                    name = template_name(template(at.given, at.fit, face, (), style))
+                    groups.setdefault(name, []).append((at, face, "" if step is None else str(step.number)))
     found = []
-    for alike in groups.values():
-        first, face = alike[0]
+    for name, alike in groups.items():
+        first, face, _ = alike[0]
         if first.fit is not None:
-            found.append(template(first.given, first.fit, face, [_said(at) for at, _ in alike], style))
+            drawn = template(first.given, first.fit, face, [_said(at, step) for at, _, step in alike], style)
+            found.append(replace(drawn, title=phrase("{name}: {title}", name=name, title=drawn.title)))
     return found
 
 
-def _said(at: PointFit) -> str:
+def _said(at: PointFit, step: str) -> str:
     name = at.given.point.name
-    return f"{at.given.opening.mark} ({name})" if name else at.given.opening.mark
-
-
-def _faces(fit: Fit) -> tuple[Face, ...]:
-    """Name the faces that want a template: the unit's side, and the key side where a hole's centre is marked there."""
-    on_key_side = any(hole.face == "key" and not hole.by_template for hole in fit.holes)
-    return ("inside", "key") if on_key_side else ("inside",)
+    mark = f"{at.given.opening.mark} ({name})" if name else at.given.opening.mark
+    return phrase("{mark} at step {step}", mark=mark, step=step) if step else mark
 
 
 def issue_templates(

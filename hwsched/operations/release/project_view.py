@@ -10,6 +10,7 @@ from hwsched.model.queries import latest_change, read_catalogue, read_set_names,
 from hwsched.operations.collector import collector_paused
 from hwsched.operations.findings.checking import Checked, Checker, Progress, check_openings, waiver_book
 from hwsched.operations.findings.waived_power import waived_power
+from hwsched.operations.opening.pieces import bench_work
 from hwsched.operations.power.power_results import read_power_result
 from hwsched.operations.release.holding import by_opening, held_back
 from hwsched.operations.release.office import read_held_office
@@ -60,6 +61,7 @@ def _view(
         # Of some openings only the supplies on which they hang: another building's are no part of what was asked for.
         hanging = None if ids is None else list(known)
         questions = by_opening(read_questions(connection))
+        bench = bench_work(connection, list(known))
         sent, office = read_transmittals(connection), read_held_office(connection)
         work = read_power_result(connection, catalogue, read_power(connection), known, hanging)
     work = waived_power(work, checked, waiver_book(project, project.today()))
@@ -78,6 +80,7 @@ def _view(
                 sets.get(each.given.opening.id, ""),
                 each.points,
                 each.standing,
+                bench=bench.get(each.given.opening.id, frozenset()),
                 held=held_back(each.given.opening.id, each.findings, work, questions.get(each.given.opening.id, ())),
             )
             for each in asking(checked)

@@ -80,6 +80,8 @@ BENCH = (
         after=("lay-out-box",),
         parts=lambda s: s.parts("coin-cell"),
         cautions=(cautions.CELLS,),
+        on_record=(("unit", "built"),),
+        done_text="The coin backup cell is in the unit.",
         brings="ready",
     ),
     StepKind(
@@ -93,6 +95,8 @@ BENCH = (
         cautions=(cautions.CELLS, cautions.STATIC),
         readings=lambda s: at_unit(s, phrase("Volts at the unit on the bench")),
         brings="ready",
+        on_record=(("unit", "programmed"), ("unit", "tested")),
+        done_text="The unit was fed.",
     ),
     StepKind(
         "program",
@@ -104,6 +108,8 @@ BENCH = (
         tools=lambda s: () if s.of_form("credential", "programming-key") else (tools.PROGRAMMER,),
         brings="ready",
         tasks=("programme-and-test",),
+        on_record=(("unit", "programmed"), ("unit", "tested")),
+        done_text="Key and unit are programmed with each other, and tried.",
     ),
     StepKind(
         "feed-off",
@@ -113,6 +119,8 @@ BENCH = (
         after=("program",),
         cautions=(cautions.COIN,),
         brings="ready",
+        on_record=(("unit", "programmed"), ("unit", "tested")),
+        done_text="What fed it is off again.",
     ),
     StepKind(
         "build-cylinder",
@@ -123,5 +131,7 @@ BENCH = (
         parts=lambda s: (*s.parts("cam", "tailpiece"), *s.of_form("consumable", "thread-lock")),
         tools=lambda s: (tools.SCREWDRIVERS, *((tools.PLIERS,) if s.has("tailpiece") else ())),
         brings="ready",
+        on_record=(("cylinder", "built"),),
+        done_text="Cam or tailpiece is screwed to the new cylinder.",
     ),
 )

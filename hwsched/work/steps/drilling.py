@@ -59,11 +59,13 @@ def _mark(s: Situation) -> str:
         if s.lock_form in ("cabinet", "gate", "bored")
         else phrase("the cylinder's centre line")
     )
+    named = f" {', '.join(s.templates)}" if s.templates else ""
     return phrase(
-        "Mark the centres of the hole table from {centre} and the edge{each}; lay the true-size "
-        "template on and compare before anything is drilled.",
+        "Mark the centres of the hole table from {centre} and the edge{each}; lay true-size "
+        "template{named} on and compare before drilling.",
         centre=centre,
         each=each,
+        named=named,
     )
 
 

@@ -72,6 +72,37 @@ def test_why_another_part_and_a_place_by_hand(hands, at_work):
     assert checked_of(at_work, "M004").given.placed is None
 
 
+def test_what_was_done_at_the_bench_is_written_down_per_piece(hands, at_work):
+    hands.line(*line_of(at_work, "M004"))
+    sheet = at_work.sheet
+    hands.page(sheet.pages, "Parts")
+    hands.page(sheet.folded, "Pieces")
+    page, role = sheet.pieces_page, 1
+    hands.line(page.table, cell(page.table, row_of(page.table, "battery", role), role))
+    assert not page.buttons["Programmed"].isEnabled()
+    hands.line(page.table, cell(page.table, row_of(page.table, "cylinder", role), role))
+    assert (page.buttons["Built"].isEnabled(), page.buttons["Tested"].isEnabled()) == (True, False)
+    hands.line(page.table, cell(page.table, row_of(page.table, "unit", role), role))
+    hands.press(page.buttons["Programmed"])
+    hands.done()
+
+    def state():
+        return page.table.item(row_of(page.table, "unit", role), 7).text()
+
+    assert state() == "planned, programmed"
+    hands.line(page.table, cell(page.table, row_of(page.table, "unit", role), role))
+    assert page.buttons["Programmed"].isChecked()
+    hands.press(page.buttons["Tested"])
+    hands.done()
+    assert state() == "planned, programmed, tested"
+    hands.line(page.table, cell(page.table, row_of(page.table, "unit", role), role))
+    hands.press(page.buttons["Programmed"])
+    hands.done()
+    assert state() == "planned, tested"
+    hands.undo()
+    assert state() == "planned, programmed, tested"
+
+
 def test_two_are_compared_and_an_old_step_is_taken_back_with_its_values_seen(hands, at_work):
     hands.line(*line_of(at_work, "M004"))
     hands.more(*line_of(at_work, "M116"))

@@ -8,7 +8,8 @@ import pytest
 from hwsched.render.pdf_pages import PdfPages
 
 BEGINS = re.compile(
-    r"CAUTION |STOP|DO NOT INSTALL|Tools: |\d+ (Bench|Door|Hand|Inside|Key side|Lock edge|Wall|Hinge edge|Frame)\. |"
+    r"CAUTION |STOP|DO NOT INSTALL|Tools: |\d+ (Bench|Still to do|Done at the bench|Door|Hand|Inside|Key side|"
+    r"Lock edge|Wall|Hinge edge|Frame)\. |"
     r"(Steps|Holes|Box contents|Test sheet|Power|Wiring|Sign-off|What the rules say|Drawn apart)\b|"
     r"No\. |Qty |Lock point "
 )

@@ -11,7 +11,9 @@ from hwsched.operations.findings.checking import check_openings
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.opening.hand_choices import choose_part
 from hwsched.operations.opening.pieces import piece_named, pieces, pieces_by_opening, record_piece, write_issued
+from hwsched.operations.parts.where_used import where_used
 from hwsched.operations.project.history import history, undo
+from hwsched.operations.release.project_view import project_view
 from hwsched.operations.survey.editing import remove
 from hwsched.values.piece import ISSUED, PLANNED
 from tests.model.states import state
@@ -147,3 +149,61 @@ def test_what_there_is_not(yard):
     remove(yard, "opening", opening, who=WHO)
     with pytest.raises(MissingRowError, match="not in the project any more"):
         pieces(yard, opening)
+
+
+# --- what was done at the bench -------------------------------------------------------------------------------------
+
+
+def piece(project, name, mark="1"):
+    return piece_named(of(project, mark), name)
+
+
+def test_bench_work_is_on_record_per_piece_and_taken_back_by_undo(yard):
+    before = state(yard)
+    record(yard, "unit", done=("tested", "programmed"))
+    # In the order in which it is done, whatever the order in which it is told.
+    assert piece(yard, "unit").done == ("programmed", "tested")
+    assert piece(yard, "unit", "2").done == ()
+    assert piece(yard, "cylinder").done == ()
+    record(yard, "unit", done=("built",))
+    assert piece(yard, "unit").done == ("built",)
+    undo(yard, who=WHO)
+    assert piece(yard, "unit").done == ("programmed", "tested")
+    undo(yard, who=WHO)
+    assert state(yard) == before
+
+
+def test_bench_work_and_serial_number_do_not_touch_each_other(yard):
+    record(yard, "unit", done=("built",))
+    record(yard, "unit", serial="S-1")
+    assert (piece(yard, "unit").done, piece(yard, "unit").serial) == (("built",), "S-1")
+    record(yard, "unit", done=())
+    assert (piece(yard, "unit").done, piece(yard, "unit").serial) == ((), "S-1")
+    record(yard, "unit", serial="")
+    assert piece(yard, "unit").version == 0  # nothing is known of it any more
+
+
+def test_what_went_out_keeps_what_was_done_to_it(yard):
+    record(yard, "unit", done=("built", "programmed", "tested"))
+    issue(yard, "1")
+    assert (piece(yard, "unit").state, piece(yard, "unit").done) == (ISSUED, ("built", "programmed", "tested"))
+    assert piece(yard, "battery").state == ISSUED
+    assert where_used(yard, "UNIT").issued == 1
+
+
+@pytest.mark.parametrize(
+    ("name", "work"), [("cam", "built"), ("cylinder", "programmed"), ("battery", "tested"), ("unit", "polished")]
+)
+def test_what_is_not_done_to_such_a_piece_is_refused(yard, name, work):
+    with pytest.raises(ValueRefusedError, match=work):
+        record(yard, name, done=(work,))
+    assert piece(yard, name).done == ()
+
+
+def test_the_view_says_what_was_done_by_lock_point(yard):
+    record(yard, "unit", done=("programmed",))
+    record(yard, "cylinder", mark="2", done=("built",))
+    views = {each.mark: each for each in project_view(yard).openings}
+    points = {mark: views[mark].given.point.id for mark in views}
+    assert views["1"].bench == {(points["1"], "unit", "programmed")}
+    assert views["2"].bench == {(points["2"], "cylinder", "built")}

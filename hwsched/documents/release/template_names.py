@@ -1,0 +1,38 @@
+"""Which true-size templates a lock point has, and by which names its packet and the templates know them."""
+
+from typing import Final
+
+from hwsched.documents.release.short_code import short_code
+from hwsched.drawings import template
+from hwsched.drawings.drawing import Drawing
+from hwsched.drawings.handing import Face
+from hwsched.language import phrase, to_phrase
+from hwsched.quantities import LengthStyle
+from hwsched.rules.reading import lock_leaf
+from hwsched.values import Fit, OpeningInput
+
+_FACES: Final = {"inside": to_phrase("inside"), "key": to_phrase("key side")}
+
+
+def faces_of(given: OpeningInput, fit: Fit | None) -> tuple[Face, ...]:
+    """Name the faces that want a template: the unit's side, and the key side where a hole's centre is marked there."""
+    if fit is None or not fit.holes or lock_leaf(given) is None:
+        return ()
+    on_key_side = any(hole.face == "key" and not hole.by_template for hole in fit.holes)
+    return ("inside", "key") if on_key_side else ("inside",)
+
+
+def template_name(drawn: Drawing) -> str:
+    """Return the name of a template, drawn without the marks for which it holds: the same wherever it is the same."""
+    return f"T-{short_code((drawn.title, drawn.shapes, drawn.bounds, drawn.notes))}"
+
+
+def template_names(given: OpeningInput, fit: Fit | None, style: LengthStyle) -> tuple[str, ...]:
+    """Return the names of a lock point's templates; of several each with its face."""
+    faces = faces_of(given, fit) if fit is not None else ()
+    names = [template_name(template(given, fit, face, (), style)) for face in faces if fit is not None]
+    if len(names) == 1:
+        return tuple(names)
+    return tuple(
+        phrase("{name} ({face})", name=name, face=phrase(_FACES[face])) for name, face in zip(names, faces, strict=True)
+    )

@@ -46,9 +46,16 @@ def test_where_a_part_is_used_an_edit_of_it_and_what_it_costs(hands, at_work):
     hands.command("Cost")
     hands.done()
     cost = at_work.frame.pages.widgets["cost"]
-    table = cost.tables["building"]
-    assert table.topLevelItem(table.topLevelItemCount() - 1).text(0) == "Total"
-    assert Decimal(table.topLevelItem(table.topLevelItemCount() - 1).text(2).replace(",", "")) > 0
+    table = cost.tables["building"].grid.table
+    assert Decimal(table.model().index(0, 2).data().replace(",", "")) > 0
+    assert cost.tables["building"].total.text().startswith("Total ")
+    hands.page(cost.pages, "By opening")
+    lines = cost.tables["opening"]
+    mark = lines.model.contents.row_at(3).key
+    hands.open(lines.grid.table, lines.model.index(3, 0))
+    assert at_work.frame.state.checked.given.opening.mark == mark
+    hands.command("Cost")
+    hands.done()
     hands.page(cost.pages, "Terms")
     hands.field(cost.terms.labour, "80")
     hands.press(cost.set)

@@ -34,6 +34,7 @@ class BuildingTree(QTreeWidget):
         self.setMinimumWidth(wide(24))
         self.setRootIsDecorated(True)
         self.setIndentation(14)
+        self._shown: object = None
         self.currentItemChanged.connect(self._on_current)
 
     def show_places(self, title: str, checked: Iterable[Checked], upward: Upward) -> None:
@@ -45,6 +46,11 @@ class BuildingTree(QTreeWidget):
             levels = counts.setdefault(each.given.opening.building or "", {})
             level = each.given.opening.level or ""
             levels[level] = levels.get(level, 0) + 1
+        asked = title, counts, dict(upward)
+        if asked == self._shown and self.topLevelItemCount():
+            # To make lines anew that are there costs a third of what a whole reading costs the screen.
+            return
+        self._shown = asked
         self.blockSignals(True)
         self.clear()
         root = self._line(None, title, sum(sum(levels.values()) for levels in counts.values()), None)

@@ -84,8 +84,10 @@ def test_a_set_is_made_of_openings_given_and_looked_at_before_it_is_changed(hand
     hands.key(KEY.Key_Tab)
     hands.press(sets.look)
     hands.done()
-    assert {sets.effects.topLevelItem(n).text(0) for n in range(2)} == {"M004", "M005"}
+    effects = sets.effects.model
+    assert {effects.index(n, 0).data() for n in range(effects.rowCount())} == {"M004", "M005"}
     assert before in {line.part for line in set_named(project, "Corridor").lines}
+    hands.line(sets.effects.table, effects.index(1, 0))
     hands.press(sets.take)
     hands.done()
     assert "ARC-UN" in {part.part for part in checked_of(at_work, "M004").fit.parts}

@@ -224,8 +224,11 @@ class Keyboard(Hands):
         """Choose in the menu of the current line."""
         self.to(view)
         self.key(KEY.Key_F10, SHIFT)
-        menu = QApplication.activePopupWidget()
-        _walk_menu(menu, text)
+        self.choose(text)
+
+    def choose(self, text):
+        """Choose in the menu that is open."""
+        _walk_menu(QApplication.activePopupWidget(), text)
 
 
 class Mouse(Hands):
@@ -329,6 +332,11 @@ class Mouse(Hands):
             asked = QContextMenuEvent(QContextMenuEvent.Reason.Mouse, where, view.viewport().mapToGlobal(where))
             QApplication.sendEvent(view.viewport(), asked)
             menu = QApplication.activePopupWidget()
+        self.choose(text)
+
+    def choose(self, text):
+        """Choose in the menu that is open."""
+        menu = QApplication.activePopupWidget()
         act = next(each for each in menu.actions() if _plain(each.text()) == text)
         QTest.mouseClick(menu, LEFT, NONE, menu.actionGeometry(act).center())
 

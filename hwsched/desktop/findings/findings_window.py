@@ -106,7 +106,8 @@ class FindingsWindow(ToolWindow):
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, phrase("Findings"), parent)
         self.model = GridModel(Contents(COLUMNS, lambda line: line.id), self)
-        self.grid = Grid(self.model, "findings", phrase("Findings"), self._mark, opens=True)
+        self.grid = Grid(self.model, "findings", phrase("Findings"), self._mark, opens=True,
+                         empty=phrase("Nothing is found."))  # fmt: skip
         self.grid.picked.connect(self.enable)
         self.grid.opened.connect(lambda _line: self.go_to_fact())
         self.pane = ChangesPane()

@@ -26,7 +26,9 @@ class BuildingTree(QTreeWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setAccessibleName(phrase("Buildings and levels"))
-        self.setHeaderLabels([phrase("Place"), phrase("Openings")])
+        # Over the counts its words would be wider than they are.
+        self.setHeaderLabels([phrase("Place"), ""])
+        self.headerItem().setToolTip(1, phrase("Openings"))
         self.header().setStretchLastSection(False)
         self.header().setSectionResizeMode(0, self.header().ResizeMode.Stretch)
         self.header().setSectionResizeMode(1, self.header().ResizeMode.ResizeToContents)

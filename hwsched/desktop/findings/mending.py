@@ -5,13 +5,13 @@ from typing import Any, Final, Literal
 
 from PySide6.QtCore import QObject
 
-from hwsched.attributes import show_value
 from hwsched.desktop.findings.finding_lines import FindingLine, shares
 from hwsched.desktop.grid.changes_pane import ChangesPane
 from hwsched.desktop.grid.column import UNKNOWN, Column, Target
 from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.proposals import Proposal, Reading, proposed
 from hwsched.desktop.tool_window import Desk
+from hwsched.desktop.typed import said_value
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.findings.checking import Checked
 from hwsched.operations.findings.waiver_book import facts_of, input_of
@@ -183,6 +183,6 @@ def _column_of(need: str, lines: Mapping[str, FindingLine], style: LengthStyle) 
         return Target(entity_name, thing.id, name) if thing is not None else None
 
     def text(value: Any) -> str:
-        return show_value(attribute, value, style, unknown=UNKNOWN)
+        return said_value(attribute, value, style, unknown=UNKNOWN)
 
     return Column(need, attribute.label, lambda _each: None, text, attribute=attribute, target=target)

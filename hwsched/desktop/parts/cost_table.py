@@ -17,9 +17,6 @@ from hwsched.desktop.tokens import SPACE, font
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities.money import rounded
 
-_TOLD = 20
-"""So many things that are not counted a total names."""
-
 
 @dataclass(frozen=True, slots=True)
 class CostLine:
@@ -64,7 +61,6 @@ class CostTable(QWidget):
         self._labour = labour
         self.model.load(CostLine(key, cost) for key, cost in found.items())
         self.total.setText(self._total(whole) if found else "")
-        self.total.setToolTip("\n".join(each.text for each in whole.unknown[:_TOLD]))
 
     def clear(self) -> None:
         """Show nothing."""

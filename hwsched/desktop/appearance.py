@@ -106,8 +106,21 @@ QHeaderView::section {
     background: $window; color: $soft; border: none; border-right: ${thin}px solid $line;
     border-bottom: ${thin}px solid $line; padding: ${hair}px ${small}px; text-align: left;
 }
-QTableView::item { padding: 0 ${hair}px; }
-QCheckBox::indicator, QRadioButton::indicator { width: ${mark}px; height: ${mark}px; }
+GridTable::item, _Frozen::item { padding: 0 ${hair}px; }
+QCheckBox::indicator, QRadioButton::indicator, QAbstractItemView::indicator {
+    width: ${mark}px; height: ${mark}px; background: $field; border: ${thin}px solid $edge;
+    border-radius: ${hair_less}px;
+}
+QRadioButton::indicator { border-radius: ${round}px; }
+QCheckBox::indicator:checked, QRadioButton::indicator:checked, QAbstractItemView::indicator:checked {
+    background: $accent; border: ${thin}px solid $accent;
+}
+QCheckBox::indicator:checked, QAbstractItemView::indicator:checked { image: url("$tick"); }
+QRadioButton::indicator:checked { image: url("$dot"); }
+QCheckBox::indicator:indeterminate, QAbstractItemView::indicator:indeterminate { background: $tint; }
+QCheckBox::indicator:disabled, QRadioButton::indicator:disabled {
+    background: $window; border: ${thin}px solid $line;
+}
 QMenuBar { background: $window; }
 QMenuBar::item { padding: ${hair}px ${small}px; border-radius: ${corner}px; }
 QMenuBar::item:selected { background: $tint; color: $text; }
@@ -154,7 +167,8 @@ def sheet(*, dark: bool, percent: int = 100) -> str:
         named,
         up=recoloured("up", named["soft"]), down=recoloured("down", named["soft"]),
         thin=THIN, ring=FOCUS, icon=at_percent(ICON, percent), arrow=at_percent(_ARROW, percent),
-        mark=at_percent(_MARK, percent), corner=CORNER,
+        tick=recoloured("check", named["on_accent"]), dot=recoloured("disc", named["on_accent"]),
+        mark=at_percent(_MARK, percent), round=at_percent(_MARK, percent) // 2, corner=CORNER,
         target=TARGET, row=at_percent(TARGET, percent),
         inner=TARGET - 2 * SPACE.hair, line_inner=TARGET - 2 * half - 2 * THIN,
         half=half, hair=SPACE.hair, small=SPACE.small, middle=SPACE.middle, wide=SPACE.wide,

@@ -145,10 +145,12 @@ class Keyboard(Hands):
         group = button.group()
         if group is not None and group.exclusive() and group.checkedButton() is not None:
             self.to(group.checkedButton())
-            for _ in group.buttons():
-                if QApplication.focusWidget() is button:
-                    return
-                self.step(KEY.Key_Right)
+            # Those beside one another, or those below one another.
+            for key in (KEY.Key_Right, KEY.Key_Down):
+                for _ in group.buttons():
+                    if QApplication.focusWidget() is button:
+                        return
+                    self.step(key)
         self.to(button)
         assert button.isEnabled(), button.text()
         self.step(KEY.Key_Space)

@@ -9,7 +9,10 @@ from PySide6.QtWidgets import QApplication, QComboBox, QDialogButtonBox, QFileDi
 
 from hwsched.desktop import following
 from hwsched.desktop.jobs import Jobs
+from hwsched.model.project import open_project
+from hwsched.operations.findings.checking import check_openings
 from hwsched.operations.project.history import history
+from hwsched.operations.survey.editing import edit_fact_text
 from tests.desktop.conftest import checked_of
 from tests.desktop.walk.hands import CONTROL, KEY, LEFT, NONE, Mouse
 from tests.desktop.walk.test_opening import fact, line_of
@@ -259,3 +262,25 @@ def test_closed_pages_hear_nothing_and_cost_is_reckoned_once(hands, at_work):
     hands.edit("1 7/8")
     assert at_work.frame.telling.told is None
     assert fact(form, FACT).data() == '1 7/8"'
+
+
+@pytest.mark.parametrize("mine", [True, False])
+def test_what_another_typed_meanwhile_is_a_question_with_both_values(hands, at_work, mine):
+    hands.line(*line_of(at_work, "M004"))
+    hands.page(at_work.sheet.pages, "Facts")
+    form, leaf = at_work.sheet.facts, checked_of(at_work, "M004").given.leaves[0]
+    hands.line(form, fact(form, FACT))
+    with open_project(str(at_work.frame.state.workspace.project.path)) as other:
+        edit_fact_text(other, "leaf", leaf.id, "thickness_mm", "1 7/8", who="ben")
+    hands.edit("2")
+    question = at_work.frame.telling.asked
+    for words in (f"{FACT} of M004", 'you saw:\t1 3/4"', 'now:\t1 7/8" (ben, ', 'you want:\t2"'):
+        assert words in question.text()
+    hands.wake()
+    hands.press(question.mine if mine else question.theirs)
+    hands.done()
+    shown = '2"' if mine else '1 7/8"'
+    assert fact(form, FACT).data() == shown
+    with open_project(str(at_work.frame.state.workspace.project.path)) as other:
+        (again,) = check_openings(other, [checked_of(at_work, "M004").given.opening.id])
+    assert again.given.leaves[0].thickness_mm == pytest.approx(50.8 if mine else 47.625)

@@ -7,9 +7,9 @@ from PySide6.QtCore import QObject, Qt
 from PySide6.QtGui import QFont, QPalette
 from PySide6.QtWidgets import QApplication
 
+from hwsched.desktop.icons import recoloured
 from hwsched.desktop.preferences import Preferences, Theme
 from hwsched.desktop.tokens import COLOURS, CORNER, FOCUS, ICON, SPACE, TARGET, THIN, TYPE, Role, at_percent, colour
-from hwsched.language import phrase
 
 _SCHEMES: Final[dict[Theme, Qt.ColorScheme]] = {
     "system": Qt.ColorScheme.Unknown,
@@ -39,21 +39,44 @@ _ROLES: Final[dict[QPalette.ColorRole, Role]] = {
     QPalette.ColorRole.Shadow: "edge",
     QPalette.ColorRole.Accent: "accent",
 }
+_ARROW: Final = 12
+"""Side of the arrow of a drop-down [px at 100 % text]."""
+_MARK: Final = 14
+"""Side of the square or circle of what is ticked [px at 100 % text]."""
 _SHEET: Final = Template(
     """
 QLineEdit, QPlainTextEdit, QTextEdit, QAbstractSpinBox {
     background: $field; border: ${thin}px solid $edge; border-radius: ${corner}px; padding: ${half}px ${hair}px;
 }
 QLineEdit, QAbstractSpinBox { min-height: ${line_inner}px; }
-QComboBox { min-height: ${target}px; }
+QComboBox {
+    background: $field; border: ${thin}px solid $edge; border-radius: ${corner}px; padding: ${half}px ${hair}px;
+    min-height: ${line_inner}px;
+}
+QComboBox:hover { background: $hover; }
+QComboBox::drop-down { border: none; width: ${wide}px; }
+QComboBox::down-arrow { image: url("$down"); width: ${arrow}px; height: ${arrow}px; }
+QAbstractSpinBox::up-button, QAbstractSpinBox::down-button {
+    subcontrol-origin: border; border: none; width: ${wide}px;
+}
+QAbstractSpinBox::up-button { subcontrol-position: top right; }
+QAbstractSpinBox::down-button { subcontrol-position: bottom right; }
+QAbstractSpinBox::up-arrow { image: url("$up"); width: ${arrow}px; height: ${arrow}px; }
+QAbstractSpinBox::down-arrow { image: url("$down"); width: ${arrow}px; height: ${arrow}px; }
+QComboBox:disabled, QAbstractSpinBox:disabled, QLineEdit:disabled {
+    background: $window; color: $disabled; border: ${thin}px solid $line;
+}
 QCheckBox, QRadioButton { min-height: ${target}px; }
-QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QAbstractSpinBox:focus {
+QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QAbstractSpinBox:focus, QComboBox:focus {
     border: ${ring}px solid $focus; padding: ${half_less}px ${hair_less}px;
 }
 QAbstractItemView, QScrollArea { border: ${thin}px solid $line; }
 QAbstractItemView:focus, QScrollArea:focus { border: ${ring}px solid $focus; }
 QScrollArea[frameShape="0"] { border: none; }
-QAbstractItemView QLineEdit { border-radius: 0; min-height: 0; padding: 0 ${half}px; }
+QComboBox QLineEdit, QComboBox QLineEdit:focus, QAbstractSpinBox QLineEdit, QAbstractSpinBox QLineEdit:focus {
+    background: transparent; border: none; padding: 0; min-height: 0;
+}
+QAbstractItemView QLineEdit, QAbstractItemView QComboBox { border-radius: 0; min-height: 0; padding: 0 ${half}px; }
 QPushButton {
     background: $field; border: ${thin}px solid $edge; border-radius: ${corner}px; padding: ${hair}px ${middle}px;
     min-height: ${inner}px;
@@ -82,6 +105,21 @@ QTabBar::tab:selected:focus { background: $tint; }
 QHeaderView::section {
     background: $window; color: $soft; border: none; border-right: ${thin}px solid $line;
     border-bottom: ${thin}px solid $line; padding: ${hair}px ${small}px; text-align: left;
+}
+GridTable::item, _Frozen::item { padding: 0 ${hair}px; }
+QCheckBox::indicator, QRadioButton::indicator, QAbstractItemView::indicator {
+    width: ${mark}px; height: ${mark}px; background: $field; border: ${thin}px solid $edge;
+    border-radius: ${hair_less}px;
+}
+QRadioButton::indicator { border-radius: ${round}px; }
+QCheckBox::indicator:checked, QRadioButton::indicator:checked, QAbstractItemView::indicator:checked {
+    background: $accent; border: ${thin}px solid $accent;
+}
+QCheckBox::indicator:checked, QAbstractItemView::indicator:checked { image: url("$tick"); }
+QRadioButton::indicator:checked { image: url("$dot"); }
+QCheckBox::indicator:indeterminate, QAbstractItemView::indicator:indeterminate { background: $tint; }
+QCheckBox::indicator:disabled, QRadioButton::indicator:disabled {
+    background: $window; border: ${thin}px solid $line;
 }
 QMenuBar { background: $window; }
 QMenuBar::item { padding: ${hair}px ${small}px; border-radius: ${corner}px; }
@@ -127,8 +165,11 @@ def sheet(*, dark: bool, percent: int = 100) -> str:
     less, half = FOCUS - THIN, SPACE.hair // 2
     return _SHEET.substitute(
         named,
-        thin=THIN, ring=FOCUS, icon=at_percent(ICON, percent), corner=CORNER, target=TARGET,
-        row=at_percent(TARGET, percent),
+        up=recoloured("up", named["soft"]), down=recoloured("down", named["soft"]),
+        thin=THIN, ring=FOCUS, icon=at_percent(ICON, percent), arrow=at_percent(_ARROW, percent),
+        tick=recoloured("check", named["on_accent"]), dot=recoloured("disc", named["on_accent"]),
+        mark=at_percent(_MARK, percent), round=at_percent(_MARK, percent) // 2, corner=CORNER,
+        target=TARGET, row=at_percent(TARGET, percent),
         inner=TARGET - 2 * SPACE.hair, line_inner=TARGET - 2 * half - 2 * THIN,
         half=half, hair=SPACE.hair, small=SPACE.small, middle=SPACE.middle, wide=SPACE.wide,
         less=SPACE.hair - less, half_less=half - less, hair_less=SPACE.hair - less, middle_less=SPACE.middle - less,
@@ -150,7 +191,7 @@ class Look(QObject):
         super().__init__(application)
         self._application, self._preferences = application, preferences
         self._shown: tuple[bool, int] | None = None
-        application.setStyle(phrase("Fusion"))
+        application.setStyle("Fusion")
         preferences.changed.connect(self._on_chosen)
         application.styleHints().colorSchemeChanged.connect(self._on_scheme)
         self._on_chosen("theme")

@@ -7,6 +7,8 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QComboBox, QWidget
 
 from hwsched.attributes import Attribute
+from hwsched.desktop.typed import words_among
+from hwsched.language import phrase
 
 UNKNOWN: Final = "?"
 
@@ -36,6 +38,5 @@ class ChoiceBox(QComboBox):
 
 def words_of(attribute: Attribute) -> list[str] | None:
     """Return the words among which a fact chooses, that for unknown first; None for one that is typed."""
-    if attribute.kind == "flag":
-        return [UNKNOWN, "yes", "no"]
-    return [UNKNOWN, *(each.label for each in attribute.choices)] if attribute.kind == "choice" else None
+    words = words_among(attribute)
+    return None if words is None else [UNKNOWN, *map(phrase, words)]

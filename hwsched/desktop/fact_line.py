@@ -6,7 +6,8 @@ from PySide6.QtCore import QStringListModel, Qt, Signal
 from PySide6.QtGui import QWheelEvent
 from PySide6.QtWidgets import QComboBox, QCompleter, QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
 
-from hwsched.attributes import Attribute, CellError, read_value, show_value, shown_unit
+from hwsched.attributes import Attribute, CellError, read_value, shown_unit
+from hwsched.desktop.typed import said_value
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
 
@@ -23,12 +24,12 @@ def understood(attribute: Attribute, text: str, bare_unit: str | None, style: Le
     """
     value = read_value(attribute, text, bare_unit=bare_unit if attribute.kind == "length" else None).value
     if value is None:
-        return "unknown"
+        return phrase("unknown")
     if attribute.kind == "length" and isinstance(value, float):
         shown = format_length(value, style)
         # In both systems: a slip of the unit is seen before it is stored.
         return shown if style == "mm" else phrase("{shown} = {value:.5g} mm", shown=shown, value=value)
-    return show_value(attribute, value, style)
+    return said_value(attribute, value, style)
 
 
 class Choices(QComboBox):
@@ -142,15 +143,16 @@ class FactLine(QWidget):
         box = Choices()
         if self.attribute.kind == "flag":
             for word in _FLAG:
-                box.addItem(word or phrase("unknown"), word)
+                box.addItem(phrase(word or "unknown"), word)
         else:
             box.addItem(phrase("unknown"), "")
             for choice in self.attribute.choices:
                 box.addItem(phrase(choice.label), choice.value)
+        held = next((each.value for each in self.attribute.choices if each.label == text), text)
         # A word that is no choice any more is not lost by being looked at.
-        if text and box.findText(text) < 0:
+        if text and box.findData(held) < 0:
             box.addItem(text, text)
-        box.setCurrentIndex(max(box.findText(text), 0) if text else 0)
+        box.setCurrentIndex(max(box.findData(held), 0) if text else 0)
         box.setProperty("was", str(box.currentData() or ""))
         box.currentIndexChanged.connect(self._on_edited)
         return box
@@ -174,7 +176,7 @@ class FactLine(QWidget):
             was = phrase(" (was {held})", held=self.held) if self.held else ""
             try:
                 said = self._understood()
-                if said == "unknown" and self.attribute.required:
+                if said == phrase("unknown") and self.attribute.required:
                     self._say(phrase("must be filled in") + was, bad=True)
                 else:
                     self._say(f"{said}{was}", bad=False)

@@ -133,6 +133,7 @@ class Following(QObject):
             self.reload(phrase("Reading what others did"))
             return
         turn = workspace.turn
+        self._reader.before = workspace.checked
 
         def work(progress: Progress, cancelled: Cancelled) -> Any:
             found = check_openings(workspace.project, checker=self._reader, progress=progress, cancelled=cancelled)
@@ -185,6 +186,7 @@ class Following(QObject):
     def _leave(self) -> None:
         """Close the open project, and what watches it."""
         workspace = self._state.give_up()
+        self._reader = Checker()
         if self.watcher is not None:
             self.watcher.close()
             self.watcher.deleteLater()

@@ -3,7 +3,9 @@
 The drawings stand in `resources/icons`, one file each; where they write `currentColor`, the colour of a role is put.
 """
 
-from functools import lru_cache
+from functools import cache, lru_cache
+from pathlib import Path
+from tempfile import TemporaryDirectory
 from typing import Final
 
 from PySide6.QtCore import QByteArray, QPoint, QRect, QRectF, QSize
@@ -28,6 +30,22 @@ def _drawn(name: str, code: str) -> QSvgRenderer:
     except FileNotFoundError:
         raise UnknownIconError(f"there is no icon {name}") from None
     return QSvgRenderer(QByteArray(text.replace("currentColor", code).encode()))
+
+
+@cache
+def recoloured(name: str, code: str) -> str:
+    """Return a file that holds an icon in a colour, for style sheets, which take no other pictures."""
+    folder = _made_folder()
+    text = (_FOLDER / f"{name}.svg").read_text(encoding="utf-8").replace("currentColor", code)
+    target = Path(folder.name) / f"{name}-{code.removeprefix('#')}.svg"
+    target.write_text(text, encoding="utf-8")
+    return target.as_posix()
+
+
+@cache
+def _made_folder() -> TemporaryDirectory[str]:
+    """Return a folder that goes with the process."""
+    return TemporaryDirectory(prefix="hwsched-")
 
 
 def paint_icon(painter: QPainter, rect: QRectF, name: str, role: Role = "text") -> None:

@@ -5,6 +5,7 @@ values. What it wrote reaches the views whoever asked for it and however it ende
 """
 
 import logging
+import time
 from collections import deque
 from collections.abc import Callable
 from dataclasses import dataclass
@@ -26,6 +27,8 @@ Cancelled = Callable[[], bool]
 Work = Callable[[Progress, Cancelled], Any]
 
 _LOG: Final = logging.getLogger(__name__)
+_PROGRESS_S: Final = 0.05
+"""So often is told how far work is [s]: oftener nobody sees it, and each time holds the screen and the work."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -70,6 +73,7 @@ class _Runner(QThread):
         super().__init__(parent)
         self._work, self._may_stop = work, may_stop
         self._stop = False
+        self._told = 0.0
         self.result: Any = None
         self.error: BaseException | None = None
         self.written: tuple[Written, ...] = ()
@@ -85,11 +89,17 @@ class _Runner(QThread):
     def run(self) -> None:
         with noting() as written, stoppable(lambda: self._stop):
             try:
-                self.result = self._work(self.progressed.emit, lambda: self._stop)
+                self.result = self._work(self._tell, lambda: self._stop)
             except BaseException as error:
                 # Whatever it is: a thread that dies of it would leave the window waiting for ever.
                 self.error = error
         self.written = tuple(written)
+
+    def _tell(self, done: int, total: int) -> None:
+        now = time.monotonic()
+        if done >= total or now - self._told >= _PROGRESS_S:
+            self._told = now
+            self.progressed.emit(done, total)
 
 
 class Jobs(QObject):

@@ -53,6 +53,7 @@ class Lines(QTableWidget):
         self.setAlternatingRowColors(True)
         self.setShowGrid(False)
         header = self.horizontalHeader()
+        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         for column in range(len(titles)):
             mode = QHeaderView.ResizeMode.Stretch if column >= stretch else QHeaderView.ResizeMode.ResizeToContents
             header.setSectionResizeMode(column, mode)

@@ -64,7 +64,7 @@ class StatusLine(QObject):
         self.stop = QPushButton(phrase("Stop"))
         self.stop.setToolTip(phrase("Ask the running job to stop; what it has not finished is not written"))
         self.stop.setMinimumHeight(scaled(TARGET))
-        self.stop.clicked.connect(lambda _checked=False: frame.jobs.cancel())
+        self.stop.clicked.connect(lambda _checked=False: self._ask_to_stop())
         self.where = QLabel()
         self.where.setAccessibleName(phrase("Who works, and where"))
         bar.addWidget(self.counts)
@@ -124,7 +124,18 @@ class StatusLine(QObject):
         for each in (self.progress, self.bar, self.stop):
             each.show()
 
+    def _ask_to_stop(self) -> None:
+        self._frame.jobs.cancel()
+        self._say_stopping()
+
+    def _say_stopping(self) -> None:
+        self.stop.setEnabled(False)
+        self.progress.setText(phrase("stopping"))
+
     def _on_progress(self, done: int, total: int) -> None:
+        if not self.stop.isEnabled():
+            # How far it had come says nothing any more.
+            return
         self.bar.setRange(0, max(total, 1))
         self.bar.setValue(done)
         self.progress.setText(phrase("{done:,} of {total:,}", done=done, total=total))
@@ -132,8 +143,7 @@ class StatusLine(QObject):
     def _on_log(self) -> None:
         running = self._frame.jobs.log.running
         if running is not None and running.stopping:
-            self.stop.setEnabled(False)
-            self.progress.setText(phrase("stopping"))
+            self._say_stopping()
 
     def _on_ended(self) -> None:
         self._bar.clearMessage()

@@ -1,10 +1,15 @@
-"""How what a person types into a fact would be taken, said before it is. No widgets."""
+"""How a fact is said on the screen, and how what a person types into it would be taken, before it is. No widgets.
+
+Words of choices are said in the language in force and read in it; what is written stays in the words of the survey.
+"""
 
 from dataclasses import dataclass
 
 from hwsched.attributes import Attribute, CellError, Value, read_value, show_value
-from hwsched.language import phrase
+from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, format_length
+
+_FLAG = (to_phrase("yes"), to_phrase("no"))
 
 
 @dataclass(frozen=True, slots=True)
@@ -15,6 +20,32 @@ class Understood:
     words: str
     """The value as it would be shown; of a refused text why, and what is accepted."""
     refused: bool = False
+
+
+def said_value(attribute: Attribute, value: Value, style: LengthStyle = "mm", *, unknown: str = "") -> str:
+    """Write a value as people read it on the screen: as `show_value`, a word among several in the language in force.
+
+    Examples
+    --------
+    >>> said_value(Attribute("stair", "Stair door", "flag"), True)
+    'yes'
+    """
+    shown = show_value(attribute, value, style, unknown=unknown)
+    chosen = attribute.kind == "flag" or (isinstance(value, str) and attribute.choice(value) is not None)
+    return phrase(shown) if chosen and value is not None else shown
+
+
+def words_among(attribute: Attribute) -> tuple[str, ...] | None:
+    """Return the words among which a fact chooses, as the survey has them; None for one that is typed."""
+    if attribute.kind == "flag":
+        return _FLAG
+    return tuple(each.label for each in attribute.choices) if attribute.kind == "choice" else None
+
+
+def plain_word(attribute: Attribute, text: str) -> str:
+    """Return what is written for a word that was said in the language in force; other texts as they are."""
+    wanted = text.strip().casefold()
+    return next((each for each in words_among(attribute) or () if phrase(each).casefold() == wanted), text)
 
 
 def understood(attribute: Attribute, text: str, bare_unit: str | None, style: LengthStyle) -> Understood:
@@ -40,7 +71,8 @@ def understood(attribute: Attribute, text: str, bare_unit: str | None, style: Le
     True
     """
     if not text.strip():
-        return Understood(None, "unknown")
+        return Understood(None, phrase("unknown"))
+    text = plain_word(attribute, text)
     try:
         value = read_value(attribute, text, bare_unit=bare_unit if attribute.kind == "length" else None).value
     except CellError as error:
@@ -49,11 +81,11 @@ def understood(attribute: Attribute, text: str, bare_unit: str | None, style: Le
         )
         return Understood(None, words, refused=True)
     if value is None:
-        return Understood(None, "unknown")
+        return Understood(None, phrase("unknown"))
     if attribute.kind == "length" and isinstance(value, float):
         shown = format_length(value, style)
         # In both systems: a slip of the unit is seen before it is stored.
         return Understood(
             value, shown if style == "mm" else phrase("{shown}, {value:.4g} mm", shown=shown, value=value)
         )
-    return Understood(value, show_value(attribute, value, style))
+    return Understood(value, said_value(attribute, value, style))

@@ -69,7 +69,7 @@ class Workspace(QObject):
         """Take over what a background job has read of the whole project."""
         self.turn += 1
         self.version += 1
-        self.checked = {each.given.opening.id: each for each in checked}
+        self.checked = self.checker.before = {each.given.opening.id: each for each in checked}
         self.read_sets()
         self.levels = levels_upward(self.project)
         self.questions = open_counts(self.project)

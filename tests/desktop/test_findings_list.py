@@ -106,6 +106,24 @@ def test_a_missing_fact_is_filled_in_for_all_that_lack_it_after_a_preview(at_wor
     assert left == marks - told
 
 
+def test_each_cure_of_selected_lines_is_offered_once_for_all_that_it_mends(page):
+    rows = page.model.contents.rows
+    chosen = [line for line in rows if line.opening][:40]
+    cures = page.mending.cures(rows, chosen)
+    assert len(cures) > 2
+    for share in cures:
+        assert share == sharing(rows, share[0])
+        assert page.mending.kind(share)
+        assert any(line in chosen for line in share)
+    assert len({line.id for share in cures for line in share}) == sum(map(len, cures))
+    offered = {share[0].id for share in cures}
+    left = [line for line in chosen if sharing(rows, line)[0].id not in offered]
+    assert all(not page.mending.kind(sharing(rows, line)) for line in left)
+    page.grid.select([each.id for each in chosen])
+    page.enable()
+    assert page.mend.text() == f"Mend: {len(cures)} cures…"
+
+
 def test_selected_findings_are_waived_as_one_step(at_work, qtbot, page):
     rows = page.model.contents.rows
     line = next(line for line in rows if not line.need and line.spoken and len(sharing(rows, line)) > 1)

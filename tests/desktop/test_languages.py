@@ -24,18 +24,22 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.appearance import Look
 from hwsched.desktop.findings.waive_dialog import WaiveDialog
+from hwsched.desktop.grid.cells import editor_for
+from hwsched.desktop.grid.proposals import proposed
 from hwsched.desktop.parts.new_set_dialog import NewSetDialog
 from hwsched.desktop.parts.proposed_sets_dialog import ProposedSetsDialog
 from hwsched.desktop.places import PLACES
 from hwsched.desktop.power.move_dialog import MoveDialog
 from hwsched.desktop.power.power_facts_form import NewPowerDialog
 from hwsched.desktop.preferences import Preferences
+from hwsched.desktop.project.help_topics import topics
 from hwsched.desktop.project.people_dialog import PeopleDialog
 from hwsched.desktop.project.settings_dialog import SettingsDialog
 from hwsched.desktop.project.units import NewProjectDialog, UnitsBox
 from hwsched.desktop.release.print_dialog import PrintDialog
 from hwsched.desktop.release.transmittals_window import TransmittalDialog
 from hwsched.desktop.spoken import Spoken, own_name, speak_chosen, translate_qt
+from hwsched.desktop.survey.facts_form import ATTRIBUTE
 from hwsched.language import STRETCHED, VARIABLE, Stretched, speak
 from hwsched.language import stretched as stretched_text
 from hwsched.operations.release.issued_documents import PRINTS
@@ -178,6 +182,54 @@ def test_every_text_of_every_place_comes_through_the_catalogue_and_has_room(whol
     assert not short, "\n".join(f"{where}: {what}" for what, where in short.items())
     unlisted = sorted(stretched - {text for each in texts() for text in each})
     assert not unlisted, "\n".join(unlisted)
+
+
+def worded(grid):
+    """Every column of a grid in which one of several words stands, with the texts of its cells."""
+    contents = grid.model.contents
+    for column in contents.known.values():
+        texts = {column.text(value) for value in contents.values(column.name)}
+        if column.attribute is not None and column.attribute.kind in ("choice", "flag"):
+            yield column, texts - {"", "?"}
+
+
+def test_words_of_choices_are_said_in_cells_and_what_is_typed_in_them_is_written_plainly(whole, qtbot):
+    grid, said = whole.openings.grid, 0
+    for column, words in worded(grid):
+        for text in words:
+            assert not unsaid(text, []), (column.name, text)
+            said += 1
+    assert said > 20
+    # As it is said it is read back, typed or pasted or chosen in the cell, and written in the survey's own words.
+    name, identity = "opening.rating", checked_of(whole, "M016").given.opening.id
+    attribute = grid.model.contents.known[name].attribute
+    held = checked_of(whole, "M016").given.opening.rating
+    other = next(each for each in attribute.choices if each.value != held)
+    assert unsaid(other.label, []), "the word is otherwise than it is said"
+    change = proposed(grid.model.contents, identity, name, stretched_text(other.label), grid.reading, "M016")
+    assert (change.refused, change.text, change.after) == ("", other.label, stretched_text(other.label))
+    box = editor_for(grid.model.contents.known[name], whole)
+    words = [box.itemText(n) for n in range(box.count())]
+    assert words == ["?", *(stretched_text(each.label) for each in attribute.choices)]
+    grid.edits.take(grid.model.index(grid.model.row_of_id(identity), grid.model.place_of(name)), words[-1], False)
+    idle(qtbot, whole)
+    assert checked_of(whole, "M016").given.opening.rating == attribute.choices[-1].value
+    form = whole.sheet.facts
+    shown = {
+        line.text(1)
+        for n in range(form.topLevelItemCount())
+        for line in (form.topLevelItem(n).child(at) for at in range(form.topLevelItem(n).childCount()))
+        if line.data(1, ATTRIBUTE).kind in ("choice", "flag")
+    } - {"?"}
+    assert len(shown) > 5
+    assert not [text for text in shown if unsaid(text, [])]
+
+
+@pytest.mark.usefixtures("stretched")
+def test_titles_of_help_pages_are_said():
+    titles = [each.title for each in topics()]
+    assert len(titles) > 100
+    assert not [each for each in titles if unsaid(each, [])]
 
 
 def test_every_dialog_comes_through_the_catalogue(whole, qtbot):

@@ -1,5 +1,6 @@
 """Missing facts, cost with its terms, and what is printed, by real clicks and keys."""
 
+import re
 from decimal import Decimal
 
 import pytest
@@ -88,9 +89,13 @@ def cost(at_work, qtbot):
 
 
 def total(table):
-    line = table.topLevelItem(table.topLevelItemCount() - 1)
-    assert line.text(0) == "Total"
-    return [line.text(column).replace(",", "") for column in range(1, 5)]
+    """Hours, parts, labour and total, as the line below the table says them."""
+    said = re.match(r"Total (\S+) · (\S+) hours · parts (\S+) · labour (\S+)", table.total.text())
+    whole, hours, parts, labour = (each.replace(",", "") for each in said.groups())
+    column = table.model.place_of("parts")
+    shown = [table.model.index(row, column).data().replace(",", "") for row in range(table.model.rowCount())]
+    assert sum(map(Decimal, shown)) == pytest.approx(Decimal(parts), abs=Decimal("0.01") * len(shown))
+    return [hours, parts, labour, whole]
 
 
 def test_totals_agree_by_building_set_and_opening_and_follow_the_terms(at_work, qtbot, cost):

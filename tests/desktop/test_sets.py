@@ -1,7 +1,7 @@
 """Hardware sets by real clicks and keys: proposed, made, given, changed after a look, overridden, removed."""
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QPoint, Qt
 
 from hwsched.desktop.parts.sets_window import SetsWindow
 from hwsched.desktop.survey.register import COLUMNS
@@ -21,6 +21,10 @@ def sets(at_work):
 def set_in_register(window, mark):
     row = window.openings.register.row_of_id(checked_of(window, mark).given.opening.id)
     return window.openings.register.data(window.openings.register.index(row, SET))
+
+
+def cell(grid, line, column):
+    return grid.model.index(line, grid.model.place_of(column)).data()
 
 
 def make(qtbot, window, sets, name, *marks):
@@ -50,7 +54,7 @@ def test_a_set_is_made_of_what_selected_openings_have_alike_and_shown_in_the_reg
     at_work.history.act_undo.trigger()
     idle(qtbot, at_work)
     assert not hardware_sets(at_work.frame.state.workspace.project)
-    assert sets.list.topLevelItemCount() == 0
+    assert sets.list.model.rowCount() == 0
     at_work.openings.search.clear()
     assert set_in_register(at_work, "M004") == ""
 
@@ -85,9 +89,10 @@ def test_changed_lines_are_looked_at_before_they_are_accepted(at_work, qtbot, se
     assert not sets.take.isEnabled()
     qtbot.mouseClick(sets.look, LEFT)
     idle(qtbot, at_work)
-    assert {sets.effects.topLevelItem(n).text(0) for n in range(2)} == {"M004", "M005"}
-    assert "ARC-UW" in sets.effects.topLevelItem(0).text(2)
-    assert "ARC-UN" in sets.effects.topLevelItem(0).text(3)
+    assert {cell(sets.effects, n, "mark") for n in range(2)} == {"M004", "M005"}
+    assert cell(sets.effects, 0, "fit") == "Fits"
+    assert "ARC-UW" in cell(sets.effects, 0, "gone")
+    assert "ARC-UN" in cell(sets.effects, 0, "new")
     assert {line.part for line in set_named(at_work.frame.state.workspace.project, "Corridor").lines} >= {"ARC-UW"}
     qtbot.mouseClick(sets.take, LEFT)
     idle(qtbot, at_work)
@@ -109,8 +114,8 @@ def test_a_line_is_overridden_visibly_and_openings_are_given_and_freed(at_work, 
     assert words["cylinder"] == "set"
     assert "fit" in words.values()
     assert page.note.text() == "1 by hand instead of set Corridor"
-    assert sets.members.topLevelItem(0).text(1) == "unit"
-    assert sets.list.topLevelItem(0).text(2) == "1"
+    assert cell(sets.members, 0, "roles") == "unit"
+    assert cell(sets.list, 0, "overridden") == "1"
     choose(at_work, "M006")
     assert sets.give.text() == "Give the set to 1 opening selected"
     qtbot.mouseClick(sets.give, LEFT)
@@ -138,6 +143,28 @@ def test_proposed_sets_are_chosen_renamed_and_made_as_one_step(at_work, qtbot, s
     at_work.history.act_undo.trigger()
     idle(qtbot, at_work)
     assert not hardware_sets(at_work.frame.state.workspace.project)
+
+
+def test_sets_are_a_grid_that_is_ordered_and_an_opening_of_one_is_shown_by_a_key(at_work, qtbot, sets):
+    make(qtbot, at_work, sets, "Corridor", "M004", "M005")
+    make(qtbot, at_work, sets, "Annex", "M006")
+    assert [cell(sets.list, n, "name") for n in range(2)] == ["Annex", "Corridor"]
+    assert sets.heading.text() == "Annex"
+    header = sets.list.table.horizontalHeader()
+    where = QPoint(header.sectionViewportPosition(1) + 20, header.height() // 2)
+    for _ in range(2):
+        qtbot.mouseClick(header.viewport(), LEFT, pos=where)
+    # The order has changed, and what is chosen is still what the form shows.
+    assert [cell(sets.list, n, "openings") for n in range(2)] == ["2", "1"]
+    assert sets.chosen().name == sets.heading.text() == "Annex"
+    at = sets.list.table.visualRect(sets.list.model.index(0, 0)).center()
+    qtbot.mouseClick(sets.list.table.viewport(), LEFT, pos=at)
+    assert sets.heading.text() == "Corridor"
+    at = sets.members.table.visualRect(sets.members.model.index(0, 0)).center()
+    qtbot.mouseClick(sets.members.table.viewport(), LEFT, pos=at)
+    qtbot.keyClick(sets.members.table, Qt.Key.Key_Down)
+    qtbot.keyClick(sets.members.table, Qt.Key.Key_Return)
+    assert at_work.frame.state.checked.given.opening.mark == "M005"
 
 
 def test_a_set_is_removed_after_a_question(at_work, qtbot, sets):

@@ -7,7 +7,7 @@ import pytest
 from PySide6.QtGui import QFont, QPalette
 
 from hwsched.desktop.lines import Lines
-from hwsched.desktop.parts.cost_window import _tree
+from hwsched.desktop.parts.cost_table import CostTable
 from hwsched.desktop.tokens import (
     COLOURS,
     ROW,
@@ -136,8 +136,8 @@ def test_columns_are_as_wide_as_the_chosen_text_needs(qapp):
         qapp.setFont(font)
         lines, amounts = (
             Lines(("Severity", "Finding"), 1, {0: 76}),
-            _tree(["Building", "Hours", "Total", "Not counted"]),
+            CostTable("building", "Building").grid.table,
         )
         found[percent] = lines.columnWidth(0), amounts.columnWidth(0), amounts.columnWidth(1)
     qapp.setFont(before)
-    assert found == {100: (76, 260, 120), 200: (152, 520, 240)}
+    assert found == {100: (76, 256, 120), 200: (152, 512, 240)}

@@ -93,7 +93,7 @@ def test_pages_follow_too_and_catch_up_as_they_are_seen(at_work, qtbot, other):
     line = Line("unit", checked_of(at_work, "M004").fit.part("unit").part)
     make_set(other, "HS-BEN", [line], who="ben", openings=[id_of(other, "M004")])
     sets = at_work.frame.side.windows[SetsWindow]
-    comes(qtbot, lambda: "HS-BEN" in [sets.list.topLevelItem(n).text(0) for n in range(sets.list.topLevelItemCount())])
+    comes(qtbot, lambda: "HS-BEN" in [each.name for each in sets.list.model.contents.rows])
     finding = next(f for f in checked_of(at_work, "M005").findings if not f.waived)
     waive(other, finding.rule, person="Ben", reason="seen", who="ben", opening_id=id_of(other, "M005"))
     comes(qtbot, lambda: any(f.waived_by.startswith("Ben") for f in checked_of(at_work, "M005").findings))

@@ -133,7 +133,19 @@ def severity_order(finding: Finding) -> int:
 
 def sharing(lines: Sequence[FindingLine], chosen: FindingLine) -> list[FindingLine]:
     """Return the lines that the same cure mends: the same missing fact, or the same rule with the same cure."""
-    if chosen.need:
-        return [each for each in lines if each.need == chosen.need]
-    rule, cure = chosen.first.rule, chosen.first.cure
-    return [each for each in lines if not each.need and (each.first.rule, each.first.cure) == (rule, cure)]
+    key = _mended_by(chosen)
+    return [each for each in lines if _mended_by(each) == key]
+
+
+def shares(lines: Sequence[FindingLine], chosen: Iterable[FindingLine]) -> list[list[FindingLine]]:
+    """Return for each cure of the chosen lines, in their order, all lines that it mends."""
+    found: dict[object, list[FindingLine]] = {_mended_by(each): [] for each in chosen}
+    for each in lines if found else ():
+        share = found.get(_mended_by(each))
+        if share is not None:
+            share.append(each)
+    return list(found.values())
+
+
+def _mended_by(line: FindingLine) -> object:
+    return line.need or (line.first.rule, line.first.cure)

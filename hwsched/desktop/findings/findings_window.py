@@ -4,9 +4,10 @@ from collections import Counter
 from functools import partial
 from typing import Any, Final
 
-from PySide6.QtWidgets import QButtonGroup, QCheckBox, QHBoxLayout, QLabel, QPushButton, QToolButton, QWidget
+from PySide6.QtCore import QPoint
+from PySide6.QtWidgets import QButtonGroup, QCheckBox, QHBoxLayout, QLabel, QMenu, QPushButton, QToolButton, QWidget
 
-from hwsched.desktop.findings.finding_lines import FindingLine, finding_lines, sharing
+from hwsched.desktop.findings.finding_lines import FindingLine, finding_lines
 from hwsched.desktop.findings.mending import Mending
 from hwsched.desktop.findings.waive_pane import WaivePane
 from hwsched.desktop.grid.changes_pane import ChangesPane
@@ -22,7 +23,7 @@ from hwsched.desktop.severities import severities_in_words
 from hwsched.desktop.survey.askable_names import askable_in
 from hwsched.desktop.tokens import Text, colour
 from hwsched.desktop.tool_window import Desk, ToolWindow
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.operations.collector import collector_paused
 from hwsched.operations.findings.checked_supplies import CheckedSupply, checked_supplies
 from hwsched.operations.findings.checking import Checked, waiver_book
@@ -88,7 +89,7 @@ COLUMNS: Final[tuple[Column[FindingLine], ...]] = (
         "waived",
         to_phrase("Waived"),
         lambda line: line.waived,
-        lambda waived: "waived" if waived else "",
+        lambda waived: phrase("waived") if waived else "",
         width=9,
         standard=False,
     ),
@@ -105,7 +106,8 @@ class FindingsWindow(ToolWindow):
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, phrase("Findings"), parent)
         self.model = GridModel(Contents(COLUMNS, lambda line: line.id), self)
-        self.grid = Grid(self.model, "findings", phrase("Findings"), self._mark, opens=True)
+        self.grid = Grid(self.model, "findings", phrase("Findings"), self._mark, opens=True,
+                         empty=phrase("Nothing is found."))  # fmt: skip
         self.grid.picked.connect(self.enable)
         self.grid.opened.connect(lambda _line: self.go_to_fact())
         self.pane = ChangesPane()
@@ -269,10 +271,15 @@ class FindingsWindow(ToolWindow):
         self.fact.setEnabled(bool(lines))
         self.rule.setEnabled(bool(lines))
         self.waive.setEnabled(idle and any(line.spoken for line in lines))
-        share = sharing(self._shown(), lines[0]) if lines else []
-        how, count = self.mending.words(share)
-        self.mend.setEnabled(idle and bool(how))
-        self.mend.setText(phrase("{how} for {count}…", how=how, count=count) if how else phrase("Mend for all…"))
+        cures = self._cures()
+        self.mend.setEnabled(idle and bool(cures))
+        if len(cures) == 1:
+            how, count = self.mending.words(cures[0])
+            self.mend.setText(phrase("{how} for {count}…", how=how, count=count))
+        elif cures:
+            self.mend.setText(phrase("Mend: {count} cures…", count=len(cures)))
+        else:
+            self.mend.setText(phrase("Mend for all…"))
 
     def tell(self, thing: object) -> None:
         """Show what somebody came for: the findings of a rule, by its identifier."""
@@ -298,12 +305,27 @@ class FindingsWindow(ToolWindow):
             self.desk.show_fact(next((line.need for line in lines if line.need), ""))
 
     def mend_all(self) -> None:
-        """Begin with the cure of the selected line, for all lines that share it."""
-        lines = self.chosen()
-        if not lines or not self.idle:
-            return
+        """Begin with the cure of the selected lines, for all that share it; of several, the person chooses one."""
+        cures = self._cures() if self.idle else []
+        if len(cures) == 1:
+            self._mend(cures[0])
+        elif cures:
+            self.menu = menu = QMenu(self)
+            for share in cures:
+                menu.addAction(self.mending.said(share).replace("&", "&&"), partial(self._mend, share))
+            menu.popup(self.mend.mapToGlobal(self.mend.rect().topLeft() - QPoint(0, menu.sizeHint().height())))
+
+    menu: QMenu | None = None
+    """The cures of selected lines that no single one mends."""
+
+    def _cures(self) -> list[list[FindingLine]]:
+        chosen = self.chosen()
+        return self.mending.cures(self._shown(), chosen) if chosen else []
+
+    def _mend(self, share: list[FindingLine]) -> None:
+        """Show what a cure would do to all lines that share it."""
         self.waive_pane.hide()
-        share = [line for line in sharing(self._shown(), lines[0]) if line.opening]
+        share = [line for line in share if line.opening]
         ids = list(dict.fromkeys(line.opening for line in share))
         kind = self.mending.kind(share)
         if kind == "fact":
@@ -376,8 +398,9 @@ def _put_together(checked: list[Checked], supplies: tuple[CheckedSupply, ...]) -
 
 def _places(lines: list[FindingLine]) -> str:
     """Say at how many openings and supplies lines are."""
+    openings, supplies = ({getattr(line, name) for line in lines} - {""} for name in ("opening", "supply"))
     counts = (
-        (len({line.opening for line in lines if line.opening}), "opening", "openings"),
-        (len({line.supply for line in lines if line.supply}), "supply", "supplies"),
+        phrase_of_count("one opening", "{count} openings", len(openings)) if openings else "",
+        phrase_of_count("one supply", "{count} supplies", len(supplies)) if supplies else "",
     )
-    return " and ".join(f"{n} {many}" if n > 1 else f"one {one}" for n, one, many in counts if n)
+    return phrase(" and ").join(filter(None, counts))

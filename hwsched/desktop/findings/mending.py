@@ -5,19 +5,20 @@ from typing import Any, Final, Literal
 
 from PySide6.QtCore import QObject
 
-from hwsched.attributes import show_value
-from hwsched.desktop.findings.finding_lines import FindingLine
+from hwsched.desktop.findings.finding_lines import FindingLine, shares
 from hwsched.desktop.grid.changes_pane import ChangesPane
 from hwsched.desktop.grid.column import UNKNOWN, Column, Target
 from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.proposals import Proposal, Reading, proposed
 from hwsched.desktop.tool_window import Desk
+from hwsched.desktop.typed import said_value
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.findings.checking import Checked
 from hwsched.operations.findings.waiver_book import facts_of, input_of
 from hwsched.operations.findings.waivers import unwaive, waivers
 from hwsched.operations.survey.many_facts import FactEdit, edit_many
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
+from hwsched.rules.wording import label_of
 from hwsched.survey import ENTITIES, ITEM, LEAF, OPENING
 from hwsched.values import Item, Leaf, Opening
 from hwsched.values.lock_points import is_lock
@@ -75,6 +76,17 @@ class Mending(QObject):
         kind = self.kind(lines)
         done = self._fillable(lines) if kind == "fact" else lines
         return phrase(_WORDS[kind]), len({line.opening for line in done if line.opening})
+
+    def cures(self, shown: Sequence[FindingLine], chosen: Sequence[FindingLine]) -> list[list[FindingLine]]:
+        """Return what can be done about chosen lines: for each cure all shown lines that it mends."""
+        return [share for share in shares(shown, chosen) if self.kind(share)]
+
+    def said(self, lines: Sequence[FindingLine]) -> str:
+        """Return what one of several cures would do, and about what."""
+        how, count = self.words(lines)
+        first = lines[0]
+        what = label_of(first.need) if first.need else first.title
+        return phrase("{how} for {count}: {what}…", how=how, count=count, what=what)
 
     def _fillable(self, lines: Sequence[FindingLine]) -> list[FindingLine]:
         checked = self._desk.workspace.checked
@@ -171,6 +183,6 @@ def _column_of(need: str, lines: Mapping[str, FindingLine], style: LengthStyle) 
         return Target(entity_name, thing.id, name) if thing is not None else None
 
     def text(value: Any) -> str:
-        return show_value(attribute, value, style, unknown=UNKNOWN)
+        return said_value(attribute, value, style, unknown=UNKNOWN)
 
     return Column(need, attribute.label, lambda _each: None, text, attribute=attribute, target=target)

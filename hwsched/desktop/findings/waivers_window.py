@@ -51,7 +51,8 @@ class WaiversWindow(ToolWindow):
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, phrase("Waivers"), parent)
         self.model = GridModel(Contents(COLUMNS, lambda line: line.waiver.id), self)
-        self.grid = Grid(self.model, "waivers", phrase("Waivers"), lambda _id: "", opens=True)
+        self.grid = Grid(self.model, "waivers", phrase("Waivers"), lambda _id: "", opens=True,
+                         empty=phrase("No finding is waived."))  # fmt: skip
         self.grid.picked.connect(self.enable)
         self.grid.opened.connect(self._show_opening)
         self.grid.said.connect(self.told.setText)

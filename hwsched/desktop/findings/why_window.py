@@ -38,6 +38,7 @@ class WhyWindow(ToolWindow):
         self.tree.wants_copy.connect(self.copy_text)
         self.tree.setSelectionMode(WrappingTree.SelectionMode.ExtendedSelection)
         self.tree.itemSelectionChanged.connect(self.enable)
+        self.headline.setText(phrase("Ask Why? at a part, a place or a finding of an opening: its reasons stand here."))
         row = QHBoxLayout()
         row.addWidget(self.about)
         row.addStretch(1)

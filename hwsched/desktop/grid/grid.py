@@ -41,6 +41,8 @@ class Grid(QWidget):
         Returns by what a person calls a row, given its identity.
     opens : bool
         Whether rows lead somewhere; else a cell that cannot be edited says why.
+    empty : str
+        Said where there are no rows, so that nobody takes it for not read yet.
     """
 
     picked = Signal()
@@ -65,6 +67,7 @@ class Grid(QWidget):
         parent: QWidget | None = None,
         *,
         opens: bool = False,
+        empty: str = "",
     ) -> None:
         super().__init__(parent)
         self.model, self.place = model, place
@@ -79,6 +82,8 @@ class Grid(QWidget):
         model.arrange(arrangement_of(place))
         self.table = GridTable(model)
         self.table.setAccessibleName(title)
+        self.table.setAccessibleDescription(empty)
+        self.table.empty = empty
         # Each view has its own: one that is shared is told that it shall close what the other has closed already.
         self.delegates = [CellDelegate(lambda: self.reading, self.table.marked, self) for _ in range(2)]
         self.echo = QLabel()

@@ -11,7 +11,7 @@ from typing import Final
 
 from hwsched.desktop.grid.column import UNKNOWN, Column, Row, Target
 from hwsched.desktop.grid.contents import Contents
-from hwsched.desktop.typed import understood
+from hwsched.desktop.typed import plain_word, understood
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
 
@@ -77,7 +77,7 @@ def proposed(
     if row is None or target is None or attribute is None:
         why = _why_not(column, row)
         return Proposal(thing, phrase(column.title), before, text, refused=why)
-    typed = "" if text.strip() == UNKNOWN else text.strip()
+    typed = "" if text.strip() == UNKNOWN else plain_word(attribute, text.strip())
     said = understood(attribute, typed, reading.bare_unit, reading.style)
     if said.refused:
         return Proposal(thing, phrase(column.title), before, text, refused=said.words)

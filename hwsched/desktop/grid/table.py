@@ -51,6 +51,8 @@ class GridTable(QTableView):
         super().__init__(parent)
         self._grid = model
         self._anchor = 0
+        self.empty = ""
+        """Said in the place of rows where there are none."""
         _set_up(self, model)
         self.horizontalHeader().setStretchLastSection(True)
         self.frozen = _Frozen(self, model)
@@ -172,6 +174,17 @@ class GridTable(QTableView):
         if event.reason() == QContextMenuEvent.Reason.Mouse and index.isValid():
             self.selectionModel().setCurrentIndex(index, QItemSelectionModel.SelectionFlag.NoUpdate)
         self.wants.emit("menu")
+
+    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
+        """Paint the rows; where there are none, why there are none."""
+        super().paintEvent(event)
+        if self.empty and not self._grid.total():
+            painter = QPainter(self.viewport())
+            painter.setPen(colour("soft"))
+            room = self.viewport().rect().adjusted(SPACE.wide, SPACE.wide, -SPACE.wide, -SPACE.wide)
+            middle = int(Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignTop)
+            painter.drawText(room, middle | int(Qt.TextFlag.TextWordWrap), self.empty)
+            painter.end()
 
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
         """Let the frozen columns be as high as the table."""
@@ -303,6 +316,7 @@ def _set_up(view: QTableView, model: GridModel[Any]) -> None:
     view.verticalHeader().setDefaultSectionSize(scaled(ROW.grid))
     header = view.horizontalHeader()
     header.setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
+    header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
     header.setSortIndicatorClearable(True)
     header.setSectionsMovable(True)
     header.setHighlightSections(False)

@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
 
 from hwsched.attributes import Attribute
 from hwsched.desktop.survey.facts_form import ATTRIBUTE, FactDelegate, FactsForm, Index
+from hwsched.desktop.typed import said_value
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.opening.side_by_side import SharedFact, value_words
 from hwsched.quantities import LengthStyle
@@ -146,7 +147,7 @@ class ManyForm(FactsForm):
 
     def _value(self, section: QTreeWidgetItem, place: int, fact: SharedFact, style: LengthStyle) -> None:
         attribute: Attribute = fact.attribute
-        line = QTreeWidgetItem([phrase(attribute.label), value_words(fact, style)])
+        line = QTreeWidgetItem([phrase(attribute.label), value_words(fact, style, say=said_value)])
         flags = Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable
         # A mark is one opening's own.
         line.setFlags(flags if attribute.name == "mark" else flags | Qt.ItemFlag.ItemIsEditable)
@@ -158,5 +159,5 @@ class ManyForm(FactsForm):
             line.setFont(1, font)
         if attribute.note:
             line.setToolTip(0, phrase(attribute.note))
-        line.setToolTip(1, value_words(fact, style, most=12))
+        line.setToolTip(1, value_words(fact, style, most=12, say=said_value))
         section.addChild(line)

@@ -1,7 +1,7 @@
 """The place of what is chosen, as numbers that can be typed, and what it costs; refusals stand beside it."""
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QGridLayout, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFormLayout, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from hwsched.desktop.opening.drawing_state import Thing
 from hwsched.desktop.tokens import SPACE, wide
@@ -20,15 +20,17 @@ class PlaceForm(QWidget):
         super().__init__(parent)
         self.across, self.up = QLineEdit(), QLineEdit()
         self._shown = ("", "")
-        grid = QGridLayout()
+        grid = QFormLayout()
         grid.setContentsMargins(0, 0, 0, 0)
+        # With large letters a field stands below its name.
+        grid.setRowWrapPolicy(QFormLayout.RowWrapPolicy.WrapLongRows)
+        grid.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
         self.labels = (QLabel(), QLabel())
-        for row, (field, label) in enumerate(zip((self.across, self.up), self.labels, strict=True)):
+        for field, label in zip((self.across, self.up), self.labels, strict=True):
             label.setBuddy(field)
             field.setMinimumWidth(wide(10))
             field.returnPressed.connect(self._take)
-            grid.addWidget(label, row, 0)
-            grid.addWidget(field, row, 1)
+            grid.addRow(label, field)
         self.set = QPushButton(phrase("Move there"))
         self.set.setAutoDefault(False)
         self.set.clicked.connect(lambda _checked=False: self._take())

@@ -4,9 +4,10 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
-from hwsched.attributes import CellError, Value, read_value, show_value
+from hwsched.attributes import CellError, Value, read_value
 from hwsched.desktop.lines import Lines
 from hwsched.desktop.tokens import SPACE
+from hwsched.desktop.typed import plain_word, said_value
 from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.opening.side_by_side import UNKNOWN, SharedFact, edits_of
 from hwsched.quantities import LengthStyle
@@ -84,9 +85,14 @@ class Proposal(QFrame):
         else:
             super().keyPressEvent(event)
 
+    def _text(self) -> str:
+        """Return what was typed, as it is written."""
+        text = self.field.text().strip()
+        return text if self.fact is None else plain_word(self.fact.attribute, text)
+
     def _read(self) -> tuple[Value, str]:
         """Return the value of what was typed, and what is wrong with it."""
-        text = self.field.text().strip()
+        text = self._text()
         if self.fact is None or not text:
             return None, ""
         attribute = self.fact.attribute
@@ -104,7 +110,7 @@ class Proposal(QFrame):
         fact = self.fact
         value, wrong = self._read()
         changed = edits_of(fact, value, "")[0] if not wrong else ()
-        shown = show_value(fact.attribute, value, self._style, unknown=UNKNOWN)
+        shown = said_value(fact.attribute, value, self._style, unknown=UNKNOWN)
         self.title.setText(f"{fact.section}: {phrase(fact.attribute.label)}")
         alike = len(fact.held) - len(changed)
         words = phrase("Understood as {part}.", part=phrase("unknown") if value is None else shown)
@@ -112,7 +118,7 @@ class Proposal(QFrame):
             wrong or (phrase("{words} {alike} hold it already.", words=words, alike=alike) if alike else words)
         )
         self.table.show_rows(
-            [(e.mark, show_value(fact.attribute, e.value, self._style, unknown=UNKNOWN), shown) for e in changed]
+            [(e.mark, said_value(fact.attribute, e.value, self._style, unknown=UNKNOWN), shown) for e in changed]
         )
         n = len(changed)
         self.take.setText(
@@ -126,7 +132,7 @@ class Proposal(QFrame):
         value, wrong = self._read()
         if self.fact is None or wrong:
             return
-        changed, edits = edits_of(self.fact, value, self.field.text().strip())
+        changed, edits = edits_of(self.fact, value, self._text())
         if changed:
             fact, self.fact = self.fact, None
             self.hide()

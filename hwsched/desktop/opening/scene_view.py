@@ -38,6 +38,8 @@ _CLICK_PX: Final = 3.0
 """Whoever moves the mouse less has clicked."""
 _ORDINARY_PX: Final = 12
 """Height of ordinary letters for which drawings are set."""
+_ROOM_MM: Final = 150.0
+"""Room for all views of an opening with their names [paper mm]: letters grow no further where they would take it."""
 _ALT: Final = Qt.KeyboardModifier.AltModifier
 
 
@@ -293,8 +295,9 @@ class SceneView(QWidget):
         return QRectF(x0, y1, x1 - x0, y0 - y1)
 
     def px_per_mm(self) -> float:
-        """Return screen pixels for one paper millimetre, as large as letters are set."""
-        return PX_PER_MM * max(QFontInfo(self.font()).pixelSize(), 6) / _ORDINARY_PX
+        """Return screen pixels for one paper millimetre: as large as letters are set, where there is room for that."""
+        usual = PX_PER_MM * max(QFontInfo(self.font()).pixelSize(), 6) / _ORDINARY_PX
+        return min(usual, max(PX_PER_MM, self.width() / _ROOM_MM))
 
     def look(self) -> Camera | None:
         """Return how the scene is looked at; None where there is none."""

@@ -3,16 +3,15 @@
 from collections.abc import Mapping
 from typing import Any, Final
 
-from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QHeaderView, QLabel, QTabWidget, QTreeWidget, QTreeWidgetItem, QWidget
+from PySide6.QtWidgets import QLabel, QTabWidget, QWidget
 
 from hwsched.calc.calculator import InputError
 from hwsched.calc.parts.cost import Cost, combined
 from hwsched.calc.project.labour import labour_table
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.parts.cost_changes_page import LAST, CostChangesPage
+from hwsched.desktop.parts.cost_table import CostTable, UnknownTable
 from hwsched.desktop.parts.terms_form import TermsForm
-from hwsched.desktop.tokens import scaled
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.documents.parts.cost_estimate import totals
 from hwsched.documents.view import ProjectView
@@ -48,19 +47,11 @@ class CostWindow(ToolWindow):
         self.said = QLabel()
         self.said.setWordWrap(True)
         self.pages = QTabWidget()
-        self.tables: dict[str, QTreeWidget] = {}
+        self.tables: dict[str, CostTable] = {}
         for way, title in _WAYS:
-            self.tables[way] = table = _tree(
-                [
-                    phrase(title),
-                    phrase("Hours"),
-                    phrase("Parts"),
-                    phrase("Labour"),
-                    phrase("Total"),
-                    phrase("Not counted"),
-                ]
-            )
+            self.tables[way] = table = CostTable(way, title)
             self.pages.addTab(table, phrase("By {way}", way=phrase(title).lower()))
+        self.tables["opening"].opened.connect(self._show_opening)
         self.moved = CostChangesPage()
         self.moved.since_changed.connect(self.compare)
         self.moved.wants_opening.connect(self._show_opening)
@@ -69,7 +60,7 @@ class CostWindow(ToolWindow):
         self._before: Mapping[str, Cost] | None = None
         """By opening, as it was reckoned before, in the same currency."""
         self._currency = ""
-        self.unknown = _tree([phrase("What"), phrase("Quantity"), phrase("Needs")])
+        self.unknown = UnknownTable()
         self.pages.addTab(self.unknown, phrase("Not counted"))
         self.terms = TermsForm()
         self.terms.changed.connect(self.enable)
@@ -115,7 +106,9 @@ class CostWindow(ToolWindow):
             base = newest(project)
             view = project_view(project, checker=workspace.checker, progress=progress)
             try:
-                return view, base, {way: totals(view, way) for way, _ in _WAYS}, revisions(project)
+                found = {way: totals(view, way) for way, _ in _WAYS}
+                whole = {way: combined(each.values()) for way, each in found.items()}
+                return view, base, (found, whole), revisions(project)
             except InputError as error:
                 # Parts in several currencies, and the project has none of its own.
                 return view, base, f"{error.field} {error.message}", revisions(project)
@@ -135,18 +128,20 @@ class CostWindow(ToolWindow):
             self._on_reckoned(kept)
 
     def _on_reckoned(self, answer: Any) -> None:
-        view, self._base, found, frozen = answer
+        view, self._base, reckoned, frozen = answer
         self._view = view
         self.moved.offer([each.letter for each in frozen])
         self._show_terms(view)
-        if isinstance(found, str):
-            for table in (*self.tables.values(), self.unknown):
+        if isinstance(reckoned, str):
+            for table in self.tables.values():
                 table.clear()
-            self.said.setText(phrase("unknown: {found}. Set it among the terms.", found=found))
+            self.unknown.show_unknown(Cost())
+            self.said.setText(phrase("unknown: {found}. Set it among the terms.", found=reckoned))
         else:
+            found, whole = reckoned
             for way, _ in _WAYS:
-                _show(self.tables[way], found[way], labour=view.terms.labour_per_hour is not None)
-            self._show_unknown(combined(found["building"].values()))
+                self.tables[way].show_costs(found[way], whole[way], labour=view.terms.labour_per_hour is not None)
+            self._show_unknown(whole["building"])
             self._keep(view, found["opening"])
         self.enable()
 
@@ -193,11 +188,7 @@ class CostWindow(ToolWindow):
 
     def _show_unknown(self, whole: Cost) -> None:
         view = self._view
-        self.unknown.clear()
-        for each in whole.unknown:
-            item = QTreeWidgetItem([each.about, f"{each.quantity:f}", ", ".join(each.needs)])
-            item.setTextAlignment(1, Qt.AlignmentFlag.AlignCenter)
-            self.unknown.addTopLevelItem(item)
+        self.unknown.show_unknown(whole)
         self.pages.setTabText(self.pages.indexOf(self.unknown), phrase("Not counted {count}", count=len(whole.unknown)))
         if view is None:
             return
@@ -241,43 +232,3 @@ class CostWindow(ToolWindow):
                 self.follow()
 
         self.edit_seen(act, self._base, then)
-
-
-def _show(table: QTreeWidget, found: Any, *, labour: bool) -> None:
-    table.clear()
-    rows = [*found.items(), (phrase("Total"), combined(found.values()))] if found else []
-    for key, cost in rows:
-        unknown = "" if cost.complete else phrase("{count} unknown", count=len(cost.unknown))
-        amounts = [f"{rounded(each):,}" for each in (cost.hours, cost.parts, cost.labour, cost.total)]
-        if not labour and cost.hours:
-            amounts[2] = phrase("unknown")
-        item = QTreeWidgetItem([key, *amounts, unknown])
-        item.setToolTip(0, key)
-        item.setToolTip(5, "\n".join(each.text for each in cost.unknown[:20]))
-        for column in range(1, 5):
-            item.setTextAlignment(column, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-        item.setTextAlignment(5, Qt.AlignmentFlag.AlignCenter)
-        if cost is rows[-1][1]:
-            for column in range(6):
-                font = item.font(column)
-                font.setBold(True)
-                item.setFont(column, font)
-        table.addTopLevelItem(item)
-
-
-def _tree(titles: list[str]) -> QTreeWidget:
-    made = QTreeWidget()
-    made.setAccessibleName(phrase("List of {titles}", titles=", ".join(titles)))
-    made.setHeaderLabels(titles)
-    made.setRootIsDecorated(False)
-    made.setAlternatingRowColors(True)
-    made.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
-    for column in range(len(titles)):
-        made.setColumnWidth(column, scaled(260 if column == 0 else 120))
-    if len(titles) == 3:
-        made.headerItem().setTextAlignment(1, Qt.AlignmentFlag.AlignCenter)
-        return made
-    for column in range(1, len(titles) - 1):
-        made.headerItem().setTextAlignment(column, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
-    made.headerItem().setTextAlignment(len(titles) - 1, Qt.AlignmentFlag.AlignCenter)
-    return made

@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.opening.scope_box import ScopeBox
-from hwsched.desktop.tokens import scaled
+from hwsched.desktop.tokens import scaled, wide
 from hwsched.desktop.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.language import phrase
 from hwsched.model.errors import ValueRefusedError
@@ -46,7 +46,7 @@ class FewestWindow(ToolWindow):
         self.by_price = QRadioButton(phrase("Least cost, one more different part counting as"))
         self.price = QLineEdit()
         self.price.setAccessibleName(phrase("What one more different part counts as"))
-        self.price.setMaximumWidth(110)
+        self.price.setMaximumWidth(wide(14))
         self.price.setPlaceholderText(phrase("amount"))
         self.by_most = QRadioButton(phrase("Least cost with at most"))
         self.most = QSpinBox()

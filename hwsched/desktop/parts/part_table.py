@@ -6,7 +6,7 @@ from typing import Any, Final
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QWidget
 
-from hwsched.attributes import Attribute, show_value
+from hwsched.attributes import Attribute
 from hwsched.catalogue import kind_of
 from hwsched.catalogue.traits.entry import ENTRY, ON_HAND
 from hwsched.desktop.grid.column import Column
@@ -14,6 +14,7 @@ from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.grid.remembering import arrangement_of
+from hwsched.desktop.typed import said_value
 from hwsched.language import phrase
 from hwsched.operations.parts.part_form import value_of
 from hwsched.quantities import LengthStyle
@@ -40,7 +41,8 @@ class PartGrid(Grid):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         contents = Contents(columns_of("", (), {}, "fraction"), lambda part: part.number)
-        super().__init__(GridModel(contents), "parts", phrase("Parts of the catalogue"), str, parent, opens=True)
+        super().__init__(GridModel(contents), "parts", phrase("Parts of the catalogue"), str, parent, opens=True,
+                         empty=phrase("No parts yet: take in a catalogue, or make a part."))  # fmt: skip
         self.model.setParent(self)
         self.number = ""
         """Of the chosen part."""
@@ -94,7 +96,7 @@ def _column(attribute: Attribute, extra: Extra, style: LengthStyle) -> Column[Pa
 
     right = attribute.kind in _NUMBERS
     return Column(
-        attribute.name, attribute.label, value, lambda held: show_value(attribute, held, style), attribute=None,
+        attribute.name, attribute.label, value, lambda held: said_value(attribute, held, style), attribute=None,
         width=_WIDTHS.get(attribute.name, _NARROW if right else _WIDE), right=right, note=attribute.note,
         typed=False,
     )  # fmt: skip

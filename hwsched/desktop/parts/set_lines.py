@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 
-from PySide6.QtCore import QStringListModel, Signal
+from PySide6.QtCore import QStringListModel, Qt, Signal
 from PySide6.QtWidgets import (
     QComboBox,
     QDoubleSpinBox,
@@ -30,6 +30,7 @@ class SetLines(QWidget):
         super().__init__(parent)
         self._names = names
         self.table = QTableWidget(0, 3)
+        self.table.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         self.table.setAccessibleName(phrase("Lines of the set"))
         self.table.setHorizontalHeaderLabels([phrase("Role"), phrase("Part"), phrase("Qty")])
         self.table.verticalHeader().hide()

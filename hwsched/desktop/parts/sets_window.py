@@ -3,23 +3,13 @@
 from typing import Any
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import (
-    QHBoxLayout,
-    QHeaderView,
-    QLabel,
-    QMessageBox,
-    QSplitter,
-    QTabWidget,
-    QTreeWidget,
-    QTreeWidgetItem,
-    QVBoxLayout,
-    QWidget,
-)
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QMessageBox, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.opening.part_box import catalogue_of, part_names
 from hwsched.desktop.parts.new_set_dialog import NewSetDialog
 from hwsched.desktop.parts.proposed_sets_dialog import ProposedSetsDialog
+from hwsched.desktop.parts.set_grids import EffectGrid, MemberGrid, SetGrid
 from hwsched.desktop.parts.set_lines import SetLines
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.language import phrase
@@ -38,8 +28,6 @@ from hwsched.operations.parts.hardware_sets import (
 )
 from hwsched.operations.project.history import newest
 
-_ID = int(Qt.ItemDataRole.UserRole)
-
 
 class SetsWindow(ToolWindow):
     """Sets at the left; lines and openings of the chosen one at the right."""
@@ -47,16 +35,15 @@ class SetsWindow(ToolWindow):
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, phrase("Hardware sets"), parent)
         self.resize(1080, 620)
-        self._sets: dict[str, HardwareSet] = {}
+        self._shown: str | None = None
+        """Identifier of the set that the form shows."""
         self._seen: tuple[str, tuple[Line, ...]] | None = None
         self._base: int | None = None
         self._was: tuple[tuple[Line, ...], int | None] = ((), None)
         """Lines of the chosen set when the form began to show it, and the newest step then."""
         self.names = part_names(catalogue_of(desk.workspace))
-        self.list = _tree([phrase("Set"), phrase("Openings"), phrase("By hand instead")])
-        self.list.header().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
-        self.list.header().setStretchLastSection(False)
-        self.list.currentItemChanged.connect(lambda *_: self._show())
+        self.list = SetGrid()
+        self.list.picked.connect(self._on_picked)
         self.new = self.button(
             phrase("New…"), self.ask_new, phrase("Of what the selected openings have alike, or by hand")
         )
@@ -73,11 +60,9 @@ class SetsWindow(ToolWindow):
         self.take = self.button(phrase("Accept lines"), self.accept_lines, phrase("First look at what changes"))
         self.lines.row.addWidget(self.look)
         self.lines.row.addWidget(self.take)
-        self.members = _tree([phrase("Opening"), phrase("By hand instead of the set")])
-        self.members.itemActivated.connect(self._show_opening)
-        self.effects = _tree(
-            [phrase("Opening"), phrase("Fit"), phrase("Parts gone"), phrase("Parts new"), phrase("Why not")]
-        )
+        self.members, self.effects = MemberGrid(), EffectGrid()
+        self.members.opened.connect(lambda id_: self.desk.select([id_]))
+        self.effects.opened.connect(self._show_opening)
         self.pages = QTabWidget()
         self.pages.addTab(self.members, phrase("Openings"))
         self.pages.addTab(self.effects, phrase("What changes"))
@@ -114,37 +99,28 @@ class SetsWindow(ToolWindow):
 
     def chosen(self) -> HardwareSet | None:
         """Return the chosen set."""
-        item = self.list.currentItem()
-        return self._sets.get(str(item.data(0, _ID))) if item is not None else None
+        return self.list.chosen()
 
     def choose(self, name: str) -> None:
         """Choose a set by its name."""
-        for item in self.list.findItems(name, Qt.MatchFlag.MatchExactly, 0):
-            self.list.setCurrentItem(item)
+        found = next((each.id for each in self.list.model.contents.rows if each.name == name), None)
+        if found is not None:
+            self.list.select((found,), found)
+            self._show()
 
     def follow(self) -> None:
         """Read the sets anew; lines that are being changed stay as they were typed."""
         before, typed = self.chosen(), self.lines.lines()
         changing = before is not None and typed != before.lines
         self._base = newest(self.desk.workspace.project)
-        self._sets = {each.id: each for each in hardware_sets(self.desk.workspace.project)}
-        self.list.blockSignals(True)
-        self.list.clear()
-        for each in self._sets.values():
-            item = QTreeWidgetItem([each.name, str(len(each.openings)), str(len(each.overridden) or "")])
-            item.setData(0, _ID, each.id)
-            item.setToolTip(0, each.notes or each.name)
-            for column in (1, 2):
-                item.setTextAlignment(column, Qt.AlignmentFlag.AlignCenter)
-            self.list.addTopLevelItem(item)
-            if before is not None and each.id == before.id:
-                self.list.setCurrentItem(item)
-        first = self.list.topLevelItem(0)
-        if self.list.currentItem() is None and first is not None:
-            self.list.setCurrentItem(first)
-        self.list.blockSignals(False)
+        self.list.show_sets(hardware_sets(self.desk.workspace.project))
         now = self.chosen()
         self._show(keep_lines=changing and now is not None and before is not None and now.id == before.id)
+
+    def _on_picked(self) -> None:
+        held = self.chosen()
+        if (held.id if held is not None else None) != self._shown:
+            self._show()
 
     def enable(self) -> None:
         """Let what is possible with the chosen set and the selected openings be done."""
@@ -317,53 +293,36 @@ class SetsWindow(ToolWindow):
 
     def _show(self, keep_lines: bool = False) -> None:
         held = self.chosen()
+        self._shown = held.id if held is not None else None
         if not keep_lines:
             self._seen = None
             self._was = (held.lines if held is not None else (), self._base)
             self.lines.show_lines(held.lines if held is not None else ())
             self._show_effects(())
             self.pages.setCurrentWidget(self.members)
-        self.members.clear()
+        self.members.show_members(held)
         if held is None:
             self.heading.setText(
                 phrase("No set is chosen. Make one of what the selected openings have alike, or propose.")
             )
         else:
             self.heading.setText(f"{held.name}: {held.notes}" if held.notes else held.name)
-            for id_, mark in zip(held.openings, held.marks, strict=True):
-                item = QTreeWidgetItem([mark, ", ".join(held.overridden.get(mark, ()))])
-                item.setData(0, _ID, id_)
-                self.members.addTopLevelItem(item)
         self.pages.setTabText(
             0, phrase("Openings {count}", count=len(held.openings)) if held is not None else phrase("Openings")
         )
         self.enable()
 
     def _show_effects(self, found: tuple[SetEffect, ...]) -> None:
-        self.effects.clear()
-        for each in found:
-            fit = each.after if each.before == each.after else f"{each.before} → {each.after}"
-            item = QTreeWidgetItem([each.mark, fit, ", ".join(each.gone), ", ".join(each.new), each.why])
-            for column in (2, 3, 4):
-                item.setToolTip(column, item.text(column))
-            self.effects.addTopLevelItem(item)
+        self.effects.model.load(found)
         self.pages.setTabText(
             1, phrase("What changes {count}", count=len(found)) if self._seen is not None else phrase("What changes")
         )
 
-    def _show_opening(self, item: QTreeWidgetItem) -> None:
-        self.desk.select([str(item.data(0, _ID))])
+    def _show_opening(self, mark: str) -> None:
+        held = self.chosen()
+        if held is not None:
+            self.desk.select([id_ for id_, each in zip(held.openings, held.marks, strict=True) if each == mark])
 
 
 def _openings(count: int) -> str:
     return phrase("{count} opening", count=count) if count == 1 else phrase("{count} openings", count=count)
-
-
-def _tree(titles: list[str]) -> QTreeWidget:
-    made = QTreeWidget()
-    made.setAccessibleName(phrase("List of {titles}", titles=", ".join(titles)))
-    made.setHeaderLabels(titles)
-    made.setRootIsDecorated(False)
-    made.setAlternatingRowColors(True)
-    made.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-    return made

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.severities import severities_in_words
 from hwsched.desktop.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.model.errors import ChangeError
@@ -272,5 +273,5 @@ def _room(side: Standing) -> str:
 
 
 def _findings(side: Standing) -> str:
-    held = [f"{side.findings[severity]} {severity}" for severity in SEVERITIES if side.findings.get(severity)]
+    held = severities_in_words({each: side.findings.get(each, 0) for each in SEVERITIES})
     return ", ".join(held) or phrase("none")

@@ -5,8 +5,8 @@ Which pages there are stands in `help_topics`.
 
 from typing import Any, Final
 
-from PySide6.QtCore import Qt, QUrl
-from PySide6.QtGui import QTextBlockFormat, QTextCursor, QTextDocument
+from PySide6.QtCore import Qt, QUrl, Signal
+from PySide6.QtGui import QImage, QResizeEvent, QTextBlockFormat, QTextCursor, QTextDocument
 from PySide6.QtWidgets import (
     QLabel,
     QLineEdit,
@@ -27,6 +27,33 @@ from hwsched.paths import RESOURCES
 _LINE: Final = 130
 """Height of a line [%]."""
 _NAME: Final = Qt.ItemDataRole.UserRole
+
+
+class _Reading(QTextBrowser):
+    """The page that is read; no picture in it is wider than what is seen."""
+
+    def loadResource(self, kind: int, name: QUrl) -> Any:  # noqa: N802
+        """Return what a page names, pictures no wider than the page."""
+        found = super().loadResource(kind, name)
+        if kind != QTextDocument.ResourceType.ImageResource.value:
+            return found
+        picture = QImage()
+        picture.loadFromData(found)
+        room = self.viewport().width() - 2 * SPACE.wide
+        if picture.isNull() or room < SPACE.wide or picture.width() <= room:
+            return found
+        ratio = self.devicePixelRatio()
+        small = picture.scaledToWidth(round(room * ratio), Qt.TransformationMode.SmoothTransformation)
+        small.setDevicePixelRatio(ratio)
+        return small
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
+        """Load pictures anew for the room that there is."""
+        super().resizeEvent(event)
+        if event.oldSize().width() != event.size().width():
+            self.resized.emit()
+
+    resized = Signal()
 
 
 class HelpPage(QSplitter):
@@ -53,7 +80,8 @@ class HelpPage(QSplitter):
         self.none = QLabel(phrase("No page holds these words."))
         self.none.setWordWrap(True)
         self.none.hide()
-        self.page = QTextBrowser()
+        self.page = _Reading()
+        self.page.resized.connect(self._show_again)
         self.page.setAccessibleName(phrase("The page"))
         self.page.setOpenLinks(False)
         self.page.setSearchPaths([str(RESOURCES / "handbook" / "places")])
@@ -106,6 +134,13 @@ class HelpPage(QSplitter):
         _air(self.page.document(), markdown)
         self._groups[self._group_of[name]].setExpanded(True)
         self.topics.setCurrentItem(self._lines[name])
+
+    def _show_again(self) -> None:
+        """Set the page anew, where it has pictures, for the room that it has now."""
+        if "![" in text_of(self.name)[0]:
+            at = self.page.verticalScrollBar().value()
+            self._show(self.name)
+            self.page.verticalScrollBar().setValue(at)
 
     def _on_topic(self, line: QTreeWidgetItem | None, _before: object) -> None:
         name = line.data(0, _NAME) if line is not None else None

@@ -86,7 +86,11 @@ def _path(name: str) -> Path:
     return (_HANDBOOK / "places" if group == "places" else _HANDBOOK) / f"{rest}.md"
 
 
-@cache
 def _of_file(name: str, group: Group) -> Topic:
+    return Topic(name, group, phrase(_first_line(name)))
+
+
+@cache
+def _first_line(name: str) -> str:
     with _path(name).open(encoding="utf-8") as lines:
-        return Topic(name, group, next(lines).lstrip("# ").rstrip())
+        return next(lines).lstrip("# ").rstrip()

@@ -43,7 +43,8 @@ class GateWindow(ToolWindow):
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, phrase("Release gate"), parent)
         self.model = GridModel(Contents(COLUMNS, lambda line: line.id), self)
-        self.grid = Grid(self.model, "gate", phrase("Openings that are held"), lambda _line: "", opens=True)
+        self.grid = Grid(self.model, "gate", phrase("Openings that are held"), lambda _line: "", opens=True,
+                         empty=phrase("Nothing is held, or the gate was not asked yet."))  # fmt: skip
         self.grid.opened.connect(self._show_opening)
         self.grid.said.connect(self.told.setText)
         self.body.addWidget(self.grid)

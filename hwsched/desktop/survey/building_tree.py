@@ -26,7 +26,9 @@ class BuildingTree(QTreeWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setAccessibleName(phrase("Buildings and levels"))
-        self.setHeaderLabels([phrase("Place"), phrase("Openings")])
+        # Over the counts its words would be wider than they are.
+        self.setHeaderLabels([phrase("Place"), ""])
+        self.headerItem().setToolTip(1, phrase("Openings"))
         self.header().setStretchLastSection(False)
         self.header().setSectionResizeMode(0, self.header().ResizeMode.Stretch)
         self.header().setSectionResizeMode(1, self.header().ResizeMode.ResizeToContents)
@@ -34,6 +36,7 @@ class BuildingTree(QTreeWidget):
         self.setMinimumWidth(wide(24))
         self.setRootIsDecorated(True)
         self.setIndentation(14)
+        self._shown: object = None
         self.currentItemChanged.connect(self._on_current)
 
     def show_places(self, title: str, checked: Iterable[Checked], upward: Upward) -> None:
@@ -45,6 +48,11 @@ class BuildingTree(QTreeWidget):
             levels = counts.setdefault(each.given.opening.building or "", {})
             level = each.given.opening.level or ""
             levels[level] = levels.get(level, 0) + 1
+        asked = title, counts, dict(upward)
+        if asked == self._shown and self.topLevelItemCount():
+            # To make lines anew that are there costs a third of what a whole reading costs the screen.
+            return
+        self._shown = asked
         self.blockSignals(True)
         self.clear()
         root = self._line(None, title, sum(sum(levels.values()) for levels in counts.values()), None)

@@ -70,16 +70,19 @@ class DeliveriesWindow(ToolWindow):
         self.pages = QTabWidget()
         self.deciding = DecidingPage((), Decisions())
         self.files = GridModel(Contents(FILES, lambda each: str(each.number)), self)
-        self.list = Grid(self.files, "deliveries", phrase("Deliveries"), lambda number: f"delivery {number}")
+        self.list = Grid(self.files, "deliveries", phrase("Deliveries"), lambda number: f"delivery {number}",
+                         empty=phrase("No survey was taken in yet."))  # fmt: skip
         self.rows = Lines((phrase("Row by row"),), 0)
         self.rows.setAccessibleName(phrase("What the delivery did"))
         both = QSplitter(Qt.Orientation.Vertical)
         both.addWidget(self.list)
         both.addWidget(self.rows)
         self.retired = GridModel(Contents(RESTING, lambda each: each.id), self)
-        self.resting = Grid(self.retired, "retired", phrase("Retired openings"), self._mark_of)
+        self.resting = Grid(self.retired, "retired", phrase("Retired openings"), self._mark_of,
+                            empty=phrase("No opening is retired."))  # fmt: skip
         self.facts = GridModel(Contents(ORIGINS, lambda each: str(each[0])), self)
-        self.origins = Grid(self.facts, "origins", phrase("Origin of facts"), str)
+        none = phrase("Choose an opening: where each of its facts came from stands here.")
+        self.origins = Grid(self.facts, "origins", phrase("Origin of facts"), str, empty=none)
         self.pages.addTab(self.deciding, phrase("To decide"))
         self.pages.addTab(both, phrase("Files"))
         self.pages.addTab(self.resting, phrase("Retired openings"))

@@ -17,10 +17,10 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.attributes import Attribute, show_value
+from hwsched.attributes import Attribute
 from hwsched.desktop.choice_box import UNKNOWN, ChoiceBox, words_of
 from hwsched.desktop.survey.refused_facts import STANDS, RefusedFacts
-from hwsched.desktop.typed import understood
+from hwsched.desktop.typed import plain_word, said_value, understood
 from hwsched.language import phrase
 from hwsched.operations.findings.checking import Checked
 from hwsched.operations.opening.facts_shown import asked_facts, item_facts
@@ -263,6 +263,7 @@ class FactsForm(QTreeWidget):
                 return
         typed = "" if text == UNKNOWN else text
         if isinstance(attribute, Attribute) and typed != ("" if shown == UNKNOWN else shown):
+            typed = plain_word(attribute, typed)
             self.edited.emit(index.data(_ENTITY), index.data(_ROW), attribute.name, typed)
 
     def _section(self, title: str, entity: str, row: str, attributes: tuple[Attribute, ...], values: Any) -> None:
@@ -285,7 +286,7 @@ class FactsForm(QTreeWidget):
                 self._line(section, own.entity, row, own.attribute, own.value)
 
     def _line(self, section: QTreeWidgetItem, entity: str, row: str, attribute: Attribute, value: Any) -> None:
-        line = QTreeWidgetItem([phrase(attribute.label), show_value(attribute, value, self._style, unknown=UNKNOWN)])
+        line = QTreeWidgetItem([phrase(attribute.label), said_value(attribute, value, self._style, unknown=UNKNOWN)])
         line.setFlags(Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable | Qt.ItemFlag.ItemIsEditable)
         for role, data in ((ATTRIBUTE, attribute), (_ROW, row), (_ENTITY, entity)):
             line.setData(1, role, data)

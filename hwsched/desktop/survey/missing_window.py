@@ -55,7 +55,8 @@ class MissingWindow(ToolWindow):
         )
         note.setWordWrap(True)
         self.model = GridModel(Contents(COLUMNS, lambda fact: fact.fact), self)
-        self.grid = Grid(self.model, "missing", phrase("Missing facts"), self._label, opens=True)
+        self.grid = Grid(self.model, "missing", phrase("Missing facts"), self._label, opens=True,
+                         empty=phrase("No fact is missing."))  # fmt: skip
         self.grid.opened.connect(self.select)
         self.grid.said.connect(self.told.setText)
         self.paper = QComboBox()

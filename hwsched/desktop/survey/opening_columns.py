@@ -5,11 +5,12 @@ from dataclasses import dataclass, field
 from functools import partial
 from typing import Any, Final, get_args
 
-from hwsched.attributes import Attribute, show_value
+from hwsched.attributes import Attribute
 from hwsched.desktop.grid.column import UNKNOWN, Column, Target
 from hwsched.desktop.parts.set_book import OpeningSet
 from hwsched.desktop.severities import severities_in_words
 from hwsched.desktop.survey.states import STATES, state_colour, state_of, state_shape
+from hwsched.desktop.typed import said_value
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.findings.checking import Checked
 from hwsched.quantities import LengthStyle, format_length
@@ -132,13 +133,14 @@ def _set_name(beside: Beside, each: Checked) -> str:
 
 def _location(each: Checked) -> str:
     opening = each.given.opening
-    return " to ".join(room for room in (opening.room_from, opening.room_to) if room)
+    rooms = [room for room in (opening.room_from, opening.room_to) if room]
+    return phrase("{before} to {behind}", before=rooms[0], behind=rooms[1]) if len(rooms) == 2 else "".join(rooms)
 
 
 def _locks(each: Checked) -> str:
     locks = [lock for at in each.points if (lock := lock_item(at.given)) is not None]
     form = ITEM.attribute("lock_form")
-    return " + ".join(show_value(form, lock.lock_form, unknown=UNKNOWN) for lock in locks) or phrase("none")
+    return " + ".join(said_value(form, lock.lock_form, unknown=UNKNOWN) for lock in locks) or phrase("none")
 
 
 def _level_order(beside: Beside, each: Checked) -> Any:
@@ -210,7 +212,7 @@ def _silent(entity: Entity, attribute: Attribute) -> str:
 
 
 def _fact_text(attribute: Attribute, beside: Beside, unknown: str, missing: str, value: Any) -> str:
-    return missing if value == missing else show_value(attribute, value, beside.style, unknown=unknown)
+    return phrase(missing) if value == missing else said_value(attribute, value, beside.style, unknown=unknown)
 
 
 def _fact_order(attribute: Attribute, missing: str, value: Any) -> Any:

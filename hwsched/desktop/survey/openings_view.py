@@ -40,7 +40,8 @@ class OpeningsView(QWidget):
         super().__init__(parent)
         self._shared = state
         self.register = Register(self)
-        self.grid = Grid(self.register, "openings", phrase("Openings"), self._mark_of)
+        self.grid = Grid(self.register, "openings", phrase("Openings"), self._mark_of,
+                         empty=phrase("No openings yet: take in a survey, or add one."))  # fmt: skip
         self.table = self.grid.table
         self.places = BuildingTree()
         self.earlier = EarlierLine()

@@ -5,7 +5,7 @@ from dataclasses import replace
 from functools import partial
 from typing import Any, Final
 
-from PySide6.QtCore import Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
     QComboBox,
     QFormLayout,
@@ -67,11 +67,13 @@ class ReadingPage(QWidget):
             options.decisions.proposals,
         )
         self.columns = QTableWidget(0, 5)
+        self.columns.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         self.columns.setAccessibleName(phrase("Columns and what they were taken for"))
         self.columns.setHorizontalHeaderLabels(
             [phrase("Column"), phrase("Cells"), phrase("Carries"), phrase("Unit"), phrase("A dash means")]
         )
         self.words = QTableWidget(0, 4)
+        self.words.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         self.words.setAccessibleName(phrase("Words and what they were taken for"))
         self.words.setHorizontalHeaderLabels([phrase("Column"), phrase("Word"), phrase("Cells"), phrase("Means")])
         for table in (self.columns, self.words):

@@ -13,7 +13,7 @@ from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length
 from hwsched.rules.reading import active_leaf
 
 _APART: Final = re.compile(r"[(/,;+]")
-_AT_ONCE: Final = 1000
+_AT_ONCE: Final = 250
 """So many openings are gone through between two events of the screen."""
 
 

@@ -1,6 +1,6 @@
 """Checking: the stored fits of openings judged by every rule, openings alike once, with what feeds them."""
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, field, replace
 from datetime import date
 
@@ -145,6 +145,8 @@ class Checker:
     """Keys of contents of fits that were judged."""
     last: LastCheck[Checked] = field(default_factory=LastCheck)
     """The last check of a whole project."""
+    before: Mapping[str, Checked] = field(default_factory=dict)
+    """Openings as somebody still holds them: inputs that have not changed since are not held twice."""
 
     def judge(
         self,
@@ -162,6 +164,11 @@ class Checker:
         made = Checked.of(known, of_opening(said), stored=not fresh, own=own, base=base, places=places)
         standing = standing_of(points)
         return made if standing == "current" else replace(made, standing=standing, held=as_stored(points))
+
+    def known_inputs(self, inputs: tuple[OpeningInput, ...]) -> tuple[OpeningInput, ...]:
+        """Return the inputs of an opening's lock points, those of before where they are the same."""
+        was = self.before.get(inputs[0].opening.id)
+        return was.inputs if was is not None and was.inputs == inputs else inputs
 
     def findings(
         self, key: str, given: OpeningInput, fit: Fit | None, held: StoredFit | None = None
@@ -267,17 +274,24 @@ def _judged(
         own = _own_values(connection, own_fields, [inputs[0] for inputs in openings], wanted)
         places = read_places(connection, wanted)
         base = newest(connection)
-    checked = []
-    for done, inputs in enumerate(openings, start=1):
+    checked, count = [], len(openings)
+    for done, inputs in enumerate(map(checker.known_inputs, _given_up(openings)), start=1):
         if cancelled is not None and cancelled():
             break
         ask_stop()
         points = point_results(inputs, fits, make, checker.standings, earlier=earlier)
         opening_id = inputs[0].opening.id
         checked.append(checker.judge(points, own.get(opening_id, ()), base, places.get(opening_id, ())))
-        if progress is not None and (done % 64 == 0 or done == len(openings)):
-            progress(done, len(openings))
+        if progress is not None and (done % 64 == 0 or done == count):
+            progress(done, count)
     return checked
+
+
+def _given_up(openings: list[tuple[OpeningInput, ...]]) -> Iterator[tuple[OpeningInput, ...]]:
+    """Go through a list that lets go of each."""
+    openings.reverse()
+    while openings:
+        yield openings.pop()
 
 
 def _power(project: Project, checked: Sequence[Checked], *, whole: bool = False, fresh: bool = False) -> PowerResult:

@@ -3,11 +3,12 @@
 Pure: over openings as they were last read; nothing is written here.
 """
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field
 from typing import Final
 
 from hwsched.attributes import Attribute, Value, show_value
+from hwsched.language import phrase
 from hwsched.operations.findings.checking import Checked
 from hwsched.operations.opening.facts_shown import asked_facts, item_facts
 from hwsched.operations.survey.many_facts import FactEdit
@@ -110,12 +111,15 @@ def edits_of(fact: SharedFact, value: Value, text: str) -> tuple[tuple[Held, ...
     return changed, tuple(FactEdit(each.entity, each.row_id, fact.attribute.name, text) for each in changed)
 
 
-def value_words(fact: SharedFact, style: LengthStyle, most: int = 3) -> str:
-    """Say what the openings hold: the one value, or that values are mixed, with the first of them."""
-    words = [show_value(fact.attribute, each, style, unknown=UNKNOWN) for each in fact.values]
+def value_words(fact: SharedFact, style: LengthStyle, most: int = 3, say: Callable[..., str] = show_value) -> str:
+    """Say what the openings hold: the one value, or that values are mixed, with the first of them; say: one value."""
+    words = [say(fact.attribute, each, style, unknown=UNKNOWN) for each in fact.values]
     if len(words) == 1:
         return words[0]
-    return f"mixed: {', '.join(words[:most])}" + (f" and {len(words) - most} more" if len(words) > most else "")
+    first = ", ".join(words[:most])
+    if len(words) > most:
+        return phrase("mixed: {first} and {count} more", first=first, count=len(words) - most)
+    return phrase("mixed: {first}", first=first)
 
 
 def compared(left: Checked, right: Checked, style: LengthStyle) -> tuple[Compared, ...]:

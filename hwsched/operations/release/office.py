@@ -19,7 +19,6 @@ from hwsched.model.project import Project
 from hwsched.model.tables import OFFICE
 from hwsched.operations.changes import Changes
 from hwsched.operations.release.attachments import read_file
-from hwsched.render.pictures import PictureRefusedError, checked_picture
 from hwsched.values.office import Office
 from hwsched.writing import made_folder, replacing
 
@@ -38,6 +37,10 @@ def set_office(project: Project, path: Path, *, who: str) -> Changes:
     """
     office, text = _read(path)
     problems: list[FileProblem] = []
+    # Every view of a project asks how pages look, and pictures are only looked at here: their library takes longer to
+    # load than a page of the window has.
+    from hwsched.render.pictures import PictureRefusedError, checked_picture  # noqa: PLC0415
+
     pictures: dict[str, bytes] = {}
     for name in office.named_pictures:
         try:

@@ -145,10 +145,12 @@ class Keyboard(Hands):
         group = button.group()
         if group is not None and group.exclusive() and group.checkedButton() is not None:
             self.to(group.checkedButton())
-            for _ in group.buttons():
-                if QApplication.focusWidget() is button:
-                    return
-                self.step(KEY.Key_Right)
+            # Those beside one another, or those below one another.
+            for key in (KEY.Key_Right, KEY.Key_Down):
+                for _ in group.buttons():
+                    if QApplication.focusWidget() is button:
+                        return
+                    self.step(key)
         self.to(button)
         assert button.isEnabled(), button.text()
         self.step(KEY.Key_Space)
@@ -224,8 +226,11 @@ class Keyboard(Hands):
         """Choose in the menu of the current line."""
         self.to(view)
         self.key(KEY.Key_F10, SHIFT)
-        menu = QApplication.activePopupWidget()
-        _walk_menu(menu, text)
+        self.choose(text)
+
+    def choose(self, text):
+        """Choose in the menu that is open."""
+        _walk_menu(QApplication.activePopupWidget(), text)
 
 
 class Mouse(Hands):
@@ -329,6 +334,11 @@ class Mouse(Hands):
             asked = QContextMenuEvent(QContextMenuEvent.Reason.Mouse, where, view.viewport().mapToGlobal(where))
             QApplication.sendEvent(view.viewport(), asked)
             menu = QApplication.activePopupWidget()
+        self.choose(text)
+
+    def choose(self, text):
+        """Choose in the menu that is open."""
+        menu = QApplication.activePopupWidget()
         act = next(each for each in menu.actions() if _plain(each.text()) == text)
         QTest.mouseClick(menu, LEFT, NONE, menu.actionGeometry(act).center())
 

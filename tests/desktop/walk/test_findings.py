@@ -6,6 +6,7 @@ from hwsched.calc.calculators import CALCULATORS
 from hwsched.desktop.findings.finding_lines import sharing
 from hwsched.operations.findings.waivers import waivers
 from hwsched.operations.project.history import history
+from hwsched.rules.wording import label_of
 from tests.desktop.conftest import checked_of
 from tests.desktop.walk.hands import CONTROL, KEY
 from tests.desktop.walk.test_opening import line_of
@@ -47,6 +48,21 @@ def test_a_finding_is_waived_and_a_missing_fact_filled_in_for_all(hands, at_work
     hands.press(page.pane.take)
     hands.done()
     assert len(history(project)) == before + 1
+    # Lines that no single cure mends offer each of their cures.
+    hands.qtbot.waitUntil(lambda: not page._reading.busy, timeout=10000)
+    rows = page.model.contents.rows
+    counts = {line.need: page.mending.words(sharing(rows, line))[1] for line in rows if line.need}
+    needs = [name for name, count in sorted(counts.items(), key=lambda each: -each[1]) if count][:2]
+    first, second = (next(line for line in rows if line.need == name) for name in needs)
+    hands.line(*line_at(page, first))
+    hands.more(*line_at(page, second))
+    assert page.mend.text() == "Mend: 2 cures…"
+    hands.press(page.mend)
+    hands.choose(f"Fill in for {counts[needs[1]]}: {label_of(needs[1])}…")
+    assert page.pane.isVisible()
+    assert [column.name for column in page.pane._columns] == [needs[1]]
+    hands.key(KEY.Key_Escape)
+    assert not page.pane.isVisible()
     # What is still missing leads to its openings.
     hands.command("Missing facts")
     missing = at_work.frame.pages.widgets["missing"]

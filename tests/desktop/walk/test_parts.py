@@ -46,9 +46,16 @@ def test_where_a_part_is_used_an_edit_of_it_and_what_it_costs(hands, at_work):
     hands.command("Cost")
     hands.done()
     cost = at_work.frame.pages.widgets["cost"]
-    table = cost.tables["building"]
-    assert table.topLevelItem(table.topLevelItemCount() - 1).text(0) == "Total"
-    assert Decimal(table.topLevelItem(table.topLevelItemCount() - 1).text(2).replace(",", "")) > 0
+    table = cost.tables["building"].grid.table
+    assert Decimal(table.model().index(0, 2).data().replace(",", "")) > 0
+    assert cost.tables["building"].total.text().startswith("Total ")
+    hands.page(cost.pages, "By opening")
+    lines = cost.tables["opening"]
+    mark = lines.model.contents.row_at(3).key
+    hands.open(lines.grid.table, lines.model.index(3, 0))
+    assert at_work.frame.state.checked.given.opening.mark == mark
+    hands.command("Cost")
+    hands.done()
     hands.page(cost.pages, "Terms")
     hands.field(cost.terms.labour, "80")
     hands.press(cost.set)
@@ -77,8 +84,10 @@ def test_a_set_is_made_of_openings_given_and_looked_at_before_it_is_changed(hand
     hands.key(KEY.Key_Tab)
     hands.press(sets.look)
     hands.done()
-    assert {sets.effects.topLevelItem(n).text(0) for n in range(2)} == {"M004", "M005"}
+    effects = sets.effects.model
+    assert {effects.index(n, 0).data() for n in range(effects.rowCount())} == {"M004", "M005"}
     assert before in {line.part for line in set_named(project, "Corridor").lines}
+    hands.line(sets.effects.table, effects.index(1, 0))
     hands.press(sets.take)
     hands.done()
     assert "ARC-UN" in {part.part for part in checked_of(at_work, "M004").fit.parts}

@@ -63,11 +63,14 @@ RATINGS = (
     ),
     Choice("20", "20 min", (*_minutes(20), *_hours("1/3"), "1/3")),
     # Half an hour and two hours stand in British lists (FD30, FD120): common practice.
-    Choice("30", "30 min", (*_minutes(30), *_hours("1/2", "0.5", ".5"), "1/2")),
+    Choice("30", "30 min", (*_minutes(30), *_hours("1/2", "0.5", ".5"), "1/2", "0.5", ".5")),
     Choice(
         "45",
         "45 min",
-        (*_labels("c", "3/4 hr ", "45 min ", "45 "), *_minutes(45), *_hours("3/4", "0.75", ".75"), "3/4"),
+        (
+            *_labels("c", "3/4 hr ", "45 min ", "45 "), *_minutes(45), *_hours("3/4", "0.75", ".75"), "3/4", "0.75",
+            ".75",
+        ),
     ),
     Choice("60", "60 min", (*_minutes(60), *_hours("1", "1.0"), "b60", "60 min b", "1 hr b")),
     Choice(
@@ -245,6 +248,10 @@ OPENING = Entity(
                 "ul label",
                 "ul rating",
                 "fire resistance",
+                "fire resistance rating",
+                "frr",
+                "rating hr",
+                "rating hours",
                 "fire class",
             ),
             note="From the label on the leaf and on the frame, never from memory.",

@@ -235,6 +235,7 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import opened, print_json, progress_bar, said, who, wrong_usage
     from hwsched.cli.survey.deciding import decisions_of, told, told_words, write_decisions
     from hwsched.exchange.problems import causes
+    from hwsched.exchange.survey.answers import column_name
     from hwsched.exchange.survey.book import SurveyOptions
     from hwsched.exchange.survey.repeated_marks import AS_IT_STANDS
     from hwsched.exchange.survey.two_readings import NOT_READ
@@ -302,6 +303,9 @@ def _run(arguments: argparse.Namespace) -> int:
             print(line)
         for question in preview.questions:
             print(f"to answer: {_option_of(question)}, for example {_option_of(question, question.answers[-1])}")
+        for each in preview.likely:
+            name = column_name(each.header, each.column, headers.get(each.sheet, ()))
+            print(f"to answer: --column '{name}={each.likely}', or '{name}=not read'")
         if any(oddity.cure for oddity in preview.oddities):
             print("To mend what is doubtful: --cure and its name.")
         if preview.undecided:

@@ -10,6 +10,7 @@ from dataclasses import dataclass, field, replace
 from pathlib import Path
 from typing import Final
 
+from hwsched.attributes import as_text
 from hwsched.exchange.problems import CellProblem, FileProblem, column_letter
 from hwsched.exchange.survey.columns import read_columns
 from hwsched.exchange.survey.corrections import mend_cells
@@ -25,6 +26,7 @@ from hwsched.exchange.survey.facts import (
 )
 from hwsched.exchange.survey.grid import Grid
 from hwsched.exchange.survey.header import SHEET, compose_marks, map_columns, places_of
+from hwsched.exchange.survey.likely import likely_fact
 from hwsched.exchange.survey.looks import say_looks
 from hwsched.exchange.survey.mapping import MARK, RememberedMapping, SheetMapping, header_keys, plain_word
 from hwsched.exchange.survey.memory import NO_CURES, recall
@@ -95,7 +97,7 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
         bare: BareUnit | None = options.bare_unit or of_memory or options.usual_unit
         sheet = _read_sheet(grid, mapping, vocabulary, bare, options)
         say_looks(sheet, mapping)
-        unmapped += _unmapped(sheet, mapping)
+        unmapped += _unmapped(sheet, mapping, vocabulary)
         _say_recalled(sheet, mapping, vocabulary, options.plan)
         _say_by_cells(sheet, mapping)
         if (grid, header) in chosen.types:
@@ -344,7 +346,7 @@ def _unknown_cures(file: str, options: SurveyOptions) -> list[FileProblem]:
     ]
 
 
-def _unmapped(sheet: SheetFacts, mapping: SheetMapping) -> list[UnmappedColumn]:
+def _unmapped(sheet: SheetFacts, mapping: SheetMapping, vocabulary: Vocabulary) -> list[UnmappedColumn]:
     taken = {column.index for column in mapping.columns}
     taken |= {column.inches for column in mapping.columns if column.inches is not None}
     if mapping.mark:
@@ -358,5 +360,15 @@ def _unmapped(sheet: SheetFacts, mapping: SheetMapping) -> list[UnmappedColumn]:
         header = mapping.headers[index] if index < len(mapping.headers) else ""
         if header or count:
             left_out = index in mapping.left_out
-            found.append(UnmappedColumn(sheet.grid.sheet, column_letter(index), header, count, left_out))
+            likely = "" if left_out or not header else _likely(sheet, index, mapping, vocabulary)
+            found.append(UnmappedColumn(sheet.grid.sheet, column_letter(index), header, count, left_out, likely))
     return found
+
+
+def _likely(sheet: SheetFacts, index: int, mapping: SheetMapping, vocabulary: Vocabulary) -> str:
+    lines = (sheet.grid.rows[row] for row in sheet.rows)
+    cells = Counter(as_text(line[index]).strip() for line in lines if index < len(line))
+    del cells[""]
+    target = likely_fact(mapping.headers[index], cells, vocabulary, {column.target for column in mapping.columns})
+    attribute = vocabulary.attribute(target) if target is not None else None
+    return attribute.label if attribute is not None else ""

@@ -22,6 +22,7 @@ from hwsched.exchange.survey.facts import (
     SurveyedLeaf,
     SurveyedOpening,
     SurveyRead,
+    UnmappedColumn,
     is_same,
 )
 from hwsched.exchange.survey.renaming import Parted, divided, joined, renamed, spelt_otherwise
@@ -189,6 +190,8 @@ class Preview:
     """Marks that became several, or several that became one, by a person's word: each with what becomes of it."""
     joined: tuple[tuple[str, str, str], ...] = ()
     """Mark and identifier of openings that are one with another now, and the mark of that; they are retired."""
+    likely: tuple[UnmappedColumn, ...] = ()
+    """Columns that are not read, and whose cells are words of one fact."""
 
     def describe(self) -> list[str]:
         """Return the preview in lines for people."""
@@ -351,6 +354,7 @@ def difference(
     not_read = [
         f"sheet {u.sheet}, column {u.column} ({u.header or 'no header'}): {u.filled} cells"
         + (", left out as asked" if u.left_out else "")
+        + (f", which can be read as {u.likely}" if u.likely else "")
         for u in read.unmapped
     ]
     return Preview(
@@ -374,6 +378,7 @@ def difference(
         same=tuple(kept_marks),
         parted=tuple((_parted(each, known), answer) for each, answer in parted),
         joined=tuple(went),
+        likely=tuple(u for u in read.unmapped if u.likely),
     )
 
 

@@ -306,6 +306,8 @@ class UnmappedColumn:
     """Cells in it that hold something."""
     left_out: bool = False
     """Left out on purpose, now or at an earlier import."""
+    likely: str = ""
+    """Label of the fact of which its cells are words; empty where they are of none, or of several."""
 
 
 @dataclass(frozen=True, slots=True)

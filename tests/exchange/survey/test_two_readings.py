@@ -178,7 +178,7 @@ def test_each_heading_of_the_table_is_tried_here_in_each_reading():
 ONE_READING = {
     # Labels of one thing, and words whose letters nothing else of a door list begins so; common practice.
     "acdc", "ada", "aff", "bks", "bs", "bldg", "blg", "cam", "const", "constr", "cyl", "dr", "drs", "door",
-    "egr", "exit", "face", "fate", "fire", "flr", "form", "from", "func", "hand", "hdg", "item", "lbl", "lvl", "mark",
+    "egr", "exit", "face", "fate", "fire", "flr", "frr", "form", "from", "func", "hand", "hdg", "item", "lbl", "lvl", "mark",
     "mins", "minute", "minutes", "nbr", "no", "note", "num", "opg", "opng", "prio", "rem", "rise", "rm", "rmks", "room",
     "tag", "thick", "thk", "thkns", "to", "tt", "uc", "wave", "wdth", "wxh", "x", "y", "#",
 }  # fmt: skip

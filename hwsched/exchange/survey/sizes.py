@@ -10,7 +10,7 @@ from hwsched.attributes.emptiness import is_stroke
 from hwsched.attributes.reading import says_unknown
 from hwsched.exchange.survey.column import LEAVES, Column, bare_unit_of, hashable, keep, say_assumed
 from hwsched.exchange.survey.mapping import Target
-from hwsched.exchange.survey.pairs import ANSWERS, leaf_width, pair_measures
+from hwsched.exchange.survey.pairs import ANSWERS, leaf_width, pair_measures, unequal_leaves
 from hwsched.exchange.survey.sheet import ask, refuse_cell
 from hwsched.exchange.survey.signs import shown
 from hwsched.quantities import BareUnit, LengthError, One, Pair, PairSize, ReadingError, Size, read_length
@@ -33,6 +33,7 @@ def read_sizes(reading: Column, unit: str | None) -> None:
     errors: dict[object, CellError] = {}
     of_pairs: list[object] = []
     thick: dict[object, float] = {}
+    unequal: dict[object, tuple[float, float]] = {}
     for cell in counts:
         found[cell] = None, None, None
         if cell is None or is_stroke(cell) or says_unknown(_WIDTH, cell):
@@ -40,6 +41,10 @@ def read_sizes(reading: Column, unit: str | None) -> None:
         size, thickness_mm = _without_thickness(cell, bare_unit_of(unit))
         if thickness_mm is not None:
             thick[cell] = thickness_mm
+        beside = _unequal(size, bare_unit_of(unit))
+        if beside is not None:
+            unequal[cell], found[cell] = beside[0], (None, beside[1], 2)
+            continue
         pair = pair_measures(size, bare_unit_of(unit))
         if pair is not None and within_limits(_WIDTH, pair[0]):
             found[cell] = leaf_width(pair[0], reading.pairs), pair[1], 2
@@ -60,6 +65,9 @@ def read_sizes(reading: Column, unit: str | None) -> None:
         values = [found[cell][place] for cell in cells]
         if place < 2 or any(values):
             keep(reading, target, values)
+    for place, of_leaf in enumerate(("active", "inactive") if unequal else ()):
+        told = [unequal[cell][place] if cell in unequal else None for cell in cells]
+        keep(reading, Target("leaf", "width_mm", of_leaf), told)
     if thick:
         keep(reading, Target("leaf", "thickness_mm", slot), [thick.get(cell) for cell in cells])
     if errors:
@@ -91,6 +99,20 @@ def _without_thickness(cell: object, bare: BareUnit | None) -> tuple[object, flo
     if not isinstance(third, One) or not within_limits(_THICKNESS, third.mm):
         return cell, None
     return f"{parts[0]} x {parts[1]}", third.mm
+
+
+def _unequal(cell: object, bare: BareUnit | None) -> tuple[tuple[float, float], float] | None:
+    """Return the widths of the active and the other leaf and their height of such as 926+426 x 2040; else None."""
+    parts = _TIMES.split(cell) if isinstance(cell, str) else []
+    if len(parts) != 2 or (widths := unequal_leaves(parts[0], bare)) is None:
+        return None
+    try:
+        height = read_length(parts[1], bare)
+    except ReadingError:
+        return None
+    if not isinstance(height, One) or not within_limits(_HEIGHT, height.mm):
+        return None
+    return widths, height.mm
 
 
 def _size(cell: object, bare: BareUnit | None) -> tuple[float, float | None, int | None, str | None]:

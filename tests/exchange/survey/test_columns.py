@@ -74,6 +74,17 @@ def test_two_leaves_of_two_widths_in_one_cell(tmp_path):
     assert "read '36 + 1'" in said(found)
 
 
+def test_two_leaves_of_two_widths_in_a_size(tmp_path):
+    found = read(
+        tmp_path, ["Mark", "Size (mm)"], ["1", "926+426 x 2040 x 54"], ["2", "426 + 926 x 2040"], ["3", "926 x 2040"]
+    )
+    first, second, third = found.openings
+    for each in (first, second):
+        assert [(leaf.facts["width_mm"], leaf.facts["height_mm"]) for leaf in each.leaves] == [(926, 2040), (426, 2040)]
+    assert {leaf.facts["thickness_mm"] for leaf in first.leaves} == {54.0}
+    assert [leaf.facts["width_mm"] for leaf in third.leaves] == [926.0]
+
+
 def test_a_third_measure_of_a_size_is_the_thickness_where_it_can_be(tmp_path):
     header = ["Mark", "Size", "Thickness"]
     rows = (["1", "3-0 x 7-0 x 1 3/4", ""], ["2", "3-0 x 7-0 x 1 3/4", 1.75], ["3", "3-0 x 7-0 x 1 3/4", 2])

@@ -258,6 +258,22 @@ OPENING = Entity(
             ),
             note="From the label on the leaf and on the frame, never from memory.",
         ),
+        Attribute(
+            "frame_rating",
+            "Frame's fire label",
+            "choice",
+            choices=RATINGS,
+            unclear=UNCLEAR_RATINGS,
+            synonyms=(
+                "frame rating",
+                "frame fire rating",
+                "frame label",
+                "frame fire label",
+                "rating of frame",
+                "label of frame",
+            ),
+            note="Where the frame bears another label than the leaf; else it need not be told.",
+        ),
         Attribute("stair", "Stair door", "flag", synonyms=("stair", "stairwell", "stair side")),
         Attribute(
             "egress",

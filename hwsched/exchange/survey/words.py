@@ -21,12 +21,6 @@ SIZE: Final = "size"
 TYPE: Final = Target("opening", "of_type")
 """No fact of its own: the row of a table of types that says what the opening's own row does not."""
 TYPE_ATTRIBUTE: Final = Attribute("of_type", "Type")
-FRAME_RATING: Final = Target("opening", "rating", "frame")
-"""What the label on the frame says, which is laid beside that on the leaf."""
-FRAME_LABELS: Final = (
-    "frame rating", "frame fire rating", "frame label", "frame fire label", "rating of frame", "label of frame",
-)  # fmt: skip
-"""Headings of the frame's own label: common practice of door schedules."""
 TYPE_WORDS: Final = frozenset(
     map(
         plain_word,
@@ -187,8 +181,6 @@ class Vocabulary:
         self._attributes.setdefault((TYPE.entity, TYPE.attribute), TYPE_ATTRIBUTE)
         for word in TYPE_WORDS:
             self._anywhere.setdefault(word, TYPE)
-        for word in map(plain_word, FRAME_LABELS):
-            self._anywhere.setdefault(word, FRAME_RATING)
         self._kinds = {plain_word(w): k.value for k in KINDS for w in (k.label, *k.synonyms)}
 
     def attribute(self, target: Target) -> Attribute | None:

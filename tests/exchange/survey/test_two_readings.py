@@ -310,14 +310,17 @@ def test_a_word_with_a_slip_is_refused_with_the_one_that_is_near(tmp_path):
 @pytest.mark.parametrize(
     ("rating", "frame", "read"),
     [
-        ("90", "90 min", "90"), ("90", "45", None), ("", "60", None), ("45", "", "45"), ("45", "-", "45"),
-        ("NR", "NR", "none"),
+        ("90", "90 min", ("90", "90")), ("90", "45", ("90", "45")), ("", "60", (None, "60")), ("45", "", ("45", None)),
+        ("45", "-", ("45", None)), ("NR", "NR", ("none", "none")), ("45", "NR", ("45", "none")),
+        # A frame with a label is not taken for one that may be cut, because the leaf in it has none.
+        ("NR", "60", (None, "60")),
     ],
 )  # fmt: skip
 def test_a_frames_own_label_counts_beside_that_of_the_leaf(tmp_path, rating, frame, read):
     path = listed(tmp_path, ["Fire rating", "Frame label"], [rating, frame], ["20", "20"])
     found = read_survey(path, SurveyOptions())
-    assert (found.openings[0].facts.get("rating"), found.openings[1].facts["rating"]) == (read, "20")
+    told = [(each.facts.get("rating"), each.facts.get("frame_rating")) for each in found.openings]
+    assert told == [read, ("20", "20")]
     named = [each.text for each in found.assumptions if "fire rating left unknown" in each.text]
-    assert len(named) == (read is None and bool(rating or frame))
+    assert len(named) == ((rating, frame) == ("NR", "60"))
     assert all("rows 2" in text for text in named)

@@ -62,8 +62,9 @@ class SetHash:
         hashes["entity"].update(f"{entity}\n".encode() * len(columns[0]))
         hashes["action"].update(f"{action}\n".encode() * len(columns[0]))
         for name, held in zip(_COLUMNS, columns, strict=True):
-            told = [value or "" for value in held] if None in held else held
-            hashes[name].update("\n".join((*told, "")).encode())
+            told = [value or "" for value in held]
+            hashes[name].update("\n".join(told).encode())
+            hashes[name].update(b"\n")
         hashes["values"].update(digests)
 
     def own(self, header: Header) -> str:

@@ -58,7 +58,7 @@ OF_OFFICE: Final = frozenset(
 )
 """What the office decides or reads off a plan, what the sheet has another place for, and what no rule reads."""
 ONLY_TOLD: Final = frozenset({"frame_rating"})
-"""Shown where somebody told them, and asked of nobody: a frame with another label than the leaf is a remark's matter."""
+"""Shown where somebody told them, and asked of nobody: most frames bear the label of their leaf."""
 OF_LEAF: Final = (
     "width_mm", "height_mm", "thickness_mm", "undercut_mm", "stile_mm", "material", "self_closes", "construction",
     "core", "unused_holes", "raceway",

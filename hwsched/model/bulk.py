@@ -105,6 +105,8 @@ def insert_columns(connection: Connection, table: Table, columns: Mapping[str, I
     statement = inserting(table)
     text, names, placing, _ = _compiled(statement, connection.dialect)
     placed = list(zip(*(columns[name] for name in names), strict=True))
+    if not placed:
+        return
     if placing:
         _execute_placed(connection, statement, text, placed)
     else:

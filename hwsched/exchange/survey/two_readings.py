@@ -239,7 +239,8 @@ def settle_headings(
             continue
         # A unit makes a length plain; over anything else it says that the heading means another fact.
         measured = column is not None and bool(column.unit) and not _is_choice(column.target, vocabulary)
-        clear = column is not None and (measured or column.target in (MARK, TYPE))
+        # What a project calls a field of its own is that field.
+        clear = column is not None and (measured or column.target in (MARK, TYPE) or vocabulary.is_own(column.target))
         if entry is not None and clear and index not in by_person:
             continue
         cells = _counted(grid.rows[last + 1 :], index)

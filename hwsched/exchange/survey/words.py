@@ -155,6 +155,7 @@ class Vocabulary:
         own_fields = own_fields or {}
         self._known: dict[tuple[str, str], Meaning] = {}
         self._attributes: dict[tuple[str, str], Attribute] = {}
+        self._own = {(name, each.name) for name, found in own_fields.items() for each in found}
         self._within: dict[str, dict[str, Target]] = {}
         for entity in ENTITIES:
             own = own_fields.get(entity.name, ())
@@ -190,6 +191,10 @@ class Vocabulary:
     def knows(self, target: Target) -> bool:
         """Tell whether a target exists."""
         return (target.entity, target.attribute) in self._attributes or target == Target("leaf", SIZE, target.slot)
+
+    def is_own(self, target: Target) -> bool:
+        """Tell whether a target is a field of the project's own."""
+        return (target.entity, target.attribute) in self._own
 
     def kind_named(self, heading: str) -> str | None:
         """Return the kind of existing item that a heading names, in one or in several; None where it names none.

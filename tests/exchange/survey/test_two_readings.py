@@ -5,6 +5,7 @@ What each short heading is written for is common practice of door schedules.
 
 import pytest
 
+from hwsched.attributes import Attribute
 from hwsched.exchange.problems import causes
 from hwsched.exchange.survey.answers import answered
 from hwsched.exchange.survey.book import SurveyOptions, read_survey
@@ -305,6 +306,13 @@ def test_a_word_with_a_slip_is_refused_with_the_one_that_is_near(tmp_path):
     assert "2 rows (2-3)" in said[0]
     assert "Leaf material; nearest: Wood, solid core; accepted: " in said[0]
     assert "nearest" not in said[1]
+
+
+def test_a_field_of_the_projects_own_is_what_its_heading_says_whatever_the_table_has(tmp_path):
+    finish = Attribute("finish_code", "Finish")
+    path = listed(tmp_path, ["Finish", "Undercut"], ["PT-1", "1/4 in"], ["ST", "1/4 in"])
+    found = read_survey(path, SurveyOptions(bare_unit="in", own_fields={"opening": (finish,)}))
+    assert [opening.facts["finish_code"] for opening in found.openings] == ["PT-1", "ST"]
 
 
 @pytest.mark.parametrize(

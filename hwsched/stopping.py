@@ -15,7 +15,6 @@ if TYPE_CHECKING:
 
 Item = TypeVar("Item")
 
-_STOPPED: Final = "stopped as it was asked to"
 _ASKED: Final[ContextVar[Callable[[], bool] | None]] = ContextVar("asked", default=None)
 
 
@@ -58,19 +57,17 @@ def ask_stop() -> None:
     """
     stop = _ASKED.get()
     if stop is not None and stop():
-        raise StopAskedError(_STOPPED)
+        raise StopAskedError("stopped as it was asked to")
 
 
 def asking(items: Iterable[Item]) -> Iterator[Item]:
     """Go through items, asking before each."""
-    stop = _ASKED.get()
-    if stop is None:
-        # Nobody who goes through them could have them stopped: most of an import's time is spent in such loops.
+    if _ASKED.get() is None:
+        # Nobody can have it stopped, and loops of tens of thousands are many.
         yield from items
         return
     for item in items:
-        if stop():
-            raise StopAskedError(_STOPPED)
+        ask_stop()
         yield item
 
 

@@ -105,6 +105,8 @@ def insert_columns(connection: Connection, table: Table, columns: Mapping[str, I
     statement = inserting(table)
     text, names, placing, _ = _compiled(statement, connection.dialect)
     placed = list(zip(*(columns[name] for name in names), strict=True))
+    if not placed:
+        return
     if placing:
         _execute_placed(connection, statement, text, placed)
     else:
@@ -118,7 +120,7 @@ def _execute_placed(
     at_once = _MOST_BOUND // len(rows[0])
     whole = len(rows) - len(rows) % at_once if at_once > 1 and isinstance(statement, Insert) else 0
     if whole:
-        # Half of what the database does for a row it does for the statement: 40,000 entries in 65 ms for 113 (measured).
+        # Half of what is done for a row is done for its statement: 40,000 entries in 65 ms for 113 (measured).
         held = [tuple(chain.from_iterable(rows[at : at + at_once])) for at in range(0, whole, at_once)]
         connection.exec_driver_sql(_of_several(text, at_once), held)
     if whole < len(rows):

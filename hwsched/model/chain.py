@@ -46,7 +46,7 @@ class SetHash:
         columns = [list(map(itemgetter(name), entries)) for name in _COLUMNS]
         self.go_on(entries[0]["entity"], entries[0]["action"], columns, digests)
 
-    def go_on(self, entity: str, action: str, columns: Sequence[Sequence[str | None]], digests: bytes) -> None:
+    def go_on(self, entity: str, action: str, columns: Sequence[Sequence[Any]], digests: bytes) -> None:
         """Go on with entries of one table and one action, told as columns.
 
         Parameters
@@ -54,7 +54,7 @@ class SetHash:
         entity, action : str
             Of all of them.
         columns : sequence of sequence
-            Of each entry the row, its opening and where the values came from.
+            Of each entry the row, its opening and where the values came from: texts, or None.
         digests : bytes
             As `add`.
         """
@@ -62,8 +62,10 @@ class SetHash:
         hashes["entity"].update(f"{entity}\n".encode() * len(columns[0]))
         hashes["action"].update(f"{action}\n".encode() * len(columns[0]))
         for name, held in zip(_COLUMNS, columns, strict=True):
+            # Where nothing is unknown the texts are taken as they are: it is asked for forty thousand entries.
             told = [value or "" for value in held] if None in held else held
-            hashes[name].update("\n".join((*told, "")).encode())
+            hashes[name].update("\n".join(told).encode())
+            hashes[name].update(b"\n")
         hashes["values"].update(digests)
 
     def own(self, header: Header) -> str:

@@ -18,7 +18,7 @@ class Ledger:
         self._hash = SetHash()
 
     def inserted(self, entity: str, columns: Sequence[Sequence[str | None]], digests: bytes) -> None:
-        """Note entries of new rows, told as columns (see `SetHash.go_on`), with the rows' digests one behind the other."""
+        """Note entries of new rows, as columns (see `SetHash.go_on`), with the rows' digests one behind the other."""
         self._sum(entity).came(digests)
         self._hash.go_on(entity, "insert", columns, digests)
 

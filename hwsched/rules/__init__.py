@@ -123,6 +123,7 @@ from hwsched.rules.holes.screw_length import RULE as SCREW_LENGTH
 from hwsched.rules.holes.tool_room import RULE as TOOL_ROOM
 
 # fire door
+from hwsched.rules.fire_door.frame_label import RULE as FRAME_LABEL
 from hwsched.rules.fire_door.pair_closing_order import RULE as PAIR_CLOSING_ORDER
 from hwsched.rules.fire_door.pair_inactive_latches import RULE as PAIR_INACTIVE_LATCHES
 from hwsched.rules.fire_door.rated_closes import RULE as RATED_CLOSES

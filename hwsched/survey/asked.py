@@ -8,7 +8,17 @@ READERS: Final = ("lift", "turnstile")
 WITH_LEAF: Final = (*DOORS, "gate", "cabinet")
 ASKED: Final[dict[str, tuple[str, ...]]] = {
     **dict.fromkeys(
-        ("no_exit_confirmed", "stair_release", "smoke_seal", "self_closes", "unused_holes", "stops", "stair"), DOORS
+        (
+            "no_exit_confirmed",
+            "stair_release",
+            "smoke_seal",
+            "self_closes",
+            "unused_holes",
+            "stops",
+            "stair",
+            "frame_rating",
+        ),
+        DOORS,
     ),
     **dict.fromkeys(
         ("latch_form", "frame_face_mm", "header_depth_mm", "cutout_height_mm", "frame_stop_mm"),
@@ -68,6 +78,7 @@ IDLE: Final[Mapping[str, tuple[str, object]]] = {
     "stair_release": ("stair", False),
     "storeys_served": ("stair", False),
     "smoke_seal": ("rating", "none"),
+    "frame_rating": ("rating", "none"),
     "self_closes": ("rating", "none"),
     "unused_holes": ("rating", "none"),
     "stops": ("rating", "none"),

@@ -27,12 +27,21 @@ def _minutes(count: int) -> tuple[str, ...]:
     words = (f"{count}m", f"{count} mins", f"{count} minute", f"{count} minutes", f"{count} min rated")
     # FD60 and FD60S, of British lists, are minutes too; S is a seal against smoke.
     british = (f"fd{count}", f"fd{count}s", f"fd {count}", f"fd {count}s")
+    # As European lists have them: classes of EN 13501-2 (E, EW, EI with or without C for closing and S for smoke) and
+    # of DIN 4102-5 (T); common practice.
+    european = tuple(
+        f"{letters}{blank}{count}{ending}"
+        for letters in ("e", "ew", "ei", "ei1", "ei2", "t")
+        for blank in ("", " ")
+        for ending in ("", "-c", "-c5", "-rs", "-s", "-sa", "-s200", "-c5s200", "-1", "-2")
+        if (letters == "t" or ending not in ("-rs", "-1", "-2")) and (letters, count) != ("ei1", 20)
+    )
     # S beside the minutes says that the leaf holds smoke too.
     smoke = tuple(
         f"{text} {word}" for text in (str(count), *words, f"{count} min") for word in ("w/ smoke", "w/s", "s")
     )
     return (
-        *words, *british, *smoke, f"s {count}", f"{count} min label", f"ul {count}", f"ul {count} min",
+        *words, *british, *european, *smoke, f"s {count}", f"{count} min label", f"ul {count}", f"ul {count} min",
         f"{count} min fire rated", f"{count} rated",
     )  # fmt: skip
 
@@ -186,8 +195,7 @@ OPENING = Entity(
             "Room from",
             synonyms=("from", "from room", "key side room", "location", "location from"),
         ),
-        # A room named alone is that to which the door gives access, from which doors have their numbers: common practice
-        # of door schedules.
+        # A room named alone is that to which the door gives access, and by which doors are numbered: common practice.
         Attribute(
             "room_to",
             "Room to",
@@ -203,7 +211,7 @@ OPENING = Entity(
                 "room id",
                 "room description",
             ),
-        ),  # fmt: skip
+        ),
         Attribute(
             "form",
             "Opening form",
@@ -258,8 +266,25 @@ OPENING = Entity(
                 "rating hr",
                 "rating hours",
                 "fire class",
+                "fire rating min",
             ),
             note="From the label on the leaf and on the frame, never from memory.",
+        ),
+        Attribute(
+            "frame_rating",
+            "Frame's fire label",
+            "choice",
+            choices=RATINGS,
+            unclear=UNCLEAR_RATINGS,
+            synonyms=(
+                "frame rating",
+                "frame fire rating",
+                "frame label",
+                "frame fire label",
+                "rating of frame",
+                "label of frame",
+            ),
+            note="Where the frame bears another label than the leaf; else it need not be told.",
         ),
         Attribute("stair", "Stair door", "flag", synonyms=("stair", "stairwell", "stair side")),
         Attribute(
@@ -267,7 +292,7 @@ OPENING = Entity(
             "Egress role",
             "choice",
             choices=EGRESS_ROLES,
-            synonyms=("egress", "exit", "means of egress"),
+            synonyms=("egress", "exit", "exit door", "means of egress"),
         ),
         Attribute(
             "egress_toward",

@@ -19,6 +19,7 @@ class Opening:
     form: str | None = None
     hand: str | None = None
     rating: str | None = None
+    frame_rating: str | None = None
     stair: bool | None = None
     egress: str | None = None
     egress_toward: str | None = None

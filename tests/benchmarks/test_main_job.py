@@ -47,9 +47,9 @@ def job(tmp_path_factory):
     project.close()
 
 
-def test_import_within_two_thirds_of_bare_reading(job):
-    print(f"\nR {job[0]:.2f} s; import {job[1] / job[0]:.2f} R (at most 0.66)")
-    assert job[1] <= 0.66 * job[0]
+def test_import_within_six_tenths_of_bare_reading(job):
+    print(f"\nR {job[0]:.2f} s; import {job[1] / job[0]:.2f} R (at most 0.6)")
+    assert job[1] <= 0.6 * job[0]
 
 
 def test_fit_within_one_reading_and_check_within_four_tenths(job):

@@ -4,8 +4,8 @@ import uuid
 
 from sqlalchemy import bindparam, insert, select, update
 
-from hwsched.model.bulk import among, chunks, execute_many, new_ids, rows_by_id
-from hwsched.model.tables import OPENING_TABLE
+from hwsched.model.bulk import among, chunks, execute_many, insert_columns, inserting, new_ids, rows_by_id
+from hwsched.model.tables import LEVEL, OPENING_TABLE
 
 ROW = {column.name: None for column in OPENING_TABLE.columns} | {"version": 1, "extra": {}}
 
@@ -32,6 +32,31 @@ def test_values_come_back_as_they_were(project):
         found = [dict(row._mapping) for row in connection.execute(select(OPENING_TABLE).order_by(OPENING_TABLE.c.id))]
     assert found == rows
     assert found[0]["stair"] is True
+
+
+def test_rows_of_several_a_statement_are_each_there_as_they_were(project):
+    """As many as fill statements, one more and one less; with maps, flags and unknowns in them."""
+    many = [
+        ROW | {"id": f"{number:04d}", "mark": str(number), "stair": number % 2 == 0, "extra": {"n": number}}
+        for number in range(1001)
+    ]
+    for count in (1, 13, 14, 1000, 1001):
+        with project.writing() as connection:
+            connection.execute(OPENING_TABLE.delete())
+            execute_many(connection, inserting(OPENING_TABLE), many[:count])
+            query = select(OPENING_TABLE).order_by(OPENING_TABLE.c.id)
+            assert [dict(row._mapping) for row in connection.execute(query)] == many[:count]
+
+
+def test_rows_told_as_columns(project):
+    names = ("Hall", "Yard", None)
+    columns = {column.name: [None] * 3 for column in LEVEL.columns}
+    told = {**columns, "id": ["a", "b", "c"], "version": [1, 1, 1], "name": names, "sort": range(3)}
+    with project.writing() as connection:
+        insert_columns(connection, LEVEL, told)
+        insert_columns(connection, LEVEL, {name: [] for name in told})
+        query = select(LEVEL.c.id, LEVEL.c.name, LEVEL.c.sort).order_by(LEVEL.c.id)
+        assert [tuple(row) for row in connection.execute(query)] == [("a", "Hall", 0), ("b", "Yard", 1), ("c", None, 2)]
 
 
 def test_a_statement_of_one_value(project):

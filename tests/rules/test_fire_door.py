@@ -29,6 +29,23 @@ ROWS = [
     passes("rated-power-listed", given(RATED), fit(power="supply")),
     speaks("rated-power-listed", given(RATED, cat=catalogue(LOOP=UNLISTED)), fit(power="supply"), about="LOOP"),
     boundary("rated-power-listed", given(cat=catalogue(LOOP=UNLISTED)), fit(power="supply")),
+    passes("frame-label", given(opening(rating="90", frame_rating="90")), fit()),
+    # The frame of a lesser label, of a greater one, and one without: the leaf's, the frame's and none.
+    speaks(
+        "frame-label",
+        given(opening(rating="90", frame_rating="45")),
+        fit(),
+        severity="warning",
+        leaf_min=90.0,
+        frame_min=45.0,
+    ),
+    speaks("frame-label", given(opening(rating="45", frame_rating="180")), fit(), leaf_min=45.0, frame_min=180.0),
+    speaks("frame-label", given(opening(rating="20", frame_rating="none")), fit(), severity="warning", leaf_min=20.0),
+    # Whoever says that the opening is not rated has said what its frame's label counts.
+    boundary("frame-label", given(opening(rating="none", frame_rating="60")), fit()),
+    boundary("frame-label", given(opening(rating="90", frame_rating=None)), fit()),
+    boundary("frame-label", given(opening(rating="none", frame_rating="none")), fit()),
+    unknown("frame-label", given(opening(rating=None, frame_rating="60")), fit(), "opening.rating"),
     passes("rated-hole-size", given(RATED), made(hole(12.7))),
     speaks(
         "rated-hole-size", given(RATED), made(hole(1.375 * INCH)), diameter_mm=34.925, allowed_mm=25.4, severity="error"

@@ -475,6 +475,7 @@ TWO_VALUES = {
     "opening.header_depth_mm": ("hung", MAG, 48.0, 30.0),
     "opening.closes_first": ("pair", fit(), "inactive", "active"),
     "opening.smoke_seal": ("rated", EDGE, "stop", "edge"),
+    "opening.frame_rating": ("rated", fit(), "45", "none"),
     "opening.controller_output": ("lift", fit(), "dry-contact", "powered"),
     "opening.connected_by": ("lift", fit(), "lift-contractor", "shop"),
     "opening.fire_recall": ("lift", fit(), True, False),
@@ -502,7 +503,7 @@ BESIDE = {
 }
 NEW = (
     *("egress_toward", "no_exit_confirmed", "stair_release", "frame_face_mm", "header_depth_mm", "closes_first"),
-    *("smoke_seal", "controller_output", "connected_by", "fire_recall", *INHERITED),
+    *("smoke_seal", "frame_rating", "controller_output", "connected_by", "fire_recall", *INHERITED),
 )
 
 

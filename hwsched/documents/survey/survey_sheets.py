@@ -33,8 +33,8 @@ from hwsched.values.lock_points import is_lock, lock_items
 WHERE: Final = ("building", "level", "room_from", "room_to", "form", "hand", "exposure")
 FRAME: Final = ("frame_material", "frame_stop_mm", "frame_face_mm", "header_depth_mm", "wall_build")
 SAFETY: Final = (
-    "rating", "stair", "accessible", "no_exit_confirmed", "egress", "egress_toward", "stair_release", "smoke_seal",
-    "fire_recall",
+    "rating", "frame_rating", "stair", "accessible", "no_exit_confirmed", "egress", "egress_toward", "stair_release",
+    "smoke_seal", "fire_recall",
 )  # fmt: skip
 OF_PAIR: Final = ("closes_first",)
 USE: Final = (
@@ -57,6 +57,8 @@ OF_OFFICE: Final = frozenset(
     }
 )
 """What the office decides or reads off a plan, what the sheet has another place for, and what no rule reads."""
+ONLY_TOLD: Final = frozenset({"frame_rating"})
+"""Shown where somebody told them, and asked of nobody: most frames bear the label of their leaf."""
 OF_LEAF: Final = (
     "width_mm", "height_mm", "thickness_mm", "undercut_mm", "stile_mm", "material", "self_closes", "construction",
     "core", "unused_holes", "raceway",
@@ -207,7 +209,8 @@ def _opening_blanks(
     given: OpeningInput, names: Iterable[str], style: LengthStyle, *, brief: bool = False
 ) -> tuple[Blank, ...]:
     opening, leaf = given.opening, next(iter(given.leaves), None)
-    asked = (name for name in names if asked_of(name, opening.form) and decides(name, opening, leaf))
+    told = (name for name in names if name not in ONLY_TOLD or getattr(opening, name) is not None)
+    asked = (name for name in told if asked_of(name, opening.form) and decides(name, opening, leaf))
     return tuple(_blank(OPENING, name, getattr(opening, name), style, set(), brief=brief) for name in asked)
 
 

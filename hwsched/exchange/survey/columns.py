@@ -72,6 +72,7 @@ _DECIMAL: Final = re.compile(r"[0-9]+(?:\.[0-9]+)?")
 _GROUPS: Final = re.compile(r"[0-9]{1,3}(?:[ \u00a0\u202f][0-9]{3})+(?:[.,][0-9]+)?")
 """Thousands set apart by a blank, as much of the metric world writes them; in inches 1 016 is no number."""
 _NUMERAL: Final = re.compile(r"[0-9][0-9.,]*")
+_NAMES: Final = frozenset({"building", "level", "room_from", "room_to"})
 PLACES: Final = (Target("opening", "building"), Target("opening", "level"))
 """Facts that lists give once for all rows below."""
 _NEAR: Final = 4.0
@@ -181,7 +182,8 @@ def _as_meant(
         told, count = filled_down(told)
         if count:
             assume(sheet, column, "blank cells taken as what stands above them, once for its rows", count)
-    in_text = attribute is not None and attribute.kind == "text"
+    # A remark may say "same"; no room and no building is called so.
+    in_text = attribute is not None and attribute.kind == "text" and column.target.attribute not in _NAMES
     told, dittos = as_above(told, in_text=in_text, different=different if told is cells[column.index] else None)
     if dittos:
         assume(sheet, column, "ditto marks taken as what stands above them", dittos)

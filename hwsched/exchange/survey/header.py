@@ -11,6 +11,7 @@ from typing import Final, Generic, TypeVar
 
 from hwsched.attributes import as_text
 from hwsched.exchange.problems import CellProblem, column_letter
+from hwsched.exchange.survey.another_table import end_of
 from hwsched.exchange.survey.company import may_stand_twice, settle_columns
 from hwsched.exchange.survey.facts import SurveyOptions
 from hwsched.exchange.survey.grid import Grid
@@ -425,10 +426,12 @@ def map_columns(
     person = {
         index for index, key in enumerate(header_keys(header.headings)) if facts.by_person(index, key) is not None
     }
+    # What stands in a table below says nothing of these columns.
+    own = replace(grid, rows=grid.rows[: end_of(grid.rows, header.last + 1)])
     settled = settle_headings(
-        grid, header.last, header.headings, _items_beside_items(found), vocabulary, person, recalled
+        own, header.last, header.headings, _items_beside_items(found), vocabulary, person, recalled
     )
-    found = settle_columns(grid, header.last, header.headings, settled.columns, vocabulary, told)
+    found = settle_columns(own, header.last, header.headings, settled.columns, vocabulary, told)
     problems += _claimed_twice(grid, header, found, vocabulary)
     found, odd = _without_odd_units(grid, header, found, vocabulary)
     problems += odd

@@ -14,7 +14,7 @@ Kind = Literal["total", "note", "level", "building", "title", "rule"]
 
 _TOTAL: Final = re.compile(
     r"(?:(?:grand|sub|overall|over-all|report|page|section|building|level|floor|schedule|door|doors)[\s-]*)*totals?\b"
-    r"|(?:total|number|no\.?|count|sum|qty)\s+(?:of|number|count|doors|openings)\b|totals?\b|count\s*:|sum\s*:"
+    r"|(?:total|number|no\.?|count|sum|qty)\s+(?:of|number|count|doors|openings)\b|totals?\b|(?:count|sum|qty|quantity)\s*(?::|$)"
     # As databases end what they print.
     r"|\(?\d+\s+(?:rows?|records?)(?:\(s\))?\s*(?:affected|selected|returned|in\s+set|listed|found|printed|\)|$)",
     re.IGNORECASE,
@@ -24,7 +24,7 @@ _NOTE: Final = re.compile(
     r"|(?:prepared|drawn|checked|approved|issued|printed|revised|surveyed|compiled|exported|generated|created)\s+"
     r"(?:by|on|at|for|with|from)\b"
     r"|(?:page|sheet)\s+\d+\s*(?:of|/)\s*\d+|end\s+of\s+(?:schedule|list|table|report)|continued\b|revisions?\s*[:.]"
-    r"|\d{1,2}[.)]\s+\w+\s+\w+|\*+\s*\w+\s+\w+|see\s+(?:also\s+)?(?:sheet|drawing|detail|plan|spec)",
+    r"|\d{1,2}[.)]\s+\w+\s+\w+|\*+\)?\s*\w+\s+\w+|see\s+(?:also\s+)?(?:sheet|drawing|detail|plan|spec)",
     re.IGNORECASE,
 )
 _ORDINAL: Final = (

@@ -11,7 +11,8 @@ from dataclasses import dataclass, field
 from typing import Any, Final
 
 from hwsched.attributes import CellError, as_text
-from hwsched.exchange.problems import CellProblem, column_letter, problem_of
+from hwsched.exchange.problems import CellProblem, column_letter, problem_of, row_ranges
+from hwsched.exchange.survey.another_table import heads_another
 from hwsched.exchange.survey.facts import Assumption, Question, QuestionKind
 from hwsched.exchange.survey.grid import Grid
 from hwsched.exchange.survey.lines import Line, line_kind, mostly_digits
@@ -84,8 +85,14 @@ def rows_with_content(grid: Grid, mapping: SheetMapping, last_row: int | None = 
     above = grid.rows[: max(mapping.header_row - 1, 0)]
     titles_above = {_without_numbers(row) for row in above} - {""}
     begin = {_NO_LETTERS.sub("", _first(row)) for row in above}
+    another: list[int] = []
     for row in range(mapping.header_row, min(len(grid.rows), last_row or len(grid.rows))):
         line = grid.rows[row]
+        if another or (apart and digits and sheet.rows and heads_another(line)):
+            if [plain_word(as_text(cell)) for cell in line] != header:
+                another.append(row)
+                continue
+            _pass_over_table(sheet, another)
         if not _filled(line) and row not in doubtful:
             apart = True
         # Merged and alone in its row it is a title, such as a level's name; as a row it would be an opening without
@@ -121,7 +128,19 @@ def rows_with_content(grid: Grid, mapping: SheetMapping, last_row: int | None = 
             sheet.rows.append(row)
             sheet.places.append((building, level))
             apart = False
+    _pass_over_table(sheet, another)
     return sheet
+
+
+def _pass_over_table(sheet: SheetFacts, rows: list[int]) -> None:
+    """Note down the rows, from 0, of another table below the openings; then there are none left."""
+    filled = [row for row in rows if _filled(sheet.grid.rows[row])]
+    if filled:
+        what = f"another table ({_first(sheet.grid.rows[filled[0]])})"
+        sheet.passed |= dict.fromkeys(filled, what)
+        ranges = row_ranges([row + 1 for row in filled])
+        sheet.passed_over.append(f"sheet {sheet.grid.sheet}, rows {ranges}: {what}, not read")
+    rows.clear()
 
 
 def _no_opening(line: Sequence[object], mark: int | None, *, merged: bool, below: bool, digits: bool) -> Line | None:

@@ -88,7 +88,7 @@ HEADINGS: Final = (
     Heading(("frame", "frame type", "frm", "frm type", "fr type"), (_FRAME, _FRAME_TYPE), usual=True, names=True),
     Heading(("matl", "mtl", "mat", "material"), (_MATERIAL, _FRAME), usual=True),
     Heading(
-        ("type", "door type", "dr type"),
+        ("type", "door type", "dr type", "typ"),
         (Reading("opening.form"), _MATERIAL, _CONSTRUCTION, _RATING),
         usual=True,
         names=True,
@@ -175,7 +175,7 @@ HEADINGS: Final = (
     Heading(("core",), (Reading("leaf.core"), Reading("", "a core of the cylinder", _OF_CYLINDER)), usual=True),
     Heading(
         ("leaf", "lf", "lvs"),
-        (Reading("leaf.position"), Reading("opening.form", "number of leaves", r"[12]")),
+        (Reading("leaf.position"), Reading("opening.form", "number of leaves", r"[12]"), Reading("leaf.size")),
         usual=True,
     ),
     Heading(
@@ -239,7 +239,10 @@ def settle_headings(
         of_item = vocabulary.kind_named(text) is not None if column is None else column.target.attribute == "kind"
         if entry is None and not of_item:
             continue
-        clear = column is not None and (bool(column.unit) or column.target in (MARK, TYPE))
+        # A unit makes a length plain; over anything else it says that the heading means another fact.
+        measured = column is not None and bool(column.unit) and not _is_choice(column.target, vocabulary)
+        # What a project calls a field of its own is that field.
+        clear = column is not None and (measured or column.target in (MARK, TYPE) or vocabulary.is_own(column.target))
         if entry is not None and clear and index not in by_person:
             continue
         cells = _counted(grid.rows[last + 1 :], index)
@@ -276,6 +279,11 @@ def settle_headings(
             carried.add(known[index].target)
     settled.columns = sorted(known.values(), key=lambda column: column.index)
     return settled
+
+
+def _is_choice(target: Target, vocabulary: Vocabulary) -> bool:
+    attribute = vocabulary.attribute(target)
+    return attribute is not None and attribute.kind == "choice"
 
 
 def fits_otherwise(text: str, cells: Iterable[str], fact: Target, vocabulary: Vocabulary) -> bool:

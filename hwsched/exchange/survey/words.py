@@ -21,12 +21,6 @@ SIZE: Final = "size"
 TYPE: Final = Target("opening", "of_type")
 """No fact of its own: the row of a table of types that says what the opening's own row does not."""
 TYPE_ATTRIBUTE: Final = Attribute("of_type", "Type")
-FRAME_RATING: Final = Target("opening", "rating", "frame")
-"""What the label on the frame says, which is laid beside that on the leaf."""
-FRAME_LABELS: Final = (
-    "frame rating", "frame fire rating", "frame label", "frame fire label", "rating of frame", "label of frame",
-)  # fmt: skip
-"""Headings of the frame's own label: common practice of door schedules."""
 TYPE_WORDS: Final = frozenset(
     map(
         plain_word,
@@ -91,9 +85,12 @@ _SHORT: Final = {
     "nbr": "number",
     "rm": "room", "loc": "location", "const": "construction", "constr": "construction", "lf": "leaf",
     "mins": "min", "minutes": "min", "minute": "min", "func": "function", "rem": "remarks", "rmks": "remarks",
-    "egr": "egress", "lk": "lock", "cyl": "cylinder", "bks": "backset",
+    "cmnt": "comment", "cmnts": "comments", "cmt": "comment",
+    "typ": "type", "egr": "egress", "lk": "lock", "cyl": "cylinder", "bks": "backset",
 }  # fmt: skip
 """Short words of headings by what they are written for: common practice of drafting lists and of old databases."""
+_ENDINGS: Final = frozenset({"nm", "cd", "fl", "flg", "flag", "ind", "txt", "desc", "descr", "val", "dt"})
+"""Of columns of databases: a name, a code, a flag, a text, a value, a date; common practice."""
 _SHORT_BESIDE: Final = {"wd": "width", "w": "width", "h": "height", "t": "thickness", "#": "number"}
 """Those that are read so only beside another word: WD alone is wood as well."""
 _NEUTRAL = frozenset(
@@ -118,6 +115,13 @@ _GROUPS: Final[Mapping[str, str]] = {
         for w in ("existing item", "existing items", "item", "items", "hardware", "existing hardware", "found hardware")
     },
 }
+_BELOW_LEAF: Final = frozenset(
+    {
+        "building", "level", "room_from", "room_to", "hand", "rating", "egress", "accessible", "exposure", "notes",
+        "wave", "priority",
+    }
+)  # fmt: skip
+"""Facts of an opening that lists give below the heading Door: nothing else there is called so."""
 _LEAF_SLOTS: Final[Mapping[str, str]] = {
     **{plain_word(w): "active" for w in ("active", "active leaf", "active door", "leaf active")},
     **{
@@ -151,6 +155,7 @@ class Vocabulary:
         own_fields = own_fields or {}
         self._known: dict[tuple[str, str], Meaning] = {}
         self._attributes: dict[tuple[str, str], Attribute] = {}
+        self._own = {(name, each.name) for name, found in own_fields.items() for each in found}
         self._within: dict[str, dict[str, Target]] = {}
         self._own: set[tuple[str, str]] = set()
         for entity in ENTITIES:
@@ -179,8 +184,6 @@ class Vocabulary:
         self._attributes.setdefault((TYPE.entity, TYPE.attribute), TYPE_ATTRIBUTE)
         for word in TYPE_WORDS:
             self._anywhere.setdefault(word, TYPE)
-        for word in map(plain_word, FRAME_LABELS):
-            self._anywhere.setdefault(word, FRAME_RATING)
         self._kinds = {plain_word(w): k.value for k in KINDS for w in (k.label, *k.synonyms)}
 
     def attribute(self, target: Target) -> Attribute | None:
@@ -194,6 +197,10 @@ class Vocabulary:
     def knows(self, target: Target) -> bool:
         """Tell whether a target exists."""
         return (target.entity, target.attribute) in self._attributes or target == Target("leaf", SIZE, target.slot)
+
+    def is_own(self, target: Target) -> bool:
+        """Tell whether a target is a field of the project's own."""
+        return (target.entity, target.attribute) in self._own
 
     def kind_named(self, heading: str) -> str | None:
         """Return the kind of existing item that a heading names, in one or in several; None where it names none.
@@ -233,7 +240,15 @@ class Vocabulary:
         if parent and is_unit(child):
             child = f"({child.strip('()[] ')})"
         # As it stands, then with the short words of the trade written out.
-        for group, heading in dict.fromkeys(((parent_name, child), (written_out(parent_name), written_out(child)))):
+        child_name = without_ending(child)
+        for group, heading in dict.fromkeys(
+            (
+                (parent_name, child),
+                (written_out(parent_name), written_out(child)),
+                (parent_name, child_name),
+                (written_out(parent_name), written_out(child_name)),
+            )
+        ):
             for name, unit in _readings(heading):
                 target = self._target(plain_word(name), plain_word(group))
                 if target is not None:
@@ -257,7 +272,8 @@ class Vocabulary:
             found = self._within["leaf"].get(word)
             return Target("leaf", found.attribute, _LEAF_SLOTS[parent]) if found else None
         if parent in _GROUPS:
-            return self._within[_GROUPS[parent]].get(word) or self._anywhere.get(parent + word)
+            found = self._within[_GROUPS[parent]].get(word) or self._anywhere.get(parent + word)
+            return found or (self._of_opening(word) if _GROUPS[parent] == "leaf" else None)
         if (combined := self._anywhere.get(parent + word)) is not None:
             return combined
         if parent in self._kinds:
@@ -266,6 +282,11 @@ class Vocabulary:
             return self._anywhere.get(word) or self._target_with_prefix(word)
         # A heading of its own (Rough opening, Glass) speaks of another thing than the leaf or the opening.
         return None
+
+    def _of_opening(self, word: str) -> Target | None:
+        """Return a fact of the opening that stands below the leaf's heading: Room or Fire rating below Door."""
+        found = self._within["opening"].get(word)
+        return found if found is not None and found.attribute in _BELOW_LEAF else None
 
     def _of_kind(self, kind: str, word: str) -> Target | None:
         found = self._within["existing_item"].get(word)
@@ -331,6 +352,18 @@ def written_out(heading: str) -> str:
     short = {**_SHORT, **_SHORT_BESIDE} if len(words) > 1 else _SHORT
     full = [short.get(word.casefold(), word.casefold()) for word in words]
     return " ".join(full) if full != [word.casefold() for word in words] else heading
+
+
+def without_ending(heading: str) -> str:
+    """Return a heading of a database without the ending that says of which kind its column is.
+
+    Examples
+    --------
+    >>> without_ending("BLDG_NM"), without_ending("ADA_FL"), without_ending("1ST FL")
+    ('BLDG', 'ADA', '1ST FL')
+    """
+    name, line, ending = heading.strip().rpartition("_")
+    return name if line and ending.casefold() in _ENDINGS else heading
 
 
 def is_of_types(heading: str) -> bool:

@@ -73,6 +73,12 @@ def test_what_is_known_is_filled_in_and_what_is_not_is_empty():
     assert known(sheet(DOOR, "mm"))["Leaf width"] == "914.4"
 
 
+def test_a_frames_own_label_is_shown_where_it_was_told_and_asked_of_nobody():
+    assert "Frame's fire label" not in asked(sheet(DOOR, "mm"))
+    other = replace(DOOR, opening=replace(DOOR.opening, frame_rating="90"))
+    assert known(sheet(other, "mm"))["Frame's fire label"] == "90 min"
+
+
 def test_what_the_building_says_is_not_asked_again():
     assert "Occupant load" not in asked(sheet(DOOR, "mm"))
     assert "Sprinklered throughout" in asked(sheet(DOOR, "mm"))

@@ -49,6 +49,48 @@ def test_rows_of_two_lines_under_merged_marks(tmp_path):
     assert "sheet Doors, row 6: a further line of D2" in found.passed_over
 
 
+QUAY = [
+    ["Quay 4 - door list, ground floor"],
+    ["All dimensions in mm unless noted"],
+    [],
+    ["Door", "", "Structural opening", "", "Leaf", "", "", "", "Frame", "", "Fire", "Remarks"],
+    ["No.", "Room", "W [mm]", "H [mm]", "W [mm]", "H [mm]", "T [mm]", "Material", "Material", "Type", "Class", ""],
+    ["T 0.01", "Entrance", 2010, 2135, "2 x 955", 2110, 54, "Aluminium", "Aluminium", "U", "-", "automatic"],
+    ["T 0.02", "Office 1", 885, 2135, 860, 2110, 40, "Timber", "Steel", "K", "-", ""],
+    ["T 0.03", "Office 2", *'"' * 9, ""],
+    ["T 0.04", "Plant", "1 010", 2135, "985", 2110, "65", "Steel", "Steel", "E", "EI2 30-C", "self closing"],
+    ["T 0.05", "Stair", "1 010", 2135, "985", 2110, "65", "Steel", "Steel", "E", "T30-RS", ""],
+    ["Total: 5 doors"],
+    ["1) Fire classes as on the plate"],
+]
+
+
+def test_a_metric_list_under_two_lines_of_merged_headings_with_units(tmp_path):
+    def merge(made):
+        for cells in ("A1:L1", "A4:B4", "C4:D4", "E4:H4", "I4:J4", "L4:L5"):
+            made["GF"].merge_cells(cells)
+
+    found = read_survey(book(tmp_path, {"GF": QUAY}, merge), SurveyOptions())
+    # The opening in the wall is no leaf, and which frame E is stands on a drawing.
+    assert [each.header for each in found.unmapped] == [
+        "Structural opening W [mm]", "Structural opening H [mm]", "Frame Type",
+    ]  # fmt: skip
+    assert said(found) == ""
+    (question,) = found.questions
+    assert (question.read, question.kind) == ('"-" (3)', "dash")
+    assert widths(found) == {"T 0.01": [955, 955], "T 0.02": [860], "T 0.03": [860], "T 0.04": [985], "T 0.05": [985]}
+    told = {each.mark: (each.facts["room_to"], each.facts.get("rating")) for each in found.openings}
+    assert told == {
+        "T 0.01": ("Entrance", None), "T 0.02": ("Office 1", None), "T 0.03": ("Office 2", None),
+        "T 0.04": ("Plant", "30"), "T 0.05": ("Stair", "30"),
+    }  # fmt: skip
+    leaves = [each.leaves[0].facts for each in found.openings]
+    assert [(leaf["thickness_mm"], leaf["height_mm"]) for leaf in leaves] == [
+        (54, 2110), (40, 2110), (40, 2110), (65, 2110), (65, 2110),
+    ]  # fmt: skip
+    assert [leaf["material"] for leaf in leaves] == ["aluminium", "wood", "wood", "hollow-metal", "hollow-metal"]
+
+
 NORTH = [["Door", "Width", "Height"], ["101", 36, 84], ["102", 36, 84]]
 SOUTH = [["Door", "Width", "Height"], ["101", 30, 80], ["103", 36, 84]]
 

@@ -26,6 +26,12 @@ class Listed(Stranger):
 HM = {"material": "hollow-metal"}
 FRAME = {"frame_material": "hollow-metal"}
 SERIES = {m: {**DOOR, **HM} for m in ("101", "102", "103")}
+ALUMINIUM = {"material": "aluminium", "frame_material": "aluminium"}
+HOUSE_A = {**FRAME, "building": "House A", "material": "wood"}
+KEEPER = (
+    "DOOR_ID,BLDG_NM,FLOOR_CD,RM_NBR,DR_WIDTH_IN,DR_HGT_IN,DR_MATL_CD,FRM_MATL_CD,FIRE_RTG_MIN,EXIT_DR_FL,ADA_FL,"
+    "LAST_INSP_DT,CMNT_TXT\n"
+)
 LISTS = {
     "an architect's, in three rows of headings, with types and details": Listed(
         "DOOR SCHEDULE,,,,,,,,,,,,,,,,,\n,,DOOR,,,,,,,FRAME,,,DETAILS,,,,,\n"
@@ -253,6 +259,168 @@ LISTS = {
         "Door #|Rm|W|H|Lbl\n101|Off.|3'|7'|90\n103 (deleted)||||\n104|?|3'0\"|6'8\"|C\n105 - NOT USED||||\nn/a||||\n",
         {"101": {**DOOR, "rating": "90", "room_to": "Off."}, "104": {"w": 36.0, "h": 80.0, "rating": "45"}},
         passed=("103 (deleted)", "105 - NOT USED", "row 6: no mark"),
+    ),
+    "an architect's of one building, pairs in three ways, codes for all the rest": Listed(
+        "DOOR AND FRAME SCHEDULE - BUILDING 2,,,,,,,,,,,,,,\n"
+        "MARK,ROOM,DOOR,,,,,,FRAME,,,LABEL,HDWE,UNDERCUT,REMARKS\n"
+        ",,W,H,T (IN),TYPE,MAT'L,GLASS,TYPE,MAT'L,DEPTH,,GROUP,(IN),\n"
+        'B-101A,LOBBY,PR 3\'-0",7\'-0",1.75,FG,AL,G-1,1,AL,5,,1,0.5,"PAIR, READER ON ""A"" LEAF"\n'
+        "B-101B,DO,3'-0\",DO,DO,FG,AL,G-1,1,AL,5,,2,0.5,\n"
+        "B-102,OFFICE,3'-0\",7'-0\",1.75,F,SCWD,,2,HM,5 3/4,20 MIN.,3,0.75,SEE NOTE 2\n"
+        "B-103,CORRIDOR,3'-4\",7'-0\",1.75,N,HM,G-2,2,HM,5 3/4,45 MIN.,4,0.75,\n"
+        "B-104,ELECTRICAL,(2)3'-0\",8'-0\",1.75,F,HM,,3,HM,5 3/4,1-1/2 HR,5,0.75,W/ FLUSH BOLTS\n"
+        "TOTAL DOORS: 5,,,,,,,,,,,,,,\nNOTES:,,,,,,,,,,,,,,\n1. FIELD VERIFY ALL OPENINGS.,,,,,,,,,,,,,,\n",
+        {
+            "B-101A": {
+                **ALUMINIUM,
+                "room_to": "LOBBY",
+                "form": "pair",
+                "leaves": 2,
+                "h": 84.0,
+                "t": 1.8,
+                "notes": 'PAIR, READER ON "A" LEAF',
+            },
+            "B-101B": {**DOOR, **ALUMINIUM, "room_to": "LOBBY", "t": 1.8},
+            "B-102": {
+                **DOOR,
+                **FRAME,
+                "room_to": "OFFICE",
+                "t": 1.8,
+                "material": "wood",
+                "rating": "20",
+                "notes": "SEE NOTE 2",
+            },
+            "B-103": {**HM, **FRAME, "room_to": "CORRIDOR", "w": 40.0, "h": 84.0, "t": 1.8, "rating": "45"},
+            "B-104": {
+                **HM,
+                **FRAME,
+                "room_to": "ELECTRICAL",
+                "form": "pair",
+                "leaves": 2,
+                "w": 36.0,
+                "h": 96.0,
+                "t": 1.8,
+                "rating": "90",
+                "notes": "W/ FLUSH BOLTS",
+            },
+        },
+        asks=("is the width that of each leaf or of both",),
+        passed=("TOTAL DOORS: 5", "NOTES:", "1. FIELD VERIFY", "type FG", "type F,", "type N"),
+    ),
+    "openings with the sets of their hardware in a table below": Listed(
+        "Clinic refit - openings,,,,,,\nOpening,Location,Leaf (mm),Fire,Handing,Set,Comments\n"
+        "E01,Main entrance,1000 x 2100,,RH,1,\nE02,Pharmacy,900 x 2100,FD30S,LH,2,keep locked\n"
+        "E03,Riser,600 x 1800,FD60,LH,3,\n,,,,,,\nIronmongery sets,,,,,,\nSet,Item,Qty,Finish,,,\n"
+        "1,Pull handle,2,SSS,,,\n1,Euro cylinder,1,SN,,,\n2,Mortise lock,1,SSS,,,\n3,Budget lock,1,SN,,,\n",
+        {
+            "E01": {"room_from": "Main entrance", "hand": "RH", "w": 39.4, "h": 82.7},
+            "E02": {
+                "room_from": "Pharmacy",
+                "hand": "LH",
+                "w": 35.4,
+                "h": 82.7,
+                "rating": "30",
+                "notes": "keep locked",
+            },
+            "E03": {"room_from": "Riser", "hand": "LH", "w": 23.6, "h": 70.9, "rating": "60"},
+        },
+        passed=("a title (Ironmongery sets)", "rows 8-12: another table (Set), not read"),
+    ),
+    "an estate's in metres with commas, houses and floors as titles": Listed(
+        "Estate:;Hill Side;;;;;;;\nAs of:;12.03.2024;;;;;;;\n;;;;;;;;\n"
+        "Nr.;Room no.;Width (m);Height (m);Thickness (cm);Leaf material;Frame;Fire class;Pcs\nHouse A;;;;;;;;\n"
+        "1st floor;;;;;;;;\nA1.1;101;0,90;2,10;4,2;wood;steel;;1\nA1.2;102;0,985;2,10;4,2;wood;steel;T30;1\n"
+        "2nd floor;;;;;;;;\nA2.1;201;1,01;2,13;6,5;steel;steel;EI90;1\nA2.2;202;0,76;2,03;4,0 *);wood;wood;;1\n"
+        "House B;;;;;;;;\n1st floor;;;;;;;;\nB1.1;101;0,90;2,10;4,2;wood;steel;E30;1\nSum;;;;;;;;5\n"
+        "*) to be measured again;;;;;;;;\n",
+        {
+            "A1.1": {**HOUSE_A, "level": "1st floor", "room_to": "101", "w": 35.4, "h": 82.7, "t": 1.7},
+            "A1.2": {**HOUSE_A, "level": "1st floor", "room_to": "102", "w": 38.8, "h": 82.7, "t": 1.7, "rating": "30"},
+            "A2.1": {
+                **HOUSE_A,
+                **HM,
+                "level": "2nd floor",
+                "room_to": "201",
+                "w": 39.8,
+                "h": 83.9,
+                "t": 2.6,
+                "rating": "90",
+            },
+            "B1.1": {
+                **HOUSE_A,
+                "building": "House B",
+                "level": "1st floor",
+                "room_to": "101",
+                "w": 35.4,
+                "h": 82.7,
+                "t": 1.7,
+                "rating": "30",
+            },
+        },
+        refuses=("read '4,0 *)'",),
+        options={"bare_unit": None},
+        passed=(
+            "(House A)",
+            "(1st floor)",
+            "(2nd floor)",
+            "(House B)",
+            "(1st floor)",
+            "a total (Sum)",
+            "*) to be measured",
+        ),
+    ),
+    "a database of a keeper, its columns named by their kind": Listed(
+        f"{KEEPER}0010,MAIN HALL,01,110,36.00,84.00,STL,STL,90,Y,Y,2021-04-05,closer leaks\n"
+        '0011,MAIN HALL,01,111,36.00,84.00,WOOD,STL,N/A,N,Y,2021-04-05,"sticks at head,\nneeds planing"\n'
+        f"Page 1 of 2,,,,,,,,,,,,\n{KEEPER}0012,MAIN HALL,02,210,32.00,80.00,STL,STL,UNK,N,N,NULL,\n"
+        "0013,ANNEX,B1,B12,42.00,84.00,STL,STL,0,Y,UNK,2020-11-30,x\nPage 2 of 2,,,,,,,,,,,,\n"
+        "4 record(s) selected,,,,,,,,,,,,\n",
+        {
+            "0010": {
+                **DOOR,
+                **FRAME,
+                "building": "MAIN HALL",
+                "level": "01",
+                "room_to": "110",
+                "rating": "90",
+                "egress": "egress",
+                "accessible": True,
+                "notes": "closer leaks",
+            },
+            "0011": {
+                **DOOR,
+                **FRAME,
+                "building": "MAIN HALL",
+                "level": "01",
+                "room_to": "111",
+                "egress": "none",
+                "accessible": True,
+                "material": "wood",
+                "notes": "sticks at head,\nneeds planing",
+            },
+            "0012": {
+                **FRAME,
+                "w": 32.0,
+                "h": 80.0,
+                "building": "MAIN HALL",
+                "level": "02",
+                "room_to": "210",
+                "egress": "none",
+                "accessible": False,
+            },
+            "0013": {
+                **FRAME,
+                "w": 42.0,
+                "h": 84.0,
+                "building": "ANNEX",
+                "level": "B1",
+                "room_to": "B12",
+                "egress": "egress",
+                "notes": "x",
+            },
+        },
+        asks=('"STL"', '"N/A" (1), "0" (1)'),
+        passed=("Page 1 of 2", "the header again", "Page 2 of 2", "4 record(s) selected"),
     ),
     "components of a hand-over": Listed(
         "Name,CreatedBy,TypeName,Space,Description,SerialNumber,InstallationDate,TagNumber\n"

@@ -347,7 +347,7 @@ LISTS = {
                 "material": "hollow-metal",
                 "notes": "photo 12",
                 "room_to": "Gym",
-            },  # fmt: skip
+            },
         },
         asks=("is the width that of each leaf or of both", '"WD"'),
     ),

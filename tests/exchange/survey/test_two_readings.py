@@ -5,6 +5,7 @@ What each short heading is written for is common practice of door schedules.
 
 import pytest
 
+from hwsched.attributes import Attribute
 from hwsched.exchange.problems import causes
 from hwsched.exchange.survey.answers import answered
 from hwsched.exchange.survey.book import SurveyOptions, read_survey
@@ -71,6 +72,7 @@ READS = [
     ("CORE", ["SFIC", "IC7", "removable"], None),
     ("Leaf", ["single", "single", "single"], "leaf.position"),
     ("LEAF", ["1", "2", "1"], "opening.form"),
+    ("LEAF", ["900 x 2100 mm", "3-0 x 7-0", "36 x 84"], "leaf.size"),
     ("Lock", ["yes", "no", "yes"], "existing_item.kind@lock"),
     ("Lockset", ["mortise", "bored", "rim"], "existing_item.lock_form"),
     ("LOCK SET", ["passage", "privacy", "office"], "existing_item.function"),
@@ -177,10 +179,11 @@ def test_each_heading_of_the_table_is_tried_here_in_each_reading():
 
 ONE_READING = {
     # Labels of one thing, and words whose letters nothing else of a door list begins so; common practice.
-    "acdc", "ada", "aff", "bks", "bs", "bldg", "blg", "cam", "const", "constr", "cyl", "dr", "drs", "door",
-    "egr", "exit", "face", "fate", "fire", "flr", "frr", "form", "from", "func", "hand", "hdg", "item", "lbl", "lvl", "mark",
-    "mins", "minute", "minutes", "nbr", "no", "note", "num", "opg", "opng", "prio", "rem", "rise", "rm", "rmks", "room",
-    "tag", "thick", "thk", "thkns", "to", "tt", "uc", "wave", "wdth", "wxh", "x", "y", "#",
+    "acdc", "ada", "aff", "bks", "bs", "bldg", "blg", "cam", "cmnt", "cmnts", "cmt", "const", "constr", "cyl", "dr",
+    "drs", "door", "egr", "exit", "face", "fate", "fire", "flr", "form", "frr", "from", "func", "hand", "hdg", "item",
+    "lbl", "lvl", "mark", "mins", "minute", "minutes", "nbr", "no", "note", "num", "opg", "opng", "prio", "rem",
+    "rise", "rm", "rmks", "room", "tag", "thick", "thk", "thkns", "to", "tt", "uc", "wave", "wdth", "wxh", "x", "y",
+    "#",
 }  # fmt: skip
 
 
@@ -305,17 +308,27 @@ def test_a_word_with_a_slip_is_refused_with_the_one_that_is_near(tmp_path):
     assert "nearest" not in said[1]
 
 
+def test_a_field_of_the_projects_own_is_what_its_heading_says_whatever_the_table_has(tmp_path):
+    finish = Attribute("finish_code", "Finish")
+    path = listed(tmp_path, ["Finish", "Undercut"], ["PT-1", "1/4 in"], ["ST", "1/4 in"])
+    found = read_survey(path, SurveyOptions(bare_unit="in", own_fields={"opening": (finish,)}))
+    assert [opening.facts["finish_code"] for opening in found.openings] == ["PT-1", "ST"]
+
+
 @pytest.mark.parametrize(
     ("rating", "frame", "read"),
     [
-        ("90", "90 min", "90"), ("90", "45", None), ("", "60", None), ("45", "", "45"), ("45", "-", "45"),
-        ("NR", "NR", "none"),
+        ("90", "90 min", ("90", "90")), ("90", "45", ("90", "45")), ("", "60", (None, "60")), ("45", "", ("45", None)),
+        ("45", "-", ("45", None)), ("NR", "NR", ("none", "none")), ("45", "NR", ("45", "none")),
+        # A frame with a label is not taken for one that may be cut, because the leaf in it has none.
+        ("NR", "60", (None, "60")),
     ],
 )  # fmt: skip
 def test_a_frames_own_label_counts_beside_that_of_the_leaf(tmp_path, rating, frame, read):
     path = listed(tmp_path, ["Fire rating", "Frame label"], [rating, frame], ["20", "20"])
     found = read_survey(path, SurveyOptions())
-    assert (found.openings[0].facts.get("rating"), found.openings[1].facts["rating"]) == (read, "20")
+    told = [(each.facts.get("rating"), each.facts.get("frame_rating")) for each in found.openings]
+    assert told == [read, ("20", "20")]
     named = [each.text for each in found.assumptions if "fire rating left unknown" in each.text]
-    assert len(named) == (read is None and bool(rating or frame))
+    assert len(named) == ((rating, frame) == ("NR", "60"))
     assert all("rows 2" in text for text in named)

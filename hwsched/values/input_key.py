@@ -131,6 +131,12 @@ def _later(given: OpeningInput) -> dict[str, Any]:
     )
     for kind, prefix, held in things:
         names, values_of = _LATER[kind]
+        if len(held) == 1:
+            # As nearly all openings have it, and each is asked for its key.
+            for name, value in zip(names, values_of(held[0]), strict=False):
+                if value is not None:
+                    found[prefix + name] = [value]
+            continue
         for name, *values in zip(names, *map(values_of, held), strict=False):
             if any(value is not None for value in values):
                 found[prefix + name] = values

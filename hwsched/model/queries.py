@@ -397,21 +397,22 @@ class HeldPlace:
 
 def read_places(connection: Connection, ids: Collection[str] | None = None) -> dict[str, tuple[HeldPlace, ...]]:
     """Return the level and the building on which each opening stands, in the order in which they are asked."""
-    rows: dict[str, HeldPlace] = {}
-    for table in (LEVEL, BUILDING):
-        for row in connection.execute(select(table)).mappings():
-            facts = {name: row[name] for name in INHERITED}
-            rows[row["id"]] = HeldPlace(table.name, row["id"], row["name"] or "", facts)
     query = (
         select(OPENING_TABLE.c.id, OPENING_TABLE.c.level_id, LEVEL.c.building_id)
         .select_from(OPENING_TABLE)
         .outerjoin(LEVEL, OPENING_TABLE.c.level_id == LEVEL.c.id)
     )
-    return {
-        # A file that somebody else wrote to may have lost the row: what it said is then unknown.
-        opening_id: tuple(rows[each] for each in place if each in rows)
-        for opening_id, *place in among(connection, query, OPENING_TABLE.c.id, ids)
-    }
+    openings = list(among(connection, query, OPENING_TABLE.c.id, ids))
+    rows: dict[str, HeldPlace] = {}
+    for column, table in enumerate((LEVEL, BUILDING), start=1):
+        # Of one opening not all the levels that a campus has.
+        wanted = None if ids is None else {row[column] for row in openings} - {None}
+        for held in among(connection, select(table), table.c.id, wanted):
+            row = held._mapping
+            facts = {name: row[name] for name in INHERITED}
+            rows[row["id"]] = HeldPlace(table.name, row["id"], row["name"] or "", facts)
+    # A file that somebody else wrote to may have lost the row: what it said is then unknown.
+    return {opening_id: tuple(rows[each] for each in place if each in rows) for opening_id, *place in openings}
 
 
 def _children(

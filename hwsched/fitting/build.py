@@ -310,6 +310,8 @@ def _settled(given: OpeningInput, search: _Search) -> Fit:
 
 
 def _ranked(given: OpeningInput, search: _Search) -> list[Fit]:
+    if len(search.complete) < 2:
+        return search.complete
     # Where all packs last alike, or none is there, how long one has to last decides nothing and is not asked.
     lives = {None if each.battery is None else each.battery.days for each in search.complete}
     return sorted(search.complete, key=lambda each: _rank(given, each, by_life=len(lives) > 1))

@@ -268,9 +268,10 @@ def missing_for_better(given: OpeningInput, good: Sequence[Judged], others: Iter
 
     Without a good candidate nothing is named: then the search itself says what is missing.
     """
-    if not good:
+    lacking = [each for each in others if each.surveyable] if good else []
+    if not lacking:
         return ()
     best = rank_of(given, good[0].fit)
     # Only where it would win: a fact that can change nothing is not worth a second visit.
-    better = [each.surveyable for each in others if each.surveyable and rank_of(given, each.fit) < best]
+    better = [each.surveyable for each in lacking if rank_of(given, each.fit) < best]
     return min(better, key=lambda needs: (len(needs), needs), default=())

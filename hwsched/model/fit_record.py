@@ -5,6 +5,7 @@ program's fingerprint changes with it, so that older fits count as of an earlier
 """
 
 import dataclasses
+import hashlib
 import json
 import types
 from collections.abc import Callable, Mapping
@@ -23,6 +24,10 @@ class FitRecordError(ValueError):
     """A stored fit that is none: an unknown field, a missing one, a value of another type."""
 
 
+COMMON: Final = "common"
+"""Names in a content the hash of what it shares with those of other places."""
+_OF_PLACE: Final = ("placement", "cable", "holes")
+"""What differs between openings that get the same parts in other places."""
 # Fields stand in the order of their declaration: the same fit has the same text.
 _encode: Final = json.JSONEncoder(ensure_ascii=False, allow_nan=False, separators=(",", ":")).encode
 
@@ -38,18 +43,48 @@ def fit_text(fit: Fit) -> str:
     return _encode(_writer(Fit)(fit))
 
 
-def fit_texts(fit: Fit) -> tuple[str, str | None]:
-    """Write a fit as two texts: what openings alike share, and how long its pack lasts; None for one without a pack.
+@dataclasses.dataclass(frozen=True, slots=True)
+class FitTexts:
+    """A fit as texts that openings share."""
+
+    content: str
+    """What openings alike share."""
+    battery: str | None = None
+    """How long its pack lasts; None for one without a pack. A busier opening would else have a content of its own."""
+    common: str | None = None
+    """Parts, refusals and what else openings share that get the same in other places; `content` names it by its hash.
+    None for a fit without a place, whose content is whole."""
+
+
+def fit_texts(fit: Fit) -> FitTexts:
+    """Write a fit as texts.
 
     Examples
     --------
-    >>> fit_texts(Fit("fits", battery=BatteryLife(100.0, 2.0, 500.0, 0.5)))
-    ('{"status":"fits"}', '{"days":100.0,"mah_per_day":2.0,"capacity_mah":500.0,"usable_share":0.5}')
+    >>> fit_texts(Fit("fits", battery=BatteryLife(100.0, 2.0, 500.0, 0.5))).battery
+    '{"days":100.0,"mah_per_day":2.0,"capacity_mah":500.0,"usable_share":0.5}'
+    >>> fit_texts(Fit("fits", battery=BatteryLife(100.0, 2.0, 500.0, 0.5))).content
+    '{"status":"fits"}'
     """
-    if fit.battery is None:
-        return fit_text(fit), None
-    # A busier opening would else have a text of its own for all its parts and refusals.
-    return fit_text(dataclasses.replace(fit, battery=None)), _encode(_writer(BatteryLife)(fit.battery))
+    written = _writer(Fit)(fit)
+    life = written.pop("battery", None)
+    battery = None if life is None else _encode(life)
+    if fit.placement is None:
+        return FitTexts(_encode(written), battery)
+    own = {name: written.pop(name) for name in _OF_PLACE if name in written}
+    common = _encode(written)
+    content = {"status": fit.status, COMMON: text_key(common), **own}
+    return FitTexts(_encode(content), battery, common)
+
+
+def text_key(content: str) -> str:
+    """Return the key under which a content is held: 64 hexadecimal digits."""
+    return hashlib.sha256(content.encode()).hexdigest()
+
+
+def in_place(common: Fit, own: Fit) -> Fit:
+    """Put a fit together from what it shares with those that get the same in other places, and what is its own."""
+    return dataclasses.replace(common, **{name: getattr(own, name) for name in _OF_PLACE})
 
 
 def with_battery(fit: Fit, content: object) -> Fit:

@@ -16,7 +16,7 @@ from hwsched.fingerprint import Engine
 from hwsched.model.bulk import among
 from hwsched.model.columns import json_text
 from hwsched.model.errors import DamagedProjectError
-from hwsched.model.fit_record import fit_of, with_battery
+from hwsched.model.fit_record import COMMON, fit_of, in_place, with_battery
 from hwsched.model.lock_points import read_points
 from hwsched.model.rooms import closed_rooms
 from hwsched.model.state_memory import StateMemory
@@ -138,6 +138,8 @@ class StoredFit:
     """How long its pack lasts, as stored beside its content."""
     shared: Fit | None = None
     """What openings have in common that differ only in how long their packs last, one object; where it is stored."""
+    common_key: str = ""
+    """Key of what it shares with fits that differ in their places, where it is stored; its own where it has none."""
 
     @property
     def pointer(self) -> tuple[str | None, ...]:
@@ -395,21 +397,22 @@ class HeldPlace:
 
 def read_places(connection: Connection, ids: Collection[str] | None = None) -> dict[str, tuple[HeldPlace, ...]]:
     """Return the level and the building on which each opening stands, in the order in which they are asked."""
-    rows: dict[str, HeldPlace] = {}
-    for table in (LEVEL, BUILDING):
-        for row in connection.execute(select(table)).mappings():
-            facts = {name: row[name] for name in INHERITED}
-            rows[row["id"]] = HeldPlace(table.name, row["id"], row["name"] or "", facts)
     query = (
         select(OPENING_TABLE.c.id, OPENING_TABLE.c.level_id, LEVEL.c.building_id)
         .select_from(OPENING_TABLE)
         .outerjoin(LEVEL, OPENING_TABLE.c.level_id == LEVEL.c.id)
     )
-    return {
-        # A file that somebody else wrote to may have lost the row: what it said is then unknown.
-        opening_id: tuple(rows[each] for each in place if each in rows)
-        for opening_id, *place in among(connection, query, OPENING_TABLE.c.id, ids)
-    }
+    openings = list(among(connection, query, OPENING_TABLE.c.id, ids))
+    rows: dict[str, HeldPlace] = {}
+    for column, table in enumerate((LEVEL, BUILDING), start=1):
+        # Of one opening not all the levels that a campus has.
+        wanted = None if ids is None else {row[column] for row in openings} - {None}
+        for held in among(connection, select(table), table.c.id, wanted):
+            row = held._mapping
+            facts = {name: row[name] for name in INHERITED}
+            rows[row["id"]] = HeldPlace(table.name, row["id"], row["name"] or "", facts)
+    # A file that somebody else wrote to may have lost the row: what it said is then unknown.
+    return {opening_id: tuple(rows[each] for each in place if each in rows) for opening_id, *place in openings}
 
 
 def _children(
@@ -451,10 +454,7 @@ def read_fits(
     rows = list(among(connection, _POINTERS, OPENING_FIT.c.opening_id, ids))
     # Joined, each content would be read as often as openings share it.
     wanted = {row[2] for row in rows}
-    decoded: dict[str, Fit] = {
-        key: _sound("fit_content", key, content, _fit)
-        for key, content in among(connection, _CONTENTS, FIT_CONTENT.c.key, wanted)
-    }
+    decoded, commons = _decoded(connection, wanted)
     engines, readings = {row[3] for row in rows} - {None}, {row[4] for row in rows} - {None}
     contents.update(_engines(connection, engines - contents.keys()))
     contents.update(_readings(connection, readings - contents.keys()))
@@ -464,10 +464,29 @@ def read_fits(
             whole[row[2], row[5]] = _sound("opening_fit", row[0], row[5], partial(_with_battery, decoded[row[2]]))
     return {
         point_id: StoredFit(
-            key_of_input, whole[key, battery], contents.get(made_by), contents.get(read), key, battery, decoded[key]
+            *(key_of_input, whole[key, battery], contents.get(made_by), contents.get(read), key, battery, decoded[key]),
+            common_key=commons[key],
         )
         for point_id, key_of_input, key, made_by, read, battery in rows
     }
+
+
+def _decoded(connection: Connection, keys: Collection[str]) -> tuple[dict[str, Fit], dict[str, str]]:
+    """Return fits, and the keys of what they share, by the keys of their contents; each content is decoded once."""
+    found = {
+        key: _sound("fit_content", key, content, _fit)
+        for key, content in among(connection, _CONTENTS, FIT_CONTENT.c.key, keys)
+    }
+    shared = {common for _, common in found.values() if common is not None}
+    rest = {
+        key: _sound("fit_content", key, content, _fit)[0]
+        for key, content in among(connection, _CONTENTS, FIT_CONTENT.c.key, shared)
+    }
+    decoded = {
+        key: own if common is None else in_place(_sound("fit_content", key, common, rest.__getitem__), own)
+        for key, (own, common) in found.items()
+    }
+    return decoded, {key: common or key for key, (_, common) in found.items()}
 
 
 def _engines(connection: Connection, keys: Collection[str]) -> dict[str, Engine]:
@@ -480,8 +499,11 @@ def _readings(connection: Connection, keys: Collection[str]) -> dict[str, FactsR
     return {row[0]: _sound("facts_read", row[0], row[1], lambda text: FactsRead.of(json.loads(text))) for row in found}
 
 
-def _fit(text: str) -> Fit:
-    return fit_of(json.loads(in_present_words(text)))
+def _fit(text: str) -> tuple[Fit, str | None]:
+    """Return what a content holds, and the key of the one that holds the rest."""
+    content = json.loads(in_present_words(text))
+    common = content.pop(COMMON, None) if isinstance(content, dict) else None
+    return fit_of(content), common
 
 
 def _with_battery(fit: Fit, text: str) -> Fit:
@@ -496,7 +518,7 @@ def _sound(table: str, key: str, text: str, read: Callable[[str], _Read]) -> _Re
     """Read a content; one that another program has made is named with its place."""
     try:
         return read(text)
-    except (ValueError, TypeError, AttributeError, RecursionError) as error:
+    except (ValueError, TypeError, AttributeError, LookupError, RecursionError) as error:
         raise DamagedProjectError(
             f"the project is damaged: in table {table}, row {key}, the content is none of ours ({str(error)[:80]}); "
             "take its last good copy"

@@ -399,7 +399,8 @@ FIT_CONTENT: Final = Table(
     Column("status", Text, nullable=False),
     Column("content", Text, nullable=False, info={"holds": "json"}),
 )
-"""Fits by the hash of their text: immutable, so not journalled; one that nothing points to any more does no harm."""
+"""Fits by the hash of their text: immutable, so not journalled; one that nothing points to any more does no harm. A fit
+with a place holds that alone, and names by ``common`` the row that holds all else, which fits in other places share."""
 
 ENGINE: Final = Table(
     "engine",

@@ -9,12 +9,14 @@ from typing import Final
 
 from hwsched.rules import CIRCUIT_RULES, OWN_RULES, RECORD_RULES, RULES
 from hwsched.rules.impossible_facts import without_impossible
+from hwsched.rules.placeless import PlaceReadError, placeless
 from hwsched.rules.rule import Inputs, OpeningRule
-from hwsched.rules.speaking import each_verdict, finding_of, judge
+from hwsched.rules.speaking import RuleError, each_verdict, finding_of, judge
 from hwsched.values import SEVERITIES, Finding, Fit, LockPoint, OpeningInput, Settings
 from hwsched.values.facts_memory import FactsMemory
 from hwsched.values.power import PowerFinding, SupplyResult
 from hwsched.values.record import Record
+from hwsched.values.watching import Watch
 
 _RANK: Final = {severity: rank for rank, severity in enumerate(SEVERITIES)}
 _ORDER: Final = {rule.id: place for place, rule in enumerate(RULES)}
@@ -34,10 +36,86 @@ def _said(members: Iterable[OpeningRule], given: OpeningInput, sound: OpeningInp
 _ALIKE: Final = tuple(rule for rule in RULES if rule in OWN_RULES and not rule.each_anew and not rule.sees_all)
 """What says the same of openings that differ in nothing that it reads; of rules from outside nobody knows."""
 _ANEW: Final = tuple(rule for rule in RULES if rule not in _ALIKE)
+_OF_PLACE: Final = frozenset(
+    (
+        *("head-clear", "head-clear-of-stop", "head-on-leaf", "bored-lead", "fixings-outside"),
+        *("bend-radius", "lead-reaches", "wall-thickness-known"),
+        *("rated-cut", "rated-hole-allowed", "rated-hole-size", "rated-raceway", "rated-seal"),
+        *("supply-drop", "wire-across-leaf", "way-clear"),
+        *("sleeve-fits", "template-known", "tool-known", "wall-fixings"),
+    )
+)
+"""Rules of other disciplines than those of the place that ask all the same where lock and unit stand."""
+_PLACED: Final = tuple(
+    rule
+    for rule in _ALIKE
+    if rule.id in _OF_PLACE or rule.discipline in ("survey", "accessibility", "placement", "holes")
+)
+_WHEREVER: Final = tuple(rule for rule in _ALIKE if rule not in _PLACED)
+"""What says the same of openings that get the same parts in other places."""
+_VAIN: Final = 16
+"""Answers of one fit of which none came again: no more are written down, since to watch costs more than to judge."""
 
 
-def check_alike(given: OpeningInput, fit: Fit, shared: Fit, key: Hashable, memory: FactsMemory) -> tuple[Finding, ...]:
-    """Do as `check`, with what was said of openings whose fits differ in nothing but how long their packs last.
+class AlikeMemory:
+    """What rules said, remembered by the facts that were read. One belongs to one thread."""
+
+    def __init__(self) -> None:
+        self._facts = FactsMemory()
+        self._made: dict[Hashable, int] = {}
+        """By what was asked: how often in turn it was worked out and written down."""
+        self._hanging: set[Hashable] = set()
+        """What was taken to hold wherever things stand, and does not."""
+
+    def of(
+        self, key: Hashable, given: OpeningInput, members: Sequence[OpeningRule], fit: Fit, common: Fit | None = None
+    ) -> list[Finding]:
+        """Return what some rules say.
+
+        Parameters
+        ----------
+        key : hashable
+            Equal where the rules find equal fits.
+        given : OpeningInput
+            The opening.
+        members : sequence of Rule
+            Who speaks.
+        fit : Fit
+            What is judged.
+        common : Fit, optional
+            What of it is equal wherever the key is; the fit itself when left out.
+        """
+        made = self._made.get(key)
+        if made is None:
+            # To write down what is read costs time: only where it is asked a second time.
+            self._made[key] = 0
+        if made is None or made >= _VAIN:
+            return _said(members, given, given, fit)
+        self._made[key] = 0
+
+        def make(watch: Watch) -> list[Finding]:
+            self._made[key] = made + 1
+            return _said(members, watch.given, watch.given, fit if common is None else common)
+
+        return self._facts.of(key, given, make)
+
+    def wherever(self, key: Hashable, given: OpeningInput, fit: Fit) -> list[Finding]:
+        """Return what rules say that ask for no place; key: equal for fits that differ in places alone."""
+        if key not in self._hanging:
+            try:
+                return self.of(("wherever", key), given, _WHEREVER, fit, placeless(fit))
+            except RuleError as error:
+                if not isinstance(error.__cause__, PlaceReadError):
+                    raise
+                # One of them asks for a place after all.
+                self._hanging.add(key)
+        return _said(_WHEREVER, given, given, fit)
+
+
+def check_alike(
+    given: OpeningInput, fit: Fit, shared: Fit, key: Hashable, memory: AlikeMemory, common: Hashable = None
+) -> tuple[Finding, ...]:
+    """Do as `check`, with what was said of openings whose fits differ little.
 
     Parameters
     ----------
@@ -47,12 +125,14 @@ def check_alike(given: OpeningInput, fit: Fit, shared: Fit, key: Hashable, memor
         The fit without its battery.
     key : hashable
         Equal for equal shared fits only.
-    memory : FactsMemory
+    memory : AlikeMemory
         Remembers by the facts that were read.
+    common : hashable
+        Equal for shared fits only that differ in nothing but the places of unit, lead and holes; the key when left out.
     """
     sound = without_impossible(given)
-    alike = memory.of(key, sound, lambda watch: _said(_ALIKE, watch.given, watch.given, shared))
-    found = [*alike, *_said(_ANEW, given, sound, fit)]
+    alike = memory.wherever(key if common is None else common, sound, shared)
+    found = [*alike, *memory.of(key, sound, _PLACED, shared), *_said(_ANEW, given, sound, fit)]
     found.sort(key=lambda finding: (_RANK[finding.severity], _ORDER[finding.rule]))
     return tuple(found)
 

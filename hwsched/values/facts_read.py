@@ -51,6 +51,14 @@ class FactsRead:
         object.__setattr__(self, "key", hashlib.sha256(self.text.encode()).hexdigest()[:32])
 
     @property
+    def names(self) -> tuple[tuple[str, ...], ...]:
+        """What was read of each kind of thing, in the order in which it is declared here."""
+        return (
+            *(self.opening, self.leaf, self.item),
+            *(self.settings, self.limits, self.rules, self.catalogue, self.kinds, self.parts),
+        )
+
+    @property
     def text(self) -> str:
         """The names as JSON."""
         held = {name: getattr(self, name) for name in _NAMES}
@@ -76,6 +84,8 @@ class FactsKeys:
         self._settings: Settings | None = None
         self._around: dict[str, str] = {}
         self._kinds: dict[str, str] = {}
+        self._getters: dict[str, list[Callable[[Any], Any]]] = {}
+        """By the key of what is read."""
         self._told: dict[str, str] = {}
         """Parts by number, as they are hashed: the same few are asked for in ever other companies."""
 
@@ -118,7 +128,10 @@ class FactsKeys:
 
         Where a fact holds what cannot be looked up by its value it is the key itself.
         """
-        of_opening, of_leaf, of_item = _getters(read.opening, read.leaf, read.item)
+        getters = self._getters.get(read.key)
+        if getters is None:
+            getters = self._getters[read.key] = _getters(read.opening, read.leaf, read.item)
+        of_opening, of_leaf, of_item = getters
         held = (
             _as_tuple(of_opening(given.opening)),
             tuple(_as_tuple(of_leaf(leaf)) for leaf in given.leaves),

@@ -41,6 +41,8 @@ class Watch:
         """As it stands, unwatched."""
         self.rows: dict[tuple[str, str, str], None] = {}
         """What was read of the survey, in order: opening, leaf or existing item, its identifier, the fact."""
+        self._taken: dict[str, FactsRead] = {}
+        """What others had read whose answers were taken, by its key."""
         self._settings: set[str] = set()
         self._limits: set[str] = set()
         self._rules: set[str] = set()
@@ -65,24 +67,17 @@ class Watch:
             names[entity].add(name)
         noted = (
             *(names[each] for each in (OPENING, LEAF, ITEM)),
-            *(self._settings, self._limits, self._rules, self._catalogue, self._kinds, self._parts),
+            *(set(each) for each in (self._settings, self._limits, self._rules, self._catalogue, self._kinds)),
+            set(self._parts),
         )
+        for read in self._taken.values():
+            for held, more in zip(noted, read.names, strict=True):
+                held.update(more)
         return _named(*(frozenset(each) for each in noted))
 
     def note(self, read: FactsRead) -> None:
         """Note what was read of an equal input by somebody else, whose answer is taken."""
-        for entity, names in ((OPENING, read.opening), (LEAF, read.leaf), (ITEM, read.item)):
-            self.rows.update(((entity, "", name), None) for name in names)
-        for held, more in (
-            (self._settings, read.settings),
-            (self._limits, read.limits),
-            (self._rules, read.rules),
-            (self._catalogue, read.catalogue),
-            (self._kinds, read.kinds),
-        ):
-            held.update(more)
-        for number in read.parts:
-            self.given.catalogue.get(number)
+        self._taken[read.key] = read
 
     def _row(self, kind: Any, entity: str, held: Any) -> Any:
         rows, row_id = self.rows, held.id

@@ -9,7 +9,16 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from hwsched.model.fit_record import FitRecordError, fit_of, fit_text
+from hwsched.model.fit_record import (
+    COMMON,
+    FitRecordError,
+    fit_of,
+    fit_text,
+    fit_texts,
+    in_place,
+    text_key,
+    with_battery,
+)
 from hwsched.values import (
     Alternative,
     BatteryLife,
@@ -63,6 +72,27 @@ def test_a_rich_fit_comes_back_whole():
 @given(st.from_type(Fit))
 def test_any_fit_comes_back_whole(fit):
     assert fit_of(json.loads(fit_text(fit))) == fit
+    assert put_together(fit_texts(fit)) == fit
+
+
+def put_together(texts):
+    """As who reads the three texts of a fit does."""
+    content = json.loads(texts.content)
+    common = content.pop(COMMON, None)
+    assert common == (None if texts.common is None else text_key(texts.common))
+    fit = fit_of(content) if common is None else in_place(fit_of(json.loads(texts.common)), fit_of(content))
+    return fit if texts.battery is None else with_battery(fit, json.loads(texts.battery))
+
+
+def test_what_is_elsewhere_only_shares_all_but_its_place():
+    texts = fit_texts(RICH)
+    assert put_together(texts) == RICH
+    higher = dataclasses.replace(RICH, placement=dataclasses.replace(RICH.placement, y_mm=1200.0), holes=RICH.holes[:1])
+    other = fit_texts(dataclasses.replace(higher, cable=None))
+    assert (other.common, other.battery) == (texts.common, texts.battery)
+    assert other.content != texts.content
+    assert set(json.loads(texts.content)) == {"status", COMMON, "placement", "cable", "holes"}
+    assert fit_texts(dataclasses.replace(RICH, placement=None)).common is None
 
 
 def test_its_text_is_the_same_for_the_same_fit_and_says_no_default():

@@ -6,11 +6,12 @@ from dataclasses import replace
 from decimal import Decimal
 
 import pytest
-from sqlalchemy import select
+from sqlalchemy import delete, select
 
 from hwsched.fingerprint import Engine
 from hwsched.model.catalogue_memory import CatalogueMemory
 from hwsched.model.catalogue_writing import write_parts
+from hwsched.model.errors import DamagedProjectError
 from hwsched.model.levels import levels_for
 from hwsched.model.project import open_project
 from hwsched.model.queries import (
@@ -30,6 +31,7 @@ from hwsched.model.queries import (
 from hwsched.model.tables import (
     BUILDING,
     CHOSEN_PART,
+    FIT_CONTENT,
     IMPORT_MAPPING,
     ITEM_TABLE,
     LEAF_TABLE,
@@ -41,7 +43,7 @@ from hwsched.model.tables import (
 )
 from hwsched.operations.opening.storing_fits import pointers, store_fits
 from hwsched.telling.natural import natural
-from hwsched.values import BatteryLife, Chosen, Fit, HandPlacement, Leaf, Part, Settings
+from hwsched.values import BatteryLife, Chosen, Fit, FitPart, HandPlacement, Leaf, Part, Placement, Settings
 from hwsched.values.facts_read import FactsRead
 
 
@@ -341,3 +343,34 @@ def test_fits_that_differ_in_their_battery_only_share_one_content(project, fille
     assert [stored[each].fit for each in ids] == [one, other, without]
     assert stored[ids[0]].shared is stored[ids[1]].shared is stored[ids[2]].fit
     assert len({each.pointer for each in stored.values()}) == 3
+
+
+def test_fits_that_differ_in_their_place_only_share_all_else(project, filled):
+    ids = list(filled.values())[:3]
+    parts = (FitPart("cylinder", "C-1", "mortise-cylinder", 1.0, "why"),)
+    place = Placement("single", "inside", "above", 20.0, 1100.0, 100.0, 200.0, 70.0, 1150.0)
+    low = Fit("fits", parts, placement=place, battery=BatteryLife(100.0, 2.0, 500.0, 0.5))
+    high, bare = replace(low, placement=replace(place, y_mm=1200.0)), Fit("fits", parts)
+    with change(project) as made:
+        store_fits(made, {each: StoredFit("k", fit) for each, fit in zip(ids, (low, high, bare), strict=True)})
+    with project.reading() as connection:
+        held = read_fits(connection)
+        stored = [held[each] for each in ids]
+        # Two places, what they share, and the one without a place: it says just that.
+        assert connection.exec_driver_sql("SELECT count(*) FROM fit_content").scalar() == 3
+    assert [each.fit for each in stored] == [low, high, bare]
+    assert stored[0].fit.parts is stored[1].fit.parts
+    assert len({each.fit_key for each in stored}) == 3
+    assert {each.common_key for each in stored} == {stored[2].fit_key}
+
+
+def test_a_fit_whose_common_content_is_gone_is_named(project, filled):
+    place = Placement("single", "inside", "above", 20.0, 1100.0, 100.0, 200.0, 70.0, 1150.0)
+    with change(project) as made:
+        store_fits(made, {filled["M2"]: StoredFit("k", Fit("fits", placement=place))})
+    with project.reading() as connection:
+        key = read_fits(connection)[filled["M2"]].fit_key
+    with project.change("damage", "Damage", who="t") as made:
+        made.connection.execute(delete(FIT_CONTENT).where(FIT_CONTENT.c.key != key))
+    with project.reading() as connection, pytest.raises(DamagedProjectError, match=f"table fit_content, row {key}"):
+        read_fits(connection)

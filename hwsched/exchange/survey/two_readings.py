@@ -230,8 +230,6 @@ def settle_headings(
     rows = range(last + 1, len(grid.rows))
     known = {column.index: column for column in found}
     entries = {index: each for index, text in enumerate(texts) if (each := _entry(text)) is not None}
-    # A field that the project has of its own is what its heading means there.
-    entries = {i: each for i, each in entries.items() if i not in known or not vocabulary.is_own(known[i].target)}
     carried = {column.target for index, column in known.items() if index not in entries or index in by_person}
     settled = Settled([], [], [])
     for index, text in enumerate(texts):

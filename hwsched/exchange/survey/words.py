@@ -157,11 +157,9 @@ class Vocabulary:
         self._attributes: dict[tuple[str, str], Attribute] = {}
         self._own = {(name, each.name) for name, found in own_fields.items() for each in found}
         self._within: dict[str, dict[str, Target]] = {}
-        self._own: set[tuple[str, str]] = set()
         for entity in ENTITIES:
             own = own_fields.get(entity.name, ())
             self._attributes |= {(entity.name, a.name): a for a in (*own, *entity.attributes)}
-            self._own |= {(entity.name, a.name) for a in own}
             # Earlier lists win: labels, then the project's own fields, then synonyms, then bare names.
             words: dict[str, Target] = {}
             _add(words, entity.name, ((a, (a.label,)) for a in entity.attributes))
@@ -189,10 +187,6 @@ class Vocabulary:
     def attribute(self, target: Target) -> Attribute | None:
         """Return the declaration behind a target, None where there is none (as for a size)."""
         return self._attributes.get((target.entity, target.attribute))
-
-    def is_own(self, target: Target) -> bool:
-        """Tell whether a fact is a field of the project's own."""
-        return (target.entity, target.attribute) in self._own
 
     def knows(self, target: Target) -> bool:
         """Tell whether a target exists."""

@@ -36,11 +36,10 @@ from hwsched.operations.release.released import as_stored
 from hwsched.operations.snapshot import of_one_state
 from hwsched.operations.survey.own_fields import own_attributes
 from hwsched.rules import OF_WAIVERS, RECORDS, in_rulebook
-from hwsched.rules.judging import check, check_alike, judge_record, of_opening
+from hwsched.rules.judging import AlikeMemory, check, check_alike, judge_record, of_opening
 from hwsched.stopping import ask_stop, asking
 from hwsched.survey import ITEM, OPENING
 from hwsched.values import SEVERITIES, Finding, Fit, OpeningInput, PointFit
-from hwsched.values.facts_memory import FactsMemory
 from hwsched.values.fit import together
 from hwsched.values.power import PowerResult
 from hwsched.values.record import Record
@@ -140,9 +139,7 @@ class Checker:
 
     _known: dict[tuple[str, str], tuple[Finding, ...]] = field(default_factory=dict)
     standings: Standings = field(default_factory=Standings)
-    _alike: FactsMemory = field(default_factory=FactsMemory)
-    _met: set[str] = field(default_factory=set)
-    """Keys of contents of fits that were judged."""
+    _alike: AlikeMemory = field(default_factory=AlikeMemory)
     last: LastCheck[Checked] = field(default_factory=LastCheck)
     """The last check of a whole project."""
     before: Mapping[str, Checked] = field(default_factory=dict)
@@ -190,11 +187,7 @@ class Checker:
     def _of_fit(self, given: OpeningInput, fit: Fit, held: StoredFit | None) -> tuple[Finding, ...]:
         if held is None or held.shared is None or held.fit is not fit:
             return check(given, fit)
-        if held.fit_key not in self._met:
-            # To write down what the rules read costs time: only where a fit is met again, at an opening of other facts.
-            self._met.add(held.fit_key)
-            return check(given, fit)
-        return check_alike(given, fit, held.shared, held.fit_key, self._alike)
+        return check_alike(given, fit, held.shared, held.fit_key, self._alike, held.common_key)
 
 
 @of_one_state

@@ -18,7 +18,7 @@ from typing import Any, Final, Self
 
 import hwsched
 from hwsched.model.queries import StoredFit
-from hwsched.operations.opening.fit_worker import Made, receive, send
+from hwsched.operations.opening.fit_worker import Made, Receiver, Sender
 from hwsched.operations.opening.fits_within import FitMemory
 from hwsched.values import OpeningInput
 
@@ -126,9 +126,10 @@ class SeveralCores:
             assert process.stdout is not None
             if self._ended:
                 process.kill()
-            if receive(process.stdout) != self._memory.standings.engine.key:
+            target, source = Sender(process.stdin), Receiver(process.stdout)
+            if source.receive() != self._memory.standings.engine.key:
                 raise RuntimeError("it is another version of the program")
-            send(process.stdin, self._openings[0][0].catalogue)
+            target.send(self._openings[0][0].catalogue)
             while True:
                 with self._turn:
                     # The front belongs to this process, which is at it now.
@@ -136,8 +137,8 @@ class SeveralCores:
                         break
                     first = self._chunks.pop()
                     self._taken.add(first)
-                send(process.stdin, [_stripped(each) for each in self._openings[first : first + _CHUNK]])
-                new = self._keep(receive(process.stdout))
+                target.send([_stripped(each) for each in self._openings[first : first + _CHUNK]])
+                new = self._keep(source.receive())
                 with self._turn:
                     self._taken.discard(first)
                     self._turn.notify_all()

@@ -1,6 +1,5 @@
 """Storing fits: each content once, and per lock point a pointer with program and facts that it was made from."""
 
-import hashlib
 from collections.abc import Iterable, Mapping, Sequence
 from typing import Any
 
@@ -8,7 +7,7 @@ from sqlalchemy import Connection, Table, insert, select
 
 from hwsched.model.bulk import among, execute_many
 from hwsched.model.columns import json_text
-from hwsched.model.fit_record import fit_texts
+from hwsched.model.fit_record import fit_texts, text_key
 from hwsched.model.journal import Change
 from hwsched.model.lock_points import points_to_openings
 from hwsched.model.queries import StoredFit
@@ -32,10 +31,12 @@ def store_fits(change: Change, fits: Mapping[str, StoredFit]) -> None:
     for stored in fits.values():
         # Openings alike share one object, so its text is made once.
         if id(stored.fit) not in keys:
-            content, battery = fit_texts(stored.fit)
-            key = hashlib.sha256(content.encode()).hexdigest()
-            keys[id(stored.fit)] = key, battery
-            contents[key] = (stored.fit.status, content)
+            texts = fit_texts(stored.fit)
+            key = text_key(texts.content)
+            keys[id(stored.fit)] = key, texts.battery
+            contents[key] = (stored.fit.status, texts.content)
+            if texts.common is not None:
+                contents[text_key(texts.common)] = (stored.fit.status, texts.common)
     connection = change.connection
     _hold(
         connection,

@@ -1,5 +1,6 @@
 """Openings that are shared out to other processes have the fits that they have here, whatever happens to the others."""
 
+import io
 import logging
 import pickle
 import sys
@@ -12,6 +13,7 @@ from hwsched.fingerprint import engine
 from hwsched.model.project import open_project
 from hwsched.model.queries import by_opening, read_inputs
 from hwsched.operations.opening import several_cores
+from hwsched.operations.opening.fit_worker import Receiver, Sender
 from hwsched.operations.opening.fits_within import FitMemory, UnknownFitError
 from hwsched.operations.opening.lock_points import afresh
 from hwsched.operations.opening.several_cores import SeveralCores
@@ -91,3 +93,43 @@ def test_few_openings_start_nothing(openings, monkeypatch):
     with several_cores.in_turn(openings, memory) as turns:
         assert [afresh(inputs, memory.of) for inputs in turns]
     assert turns.processes == []
+
+
+def test_what_was_sent_before_is_named_only():
+    stream = io.BytesIO()
+    sender, thing = Sender(stream), tuple(f"word {number}" for number in range(1000))
+    lengths = []
+    for message in (thing, [thing, "more"], [thing]):
+        before = stream.tell()
+        sender.send(message)
+        lengths.append(stream.tell() - before)
+    assert lengths[0] > 10_000
+    assert max(lengths[1:]) < 100
+    stream.seek(0)
+    receiver = Receiver(stream)
+    first, second, third = (receiver.receive() for _ in range(3))
+    assert (first, second, third) == (thing, [thing, "more"], [thing])
+    assert first is second[0] is third[0]
+    with pytest.raises(EOFError):
+        receiver.receive()
+
+
+def test_no_process_is_started_for_kinds_that_come_again(monkeypatch):
+    """They are told from openings that all differ once some hundred have gone by."""
+    started = []
+    monkeypatch.setattr(SeveralCores, "_start", lambda _, count: started.append(count))
+    monkeypatch.setattr(several_cores, "_cores", lambda: 4)
+
+    def go_through(kinds, many):
+        memory, met = FitMemory(), set()
+        for (place,) in SeveralCores([(number,) for number in range(many)], memory):
+            if place % kinds not in met:
+                met.add(place % kinds)
+                memory.count += 1
+
+    go_through(400, 10_000)
+    assert not started
+    go_through(10_000, several_cores._FIRST + several_cores._LEFT - 64)
+    assert not started
+    go_through(10_000, 10_000)
+    assert started == [3]

@@ -26,7 +26,7 @@ def took(*words, times=5):
     return min(found[1:])
 
 
-def worked(*words, times=5):
+def processor_s(*words, times=5):
     """Least time of the processor that a process of the interpreter takes; the first run does not count."""
     found = []
     for _ in range(times + 1):
@@ -80,6 +80,6 @@ def test_10000_openings_as_json_within_three_twentieths_of_bare_reading(tmp_path
 
     reading = min(read() for _ in range(2))
     # By the time of the processor: what others do on the machine takes the clock's from either.
-    ratio = worked("-m", "hwsched", "survey", "list", str(project), "openings", "--json") / reading
+    ratio = processor_s("-m", "hwsched", "survey", "list", str(project), "openings", "--json") / reading
     print(f"\n10,000 openings as JSON: {ratio:.3f} R (at most 0.15)")
     assert ratio <= 0.15

@@ -6,6 +6,7 @@ from functools import cache
 
 from hwsched.model.errors import DamagedProjectError
 from hwsched.model.plain_reading import plain_rows, told
+from hwsched.operations.collector import collector_paused
 from hwsched.operations.lists import FROM_PLACE, OF_BUILDING, OF_LEVEL, OPENING_ID, SORTED, ListKind
 from hwsched.telling.natural import natural
 
@@ -45,6 +46,17 @@ def list_rows(
     ProjectError
         Where the project cannot be opened.
     """
+    with collector_paused():
+        return _list_rows(kind, address, opened, names, scope)
+
+
+def _list_rows(
+    kind: ListKind,
+    address: str,
+    opened: Callable[[], AbstractContextManager[Project]],
+    names: Collection[str],
+    scope: Callable[[Project], Collection[str] | None] | None,
+) -> list[dict[str, Any]]:
     if kind.query:
         try:
             found = plain_rows(address, kind.query) if scope is None else None

@@ -19,6 +19,7 @@ from hwsched.rules.circuit_laying import LaidCircuit, Unsure
 from hwsched.rules.circuit_source import CircuitSource, RunWithConductor, SolvingLimits
 from hwsched.rules.devices import amps
 from hwsched.rules.leaf_nodes import leaf_words, opening_of
+from hwsched.telling.natural import natural
 from hwsched.values.power import Circuit, CircuitResult, Device, NodeResult, Problem, Proof, RunResult
 
 _TOUCH_V: Final = 1e-9
@@ -272,7 +273,7 @@ class _Solving:
             sure = len(laid.at)
             opening = laid.devices[index].opening_id if index < sure else laid.unsure[index - sure].opening_id
             marks.append(laid.names.get(opening, opening))
-        return tuple(dict.fromkeys(marks))
+        return tuple(sorted(dict.fromkeys(marks), key=natural))
 
     def _nodes(self) -> tuple[NodeResult, ...]:
         laid = self.laid

@@ -1,5 +1,10 @@
 """The order in which people count marks, levels and other names."""
 
+import re
+from typing import Final
+
+_DIGITS: Final = re.compile("([0-9]+)")
+
 
 def natural(mark: str) -> tuple[tuple[int, int, str], ...]:
     """Return a key by which marks sort as people count: M2 before M10.
@@ -10,18 +15,13 @@ def natural(mark: str) -> tuple[tuple[int, int, str], ...]:
     ['0012', 'M2', 'M10']
     """
     parts: list[tuple[int, int, str]] = []
-    digits = ""
-    for character in [*mark, ""]:
-        if character.isascii() and character.isdigit():
-            digits += character
-            continue
-        if digits:
+    for place, piece in enumerate(_DIGITS.split(mark)):
+        if place % 2:
             # By length and then by text is by number, without making one of a thousand digits.
-            number = digits.lstrip("0")
+            number = piece.lstrip("0")
             parts.append((0, len(number), number))
-            digits = ""
-        if character:
-            parts.append((1, 0, character.casefold()))
+        else:
+            parts += [(1, 0, character.casefold()) for character in piece]
     # What is left decides between marks such as 012 and 12, and ends before any longer mark.
     parts.append((-1, 0, mark))
     return tuple(parts)

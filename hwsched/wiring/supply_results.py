@@ -22,6 +22,7 @@ from hwsched.rules.circuit_source import taken_of_supply
 from hwsched.rules.connected_opening import ConnectedOpening
 from hwsched.rules.devices import Known, devices_at
 from hwsched.rules.judging import judge_supply
+from hwsched.telling.natural import natural
 from hwsched.values import Catalogue, OpeningInput, Part, Settings
 from hwsched.values.power import (
     Circuit,
@@ -133,6 +134,15 @@ def growers_of(
     return found
 
 
+def _in_order(runs: Sequence[Run], openings: Mapping[str, ConnectedOpening]) -> Sequence[Run]:
+    """Return runs by where they lead to, as people count: those laid in several steps have no order of their own."""
+
+    def name(node: str) -> str:
+        return openings[node].given.opening.mark if node in openings else node
+
+    return sorted(runs, key=lambda run: (natural(name(run.to_node)), natural(name(run.from_node))))
+
+
 def _growth(grower: Grower, asked: int) -> tuple[Growth, ...]:
     return tuple(grower.bears(circuit, asked) for circuit in grower.result.circuits if circuit.openings)
 
@@ -165,8 +175,9 @@ def _supply(
                 connected = openings[run.opening_id]
                 devices[run.opening_id] = devices_at(connected, known)
     result = solve_circuits(
-        [(circuit, runs.get(circuit.id, [])) for circuit in circuits], source, devices, openings, settings
-    )
+        [(circuit, _in_order(runs.get(circuit.id, []), openings)) for circuit in circuits],
+        source, devices, openings, settings,
+    )  # fmt: skip
     # A sum without one circuit would pass the share of the supply as smaller than it is.
     complete = not (circuits and of_part) and not any(each.problems for each in result if each.holding_a is None)
     holding = fsum(c.holding_a for c in result if c.holding_a is not None) if complete else None

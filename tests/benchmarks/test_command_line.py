@@ -1,5 +1,6 @@
 """Starting the command line, as ratios to a bare interpreter, and listing 10,000 openings, to a bare reading."""
 
+import resource
 import subprocess
 import sys
 import time
@@ -22,6 +23,17 @@ def took(*words, times=5):
         start = time.perf_counter()
         subprocess.run([sys.executable, *words], capture_output=True, check=True)
         found.append(time.perf_counter() - start)
+    return min(found[1:])
+
+
+def processor_s(*words, times=5):
+    """Least time of the processor that a process of the interpreter takes; the first run does not count."""
+    found = []
+    for _ in range(times + 1):
+        before = resource.getrusage(resource.RUSAGE_CHILDREN)
+        subprocess.run([sys.executable, *words], capture_output=True, check=True)
+        after = resource.getrusage(resource.RUSAGE_CHILDREN)
+        found.append(after.ru_utime + after.ru_stime - before.ru_utime - before.ru_stime)
     return min(found[1:])
 
 
@@ -62,11 +74,12 @@ def test_10000_openings_as_json_within_three_twentieths_of_bare_reading(tmp_path
     path, project = project_of(tmp_path, 10_000)
 
     def read():
-        start = time.perf_counter()
+        start = time.process_time()
         read_bare(path)
-        return time.perf_counter() - start
+        return time.process_time() - start
 
     reading = min(read() for _ in range(2))
-    ratio = took("-m", "hwsched", "survey", "list", str(project), "openings", "--json") / reading
+    # By the time of the processor: what others do on the machine takes the clock's from either.
+    ratio = processor_s("-m", "hwsched", "survey", "list", str(project), "openings", "--json") / reading
     print(f"\n10,000 openings as JSON: {ratio:.3f} R (at most 0.15)")
     assert ratio <= 0.15

@@ -49,15 +49,14 @@ def campus(tmp_path_factory):
     project.close()
 
 
-def test_schedule_and_pick_list_within_two_and_a_half_readings(campus):
+def test_schedule_and_pick_list_within_two_readings(campus):
     bare_s, project, folder = campus
     view_s, view = clocked(lambda: project_view(project))
     took = {name: clocked(lambda name=name: issue_by_name(view, name, folder)) for name in ("schedule", "pick-list")}
     pages = {name: len(PdfReader(files[0]).pages) for name, (_, files) in took.items()}
     ratios = {name: seconds / bare_s for name, (seconds, _) in took.items()}
     print(f"\nR {bare_s:.2f} s; view {view_s / bare_s:.2f} R; {ratios}; pages {pages}")
-    # Aimed at is 2.
-    assert sum(ratios.values()) <= 2.5
+    assert sum(ratios.values()) <= 2
     assert sum(pages.values()) < 700
 
 

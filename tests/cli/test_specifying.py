@@ -310,6 +310,12 @@ def test_terms_and_cost(yard, capsys):
     shown = told(capsys, "parts", "cost", yard)
     assert "not counted: unknown: needs labour price per hour (labour)" in shown
     assert "1,012.20" in shown or "1012.20" in shown
+    assert "without a fit" not in shown
+    told(capsys, "survey", "edit", yard, "2", "leaf", "thickness_mm", "")
+    told(capsys, "opening", "fit", yard)
+    # What cannot be priced is said: the sum alone would pass for the whole project's.
+    assert "not counted: 1 without a fit: 2" in told(capsys, "parts", "cost", yard)
+    assert answered(capsys, "parts", "cost", yard)["without_fit"] == ["2"]
 
 
 def test_rules(capsys):

@@ -89,7 +89,8 @@ def test_volts_are_those_of_the_circuit(kinds):
                 continue
             got = {node.node: node.volts[state] for node in found.nodes}
             assert got == pytest.approx(dict(expected.volts), abs=MV)
-            plain = by_matrices(runs, loads, [each.ohm for each in found.runs], source_v, 0.07)
+            ohm = {(each.from_node, each.to_node): each.ohm for each in found.runs}
+            plain = by_matrices(runs, loads, [ohm[r.from_node, r.to_node] for r in runs], source_v, 0.07)
             assert got == pytest.approx(plain, abs=MV)
             # Current is kept: what leaves the supply is what the loads draw.
             drawn = sum(

@@ -11,6 +11,7 @@ import pytest
 
 from hwsched.rules.devices import devices_of
 from hwsched.values import Settings
+from hwsched.wiring.failure import failures
 from tests.rules.scenario import fit, fp, part
 from tests.wiring.power_rows import alone, circuit, connected, only, only_circuit, parts, run, said, supply, volts, work
 
@@ -288,6 +289,14 @@ def test_a_coil_without_current_is_unknown():
     assert finding.needs == ("part STRIKE.holding_a",)
 
 
+def test_runs_stand_in_the_order_in_which_people_count_however_they_were_laid():
+    laid = [run("o9", "o10"), run("supply", "J1"), run("J1", "o2"), run("J1", "o9"), run("o2", "o1")]
+    (found,) = alone(laid).supplies
+    assert [each.to_name for each in found.circuits[0].runs] == ["J1", "O1", "O2", "O9", "O10"]
+    cuts = [each.name for each in failures(found) if each.what == "run"]
+    assert cuts == ["PS-s/C PS-s to J1", "PS-s/C O2 to O1", "PS-s/C J1 to O2", "PS-s/C J1 to O9", "PS-s/C O9 to O10"]
+
+
 def test_an_unknown_length_within_a_chain_leaves_the_chain_sound():
     found = alone([run("supply", "a", None), run("a", "b"), run("b", "c")])
     assert [finding.needs for finding in said(found, "circuit-known")] == [("run.length_m",)]
@@ -299,7 +308,7 @@ def test_an_unknown_length_within_a_chain_leaves_the_chain_sound():
     [
         ([run("J1", "a")], ("from J1 to A", "not fed from the supply")),
         ([run("supply", "a"), run("a", "b"), run("b", "J1"), run("J1", "a")], ("closes a loop",)),
-        ([run("a", "b"), run("b", "a")], ("from B to A", "closes a loop")),
+        ([run("a", "b"), run("b", "a")], ("from A to B", "closes a loop")),
         ([run("supply", "a", 0.0)], ("from supply to A", "length_m")),
         ([run("supply", "a", -3.0)], ("from supply to A", "length_m", "-3")),
         ([run("supply", "a", gauge="pencil", stranding="solid")], ("from supply to A", "gauge", "pencil")),

@@ -6,6 +6,8 @@ from typing import TypedDict
 
 from hwsched.cli.verb import DONE, Verb
 
+_NAMED = 5
+
 TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
@@ -38,6 +40,8 @@ class CostShown(TypedDict):
     by: str
     lines: list[CostLine]
     whole: CostLine
+    without_fit: list[str]
+    """Marks of the openings that have no fit, and so no cost."""
     since: str | None
     changes: list[CostMoved]
     """With --since, the largest change first; the whole stands last, under the key ``whole``."""
@@ -57,7 +61,7 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.calc.parts.cost import Cost, combined
     from hwsched.cli.scope import openings_asked
     from hwsched.cli.session import opened, print_json
-    from hwsched.documents.parts.cost_estimate import totals
+    from hwsched.documents.parts.cost_estimate import totals, without_fit
     from hwsched.fitting.costing import terms_of
     from hwsched.operations.parts.cost_since import CostChange, changed_costs, costs_of_revision, whole_change
     from hwsched.operations.release.project_view import project_view
@@ -73,6 +77,7 @@ def _run(arguments: argparse.Namespace) -> int:
             then = costs_of_revision(project, view, arguments.since, arguments.by, marks)
             moved = (*changed_costs(then, found), whole_change(then, found))
     whole = combined(found.values())
+    left = without_fit(view)
     currency = terms_of(view.terms, view.catalogue).currency or None
     priced = view.terms.labour_per_hour is not None
 
@@ -101,6 +106,7 @@ def _run(arguments: argparse.Namespace) -> int:
         "by": arguments.by,
         "lines": lines,
         "whole": line("whole", whole),
+        "without_fit": left,
         "since": arguments.since or None,
         "changes": changes,
     }
@@ -123,6 +129,9 @@ def _run(arguments: argparse.Namespace) -> int:
     )
     for unknown in whole.unknown:
         print(f"not counted: {unknown.text}")
+    if left:
+        more = f" and {len(left) - _NAMED} more" if len(left) > _NAMED else ""
+        print(f"not counted: {len(left)} without a fit: {', '.join(left[:_NAMED])}{more}")
     if arguments.since:
         print(f"\nsince revision {arguments.since}:")
     for each in moved:

@@ -15,6 +15,11 @@ from hwsched.wiring.costing import WITH_BUILDING, price_bill
 NO_SET = to_phrase("no hardware set")
 
 
+def without_fit(project: ProjectView) -> list[str]:
+    """Return the marks of the openings that have no fit, and so no cost."""
+    return [view.mark for view in project.openings if view.fit is None or view.fit.status != "fits"]
+
+
 def totals(project: ProjectView, by: str) -> Mapping[str, Cost]:
     """Add up costs by building, set or opening; supplies and all wire, in whole reels, stand under their building.
 
@@ -48,7 +53,7 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
     by_building = totals(project, "building")
     whole = combined(by_building.values())
     # Told beside the total, which would else be taken for that of all openings.
-    left = [view.mark for view in project.openings if view.fit is None or view.fit.status != "fits"]
+    left = without_fit(project)
     labour = project.terms.labour_per_hour
     blocks: list[Block] = [
         Heading(phrase("Summary")),

@@ -286,6 +286,9 @@ class BuildingPlanning:
             missing.update(needs)
             kept = not pinned or supply.id in pinned
             row.append(max(found.metres, _SHORTEST_M) if found is not None and kept else None)
+            # From opening to opening nobody measures.
+            if found is not None and kept and (not found.measured or len(self.planned) > 1):
+                self._assume("ways that nobody has measured are estimated from level, plan and rise")
         if all(each is None for each in row):
             needs_said = ", ".join(sorted(missing)) or "a route to a supply"
             raise ValueRefusedError(self.marks[opening], f"unknown: needs {needs_said}")

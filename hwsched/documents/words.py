@@ -4,11 +4,13 @@ from collections.abc import Sequence
 from dataclasses import replace
 
 from hwsched.attributes import Attribute
+from hwsched.catalogue import kind_of
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, format_feet_inches, format_length
 from hwsched.render.blocks import Column
-from hwsched.survey import ITEM, LEAF, OPENING
-from hwsched.values import Fit, Leaf
+from hwsched.rules.wording import label_of
+from hwsched.survey import ITEM, LEAF, OPENING, POWER_ENTITIES
+from hwsched.values import Catalogue, Fit, Leaf
 
 UNKNOWN = to_phrase("unknown")
 STATUS = {"fits": to_phrase("Fits"), "does-not-fit": to_phrase("Does not fit"), "to-measure": to_phrase("To measure")}
@@ -27,6 +29,9 @@ ABBREVIATIONS = {
     "PR": to_phrase("pair"),
     "AFF": to_phrase("above finished floor"),
 }
+
+
+_LAID = {entity.name: entity.attributes for entity in POWER_ENTITIES}
 
 
 def said(columns: Sequence[Column]) -> tuple[Column, ...]:
@@ -104,6 +109,27 @@ def days(life: float) -> str:
     'about 300 days'
     """
     return phrase("about {life} days", life=int(life))
+
+
+def needed(needs: Sequence[str], catalogue: Catalogue | None = None) -> str:
+    """Put what is missing into words: of a part its number and what its kind calls it, else as the survey calls it.
+
+    Examples
+    --------
+    >>> needed(("opening.installed_on", "circuit.limiter_a", "a fuse of 2 A"))
+    'opening: Installed on, circuit: Fuse or limiter, a fuse of 2 A'
+    """
+    return ", ".join(_need(need, catalogue) for need in needs)
+
+
+def _need(need: str, catalogue: Catalogue | None) -> str:
+    about, _, name = need.rpartition(".")
+    number = about.removeprefix("part ")
+    part = catalogue.get(number) if catalogue is not None and number != about else None
+    kind = kind_of(part.kind) if part is not None else None
+    asked = kind.attributes if kind is not None else _LAID.get(about, ())
+    declared = next((each.label for each in asked if each.name == name), None)
+    return label_of(need) if declared is None else f"{about}: {phrase(declared)}"
 
 
 def status(fit: Fit | None) -> str:

@@ -59,6 +59,7 @@ def set_heading(pages: Pages, block: Heading, keep: float) -> None:
     if pages.type.door:
         leading = size * 1.1
     height = leading * len(lines) + (5.0 if block.level < 3 and not pages.type.door else 2.0)
+    height += 2.0 if pages.type.door else 3.0
     # A heading alone at the foot of a page belongs to nothing.
     pages.need(height + keep)
     if block.level == 1 or block.anchor:
@@ -70,7 +71,7 @@ def set_heading(pages: Pages, block: Heading, keep: float) -> None:
         pages.painter.set_pen(style.RULE)
         low = y - (len(lines) - 1) * leading - 3.5
         pages.canvas.line(pages.left, low, pages.left + pages.width, low)
-    pages.advance(height + (2.0 if pages.type.door else 3.0))
+    pages.advance(height)
 
 
 def set_paragraph(pages: Pages, block: Paragraph) -> None:

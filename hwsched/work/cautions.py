@@ -50,9 +50,9 @@ DRILL: Final = Caution(
 )
 LOW_VOLTAGE: Final = Caution(
     "low-voltage",
-    "Low voltage, mains",
+    "Low voltage",
     "Low-voltage wiring only, by people allowed to do it at this place. The supply is never mounted on the leaf; "
-    "its mains connection is licensed work. Keep the wiring apart from mains wiring.",
+    "its mains connection is licensed work. Keep it apart from mains.",
     lambda s: s.fit.power == "supply" or s.has("supply", "standby-battery"),
 )
 CELLS: Final = Caution(

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass
+from typing import Final
 
 from hwsched.attributes.of_parts import FORM, LENGTH_MM, THREAD_PITCH_MM
 from hwsched.rules.reading import entry, lock_part, on_leaf, remains, unit_part
@@ -146,6 +147,12 @@ class Situation:
         return length(self.given, mm)
 
     @property
+    def spare_lead(self) -> str:
+        """What of the lead is left, in words; empty where nothing is."""
+        spare = spare_lead_mm(self.fit)
+        return "" if spare is None else self.length(spare)
+
+    @property
     def turns(self) -> int | None:
         """Turns by which a threaded cylinder goes in until its head stands where it must; None while unknown."""
         part, stack = lock_part(self.given, self.fit), self.fit.stack
@@ -155,6 +162,16 @@ class Situation:
         if long is None or not pitch:
             return None
         return round((long - stack.projection_mm) / pitch)
+
+
+_LEAST_SPARE_MM: Final = 3.0
+"""Less of a lead than this is no loop that has to lie anywhere."""
+
+
+def spare_lead_mm(fit: Fit) -> float | None:
+    """Return what of the lead is left when it is laid [mm]; None where nothing is, or nobody knows."""
+    spare = fit.cable.available_mm - fit.cable.length_mm if fit.cable is not None else 0.0
+    return spare if spare >= _LEAST_SPARE_MM else None
 
 
 When = Callable[[Situation], bool]

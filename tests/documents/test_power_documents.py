@@ -258,7 +258,7 @@ def test_a_calendar_without_days_says_what_it_needs():
     openings = {"a": ConnectedOpening(given(opening(id="a", mark="A"), cat=cat), fit())}
     document = BATTERY_CALENDAR.build(view_of(PowerResult(), openings, cat), None)
     assert document.events == ()
-    assert table(document, "Without a day").rows == (("A", "opening.installed_on"),)
+    assert table(document, "Without a day").rows == (("A", "opening: Installed on"),)
 
 
 def test_what_is_not_worked_out_is_said_on_every_document():

@@ -174,7 +174,7 @@ FAULTS: Final = (
     ),
     Fault(
         "a hole in the key side has no template",
-        "operations/release/issued_templates.py",
+        "documents/release/template_names.py",
         'return ("inside", "key") if on_key_side else ("inside",)',
         'return ("inside",)',
         ("tests/documents/test_templates.py::test_a_hole_is_marked_where_it_is_drilled",),

@@ -1,8 +1,10 @@
 """Pages that are read at the door: columns, what is run in, and how close they are set."""
 
+import io
 from dataclasses import replace
 
 import pytest
+from PIL import Image
 from pypdf import PdfReader
 
 from hwsched.render import print_style
@@ -14,6 +16,7 @@ from hwsched.render.blocks import (
     Facts,
     Heading,
     Paragraph,
+    Picture,
     Section,
     SignOff,
     StepLine,
@@ -215,3 +218,16 @@ def test_a_role_that_signs_is_not_broken(tmp_path):
     path = rendered(tmp_path, SignOff(("Installer", "Checked by", "For the owner"), abreast=3))
     (low,) = [line for line in path_lines(path) if "owner" in line]
     assert "For the owner" in low
+
+
+@pytest.mark.parametrize("before", [n / 10 for n in range(0, 12, 2)])
+def test_a_heading_is_not_parted_from_its_table_wherever_the_column_ends(tmp_path, before):
+    """What stands before it is a picture whose height goes through a line and a half in small steps."""
+    held = io.BytesIO()
+    Image.new("RGB", (20, 200)).save(held, "PNG")
+    filled = Picture(held.getvalue(), height_mm=218.0 + before)
+    table = Table((Column("Qty"), Column("Part", 4.0)), ((1, "cylinder"), (1, "unit")), title="In the box")
+    found = places(rendered(tmp_path, Columns(2), filled, Heading("In the box", 2), table))
+    heading, head = (next(at for text, at in found.items() if text.startswith(said)) for said in ("In the", "Qty"))
+    assert heading[0] == pytest.approx(head[0], abs=20.0)
+    assert heading[1] > head[1]

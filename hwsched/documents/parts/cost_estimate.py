@@ -76,7 +76,7 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
         ),
     ]
     if whole.unknown:
-        rows = tuple((u.about, words.quantity(float(u.quantity)), "; ".join(u.needs)) for u in whole.unknown)
+        rows = tuple((u.about, words.quantity(float(u.quantity)), words.needed(u.needs)) for u in whole.unknown)
         columns = (Column(phrase("What"), 1.5), Column(phrase("Qty"), 0.7, "right"), Column(phrase("Needs"), 4.0))
         blocks += [
             Paragraph(phrase("Not counted, since something is unknown:"), "caution"),

@@ -20,7 +20,9 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
     if dated:
         sections.append(Section((Heading(phrase("By day")), _by_day(dated))))
     if undated:
-        rows = tuple((due.mark, "; ".join(due.needs) or phrase("more than 200 years")) for due in undated)
+        rows = tuple(
+            (due.mark, words.needed(due.needs, project.catalogue) or phrase("more than 200 years")) for due in undated
+        )
         table = Table((Column(phrase("Mark"), 1.0), Column(phrase("Needs"), 5.0)), rows, title=phrase("Without a day"))
         sections.append(Section((Heading(phrase("Without a day")), table)))
     sections.append(Section(tuple(_defaults())))

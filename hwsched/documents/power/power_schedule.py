@@ -240,7 +240,7 @@ def _margins(result: SupplyResult) -> list[Block]:
 def _goods(project: ProjectView, supply_id: str) -> list[Block]:
     """Return what is put up with a supply, and what of it is licensed work; its wire is cut for the whole building."""
     rows = tuple(
-        (ROLES[each.role], each.part or "-", words.quantity(float(each.quantity)), each.text, ", ".join(each.needs))
+        (ROLES[each.role], each.part or "-", words.quantity(float(each.quantity)), each.text, words.needed(each.needs))
         for each in project.bill.goods
         if each.supply_id == supply_id
     )
@@ -256,7 +256,7 @@ def _goods(project: ProjectView, supply_id: str) -> list[Block]:
     blocks: list[Block] = [Heading(phrase("Goods"), 2), Table(columns, rows, title=phrase("Goods"))]
     for work in project.bill.licensed:
         if work.supply_id == supply_id:
-            needs = phrase(" (unknown: needs {needs})", needs=", ".join(work.needs)) if work.needs else ""
+            needs = phrase(" (unknown: needs {needs})", needs=words.needed(work.needs)) if work.needs else ""
             blocks.append(
                 Paragraph(
                     phrase("Licensed work, not of these goods: {text}{needs}.", text=work.text, needs=needs), "caution"

@@ -99,7 +99,7 @@ def goods_blocks(bill: Bill) -> list[Block]:
             each.part or "-",
             words.quantity(float(each.quantity)),
             each.text,
-            ", ".join(each.needs),
+            words.needed(each.needs),
         )
         for each in bill.goods
         if each.line is None
@@ -124,7 +124,7 @@ def goods_blocks(bill: Bill) -> list[Block]:
                 each.supply,
                 each.place,
                 each.text,
-                ", ".join(each.needs),
+                words.needed(each.needs),
             )
             for each in bill.licensed
         )

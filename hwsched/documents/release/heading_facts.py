@@ -8,7 +8,6 @@ from hwsched.documents.view import OpeningView
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle
 from hwsched.rules.reading import lock_item
-from hwsched.survey.item import DISPOSITIONS
 from hwsched.values import Item
 
 _MOST_APIECE: Final = 8
@@ -19,6 +18,7 @@ _SAID: Final = {
     "remove": to_phrase("Goes away"),
     "move": to_phrase("Is moved"),
 }
+_UNDECIDED: Final = to_phrase("Not decided whether it stays")
 _POWER: Final = {"battery": to_phrase("batteries in the unit"), "supply": to_phrase("from a supply")}
 
 
@@ -36,7 +36,7 @@ def heading_facts(openings: Sequence[OpeningView], style: LengthStyle) -> tuple[
     for label, said in (
         (phrase("Lock function"), _function),
         (phrase("Power"), _power),
-        *((phrase(_SAID[choice.value]), _items(choice.value)) for choice in DISPOSITIONS if choice.value in _SAID),
+        *((phrase(label), _items(value)) for value, label in _SAID.items()),
         *_own(openings),
         (phrase("Remarks"), lambda view: view.given.opening.notes or ""),
     ):
@@ -94,6 +94,33 @@ def _items(disposition: str) -> Callable[[OpeningView], str]:
         return ", ".join(dict.fromkeys(words.item_word("kind", item.kind).lower() for item in held))
 
     return said
+
+
+def item_words(view: OpeningView) -> str:
+    """Say what stays, goes and is replaced of the existing items of an opening, and of which nobody has decided it.
+
+    What becomes of a lock into which something new comes is no question: its cylinder goes, or all of it.
+    """
+    locks = {at.given.point.id: lock for at in view.points if (lock := lock_item(at.given)) is not None}
+    said: dict[str, list[str]] = {}
+    for at in view.points:
+        lock = locks.get(at.given.point.id)
+        if lock is None or at.fit is None or at.fit.status != "fits":
+            continue
+        if any(part.role == "cylinder" for part in at.fit.parts):
+            said.setdefault(phrase(_SAID["replace"]), []).append(phrase("cylinder"))
+            said.setdefault(phrase(_SAID["keep"]), []).append(phrase("the lock's case"))
+        elif any(part.role == "lock" for part in at.fit.parts):
+            said.setdefault(phrase(_SAID["replace"]), []).append(phrase("the lock"))
+        else:
+            said.setdefault(phrase(_SAID["keep"]), []).append(phrase("the lock"))
+    new = {id(lock) for lock in locks.values()}
+    for item in view.given.items:
+        if id(item) in new:
+            continue
+        label = _UNDECIDED if item.disposition is None else _SAID.get(item.disposition, item.disposition)
+        said.setdefault(phrase(label), []).append(words.item_word("kind", item.kind).lower())
+    return " ".join(f"{label}: {', '.join(dict.fromkeys(named))}." for label, named in said.items())
 
 
 def _own(openings: Sequence[OpeningView]) -> list[tuple[str, Callable[[OpeningView], str]]]:

@@ -6,6 +6,7 @@ from typing import Final
 from hwsched.attributes.of_parts import PACK_LOW_V
 from hwsched.documents import words
 from hwsched.documents.power.packet_power import power_blocks, unproved_blocks
+from hwsched.documents.release.heading_facts import item_words
 from hwsched.documents.release.packet_facts import (
     fit_facts,
     leaf_facts,
@@ -96,11 +97,20 @@ def _pages(project: ProjectView, view: OpeningView) -> list[Section]:
     if _is_wide(power):
         # Wiring is wide: it has a sheet of its own, on which the work ends.
         last = [each for each in ending if not isinstance(each, Drawings | Picture)]
-        side = (*power, *(replace(each, abreast=3) if isinstance(each, SignOff) else each for each in last))
+        side = (
+            *power,
+            *(replace(each, abreast=3) if isinstance(each, SignOff) else each for each in last),
+        )
         pictures = [each for each in ending if isinstance(each, Picture)]
         work_sheets = replace(door, blocks=(*work, *pictures), sheets=_MORE_SHEETS - 1)
         return [work_sheets, replace(door, blocks=side, landscape=True)]
     return [replace(door, blocks=(*work, *power, *ending))]
+
+
+def _items(view: OpeningView) -> list[Block]:
+    # Where nothing may be installed only why not is said in full.
+    said = item_words(view) if view.ready else ""
+    return [Paragraph(said)] if said else []
 
 
 def _work(project: ProjectView, view: OpeningView) -> tuple[list[Block], list[Block]]:
@@ -109,6 +119,7 @@ def _work(project: ProjectView, view: OpeningView) -> tuple[list[Block], list[Bl
         Heading(phrase("Opening {mark}", mark=view.mark)),
         *_verdict(project, view),
         opening_facts(project, view),
+        *_items(view),
         *_unprinted(view),
     ]
     if view.fit is None:

@@ -129,15 +129,13 @@ def fit_facts(situation: Situation, style: LengthStyle) -> list[tuple[str, str]]
     if fit.stack is not None and fit.stack.cut_off_mm:
         pairs.append((phrase("Break off the tailpiece"), words.length(fit.stack.cut_off_mm, style)))
     if fit.cable is not None:
-        spare = fit.cable.available_mm - fit.cable.length_mm
         pairs.append(
             (
                 phrase("Lead"),
                 phrase(
-                    "needs {length}, has {length_2}, {length_3} to spare",
+                    "takes {length} of {length_2}",
                     length=words.length(fit.cable.length_mm, style),
                     length_2=words.length(fit.cable.available_mm, style),
-                    length_3=words.length(spare, style),
                 ),
             )
         )

@@ -375,7 +375,7 @@ def _goods(project: ProjectView) -> Table:
             continue
         quantity, told = found.get((each.building, each.role, each.part), (0.0, []))
         told += [run_lengths(each.line, project.length_style)] if each.line is not None else []
-        told += [f"needs {', '.join(each.needs)}"] if each.needs else []
+        told += [f"needs {words.needed(each.needs)}"] if each.needs else []
         found[each.building, each.role, each.part] = quantity + float(each.quantity), told
     names = {str(role): text for role, text in ROLES.items()}
     rows = []

@@ -231,7 +231,8 @@ def _held_back(held: list[OpeningView]) -> Table:
 
 def _missing(goods: list[Goods]) -> Table:
     rows = tuple(
-        (words.place(each.building, each.level), ROLES[each.role], each.text, ", ".join(each.needs)) for each in goods
+        (words.place(each.building, each.level), ROLES[each.role], each.text, words.needed(each.needs))
+        for each in goods
     )
     columns = (
         Column(phrase("Place"), 1.6),
@@ -244,7 +245,7 @@ def _missing(goods: list[Goods]) -> Table:
 
 def _licensed(work: Iterable[LicensedWork]) -> Table:
     rows = tuple(
-        (each.supply, words.place(each.building, each.level), each.text, ", ".join(each.needs)) for each in work
+        (each.supply, words.place(each.building, each.level), each.text, words.needed(each.needs)) for each in work
     )
     columns = (
         Column(phrase("For"), 1.0),

@@ -19,6 +19,7 @@ from hwsched.attributes.of_parts import (
     NumberName,
 )
 from hwsched.calc.opening.placement import Rect
+from hwsched.catalogue import kind_of
 from hwsched.drawings.drawing import Callout, Line, Shape
 from hwsched.drawings.opening.symbols import box
 from hwsched.drawings.unknown import known, positive
@@ -72,13 +73,19 @@ def cylinder_shapes(cut: Cut) -> Drawn:
     return draw(cut)
 
 
+def _label(kind: str, name: str) -> str:
+    declared = kind_of(kind)
+    found = (each.label for each in declared.attributes if each.name == name) if declared is not None else iter(())
+    return next((phrase(label).lower() for label in found), name.replace("_", " "))
+
+
 def _missing(cut: Cut, *names: NumberName) -> list[str]:
     lacking = [name for name in names if not positive(cut.part.number_of(name))]
     return (
         [
             phrase(
                 "Not drawn in full: needs {lacking} of part {number}.",
-                lacking=", ".join(lacking),
+                lacking=", ".join(_label(cut.part.kind, name) for name in lacking),
                 number=cut.part.number,
             )
         ]

@@ -2,7 +2,7 @@
 
 from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.dimensions import stack_horizontal, stack_vertical
-from hwsched.drawings.drawing import Drawing, Fill, Line, Pen, Shape, Text
+from hwsched.drawings.drawing import Callout, Drawing, Fill, Line, Pen, Shape, Text
 from hwsched.drawings.handing import Face
 from hwsched.drawings.opening.face_items import existing_items
 from hwsched.drawings.opening.face_lock import lock_shapes
@@ -16,9 +16,12 @@ from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.footprints import stop_bands
 from hwsched.rules.reading import leaf_name, leafless
 from hwsched.values import Fit, Hole, OpeningInput
+from hwsched.work.situation import spare_lead_mm
 
 TITLES = {"inside": "Lock and unit, inside", "key": "Lock and unit, key side"}
 _AROUND_MM = 35.0
+_IN_EDGE_MM = 15.0
+"""How deep in the edge a callout for what lies in its pocket points."""
 _CUT_MM = 20.0
 """Of a stroke that marks a section, beyond the part that is shown."""
 
@@ -60,10 +63,23 @@ def face_detail(
     shapes += [*kept, *gone, *lock_shapes(given, fit, face, place, leaf, region)]
     made, notes = new_work(given, fit, face, (leaf,), length_style)
     shapes += made
+    shapes += _spare_lead(fit, face, leaf, length_style)
     shapes += _dimensions(fit, face, place, leaf, region, length_style)
     if cut:
         shapes += _cutting_plane(place, region, cut)
     return Drawing(title, tuple(shapes), region, tuple(notes), coarsest=15.0)
+
+
+def _spare_lead(fit: Fit, face: Face, leaf: LeafOnSheet, style: LengthStyle) -> list[Shape]:
+    """Say where the spare lead lies: in the unit, beside it where that stands in the edge."""
+    spare, unit = spare_lead_mm(fit), fit.placement
+    if spare is None or unit is None or (unit.face != face and not (unit.face == "edge" and face == "inside")):
+        return []
+    where = phrase("in the pocket") if unit.face == "edge" else phrase("in the unit")
+    words = phrase("Spare lead {length}: {where}", length=format_length(spare, style), where=where)
+    across = unit.width_mm / 2 if unit.face != "edge" else _IN_EDGE_MM
+    x, y = unit.x_mm + across if unit.face != "edge" else across, unit.y_mm + unit.height_mm * 0.25
+    return [Callout(leaf.across(x), y, words, "right" if leaf.lock_left else "left")]
 
 
 def _cutting_plane(place: LockPlace, region: Rect, letter: str) -> list[Shape]:

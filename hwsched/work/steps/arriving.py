@@ -15,8 +15,7 @@ def _compare(s: Situation) -> str:
     thing = {"gate": "gate", "cabinet": "cabinet door"}.get(s.lock_form, "leaf")
     hand = "" if s.lock_form == "cabinet" else "hand, "
     return phrase(
-        "Compare mark, {hand}thickness of the {thing} and existing lock with this packet. Stop and "
-        "report if one differs.",
+        "Compare mark, {hand}{thing} thickness and existing lock with this packet. Stop and report if one differs.",
         hand=hand,
         thing=thing,
     )
@@ -49,8 +48,7 @@ ARRIVING = (
     StepKind(
         "supply-off",
         "door",
-        "Switch off the output that will feed this opening, where the power page says its supply stands, and see to it that "
-        "nobody switches it on.",
+        "Switch off the output for this opening, see the power page, and tag it so that nobody switches it on.",
         # A supply of its own still lies in the box.
         when=lambda s: s.on_supply and not s.has("supply"),
         after=("compare",),

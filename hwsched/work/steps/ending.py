@@ -13,9 +13,7 @@ def _test(s: Situation) -> str:
         return phrase("Test everything on the test sheet with the door open, then closed.")
     if s.lock_form == "gate":
         return phrase("Test everything on the test sheet with the gate open, then closed, one person on each side.")
-    return phrase(
-        "Test everything on the test sheet with the leaf open, then with the leaf closed and a second person inside."
-    )
+    return phrase("Test everything on the test sheet, leaf open, then leaf closed with a second person inside.")
 
 
 ENDING = (
@@ -46,7 +44,7 @@ ENDING = (
     StepKind(
         "hand-over",
         "door",
-        "Fill in serial numbers, readings and what was found different, and sign. Old parts and keys go to the owner.",
+        "Fill in serial numbers, readings and what was different; sign. Old parts and keys go to the owner.",
         after=("test",),
         turn="last",
         tasks=("clean-up",),

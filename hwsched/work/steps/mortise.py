@@ -26,7 +26,7 @@ def _in(s: Situation) -> str:
     return phrase(
         "Start the thread square and by hand, never crossed. Turn the cylinder in{turns}, until "
         "{flush}{twist}. Its mark stands upright, the cam swings free{lead}. Set the set screw by "
-        "hand, tighten it gently, put the front plate back.",
+        "hand, tighten it gently, refit the front plate.",
         turns=turns,
         flush=flush,
         twist=twist,

@@ -36,7 +36,11 @@ UNIT_IN_EDGE = (
         "unit-into-edge",
         "lock edge",
         lambda s: (
-            phrase("Slide the unit in while the slack of the lead is guided beside it; no force. Screw it down with ")
+            phrase(
+                "Slide the unit in while the slack of the lead{length} is guided into the pocket beside it; no force. "
+                "Screw it down with ",
+                length=phrase(", {length} to spare,", length=s.spare_lead) if s.spare_lead else "",
+            )
             + ", ".join(f"{part.quantity:g} × {part.description or part.part}" for part in screws(s))
             + phrase("; its plate lies flush with the edge.")
         ),

@@ -23,11 +23,7 @@ def _plate(s: Situation) -> str:
     gasket = phrase(" Lay the gasket under it.") if s.of_form("mounting", "gasket") else ""
     more = ", ".join(part.description or part.part for part in s.parts("mounting") if part not in _gaskets(s))
     other = phrase(" With it: {more}.", more=more) if more else ""
-    place = (
-        phrase("on the wall behind the reader")
-        if s.on_wall
-        else phrase("over the access hole, where the drawing shows")
-    )
+    place = phrase("on the wall behind the reader") if s.on_wall else phrase("over the access hole, as drawn")
     if not s.inside_leaf and not s.on_wall:
         place = phrase("where the drawing shows")
     return phrase(
@@ -55,10 +51,16 @@ def _plug(s: Situation) -> str:
 
 def _cover(s: Situation) -> str:
     gasket = phrase(" See that the cover's gasket lies in its groove all round.") if s.exterior else ""
+    spare = phrase("Lay the slack of the lead {part}inside", part=phrase("and wire ") if s.on_supply else "")
+    if s.spare_lead:
+        spare = phrase(
+            "Lay the lead's spare {length}{part} flat in the unit",
+            length=s.spare_lead,
+            part=phrase(" and the wire's") if s.on_supply else "",
+        )
     return phrase(
-        "Lay the slack of the lead {part}inside, under no edge.{gasket} Close the cover without "
-        "force, with its own screws and their driver.",
-        part=phrase("and wire ") if s.on_supply else "",
+        "{spare}, under no edge.{gasket} Close the cover without force, by its own screws.",
+        spare=spare,
         gasket=gasket,
     )
 

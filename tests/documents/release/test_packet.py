@@ -11,6 +11,7 @@ from pypdf import PdfReader
 
 from hwsched.documents.release.packet import PACKET, spent_words
 from hwsched.documents.view import OpeningView, ProjectView
+from hwsched.drawings.drawing import Callout
 from hwsched.render.blocks import Drawings
 from hwsched.render.pdf import render_pdf
 from hwsched.values import Catalogue, Hole, Part, PointFit
@@ -206,9 +207,9 @@ def test_no_hole_is_said_so():
 
 def test_the_lead_says_what_it_needs_what_it_has_and_what_is_left():
     cable = replace(FIT.cable, length_mm=203.2, available_mm=228.6)  # 8 in of a lead of 9 in
-    assert facts(packet_of(replace(FIT, cable=cable)))["Lead"] == 'needs 8", has 9", 1" to spare'
+    assert facts(packet_of(replace(FIT, cable=cable)))["Lead"] == 'takes 8" of 9"'
     short = replace(cable, length_mm=241.3)
-    assert facts(packet_of(replace(FIT, cable=short)))["Lead"] == 'needs 9 1/2", has 9", -1/2" to spare'
+    assert facts(packet_of(replace(FIT, cable=short)))["Lead"] == 'takes 9 1/2" of 9"'
 
 
 @pytest.mark.parametrize(
@@ -476,7 +477,7 @@ FACTS = {
     "WOOD": {
         "Form and hand": "Single door, LH", "Leaf size": "3'-0\" × 7'-0\"", "Leaf thickness": '1 3/4"',
         "Backset": '2 3/4"', "Cylinder above floor": '40"', "Cylinder head": '1/8" proud of the trim',
-        "Lead": 'needs 3 55/64", has 9", 5 9/64" to spare', "Unit": "on the inside, straight",
+        "Lead": 'takes 3 55/64" of 9"', "Unit": "on the inside, straight",
         "Battery": "6 × AA, about 300 days as surveyed", "Location": "Corridor to Net loft",
         "Existing lock": "Mortise, threaded cylinder", "Leaf": "Wood, solid core, Flush", "Fire rating": "Not rated",
     },
@@ -616,3 +617,82 @@ def test_a_pack_is_spent_where_its_unit_stops(quay, of_mark):
     shown = "\n".join(texts(PACKET.build(quay, of_mark("WOOD"))))
     assert "needs part UNIT, the lowest pack voltage" in shown
     assert "8.5 V" not in shown
+
+
+# --- what is there, and what is left of the lead ----------------------------------------------------------------------
+
+
+def items_said(document):
+    (found,) = [text for text in texts(document) if text.startswith(("Is replaced: ", "Stays: "))]
+    return found
+
+
+@pytest.mark.parametrize(
+    ("mark", "said"),
+    [
+        # Mortise: a new cylinder goes into the case that is there.
+        ("WOOD", "Is replaced: cylinder. Stays: the lock's case."),
+        # Its thumb turn is surveyed as kept.
+        ("CHANNEL", "Is replaced: cylinder. Stays: the lock's case, thumb turn."),
+        ("DOWN", "Is replaced: cylinder. Stays: the lock's case, thumb turn, push plate."),
+        # A bored lock is another one, whole.
+        ("BORED", "Is replaced: the lock."),
+    ],
+)
+def test_what_stays_and_what_is_replaced_is_listed(quay, of_mark, mark, said):
+    assert items_said(PACKET.build(quay, of_mark(mark))) == said
+
+
+@pytest.mark.parametrize(
+    ("disposition", "said"),
+    [
+        ("remove", "Goes away: push plate."),
+        ("move", "Is moved: push plate."),
+        ("replace", "Is replaced: push plate."),
+        (None, "Not decided whether it stays: push plate."),
+    ],
+)  # fmt: skip
+def test_what_becomes_of_an_item_is_said_and_so_is_that_nobody_decided_it(quay, of_mark, disposition, said):
+    view = of_mark("POCKET")
+    items = tuple(
+        replace(item, disposition=disposition) if item.kind == "push-plate" else item for item in view.given.items
+    )
+    given = replace(view.given, items=items)
+    found = PACKET.build(quay, replace(view, given=given, points=(PointFit(given, view.fit),)))
+    assert said in items_said(found).replace("cylinder, ", "")
+
+
+def spare_of(lead_mm, needed_mm, **facts_of_fit):
+    """Return the steps and callouts of a packet whose lead is that much longer than its way."""
+    cable = replace(FIT.cable, available_mm=lead_mm, length_mm=needed_mm)
+    made = packet_of(replace(FIT, cable=cable, **facts_of_fit))
+    callouts = [
+        shape.text for block in blocks(made) if isinstance(block, Drawings)
+        for drawing in block.drawings for shape in drawing.shapes if isinstance(shape, Callout)
+    ]  # fmt: skip
+    return texts(made), callouts
+
+
+def test_where_the_spare_lead_lies_is_said_in_a_step_and_on_the_drawing():
+    """9 in of lead on a way of 8: one inch lies in the unit."""
+    said, callouts = spare_of(228.6, 203.2)
+    assert any(text.startswith("Lay the lead's spare 1\" flat in the unit, under no edge.") for text in said)
+    assert callouts.count('Spare lead 1": in the unit') == 1
+
+
+def test_a_lead_that_is_used_up_leaves_nothing_to_be_laid():
+    said, callouts = spare_of(203.2, 203.2)
+    assert any(text.startswith("Lay the slack of the lead inside, under no edge.") for text in said)
+    assert not any("Spare lead" in text for text in callouts)
+
+
+def test_beside_a_unit_in_the_edge_it_lies_in_the_pocket(quay, of_mark):
+    document = PACKET.build(quay, of_mark("POCKET"))
+    cable = of_mark("POCKET").fit.cable
+    assert cable.available_mm - cable.length_mm > 3.0
+    callouts = [
+        shape.text for block in blocks(document) if isinstance(block, Drawings)
+        for drawing in block.drawings for shape in drawing.shapes if isinstance(shape, Callout)
+    ]  # fmt: skip
+    assert sum(text.startswith("Spare lead ") and text.endswith(": in the pocket") for text in callouts) == 1
+    assert any("to spare, is guided into the pocket beside it" in text for text in texts(document))

@@ -42,7 +42,7 @@ def seen(project, mark="WOOD"):
     return next(each for each in view.openings if each.mark == mark)
 
 
-def hang(project, name, content, mark="WOOD", entity="opening", title=""):
+def put_at(project, name, content, mark="WOOD", entity="opening", title=""):
     opening = next(each for each in project_view(project).openings if each.mark == mark)
     row = opening.given.opening.id if entity == "opening" else opening.given.leaves[0].id
     attach_content(project, entity, row, name, content, who=WHO, title=title)
@@ -50,26 +50,26 @@ def hang(project, name, content, mark="WOOD", entity="opening", title=""):
 
 def test_without_a_photo_there_is_none(quay):
     assert seen(quay).photo is None
-    hang(quay, "sheet.pdf", b"%PDF-1.4 a data sheet")
+    put_at(quay, "sheet.pdf", b"%PDF-1.4 a data sheet")
     assert seen(quay).photo is None
 
 
 def test_the_first_of_the_opening_goes_before_that_of_its_leaf(quay):
-    hang(quay, "leaf.jpg", photo(30, 30), entity="leaf")
+    put_at(quay, "leaf.jpg", photo(30, 30), entity="leaf")
     assert size_of(seen(quay).photo.content) == (30, 30)
-    hang(quay, "front.png", photo(60, 90, "PNG"), title="From the corridor")
-    hang(quay, "back.jpg", photo(50, 50))
+    put_at(quay, "front.png", photo(60, 90, "PNG"), title="From the corridor")
+    put_at(quay, "back.jpg", photo(50, 50))
     assert size_of(seen(quay).photo.content) == (60, 90)
     assert seen(quay).photo.name == "From the corridor"
     assert seen(quay, "CHANNEL").photo is None
 
 
 def test_a_broken_one_is_passed_over_for_one_that_can_be_printed(quay):
-    hang(quay, "broken.jpg", photo()[:200])
+    put_at(quay, "broken.jpg", photo()[:200])
     found = seen(quay).photo
     assert (found.content, found.name) == (b"", "broken.jpg")
     assert found.refused.startswith("is broken")
-    hang(quay, "whole.jpg", photo())
+    put_at(quay, "whole.jpg", photo())
     assert (seen(quay).photo.name, seen(quay).photo.refused) == ("whole.jpg", "")
 
 
@@ -83,7 +83,7 @@ def packet_of(project, mark, folder):
 @pytest.mark.parametrize("mark", MARKS)
 def test_a_photo_stands_on_the_packet_and_costs_no_sheet(quay, tmp_path, mark):
     bare, none = packet_of(quay, mark, tmp_path / "bare")
-    hang(quay, "tall.jpg", photo(300, 600), mark)
+    put_at(quay, "tall.jpg", photo(300, 600), mark)
     pages, images = packet_of(quay, mark, tmp_path / "with")
     assert len(pages) == len(bare)
     assert not none
@@ -100,7 +100,7 @@ def test_a_photo_stands_on_the_packet_and_costs_no_sheet(quay, tmp_path, mark):
     ],
 )
 def test_one_that_cannot_be_printed_is_named_and_the_packet_is_printed(quay, tmp_path, name, content, said):
-    hang(quay, name, content)
+    put_at(quay, name, content)
     pages, images = packet_of(quay, "WOOD", tmp_path)
     assert not images
     assert len(pages) == 2

@@ -144,6 +144,8 @@ class Checker:
     """Keys of contents of fits that were judged."""
     before: Mapping[str, Checked] = field(default_factory=dict)
     """Openings as somebody still holds them: inputs that have not changed since are not held twice."""
+    read: Callable[[list[OpeningInput]], None] | None = None
+    """Told the openings as they stand in the survey, each by its first lock point, before the first is judged."""
 
     def judge(
         self,
@@ -263,6 +265,8 @@ def _judged(
         fits = read_fits(connection, wanted, project.memory)
         catalogue = project.catalogue.read(connection)
         openings = list(by_opening(read_inputs(connection, wanted, catalogue, project.memory)))
+        if checker.read is not None:
+            checker.read([inputs[0] for inputs in openings])
         own_fields = project.memory.read(connection, read_own_fields, OWN_FIELD)
         own = _own_values(connection, own_fields, [inputs[0] for inputs in openings], wanted)
         places = read_places(connection, wanted)

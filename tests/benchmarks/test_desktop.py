@@ -98,7 +98,9 @@ window.frame.go("openings")
 gap("select-all", lambda: QTest.keyClick(window.openings.table, Qt.Key.Key_A, Qt.KeyboardModifier.ControlModifier))
 gap("today", lambda: window.frame.go("today"))
 print("memory", most_mb())
+# It closes once what is counted for Today has stopped.
 window.close()
+until(lambda: not window.isVisible())
 """
 
 

@@ -4,9 +4,11 @@ Here belongs when something is read, and beside what. Which openings a change to
 others' steps are noticed in `watching`, what views share in `project_state`.
 """
 
+from functools import partial
+from threading import Event
 from typing import Any
 
-from PySide6.QtCore import QObject, Qt, QTimer, Signal
+from PySide6.QtCore import QObject, Qt, QTimer, Signal, Slot
 
 from hwsched.desktop.jobs import Cancelled, Failure, Jobs, Progress
 from hwsched.desktop.project.remains import Remains
@@ -20,12 +22,15 @@ from hwsched.model.project import Project
 from hwsched.operations.changes import Changes
 from hwsched.operations.findings.checking import Checker, check_openings
 from hwsched.operations.outcome import CLOSED
+from hwsched.values import OpeningInput
 
 _HANDFUL = 20
 """So many openings are read anew here and now, more of them in the background."""
 _TURNS = 3
 """So often what others wrote is read beside a person's own edits; then the next edit waits for it."""
 _SAID_MS = 8000
+_SEEN_S = 0.5
+"""So long judging waits for openings to be painted: both would take turns, and a person sees only one of them."""
 _SILENT = to_phrase("The project does not answer: what others do is not seen until it does.")
 
 
@@ -47,6 +52,9 @@ class Following(QObject):
     said = Signal(str, int)
     """A line for the status bar and how long it stands [ms]; 0: until the next one."""
 
+    _read = Signal(object, object)
+    """A workspace with its openings as they were read, before they are judged, and what is set once they are seen."""
+
     def __init__(self, state: ProjectState, jobs: Jobs, telling: Telling, parent: QObject) -> None:
         super().__init__(parent)
         self._state, self._jobs, self._telling = state, jobs, telling
@@ -58,6 +66,10 @@ class Following(QObject):
         self.closing = False
         """Whether it was asked to close and waits for what is running."""
         self._told_before = 0
+        self._ahead = False
+        """Whether openings are shown that are not judged yet."""
+        self._read.connect(self._on_read)
+        jobs.ended.connect(self._on_ended)
         jobs.changed.connect(self._on_changed)
         telling.theirs_kept.connect(self._on_changed)
 
@@ -114,15 +126,48 @@ class Following(QObject):
         if workspace is None:
             return
 
+        first, checker = not workspace.turn, workspace.checker
+
         def work(progress: Progress, _cancelled: Cancelled) -> Any:
-            # Stopped it takes nothing over: some of the openings are not all of them.
-            return check_openings(workspace.project, checker=workspace.checker, progress=progress)
+            # A project that has just been opened is seen before it is judged.
+            checker.read = partial(self._tell_read, workspace) if first else None
+            try:
+                # Stopped it takes nothing over: some of the openings are not all of them.
+                return check_openings(workspace.project, checker=checker, progress=progress)
+            finally:
+                checker.read = None
 
         def take(checked: Any) -> None:
             if workspace is self._state.workspace:
                 workspace.take(checked)
 
         self._jobs.run(title, work, take, kept=False)
+
+    def _tell_read(self, workspace: Workspace, openings: list[OpeningInput]) -> None:
+        """Hand over what was read, from where it is read, and let it be painted before the work goes on."""
+        seen = Event()
+        self._read.emit((workspace, openings), seen)
+        seen.wait(_SEEN_S)
+
+    @Slot(object, object)
+    def _on_read(self, found: tuple[Workspace, list[OpeningInput]], seen: Event) -> None:
+        workspace, openings = found
+        if workspace is self._state.workspace and not workspace.turn:
+            self._ahead = True
+            self._state.ahead.emit(openings)
+        QTimer.singleShot(0, self, seen.set)
+
+    def _on_ended(self) -> None:
+        """Let go of what was shown ahead where nothing came of judging it: it was stopped, or it failed."""
+        # What it came to is handed over after it was told that it has ended.
+        QTimer.singleShot(0, self, self._end_ahead)
+
+    def _end_ahead(self) -> None:
+        workspace = self._state.workspace
+        if self._ahead and not self._jobs.busy:
+            self._ahead = False
+            if workspace is not None and not workspace.turn:
+                self._state.ahead.emit([])
 
     def _reload_beside(self, turns: int = _TURNS) -> None:
         """Read all anew beside the work of the person, who may edit meanwhile: then once more, so that it is shown."""

@@ -5,7 +5,7 @@ from contextlib import contextmanager
 from typing import Final
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QAction
+from PySide6.QtGui import QAction, QResizeEvent
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QHeaderView,
@@ -18,10 +18,12 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.desktop.tokens import scaled
+from hwsched.desktop.tokens import scaled, wide
 from hwsched.language import phrase
 
 _LONGEST: Final = 40
+_LEAST: Final = 12
+"""Figures that a column has which shares what is left: narrower its words would stand one below the other."""
 
 
 class Lines(QTableWidget):
@@ -60,11 +62,30 @@ class Lines(QTableWidget):
         for column, width in (narrow or {}).items():
             header.setSectionResizeMode(column, QHeaderView.ResizeMode.Interactive)
             self.setColumnWidth(column, scaled(width))
+        self._sharing = [column for column in range(stretch, len(titles)) if column not in (narrow or {})]
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
+        """Share the room anew."""
+        super().resizeEvent(event)
+        self._share()
+
+    def _share(self) -> None:
+        """Let the last columns share what is left; where that is too little they are scrolled."""
+        header, least = self.horizontalHeader(), wide(_LEAST)
+        taken = sum(header.sectionSize(n) for n in range(self.columnCount()) if n not in self._sharing)
+        enough = self.viewport().width() - taken >= least * len(self._sharing)
+        for column in self._sharing:
+            if enough:
+                header.setSectionResizeMode(column, QHeaderView.ResizeMode.Stretch)
+            else:
+                header.setSectionResizeMode(column, QHeaderView.ResizeMode.Interactive)
+                self.setColumnWidth(column, least)
 
     def show_rows(self, rows: Sequence[Sequence[str]], *, aside: Collection[int] = ()) -> None:
         """Show these lines; those set aside are slanted."""
         with self._unmeasured():
             self._fill(rows, aside)
+        self._share()
 
     @contextmanager
     def _unmeasured(self) -> Iterator[None]:

@@ -28,6 +28,8 @@ class ProjectState(QObject):
     """The open project is about to be closed."""
     settled = Signal()
     """Title and writing of lengths were read anew."""
+    ahead = Signal(object)
+    """Openings of the project that was opened as they stand in the survey, before they are judged: their inputs."""
     reloaded = Signal()
     """All openings were read anew."""
     touched = Signal(object)

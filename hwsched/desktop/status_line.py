@@ -1,6 +1,7 @@
 """The line at the bottom: openings by their state, the running job with its stop, who works and where."""
 
 from collections import Counter
+from collections.abc import Sequence
 from typing import Final
 
 from PySide6.QtCore import QObject
@@ -10,6 +11,7 @@ from hwsched.desktop.frame import Frame
 from hwsched.desktop.survey.register import STATES, state_of
 from hwsched.desktop.tokens import TARGET, scaled, wide
 from hwsched.language import phrase, phrase_of_count, to_phrase
+from hwsched.values import OpeningInput
 
 _WORDS: Final = {
     "Fits": (to_phrase("fits"), to_phrase("fit")),
@@ -76,6 +78,7 @@ class StatusLine(QObject):
         frame.jobs.progressed.connect(self._on_progress)
         frame.jobs.ended.connect(self._on_ended)
         frame.jobs.log.changed.connect(self._on_log)
+        frame.state.ahead.connect(self._on_ahead)
         frame.state.reloaded.connect(self._on_reloaded)
         frame.state.touched.connect(self._on_touched)
         frame.state.settled.connect(self._on_settled)
@@ -101,6 +104,13 @@ class StatusLine(QObject):
         checked = workspace.checked if workspace is not None else {}
         self._state = {id_: state_of(each) for id_, each in checked.items()}
         self._show()
+
+    def _on_ahead(self, openings: Sequence[OpeningInput]) -> None:
+        self.counts.setText(
+            phrase_of_count("{count:,} opening, being checked", "{count:,} openings, being checked", len(openings))
+            if openings
+            else ""
+        )
 
     def _on_leaving(self) -> None:
         self._state = {}

@@ -14,7 +14,7 @@ from hwsched.operations.collector import set_aside, take_back
 from hwsched.operations.findings.checking import Checked, Checker, look_again, waiver_book
 from hwsched.operations.findings.waiver_book import WaiverBook
 from hwsched.operations.parts.hardware_sets import hardware_sets
-from hwsched.operations.survey.deliveries import open_counts
+from hwsched.operations.survey.open_counts import open_counts
 from hwsched.operations.survey.places import levels_upward
 
 _ASIDE: Final = {"person", "attachment"}

@@ -7,11 +7,11 @@ from typing import Any, Final
 from PySide6.QtCore import QPoint
 from PySide6.QtWidgets import QButtonGroup, QCheckBox, QHBoxLayout, QLabel, QMenu, QPushButton, QToolButton, QWidget
 
+from hwsched.desktop.findings.finding_columns import COLUMNS
 from hwsched.desktop.findings.finding_lines import FindingLine, finding_lines
 from hwsched.desktop.findings.mending import Mending
 from hwsched.desktop.findings.waive_pane import WaivePane
 from hwsched.desktop.grid.changes_pane import ChangesPane
-from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.kept_views import button
@@ -21,7 +21,6 @@ from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.opening.fit_report import report_of
 from hwsched.desktop.severities import severities_in_words
 from hwsched.desktop.survey.askable_names import askable_in
-from hwsched.desktop.tokens import Text, colour
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.operations.collector import collector_paused
@@ -32,10 +31,8 @@ from hwsched.operations.opening.asked_facts import CheckedFacts
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.power.power_results import power_as_it_stands
 from hwsched.query import Askable, judge
-from hwsched.rules.wording import label_of
-from hwsched.values import DISCIPLINES, SEVERITIES
+from hwsched.values import SEVERITIES
 
-_SEVERE: Final[dict[str, Text]] = {"error": "refused", "warning": "held", "note": "soft"}
 _WAYS: Final = (
     ("opening", to_phrase("By opening"), "mark"),
     ("rule", to_phrase("By rule"), "rule"),
@@ -44,57 +41,6 @@ _WAYS: Final = (
     ("list", to_phrase("One list"), None),
 )
 """How lines stand together: name, words, column."""
-
-COLUMNS: Final[tuple[Column[FindingLine], ...]] = (
-    Column(
-        "severity",
-        to_phrase("Severity"),
-        lambda line: line.first.severity,
-        lambda severity: phrase(severity.capitalize()),
-        SEVERITIES.index,
-        colour=lambda severity: colour(_SEVERE[severity]),
-        width=10,
-    ),
-    Column(
-        "mark",
-        to_phrase("At"),
-        lambda line: line.mark,
-        width=10,
-        note=to_phrase("The opening, or the supply of which it is said."),
-    ),
-    Column("rule", to_phrase("Rule"), lambda line: line.title, width=26),
-    Column("said", to_phrase("Finding"), lambda line: line.said, width=60),
-    Column("cure", to_phrase("Cure"), lambda line: line.cure, width=44),
-    Column("building", to_phrase("Building"), lambda line: line.building, width=14),
-    Column("level", to_phrase("Level"), lambda line: line.level, width=9),
-    Column("about", to_phrase("About"), lambda line: line.first.about, width=14, standard=False),
-    Column(
-        "need",
-        to_phrase("Missing fact"),
-        lambda line: label_of(line.need) if line.need else "",
-        width=26,
-        standard=False,
-    ),
-    Column("asked", to_phrase("Asked by"), lambda line: len(line.findings), right=True, width=9, standard=False),
-    Column(
-        "discipline",
-        to_phrase("Discipline"),
-        lambda line: DISCIPLINES[line.first.discipline],
-        phrase,
-        width=20,
-        standard=False,
-    ),
-    Column("basis", to_phrase("Basis"), lambda line: line.first.basis, phrase, width=40, standard=False),
-    Column(
-        "waived",
-        to_phrase("Waived"),
-        lambda line: line.waived,
-        lambda waived: phrase("waived") if waived else "",
-        width=9,
-        standard=False,
-    ),
-)
-
 
 HERE: Final = 1000
 """Of so many openings findings are listed here and now; of more beside the window, which would be deaf meanwhile."""

@@ -57,7 +57,7 @@ class CalculatorsPage(QWidget):
         self.names.addItems([phrase(calculator.title) for calculator in CALCULATORS])
         self.names.setMaximumWidth(wide(37))
         self.names.setWordWrap(True)
-        self.names.setSpacing(SPACE.hair // 2)
+        self.names.setSpacing(SPACE.hair)
         self.names.currentRowChanged.connect(self.choose)
         self.about = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
         self.fill = self._button(phrase("Fill from the chosen opening"), self.fill_from_opening)

@@ -32,7 +32,7 @@ _NAME: Final = Qt.ItemDataRole.UserRole
 class _Reading(QTextBrowser):
     """The page that is read; no picture in it is wider than what is seen."""
 
-    def loadResource(self, kind: int, name: QUrl) -> Any:  # noqa: N802
+    def loadResource(self, kind: int, name: QUrl | str) -> Any:  # noqa: N802
         """Return what a page names, pictures no wider than the page."""
         found = super().loadResource(kind, name)
         if kind != QTextDocument.ResourceType.ImageResource.value:

@@ -9,6 +9,7 @@ from hwsched.attributes import Attribute
 from hwsched.desktop.grid.column import UNKNOWN, Column, Target
 from hwsched.desktop.parts.set_book import OpeningSet
 from hwsched.desktop.severities import severities_in_words
+from hwsched.desktop.survey.ahead import Ahead
 from hwsched.desktop.survey.states import STATES, state_colour, state_of, state_shape
 from hwsched.desktop.typed import said_value
 from hwsched.language import phrase, to_phrase
@@ -99,11 +100,15 @@ def _seen_first(beside: Beside) -> tuple[Column[Checked], ...]:
             lambda each: each.given.opening.level,
             row_key=partial(_level_order, beside),
             attribute=OPENING.attribute("level"),
-            target=lambda each: Target(OPENING.name, each.given.opening.id, "level"),
+            target=partial(_of_opening, "level"),
             width=10,
             section=to_phrase("Opening"),
         ),
     )
+
+
+def _of_opening(name: str, each: Checked) -> Target | None:
+    return None if isinstance(each, Ahead) else Target(OPENING.name, each.given.opening.id, name)
 
 
 def _state_order(state: str) -> int:
@@ -181,7 +186,7 @@ def _fact_column(
 
     def target(each: Checked) -> Target | None:
         thing = thing_of(each, entity)
-        return Target(entity.name, thing.id, name) if thing is not None else None
+        return Target(entity.name, thing.id, name) if thing is not None and not isinstance(each, Ahead) else None
 
     note = {LEAF.name: to_phrase("Of the single or active leaf."), ITEM.name: to_phrase("Of the lock.")}.get(
         entity.name, ""
@@ -237,7 +242,7 @@ def _own_column(attribute: Attribute, beside: Beside) -> Column[Checked]:
         partial(_fact_text, attribute, beside, "", NOT_HERE),
         partial(_fact_order, attribute, NOT_HERE),
         attribute=attribute,
-        target=lambda each: Target(OPENING.name, each.given.opening.id, attribute.name),
+        target=partial(_of_opening, attribute.name),
         right=attribute.kind in _TALL,
         standard=False,
         section=to_phrase("Fields of the project"),

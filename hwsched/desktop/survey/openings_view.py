@@ -11,12 +11,14 @@ from hwsched.desktop.grid.proposals import Reading
 from hwsched.desktop.grid.query_line import Besides
 from hwsched.desktop.opening.earlier_line import EarlierLine
 from hwsched.desktop.project_state import ProjectState
+from hwsched.desktop.survey.ahead import Ahead
 from hwsched.desktop.survey.building_tree import BuildingTree
 from hwsched.desktop.survey.narrowing import Narrowing
 from hwsched.desktop.survey.questions_line import QuestionsLine
 from hwsched.desktop.survey.register import STATES, Register
 from hwsched.desktop.tokens import SPACE
 from hwsched.language import phrase
+from hwsched.values import OpeningInput
 
 _NAMED: Final = 8
 """Marks that a line names."""
@@ -40,8 +42,7 @@ class OpeningsView(QWidget):
         super().__init__(parent)
         self._shared = state
         self.register = Register(self)
-        self.grid = Grid(self.register, "openings", phrase("Openings"), self._mark_of,
-                         empty=phrase("No openings yet: take in a survey, or add one."))  # fmt: skip
+        self.grid = Grid(self.register, "openings", phrase("Openings"), self._mark_of)
         self.table = self.grid.table
         self.places = BuildingTree()
         self.earlier = EarlierLine()
@@ -76,6 +77,7 @@ class OpeningsView(QWidget):
         self.grid.edited.connect(self._on_edited)
         self.grid.said.connect(self.said)
         state.opened.connect(self._on_opened)
+        state.ahead.connect(self._on_ahead)
         state.reloaded.connect(self._on_reloaded)
         state.touched.connect(self._on_touched)
 
@@ -121,7 +123,19 @@ class OpeningsView(QWidget):
         """Begin with nothing selected and nothing narrowed: that was of the project before."""
         self.grid.wanted, self.grid.current = (), None
         self.places.clear()
+        self._ahead = True
+        self.grid.table.empty = phrase("Reading the project…")
         self._show_all()
+
+    _ahead = False
+    """Whether what is shown is not judged yet: what is selected of it is told once it is."""
+
+    def _on_ahead(self, openings: Sequence[OpeningInput]) -> None:
+        """Show openings as they stand in the survey: they are looked at and found while they are judged."""
+        self._take_beside()
+        if not openings:
+            self.grid.table.empty = phrase("The project was not read to its end; open it again.")
+        self.register.load(map(Ahead.read, openings))
 
     def _say_left(self) -> None:
         """Say which of the selected openings are not in view: commands leave those alone."""
@@ -151,6 +165,9 @@ class OpeningsView(QWidget):
         if workspace is None or self.grid.put_off(self._on_reloaded):
             return
         checked, before = list(workspace.checked.values()), self._shared.chosen
+        if self._ahead:
+            self._ahead, before = False, self.grid.current
+        self.grid.table.empty = phrase("No openings yet: take in a survey, or add one.")
         self._take_beside()
         self.grid.wanted = tuple(each for each in self.grid.wanted if each in workspace.checked)
         self.register.load(checked)
@@ -191,14 +208,18 @@ class OpeningsView(QWidget):
             else phrase("{shown} of {total}", shown=shown, total=total)
         )
         if total == 0:
-            text = phrase("No openings yet: take in a survey")
+            text = ""
         self.count.setText(text)
 
     def _on_picked(self) -> None:
+        if self._ahead:
+            return
         self._shared.select(self.grid.ids, self.grid.current)
         self._say_left()
 
     def _on_moved(self) -> None:
+        if self._ahead:
+            return
         self._shared.reorder(self.grid.ids)
         self._say_left()
 

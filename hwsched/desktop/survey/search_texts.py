@@ -7,6 +7,7 @@ from typing import Any, Final
 from PySide6.QtCore import QObject, QTimer
 
 from hwsched.desktop.grid.column import Column
+from hwsched.desktop.survey.ahead import Ahead
 from hwsched.language import phrase
 from hwsched.operations.findings.checking import Checked
 from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length
@@ -45,7 +46,9 @@ class SearchTexts(QObject):
     def begin(self) -> None:
         """Begin anew: there are other rows."""
         self._texts, self._pieces = [], {}
-        if self._rows():
+        rows = self._rows()
+        # Of openings that are judged in a moment they would be made twice.
+        if rows and not isinstance(rows[0], Ahead):
             self._timer.start()
 
     def renew(self, places: Sequence[int]) -> None:

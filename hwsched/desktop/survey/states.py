@@ -7,6 +7,7 @@ from PySide6.QtCore import QSize
 from PySide6.QtGui import QColor, QGuiApplication, QPixmap
 
 from hwsched.desktop.icons import state_icon
+from hwsched.desktop.survey.ahead import Ahead
 from hwsched.desktop.tokens import ICON, State, Text, colour, dark_now, scaled
 from hwsched.desktop.tokens import STATES as LOOKS
 from hwsched.language import phrase, to_phrase
@@ -20,6 +21,8 @@ STATES: Final = (
     to_phrase("Not worked out yet"),
     to_phrase("Earlier version"),
 )
+BEING_CHECKED: Final = to_phrase("Being checked")
+"""While nobody knows yet."""
 _FITS: Final = {
     "fits": to_phrase("Fits"),
     "does-not-fit": to_phrase("Does not fit"),
@@ -41,7 +44,9 @@ def status_word(status: str) -> str:
 
 
 def state_of(checked: Checked) -> str:
-    """Return one of STATES, in English: who shows it says it."""
+    """Return one of STATES, or that it is being checked, in English: who shows it says it."""
+    if isinstance(checked, Ahead):
+        return BEING_CHECKED
     if checked.fit is None:
         return "Earlier version" if checked.standing == "earlier-version" else "Not worked out yet"
     if checked.fit.status == "fits" and any(f.severity == "error" and not f.waived for f in checked.findings):

@@ -62,7 +62,7 @@ class OwnValue:
 
 @dataclass(frozen=True, slots=True, weakref_slot=True)
 class Checked:
-    """One opening with its fit and what the rules say."""
+    """One opening with its fit and what the rules say. Here belongs what is read of it, not how a view shows it."""
 
     given: OpeningInput
     """Of its first lock point."""
@@ -144,6 +144,8 @@ class Checker:
     """The last check of a whole project."""
     before: Mapping[str, Checked] = field(default_factory=dict)
     """Openings as somebody still holds them: inputs that have not changed since are not held twice."""
+    read: Callable[[list[OpeningInput]], None] | None = None
+    """Told the openings as they stand in the survey, each by its first lock point, before the first is judged."""
 
     def judge(
         self,
@@ -260,9 +262,11 @@ def _judged(
     """Judge openings one by one, without what their circuits say of them; make: works out what is not stored."""
     wanted = None if ids is None else list(ids)
     with project.reading() as connection:
-        fits = read_fits(connection, wanted, project.memory)
         catalogue = project.catalogue.read(connection)
         openings = list(by_opening(read_inputs(connection, wanted, catalogue, project.memory)))
+        if checker.read is not None:
+            checker.read([inputs[0] for inputs in openings])
+        fits = read_fits(connection, wanted, project.memory)
         own_fields = project.memory.read(connection, read_own_fields, OWN_FIELD)
         own = _own_values(connection, own_fields, [inputs[0] for inputs in openings], wanted)
         places = read_places(connection, wanted)

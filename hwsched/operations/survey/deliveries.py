@@ -21,10 +21,11 @@ from hwsched.model.fact_words import FactWords
 from hwsched.model.history import Entry, changes_of, entries_of, standing
 from hwsched.model.journal import Change
 from hwsched.model.project import Project
-from hwsched.model.tables import DELIVERY, IN_USE, OPEN_QUESTION, OPENING_TABLE
+from hwsched.model.tables import DELIVERY, OPEN_QUESTION, OPENING_TABLE
 from hwsched.model.time_zone import read_zone, told_in
 from hwsched.operations.changes import Changes
 from hwsched.operations.project.history import undo_one
+from hwsched.operations.survey.open_counts import OPEN
 from hwsched.operations.survey.things import Thing, names_of
 
 
@@ -77,22 +78,6 @@ _ROWS: Final = (
 )
 
 
-_OPEN: Final = (
-    OPEN_QUESTION.c.answer.is_(None),
-    OPEN_QUESTION.c.opening_id.is_(None) | IN_USE | (OPEN_QUESTION.c.kind == "again"),
-)
-"""Of openings that rest only their return is asked."""
-_COUNTS: Final = (
-    select(DELIVERY.c.number, func.count())
-    .select_from(OPEN_QUESTION)
-    .join(DELIVERY, OPEN_QUESTION.c.delivery_id == DELIVERY.c.id)
-    .outerjoin(OPENING_TABLE, OPEN_QUESTION.c.opening_id == OPENING_TABLE.c.id)
-    .where(*_OPEN)
-    .group_by(DELIVERY.c.number)
-    .order_by(DELIVERY.c.number)
-)
-
-
 def read_settled(connection: Connection) -> EarlierAnswers:
     """Return what was decided at earlier deliveries."""
     held: set[Settled] = set()
@@ -108,7 +93,7 @@ def read_settled(connection: Connection) -> EarlierAnswers:
 
 def read_questions(connection: Connection, delivery: int | None = None) -> list[OpenQuestion]:
     """Return what is left to be decided, oldest delivery first; of openings that rest since only their return."""
-    query = _ROWS.where(*_OPEN)
+    query = _ROWS.where(*OPEN)
     if delivery is not None:
         query = query.where(DELIVERY.c.number == delivery)
     return [OpenQuestion(row.id, row.number, _undecided(row)) for row in connection.execute(query)]
@@ -118,12 +103,6 @@ def open_questions(project: Project, delivery: int | None = None) -> list[OpenQu
     """Return what is left to be decided, of one delivery or of all."""
     with project.reading() as connection:
         return read_questions(connection, delivery)
-
-
-def open_counts(project: Project) -> dict[int, int]:
-    """Return how many questions are left by the number of their delivery; those without any are left out."""
-    with project.reading() as connection:
-        return {row[0]: row[1] for row in connection.execute(_COUNTS)}
 
 
 def _undecided(row: Any) -> Undecided:

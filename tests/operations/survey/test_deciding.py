@@ -16,8 +16,9 @@ from hwsched.model.project import open_project
 from hwsched.model.queries import retired_openings
 from hwsched.operations.project.history import history, redo, redo_one, undo_one
 from hwsched.operations.survey.answering import answer_questions
-from hwsched.operations.survey.deliveries import deliveries, open_counts, open_questions, take_back
+from hwsched.operations.survey.deliveries import deliveries, open_questions, take_back
 from hwsched.operations.survey.editing import edit_facts
+from hwsched.operations.survey.open_counts import open_counts
 from hwsched.operations.survey.origins import origins
 from hwsched.operations.survey.survey_import import import_survey, preview_survey
 from tests.model.states import state

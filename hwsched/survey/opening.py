@@ -278,6 +278,9 @@ OPENING = Entity(
             unclear=UNCLEAR_RATINGS,
             synonyms=(
                 "frame rating",
+                "frame fr",
+                "frame frr",
+                "frame rtg",
                 "frame fire rating",
                 "frame label",
                 "frame fire label",

@@ -9,6 +9,7 @@ import math
 import re
 import textwrap
 from collections.abc import Iterator, Sequence
+from functools import partial
 from itertools import takewhile
 from pathlib import Path
 from typing import Any, Final
@@ -19,6 +20,7 @@ from openpyxl.styles import Alignment, Border, Font, PatternFill, Side
 from openpyxl.utils import get_column_letter
 
 from hwsched.render.blocks import Bullets, Cell, Document, Facts, Heading, Paragraph, SignOff, Steps, Table
+from hwsched.render.same_bytes import save_workbook
 from hwsched.render.wrap import printable
 from hwsched.stopping import asking
 from hwsched.writing import replacing, write_archive
@@ -73,14 +75,13 @@ def render_xlsx(document: Document, path: Path) -> None:
     book = Workbook(write_only=True)
     book.properties.creator = "hwsched"
     book.properties.title = printable(document.title)
-    book.properties.created = book.properties.modified = _made(document)
     # Spreadsheet programs keep this sheet name for themselves, and call a file that uses it damaged.
     taken: set[str] = {"history"}
     _front(book, document, taken)
     for name, tables in _sheets(document):
         _table_sheet(book, document, _sheet_name(name, taken), tables)
     with replacing(Path(path)) as beside:
-        write_archive(beside, book.save)
+        write_archive(beside, partial(save_workbook, book, _made(document)))
 
 
 def _made(document: Document) -> dt.datetime:

@@ -1,3 +1,6 @@
+import time
+import zipfile
+
 import openpyxl
 import pytest
 
@@ -139,3 +142,16 @@ def test_a_fact_that_wraps_on_the_front_sheet_is_seen_whole(tmp_path):
 def test_a_workbook_says_the_day_of_its_revision(tmp_path):
     book = opened(document(date="2031-05-01"), tmp_path)
     assert book.properties.created.isoformat() == "2031-05-01T00:00:00"
+
+
+def test_the_same_document_is_the_same_bytes_at_any_time(tmp_path, monkeypatch):
+    """The library writes the time of saving; the clock goes two days on between both."""
+    doc = document(Heading("What goes out"), Table(COLUMNS, rows(3), "Parts"))
+    render_xlsx(doc, tmp_path / "first.xlsx")
+    now = time.time()
+    monkeypatch.setattr(time, "time", lambda: now + 2 * 86400)
+    render_xlsx(doc, tmp_path / "second.xlsx")
+    assert (tmp_path / "first.xlsx").read_bytes() == (tmp_path / "second.xlsx").read_bytes()
+    with zipfile.ZipFile(tmp_path / "first.xlsx") as archive:
+        assert {entry.date_time[:3] for entry in archive.infolist()} == {(2025, 3, 1)}
+        assert b"2025-03-01T00:00:00Z</dcterms:modified>" in archive.read("docProps/core.xml")

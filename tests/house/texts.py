@@ -14,7 +14,7 @@ from hwsched.catalogue import KINDS
 from hwsched.catalogue.traits.entry import ENTRY, ON_HAND
 from hwsched.choices import PREFERENCES
 from hwsched.desktop.project.calculator_fields import form_of
-from hwsched.desktop.project.help_topics import topics
+from hwsched.desktop.project.help_topics import titles
 from hwsched.desktop.project.units import UNITS
 from hwsched.drawings.layers import LAYERS
 from hwsched.exchange.survey.decisions import KINDS as DIFFERENCES
@@ -74,7 +74,7 @@ def declared() -> Iterator[str]:
     for severity in SEVERITIES:
         yield from (severity, severity.capitalize())
     yield from DISCIPLINES.values()
-    yield from (topic.title for topic in topics())
+    yield from titles()
     yield from WHY.values()
     yield from LAYERS.values()
     yield from UNITS.values()

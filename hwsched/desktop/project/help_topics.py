@@ -41,6 +41,13 @@ def topics() -> tuple[Topic, ...]:
     return (*places, *handbook, *rules)
 
 
+def titles() -> tuple[str, ...]:
+    """Return the titles of pages that are files, as they are written there."""
+    files = [*(f"places/{path.stem}" for path in (_HANDBOOK / "places").glob("*.md"))]
+    files += [f"handbook/{path.stem}" for path in _HANDBOOK.glob("*.md")]
+    return tuple(map(_first_line, files))
+
+
 def text_of(name: str) -> tuple[str, bool]:
     """Return the text of a page, and whether it is Markdown.
 

@@ -59,7 +59,9 @@ def told(rows: list[dict[str, Any]]) -> list[dict[str, Any]]:
         return []
     # Which columns are told is the same for all: asked once, ten thousand rows take half as long.
     names = {name: "own" if name == _OWN else name for name in rows[0] if name not in _HIDDEN and name[0] != "_"}
-    values, as_told = itemgetter(*names), tuple(names.values())
+    as_told = tuple(names.values())
+    # Of one name alone, or of none, the getter gives no row of values.
+    values = itemgetter(*names) if len(names) > 1 else lambda row: tuple(row[name] for name in names)
     shown = [dict(zip(as_told, values(row), strict=True)) for row in rows]
     for as_ in [as_ for name, as_ in names.items() if name in _JSON]:
         for row in shown:

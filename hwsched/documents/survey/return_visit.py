@@ -1,18 +1,22 @@
 """The return-visit sheet: which facts are missing, most useful first, and per building what to find at each opening."""
 
+from collections.abc import Set
+
 from hwsched.documents import words
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.language import phrase, to_phrase
 from hwsched.render.blocks import Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
-from hwsched.rules.missing import missing_facts, needs_of
+from hwsched.rules.missing import MissingFact, missing_facts, needs_of
 from hwsched.rules.reading import lock_item, remains
 from hwsched.rules.wording import label_of
 from hwsched.survey import ITEM
-from hwsched.survey.asked import OF_KINDS
+from hwsched.survey.asked import OF_KINDS, READERS
 from hwsched.values import Item
 
 _OF_ANY_ITEM = ("kind", "leaf", "face", "x_mm", "y_mm", "width_mm", "height_mm", "projection_mm", "disposition")
 
+_THICK = "leaf.thickness_mm"
+"""Of a reader on a wall it holds how thick that is."""
 _FOOTPRINT = ("x_mm", "y_mm", "width_mm", "height_mm")
 
 
@@ -33,10 +37,11 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
         Heading(phrase("What is missing")),
         Facts(((phrase("Openings to visit"), str(len(visited))), (phrase("Facts that are missing"), str(len(found))))),
     ]
+    walls = {view.mark for view in project.openings if _on_wall(view)}
     if found:
         rows = tuple(
             (
-                fact.label,
+                _said(fact, walls),
                 "catalogue" if fact.of_catalogue else "survey",
                 len(fact.alone),
                 len(fact.needed),
@@ -77,6 +82,22 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
     )
 
 
+def _on_wall(view: OpeningView) -> bool:
+    return view.given.opening.form in READERS
+
+
+def _wall_words() -> str:
+    return phrase("wall: Thickness of wall or enclosure")
+
+
+def _said(fact: MissingFact, walls: Set[str]) -> str:
+    """Return what a fact is called: beside a reader there is no leaf, and what is measured is the wall."""
+    beside = [mark in walls for mark in fact.needed] if fact.fact == _THICK else []
+    if not any(beside):
+        return fact.label
+    return _wall_words() if all(beside) else f"{fact.label}; {_wall_words()}"
+
+
 def _table(views: list[OpeningView], building: str) -> Table:
     rows: list[tuple[Cell, ...]] = []
     for view in views:
@@ -85,7 +106,8 @@ def _table(views: list[OpeningView], building: str) -> Table:
         for number, fact in enumerate(facts):
             where = words.location(opening.room_from, opening.room_to) if number == 0 else ""
             mark, level = (view.mark, opening.level or "") if number == 0 else ("", "")
-            rows.append((mark, level, where, label_of(fact), _whose(view, fact), "." * 30))
+            called = _wall_words() if fact == _THICK and _on_wall(view) else label_of(fact)
+            rows.append((mark, level, where, called, _whose(view, fact), "." * 30))
     columns = (
         Column(phrase("Mark"), 1.0),
         Column(phrase("Level"), 0.8),

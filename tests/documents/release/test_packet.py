@@ -662,6 +662,16 @@ def test_what_becomes_of_an_item_is_said_and_so_is_that_nobody_decided_it(quay, 
     assert said in items_said(found).replace("cylinder, ", "")
 
 
+def test_of_a_lock_that_the_survey_lets_go_no_case_is_said_to_stay(quay, of_mark):
+    view = of_mark("CHANNEL")
+    items = tuple(
+        replace(item, disposition="replace") if item.lock_form == "mortise" else item for item in view.given.items
+    )
+    given = replace(view.given, items=items)
+    found = PACKET.build(quay, replace(view, given=given, points=(PointFit(given, view.fit),)))
+    assert items_said(found) == "Is replaced: cylinder. Stays: thumb turn."
+
+
 def spare_of(lead_mm, needed_mm, **facts_of_fit):
     """Return the steps and callouts of a packet whose lead is that much longer than its way."""
     cable = replace(FIT.cable, available_mm=lead_mm, length_mm=needed_mm)

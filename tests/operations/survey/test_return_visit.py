@@ -1,5 +1,7 @@
 """The return visit: what is missing and where, a workbook a building that comes back without a difference."""
 
+from dataclasses import replace
+
 import pytest
 from openpyxl import load_workbook
 from pypdf import PdfReader
@@ -17,6 +19,7 @@ from hwsched.operations.survey.own_fields import define_field
 from hwsched.operations.survey.return_visit import issue_return_visit
 from hwsched.operations.survey.survey_forms import write_form
 from hwsched.operations.survey.survey_import import import_survey, preview_survey
+from hwsched.render.blocks import Table
 from hwsched.rules.missing import missing_facts, needs_of
 from tests.operations.exact import id_of, small
 
@@ -177,3 +180,21 @@ def test_paper_sheets_of_chosen_openings_or_blank_ones(yard, tmp_path):
     assert "Alarm zone" in blank
     assert "mm" in blank.split()
     assert "in" not in blank.split()
+
+
+def test_beside_a_reader_there_is_no_leaf_and_the_wall_is_measured(yard):
+    """4 is a reader at a lift: what the lead goes through there is the wall."""
+    view = project_view(yard)
+    reader = next(each for each in view.openings if each.mark == "4")
+    given = replace(reader.given, opening=replace(reader.given.opening, form="lift"))
+    changed = tuple(replace(each, given=given, points=()) if each.mark == "4" else each for each in view.openings)
+    document = RETURN_VISIT.build(replace(view, openings=changed), None)
+    tables = [block for section in document.sections for block in section.blocks if isinstance(block, Table)]
+    ranked, *places = tables
+    wall, leaf = "wall: Thickness of wall or enclosure", "leaf: Leaf thickness"
+    assert ranked.rows[0][0] == f"{leaf}; {wall}"
+    found = {(row[0], row[3]) for each in places for row in each.rows}
+    assert {("4", wall), ("3", leaf)} <= found
+    assert ("4", leaf) not in found
+    alone = RETURN_VISIT.build(replace(view, openings=tuple(each for each in changed if each.mark == "4")), None)
+    assert [row[0] for row in alone.sections[0].blocks[2].rows] == [wall]

@@ -46,7 +46,7 @@ class PiecesPage(LinesPage):
         )
         self.table.setToolTip(phrase("Double-click a piece to write down its serial number"))
         self.table.cellDoubleClicked.connect(lambda row, _column: self._ask_serial(row))
-        self.act_serial = self.offer(phrase("Serial number…"), phrase("Write down the serial number of the piece"))
+        self.act_serial = self.offer(phrase("Serial…"), phrase("Write down the serial number of the piece"))
         self.act_serial.triggered.connect(lambda: self._ask_serial(self.table.chosen_row()))
         self.act_lot = self.offer(phrase("Lot…"), phrase("Write down the lot that the piece comes from"))
         self.act_lot.triggered.connect(self._ask_lot)

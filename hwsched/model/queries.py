@@ -72,6 +72,9 @@ from hwsched.values.terms import CostTerms
 _Read = TypeVar("_Read")
 
 _OPENING_FACTS: Final = [f.name for f in fields(Opening) if f.name not in ("building", "level")]
+_PLACE_AT: Final = [f.name for f in fields(Opening)].index("building")
+"""Where building and level, one behind the other, stand among the fields: to name sixty fields costs as much as all."""
+_opening: Final[Callable[..., Opening]] = Opening
 _PART_FACTS: Final = [f.name for f in fields(Part) if f.name not in ("stock", "preferred")]
 """What decides whether a part fits; stock changes daily and only ranks."""
 _LEAF_FACTS: Final = [f.name for f in fields(Leaf)]
@@ -378,7 +381,7 @@ def _openings(
     found: list[tuple[tuple[Any, ...], Opening, str | None]] = []
     for row in among(connection, query, OPENING_TABLE.c.id, ids):
         building, level, height, sort, level_id, *facts = row
-        opening = Opening(**dict(zip(_OPENING_FACTS, facts, strict=True)), building=building, level=level)
+        opening = _opening(*facts[:_PLACE_AT], building, level, *facts[_PLACE_AT:])
         found.append(((building or "", upward(height, sort), level or "", natural(opening.mark)), opening, level_id))
     found.sort(key=itemgetter(0))
     return [(opening, level_id) for _, opening, level_id in found]

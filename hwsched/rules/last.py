@@ -1,6 +1,7 @@
 """The last answer to a question, kept while the same is asked: rules and search ask one after the other."""
 
 from collections.abc import Callable
+from operator import is_
 from typing import Any, Final, TypeVar
 
 _Found = TypeVar("_Found")
@@ -20,7 +21,7 @@ def last(question: str, key: tuple[object, ...], make: Callable[[], _Found]) -> 
         Works the answer out; nobody may change it.
     """
     held = _held.get(question)
-    if held is not None and len(held[0]) == len(key) and all(a is b for a, b in zip(held[0], key, strict=True)):
+    if held is not None and len(held[0]) == len(key) and all(map(is_, held[0], key)):
         found: _Found = held[1]
         return found
     made = make()

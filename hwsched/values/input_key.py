@@ -132,6 +132,12 @@ def _later(given: OpeningInput) -> dict[str, Any]:
     )
     for kind, prefix, held in things:
         names, values_of = _LATER[kind]
+        if len(held) == 1:
+            # As nearly all openings have it, and each is asked for its key.
+            values = values_of(held[0])[:-1]
+            if values.count(None) < len(values):
+                found.update((prefix + n, [each]) for n, each in zip(names, values, strict=True) if each is not None)
+            continue
         rows = [values_of(each)[:-1] for each in held]
         if all(row.count(None) == len(row) for row in rows):
             continue

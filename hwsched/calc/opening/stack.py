@@ -388,10 +388,17 @@ def _group_fits(
 ) -> list[StackFit]:
     """Fits of one projection with so many rings, least gap first, up to a limit."""
     sums = table.sums[count]
+    if not sums:
+        return []
+    # As below, but for the rounding to whole units: most groups end here.
+    least, most = sums[0] - 2 * (count + 1), sums[-1] + 2 * (count + 1)
+    wide = tolerance_mm * _UNITS_PER_MM
     found: list[tuple[float, _Stand, str | None, float, int]] = []
     for stand in group:
         for collar, base in bases:
             room = stand[0] - base
+            if not least <= room * _UNITS_PER_MM <= most + wide:
+                continue
             # Wider by one unit a ring than what suits: sums are of rounded heights, and the heights as given decide
             # below.
             low = floor((room - tolerance_mm - _TOUCH_MM) * _UNITS_PER_MM) - count

@@ -398,24 +398,40 @@ class HeldPlace:
     facts: Mapping[str, Any]
 
 
-def read_places(connection: Connection, ids: Collection[str] | None = None) -> dict[str, tuple[HeldPlace, ...]]:
-    """Return the level and the building on which each opening stands, in the order in which they are asked."""
+def read_places(
+    connection: Connection, ids: Collection[str] | None = None, memory: StateMemory | None = None
+) -> dict[str, tuple[HeldPlace, ...]]:
+    """Return the level and the building on which each opening stands, in the order in which they are asked.
+
+    With the project's memory levels and buildings are read once, and again when one was changed.
+    """
     query = (
         select(OPENING_TABLE.c.id, OPENING_TABLE.c.level_id, LEVEL.c.building_id)
         .select_from(OPENING_TABLE)
         .outerjoin(LEVEL, OPENING_TABLE.c.level_id == LEVEL.c.id)
     )
     openings = list(among(connection, query, OPENING_TABLE.c.id, ids))
-    rows: dict[str, HeldPlace] = {}
-    for column, table in enumerate((LEVEL, BUILDING), start=1):
+    if memory is None:
         # Of one opening not all the levels that a campus has.
-        wanted = None if ids is None else {row[column] for row in openings} - {None}
+        wanted = [None if ids is None else {row[column] for row in openings} - {None} for column in (1, 2)]
+        rows = _held_places(connection, *wanted)
+    else:
+        rows = memory.read(connection, _held_places, LEVEL, BUILDING)
+    # A file that somebody else wrote to may have lost the row: what it said is then unknown.
+    return {opening_id: tuple(rows[each] for each in place if each in rows) for opening_id, *place in openings}
+
+
+def _held_places(
+    connection: Connection, levels: Collection[str] | None = None, buildings: Collection[str] | None = None
+) -> dict[str, HeldPlace]:
+    """Return levels and buildings by their identifiers, all where none are named."""
+    rows: dict[str, HeldPlace] = {}
+    for table, wanted in ((LEVEL, levels), (BUILDING, buildings)):
         for held in among(connection, select(table), table.c.id, wanted):
             row = held._mapping
             facts = {name: row[name] for name in INHERITED}
             rows[row["id"]] = HeldPlace(table.name, row["id"], row["name"] or "", facts)
-    # A file that somebody else wrote to may have lost the row: what it said is then unknown.
-    return {opening_id: tuple(rows[each] for each in place if each in rows) for opening_id, *place in openings}
+    return rows
 
 
 def _children(

@@ -269,7 +269,7 @@ def _judged(
         fits = read_fits(connection, wanted, project.memory)
         own_fields = project.memory.read(connection, read_own_fields, OWN_FIELD)
         own = _own_values(connection, own_fields, [inputs[0] for inputs in openings], wanted)
-        places = read_places(connection, wanted)
+        places = read_places(connection, wanted, project.memory)
         base = newest(connection)
     checked, count = [], len(openings)
     for done, inputs in enumerate(map(checker.known_inputs, _given_up(openings)), start=1):

@@ -10,6 +10,7 @@ import pytest
 from hwsched.calc.calculators import CALCULATORS
 from hwsched.cli import ENTRIES, ROOMS
 from hwsched.cli.command import run
+from hwsched.model.project import open_project
 from tests.cli.answers import answer, result
 
 
@@ -220,3 +221,19 @@ def test_the_catalogue_is_exported(tmp_path, capsys, sample_file):
     assert run(["parts", "import", str(sample_file), str(path)]) == 0
     assert "0 new, 0 changed" in capsys.readouterr().out
     assert run(["parts", "export", str(sample_file), str(tmp_path / "c.txt")]) == 3
+
+
+@pytest.mark.parametrize(
+    ("words", "style"),
+    [
+        (("--bare-unit", "mm"), "mm"),
+        (("--bare-unit", "in"), "fraction"),
+        ((), "fraction"),
+        (("--bare-unit", "mm", "--lengths", "fraction"), "fraction"),
+    ],
+)
+def test_who_writes_lengths_in_metric_units_reads_them_so(tmp_path, capsys, words, style):
+    path = tmp_path / "n.hwsched"
+    result(capsys, "project", "new", str(path), *words)
+    with open_project(path) as project:
+        assert project.length_style == style

@@ -11,6 +11,10 @@ if TYPE_CHECKING:
     import argparse
 
 
+_METRIC = ("mm", "cm", "m")
+"""Who writes lengths so reads them so too."""
+
+
 class Made(TypedDict):
     """A project that was made."""
 
@@ -25,7 +29,11 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
     add_project(parser)
     parser.add_argument("--name", help="title of the project (default: the file's name)")
-    parser.add_argument("--lengths", choices=LENGTH_STYLES, default="fraction", help="how lengths are shown")
+    parser.add_argument(
+        "--lengths",
+        choices=LENGTH_STYLES,
+        help="how lengths are shown (default: mm where numbers without a unit are metric, else fraction)",
+    )
     parser.add_argument("--bare-unit", choices=BARE_UNITS, help="unit of numbers written without one")
     parser.add_argument(
         "--time-zone", metavar="ZONE", help="whose days count, such as Europe/Lisbon (default: this machine's)"
@@ -41,7 +49,7 @@ def _run(arguments: argparse.Namespace) -> int:
     project = create_project(
         arguments.project,
         name,
-        length_style=arguments.lengths,
+        length_style=arguments.lengths or ("mm" if arguments.bare_unit in _METRIC else "fraction"),
         bare_unit=arguments.bare_unit,
         time_zone=arguments.time_zone,
     )

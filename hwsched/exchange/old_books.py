@@ -27,6 +27,13 @@ _EMPTY_BYTES: Final = 64 << 20
 """Text without a tag in it that a part may hold; a cell takes 32,767 characters."""
 
 
+# Names that are no text and places before the beginning of the file are values to the library, a flag that says that a
+# part is encrypted is something that it cannot do at run time.
+_DAMAGE: Final = (
+    zipfile.BadZipFile, zlib.error, OSError, EOFError, ValueError, RuntimeError, struct.error, IndexError
+)  # fmt: skip
+
+
 class SpanError(ValueError):
     """A workbook that is damaged, or reaches farther than is read."""
 
@@ -64,7 +71,9 @@ def check_span(content: bytes, ending: str, most_cells: int, most_bytes: int) ->
                 chunks = _unpacked(archive, name)
                 span += _open_document(chunks) if ending == ".ods" else _binary_sheet(b"".join(chunks))
                 _check(span, most_cells)
-    except (zipfile.BadZipFile, zlib.error, OSError, EOFError, NotImplementedError, struct.error, IndexError) as error:
+    except SpanError:
+        raise
+    except _DAMAGE as error:
         raise SpanError(f"is damaged: {error}") from None
     except expat.ExpatError as error:
         raise SpanError(f"is damaged: {error}") from None

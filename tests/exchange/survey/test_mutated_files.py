@@ -116,3 +116,31 @@ def test_damage_is_read_or_refused_in_a_sentence(tmp_path, name):
             raise AssertionError(f"HWSCHED_SEED={SEED}, mutant {number} of {name}: {error!r}") from error
         assert all(line.startswith(name) for line in said.splitlines() if ": " in line), said
         assert mutant.read_bytes() == content
+
+
+# Fields of a zip archive's central directory, by their place behind its mark (APPNOTE of the format, 4.3.12).
+TOLD = {
+    "is encrypted": (8, b"\x01\x00"),
+    "has a name that is no text": (8, b"\x00\x08"),
+    "is packed in an unknown way": (10, b"\x63\x00"),
+    "begins before the file": (42, b"\xff\xff\xff\xff"),
+}
+
+
+@pytest.mark.parametrize("name", ["a.xlsx", "a.xlsb", "a.ods"])
+@pytest.mark.parametrize(("place", "told"), TOLD.values(), ids=TOLD)
+def test_what_an_archive_says_wrongly_of_a_part_is_refused_in_a_sentence(tmp_path, name, place, told):
+    """Of every part at once, as no chance does it."""
+    path = tmp_path / name
+    KINDS[name](path)
+    content, mark = bytearray(path.read_bytes()), b"PK\x01\x02"
+    at = content.find(mark)
+    while at >= 0:
+        content[at + place : at + place + len(told)] = told
+        if told == b"\x00\x08":
+            content[at + 46] = 0x9A
+        at = content.find(mark, at + 4)
+    path.write_bytes(content)
+    with pytest.raises(InputRejected) as error:
+        read_survey(path, SurveyOptions(bare_unit="in"))
+    assert name in str(error.value)

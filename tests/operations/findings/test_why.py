@@ -86,11 +86,13 @@ def test_everything_of_openings_of_the_sample(sample_folder):
             for line in facts(told):
                 _, label_and_value = line.split(": ", 1)
                 assert any(label_and_value.startswith(f"{label} ") for label in LABELS), line
-                # Each came out of a workbook, that of the survey or the sheet of buildings, and says from which row.
+                # Each came out of a workbook, that of the survey or the sheets of buildings and places, and says its row.
                 origin = re.search(r"\(([^()]*)\)$", line)
                 assert origin, line
                 of_building = line.startswith("Building ")
-                assert ("power.xlsx, Buildings, row" if of_building else "survey") in origin.group(1), line
+                of_place = label_and_value.startswith(("Along the plan ", "Across the plan ", "Up to the cable way "))
+                wanted = "power.xlsx, Places, row" if of_place else "survey"
+                assert ("power.xlsx, Buildings, row" if of_building else wanted) in origin.group(1), line
 
 
 def test_facts_with_value_and_origin(yard):

@@ -86,7 +86,7 @@ def test_everything_of_openings_of_the_sample(sample_folder):
             for line in facts(told):
                 _, label_and_value = line.split(": ", 1)
                 assert any(label_and_value.startswith(f"{label} ") for label in LABELS), line
-                # Each came out of a workbook, that of the survey or the sheets of buildings and places, and says its row.
+                # Each came out of a workbook, the survey or the sheets of buildings and places, and says its row.
                 origin = re.search(r"\(([^()]*)\)$", line)
                 assert origin, line
                 of_building = line.startswith("Building ")

@@ -370,7 +370,7 @@ def _sets_of(
 
 
 def _supply_links(connection: Connection, ids: Collection[str] | None) -> dict[str, SupplyLink]:
-    """Return the supply of each opening that hangs on a circuit."""
+    """Return the supply of each opening that is on a circuit."""
     return {opening: SupplyLink(part) for opening, part in among(connection, _FEEDS, RUN_TABLE.c.opening_id, ids)}
 
 

@@ -260,7 +260,7 @@ def _of_source(source: CircuitSource, devices: Sequence[Device]) -> list[Problem
                 told[key] = unsuited(device, source.catalogue.get(device.part), source.source.normal_v, source.current)
             why = told[key]
             if why is not None:
-                text = f"{device.part} at {device.mark} cannot hang on {source.supply.name}: {why}"
+                text = f"{device.part} at {device.mark} cannot be fed by {source.supply.name}: {why}"
                 problems.append(Problem("mismatch", text, (), device.opening_id, device.part))
     return problems
 

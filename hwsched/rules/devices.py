@@ -48,7 +48,7 @@ Known = dict[str, tuple[Any, ...]]
 def devices_at(
     connected: ConnectedOpening, known: Known | None = None
 ) -> tuple[tuple[Device, ...], tuple[Problem, ...]]:
-    """Return what an opening hangs on its circuit, all its lock points together, and what is not known of it.
+    """Return what an opening brings to its circuit, all its lock points together, and what is not known of it.
 
     Where many openings of one catalogue are asked about, `known` takes what their units have in common.
     """
@@ -65,7 +65,7 @@ def devices_at(
 def devices_of(
     given: OpeningInput, fit: Fit | None, known: Known | None = None
 ) -> tuple[tuple[Device, ...], tuple[Problem, ...]]:
-    """Return what a lock point hangs on its opening's circuit, and what is not known of it.
+    """Return what a lock point brings to its opening's circuit, and what is not known of it.
 
     Parameters
     ----------
@@ -134,7 +134,7 @@ def switched(given: OpeningInput, fit: Fit) -> int:
 
 
 def unsuited(device: Device, part: Part | None, supply_v: float, supply_current: str) -> str | None:
-    """Say why a device cannot hang on a supply: wrong voltage, or wrong kind of current; None where it can."""
+    """Say why a device cannot be fed by a supply: wrong voltage, or wrong kind of current; None where it can."""
     current = (part.text_of(CURRENT) if part is not None else None) or device.current
     return mismatch(supply_v, supply_current, device.minimum_v, device.maximum_v, current)
 

@@ -107,7 +107,7 @@ class Chosen:
 
 @dataclass(frozen=True, slots=True)
 class SupplyLink:
-    """The supply on whose circuit an opening hangs."""
+    """The supply on whose circuit an opening is."""
 
     part: str | None
     """Its catalogue number; None while it is not chosen."""
@@ -236,7 +236,7 @@ class OpeningInput:
     chosen: tuple[Chosen, ...] = ()
     placed: HandPlacement | None = None
     supply_link: SupplyLink | None = None
-    """None: the opening hangs on no circuit."""
+    """None: the opening is on no circuit."""
     point: LockPoint = LockPoint()
     beside: tuple[Beside, ...] = ()
     """Earlier lock points of the opening, in their order."""

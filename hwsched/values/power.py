@@ -87,7 +87,7 @@ class Route:
     length_m: float | None = None
     """Measured, one way [m]."""
     pinned: bool = False
-    """The opening must hang on this supply."""
+    """The opening must be fed by this supply."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -200,7 +200,7 @@ class NodeResult:
     operating: tuple[str, ...] = ()
     """Marks of the openings whose operations at one time are worst for it."""
     parts: tuple[str, ...] = ()
-    """What hangs there, by catalogue number."""
+    """What is connected there, by catalogue number."""
 
     @property
     def lowest_v(self) -> float | None:

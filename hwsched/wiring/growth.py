@@ -39,7 +39,7 @@ class Grower:
         name, place = circuit.circuit.name, self._place(circuit)
         most = self._most(circuit)
         if place is None or most is None:
-            why = "nothing that is known hangs there yet"
+            why = "nothing that is known is connected there yet"
             return Growth(circuit.circuit.id, name, count, None, why)
         added = [f"later opening {number + 1}" for number in range(count)]
         runs = [replace(place, id=mark, to_node=mark, opening_id=mark) for mark in added]

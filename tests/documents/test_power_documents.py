@@ -318,7 +318,7 @@ def test_the_power_page_of_others():
     cat = parts()
     own = {"a": connected("a", cat, without=())}
     view = view_of(PowerResult(), own, cat)
-    assert "hangs on no circuit" in texts(power_blocks(view, view.openings[0]))
+    assert "is on no circuit" in texts(power_blocks(view, view.openings[0]))
     for power, word in (("battery", "Cells: 6 × AA"), ("none", "")):
         openings = {"a": ConnectedOpening(given(opening(id="a", mark="A"), cat=cat), fit(power=power))}
         view = view_of(PowerResult(), openings, cat)

@@ -24,8 +24,8 @@ RUNS = [
      "Stranding": "Solid", "Conductors in parallel": 2},
 ]  # fmt: skip
 ROUTES = [
-    {"Mark": "1", "Supply": "PS1", "Length, one way [m]": 15.0, "Must hang on it": "yes"},
-    {"Mark": "1", "Supply": "PS2", "Length, one way [m]": 33.0, "Must hang on it": None},
+    {"Mark": "1", "Supply": "PS1", "Length, one way [m]": 15.0, "Must be fed by it": "yes"},
+    {"Mark": "1", "Supply": "PS2", "Length, one way [m]": 33.0, "Must be fed by it": None},
 ]
 WHOLE = {"Levels": LEVELS, "Places": PLACES, "Supplies": SUPPLIES, "Circuits": CIRCUITS, "Runs": RUNS, "Routes": ROUTES}
 

@@ -255,7 +255,7 @@ ROWS = [
     row("circuit-apart", "boundary", ONE, circuits=TWO_CIRCUITS, says=2),
     row("fed-once", "passes", CHAIN),
     row("fed-once", "speaks", [*ONE, run("supply", "a", 5.0, "d")], circuits=TWO_CIRCUITS, says=2, severity="error",
-        about="A", concerns=("a",), words=("hangs on 2 circuits",)),
+        about="A", concerns=("a",), words=("is on 2 circuits",)),
     row("fed-once", "boundary", [*ONE, run("supply", "b", 5.0, "d")], circuits=TWO_CIRCUITS),
     of_strike("alarm-latching", "passes", "drops", "fail-secure", rating="60"),
     of_strike("alarm-latching", "passes", "stays", rating="60"),

@@ -39,7 +39,7 @@ _MOST_STEPS: Final = 200
 class Load:
     """What one device draws at a node, and the voltage it needs there."""
 
-    node: Annotated[str, Said("Where it hangs.")]
+    node: Annotated[str, Said("Where it is connected.")]
     kind: Annotated[str, Said("What stays the same whatever the voltage.", choices=LOAD_KINDS)]
     value: Annotated[NotNegative, Said("Current [A], power [W] or resistance [ohm].")]
     minimum_v: Annotated[NotNegative | None, Said("Least voltage that it needs there [V].")] = None

@@ -1,4 +1,4 @@
-"""Which opening hangs on which supply, and where the supplies go: fewest supplies, then least wire.
+"""Which supply feeds which opening, and where the supplies go: fewest supplies, then least wire.
 
 Here belong what is asked, what is refused and how the answer is told. The integer program stands in `siting_plan`,
 estimated distances in `cable_distance`.
@@ -51,7 +51,7 @@ class Problem:
     """Places, openings and the lengths of the cable routes between them."""
 
     supplies: Annotated[tuple[CandidateSupply, ...], Said("Places where a supply may stand.")]
-    openings: Annotated[tuple[Demand, ...], Said("Openings that need one; each hangs whole on one supply.")]
+    openings: Annotated[tuple[Demand, ...], Said("Openings that need one; each is fed whole by one supply.")]
     distances_m: Annotated[
         Sequence[Sequence[float | None]],
         Said("A list an opening with the route's length to each supply [m]; null where there is none.",
@@ -61,7 +61,7 @@ class Problem:
     fixed_supplies: Annotated[tuple[str, ...], Said("Supplies (id) that must be used.", shown="none")] = ()
     fixed_pairs: Annotated[
         Mapping[str, str],
-        Said("Openings that must hang on a certain supply {opening: supply}.", shown="none",
+        Said("Openings that a certain supply must feed {opening: supply}.", shown="none",
              form="{opening: supply}"),
     ] = field(default_factory=dict)  # fmt: skip
 
@@ -124,7 +124,7 @@ def place_supplies(
     progress: Progress | None = None,
     cancelled: Cancelled | None = None,
 ) -> Siting:  # fmt: skip
-    """Choose the places of the supplies and hang every opening on one.
+    """Choose the places of the supplies and put every opening on one.
 
     Parameters
     ----------
@@ -304,7 +304,7 @@ def _why_not(problem: Problem, pairs: Pairs, found: NoPlan, limits: Limits) -> I
     amount = "" if short is None or short[0] <= _SHORT_A else f": short by {short[0]:.6g} A"
     return NoSitingError(
         "supplies",
-        "current is short though not in sum: each opening hangs whole on one supply, and no division keeps every "
+        "current is short though not in sum: each opening is fed whole by one supply, and no division keeps every "
         f"supply within its current{amount}",
         tuple(o.id for o in problem.openings),
         None if short is None else short[0],
@@ -319,7 +319,7 @@ def _listed(names: Sequence[str]) -> str:
 
 SITING = Calculator(
     name="siting",
-    title="Places of supplies, and which opening hangs on which",
+    title="Places of supplies, and which openings each feeds",
     basis="exact integer programming: fewest supplies first, then least total wire",
     work=place_supplies,
     example={

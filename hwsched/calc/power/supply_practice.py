@@ -218,7 +218,7 @@ def operating_window_v(nominal_v: float) -> tuple[float, float]:
 def mismatch(
     supply_v: float, supply_current: str, load_low_v: float, load_high_v: float, load_current: str
 ) -> str | None:
-    """Say why a load cannot hang on a supply, or None where voltage and kind of current suit.
+    """Say why a load cannot be fed by a supply, or None where voltage and kind of current suit.
 
     Parameters
     ----------

@@ -1,4 +1,4 @@
-"""`hwsched power connect`: hangs openings on a circuit, or takes them off."""
+"""`hwsched power connect`: puts openings on a circuit, or takes them off."""
 
 from __future__ import annotations
 
@@ -39,7 +39,7 @@ def _run(arguments: argparse.Namespace) -> int:
             changes = connect_openings(
                 project, circuit, openings, who=who(arguments), from_node=arguments.begin, length_m=arguments.length
             )
-        return tell_step(arguments, "Hung", changes, step_of(project, changes))
+        return tell_step(arguments, "Connected", changes, step_of(project, changes))
 
 
 VERB = Verb(_arguments, _run, result=Step, in_batch=True)

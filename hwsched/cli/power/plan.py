@@ -12,7 +12,7 @@ if TYPE_CHECKING:
 
 
 class Pair(TypedDict):
-    """An opening with the supply that it is to hang on."""
+    """An opening with the supply that is to feed it."""
 
     mark: str
     supply: str

@@ -5,7 +5,7 @@ from hwsched.desktop.subject import Subject
 
 
 class PowerActions(Subject):
-    """Supplies, circuits and what hangs there."""
+    """Supplies, circuits and what is connected there."""
 
     def __init__(self, frame: Frame) -> None:
         super().__init__(frame)

@@ -248,7 +248,7 @@ class PowerSheet(QWidget):
         line = (
             opening_line(held[1], opening_id)
             if held is not None
-            else phrase("It wants a supply and hangs on no circuit.")
+            else phrase("It wants a supply and is on no circuit.")
         )
         return f"{opening.mark}   {where}", line
 
@@ -293,7 +293,7 @@ class PowerSheet(QWidget):
             leaves = leaves_of(held[1], identifier) if held is not None else ()
             sheets = [wiring_sheet(*held, identifier, present.style, leaf=leaf) for leaf in leaves if held is not None]
             self.wiring.show_drawings(
-                sheets, phrase("Choose an opening that hangs on a circuit to see how it is wired.")
+                sheets, phrase("Choose an opening that is on a circuit to see how it is wired.")
             )
         elif page is self.plot:
             circuit = present.circuit(self._circuit)

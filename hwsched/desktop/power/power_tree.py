@@ -1,4 +1,4 @@
-"""Supplies, their circuits and what hangs on them, as a tree into which openings are dragged."""
+"""Supplies, their circuits and what is connected to them, as a tree into which openings are dragged."""
 
 from collections.abc import Mapping, Sequence
 from typing import Final
@@ -71,7 +71,7 @@ class PowerTree(QTreeWidget):
         work : PowerResult
             Of the whole project.
         loose : mapping
-            Openings that want a supply and hang on no circuit: identifier to mark.
+            Openings that want a supply and are on no circuit: identifier to mark.
         runs : sequence of Run
             As laid: what is fed through a junction or an opening stands below it.
         marks : mapping
@@ -264,7 +264,7 @@ class PowerTree(QTreeWidget):
         while waiting:
             ends = {run.to_node for run in waiting}
             ready = [run for run in waiting if run.from_node in placed or run.from_node not in ends]
-            for run in ready or waiting:  # Runs in a ring wait for one another: they all hang on the circuit.
+            for run in ready or waiting:  # Runs in a ring wait for one another: they all are on the circuit.
                 line = self._run(run, circuit)
                 placed.get(run.from_node, circuit_line).addChild(line)
                 placed.setdefault(run.to_node, line)

@@ -1,4 +1,4 @@
-"""The place for power: supplies, circuits and what hangs on them are laid, dragged, judged, drawn and sited."""
+"""The place for power: supplies, circuits and what is connected to them are laid, dragged, judged, drawn and sited."""
 
 from collections.abc import Callable
 from functools import cache
@@ -159,9 +159,9 @@ class PowerWindow(ToolWindow):
         then: Callable[[], None] | None = None,
         base: int | None = None,
     ) -> None:
-        """Hang openings on a circuit, or take them off every one; `then` is called once it is done.
+        """Put openings on a circuit, or take them off every one; `then` is called once it is done.
 
-        Base is the newest step when the person saw where they hang; as the tree shows it when left out.
+        Base is the newest step when the person saw where they are; as the tree shows it when left out.
         """
         connected = self.present.facts.connected()
         if circuit_id or any(each in connected for each in openings):

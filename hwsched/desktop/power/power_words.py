@@ -57,11 +57,11 @@ def circuit_line(circuit: CircuitResult) -> str:
     if circuit.operating:
         words.append(phrase("at one time: {operating}", operating=", ".join(circuit.operating)))
     words += [*collapse_words(circuit), *problem_words(circuit)]
-    return " · ".join(words) or phrase("Nothing hangs on it yet: drag openings onto it.")
+    return " · ".join(words) or phrase("Nothing is connected to it yet: drag openings onto it.")
 
 
 def opening_line(circuit: CircuitResult, opening_id: str) -> str:
-    """Say what hangs at an opening, and its volts in every state."""
+    """Say what is connected at an opening, and its volts in every state."""
     nodes = [node for node in circuit.nodes if node.opening_id == opening_id and node.minimum_v is not None]
     words = [
         phrase(

@@ -264,7 +264,7 @@ def _supplies(side: Standing) -> str:
 
 def _room(side: Standing) -> str:
     if side.room_v is None:
-        return phrase("nothing hangs there")
+        return phrase("nothing is connected there")
     return (
         phrase("{room_v:.2f} V at {room_at}", room_v=side.room_v, room_at=side.room_at)
         if side.room_v >= 0

@@ -45,7 +45,7 @@ def _supply(project: ProjectView, view: OpeningView) -> list[Block]:
     if found is None:
         return [
             Paragraph(
-                phrase("Fed from a supply of its own, as listed under box contents; it hangs on no circuit."), "body"
+                phrase("Fed from a supply of its own, as listed under box contents; it is on no circuit."), "body"
             ),
             *_laid(project, view, None),
             Paragraph(f"{caution('mains-on-leaf')} {caution('separation')}", "caution"),

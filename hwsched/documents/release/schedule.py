@@ -332,7 +332,7 @@ def _differences(group: HeadingGroup, other: HeadingGroup) -> list[str]:
 
 
 def _supplies(project: ProjectView) -> list[Section]:
-    """Return what feeds openings from elsewhere: supplies that something hangs on, their batteries and limiters."""
+    """Return what feeds openings from elsewhere: supplies that feed something, their batteries and limiters."""
     rows = []
     for each in project.power.supplies:
         if not each.circuits:

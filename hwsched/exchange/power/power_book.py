@@ -30,7 +30,7 @@ _ROUTE: Final = (
     Attribute("mark", "Mark", required=True),
     _OF_SUPPLY,
     Attribute("length_m", "Length, one way", "number", "m", note="Measured along the cable route."),
-    Attribute("pinned", "Must hang on it", "flag"),
+    Attribute("pinned", "Must be fed by it", "flag", synonyms=("Must hang on it",)),
 )
 _PLACE: Final = (
     Attribute("mark", "Mark", required=True),

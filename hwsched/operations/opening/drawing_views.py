@@ -175,5 +175,5 @@ def _power(project: Project, name: str, view: str) -> Sequence[Drawing]:
     opening = openings_of_marks(project, [name])[0]
     found = work.circuit_of(opening)
     if found is None:
-        raise MissingRowError(f"{name} hangs on no circuit")
+        raise MissingRowError(f"{name} is on no circuit")
     return [wiring_sheet(*found, opening, style, leaf=leaf) for leaf in leaves_of(found[1], opening)]

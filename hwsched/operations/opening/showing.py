@@ -141,7 +141,7 @@ class OpeningRecord:
     pieces_left: tuple[Piece, ...]
     """On record at a place that is locked no more."""
     circuit: CircuitRecord | None
-    """None: it hangs on no circuit."""
+    """None: it is on no circuit."""
     findings: tuple[FindingRecord, ...]
 
 

@@ -1,4 +1,4 @@
-"""Hanging openings on circuits and taking them off; measured routes, heights of levels.
+"""Putting openings on circuits and taking them off; measured routes, heights of levels.
 
 Supplies, circuits and runs themselves are laid in `laying`.
 """
@@ -37,7 +37,7 @@ def connect_openings(
     length_m: float | None = None,
     base: int | None = None,
 ) -> Changes:
-    """Hang openings on a circuit, each by a run of its own; what hung elsewhere is moved.
+    """Put openings on a circuit, each by a run of its own; what was on another is moved.
 
     Parameters
     ----------
@@ -54,7 +54,7 @@ def connect_openings(
     length_m : float, optional
         Of each run; else as measured, or as estimated from level, plan and rise; else unknown.
     base : int, optional
-        The newest change set that was seen; another circuit on which others hung them since is a conflict.
+        The newest change set that was seen; another circuit on which others put them since is a conflict.
 
     Raises
     ------
@@ -63,11 +63,11 @@ def connect_openings(
     """
     if length_m is not None:
         checked_length(length_m)
-    with project.change("hang", f"Hang {len(opening_ids)} openings", who, base=base) as change:
+    with project.change("hang", f"Connect {len(opening_ids)} openings", who, base=base) as change:
         circuit = row_there(change, CIRCUIT_TABLE, circuit_id)
         supply = next(s for s in read_power(change.connection).supplies if s.id == circuit.supply_id)
         named = mark_of(change, opening_ids[0]) if len(opening_ids) == 1 else f"{len(opening_ids)} openings"
-        change.summary = f"Hang {named} on circuit {circuit.name} of {supply.name}"
+        change.summary = f"Connect {named} to circuit {circuit.name} of {supply.name}"
         begin = begin_of(change, marks_of(change), circuit_id, from_node)
         _check_begin(change, circuit, begin, from_node, opening_ids)
         lengths = (

@@ -155,7 +155,7 @@ def _twice(read: PowerRead) -> Iterator[CellProblem]:
             before = kept.setdefault(row.values["mark"], row)
             if before is not row:
                 message = f"{row.values['mark']} is kept at {before.values['supply']} by row {before.place + 1}"
-                yield row.refuse("pinned", message, "one supply that an opening must hang on")
+                yield row.refuse("pinned", message, "one supply that must feed an opening")
 
 
 class CellRefusedError(Exception):

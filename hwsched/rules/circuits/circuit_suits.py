@@ -1,4 +1,4 @@
-"""Rule: a load hangs on a supply of its voltage and its kind of current."""
+"""Rule: a load is on a supply of its voltage and its kind of current."""
 
 from collections.abc import Iterable
 
@@ -24,6 +24,6 @@ RULE = Rule(
     discipline="power",
     severity="error",
     basis="the makers' declarations; a default window of 85 to 110 % of nominal is NFPA 72 (secondary copy)",
-    cure="Hang the load on a supply of its voltage and its kind of current.",
+    cure="Put the load on a supply of its voltage and its kind of current.",
     judge=_judge,
 )

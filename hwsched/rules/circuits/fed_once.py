@@ -1,4 +1,4 @@
-"""Rule: an opening hangs on one run of one circuit."""
+"""Rule: an opening is on one run of one circuit."""
 
 from collections import Counter
 from collections.abc import Iterable
@@ -14,7 +14,7 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Ver
             # Two sources at one load would be joined through it, which needs a listing (NEC 725.124, secondary copy).
             if counts[opening] > 1:
                 yield Verdict(
-                    f"{mark} hangs on {counts[opening]} circuits of {result.supply.name}.",
+                    f"{mark} is on {counts[opening]} circuits of {result.supply.name}.",
                     about=mark,
                     circuit_id=circuit.circuit.id,
                     opening_ids=(opening,),

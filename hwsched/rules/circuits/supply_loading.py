@@ -59,7 +59,7 @@ RULE = Rule(
     discipline="power",
     severity="warning",
     basis="trade articles: no more than 75 to 80 % of the rating; above the rating it is an error",
-    cure="Take a larger supply, or hang some openings on another one.",
+    cure="Take a larger supply, or put some openings on another one.",
     judge=_judge,
     limits=(
         Limit(

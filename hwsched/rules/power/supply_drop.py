@@ -58,7 +58,7 @@ def _low(solved: OwnCircuit, node: NodeResult, wire: str, run: str) -> Verdict:
     volts = {state: each for state, each in node.volts.items() if state != "highest-mains"}
     state, arrives = min(volts.items(), key=lambda pair: pair[1])
     least, needed = solved.result.source_v[state], node.minimum_v or 0.0
-    who = "the strike" if "(strike" in node.name else "the unit" if "leaf)" in node.name else "what hangs there"
+    who = "the strike" if "(strike" in node.name else "the unit" if "leaf)" in node.name else "what is connected there"
     onto = " and what leads onto the leaf" if "(" in node.name else ""
     short = f"short by {short_v(needed - arrives)} V" if arrives >= 0 else "and no voltage is left at all"
     return Verdict(

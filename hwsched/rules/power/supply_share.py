@@ -28,7 +28,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     held = fsum(max(amps(d, d.holding, volts), amps(d, d.peak, volts)) for d in devices)
     first = fsum(max(_first_a(d, volts), amps(d, d.holding, volts)) for d in devices)
     usable = rated * limits["share"]
-    who = "The unit draws" if len(devices) == 1 else "All that hangs at the opening draws"
+    who = "The unit draws" if len(devices) == 1 else "All that is connected at the opening draws"
     if held > usable + 1e-9:
         yield Verdict(
             f"{who} {held:.3g} A; {limits['share']:.0%} of the supply's {rated:g} A is {usable:g} A, short by "

@@ -103,7 +103,7 @@ def test_sheets_of_a_riser_are_files_beside_each_other(connected, tmp_path, monk
         ("Attic", "riser", "no supply stands in Attic"),
         ("PS1/C9", "voltages", "no circuit PS1/C9 is laid; a circuit is named SUPPLY/CIRCUIT"),
         ("PS9/C1", "voltages", "no circuit PS9/C1"),
-        ("2", "wiring", "2 hangs on no circuit"),
+        ("2", "wiring", "2 is on no circuit"),
         ("77", "wiring", "77"),
         ("77", "detail", "77"),
     ],

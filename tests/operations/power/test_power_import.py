@@ -157,7 +157,7 @@ BAD = {
     "circuit twice": ("Circuits", 1, "Wire", "WIRE", "stands in row 2 already"),
     "place twice": ("Places", 1, "Mark", "1", "stands in row 2 already"),
     "route twice": ("Routes", 1, "Supply", "PS1", "stands in row 2 already"),
-    "kept twice": ("Routes", 1, "Must hang on it", "yes", "kept at PS1 by row 2"),
+    "kept twice": ("Routes", 1, "Must be fed by it", "yes", "kept at PS1 by row 2"),
 }
 
 

@@ -2,10 +2,10 @@
 
 import pytest
 
-from hwsched.values.power import Route
-from hwsched.wiring.distances import distance
+from hwsched.values.power import PowerFacts, Route
+from hwsched.wiring.distances import distance, laid_ways
 from tests.rules.scenario import opening
-from tests.wiring.power_rows import supply
+from tests.wiring.power_rows import circuit, run, supply
 
 HEIGHTS = {("Main", "1"): 0.0, ("Main", "2"): 4.0, ("Main", "roof"): None}
 PLACE = {"building": "Main", "level": "1", "x_m": 2.0, "y_m": 3.0, "rise_m": 1.5}
@@ -60,3 +60,24 @@ def test_on_one_level_its_height_does_not_matter():
 )
 def test_what_is_missing_is_named(place, door, needs):
     assert of(place, door) == (None, needs)
+
+
+def test_a_run_that_lies_goes_before_an_estimate():
+    found, needs = of(laid_m=40.0)
+    assert (found.metres, found.measured, needs) == (40.0, True, ())
+    # It is the only thing that is known.
+    assert of(door={"plan_x_m": None}, laid_m=40.0)[0].metres == 40.0
+    # What somebody measured goes before it; one as long as the estimate is an estimate.
+    assert of(laid_m=40.0, route=Route("o", "s", 44.0))[0].metres == 44.0
+    assert of(laid_m=31.5)[0].measured is False
+
+
+def test_ways_of_runs_that_lie():
+    """1 and 2 in a chain, 4 by two runs, 3 behind an unknown one; 5 is led over a junction, by choice."""
+    runs = (
+        run("supply", "1", 12.0), run("1", "2", 3.5), run("2", "3", None), run("supply", "4", 9.0),
+        run("supply", "4", 8.0, of="d"), run("supply", "J1", 10.0), run("J1", "5", 2.0),
+    )  # fmt: skip
+    found = laid_ways(PowerFacts((supply(),), (circuit(), circuit("d")), runs))
+    assert found.supply == {("1", "s"): 12.0, ("4", "s"): 8.0}
+    assert found.between == {frozenset("12"): 3.5}

@@ -246,9 +246,7 @@ class PowerSheet(QWidget):
         opening = checked.given.opening
         where = " · ".join(word for word in (opening.building, opening.level, opening.room_to) if word)
         line = (
-            opening_line(held[1], opening_id)
-            if held is not None
-            else phrase("It wants a supply and is on no circuit.")
+            opening_line(held[1], opening_id) if held is not None else phrase("It wants a supply and is on no circuit.")
         )
         return f"{opening.mark}   {where}", line
 
@@ -292,9 +290,7 @@ class PowerSheet(QWidget):
             held = present.work.circuit_of(identifier) if kind == "opening" else None
             leaves = leaves_of(held[1], identifier) if held is not None else ()
             sheets = [wiring_sheet(*held, identifier, present.style, leaf=leaf) for leaf in leaves if held is not None]
-            self.wiring.show_drawings(
-                sheets, phrase("Choose an opening that is on a circuit to see how it is wired.")
-            )
+            self.wiring.show_drawings(sheets, phrase("Choose an opening that is on a circuit to see how it is wired."))
         elif page is self.plot:
             circuit = present.circuit(self._circuit)
             plots = [voltage_plot(*circuit, present.style)] if circuit is not None else []

@@ -37,7 +37,7 @@ from hwsched.values import Catalogue, Settings, SupplyLink
 from hwsched.values.power import Circuit, PowerFacts, PowerResult, Route, Run, Supply
 from hwsched.values.terms import CostTerms
 from hwsched.wiring import ConnectedOpening, solve_supplies
-from hwsched.wiring.distances import Heights, distance
+from hwsched.wiring.distances import Heights, LaidWays, distance, laid_ways
 
 _CIRCUIT_VOLTAGE: Final = rule_named("circuit-voltage")
 
@@ -259,11 +259,12 @@ class BuildingPlanning:
         if not any(place.sizes for place in places):
             raise ValueRefusedError("supplies", "; ".join(self.left_out[:5]) or "no supply is there")
         routes = {(route.opening_id, route.supply_id): route for route in self.facts.routes}
-        to_place = [self._ways(o, supplies, routes) for o in self.planned]
+        laid = laid_ways(self.facts)
+        to_place = [self._ways(o, supplies, routes, laid) for o in self.planned]
         given = [each.given.opening for each in self.planned.values()]
         return Question(
             tuple(places), tuple(PlanOpening(o, drawn_) for o, drawn_ in openings.items()), tuple(priced), to_place,
-            between_m(given, self.heights),
+            between_m(given, self.heights, laid.between),
         )  # fmt: skip
 
     def _leave_out(self, told: Sequence[str]) -> None:
@@ -274,19 +275,20 @@ class BuildingPlanning:
             self.assumed.append(told)
 
     def _ways(
-        self, opening: str, supplies: Sequence[Supply], routes: Mapping[tuple[str, str], Route]
+        self, opening: str, supplies: Sequence[Supply], routes: Mapping[tuple[str, str], Route], laid: LaidWays
     ) -> list[float | None]:
         row: list[float | None] = []
         missing: set[str] = set()
         pinned = self.pinned[opening]
         for supply in supplies:
             found, needs = distance(
-                supply, self.planned[opening].given.opening, self.heights, routes.get((opening, supply.id))
-            )
+                supply, self.planned[opening].given.opening, self.heights, routes.get((opening, supply.id)),
+                laid_m=laid.supply.get((opening, supply.id)),
+            )  # fmt: skip
             missing.update(needs)
             kept = not pinned or supply.id in pinned
             row.append(max(found.metres, _SHORTEST_M) if found is not None and kept else None)
-            # From opening to opening nobody measures.
+            # From opening to opening nobody measures before a run lies there.
             if found is not None and kept and (not found.measured or len(self.planned) > 1):
                 self._assume("ways that nobody has measured are estimated from level, plan and rise")
         if all(each is None for each in row):

@@ -3,7 +3,7 @@
 Here belongs reading; what is asked of the planner and proved of its answer stands in `power_planning`.
 """
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from dataclasses import replace
 from math import fsum
 from typing import Final
@@ -195,12 +195,20 @@ def warmth_of(circuit: Circuit | None, settings: Settings) -> float:
     return conductor("18 AWG", "stranded", warm).resistance_ohm_per_km / cold
 
 
-def between_m(openings: Sequence[Opening], heights: Heights) -> list[list[float | None]]:
-    """Return the cable ways between openings, estimated from level, plan and rise; None where a fact is missing [m]."""
-    return [[None if one is other else _way(one, other, heights) for other in openings] for one in openings]
+def between_m(
+    openings: Sequence[Opening], heights: Heights, laid: Mapping[frozenset[str], float]
+) -> list[list[float | None]]:
+    """Return the cable ways between openings [m]; None where a fact is missing.
+
+    As long as the run that lies there, else estimated from level, plan and rise.
+    """
+    return [[None if one is other else _way(one, other, heights, laid) for other in openings] for one in openings]
 
 
-def _way(one: Opening, other: Opening, heights: Heights) -> float | None:
+def _way(one: Opening, other: Opening, heights: Heights, laid: Mapping[frozenset[str], float]) -> float | None:
+    known = laid.get(frozenset((one.id, other.id)))
+    if known is not None:
+        return max(known, _SHORTEST_M)
     if one.building != other.building:
         return None
     same = one.level == other.level and one.level is not None

@@ -51,7 +51,7 @@ from hwsched.values.power import Circuit, PowerFacts, PowerResult, Run, Supply
 from hwsched.values.power import Problem as Lacking
 from hwsched.values.standing import WHY
 from hwsched.wiring import ConnectedOpening, solve_supplies
-from hwsched.wiring.distances import Heights, distance
+from hwsched.wiring.distances import Heights, distance, laid_ways
 
 _CIRCUIT_VOLTAGE: Final = rule_named("circuit-voltage")
 
@@ -362,12 +362,16 @@ def _cheapest(
 ) -> tuple[Siting, dict[str, float], int, str]:
     """Solve with the cheapest wire of those that need the fewest supplies."""
     routes = {(route.opening_id, route.supply_id): route for route in facts.routes}
+    laid = laid_ways(facts)
     lengths: list[list[tuple[float, bool] | None]] = []
     for opening, each in connected.items():
         row: list[tuple[float, bool] | None] = []
         missing: set[str] = set()
         for supply in supplies:
-            found, needs = distance(supply, each.given.opening, heights, routes.get((opening, supply.id)))
+            found, needs = distance(
+                supply, each.given.opening, heights, routes.get((opening, supply.id)),
+                laid_m=laid.supply.get((opening, supply.id)),
+            )  # fmt: skip
             missing.update(needs)
             row.append(None if found is None else (max(found.metres, 0.1), found.measured))
         if all(entry is None for entry in row):

@@ -9,7 +9,7 @@ from hwsched.operations.power.planning_accepting import accept_plan
 from hwsched.operations.power.power_editing import add_run, edit_power_row, remove_power_row
 from hwsched.operations.power.power_planning import propose_plan
 from hwsched.operations.power.power_results import power_result
-from hwsched.operations.power.supply_siting import CIRCUIT_NAME
+from hwsched.operations.power.supply_siting import CIRCUIT_NAME, propose_siting
 from hwsched.operations.shown import ShownOtherwiseError
 from hwsched.operations.survey.editing import edit_facts
 from tests.model.backends import furnished
@@ -182,6 +182,18 @@ def test_a_circuit_that_is_low_is_cured_whole_with_everything_else_as_it_is(proj
     assert [line for line in lines(project) if line[0] == "C1"] == [
         ("C1", "1", "2", 10.0), ("C1", "2", "3", 10.0), ("C1", "supply", "1", 10.0)
     ]  # fmt: skip
+
+
+def test_a_run_that_lies_tells_how_long_its_way_is(project, yard):
+    """By level and plan 1 is 10 m from PA; 40 m were laid, so that nothing is gained by laying it again."""
+    c1 = circuit(project, yard["PA"])
+    connect_openings(project, c1, [yard["1"]], who=WHO, length_m=40)
+    fit_all(project)
+    found = propose_plan(project, circuit_id=c1, aim="least-wire")
+    assert found.already
+    assert found.plan.wire_m == pytest.approx(40.0)
+    # And sited: 1 is nearer to every other supply's place now.
+    assert propose_siting(project, "Main").lengths_m[yard["1"]] != pytest.approx(10.0)
 
 
 def test_where_what_is_kept_is_low_the_refusal_says_what_remains(project, yard):

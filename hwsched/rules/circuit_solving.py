@@ -244,6 +244,7 @@ class _Solving:
         first = [
             fsum(amps(d, d.peak if d.inrush is None else d.inrush, volts) for d in own) for own in by_opening.values()
         ]
+        inrush = worst_inrush_a(resting, first, laid.at_once)
         rated = self.circuit_source.part.number_of(OUTPUT_A) if self.circuit_source.part else None
         limiter = laid.circuit.limiter_a
         if limiter is None and complete:
@@ -258,7 +259,8 @@ class _Solving:
             collapsed={s.name: s.solution.reason or "" for s in states if s.solution.collapsed},
             operating=self._marks(states[-1].operating, states[-1].elsewhere),
             holding_a=held if complete else None,
-            inrush_a=worst_inrush_a(resting, first, laid.at_once) if complete else None,
+            inrush_a=inrush if complete else None,
+            known_inrush_a=inrush,
             limiter_a=limiter,
             proofs=self._proofs(nodes),
             held_a=bounds,

@@ -282,7 +282,9 @@ class CircuitResult:
     """Marks of the openings that operate at one time in the worst case."""
     holding_a: float | None = None
     inrush_a: float | None = None
-    """Worst, with so many starting at one time [A]."""
+    """Worst, with so many starting at one time [A]; None while a load is unknown."""
+    known_inrush_a: float | None = None
+    """The same of what is known: what is unknown can only add to it."""
     limiter_a: float | None = None
     """As laid, else as proposed [A]."""
     problems: tuple[Problem, ...] = ()
@@ -389,6 +391,8 @@ class SupplyResult:
     """Of all circuits, everything held at once, at the least and at the most [A]; None where nothing can be said."""
     inrush_a: float | None = None
     """Worst of all circuits, on each so many openings starting as it says [A]; None while a load is unknown."""
+    known_inrush_a: float | None = None
+    """The same of what is known."""
     growth: tuple[Growth, ...] = ()
     """A line a circuit where room for later openings is asked."""
 

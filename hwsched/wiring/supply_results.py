@@ -204,6 +204,7 @@ def _supply(
         limiting=(part.text_of(LIMITING) if part else None) or "inherent",
         held_a=bounds,
         inrush_a=fsum(c.inrush_a for c in result if c.inrush_a is not None) if complete else None,
+        known_inrush_a=fsum(c.known_inrush_a for c in result if c.known_inrush_a is not None),
     )
     try:
         standby = size_standby(found, inputs_of_openings(openings, result), catalogue, settings)

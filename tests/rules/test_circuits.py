@@ -15,7 +15,7 @@ from hwsched.values.power import Growth
 from hwsched.wiring import ConnectedOpening
 from tests.rules.circuit_rows import BY_ID, CircuitRow, run_row
 from tests.rules.scenario import fp, item, part
-from tests.wiring.power_rows import BATTERY, alone, circuit, connected, only, parts, run, supply, work
+from tests.wiring.power_rows import BATTERY, alone, circuit, connected, only, parts, run, said, supply, work
 
 FULL = parts(add=(part("BAT", "standby-battery", voltage_v=12.0, capacity_ah=15.0, end_v=11.0),))
 
@@ -336,3 +336,15 @@ def test_findings_reach_the_openings_that_they_concern():
     assert found.circuit_of("b")[1].circuit.id == "c"
     assert found.circuit_of("nobody") is None
     assert BATTERY.number in cat.parts
+
+
+@pytest.mark.parametrize(("inrush_a", "sure"), [(1.25, ""), (1.26, "At least 2.52 A flow in the first moment")])
+def test_a_load_of_which_nothing_is_known_silences_no_inrush(inrush_a, sure):
+    """Two units start together on 2.5 A, and behind a limiter of 2.5 A; what a strike draws beside nobody knows."""
+    cat = parts(UNIT={"supply_rest_a": 0.2, "supply_inrush_a": inrush_a}, STRIKE={"holding_a": None})
+    openings = {"a": connected("a", cat), "b": connected("b", cat), "c": only("c", cat)}
+    found = alone([*CHAIN, run("b", "c")], cat, openings=openings, circuits=[circuit(limiter_a=2.5)])
+    for rule in ("supply-loading", "circuit-limiter"):
+        texts = [finding.message for finding in said(found, rule)]
+        assert any(text.startswith("Unknown: whether") for text in texts)
+        assert [text.startswith(sure) for text in texts if not text.startswith("Unknown")] == [True] * bool(sure)

@@ -34,12 +34,14 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Ver
             text = f"The {laid_a:g} A limiter is above the {result.rated_a:g} A that the supply gives."
             yield _said(circuit, text, limiter_a=laid_a, rated_a=result.rated_a)
         # A fuse bears a moment above its rating, so that this is a matter of its curve, and not of its size.
-        if circuit.inrush_a is not None and circuit.inrush_a > laid_a + 1e-9:
+        first = circuit.known_inrush_a
+        if first is not None and first > laid_a + 1e-9:
+            least = "" if circuit.inrush_a is not None else "At least "
             text = (
-                f"{circuit.inrush_a:.3g} A flow in the first moment, above the {laid_a:g} A limiter: it "
+                f"{least}{first:.3g} A flow in the first moment, above the {laid_a:g} A limiter: it "
                 "must be a slow one, its curve decides."
             )
-            yield _said(circuit, text, inrush_a=circuit.inrush_a, limiter_a=laid_a)
+            yield _said(circuit, text, inrush_a=first, limiter_a=laid_a)
 
 
 def _none_laid(circuit: CircuitResult, margin: float) -> Verdict:

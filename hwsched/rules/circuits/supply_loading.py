@@ -7,16 +7,18 @@ from hwsched.values.power import SupplyResult
 
 
 def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Verdict]:
-    rated, first = result.rated_a, result.inrush_a
+    # What is unknown can only add to it: what is exceeded already is exceeded for sure.
+    rated, first = result.rated_a, result.known_inrush_a
     if rated is None:
         return
     yield from _held(result, rated, limits)
     over = result.held_a is not None and result.held_a[0] > rated + 1e-9
     # What it bears for a moment above its rating is for its sheet to say; what is over already is over then too.
     if first is not None and first > rated + 1e-9 and not over:
+        least = "" if result.inrush_a is not None else "At least "
         yield Verdict(
-            f"{first:.3g} A flow in the first moment of the worst operations at one time, above the {rated:g} A of "
-            f"{result.supply.name}, by {first - rated:.3g} A.",
+            f"{least}{first:.3g} A flow in the first moment of the worst operations at one time, above the {rated:g} A "
+            f"of {result.supply.name}, by {first - rated:.3g} A.",
             "Take a supply whose sheet allows that for a moment, a larger one, or fewer operations at one time.",
             values={"inrush_a": first, "rated_a": rated},
             about=result.supply.part or "",

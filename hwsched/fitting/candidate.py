@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 from math import inf
 
+from hwsched.fitting.order_units import lacking, price_told
 from hwsched.quantities.money import ZERO, Exchange, exact_decimal, product, summed
 from hwsched.rules import each_verdict, rules_in_slot, severity_of
 from hwsched.rules.rule import OpeningRule, Slot
@@ -157,13 +158,17 @@ def cheapest(given: OpeningInput, parts: Iterable[Part]) -> Part | None:
 
 
 def worth(part: Part, exchange: Exchange) -> tuple[bool, Decimal]:
-    """Return what parts are ranked by: whether its price cannot be told, and the price in the exchange's currency."""
-    if part.list_price is None:
+    """Return what parts are ranked by: whether its price cannot be told, and that of one in the exchange's currency.
+
+    Of one piece or metre: the price of a box is no price of a screw.
+    """
+    price = price_told(part)
+    if price is None:
         return True, ZERO
     if part.currency == exchange.currency:
-        return False, part.list_price
+        return False, price
     factor = exchange.factor(part.currency)
-    return (True, ZERO) if factor is None else (False, product(part.list_price, factor))
+    return (True, ZERO) if factor is None else (False, product(price, factor))
 
 
 def cost_of(given: OpeningInput, fit: Fit) -> tuple[int, Decimal]:
@@ -179,8 +184,8 @@ def cost_of(given: OpeningInput, fit: Fit) -> tuple[int, Decimal]:
         if fit_part.role == "tool":
             continue
         part = given.catalogue.get(fit_part.part)
-        lacking, amount = (True, ZERO) if part is None else worth(part, exchange)
-        if lacking:
+        untold, amount = (True, ZERO) if part is None else worth(part, exchange)
+        if untold:
             unknown += 1
         else:
             quantity = fit_part.quantity
@@ -206,6 +211,8 @@ def cost_needs(given: OpeningInput, fit: Fit) -> tuple[str, ...]:
         part = given.catalogue.get(fit_part.part)
         if part is None or part.list_price is None:
             needs[f"list price ({fit_part.part})"] = None
+        elif price_told(part) is None:
+            needs[lacking(part)] = None
         elif missing := exchange.missing(part.currency):
             needs[missing if part.currency else f"{missing} ({part.number})"] = None
     return tuple(needs)

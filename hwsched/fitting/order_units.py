@@ -51,6 +51,15 @@ def price_of_one(part: Part, held: Decimal) -> Decimal | None:
     return _DIGITS.divide(part.list_price, held).quantize(_PRICE_STEP)
 
 
+def price_told(part: Part) -> Decimal | None:
+    """Return the list price of one piece or metre; None without a price, and for a box of nobody knows how many."""
+    # Asked thousands of times a fit, and nearly all parts come one by one.
+    if part.unit in _ONE:
+        return part.list_price
+    held = held_by(part)
+    return None if held is None else price_of_one(part, held)
+
+
 def order_units(quantity: Exact, held: Decimal) -> int:
     """Return how many whole units are ordered for a quantity.
 

@@ -25,7 +25,7 @@ from hwsched.calc.parts.cost import exact
 from hwsched.calc.power.circuit_tree import SUPPLY
 from hwsched.calc.power.supply_practice import wire_waste
 from hwsched.fitting.costing import order_of
-from hwsched.fitting.order_units import held_by, lacking
+from hwsched.fitting.order_units import held_by, lacking, price_told
 from hwsched.quantities.money import product
 from hwsched.values import Catalogue, Part, PointFit
 from hwsched.values.power import CircuitResult, SupplyResult
@@ -389,7 +389,7 @@ def _cheapest(parts: Sequence[Part]) -> str:
     alike = len({part.currency for part in parts if part.list_price is not None}) <= 1
 
     def key(part: Part) -> tuple[bool, Decimal, str]:
-        price = part.list_price if alike else None
+        price = price_told(part) if alike else None
         return price is None, price or Decimal(0), part.number
 
     return min(parts, key=key).number if parts else ""

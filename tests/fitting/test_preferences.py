@@ -61,7 +61,7 @@ def screws(**box):
 
 
 def test_screws_are_ranked_by_the_piece_and_not_by_the_box():
-    """9.00 for 100 are 0.09 each, under 0.20; of 40 each is 0.225; and of a box of nobody knows how many none is told."""
+    """9.00 for 100 are 0.09 each, under 0.20; of 40 each is 0.225; of an unknown count none is told."""
     for pieces, boxed in ((100, True), (40, False), (None, False)):
         parts, number = screws(pieces=pieces)
         assert best("cost", parts).part("fastener").part == ("A-BOX" if boxed else number)

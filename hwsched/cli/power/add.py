@@ -56,8 +56,10 @@ def _run(arguments: argparse.Namespace) -> int:
     texts = dict(entry.partition("=")[::2] for entry in arguments.facts)
     facts = typed_power_fact(arguments.what, texts)
     supply, _, circuit = arguments.name.partition("/")
+    done = "Added"
     with opened(arguments) as project:
         if arguments.run_to:
+            done = "Changed"
             entity, row_id = run_to(project, power_row_named(project, arguments.name)[1], arguments.run_to)
             changes = power_editing.edit_power_row(project, entity, row_id, facts, who=who(arguments))
         elif arguments.what == "run":
@@ -65,6 +67,7 @@ def _run(arguments: argparse.Namespace) -> int:
                 project, power_row_named(project, arguments.name)[1], facts, who=who(arguments)
             )
         elif power_editing.is_power_row(project, arguments.name):
+            done = "Changed"
             entity, row_id = power_row_named(project, arguments.name)
             changes = power_editing.edit_power_row(
                 project, entity, row_id, facts, who=who(arguments), new_building=arguments.new_building
@@ -78,7 +81,7 @@ def _run(arguments: argparse.Namespace) -> int:
             owner = power_row_named(project, supply)[1]
             changes, _ = power_editing.add_circuit(project, owner, {**facts, "name": circuit}, who=who(arguments))
         laid: LaidItem = {**step_of(project, changes), "what": arguments.what, "name": arguments.name}
-    return tell_step(arguments, "Laid", changes, laid)
+    return tell_step(arguments, done, changes, laid)
 
 
 VERB = Verb(_arguments, _run, result=LaidItem, in_batch=True)

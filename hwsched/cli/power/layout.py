@@ -124,7 +124,7 @@ def _run(arguments: argparse.Namespace) -> int:
     elif change_set is None:
         said(arguments, f"Nothing is laid yet; --accept lays it. Shown as {key}.")
     else:
-        said(arguments, f"Laid: change set {change_set} written.")
+        said(arguments, f"Accepted: change set {change_set} written.")
     return DONE
 
 

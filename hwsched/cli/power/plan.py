@@ -108,7 +108,7 @@ def _run(arguments: argparse.Namespace) -> int:
     if change_set is None:
         said(arguments, f"Nothing is laid yet; --accept lays it. Shown as {key}.")
     else:
-        said(arguments, f"Laid: change set {change_set} written.")
+        said(arguments, f"Accepted: change set {change_set} written.")
     return DONE
 
 

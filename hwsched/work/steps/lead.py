@@ -1,17 +1,17 @@
 """Steps that bring the lead of the new cylinder or lock to where the unit comes."""
 
-from hwsched.language import phrase
+from hwsched.language import phrase, to_phrase
 from hwsched.work import cautions, tools
 from hwsched.work.situation import Situation
 from hwsched.work.step import StepKind
 
 _FROM = {
-    "mortise-cylinder": "the cylinder's hole",
-    "euro-cylinder": "the cylinder's hole",
-    "rim-cylinder": "the cylinder's hole",
-    "bored-lever-lock": "the cross bore",
-    "gate-lock": "the hole behind the lock",
-    "fixed-reader": "the wall",
+    "mortise-cylinder": to_phrase("the cylinder's hole"),
+    "euro-cylinder": to_phrase("the cylinder's hole"),
+    "rim-cylinder": to_phrase("the cylinder's hole"),
+    "bored-lever-lock": to_phrase("the cross bore"),
+    "gate-lock": to_phrase("the hole behind the lock"),
+    "fixed-reader": to_phrase("the wall"),
 }
 
 
@@ -19,7 +19,7 @@ def _through(s: Situation) -> str:
     longer = (
         phrase("Put the extension on the lead, its plug square and to full depth. ") if s.has("lead-extension") else ""
     )
-    start = _FROM.get(s.new_lock, phrase("the lock's hole"))
+    start = phrase(_FROM.get(s.new_lock, to_phrase("the lock's hole")))
     if s.on_wall:
         return phrase(
             "{longer}Lead the lead through the hole to the unit's side, the reader still in the hand.", longer=longer
@@ -38,11 +38,12 @@ def _through(s: Situation) -> str:
     through = phrase("the case and ") if s.cased else ""
     return phrase(
         "{longer}Push the pull wire in at {goal} until it shows at {start}. Tape the lead flat "
-        "alongside it and draw it through {through}{goal}, the new lock still in the hand.",
+        "alongside it and draw it through {through}{goal}, the new {lock} still in the hand.",
         longer=longer,
         goal=goal,
         start=start,
         through=through,
+        lock=phrase("cylinder") if s.new_lock.endswith("-cylinder") else phrase("lock"),
     )
 
 

@@ -39,7 +39,7 @@ def at_wall(given: OpeningInput, bare: Fit, unit: Part) -> Fit:
     # The lead begins where the reader's body ends within the wall, not at its front.
     rear = max(thick - deep, 0.0)
     end = (housing.connector[0] - hx, high - hy + housing.connector[1], 0.0)
-    base = replace(bare, placement=where, holes=_reader_hole(reader, high))
+    base = replace(bare, placement=where, holes=_reader_hole(given, reader, high))
     stretches = [
         ("", (0.0, high, rear)),
         ("through wall or enclosure", (0.0, high, 0.0)),
@@ -66,7 +66,7 @@ def _fixings(given: OpeningInput, unit: Part) -> list[FitPart]:
     return [] if fixing is None else [fit_part(given, "fastener", fixing, wanted.reason, count)]
 
 
-def _reader_hole(reader: Part, high: float) -> tuple[Hole, ...]:
+def _reader_hole(given: OpeningInput, reader: Part, high: float) -> tuple[Hole, ...]:
     diameter = reader.number_of(HOLE_MM)
     if diameter is None:
         return ()
@@ -79,7 +79,8 @@ def _reader_hole(reader: Part, high: float) -> tuple[Hole, ...]:
             high,
             diameter,
             from_cylinder_mm=(0.0, 0.0),
-            tool="hole-saw",
+            # No saw for wood and metal goes through brick.
+            tool="core-bit" if given.opening.wall_build == "masonry" else "hole-saw",
             order=1,
             purpose="function",
         ),

@@ -29,8 +29,9 @@ from hwsched.values import Fit, FitPart, Hole, OpeningInput, Part, Role
 
 _BORED_PREPARATION: Final = rule_named("bored-preparation")
 
-_TOOL_SLACK_MM = 0.15
-"""How far a bit may be off a hole's size; number drills lie between the sixty-fourths."""
+_TOOL_SLACK_MM = 0.06
+"""How far a bit may be off a hole's size: less than there is between two number drills, or the sheet names one bit and
+the box holds another."""
 _BORED_JIG = "jig for cross bore and edge bore"
 
 

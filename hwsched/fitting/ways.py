@@ -20,7 +20,7 @@ from hwsched.rules.bores import as_bore
 from hwsched.rules.cavity import Cavity, existing_hole_top, way_kinds
 from hwsched.rules.footprints import footprints
 from hwsched.rules.practice import angle_deg, distance_mm, lead_hole
-from hwsched.rules.reading import SKINNED, in_role, leaf_name, lock_item, lock_part
+from hwsched.rules.reading import SKINNED, in_role, leaf_name, lock_form, lock_item, lock_part
 from hwsched.rules.templates import template_deg, template_mm
 from hwsched.values import Fit, Hole, Leaf, OpeningInput, Part
 
@@ -240,7 +240,7 @@ def holes_of(
         return _hollow_holes(given, fit, leaf, at, access)
     if way.kind == "slanted":
         return (_slanted_hole(lock_part(given, fit), access, way, leaf, at),)
-    return _channel_holes(in_role(given, fit, "unit"), access, way, leaf, at)
+    return _channel_holes(given, in_role(given, fit, "unit"), access, way, leaf, at)
 
 
 def _through_for_reader(given: OpeningInput, fit: Fit, access: Hole, at: Cavity) -> Hole | None:
@@ -312,14 +312,18 @@ def _slanted_hole(lock: Part | None, access: Hole, way: Way, leaf: Leaf, at: Cav
     return replace(slanted, slot_mm=round(long_in_face if up else -long_in_face, 3))
 
 
-def _channel_holes(unit: Part | None, access: Hole, way: Way, leaf: Leaf, at: Cavity) -> tuple[Hole, ...]:
+def _channel_holes(
+    given: OpeningInput, unit: Part | None, access: Hole, way: Way, leaf: Leaf, at: Cavity
+) -> tuple[Hole, ...]:
     square, diameter = template_mm(unit, "channel-square"), template_mm(unit, "channel-diameter")
     angle = _channel_angle(template_deg(unit, "channel-angle"), access, leaf, at, square, diameter)
     down = way.pattern == ABOVE
     drop = access.y_mm - at.top if down else at.bottom - access.y_mm
+    # A rim lock stands on the leaf: what is hollow there is the hole of its cylinder.
+    goal = "cylinder's hole" if lock_form(given) == "rim" else "lock's pocket"
     slanted = replace(
         access,
-        name="channel for the lead into the lock's pocket",
+        name=f"channel for the lead into the {goal}",
         diameter_mm=diameter,
         pilot_mm=None,
         depth_mm=round(max(drop, 1.0) / cos(radians(angle)) + 0.01, 3),

@@ -107,6 +107,11 @@ def lock_form(given: OpeningInput) -> str | None:
     return "reader" if leafless(given) else None
 
 
+def by_cylinder(given: OpeningInput) -> bool:
+    """Tell whether all is measured from a cylinder; where a whole lock or a reader comes it has a centre of its own."""
+    return lock_form(given) in (None, "mortise", "euro-profile", "rim")
+
+
 def rated(given: OpeningInput) -> bool | None:
     """Tell whether the opening carries a fire rating; None while unknown."""
     rating = given.opening.rating

@@ -33,8 +33,9 @@ EGRESS: Final = Caution(
 DUST: Final = Caution(
     "dust",
     "Silica dust",
-    "Mineral core makes respirable silica dust: extraction at the drill, and a respirator as the employer asks.",
-    lambda s: s.material == "mineral-core",
+    "Mineral core and masonry make respirable silica dust: extraction at the drill, and a respirator as the employer "
+    "asks.",
+    lambda s: s.material == "mineral-core" or (s.leaf is None and s.given.opening.wall_build == "masonry"),
 )
 GLASS: Final = Caution(
     "glass",
@@ -51,7 +52,7 @@ DRILL: Final = Caution(
 LOW_VOLTAGE: Final = Caution(
     "low-voltage",
     "Low voltage",
-    "Low-voltage wiring only, by people allowed to do it at this place. The supply is never mounted on the leaf; "
+    "Low-voltage wiring only, by people allowed to do it at this place. No supply is ever mounted on a leaf; "
     "its mains connection is licensed work. Keep it apart from mains.",
     lambda s: s.fit.power == "supply" or s.has("supply", "standby-battery"),
 )

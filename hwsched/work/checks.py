@@ -42,14 +42,31 @@ def _leaf(s: Situation) -> bool:
     return s.leaf is not None
 
 
+def _pair(s: Situation) -> bool:
+    return s.given.opening.form == "pair"
+
+
+def _connected(s: Situation) -> bool:
+    return s.given.opening.controller_output not in (None, "none")
+
+
+def _door(s: Situation) -> bool:
+    return _leaf(s) and s.lock_form not in ("gate", "cabinet")
+
+
 _LINES: Final = (
-    _Line("The programmed key, leaf open", "10 times of 10", _leaf),
+    _Line("The programmed key, leaf open", "10 times of 10", _door),
+    _Line("The programmed key, gate open", "10 times of 10", lambda s: _leaf(s) and s.lock_form == "gate"),
+    _Line("The programmed key, cabinet open", "10 times of 10", lambda s: _leaf(s) and s.lock_form == "cabinet"),
     _Line("The programmed key", "10 times of 10", lambda s: s.leaf is None),
     _Line("A key without permission is refused", "refused"),
-    _Line("Bolt or latch, leaf closed", "fully out and back", _leaf),
+    _Line("Bolt or latch, closed", "fully out and back", _leaf),
     _Line("From inside, powered", "one movement opens", lambda s: s.egress and _leaf(s)),
     _Line("From inside, no power", "one movement opens", lambda s: s.egress and _leaf(s)),
-    _Line("The leaf let go anywhere", "closes and latches", lambda s: s.rated and _leaf(s)),
+    _Line("The leaf let go anywhere", "closes and latches", lambda s: s.rated and _leaf(s) and not _pair(s)),
+    _Line("Both leaves let go, anywhere", "close in order, latch", lambda s: s.rated and _leaf(s) and _pair(s)),
+    _Line("What the controller does", "as its contractor says", lambda s: not _leaf(s) and _connected(s)),
+    _Line("Fire service or alarm", "goes before the reader", lambda s: not _leaf(s) and _connected(s)),
     _Line("Fire label on leaf and frame", "can be read", lambda s: s.rated and _leaf(s), "leaf"),
     _Line("Cylinder head in its collar", "level with its rim", lambda s: s.has("collar")),
     _Line("Lead and cover", "unpinched, unforced", lambda s: s.fit.cable is not None),

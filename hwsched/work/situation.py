@@ -4,8 +4,9 @@ from collections.abc import Callable
 from dataclasses import dataclass
 from typing import Final
 
-from hwsched.attributes.of_parts import FORM, LENGTH_MM, THREAD_PITCH_MM
-from hwsched.rules.reading import entry, lock_part, on_leaf, remains, unit_part
+from hwsched.attributes.of_parts import FORM, LENGTH_MM, SCREW_SIZE, THREAD_PITCH_MM
+from hwsched.language import phrase
+from hwsched.rules.reading import by_cylinder, entry, lock_part, on_leaf, remains, unit_part
 from hwsched.rules.wording import length
 from hwsched.values import Fit, FitPart, Hole, Item, Leaf, OpeningInput, Part
 
@@ -59,6 +60,17 @@ class Situation:
     def cased(self) -> bool:
         """Whether the existing lock stands with its case in a pocket of the leaf."""
         return self.lock_form in ("mortise", "euro-profile") and self.leaf is not None
+
+    @property
+    def by_cylinder(self) -> bool:
+        """Whether all is measured from a cylinder; a whole lock or a reader has a centre of its own."""
+        return by_cylinder(self.given)
+
+    @property
+    def leaf_word(self) -> str:
+        """What people call what swings here."""
+        names = {"gate": phrase("gate"), "cabinet": phrase("cabinet door")}
+        return names.get(self.lock_form, phrase("leaf"))
 
     @property
     def exit_device(self) -> bool:
@@ -120,6 +132,11 @@ class Situation:
         """Kind of the new cylinder, lock or reader; empty where there is none."""
         part = lock_part(self.given, self.fit)
         return part.kind if part is not None else ""
+
+    @property
+    def unit_screw(self) -> str:
+        """Size of the screws that the unit takes; empty where the catalogue does not say it."""
+        return (self.unit.text_of(SCREW_SIZE) or "") if self.unit is not None else ""
 
     def has(self, *roles: str) -> bool:
         """Whether the fit has a part in one of some roles."""

@@ -4,7 +4,9 @@ from typing import Final
 
 from hwsched.attributes.of_parts import SECURITY_DRIVE
 from hwsched.language import phrase
+from hwsched.quantities.drill_sizes import format_drill
 from hwsched.rules.reading import entry
+from hwsched.rules.wording import style_of
 from hwsched.values import FitPart, Hole
 from hwsched.work.situation import Situation
 from hwsched.work.step import Tool
@@ -31,6 +33,10 @@ STRIPPER: Final = Tool("wire stripper")
 FILE: Final = Tool("file or deburring tool")
 OIL: Final = Tool("cutting oil")
 WAX: Final = Tool("cutting wax")
+FINDER: Final = Tool("detector for studs, pipes and cables")
+HAMMER_DRILL: Final = Tool("hammer drill with a masonry bit of the plugs' size")
+ANCHOR_BIT: Final = Tool("drill with a bit of the anchors' size")
+TAP: Final = Tool("tap of the machine screws' thread with its drill")
 ALCOHOL: Final = Tool("alcohol and lint-free cloth")
 
 WORDS: Final = {
@@ -38,6 +44,7 @@ WORDS: Final = {
     "installer-bit": "installer bit, long",
     "spade-bit": "spade bit",
     "hole-saw": "hole saw",
+    "core-bit": "core bit for masonry",
     "step-drill": "step drill",
     "mortiser": "mortiser",
     "mill": "mill or router for metal",
@@ -56,9 +63,10 @@ def of_holes(situation: Situation, holes: tuple[Hole, ...]) -> tuple[Tool, ...]:
             found.append(bit(situation, hole.tool, hole.diameter_mm or None))
         if hole.jig and not hole.by_template:
             found.append(Tool(hole.jig, "drilling-jig"))
-    if situation.material == "mineral-core":
+    wall = (situation.given.opening.wall_build or "") if situation.leaf is None else ""
+    if situation.material == "mineral-core" or wall == "masonry":
         found.append(EXTRACTION)
-    if situation.material in ("hollow-metal", "steel-gate"):
+    if situation.material in ("hollow-metal", "steel-gate") or wall == "steel":
         found += [OIL, FILE]
     elif situation.material == "aluminium":
         found += [WAX, FILE]
@@ -67,7 +75,7 @@ def of_holes(situation: Situation, holes: tuple[Hole, ...]) -> tuple[Tool, ...]:
 
 def bit(situation: Situation, form: str, size_mm: float | None) -> Tool:
     """Return a bit or cutter of a form and size."""
-    size = f" {situation.length(size_mm)}" if size_mm else ""
+    size = f" {format_drill(size_mm, style_of(situation.given.settings.length_style))}" if size_mm else ""
     return Tool(f"{WORDS.get(form, form.replace('-', ' '))}{size}", form, size_mm)
 
 

@@ -238,7 +238,9 @@ FIRST = (
     ("supply-mount", "measured"), ("wedge", "transfer"), ("supply-off", "transfer"), ("transfer", "wire drawn"),
     ("wedge", "raceway"), ("raceway", "wire drawn"), ("cleaned", "raceway"), ("lined", "wire drawn"),
     ("old off", "compare-cam"), ("old off", "compare-tail"), ("compare-cam", "mark"), ("compare-tail", "mark"),
-    ("compare-tail", "cut-tail"), ("cut-tail", "new in"), ("build-cylinder", "over the head"),
+    ("compare-tail", "cut-tail"), ("cut-tail", "new in"), ("cut-tail", "lead drawn"), ("drill-lock", "wall-fixings"),
+    ("wall-fixings", "cleaned"), ("wall-fixings", "on"), ("try-reader", "controller"), ("controller", "test"),
+    ("build-cylinder", "over the head"),
     ("build-cylinder", "new in"), ("old off", "mark"), ("case out", "mark"), ("compare-cam", "over the head"),
     ("mark", "drill-bores"), ("mark", "drill-bolts"), ("mark", "drill-lock"), ("mark", "drill-pocket"),
     ("mark", "drill-lead"), ("mark", "drill-channel"), ("mark", "drill-bridge"), ("mark", "drill-raceway"),
@@ -286,7 +288,9 @@ def check_tools(s, found):
     wants = {
         "screw": ("screwdrivers", "driver"), "measure at": ("voltmeter",), "measure and": (), "vacuum": ("vacuum",),
         "pull wire": ("pull wire",), "tape the lead flat": ("adhesive tape",), "program key": ("programming",),
-        "punch": ("punch",), "alcohol": ("alcohol",), "with wax": ("wax",), "drop of oil": ("oil",), "mark ": ("tape",),
+        "punch": ("punch",), "plugs": ("hammer drill",), "anchors": ("anchors",), " tap the": ("tap of",),
+        "pipes": ("detector",), "core bit": ("core bit",),
+        "alcohol": ("alcohol",), "with wax": ("wax",), "drop of oil": ("oil",), "mark ": ("tape",),
         "level.": ("level",), "deburr": ("deburring",), "break": ("pliers",), "wedge": ("wedges",),
     }  # fmt: skip
     for step in found.steps:
@@ -308,7 +312,8 @@ def check_cautions(s, found):
     drills = [step for step in found.steps if step.holes]
     for step in drills:
         assert "drill" in holds[step.name]
-        assert ("dust" in holds[step.name]) == (s.material == "mineral-core")
+        brick = s.leaf is None and s.given.opening.wall_build == "masonry"
+        assert ("dust" in holds[step.name]) == (s.material == "mineral-core" or brick)
     opening = s.given.opening
     assert ("fire" in holds["compare"]) == (opening.rating != "none")
     assert ("egress" in holds["compare"]) == (opening.egress != "none")
@@ -375,9 +380,23 @@ def check_exit_device(s, found):
 def check_words(s, found):
     """A step names only what there is at this opening."""
     said = " ".join(step.text for step in found.steps).lower()
+    lines = " ".join(check.text for check in found.checks).lower()
     if s.leaf is None:
-        assert not [word for word in ("lock edge", "hinge", "the leaf", "lever") if word in said]
+        here = f"{said} {lines} {' '.join(step.where for step in found.steps)}"
+        assert not [word for word in ("lock edge", "hinge", "the leaf", "lever", "door", "old part") if word in here]
+    if s.lock_form in ("gate", "cabinet") and not s.rated:
+        assert "leaf" not in f"{said} {lines}"
+    if s.material == "glass":
+        assert "front plate" not in said
+    assert "lead the lead" not in said
+    if (dressed := found.step("dress-head")) is not None:
+        assert ("in this order" in dressed.text) == (len(dressed.parts) > 1)
+    if (mark := found.step("mark")) is not None and s.leaf is not None:
+        faces = {hole.face for hole in s.fit.holes if not hole.by_template}
+        at = {"inside": "inside", "key": "key side", "lock-edge": "lock edge", "hinge-edge": "hinge edge"}
+        assert not faces or mark.where == (at[faces.pop()] if len(faces) == 1 else "door")
     assert ("wax" in said) == (s.material == "aluminium" and s.drills)
+    assert ("inactive one bolted" in said) == (s.given.opening.form == "pair")
     assert ("second person inside" in said) == (s.leaf is not None and s.lock_form not in ("gate", "cabinet"))
     assert ("pocket" in said) <= (s.cased or s.in_edge)
     assert ("pull wire" in said) <= any(hole.purpose in ("cable", "channel") for hole in s.fit.holes)
@@ -527,3 +546,61 @@ def test_every_step_is_taken_by_some_opening(plans, quay):
         if view.fit is not None and view.fit.status == "fits":
             done |= {step.name for step in plan(situation_of(view.points[0])).steps}
     assert {kind.name for kind in STEPS} - done == {"added"}
+
+
+WALL_TOOLS = {
+    "masonry": ("hammer drill", "detector", "core bit", "dust extraction"),
+    "hollow": ("anchors", "detector", "hole saw"),
+    "steel": ("tap of", "cutting oil", "hole saw"),
+    "wood": ("twist drill", "hole saw"),
+}
+
+
+@pytest.mark.parametrize("wall", WALL_TOOLS)
+def test_at_a_wall_the_fixings_are_drilled_for_with_what_that_wall_takes(openings, wall):
+    """Plugs, anchors and threads do not come by themselves: who stands before brick with a wood saw goes home again."""
+    form = {"masonry": "screw-and-plug", "hollow": "hollow-wall-anchor", "steel": "machine-screw", "wood": "wood-screw"}
+    s = openings["LIFT-1 1"]
+    (number,) = (
+        each.number
+        for each in s.given.catalogue.of_kind("fastener")
+        if each.attributes.get("wall_build") == wall and each.attributes.get("size") == s.unit_screw
+    )
+    part = s.given.catalogue.parts[number]
+    assert part.attributes["form"] == form[wall]
+    parts = tuple(
+        replace(each, part=number, description=part.description) if each.role == "fastener" else each
+        for each in s.fit.parts
+    )
+    saw = "core-bit" if wall == "masonry" else "hole-saw"
+    holes = tuple(replace(hole, tool=saw) for hole in s.fit.holes)
+    opening = replace(s.given.opening, wall_build=wall)
+    here = replace(s, given=replace(s.given, opening=opening), fit=replace(s.fit, parts=parts, holes=holes))
+    found = plan(here)
+    for check in CHECKS:
+        check(here, found)
+    names = [tool.name for tool in found.tools]
+    for wanted in WALL_TOOLS[wall]:
+        assert any(wanted in name for name in names), (wanted, names)
+    step = found.step("wall-fixings")
+    assert f"{int(here.fit.part('fastener').quantity)} screw centres" in step.text
+
+
+def test_what_the_controller_wants_is_left_to_who_may_connect_it(openings):
+    s = openings["LIFT-1 1"]
+    found = plan(s)
+    assert "the elevator contractor" in found.step("controller").text
+    assert "What the controller does" in [check.text for check in found.checks]
+    alone = replace(s, given=replace(s.given, opening=replace(s.given.opening, controller_output="none")))
+    assert plan(alone).step("controller") is None
+
+
+def test_what_stands_through_a_case_is_named_as_it_was_found(openings):
+    """A narrow stile with a thumb turn and no lever is not asked for its levers."""
+    s = openings["A-02 1"]
+    assert {item.kind for item in s.given.items} >= {"thumb-turn"}
+    text = plan(s).step("case-out").text
+    assert "thumb turn" in text
+    assert "lever" not in text
+    bare = replace(s, given=replace(s.given, items=()), lock=replace(s.lock, thumb_turn=None))
+    assert "levers, turn and escutcheons" in plan(bare).step("case-out").text

@@ -12,6 +12,7 @@ from hwsched.documents.release.packet_facts import (
     leaf_facts,
     lock_facts,
     opening_facts,
+    serial_label,
     situations,
 )
 from hwsched.documents.release.packet_holes import hole_blocks
@@ -138,7 +139,7 @@ def _work(project: ProjectView, view: OpeningView) -> tuple[list[Block], list[Bl
         blocks += _of_point(project, view, situation, plans[number] if fits else None, apart)
         if fits:
             blocks += tests_blocks(project, situation, plans[number])
-            (blocks if view.several else ending).append(_written())
+            (blocks if view.several else ending).append(_written(situation))
     if fits:
         ending.append(Paragraph(phrase(words.ADVICE), "small"))
     ending += _findings(view)
@@ -311,11 +312,11 @@ def tests_blocks(project: ProjectView, situation: Situation, work: Plan) -> list
     return blocks
 
 
-def _written() -> Facts:
+def _written(situation: Situation) -> Facts:
     """Return what is written down beside the readings."""
     return Facts(
         (
-            (phrase("Cylinder serial number"), "." * 24),
+            (serial_label(situation), "." * 24),
             (phrase("Unit serial number"), "." * 24),
             (phrase("Found different"), "." * 24),
         ),

@@ -1,8 +1,10 @@
 """What a packet says of an opening, its leaf, its lock and its fit, each with a label."""
 
+from typing import Final
+
 from hwsched.documents import words
 from hwsched.documents.view import OpeningView, ProjectView
-from hwsched.language import phrase
+from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import Facts
 from hwsched.rules.reading import leaf_hand, leaf_name, lock_item, lock_leaf
@@ -10,6 +12,30 @@ from hwsched.values import Fit
 from hwsched.wiring.batteries import dues
 from hwsched.work.checks import without_power
 from hwsched.work.situation import Situation
+
+_LEVEL_MM: Final = 0.2
+"""Half of what the finest rule shows: less is not proud."""
+
+CYLINDER_HEIGHT: Final = to_phrase("Cylinder above floor")
+LOCK_HEIGHT: Final = to_phrase("Lock above floor")
+_SERIALS: Final = {
+    "fixed-reader": to_phrase("Reader serial number"),
+    "bored-lever-lock": to_phrase("Lock serial number"),
+    "gate-lock": to_phrase("Lock serial number"),
+    "cabinet-lock": to_phrase("Lock serial number"),
+}
+
+
+def serial_label(situation: Situation) -> str:
+    """Name what carries the serial number that is written down beside the unit's: cylinder, lock or reader.
+
+    Examples
+    --------
+    >>> from hwsched.values import Fit, Opening, OpeningInput
+    >>> serial_label(Situation(OpeningInput(Opening("1", "A-1")), Fit("fits"), None, None))
+    'Cylinder serial number'
+    """
+    return phrase(_SERIALS.get(situation.new_lock, to_phrase("Cylinder serial number")))
 
 
 def situations(view: OpeningView) -> list[Situation]:
@@ -104,7 +130,10 @@ def lock_facts(situation: Situation, style: LengthStyle) -> list[tuple[str, str]
         (phrase("Existing lock"), words.item_word("lock_form", lock.lock_form)),
         (phrase("Function"), words.item_word("function", lock.function)),
         (phrase("Backset"), words.length(lock.backset_mm, style)),
-        (phrase("Cylinder above floor"), words.length(lock.cylinder_height_mm, style)),
+        (
+            phrase(CYLINDER_HEIGHT if situation.by_cylinder else LOCK_HEIGHT),
+            words.length(lock.cylinder_height_mm, style),
+        ),
     ]
 
 
@@ -114,6 +143,8 @@ def fit_facts(situation: Situation, style: LengthStyle) -> list[tuple[str, str]]
     pairs = []
     if fit.stack is not None and fit.stack.form == "rim":
         pairs.append((phrase("Cylinder head"), phrase("lies on the trim")))
+    elif fit.stack is not None and abs(fit.stack.projection_mm) < _LEVEL_MM and not fit.stack.turns:
+        pairs.append((phrase("Cylinder head"), phrase("level with the trim")))
     elif fit.stack is not None:
         turns = phrase(", cam plane {turns} turns beyond centre", turns=fit.stack.turns) if fit.stack.turns else ""
         pairs.append(
@@ -144,10 +175,11 @@ def fit_facts(situation: Situation, style: LengthStyle) -> list[tuple[str, str]]
         where = {"inside": "on the inside", "key": "on the key side", "edge": "in the lock edge"}.get(
             place.face, phrase("on the wall")
         )
+        pattern = "" if place.face == "edge" else f", {place.pattern}"
         pairs.append(
             (
                 phrase("Unit"),
-                f"{where}, {place.pattern}{phrase(' (placed by hand)') if place.source == 'by-hand' else ''}",
+                f"{where}{pattern}{phrase(' (placed by hand)') if place.source == 'by-hand' else ''}",
             )
         )
     found = dues([(situation.given, fit)])

@@ -7,6 +7,7 @@ from hwsched.documents.release.packet_work import tool_word
 from hwsched.drawings.opening.hole_words import direction_words
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
+from hwsched.quantities.drill_sizes import format_drill
 from hwsched.render.blocks import TICK, Block, Cell, Column, Heading, Paragraph, Table
 from hwsched.values import Hole
 from hwsched.work.situation import Situation
@@ -29,10 +30,10 @@ def hole_blocks(situation: Situation, style: LengthStyle) -> list[Block]:
                 hole.order,
                 hole.name + (f" ×{hole.count}" if hole.count > 1 else ""),
                 hole.face,
-                phrase("through the part as template") if hole.by_template else _across(hole, style),
-                "-" if hole.by_template else _from_cylinder(hole, style),
+                _across_cell(hole, style),
+                _up_cell(hole, style),
                 _size(hole, style),
-                words.length(hole.pilot_mm, style) if hole.pilot_mm is not None else "-",
+                format_drill(hole.pilot_mm, style) if hole.pilot_mm is not None else "-",
                 _depth(hole, style),
                 direction_words(hole),
                 ", ".join(part for part in (tool_word(hole.tool), hole.jig) if part),
@@ -43,8 +44,8 @@ def hole_blocks(situation: Situation, style: LengthStyle) -> list[Block]:
         Column(phrase("No."), 0.4, "right"),
         Column(phrase("Hole"), 2.2, below=True),
         Column(phrase("Face"), 0.9, below=True),
-        Column(phrase("From lock edge"), 1.4, large=True),
-        Column(phrase("From cylinder"), 1.3, large=True),
+        Column(phrase("From lock edge") if situation.leaf is not None else phrase("Across"), 1.4, large=True),
+        Column(_from_what(situation), 1.3, large=True),
         Column(phrase("Dia."), 0.9, large=True),
         Column(phrase("Pilot"), 0.8, large=True),
         Column(phrase("Depth"), 1.2, large=True),
@@ -52,6 +53,31 @@ def hole_blocks(situation: Situation, style: LengthStyle) -> list[Block]:
         Column(phrase("Tool"), 1.8, below=True),
     )
     return [Heading(phrase("Holes"), 2), Table(columns, tuple(rows), title=phrase("Holes"))]
+
+
+def _from_what(situation: Situation) -> str:
+    if situation.leaf is None:
+        return phrase("Above floor")
+    return phrase("From cylinder") if situation.by_cylinder else phrase("From lock")
+
+
+def _across_cell(hole: Hole, style: LengthStyle) -> str:
+    if hole.by_template:
+        return phrase("through the part as template")
+    if hole.face == "wall" and abs(hole.x_mm) < _SAME_PLACE_MM:
+        return phrase("at its centre")
+    return _across(hole, style)
+
+
+def _up_cell(hole: Hole, style: LengthStyle) -> str:
+    if hole.by_template:
+        return "-"
+    if hole.face == "wall":
+        return words.length(hole.y_mm, style)
+    if hole.from_cylinder_mm is None:
+        # A wire's way in the hinge edge has no cylinder beside it: there one measures from the floor.
+        return phrase("{length} above floor", length=words.length(hole.y_mm, style))
+    return _from_cylinder(hole, style)
 
 
 def _across(hole: Hole, style: LengthStyle) -> str:
@@ -89,7 +115,7 @@ def _size(hole: Hole, style: LengthStyle) -> str:
         if hole.enlarges_mm is not None
         else ""
     )
-    return words.length(hole.diameter_mm, style) + enlarged
+    return format_drill(hole.diameter_mm, style) + enlarged
 
 
 def _depth(hole: Hole, style: LengthStyle) -> str:

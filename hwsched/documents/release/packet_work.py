@@ -13,8 +13,8 @@ from hwsched.work.situation import Situation
 from hwsched.work.step import Plan, Step, Tool
 from hwsched.work.tools import WORDS
 
-_SAME_MM: Final = 0.15
-"""How far a bit of the catalogue may be off the size of a hole; number drills lie between the sixty-fourths."""
+_SAME_MM: Final = 0.06
+"""How far a bit of the catalogue may be off the size of a hole: less than there is between two number drills."""
 
 TEMPLATE_STEP: Final = "mark"
 """Step at which the true-size templates are laid on."""

@@ -10,7 +10,15 @@ from typing import Final
 
 from hwsched.documents import words
 from hwsched.documents.release.packet import box_blocks, finding_lines, point_title, tests_blocks
-from hwsched.documents.release.packet_facts import fit_facts, leaf_facts, lock_facts, situations
+from hwsched.documents.release.packet_facts import (
+    CYLINDER_HEIGHT,
+    LOCK_HEIGHT,
+    fit_facts,
+    leaf_facts,
+    lock_facts,
+    serial_label,
+    situations,
+)
 from hwsched.documents.release.packet_holes import hole_blocks
 from hwsched.documents.release.packet_views import bar_unit, legend_blocks, section_letter, views
 from hwsched.documents.release.packet_work import bench_words, steps_blocks
@@ -41,7 +49,8 @@ from hwsched.work.situation import Situation
 _OF_EACH: Final = (
     to_phrase("Leaf size"),
     to_phrase("Function"),
-    to_phrase("Cylinder above floor"),
+    CYLINDER_HEIGHT,
+    LOCK_HEIGHT,
     to_phrase("Lead"),
     to_phrase("Battery"),
     to_phrase("Change by"),
@@ -222,7 +231,11 @@ def _strip(project: ProjectView, kind: SheetType, view: OpeningView) -> list[Blo
             blocks.append(Paragraph(phrase("Read: {read}.", read=", ".join(read))))
         blocks.append(
             Paragraph(
-                phrase("Cylinder serial number {line} Unit serial number {line} Found different {line}", line=_LINE)
+                phrase(
+                    "{serial} {line} Unit serial number {line} Found different {line}",
+                    serial=serial_label(situation),
+                    line=_LINE,
+                )
             )
         )
     return [*blocks, SignOff((phrase("Installer"), phrase("Checked by"), phrase("For the owner")))]

@@ -1,7 +1,7 @@
 """Horizontal section through the lock at the cylinder's height, seen from above: key side below, inside above."""
 
 from dataclasses import replace
-from typing import Literal
+from typing import Final, Literal
 
 from hwsched.attributes.of_parts import DEPTH_MM
 from hwsched.calc.opening.placement import Rect
@@ -18,11 +18,12 @@ from hwsched.drawings.unknown import known, positive, unknown_drawing
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.footprints import rectangle
-from hwsched.rules.reading import CASE_IN_LEAF, leaf_hand, leafless, lock_part, unit_part
+from hwsched.rules.reading import CASE_IN_LEAF, by_cylinder, leaf_hand, leafless, lock_part, unit_part
 from hwsched.rules.wording import label_of
 from hwsched.values import Fit, Leaf, OpeningInput
 
-TITLE = to_phrase("Section A-A, at the cylinder")
+_TITLES: Final = {True: to_phrase("Section A-A, at the cylinder"), False: to_phrase("Section A-A, at the lock")}
+"""By whether it cuts a cylinder."""
 _BEYOND_MM = 45.0
 _NAMES_MM = 7.0
 """Room for the names of the faces inside the dimension of the thickness [paper mm]."""
@@ -43,22 +44,23 @@ def section(given: OpeningInput, fit: Fit, length_style: LengthStyle = "fraction
     Drawing
         From the lock edge to a break line; words while hand, thickness or the lock's centre are unknown.
     """
+    title = _TITLES[by_cylinder(given)]
     if leafless(given):
-        return unknown_drawing(TITLE, [phrase("this opening has no leaf")])
+        return unknown_drawing(title, [phrase("this opening has no leaf")])
     leaf, thick, missing = thick_leaf(given)
     problems = list(missing)
     if given.opening.hand is None:
         problems.append(phrase("unknown: needs {label_of}", label_of=label_of("opening.hand")))
     if leaf is None or problems or given.opening.hand is None:
-        return unknown_drawing(TITLE, problems)
+        return unknown_drawing(title, problems)
     place, problems_of_lock, needs = lock_place(given, leaf, length_style)
     if place is None:
         return unknown_drawing(
-            TITLE, problems_of_lock or [phrase("unknown: needs {need}", need=need) for need in needs]
+            title, problems_of_lock or [phrase("unknown: needs {need}", need=need) for need in needs]
         )
     contradiction = case_problem(place, thick, length_style)
     if contradiction:
-        return unknown_drawing(TITLE, contradiction)
+        return unknown_drawing(title, contradiction)
     # Seen from above with the key side below, left and right are those of somebody on the key side.
     way = 1.0 if lock_edge_left(leaf_hand(given) or given.opening.hand, "key") else -1.0
     reach = _reach(leaf, fit, place)
@@ -106,7 +108,7 @@ def section(given: OpeningInput, fit: Fit, length_style: LengthStyle = "fraction
     ]
     bounds = (min(0.0, way * reach), low, max(0.0, way * reach), top)
     # Smaller a leaf is a few millimetres thick, and what goes through it is not told apart.
-    return Drawing(TITLE, tuple(shapes), bounds, tuple(notes), coarsest=5.0)
+    return Drawing(title, tuple(shapes), bounds, tuple(notes), coarsest=5.0)
 
 
 def _reach(leaf: Leaf, fit: Fit, place: LockPlace) -> float:

@@ -18,7 +18,8 @@ from hwsched.drawings.opening.through_leaf import thick_leaf
 from hwsched.drawings.unknown import known, positive, unknown_drawing
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
-from hwsched.rules.reading import leaf_hand, leafless, unit_part
+from hwsched.quantities.drill_sizes import format_drill
+from hwsched.rules.reading import by_cylinder, leaf_hand, leafless, unit_part
 from hwsched.rules.wording import label_of
 from hwsched.values import Fit, Hole, OpeningInput
 
@@ -166,7 +167,7 @@ def _lean(hole: Hole, x: float, y: float, way: float) -> list[Shape]:
 def _short(hole: Hole, style: LengthStyle) -> str:
     words = [size_words(hole, style)]
     if positive(hole.pilot_mm):
-        words.append(f"pilot {format_length(hole.pilot_mm, style)}")
+        words.append(f"pilot {format_drill(hole.pilot_mm, style)}")
     if abs(hole.up_deg) >= 0.05:
         words.append(f"{abs(hole.up_deg):.3g}° {'up' if hole.up_deg > 0 else 'down'}")
     if abs(hole.edge_deg) >= 0.05:
@@ -216,6 +217,7 @@ def _ground(
                       (shape.x + shape.diameter / 2, shape.y + shape.diameter / 2)]  # fmt: skip
         elif isinstance(shape, Line):
             marks += shape.points
+    centre = phrase("Cylinder centre") if by_cylinder(given) else phrase("Lock centre")
     # The words beside the cylinder's centre need 34 mm.
     reach = max(max(way * x for x, _ in marks) + _AROUND_MM, place.x_mm + 45.0)
     low, top = min(y for _, y in marks) - _AROUND_MM, max(y for _, y in marks) + _AROUND_MM
@@ -229,9 +231,7 @@ def _ground(
         Line(((way * place.x_mm, low), (way * place.x_mm, top)), "centre", name="backset line"),
         Line(((way * place.x_mm - 9.0, 0.0), (way * place.x_mm + 9.0, 0.0)), "thin", name="cylinder centre"),
         Line(((way * place.x_mm, -9.0), (way * place.x_mm, 9.0)), "thin", name="cylinder centre"),
-        Text(
-            way * (place.x_mm + 11.0), 0.0, phrase("Cylinder centre"), "label", "left" if way > 0 else "right", dy=-3.7
-        ),
+        Text(way * (place.x_mm + 11.0), 0.0, centre, "label", "left" if way > 0 else "right", dy=-3.7),
         Text(
             way * reach,
             top,

@@ -16,6 +16,7 @@ from hwsched.operations.release.frozen_state import gather
 from hwsched.operations.release.power_differences import CircuitDifference, power_differences
 from hwsched.operations.release.revisions import Source, entries_of, openings_then
 from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length
+from hwsched.quantities.drill_sizes import format_drill
 from hwsched.survey import ENTITIES
 from hwsched.telling.natural import natural
 from hwsched.values import Catalogue, Finding, Fit, Hole, Part
@@ -312,7 +313,7 @@ def _holes(then: OpeningThen, style: LengthStyle) -> dict[str, _Shown]:
 
 
 def _hole(hole: Hole, style: LengthStyle) -> str:
-    size = format_length(hole.diameter_mm, style) if hole.diameter_mm else "pocket"
+    size = format_drill(hole.diameter_mm, style) if hole.diameter_mm else "pocket"
     depth = "through" if hole.depth_mm is None else f"{format_length(hole.depth_mm, style)} deep"
     x, y = format_length(hole.x_mm, style), format_length(hole.y_mm, style)
     return f"{hole.count} × {size}, {depth}, {hole.face} face at {x} / {y}"

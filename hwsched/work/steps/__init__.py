@@ -9,6 +9,7 @@ from hwsched.work.steps.bench import BENCH
 from hwsched.work.steps.arriving import ARRIVING
 from hwsched.work.steps.old_lock import OLD_LOCK
 from hwsched.work.steps.drilling import DRILLING
+from hwsched.work.steps.on_wall import ON_WALL
 from hwsched.work.steps.supply import SUPPLY
 from hwsched.work.steps.lock_case import LOCK_CASE
 from hwsched.work.steps.lead import LEAD

@@ -3,7 +3,12 @@
 from hwsched.language import phrase
 from hwsched.work import cautions, tools
 from hwsched.work.situation import Situation
-from hwsched.work.step import StepKind
+from hwsched.work.step import StepKind, Where
+
+
+def at_opening(s: Situation) -> Where:
+    """Return where all is done that is not done at a face: at the door, or at the reader where there is none."""
+    return "reader" if s.leaf is None else "door"
 
 
 def _compare(s: Situation) -> str:
@@ -12,12 +17,11 @@ def _compare(s: Situation) -> str:
             "Compare mark and place with this packet, and find out what runs behind the reader. Stop and "
             "report if anything differs."
         )
-    thing = {"gate": "gate", "cabinet": "cabinet door"}.get(s.lock_form, "leaf")
     hand = "" if s.lock_form == "cabinet" else "hand, "
     return phrase(
         "Compare mark, {hand}{thing} thickness and existing lock with this packet. Stop and report if one differs.",
         hand=hand,
-        thing=thing,
+        thing=s.leaf_word,
     )
 
 
@@ -32,7 +36,7 @@ def _wedge(s: Situation) -> str:
 ARRIVING = (
     StepKind(
         "compare",
-        "door",
+        at_opening,
         _compare,
         after=("ready",),
         tools=lambda s: (tools.RULE,),
@@ -47,7 +51,7 @@ ARRIVING = (
     ),
     StepKind(
         "supply-off",
-        "door",
+        at_opening,
         "Switch off the output for this opening, see the power page, and tag it so that nobody switches it on.",
         # A supply of its own still lies in the box.
         when=lambda s: s.on_supply and not s.has("supply"),

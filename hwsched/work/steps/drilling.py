@@ -1,6 +1,7 @@
 """Steps that mark, drill, clean and line the holes; what they are made with follows from the leaf's material."""
 
 from collections.abc import Callable
+from typing import Final
 
 from hwsched.language import phrase
 from hwsched.rules.across_leaf import THROUGH
@@ -50,19 +51,18 @@ def _made(found: Callable[[Situation], tuple[Hole, ...]]) -> Callable[[Situation
 
 def _mark(s: Situation) -> str:
     if s.leaf is None:
-        return phrase("Mark the reader's centre at its height above the floor, from the drawing.")
+        return phrase(
+            "Mark the reader's centre at its height above the floor, from the drawing; how far to the side nobody has "
+            "surveyed: where owner and contractor show it."
+        )
     if all(hole.by_template for hole in s.fit.holes):
         return phrase("Mark where the unit's plate comes, from the cylinder's centre line and the edge.")
     each = phrase(", each on the face of its hole") if _marked_at(s) == "door" else ""
-    centre = (
-        phrase("the lock's centre")
-        if s.lock_form in ("cabinet", "gate", "bored")
-        else phrase("the cylinder's centre line")
-    )
+    centre = phrase("the cylinder's centre line") if s.by_cylinder else phrase("the lock's centre")
     named = f" {', '.join(s.templates)}" if s.templates else ""
     return phrase(
         "Mark the centres of the hole table from {centre} and the edge{each}; lay true-size "
-        "template{named} on and compare before drilling.",
+        "template{named} on and compare before drilling. Its page stands in the list in front of the templates.",
         centre=centre,
         each=each,
         named=named,
@@ -84,6 +84,8 @@ def practice(s: Situation, holes: tuple[Hole, ...]) -> str:
             if through
             else said
         )
+    if s.leaf is None:
+        return _wall_practice(s)
     if s.material not in (*_STEEL, "aluminium"):
         return ""
     piloted = any(hole.pilot_mm is not None for hole in holes)
@@ -93,12 +95,30 @@ def practice(s: Situation, holes: tuple[Hole, ...]) -> str:
     return f" {first} {wet}{end}. Deburr{'' if s.material == 'aluminium' else phrase(' and touch up')}."
 
 
+_AT: Final[dict[str, Where]] = {
+    "inside": "inside", "key": "key side", "lock-edge": "lock edge", "hinge-edge": "hinge edge", "edge": "lock edge"
+}  # fmt: skip
+
+
 def _marked_at(s: Situation) -> Where:
-    """Return where holes are marked: at the face where each is drilled."""
+    """Return where holes are marked: at the face where each is drilled; at the door where they are on several."""
     if s.leaf is None:
         return "wall"
     faces = {hole.face for hole in s.fit.holes if not hole.by_template}
-    return "key side" if faces == {"key"} else "inside" if "key" not in faces else "door"
+    if not faces and s.fit.placement is not None:
+        # Only the plate's place is marked.
+        faces = {s.fit.placement.face}
+    return _AT.get(next(iter(faces)), "inside") if len(faces) == 1 else "door"
+
+
+def _wall_practice(s: Situation) -> str:
+    """Say how the hole for a reader goes through what carries it."""
+    return {
+        "masonry": phrase(" With a core bit in masonry, no hammer where it comes out."),
+        "steel": phrase(" Punch, then saw slowly with a drop of oil. Deburr and touch up."),
+        "hollow": phrase(" Find studs, pipes and cables first."),
+        "wood": phrase(" Slowly at the end, so that the far face does not splinter."),
+    }.get(s.given.opening.wall_build or "", "")
 
 
 def _lead(s: Situation) -> str:
@@ -130,12 +150,20 @@ def _pocket(s: Situation) -> str:
     )
 
 
+def hollow(s: Situation) -> str:
+    """Name what is hollow at the lock: there a wire across the leaf comes out."""
+    if s.cased:
+        return phrase("the lock's pocket")
+    return phrase("the cross bore") if s.lock_form == "bored" else phrase("the access hole behind the unit")
+
+
 def _raceway(s: Situation) -> str:
     if _bored(s):
         return phrase(
             "Bore {numbers} from the hinge edge with the fixture: free-hand the bit wanders and leaves "
-            "through a face. Stop in the lock's pocket.",
+            "through a face. Stop in {goal}.",
             numbers=numbers(s.holes(THROUGH)),
+            goal=hollow(s),
         )
     return phrase(
         "Drill {numbers} in the hinge edge. Past a panel or a lite the wire goes by the rail or the end channel.",
@@ -278,7 +306,8 @@ DRILLING = (
         "drill-bridge",
         "lock edge",
         lambda s: phrase(
-            "Drill {numbers} through the bridge, from the unit's pocket into the lock's pocket.",
+            "Drill {numbers} through the bridge: lean the long bit in the unit's pocket, its point on the middle of the end "
+            "toward the lock, until it comes out in the lock's pocket.",
             numbers=numbers(_bridges(s)),
         ),
         when=lambda s: bool(_bridges(s)),

@@ -4,6 +4,7 @@ from hwsched.language import phrase
 from hwsched.work import cautions, tools
 from hwsched.work.situation import Situation
 from hwsched.work.step import StepKind
+from hwsched.work.steps.arriving import at_opening
 
 
 def _test(s: Situation) -> str:
@@ -13,7 +14,18 @@ def _test(s: Situation) -> str:
         return phrase("Test everything on the test sheet with the door open, then closed.")
     if s.lock_form == "gate":
         return phrase("Test everything on the test sheet with the gate open, then closed, one person on each side.")
+    if s.given.opening.form == "pair":
+        return phrase(
+            "Test everything on the test sheet, leaf open, then both leaves closed, the inactive one bolted, with a "
+            "second person inside."
+        )
     return phrase("Test everything on the test sheet, leaf open, then leaf closed with a second person inside.")
+
+
+def _handed(s: Situation) -> str:
+    said = phrase("Fill in serial numbers, readings and what was different; sign.")
+    # Where only a reader comes nothing old goes away.
+    return said if s.leaf is None else f"{said} {phrase('Old parts and keys go to the owner.')}"
 
 
 ENDING = (
@@ -27,14 +39,14 @@ ENDING = (
     ),
     StepKind(
         "added",
-        "door",
+        at_opening,
         lambda s: phrase("Fit what was added by hand to this opening, as its maker says."),
         after=("seal",),
         takes_rest=True,
     ),
     StepKind(
         "test",
-        "door",
+        at_opening,
         _test,
         after=("added",),
         tools=lambda s: (tools.METER,),
@@ -43,8 +55,8 @@ ENDING = (
     ),
     StepKind(
         "hand-over",
-        "door",
-        "Fill in serial numbers, readings and what was different; sign. Old parts and keys go to the owner.",
+        at_opening,
+        _handed,
         after=("test",),
         turn="last",
         tasks=("clean-up",),

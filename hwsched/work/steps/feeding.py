@@ -61,7 +61,7 @@ FEEDING = (
     StepKind(
         "set-clock",
         _where,
-        "Set the clock at the door: no coin cell keeps it.",
+        "Set the clock here: no coin cell keeps it.",
         when=lambda s: s.unit is not None and not s.has("coin-cell"),
         after=("fed",),
         tools=lambda s: () if s.of_form("credential", "programming-key") else (tools.PROGRAMMER,),
@@ -69,8 +69,11 @@ FEEDING = (
     StepKind(
         "try-key",
         "door",
-        "Present the programmed key with the leaf open: the unit answers, and the lock follows both ways. If not, look "
-        "now, before the unit is closed.",
+        lambda s: phrase(
+            "Present the programmed key with the {leaf} open: the unit answers, and the lock follows both ways. If not, "
+            "look now, before the unit is closed.",
+            leaf=s.leaf_word,
+        ),
         when=lambda s: s.unit is not None and s.leaf is not None,
         after=("set-clock",),
     ),

@@ -22,17 +22,18 @@ def _through(s: Situation) -> str:
     start = phrase(_FROM.get(s.new_lock, to_phrase("the lock's hole")))
     if s.on_wall:
         return phrase(
-            "{longer}Lead the lead through the hole to the unit's side, the reader still in the hand.", longer=longer
+            "{longer}Draw the lead through the hole to the unit's side, the reader still in the hand.", longer=longer
         )
     if not s.inside_leaf:
         if s.new_lock == "cabinet-lock":
             return phrase(
-                "{longer}Lead the lead through the hole from the front, the bolt still in the hand.", longer=longer
+                "{longer}Draw the lead through the hole from the front, the bolt still in the hand.", longer=longer
             )
         return phrase(
-            "{longer}Lead the lead out on the inside and flat along the face to where the unit comes; "
+            "{longer}Draw the lead out on the inside and lay it flat along the face to where the unit comes{under}; "
             "nothing moves there.",
             longer=longer,
+            under=phrase(", not pinched under the edge of the lock's cover") if s.material == "glass" else "",
         )
     goal = phrase("the unit's pocket") if s.in_edge else phrase("the access hole")
     through = phrase("the case and ") if s.cased else ""
@@ -53,7 +54,8 @@ LEAD = (
         lambda s: "wall" if s.on_wall else "lock edge" if s.in_edge else "inside",
         _through,
         when=lambda s: s.fit.cable is not None,
-        after=("dress-head", "latch-in"),
+        # What is cut off a tailpiece falls and scratches: before a lead hangs beside it.
+        after=("dress-head", "latch-in", "cut-tail"),
         parts=lambda s: s.parts("lead-extension"),
         tools=lambda s: (tools.PULL_WIRE, tools.TAPE) if s.inside_leaf else (tools.TAPE,),
         cautions=(cautions.LEAD,),

@@ -7,7 +7,7 @@ LOCK_CASE = (
     StepKind(
         "case-back",
         "lock edge",
-        "Put the case back, then its screws, levers, turn and escutcheons. By hand latch and bolt run fully out and "
+        "Put the case back, then its screws and all that was taken off it. By hand latch and bolt run fully out and "
         "back, without drag.",
         when=lambda s: s.case_out,
         after=("wire-in",),

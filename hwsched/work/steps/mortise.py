@@ -7,11 +7,18 @@ from hwsched.work.step import StepKind
 
 
 def _dressed(s: Situation) -> str:
+    pieces = s.parts("collar", "ring")
     named = ", ".join(
         f"{part.quantity:g} × {part.description or part.part}" if part.quantity > 1 else part.description or part.part
-        for part in s.parts("collar", "ring")
+        for part in pieces
     )
-    return phrase("Lead first, slide {named} over the cylinder up to its head, in this order.", named=named)
+    order = phrase(", in this order") if len(pieces) > 1 else ""
+    return phrase("Lead first, slide {named} over the cylinder up to its head{order}.", named=named, order=order)
+
+
+def front_plate(s: Situation) -> str:
+    """Name what covers a lock's set screw: on glass the lock stands in a patch between two covers."""
+    return phrase("patch's covers") if s.material == "glass" else phrase("front plate")
 
 
 def _in(s: Situation) -> str:
@@ -26,11 +33,12 @@ def _in(s: Situation) -> str:
     return phrase(
         "Start the thread square and by hand, never crossed. Turn the cylinder in{turns}, until "
         "{flush}{twist}. Its mark stands upright, the cam swings free{lead}. Set the set screw by "
-        "hand, tighten it gently, refit the front plate.",
+        "hand, tighten it gently, refit the {plate}.",
         turns=turns,
         flush=flush,
         twist=twist,
         lead=lead,
+        plate=front_plate(s),
     )
 
 

@@ -1,6 +1,8 @@
 """Steps that take the old cylinder or lock off, and compare it with the new one."""
 
-from hwsched.language import phrase
+from typing import Final
+
+from hwsched.language import phrase, to_phrase
 from hwsched.work import cautions, tools
 from hwsched.work.situation import Situation
 from hwsched.work.step import StepKind
@@ -22,12 +24,42 @@ def _rim_off(s: Situation) -> str:
     )
 
 
+def _mortise_off(s: Situation) -> str:
+    if s.material == "glass":
+        return phrase(
+            "Take off the patch's covers, loosen the set screw, unscrew the old cylinder from the key side and keep it "
+            "for the owner. No screw of the clamp on the glass is loosened."
+        )
+    return phrase(
+        "Take off the lock's front plate where it covers the set screw, loosen the set screw, unscrew the old cylinder "
+        "from the key side and keep it for the owner."
+    )
+
+
+_THROUGH_CASE: Final = {
+    "lever": to_phrase("levers or knobs"),
+    "thumb-turn": to_phrase("the thumb turn"),
+    "trim": to_phrase("roses or escutcheons"),
+}
+"""What of the existing items stands through or over a lock's case, by its kind."""
+
+
+def through_case(s: Situation) -> str:
+    """Name what stands through a lock's case on its faces: what was found, and what nobody wrote down."""
+    found = dict.fromkeys(item.kind for item in s.given.items if item.kind in _THROUGH_CASE)
+    if s.lock is not None and s.lock.thumb_turn:
+        found.setdefault("thumb-turn")
+    if not found:
+        return phrase("levers, turn and escutcheons, as far as the lock has them")
+    named = ", ".join(phrase(_THROUGH_CASE[kind]) for kind in found)
+    return phrase("{named} and whatever else stands through the case", named=named)
+
+
 OLD_LOCK = (
     StepKind(
         "mortise-cylinder-off",
         "lock edge",
-        "Take off the lock's front plate where it covers the set screw, loosen the set screw, unscrew the old cylinder "
-        "from the key side and keep it for the owner.",
+        _mortise_off,
         when=lambda s: s.lock_form == "mortise",
         after=_BEFORE,
         tools=lambda s: (tools.SCREWDRIVERS, tools.WRENCH),
@@ -106,8 +138,10 @@ OLD_LOCK = (
     StepKind(
         "case-out",
         "lock edge",
-        "Take off levers, turn and escutcheons. Undo the case's screws at the edge and draw the case out: nothing is "
-        "drilled against it.",
+        lambda s: phrase(
+            "Take off {named}. Undo the case's screws at the edge and draw the case out: nothing is drilled against it.",
+            named=through_case(s),
+        ),
         when=lambda s: s.case_out,
         after=("old-off",),
         tools=lambda s: (tools.SCREWDRIVERS,),

@@ -43,8 +43,8 @@ RIM = (
     StepKind(
         "rim-cylinder-in",
         "key side",
-        "Push the cylinder through its hole from the key side, mark upright; lay the back plate on from the inside, "
-        "the lead beside the tailpiece and not under the plate. Break its screws off to length and tighten both evenly; "
+        "Push the cylinder through its hole from the key side, mark upright; lay its own back plate on from the "
+        "inside, the lead beside the tailpiece and not under the plate. Break its screws off to length and tighten both evenly; "
         "the tailpiece turns freely.",
         when=lambda s: s.new_lock == "rim-cylinder",
         after=("cut-tail", "lead-through"),

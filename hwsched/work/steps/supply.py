@@ -8,6 +8,7 @@ from hwsched.work import cautions, tools
 from hwsched.work.situation import Situation
 from hwsched.work.step import StepKind
 from hwsched.work.steps.bench import at_unit
+from hwsched.work.steps.drilling import hollow
 
 
 def _transfer(s: Situation) -> str:
@@ -39,10 +40,11 @@ def _wire(s: Situation) -> str:
         )
         return phrase(
             "Pull the wire over the power transfer, in at the hinge edge and {pushed} across the leaf to "
-            "the lock's pocket, then out at {goal}; a grommet where it passes sheet. It lies beside the "
-            "case's place, not in it.",
+            "{hollow}, then out at {goal}; a grommet where it passes sheet.{beside}",
             pushed=pushed,
+            hollow=hollow(s),
             goal=goal,
+            beside=phrase(" It lies beside the case's place, not in it.") if s.cased else "",
         )
     return phrase(
         "Lay the wire from the supply over the power transfer to {goal}; leave the loop that the hinge side needs.",

@@ -1,7 +1,9 @@
 """How facts, sizes and statuses are put into words on every document."""
 
+import re
 from collections.abc import Sequence
 from dataclasses import replace
+from typing import Final
 
 from hwsched.attributes import Attribute
 from hwsched.catalogue import kind_of
@@ -98,6 +100,20 @@ def quantity(value: float) -> int | float:
     """Return whole quantities as whole numbers."""
     rounded = round(value, 3)
     return int(rounded) if rounded == int(rounded) else rounded
+
+
+_COMMAND: Final = re.compile(r"\bhwsched [a-z-]+ [a-z-]+")
+
+
+def cure_at_door(cure: str) -> str:
+    """Say how something is cured to who stands at a door: a command line is for the office.
+
+    Examples
+    --------
+    >>> cure_at_door("Fit it again: hwsched opening fit PROJECT."), cure_at_door("Take a longer screw.")
+    ('The office sees to it.', 'Take a longer screw.')
+    """
+    return phrase("The office sees to it.") if _COMMAND.search(cure) else cure
 
 
 def days(life: float) -> str:

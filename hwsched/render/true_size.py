@@ -32,6 +32,9 @@ _AIR_MM: Final = 1.0
 _CUT: Final = PenLook((0.35, 0.35, 0.35), 0.13, (3.0, 2.0))
 _MARK: Final = PenLook((0.0, 0.0, 0.0), 0.18)
 _CHECK_MM: Final = 100.0
+_LIST_SIZE: Final = 9.0
+_LIST_LINE: Final = 12.5
+"""Letters and lines of the list in front [pt]."""
 _WORDS: Final = "Print at 100 %, no scaling. Measure the line of 100 mm before use."
 
 
@@ -86,6 +89,7 @@ def render_true_size(
     date: str = "",
     progress: Callable[[int, int], None] | None = None,
     cancelled: Callable[[], bool] | None = None,
+    contents: Sequence[tuple[str, int]] = (),
 ) -> int:
     """Write drawings as PDF at 1:1; the file appears whole or not at all.
 
@@ -105,11 +109,13 @@ def render_true_size(
         Gets the drawings done and how many there are.
     cancelled : callable, optional
         Asked at every sheet; True stops.
+    contents : sequence of (str, int), optional
+        What a person looks for, with the place of its drawing among them, from 0: a list in front says its page.
 
     Returns
     -------
     int
-        Number of sheets.
+        Number of sheets, those of the list among them.
 
     Raises
     ------
@@ -122,7 +128,8 @@ def render_true_size(
     views = [lower(drawing, 1.0) for drawing in listed]
     air = 2 * _AIR_MM
     tiles = [tiling(v.extent[2] - v.extent[0] + air, v.extent[3] - v.extent[1] + air, paper) for v in views]
-    total = sum(tile.sheets for tile in tiles)
+    in_front = ceil(len(contents) / _lines_of_list(paper)) if contents else 0
+    total = in_front + sum(tile.sheets for tile in tiles)
     with replacing(Path(path)) as beside:
         canvas = new_canvas(beside, paper, date)
         # Viewers shrink a page to the printer's margins unless the file asks them not to; a template at 97 % drills
@@ -131,7 +138,9 @@ def render_true_size(
         canvas.setTitle(shown(heading) or phrase("True-size templates"))
         canvas.setCreator("hwsched")
         canvas.setAuthor("")
-        number = 0
+        number = in_front
+        pages = [in_front + 1 + sum(tile.sheets for tile in tiles[:place]) for place in range(len(tiles))]
+        _list_in_front(canvas, paper, heading, total, [(text, listed[at].title, pages[at]) for text, at in contents])
         for done, (drawing, view, tile) in enumerate(zip(listed, views, tiles, strict=True), start=1):
             # Who holds a packet in hand looks for its template by name.
             canvas.bookmarkPage(f"template-{done}")
@@ -156,6 +165,34 @@ def render_true_size(
                 progress(done, len(listed))
         canvas.save()
     return total
+
+
+def _lines_of_list(paper: Paper) -> int:
+    free = style.PAPERS[paper][1] - (2 * EDGE_MM + HEAD_MM + FOOT_MM) * style.MM - 2 * _LIST_LINE
+    return int(free / _LIST_LINE)
+
+
+def _list_in_front(
+    canvas: Any, paper: Paper, heading: str, total: int, rows: Sequence[tuple[str, str, int]]
+) -> None:  # fmt: skip
+    """Paint what stands on which page: who holds a packet in hand knows a mark and a name."""
+    most, size = _lines_of_list(paper), style.PAPERS[paper]
+    left, top = EDGE_MM * style.MM, size[1] - (EDGE_MM + HEAD_MM) * style.MM - _LIST_LINE
+    columns = (left, left + 0.42 * size[0], size[0] - EDGE_MM * style.MM - 34.0)
+    for begin in range(0, len(rows), most):
+        canvas.setPageSize(size)
+        painter = Painter(canvas)
+        page = phrase("Page {number} of {total}", number=begin // most + 1, total=total)
+        _head_and_foot(painter, canvas, size, phrase("Where each template lies"), heading, page, False)
+        heads = (phrase("Opening"), phrase("Template"), phrase("Page"))
+        painter.lines(list(zip(columns, (top,) * 3, heads, strict=True)), _LIST_SIZE, True, style.INK)
+        places = []
+        for line, (text, title, number) in enumerate(rows[begin : begin + most], start=1):
+            y = top - line * _LIST_LINE - 3.0
+            for x, until, said in zip(columns, (*columns[1:], size[0]), (text, title, str(number)), strict=True):
+                places.append((x, y, wrap(shown(said), until - x - 8.0, _LIST_SIZE)[0]))
+        painter.lines(places, _LIST_SIZE, False, style.INK)
+        canvas.showPage()
 
 
 def _name(row: int, column: int) -> str:

@@ -20,7 +20,7 @@ from hwsched.documents.release.packet_views import bar_unit, legend_blocks, sect
 from hwsched.documents.release.packet_work import steps_blocks, tests_table, tool_words
 from hwsched.documents.release.schedule import item_lines
 from hwsched.documents.release.template_names import template_names
-from hwsched.documents.stock.box_contents import contents
+from hwsched.documents.stock.box_contents import contents, in_box
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.drawings import bore_detail, edge_view, elevation, face_detail, section
 from hwsched.drawings.opening.exploded import exploded
@@ -42,7 +42,7 @@ from hwsched.render.blocks import (
     SignOff,
     Table,
 )
-from hwsched.values import OpeningInput, Part
+from hwsched.values import Need, OpeningInput, Part
 from hwsched.work.plan import plan
 from hwsched.work.situation import Situation
 from hwsched.work.step import Plan
@@ -238,8 +238,13 @@ def _verdict(project: ProjectView, view: OpeningView) -> list[Block]:
             )
         ]
     if view.fit.status == "to-measure":
+        # What hangs on several facts is said once, behind all of them.
+        blocked: dict[str, list[str]] = {}
+        for need in view.fit.needs:
+            blocked.setdefault(need.blocks, []).append(_of_item(view, need))
         missing = "; ".join(
-            phrase("needs {label} ({blocks})", label=need.label, blocks=need.blocks) for need in view.fit.needs
+            phrase("needs {label} ({blocks})", label=_gathered(labels), blocks=blocks)
+            for blocks, labels in blocked.items()
         ) or phrase("facts are missing")
         return [Paragraph(phrase("DO NOT INSTALL. Unknown: {missing}.", missing=missing), "stop")]
     if view.fit.status == "does-not-fit":
@@ -253,7 +258,8 @@ def _verdict(project: ProjectView, view: OpeningView) -> list[Block]:
         return [Paragraph(phrase("DO NOT INSTALL. No combination of parts fits. {reasons}", reasons=reasons), "stop")]
     if view.blocking:
         reasons = " ".join(
-            phrase("{message} Cure: {cure}", message=finding.message, cure=finding.cure) for finding in view.blocking
+            phrase("{message} Cure: {cure}", message=finding.message, cure=words.cure_at_door(finding.cure))
+            for finding in view.blocking
         )
         return [Paragraph(phrase("DO NOT INSTALL. {reasons}", reasons=reasons), "stop")]
     if view.held:
@@ -261,6 +267,32 @@ def _verdict(project: ProjectView, view: OpeningView) -> list[Block]:
             Paragraph(phrase("DO NOT INSTALL. {value}", value=" ".join(_sentence(each) for each in view.held)), "stop")
         ]
     return unproved_blocks(project, view)
+
+
+def _of_item(view: OpeningView, need: Need) -> str:
+    """Name a missing fact with the items that lack it: "existing item" alone sends nobody to the right one."""
+    entity, _, name = need.fact.partition(".")
+    if entity != "existing_item":
+        return need.label
+    lacking = dict.fromkeys(
+        words.item_word("kind", item.kind).lower() for item in view.given.items if getattr(item, name, "") is None
+    )
+    return f"{', '.join(lacking)}: {need.label.partition(': ')[2]}" if lacking else need.label
+
+
+def _gathered(labels: list[str]) -> str:
+    """Join missing facts, each thing that they are of named once.
+
+    Examples
+    --------
+    >>> _gathered(["existing item: From lock edge", "existing item: Above floor", "leaf: Hand"])
+    'existing item: From lock edge, Above floor; leaf: Hand'
+    """
+    found: dict[str, list[str]] = {}
+    for label in dict.fromkeys(labels):
+        of, colon, what = label.partition(": ")
+        found.setdefault(of if colon else "", []).append(what or label)
+    return "; ".join(f"{of}: {', '.join(each)}" if of else ", ".join(each) for of, each in found.items())
 
 
 def _sentence(text: str) -> str:
@@ -280,8 +312,8 @@ def box_blocks(project: ProjectView, view: OpeningView, plans: list[Plan]) -> li
         for part in item_lines(at.fit.parts):
             entry = project.catalogue.get(part.part)
             strong.add(len(rows))
-            unit = entry.unit if entry else ""
-            rows.append((TICK, words.quantity(part.quantity), unit, part.part, part.description))
+            much, unit, carried = in_box(entry, part.quantity, project.length_style)
+            rows.append((TICK, much, unit, part.part, part.description + carried))
             for inside in contents(project.catalogue, part.part, part.quantity):
                 rows.append(("", inside.shown, inside.unit, inside.number, inside.text))
     columns = (
@@ -356,7 +388,7 @@ def finding_lines(view: OpeningView) -> tuple[str, ...]:
     return tuple(
         phrase(words.SEVERITY[f.severity])
         + (phrase(" (waived by {who})", who=f.waived_by) if f.waived else "")
-        + f": {f.message} {f.cure}"
+        + f": {f.message} {words.cure_at_door(f.cure)}"
         for f in view.findings
         if f.severity != "note"
     )

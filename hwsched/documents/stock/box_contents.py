@@ -2,11 +2,14 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from typing import Final
 
+from hwsched.attributes.of_parts import FORM
 from hwsched.documents import words
-from hwsched.language import phrase
+from hwsched.language import phrase, to_phrase
+from hwsched.quantities import METRES_PER_FOOT, LengthStyle, in_run_unit, run_unit
 from hwsched.render.blocks import Cell
-from hwsched.values import Catalogue
+from hwsched.values import Catalogue, Part
 
 
 @dataclass(frozen=True, slots=True)
@@ -24,6 +27,42 @@ class Content:
     def shown(self) -> Cell:
         """Quantity as it is printed."""
         return words.quantity(self.quantity)
+
+
+MEASURES: Final = frozenset({"m", "ft", "in", "mm", "cm", "yd", "l", "ml", "kg", "g", "lb"})
+"""Order units of which any part can be cut or poured off."""
+_RUNS: Final = {"m": 1.0, "ft": METRES_PER_FOOT}
+_LITTLE: Final = {"thread-lock": to_phrase("some drops"), "sealant": to_phrase("a bead")}
+"""What one opening takes of a consumable, by its form."""
+
+
+def in_box(part: Part | None, quantity: float, style: LengthStyle) -> tuple[Cell, str, str]:
+    """Say how much of a part lies in a box: quantity, unit, and what is carried instead of put in.
+
+    What runs through a bottle is no piece of it: a crew carries the bottle, and one opening takes a little. What is cut
+    from a reel is told as the project tells runs, so that box and cuts are read with one tape.
+
+    Examples
+    --------
+    >>> bottle = Part("TL", "consumable", unit="EA", attributes={"form": "thread-lock"})
+    >>> in_box(bottle, 0.05, "fraction"), in_box(bottle, 2, "fraction")
+    (('-', '', ', carried: some drops'), (2, 'EA', ''))
+    >>> in_box(Part("W", "wire", unit="M"), 3.048, "fraction"), in_box(Part("W", "wire", unit="M"), 3.048, "mm")
+    ((10, 'FT', ''), (3.048, 'M', ''))
+    """
+    unit = part.unit if part is not None else ""
+    metres = _RUNS.get(unit.casefold())
+    if metres is not None:
+        return (
+            words.quantity(round(in_run_unit(quantity * metres, style), 2 if style != "mm" else 3)),
+            run_unit(style).upper(),
+            "",
+        )
+    whole = quantity == round(quantity)
+    if part is None or whole or part.kind != "consumable" or unit.casefold() in MEASURES:
+        return words.quantity(quantity), unit, ""
+    little = phrase(_LITTLE.get(part.text_of(FORM) or "", to_phrase("a little")))
+    return "-", "", phrase(", carried: {little}", little=little)
 
 
 def contents(catalogue: Catalogue, number: str, quantity: float) -> Iterator[Content]:

@@ -9,7 +9,7 @@ from typing import Final
 from hwsched.documents import words
 from hwsched.documents.power.power_words import run_lengths
 from hwsched.documents.release.schedule import ITEM_ORDER
-from hwsched.documents.stock.box_contents import contents
+from hwsched.documents.stock.box_contents import MEASURES, contents
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.fitting.order_units import held_by
 from hwsched.language import phrase, to_phrase
@@ -17,8 +17,6 @@ from hwsched.render.blocks import TICK, Block, Cell, Column, Document, Facts, He
 from hwsched.wiring.goods import ROLES, Goods, LicensedWork, laid
 
 Station = tuple[str, str]
-_MEASURES: Final = frozenset({"m", "ft", "in", "mm", "cm", "yd", "l", "ml", "kg", "g", "lb"})
-"""Order units of which any part can be cut or poured off."""
 _PIECE: Final = "EA"
 
 
@@ -92,7 +90,7 @@ def whole(quantity: float, unit: str) -> int | float:
     >>> whole(4.75, "EA"), whole(4.75, "M"), whole(1.0000000001, "EA")
     (5, 4.75, 1)
     """
-    if unit.casefold() in _MEASURES:
+    if unit.casefold() in MEASURES:
         return words.quantity(quantity)
     return ceil(round(quantity, 6))
 

@@ -14,6 +14,7 @@ from hwsched.drawings.handing import Face
 from hwsched.language import phrase
 from hwsched.model.errors import ValueRefusedError
 from hwsched.render.true_size import render_true_size
+from hwsched.telling.natural import natural
 from hwsched.values import PointFit
 from hwsched.work.plan import plan
 from hwsched.writing import made_folder
@@ -24,6 +25,11 @@ def templates(view: ProjectView) -> list[Drawing]:
 
     Those alike share one that says at which step of which packets it is laid on.
     """
+    return [drawn for drawn, _ in _drawn(view)]
+
+
+def _drawn(view: ProjectView) -> list[tuple[Drawing, list[str]]]:
+    """Return each template with the openings and steps that it holds for."""
     style = view.length_style
     groups: dict[str, list[tuple[PointFit, Face, str]]] = {}
     for opening in view.openings:
@@ -39,8 +45,9 @@ def templates(view: ProjectView) -> list[Drawing]:
     for name, alike in groups.items():
         first, face, _ = alike[0]
         if first.fit is not None:
-            drawn = template(first.given, first.fit, face, [_said(at, step) for at, _, step in alike], style)
-            found.append(replace(drawn, title=phrase("{name}: {title}", name=name, title=drawn.title)))
+            said = [_said(at, step) for at, _, step in alike]
+            drawn = template(first.given, first.fit, face, said, style)
+            found.append((replace(drawn, title=phrase("{name}: {title}", name=name, title=drawn.title)), said))
     return found
 
 
@@ -58,7 +65,7 @@ def issue_templates(
     progress: Callable[[int, int], None] | None = None,
     cancelled: Callable[[], bool] | None = None,
 ) -> list[Path]:
-    """Write the templates of a project view into one PDF at 1:1.
+    """Write the templates of a project view into one PDF at 1:1, in front of them where each lies by its opening.
 
     Raises
     ------
@@ -67,17 +74,19 @@ def issue_templates(
     UnwritableError
         When the folder cannot be written.
     """
-    drawings = templates(view)
-    if not drawings:
+    found = _drawn(view)
+    if not found:
         raise ValueRefusedError("templates", "no opening fits with a hole to be drilled")
     path = made_folder(folder) / "templates.pdf"
+    listed = [(said, place) for place, (_, alike) in enumerate(found) for said in alike]
     render_true_size(
-        drawings,
+        [drawn for drawn, _ in found],
         path,
         "a4" if paper == "a4" else "letter",
         heading=f"{view.title} · {view.revision} · {view.date}",
         date=view.date,
         progress=progress,
         cancelled=cancelled,
+        contents=sorted(listed, key=lambda each: natural(each[0])),
     )
     return [path]

@@ -17,6 +17,6 @@ RULE = Rule(
     discipline="commissioning",
     severity="warning",
     basis="common practice: keys are programmed and events kept by what the owner has decided",
-    cure="Ask the owner once for the building: hwsched survey edit PROJECT MARK building access_policy TEXT.",
+    cure="Ask the owner once for the building, and write his answer with it under Credentials and audit.",
     judge=_judge,
 )

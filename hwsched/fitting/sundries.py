@@ -265,6 +265,8 @@ def _bits(given: OpeningInput, stock: list[Part], hole: Hole) -> list[Part]:
             # equal as floats.
             and abs(has - size) <= _TOOL_SLACK_MM
             and tool.text_of(FORM) not in ("drilling-jig", "mortiser", "mill", "saw-and-files", "driver")
+            # No other saw goes through masonry.
+            and (wanted != "core-bit" or tool.text_of(FORM) == wanted)
             and _reaches(tool, hole)
         ]
         near.sort(

@@ -29,13 +29,19 @@ _LONGEST_TEXT: Final = 32_000
 """Characters; a cell holds 32,767, what is longer goes on in the row below."""
 _UNSAFE_NAME: Final = re.compile(r"[\[\]:*?/\\]")
 _WIDEST: Final = 60.0
-_FRONT: Final = (28.0, 60.0, 28.0, 60.0)
-"""Widths of the front sheet's columns."""
-_ROW: Final = 150
+_FRONT: Final = (30.0, 90.0)
+"""Widths of the front sheet's columns: both stand on a page at the size of reading."""
+_ROW: Final = 110
 """Characters that stand side by side on the front sheet."""
+_PAGE: Final = 200.0
+"""Widths of columns that stand on one page before its letters are too small to read: about two thirds of their size."""
+_NARROW: Final = 30.0
+"""A first column up to this width is repeated on each page of a sheet that is wider than one."""
 _UNDATED: Final = dt.datetime(2000, 1, 1)
 """Written as the time of making of a document without a date: the same document gives the same content."""
 _LINE_PT: Final = 13.5
+_TALL_PT: Final = {16.0: 24.0, 12.0: 18.0}
+"""Heights of rows whose letters are larger than those of a table."""
 _HIGHEST_PT: Final = 409.0
 """No spreadsheet program makes a row higher."""
 _LOOSE: Final = 1.12
@@ -49,7 +55,8 @@ _HEAD_FILL: Final = PatternFill("solid", fgColor="E5ECE9")
 _WARN_FILL: Final = PatternFill("solid", fgColor="FFE8E6")
 _LINE: Final = Border(bottom=Side(style="thin", color="9EA8AD"))
 _ALIGN: Final = {
-    "left": Alignment(vertical="top", wrap_text=True, horizontal="left"),
+    # Off the number to its left, or both are read as one.
+    "left": Alignment(vertical="top", wrap_text=True, horizontal="left", indent=1),
     "right": Alignment(vertical="top", wrap_text=True, horizontal="right"),
     "centre": Alignment(vertical="top", wrap_text=True, horizontal="center"),
     "over": Alignment(vertical="top", wrap_text=False, horizontal="left"),
@@ -185,9 +192,15 @@ class _Cells:
         return cell
 
 
-def _set_up(sheet: Any, document: Document, head_rows: int) -> None:
+def _set_up(sheet: Any, document: Document, head_rows: int, widths: Sequence[float]) -> None:
     sheet.page_setup.orientation = "landscape"
-    sheet.page_setup.fitToWidth = 1
+    # One page as a rule; of a table that would be shrunk until nobody can read it the rest stands on the pages beside.
+    across = math.ceil(sum(widths) / _PAGE)
+    sheet.page_setup.fitToWidth = across
+    if across > 1:
+        sheet.page_setup.pageOrder = "overThenDown"
+        if widths[0] <= _NARROW:
+            sheet.print_title_cols = "A:A"
     # Nought is as many pages as it takes; one would shrink a long list until nobody can read it.
     sheet.page_setup.fitToHeight = 0
     sheet.sheet_properties.pageSetUpPr.fitToPage = True
@@ -195,7 +208,7 @@ def _set_up(sheet: Any, document: Document, head_rows: int) -> None:
     if head_rows:
         sheet.print_title_rows = f"1:{head_rows}"
         # Of a sheet that is written row by row this must be said before its first row.
-        sheet.freeze_panes = f"A{head_rows + 1}"
+        sheet.freeze_panes = f"{'B' if across > 1 and widths[0] <= _NARROW else 'A'}{head_rows + 1}"
     project, title, stamp = (
         # In heads and feet & begins a code, such as that of the page number; doubled it is itself.
         printable(text).replace("\n", " ").replace("&", "&&")[:80]
@@ -209,13 +222,14 @@ def _set_up(sheet: Any, document: Document, head_rows: int) -> None:
 
 def _front(book: Any, document: Document, taken: set[str]) -> None:
     sheet = book.create_sheet(_sheet_name(document.title or "Front", taken))
-    _set_up(sheet, document, 0)
-    for letter, width in zip("ABCD", _FRONT, strict=True):
+    _set_up(sheet, document, 0, _FRONT)
+    for letter, width in zip("AB", _FRONT, strict=True):
         sheet.column_dimensions[letter].width = width
     for number, row in enumerate(_front_rows(_Cells(sheet), document), start=1):
         # What runs over its neighbours does not wrap; only a label and its value do.
         values = [cell.value if cell.alignment.wrap_text else None for cell in row]
-        _append(sheet, row, values, _FRONT, number)
+        high = _TALL_PT.get(row[0].font.size or 0.0, 0.0) if row else 0.0
+        _append(sheet, row, values, _FRONT, number, high)
 
 
 def _front_rows(cells: _Cells, document: Document) -> Iterator[list[Any]]:
@@ -279,8 +293,8 @@ def _table_sheet(book: Any, document: Document, name: str, tables: list[Table]) 
     titles = (["List"] if several else []) + [column.title for column in columns]
     aligns = (["left"] if several else []) + [column.align for column in columns]
     digits = ([None] if several else []) + [column.digits for column in columns]
-    _set_up(sheet, document, 1)
     widths = _widths(tables, titles, several)
+    _set_up(sheet, document, 1, widths)
     for number, width in enumerate(widths, start=1):
         sheet.column_dimensions[get_column_letter(number)].width = width
     cell = _Cells(sheet)
@@ -302,13 +316,15 @@ def _table_sheet(book: Any, document: Document, name: str, tables: list[Table]) 
     sheet.auto_filter.ref = f"A1:{get_column_letter(len(titles))}{count}"
 
 
-def _append(sheet: Any, cells: list[Any], values: Sequence[Cell], widths: Sequence[float], number: int) -> None:
-    """Write a row as high as its text needs: what wraps in a row of one line is written over its neighbours."""
+def _append(
+    sheet: Any, cells: list[Any], values: Sequence[Cell], widths: Sequence[float], number: int, high: float = 0.0
+) -> None:
+    """Write a row as high as its text needs, or its letters: what has no room is written over its neighbours."""
     tall = max(map(_lines, values, widths), default=1)
-    if tall == 1:
+    if tall == 1 and not high:
         sheet.append(cells)
         return
-    sheet.row_dimensions[number].height = min(tall * _LINE_PT, _HIGHEST_PT)
+    sheet.row_dimensions[number].height = max(min(tall * _LINE_PT, _HIGHEST_PT), high)
     sheet.append(cells)
     # It is in the file now; kept, ten thousand of them would be held to the end.
     del sheet.row_dimensions[number]

@@ -1,5 +1,6 @@
 import time
 import zipfile
+from dataclasses import replace
 
 import openpyxl
 import pytest
@@ -155,3 +156,27 @@ def test_the_same_document_is_the_same_bytes_at_any_time(tmp_path, monkeypatch):
     with zipfile.ZipFile(tmp_path / "first.xlsx") as archive:
         assert {entry.date_time[:3] for entry in archive.infolist()} == {(2025, 3, 1)}
         assert b"2025-03-01T00:00:00Z</dcterms:modified>" in archive.read("docProps/core.xml")
+
+
+@pytest.mark.parametrize(("columns", "pages"), [(3, 1), (6, 2), (15, 5)])
+def test_what_is_too_wide_for_a_page_stands_on_pages_beside_it_and_can_be_read(tmp_path, columns, pages):
+    """Fifteen columns of sixty characters on one page are letters of a millimetre; each page says whose row it is."""
+    heads = (Column("Mark"), *(Column(f"C{n}") for n in range(columns)))
+    row = ("A-1", *("word " * 12 for _ in range(columns)))
+    sheet = opened(document(Table(heads, (row,), "Across")), tmp_path)["Across"]
+    assert sheet.page_setup.fitToWidth == pages
+    wide = sum(each.width for each in sheet.column_dimensions.values())
+    assert wide / pages <= 200.0
+    assert (sheet.print_title_cols == "$A:$A") == (pages > 1)
+    assert sheet.freeze_panes == ("B2" if pages > 1 else "A2")
+    assert sheet.print_title_rows == "$1:$1"
+
+
+def test_large_letters_have_rows_of_their_height(tmp_path):
+    """A title in a row of the usual height is written over the line below it."""
+    doc = replace(document(Heading("Totals", 2)), subtitle="121 of 171 openings")
+    front = opened(doc, tmp_path)["Pick list"]
+    for row in front.iter_rows():
+        size = row[0].font.size if row[0].value else 0
+        if size > 10:
+            assert front.row_dimensions[row[0].row].height >= 1.3 * size, row[0].value

@@ -46,7 +46,7 @@ def in_box(part: Part | None, quantity: float, style: LengthStyle) -> tuple[Cell
     --------
     >>> bottle = Part("TL", "consumable", unit="EA", attributes={"form": "thread-lock"})
     >>> in_box(bottle, 0.05, "fraction"), in_box(bottle, 2, "fraction")
-    (('-', '', ', carried: some drops'), (2, 'EA', ''))
+    (('-', '', ': some drops'), (2, 'EA', ''))
     >>> in_box(Part("W", "wire", unit="M"), 3.048, "fraction"), in_box(Part("W", "wire", unit="M"), 3.048, "mm")
     ((10, 'FT', ''), (3.048, 'M', ''))
     """
@@ -62,7 +62,7 @@ def in_box(part: Part | None, quantity: float, style: LengthStyle) -> tuple[Cell
     if part is None or whole or part.kind != "consumable" or unit.casefold() in MEASURES:
         return words.quantity(quantity), unit, ""
     little = phrase(_LITTLE.get(part.text_of(FORM) or "", to_phrase("a little")))
-    return "-", "", phrase(", carried: {little}", little=little)
+    return "-", "", phrase(": {little}", little=little)
 
 
 def contents(catalogue: Catalogue, number: str, quantity: float) -> Iterator[Content]:

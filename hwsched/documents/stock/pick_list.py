@@ -217,6 +217,9 @@ def _held_back(held: list[OpeningView]) -> Table:
             why = phrase("no fit counts: {unfitted}", unfitted=view.unfitted)
         elif view.fit.needs:
             why = phrase("unknown: needs ") + ", ".join(need.label for need in view.fit.needs)
+        elif view.fit.status == "fits":
+            # It fits: a person has to decide something first, or what feeds it is in error or not proved.
+            why = "; ".join(view.held)
         else:
             why = phrase("no combination of parts fits")
         rows.append((view.mark, words.place(view.given.opening.building, view.given.opening.level), why))

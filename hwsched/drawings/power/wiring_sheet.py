@@ -266,7 +266,7 @@ class _Sheet:
             self._centred(frame_x + 30.0, y, (phrase("No device is known here."),))
         if way.transfer is None:
             self.notes.append(
-                phrase("No power transfer is known here; a device on the leaf needs one, and no mains goes there.")
+                phrase("No power transfer is known here; a device on a leaf would need one. No mains goes onto a leaf.")
             )
 
     def _leaf(self, way: WiringWay, mark: str, x: float) -> float:

@@ -52,17 +52,17 @@ def _made(found: Callable[[Situation], tuple[Hole, ...]]) -> Callable[[Situation
 def _mark(s: Situation) -> str:
     if s.leaf is None:
         return phrase(
-            "Mark the reader's centre at its height above the floor, from the drawing; how far to the side nobody has "
-            "surveyed: where owner and contractor show it."
+            "Mark the reader's centre at its height above the floor, from the drawing, and sideways where the owner "
+            "shows it."
         )
     if all(hole.by_template for hole in s.fit.holes):
         return phrase("Mark where the unit's plate comes, from the cylinder's centre line and the edge.")
-    each = phrase(", each on the face of its hole") if _marked_at(s) == "door" else ""
+    each = phrase(", each on its own face") if _marked_at(s) == "door" else ""
     centre = phrase("the cylinder's centre line") if s.by_cylinder else phrase("the lock's centre")
     named = f" {', '.join(s.templates)}" if s.templates else ""
     return phrase(
-        "Mark the centres of the hole table from {centre} and the edge{each}; lay true-size "
-        "template{named} on and compare before drilling. Its page stands in the list in front of the templates.",
+        "Mark the centres of the hole table from {centre} and the edge{each}; before drilling lay true-size "
+        "template{named} on (page: see their list) and compare.",
         centre=centre,
         each=each,
         named=named,
@@ -135,12 +135,9 @@ def _lead(s: Situation) -> str:
 
 def _lock(s: Situation) -> str:
     holes = s.holes("function")
-    return phrase(
-        "Saw {numbers} for the {part}.{practice}",
-        numbers=numbers(holes),
-        part="reader" if s.leaf is None else phrase("new lock"),
-        practice=practice(s, holes),
-    )
+    if s.leaf is None:
+        return phrase("Make {numbers} for the reader.{practice}", numbers=numbers(holes), practice=practice(s, holes))
+    return phrase("Saw {numbers} for the new lock.{practice}", numbers=numbers(holes), practice=practice(s, holes))
 
 
 def _pocket(s: Situation) -> str:

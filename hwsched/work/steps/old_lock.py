@@ -37,9 +37,9 @@ def _mortise_off(s: Situation) -> str:
 
 
 _THROUGH_CASE: Final = {
-    "lever": to_phrase("levers or knobs"),
-    "thumb-turn": to_phrase("the thumb turn"),
-    "trim": to_phrase("roses or escutcheons"),
+    "lever": to_phrase("levers"),
+    "thumb-turn": to_phrase("thumb turn"),
+    "trim": to_phrase("escutcheons"),
 }
 """What of the existing items stands through or over a lock's case, by its kind."""
 
@@ -50,9 +50,9 @@ def through_case(s: Situation) -> str:
     if s.lock is not None and s.lock.thumb_turn:
         found.setdefault("thumb-turn")
     if not found:
-        return phrase("levers, turn and escutcheons, as far as the lock has them")
+        return phrase("levers, turn and escutcheons")
     named = ", ".join(phrase(_THROUGH_CASE[kind]) for kind in found)
-    return phrase("{named} and whatever else stands through the case", named=named)
+    return phrase("{named} and what else goes through the case", named=named)
 
 
 OLD_LOCK = (

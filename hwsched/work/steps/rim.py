@@ -47,7 +47,7 @@ RIM = (
         "inside, the lead beside the tailpiece and not under the plate. Break its screws off to length and tighten both evenly; "
         "the tailpiece turns freely.",
         when=lambda s: s.new_lock == "rim-cylinder",
-        after=("cut-tail", "lead-through"),
+        after=("lead-through",),
         parts=lambda s: s.parts("cylinder"),
         tools=lambda s: (tools.SCREWDRIVERS, tools.PLIERS),
         brings="lock-in",

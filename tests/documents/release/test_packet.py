@@ -24,6 +24,14 @@ from tests.render.pages_read import sizes, written
 BACKSET = 2.75 * 25.4  # survey cell B/S: 2 3/4
 CYLINDER = 40 * 25.4  # survey cell Cyl AFF: 40
 SIZES = ("From lock edge", "From cylinder", "Dia.", "Pilot", "Depth", "Angle")
+# What has no cylinder is measured from its own centre; on a wall from the floor.
+NO_CYLINDER = {
+    "SMALL": "From lock",
+    "BORED": "From lock",
+    "GATE": "From lock",
+    "CABINET": "From lock",
+    "LIFT": "Above floor",
+}
 
 
 def packet_of(fit, style="fraction", parts=None):
@@ -80,9 +88,14 @@ FORMS = {
         {"from_cylinder_mm": (0.01, -0.01)},
         ('2 3/4"', "at its centre", '1/2"', "-", "through", "square"),
     ),
+    # What is told from no cylinder is told from the floor, or nobody knows where to drill.
     "no relation to the cylinder": (
         {"from_cylinder_mm": None},
-        ('2 3/4"', "-", '1/2"', "-", "through", "square"),
+        ('2 3/4"', '40" above floor', '1/2"', "-", "through", "square"),
+    ),
+    "way for a wire in the hinge edge": (
+        {"face": "hinge-edge", "purpose": "raceway", "x_mm": 22.225, "from_cylinder_mm": None, "depth_mm": 50.8},
+        ('7/8" from the inside face', '40" above floor', '1/2"', "-", '2"', "square"),
     ),
     # What leans says to which side, in a sign that nobody has to know.
     "leans up and to the lock edge": (
@@ -141,11 +154,11 @@ FORMS = {
     ),
     "in the frame": (
         {"face": "frame", "purpose": "fixing", "depth_mm": 31.75, "from_cylinder_mm": None},
-        ('2 3/4"', "-", '1/2"', "-", '1 1/4"', "square"),
+        ('2 3/4"', '40" above floor', '1/2"', "-", '1 1/4"', "square"),
     ),
     "in a wall": (
         {"face": "wall", "purpose": "function", "x_mm": 12.7, "from_cylinder_mm": (12.7, 0.0)},
-        ('1/2" from the reader\'s centre', '1/2" toward hinge', '1/2"', "-", "through", "square"),
+        ('1/2" from the reader\'s centre', '40"', '1/2"', "-", "through", "square"),
     ),
 }  # fmt: skip
 
@@ -247,7 +260,7 @@ def test_one_length_has_one_number_on_a_packet(quay, of_mark, mark):
     [
         ("inside", "above", "fits", "on the inside, above"),
         ("key", "below", "fits", "on the key side, below"),
-        ("edge", "in-edge", "fits", "in the lock edge, in-edge"),
+        ("edge", "in-edge", "fits", "in the lock edge"),
         ("wall", "beside", "fits", "on the wall, beside"),
         ("inside", "straight", "by-hand", "on the inside, straight (placed by hand)"),
     ],
@@ -357,8 +370,10 @@ BY_PART = ("through the part as template", "-")
 WOOD_PILOTS = (PILOTS, "inside", *BY_PART, '5/64"', "-", '1"', "square")
 # Before a case of 1 in a leaf of 1 3/4 there are 3/8 in: the longest screw that ends there is 3/8 in.
 SHORT_PILOTS = (PILOTS, "inside", *BY_PART, '5/64"', "-", '3/8"', "square")
-# Pilot of a #6 in sheet metal: No. 32, 0.116 in, 7.4/64; the bit is stopped 1/4 in deep, behind the sheet (practice).
-SHEET_PILOTS = (PILOTS, "inside", *BY_PART, '7/64"', "-", '1/4"', "square")
+# Pilot of a #6 in sheet metal: No. 32, 0.116 in, no 7/64; the bit is stopped 1/4 in deep, behind the sheet (practice).
+SHEET_PILOTS = (PILOTS, "inside", *BY_PART, "No. 32", "-", '1/4"', "square")
+# In aluminium 7/64 (practice).
+STILE_PILOTS = (PILOTS, "inside", *BY_PART, '7/64"', "-", '1/4"', "square")
 # The slanted hole of a bored lock (practice: 45 degrees up, 15 within 2 to the edge). Across: the leaf by tan 13 =
 # 1 3/4 x 0.23087 = 0.4040 = 13/32 toward the edge, so 2 3/4 - 13/32 = 2 11/32 from it. It meets the cross bore 26.82 mm
 # above its centre (half of 2 1/8 in, a sliver 3 mm off its middle). To lean at most 17 degrees it must be
@@ -403,7 +418,7 @@ SURVEYED = {
     "HOLLOW": [(LEAD, "inside", '2 3/4"', '2 1/8" above', '1/2"', '1/8"', '1/4"', "square"), SHEET_PILOTS],
     # B/S 1 1/8. Practice for an aluminium stile: 3/4 hole, 1/16 pilot, 1 3/8 above the top of the 1 1/4 cylinder hole:
     # 5/8 + 1 3/8 = 2 above. Pilots for #6 there 7/64.
-    "STILE": [(LEAD, "inside", '1 1/8"', '2" above', '3/4"', '1/16"', '1/4"', "square"), SHEET_PILOTS],
+    "STILE": [(LEAD, "inside", '1 1/8"', '2" above', '3/4"', '1/16"', '1/4"', "square"), STILE_PILOTS],
     # The case on the face ends 1 1/2 above, 3/16 clear, the window starts 15 mm up: 57.86 mm = 2 9/32 above.
     "RIM": [(LEAD, "inside", '2 3/4"', '2 9/32" above', '1/2"', '1/8"', '1/4"', "square"), SHEET_PILOTS],
     # Cross bore 2 where BORED wants 2 1/8; edge bore 7/8 where it wants 1, in the middle of 1 3/4, as deep as the
@@ -449,8 +464,8 @@ SURVEYED = {
     # READ wants a hole of 28 mm = 1 7/64, through the wall.
     "LIFT": [
         (
-            "hole for the reader and its lead", "wall", '0" from the reader\'s centre', "at its centre", '1 7/64"', "-",
-            "through", "square",
+            "hole for the reader and its lead", "wall", "at its centre", '40"', '1 7/64"', "-", "through",
+            "square",
         )
     ],
     # B/S 1 1/4. Thread of CAB 19.05 mm = 3/4. In a door 3/4 thick the unit is held by screws #6 x 1/2.
@@ -463,8 +478,10 @@ SURVEYED = {
 
 @pytest.mark.parametrize("mark", SURVEYED)
 def test_holes_from_the_survey(quay, of_mark, mark):
+    across = "Across" if mark == "LIFT" else SIZES[0]
+    sizes_of = (across, NO_CYLINDER.get(mark, SIZES[1]), *SIZES[2:])
     found = [
-        tuple(line[name] for name in ("Hole", "Face", *SIZES))
+        tuple(line[name] for name in ("Hole", "Face", *sizes_of))
         for line in lines(PACKET.build(quay, of_mark(mark)), "Holes")
     ]
     assert found == SURVEYED[mark]
@@ -488,7 +505,7 @@ FACTS = {
     "RIM": {"Break off the tailpiece": '1 7/8"', "Leaf": "Hollow metal, Flush"},
     "HOLLOW": {"Form and hand": "Single door, RH", "Unit": "on the inside, above"},
     "DOWN": {"Unit": "on the inside, below"},
-    "POCKET": {"Unit": "in the lock edge, in-edge"},
+    "POCKET": {"Unit": "in the lock edge"},
     "GATE": {"Leaf size": "3'-6\" × 4'-0\"", "Leaf thickness": '2"', "Backset": '2 1/2"', "Frame": "No frame"},
     # A reader on a wall has no hand, backset or function, and is not said to lack them.
     "LIFT": {"Unit": "on the wall, beside", "Form": "Reader at a lift", "Form and hand": None, "Backset": None},
@@ -561,18 +578,18 @@ def test_the_drawing_measures_what_is_drilled(quay, of_mark, mark):
 
 BOXES = {
     # One cylinder with cam and collar; the unit with 2 packs of 4 screws and half a roll each, and a roll of tape;
-    # 6 cells AA in series, a coin cell; 4 screws #6; 1/20 bottle; a sleeve in wood; one key.
+    # 6 cells AA in series, a coin cell; 4 screws #6; drops of a bottle; a sleeve in wood; one key.
     "WOOD": [
         (1, "EA", "CYL"), (1, "EA", "CAM"), (1, "EA", "COL"), (1, "EA", "UNIT"), (2, "SET", "PACK"), (8, "EA", "SPARE"),
         (1, "ROLL", "TAPE"), (1, "ROLL", "TAPE"), (6, "EA", "CELL"), (1, "EA", "COIN"), (4, "EA", "SCREW"),
-        (0.05, "EA", "LOCKER"), (1, "EA", "SLEEVE"), (1, "EA", "KEY"),
+        ("-", "", "LOCKER"), (1, "EA", "SLEEVE"), (1, "EA", "KEY"),
     ],
-    # Outside: gasket, a tenth of a cartridge; a grommet for each of two holes in sheet; 4 bolts and 4 screws for tube;
+    # Outside: gasket, a bead of a cartridge; a grommet for each of two holes in sheet; 4 bolts and 4 screws for tube;
     # an extension.
     "GATE": [
         (1, "EA", "GATE"), (1, "EA", "SEALED"), (1, "EA", "EXT"), (6, "EA", "CELL"), (1, "EA", "COIN"),
         (1, "EA", "GASKET"), (4, "EA", "BOLT"), (4, "EA", "TUBE"), (1, "EA", "GROMMET"),
-        (1, "EA", "GROMMET34"), (0.1, "EA", "SEAL"), (1, "EA", "KEY"),
+        (1, "EA", "GROMMET34"), ("-", "", "SEAL"), (1, "EA", "KEY"),
     ],
 }  # fmt: skip
 

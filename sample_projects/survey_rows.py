@@ -239,7 +239,7 @@ def annexe(rng):
             **mortise(rng, **{"Function": "deadlock", "B/S": "2 3/4", "Case height": "6", "Case depth": "4 1/4", "Cam": "straight", "Trim outside": "1/2", "Trim inside": "1/2", "Cyl AFF": "40"}),
             # The patch lock's own footprint was measured on all but one.
             **(dict(zip(("Existing item", "Side", "From lock edge", "Above floor", "Item W", "Item H", "Proud", "Keep/replace"),
-                        ("lock", "both", "2 3/4", "40", "4", "7", "1/2", "replace"), strict=True)) if index != 4 else {}),
+                        ("lock", "both", "2 3/4", "40", "4", "7", "1/2", "keep"), strict=True)) if index != 4 else {}),
         }, *items(mark, ("pull", "both", "6", "42", "1 1/4", "24", "3", "keep"))]  # fmt: skip
     yield [{"Mark": "LIFT-1", "Bldg": ANNEXE, "Floor": "Ground", "Room from": "Foyer", "Room to": "Lift 1", "Type": "lift", "Label": "none", "Stair": "n", "Egress": "no",
             "Accessible route": "y", "Int/Ext": "int", "Ops/day": 300, "Power": "wired", "Distance to supply": 12, "Wall": "brick", "Lock type": "reader only, no lock", "Cyl AFF": "42"}]  # fmt: skip

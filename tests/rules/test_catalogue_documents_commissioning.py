@@ -145,8 +145,8 @@ ROWS = [
         needed_mm=1371.8,
     ),
     unknown("tool-known", given(cat=LONG), fit(fp("tool", "LOST"), holes=(ACROSS,)), "part LOST.reach_mm"),
-    boundary("tool-known", given(), fit(*TOOLS, holes=(hole(12.84, pilot_mm=None),))),
-    boundary("tool-known", given(), fit(*TOOLS, holes=(hole(12.86, pilot_mm=None),)), says=1),
+    boundary("tool-known", given(), fit(*TOOLS, holes=(hole(12.75, pilot_mm=None),))),
+    boundary("tool-known", given(), fit(*TOOLS, holes=(hole(12.77, pilot_mm=None),)), says=1),
     # #6 screws hold a surface unit on wood (common practice).
     passes("fastener-for-material", given(), fit()),
     speaks("fastener-for-material", given(), fit(without=("fastener",)), severity="error", about="UNIT"),

@@ -3,12 +3,13 @@
 from collections.abc import Iterable
 
 from hwsched.attributes.of_parts import DIAMETER_MM, FORM, REACH_MM
+from hwsched.quantities.drill_sizes import format_drill
 from hwsched.rules.bores import is_long
 from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.practice import pocket_tools
 from hwsched.rules.reading import entry, lock_leaf
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
-from hwsched.rules.wording import length, unknown
+from hwsched.rules.wording import length, style_of, unknown
 from hwsched.values import Fit, Hole, OpeningInput, Part
 
 
@@ -34,7 +35,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
                 yield from _long(given, hole, [tool for tool in near if tool.text_of(FORM) == hole.tool])
                 continue
             yield Verdict(
-                f"No bit of {length(given, size)} is in the catalogue for the {hole.name}.",
+                f"No bit of {format_drill(size, style_of(given.settings.length_style))} is in the catalogue for the {hole.name}.",
                 values={"diameter_mm": size},
                 about=hole.name,
             )
@@ -69,7 +70,7 @@ RULE = Rule(
     limits=(
         Limit(
             "tolerance_mm",
-            0.15,
+            0.06,
             "How far a bit may be off the hole's size.",
             "from memory, unverified",
             unit="mm",

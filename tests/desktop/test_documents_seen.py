@@ -117,3 +117,20 @@ def test_pages_of_before_are_said_to_be_so(documents, at_work, qtbot):
     at_work.opening.add_opening("NEW-1")
     assert "has changed since these pages were made" in documents.told.text()
     assert documents.view.pages.count
+
+
+def test_bound_packets_are_seen_in_the_order_of_the_walk(documents, at_work, qtbot):
+    """The cabinets of the quay were surveyed after the doors of its halls; by mark they come before."""
+    qtbot.keyClicks(documents.where, "mark = X1 or mark = CAB-1")
+    pick(qtbot, documents, "packets")
+    assert not documents.walk.isEnabled()
+    for name, first, then in (("mark", "CAB-1", "X1"), ("surveyed", "X1", "CAB-1")):
+        pick(qtbot, documents, "bound-packets")
+        assert documents.walk.isEnabled()
+        documents.walk.setFocus()
+        qtbot.keyClick(documents.walk, Qt.Key.Key_Home if name == "mark" else Qt.Key.Key_End)
+        assert documents.walk.currentData() == name
+        qtbot.mouseClick(documents.show_it, LEFT)
+        idle(qtbot, at_work)
+        said = text_of(documents)
+        assert -1 < said.index(f"Opening {first}") < said.index(f"Opening {then}")

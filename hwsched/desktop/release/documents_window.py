@@ -29,6 +29,7 @@ from hwsched.desktop.release.page_view import PageView
 from hwsched.desktop.release.printing import print_pages
 from hwsched.desktop.tokens import wide
 from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.documents.release.bound_packets import BOUND_PACKETS
 from hwsched.language import phrase
 from hwsched.operations.opening.asked_openings import asked_openings
 from hwsched.operations.opening.scope import Scope
@@ -36,6 +37,7 @@ from hwsched.operations.release.issued_documents import PRINTS, issue_by_name
 from hwsched.operations.release.previewing import preview
 from hwsched.operations.release.printed_view import printed_view
 from hwsched.operations.release.project_view import project_view
+from hwsched.operations.release.walking_order import WALKS
 from hwsched.render.pdf_pages import FoundWords, PdfPages
 
 _NAME: Final = int(Qt.ItemDataRole.UserRole)
@@ -66,6 +68,11 @@ class DocumentsWindow(ToolWindow):
         self.paper.setAccessibleName(phrase("Paper"))
         self.paper.addItem(phrase("Letter"), "letter")
         self.paper.addItem("A4", "a4")
+        self.walk = QComboBox()
+        self.walk.setAccessibleName(phrase("Order on each level"))
+        self.walk.setToolTip(phrase("In which order the doors of a level are walked"))
+        for name, words in WALKS.items():
+            self.walk.addItem(phrase(words), name)
         self.view = PageView(desk.jobs, self)
         self.at = QLabel()
         self.search = QLineEdit()
@@ -107,6 +114,8 @@ class DocumentsWindow(ToolWindow):
         idle = self.idle
         asked = bool(self.where.text().strip() or self.scope.ids())
         pages = self.view.pages is not None and self.view.pages.count > 0
+        # Only what is carried along a walk has an order of it.
+        self.walk.setEnabled(self.name == BOUND_PACKETS.name)
         self.show_it.setEnabled(idle and bool(self.name) and asked)
         self.print_it.setEnabled(idle and pages)
         self.write_it.setEnabled(idle and bool(self.name) and asked)
@@ -116,11 +125,11 @@ class DocumentsWindow(ToolWindow):
         """Make the pages of the document as it would be printed, off the screen's thread."""
         project, checker = self.desk.workspace.project, self.desk.workspace.checker
         name, where, ids = self.name, self.where.text().strip(), self.scope.ids()
-        paper = str(self.paper.currentData())
+        paper, walk = str(self.paper.currentData()), str(self.walk.currentData())
 
         def work(progress: Progress, cancelled: Cancelled) -> Any:
             wanted = asked_openings(project, Scope(where=where)).ids if where else tuple(ids)
-            view = printed_view(project, project_view(project, list(wanted), checker=checker), name)
+            view = printed_view(project, project_view(project, list(wanted), checker=checker), name, walk)
             made = preview(view, name, paper=paper, progress=progress, cancelled=cancelled)
             return None if cancelled() else (PdfPages(made), len(wanted), (name, wanted, paper))
 
@@ -168,11 +177,11 @@ class DocumentsWindow(ToolWindow):
         """Write the document into a folder in all its formats."""
         project, checker = self.desk.workspace.project, self.desk.workspace.checker
         name, where, ids = self.name, self.where.text().strip(), self.scope.ids()
-        paper = str(self.paper.currentData())
+        paper, walk = str(self.paper.currentData()), str(self.walk.currentData())
 
         def work(progress: Progress, cancelled: Cancelled) -> Any:
             wanted = asked_openings(project, Scope(where=where)).ids if where else tuple(ids)
-            view = printed_view(project, project_view(project, list(wanted), checker=checker), name)
+            view = printed_view(project, project_view(project, list(wanted), checker=checker), name, walk)
             return issue_by_name(
                 view, name, folder, _FORMATS[name], paper=paper, progress=progress, cancelled=cancelled
             )  # fmt: skip
@@ -229,6 +238,7 @@ class DocumentsWindow(ToolWindow):
         form.addRow(phrase("Openings"), self.scope)
         form.addRow("", self.where)
         form.addRow(phrase("Paper"), self.paper)
+        form.addRow(phrase("Order on each level"), self.walk)
         column = QVBoxLayout(left)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self.names, 1)

@@ -34,8 +34,9 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
             if is_long(hole):
                 yield from _long(given, hole, [tool for tool in near if tool.text_of(FORM) == hole.tool])
                 continue
+            named = format_drill(size, style_of(given.settings.length_style))
             yield Verdict(
-                f"No bit of {format_drill(size, style_of(given.settings.length_style))} is in the catalogue for the {hole.name}.",
+                f"No bit of {named} is in the catalogue for the {hole.name}.",
                 values={"diameter_mm": size},
                 about=hole.name,
             )

@@ -223,6 +223,7 @@ def _set_up(sheet: Any, document: Document, head_rows: int, widths: Sequence[flo
 def _front(book: Any, document: Document, taken: set[str]) -> None:
     sheet = book.create_sheet(_sheet_name(document.title or "Front", taken))
     _set_up(sheet, document, 0, _FRONT)
+    sheet.page_setup.orientation = "portrait"
     for letter, width in zip("AB", _FRONT, strict=True):
         sheet.column_dimensions[letter].width = width
     for number, row in enumerate(_front_rows(_Cells(sheet), document), start=1):

@@ -35,7 +35,7 @@ def hole_blocks(situation: Situation, style: LengthStyle) -> list[Block]:
                 _size(hole, style),
                 format_drill(hole.pilot_mm, style) if hole.pilot_mm is not None else "-",
                 _depth(hole, style),
-                direction_words(hole),
+                phrase("along the edge, the bit leaning in the pocket") if _is_bridge(hole) else direction_words(hole),
                 ", ".join(part for part in (tool_word(hole.tool), hole.jig) if part),
             )
         )
@@ -61,7 +61,13 @@ def _from_what(situation: Situation) -> str:
     return phrase("From cylinder") if situation.by_cylinder else phrase("From lock")
 
 
+def _is_bridge(hole: Hole) -> bool:
+    return hole.purpose == "channel" and hole.face == "lock-edge"
+
+
 def _across_cell(hole: Hole, style: LengthStyle) -> str:
+    if _is_bridge(hole):
+        return phrase("in the middle of the pocket's end")
     if hole.by_template:
         return phrase("through the part as template")
     if hole.face == "wall" and abs(hole.x_mm) < _SAME_PLACE_MM:

@@ -83,9 +83,10 @@ def existing_items(
             on_sheet = _clipped(on_sheet, region)
         target = kept if remains(item) else gone
         axis_x = leaf.across(place.x_mm) if place is not None and leaf is leaves[0] else None
+        # On a lock its own centre lines and what comes into it would run through the words.
+        free = (0.0, 0.0) if is_lock else (on_sheet.x1 - on_sheet.x0, on_sheet.y1 - on_sheet.y0)
         words = Callout(
-            (on_sheet.x0 + on_sheet.x1) / 2, (on_sheet.y0 + on_sheet.y1) / 2, _name(item), words_side(leaf),
-            (on_sheet.x1 - on_sheet.x0, on_sheet.y1 - on_sheet.y0),
+            (on_sheet.x0 + on_sheet.x1) / 2, (on_sheet.y0 + on_sheet.y1) / 2, _name(item), words_side(leaf), free
         )  # fmt: skip
         target += of_thing((*item_shapes(item, on_sheet, leaf.toward_hinge, axis_x), words), item.id)
     return gone, kept, notes

@@ -17,6 +17,20 @@ _SAME_MM: Final = 0.006
 """Closer than this two sizes are one: drills are made to a few hundredths."""
 
 
+def drill_number(mm: float) -> int | None:
+    """Return the number of the drill of a size [mm]; None where a sixty-fourth names it, or nothing does.
+
+    Examples
+    --------
+    >>> drill_number(3.4544), drill_number(3.571875), drill_number(20.0)
+    (29, None, None)
+    """
+    fine_mm = MM_PER_INCH / FINEST
+    if abs(mm - round(mm / fine_mm) * fine_mm) <= _SAME_MM:
+        return None
+    return next((number for number, inch in NUMBER_DRILLS_IN.items() if abs(mm - inch * MM_PER_INCH) <= _SAME_MM), None)
+
+
 def format_drill(mm: float, style: LengthStyle) -> str:
     r"""Name the size of a hole as it stands on its bit.
 
@@ -43,11 +57,5 @@ def format_drill(mm: float, style: LengthStyle) -> str:
     >>> format_drill(12.7, "fraction"), format_drill(3.4544, "fraction"), format_drill(3.4544, "mm")
     ('1/2"', 'No. 29', '3.5 mm')
     """
-    if style != "fraction":
-        return format_length(mm, style)
-    fine_mm = MM_PER_INCH / FINEST
-    if abs(mm - round(mm / fine_mm) * fine_mm) > _SAME_MM:
-        for number, inches in NUMBER_DRILLS_IN.items():
-            if abs(mm - inches * MM_PER_INCH) <= _SAME_MM:
-                return f"No. {number}"
-    return format_length(mm, style)
+    number = drill_number(mm) if style == "fraction" else None
+    return format_length(mm, style) if number is None else f"No. {number}"

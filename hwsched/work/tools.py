@@ -4,7 +4,8 @@ from typing import Final
 
 from hwsched.attributes.of_parts import SECURITY_DRIVE
 from hwsched.language import phrase
-from hwsched.quantities.drill_sizes import format_drill
+from hwsched.quantities import LengthStyle, format_length
+from hwsched.quantities.drill_sizes import drill_number
 from hwsched.rules.reading import entry
 from hwsched.rules.wording import style_of
 from hwsched.values import FitPart, Hole
@@ -53,6 +54,18 @@ WORDS: Final = {
 """Form of a tool in the catalogue to its word in a line."""
 
 
+def drill_words(mm: float, style: LengthStyle) -> str:
+    """Name the size of a hole as it stands on its bit, in the language in force.
+
+    Examples
+    --------
+    >>> drill_words(12.7, "fraction"), drill_words(3.4544, "fraction"), drill_words(3.4544, "decimal-inch")
+    ('1/2"', 'No. 29', '0.136"')
+    """
+    number = drill_number(mm) if style == "fraction" else None
+    return format_length(mm, style) if number is None else phrase("No. {number}", number=number)
+
+
 def of_holes(situation: Situation, holes: tuple[Hole, ...]) -> tuple[Tool, ...]:
     """Return what holes are made with: drill, bits, jig, and what their material asks for besides."""
     found = [GLASSES, DRILL]
@@ -75,7 +88,7 @@ def of_holes(situation: Situation, holes: tuple[Hole, ...]) -> tuple[Tool, ...]:
 
 def bit(situation: Situation, form: str, size_mm: float | None) -> Tool:
     """Return a bit or cutter of a form and size."""
-    size = f" {format_drill(size_mm, style_of(situation.given.settings.length_style))}" if size_mm else ""
+    size = f" {drill_words(size_mm, style_of(situation.given.settings.length_style))}" if size_mm else ""
     return Tool(f"{WORDS.get(form, form.replace('-', ' '))}{size}", form, size_mm)
 
 

@@ -1,6 +1,7 @@
 """What is on the pages: empty project, sample, an opening that may not be installed, totals that agree."""
 
 import math
+import re
 from dataclasses import replace
 
 import pytest
@@ -17,6 +18,7 @@ from hwsched.render.blocks import TICK, Facts, Paragraph, Steps, Table
 from hwsched.render.file_names import safe_file_name
 from hwsched.render.pdf import render_pdf
 from hwsched.values import Catalogue, Finding
+from tests.documents.reading import texts
 from tests.render.pages_read import sizes
 
 
@@ -206,3 +208,16 @@ def test_pages_carry_project_mark_and_page_of_pages(sample_folder):
     text = " ".join(reader.pages[1].extract_text().split())
     for word in ("Quayside Works", "M004", f"Page 2 of {len(reader.pages)}", "working state"):
         assert word in text
+
+
+def test_no_packet_asks_the_person_at_the_door_to_type_a_command(view):
+    """What the office has to do is said as that; who stands at a door has no command line."""
+    asked = [opening for opening in view.openings if any("hwsched " in f.cure for f in opening.findings)]
+    wrong = Finding("made-up", "documents", "warning", "Old.", "drawn", "See it: hwsched opening fit PROJECT --all.")
+    first = replace(view.openings[0], findings=(*view.openings[0].findings, wrong))
+    for opening in (*asked, first):
+        said = "\n".join(texts(PACKET.build(view, opening)))
+        assert not re.search(r"hwsched [a-z]", said), opening.mark
+    assert any("The office sees to it." in text for text in texts(PACKET.build(view, first)))
+    stopped = replace(first, findings=(replace(wrong, severity="error"),))
+    assert not re.search(r"hwsched [a-z]", "\n".join(texts(PACKET.build(view, stopped))))

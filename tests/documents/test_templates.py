@@ -178,3 +178,23 @@ def test_the_file_leads_to_each_template_by_its_name(quay, tmp_path):
     led = {entry.title: read.get_destination_page_number(entry) for entry in read.outline}
     for drawing in templates(quay):
         assert drawing.title.split(": ")[0] in read.pages[led[drawing.title]].extract_text()
+
+
+def test_a_list_in_front_says_on_which_page_the_template_of_each_opening_begins(quay, tmp_path):
+    """The packet names its template; which of a hundred pages that is stands in front."""
+    (path,) = issue_templates(quay, tmp_path)
+    pages = [page.extract_text() for page in PdfReader(path).pages]
+    assert pages[0].startswith("Where each template lies")
+    rows = re.findall(r"^(.+) at step (\d+) (T-\w{4}): .* (\d+)$", pages[0], re.MULTILINE)
+    listed = {(mark, step, name): int(number) for mark, step, name, number in rows}
+    assert set(listed) == {
+        (mark, step, drawing.title.split(": ")[0])
+        for drawing in templates(quay)
+        for mark, step in marks(drawing).items()
+    }
+    assert len(listed) == len(rows) > 10
+    for (_, _, name), number in listed.items():
+        head = pages[number - 1]
+        assert f"{name}: " in head
+        assert f"Page {number} of {len(pages)}" in head
+        assert "Tile A1" in head or "One sheet" in head

@@ -8,8 +8,8 @@ from hwsched.desktop.lines import Lines, LinesPage
 from hwsched.desktop.parts.set_book import OpeningSet
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
-from hwsched.quantities.drill_sizes import format_drill
 from hwsched.values import Finding, Fit, FitPart, Hole
+from hwsched.work.tools import drill_words
 
 
 class PartsPage(LinesPage):
@@ -113,8 +113,8 @@ class HolesPage(LinesPage):
                     h.name + (f" ×{h.count}" if h.count > 1 else ""),
                     h.face,
                     format_length(h.x_mm, style),
-                    format_drill(h.diameter_mm, style),
-                    "" if h.pilot_mm is None else format_drill(h.pilot_mm, style),
+                    drill_words(h.diameter_mm, style),
+                    "" if h.pilot_mm is None else drill_words(h.pilot_mm, style),
                     "through" if h.depth_mm is None else format_length(h.depth_mm, style),
                     h.tool,
                 )

@@ -27,14 +27,7 @@ _SERIALS: Final = {
 
 
 def serial_label(situation: Situation) -> str:
-    """Name what carries the serial number that is written down beside the unit's: cylinder, lock or reader.
-
-    Examples
-    --------
-    >>> from hwsched.values import Fit, Opening, OpeningInput
-    >>> serial_label(Situation(OpeningInput(Opening("1", "A-1")), Fit("fits"), None, None))
-    'Cylinder serial number'
-    """
+    """Name what carries the serial number that is written down beside the unit's: cylinder, lock or reader."""
     return phrase(_SERIALS.get(situation.new_lock, to_phrase("Cylinder serial number")))
 
 

@@ -7,10 +7,10 @@ from hwsched.documents.release.packet_work import tool_word
 from hwsched.drawings.opening.hole_words import direction_words
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
-from hwsched.quantities.drill_sizes import format_drill
 from hwsched.render.blocks import TICK, Block, Cell, Column, Heading, Paragraph, Table
 from hwsched.values import Hole
 from hwsched.work.situation import Situation
+from hwsched.work.tools import drill_words
 
 _SAME_PLACE_MM: Final = 0.05
 """What a rule does not show."""
@@ -33,7 +33,7 @@ def hole_blocks(situation: Situation, style: LengthStyle) -> list[Block]:
                 _across_cell(hole, style),
                 _up_cell(hole, style),
                 _size(hole, style),
-                format_drill(hole.pilot_mm, style) if hole.pilot_mm is not None else "-",
+                drill_words(hole.pilot_mm, style) if hole.pilot_mm is not None else "-",
                 _depth(hole, style),
                 phrase("along the edge, the bit leaning in the pocket") if _is_bridge(hole) else direction_words(hole),
                 ", ".join(part for part in (tool_word(hole.tool), hole.jig) if part),
@@ -121,7 +121,7 @@ def _size(hole: Hole, style: LengthStyle) -> str:
         if hole.enlarges_mm is not None
         else ""
     )
-    return format_drill(hole.diameter_mm, style) + enlarged
+    return drill_words(hole.diameter_mm, style) + enlarged
 
 
 def _depth(hole: Hole, style: LengthStyle) -> str:

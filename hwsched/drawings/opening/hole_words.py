@@ -4,8 +4,8 @@ from typing import Final
 
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, format_length
-from hwsched.quantities.drill_sizes import format_drill
 from hwsched.values import Hole
+from hwsched.work.tools import drill_words
 
 _STEEP_DEG = 60.0
 """Steeper than this a hole runs along the leaf, and its angle to the face is what a hand aims by."""
@@ -22,7 +22,7 @@ def size_words(hole: Hole, style: LengthStyle) -> str:
     if hole.width_mm is not None and hole.height_mm is not None and hole.diameter_mm <= 0:
         text = f"{format_length(hole.width_mm, style)} × {format_length(hole.height_mm, style)}"
     else:
-        text = f"Ø {format_drill(hole.diameter_mm, style)}"
+        text = f"Ø {drill_words(hole.diameter_mm, style)}"
     return f"{hole.count} × {text}" if hole.count > 1 else text
 
 
@@ -76,7 +76,7 @@ def full_words(hole: Hole, style: LengthStyle) -> str:
     if hole.enlarges_mm is not None:
         words.append(phrase("enlarges {size}", size=format_length(hole.enlarges_mm, style)))
     if hole.pilot_mm is not None:
-        words.append(phrase("pilot {size}", size=format_drill(hole.pilot_mm, style)))
+        words.append(phrase("pilot {size}", size=drill_words(hole.pilot_mm, style)))
     if hole.from_depth_mm > 0:
         words.append(phrase("begins {length} below the face", length=format_length(hole.from_depth_mm, style)))
     words.append(

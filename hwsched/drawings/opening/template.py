@@ -18,10 +18,10 @@ from hwsched.drawings.opening.through_leaf import thick_leaf
 from hwsched.drawings.unknown import known, positive, unknown_drawing
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
-from hwsched.quantities.drill_sizes import format_drill
 from hwsched.rules.reading import by_cylinder, leaf_hand, leafless, unit_part
 from hwsched.rules.wording import label_of
 from hwsched.values import Fit, Hole, OpeningInput
+from hwsched.work.tools import drill_words
 
 INCH_MM: Final = 25.4
 CHECK_RULES: Final = ((100.0, 10.0, "100 mm"), (4 * INCH_MM, INCH_MM / 2, "4 in"))
@@ -167,7 +167,7 @@ def _lean(hole: Hole, x: float, y: float, way: float) -> list[Shape]:
 def _short(hole: Hole, style: LengthStyle) -> str:
     words = [size_words(hole, style)]
     if positive(hole.pilot_mm):
-        words.append(f"pilot {format_drill(hole.pilot_mm, style)}")
+        words.append(f"pilot {drill_words(hole.pilot_mm, style)}")
     if abs(hole.up_deg) >= 0.05:
         words.append(f"{abs(hole.up_deg):.3g}° {'up' if hole.up_deg > 0 else 'down'}")
     if abs(hole.edge_deg) >= 0.05:

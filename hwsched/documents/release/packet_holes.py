@@ -35,7 +35,7 @@ def hole_blocks(situation: Situation, style: LengthStyle) -> list[Block]:
                 _size(hole, style),
                 drill_words(hole.pilot_mm, style) if hole.pilot_mm is not None else "-",
                 _depth(hole, style),
-                phrase("along the edge, the bit leaning in the pocket") if _is_bridge(hole) else direction_words(hole),
+                phrase("from the pocket's end, leaning") if _is_bridge(hole) else direction_words(hole),
                 ", ".join(part for part in (tool_word(hole.tool), hole.jig) if part),
             )
         )
@@ -67,7 +67,7 @@ def _is_bridge(hole: Hole) -> bool:
 
 def _across_cell(hole: Hole, style: LengthStyle) -> str:
     if _is_bridge(hole):
-        return phrase("in the middle of the pocket's end")
+        return "-"
     if hole.by_template:
         return phrase("through the part as template")
     if hole.face == "wall" and abs(hole.x_mm) < _SAME_PLACE_MM:

@@ -62,7 +62,7 @@ def _mark(s: Situation) -> str:
     named = f" {', '.join(s.templates)}" if s.templates else ""
     return phrase(
         "Mark the centres of the hole table from {centre} and the edge{each}; before drilling lay true-size "
-        "template{named} on (page: see their list) and compare.",
+        "template{named} on (page: its list).",
         centre=centre,
         each=each,
         named=named,
@@ -303,8 +303,7 @@ DRILLING = (
         "drill-bridge",
         "lock edge",
         lambda s: phrase(
-            "Drill {numbers} through the bridge: lean the long bit in the unit's pocket, its point on the middle of the end "
-            "toward the lock, until it comes out in the lock's pocket.",
+            "Drill {numbers} through the bridge to the lock's pocket, the long bit leaning in the unit's pocket.",
             numbers=numbers(_bridges(s)),
         ),
         when=lambda s: bool(_bridges(s)),

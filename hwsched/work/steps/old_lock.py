@@ -52,7 +52,7 @@ def through_case(s: Situation) -> str:
     if not found:
         return phrase("levers, turn and escutcheons")
     named = ", ".join(phrase(_THROUGH_CASE[kind]) for kind in found)
-    return phrase("{named} and what else goes through the case", named=named)
+    return phrase("{named}, all through the case", named=named)
 
 
 OLD_LOCK = (
@@ -139,7 +139,7 @@ OLD_LOCK = (
         "case-out",
         "lock edge",
         lambda s: phrase(
-            "Take off {named}. Undo the case's screws at the edge and draw the case out: nothing is drilled against it.",
+            "Take off {named}. Undo the case's screws and draw it out: nothing is drilled against it.",
             named=through_case(s),
         ),
         when=lambda s: s.case_out,

@@ -445,8 +445,7 @@ SURVEYED = {
         (
             # Nothing marks it but the pocket, and no drill stands square in there.
             "hole through the bridge for the lead, from pocket to pocket", "lock-edge",
-            "in the middle of the pocket's end", "-", '3/8"', "-", '3/4"',
-            "along the edge, the bit leaning in the pocket",
+            "-", "-", '3/8"', "-", '3/4"', "from the pocket's end, leaning",
         ),
         (PILOTS, "lock-edge", *BY_PART, '5/64"', "-", '1"', "square"),
     ],

@@ -161,8 +161,8 @@ FAULTS: Final = (
     Fault(
         "a bore does not say what it enlarges",
         "documents/release/packet_holes.py",
-        "return words.length(hole.diameter_mm, style) + enlarged",
-        "return words.length(hole.diameter_mm, style)",
+        "return drill_words(hole.diameter_mm, style) + enlarged",
+        "return drill_words(hole.diameter_mm, style)",
         (HOLES,),
     ),
     Fault(

@@ -109,9 +109,8 @@ def item_words(view: OpeningView) -> str:
             continue
         if any(part.role == "cylinder" for part in at.fit.parts):
             said.setdefault(phrase(_SAID["replace"]), []).append(phrase("cylinder"))
-            if lock.disposition in (None, "keep"):
-                # Where the survey says otherwise of the whole lock it is not contradicted: the drawing shows that, too.
-                said.setdefault(phrase(_SAID["keep"]), []).append(phrase("the lock's case"))
+            # A survey says of a lock that it is replaced where it is to be converted; what is done is what is said.
+            said.setdefault(phrase(_SAID["keep"]), []).append(phrase("the lock's case"))
         elif any(part.role == "lock" for part in at.fit.parts):
             said.setdefault(phrase(_SAID["replace"]), []).append(phrase("the lock"))
         else:

@@ -72,7 +72,7 @@ def elevation(
         more.append(phrase("Lock not drawn: needs {needs}.", needs=", ".join(needs)))
     lock_leaf_on_sheet = leaves[0]
     shapes = ground_shapes(given, leaves, face)
-    gone, kept, item_notes = existing_items(given, leaves, face, place)
+    gone, kept, item_notes = existing_items(given, fit, leaves, face, place)
     shapes += [*kept, *gone]
     for keepout in keepouts:
         shapes += keepout_shapes(keepout, lock_leaf_on_sheet)

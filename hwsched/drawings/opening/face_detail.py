@@ -59,7 +59,7 @@ def face_detail(
         return unknown_drawing(title, problems or [phrase("unknown: needs {need}", need=need) for need in needs])
     region = _region(fit, leaf, place)
     shapes = _ground(given, leaf, face, region)
-    gone, kept, _ = existing_items(given, (leaf,), face, place, region)
+    gone, kept, _ = existing_items(given, fit, (leaf,), face, place, region)
     shapes += [*kept, *gone, *lock_shapes(given, fit, face, place, leaf, region)]
     made, notes = new_work(given, fit, face, (leaf,), length_style)
     shapes += made

@@ -14,17 +14,24 @@ from hwsched.rules.footprints import face_of, missing, rectangle
 from hwsched.rules.reading import on_leaf, remains
 from hwsched.rules.wording import label_of
 from hwsched.survey import ITEM
-from hwsched.values import Item, OpeningInput
+from hwsched.values import Fit, Item, OpeningInput
+
+_DISPOSITION = ITEM.attribute("disposition")
 
 
-def _name(item: Item) -> str:
+def _name(item: Item, new_cylinder: bool = False) -> str:
+    """Name an item with what happens to it; of a lock that is converted by its cylinder alone that comes, not it."""
     choice = ITEM.attribute("kind").choice(item.kind or "other")
-    label = choice.label if choice else (item.kind or "other")
-    return f"{label}: {item.disposition}" if item.disposition else label
+    label = phrase(choice.label) if choice else (item.kind or "other")
+    if new_cylinder:
+        return phrase("{item}: new cylinder", item=label)
+    fate = _DISPOSITION.choice(item.disposition) if item.disposition else None
+    return phrase("{item}: {fate}", item=label, fate=phrase(fate.label).lower()) if fate else label
 
 
 def existing_items(
     given: OpeningInput,
+    fit: Fit,
     leaves: tuple[LeafOnSheet, ...],
     face: Face,
     place: LockPlace | None,
@@ -42,6 +49,7 @@ def existing_items(
     gone: list[Shape] = []
     kept: list[Shape] = []
     notes: list[str] = []
+    by_cylinder = fit.part("cylinder") is not None and fit.part("lock") is None
     for item in given.items:
         where = face_of(item)
         if where not in (face, "both", "frame") or item.kind is None:
@@ -86,7 +94,8 @@ def existing_items(
         # On a lock its own centre lines and what comes into it would run through the words.
         free = (0.0, 0.0) if is_lock else (on_sheet.x1 - on_sheet.x0, on_sheet.y1 - on_sheet.y0)
         words = Callout(
-            (on_sheet.x0 + on_sheet.x1) / 2, (on_sheet.y0 + on_sheet.y1) / 2, _name(item), words_side(leaf), free
+            (on_sheet.x0 + on_sheet.x1) / 2, (on_sheet.y0 + on_sheet.y1) / 2,
+            _name(item, by_cylinder and place is not None and item is place.item), words_side(leaf), free,
         )  # fmt: skip
         target += of_thing((*item_shapes(item, on_sheet, leaf.toward_hinge, axis_x), words), item.id)
     return gone, kept, notes

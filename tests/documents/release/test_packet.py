@@ -680,14 +680,15 @@ def test_what_becomes_of_an_item_is_said_and_so_is_that_nobody_decided_it(quay, 
     assert said in items_said(found).replace("cylinder, ", "")
 
 
-def test_of_a_lock_that_the_survey_lets_go_no_case_is_said_to_stay(quay, of_mark):
+def test_of_a_lock_that_is_to_be_converted_the_case_stays_whatever_the_surveys_word(quay, of_mark):
+    """Replace is how a survey says that a lock is converted: its steps put the case back, and the drawing says so."""
     view = of_mark("CHANNEL")
     items = tuple(
         replace(item, disposition="replace") if item.lock_form == "mortise" else item for item in view.given.items
     )
     given = replace(view.given, items=items)
     found = PACKET.build(quay, replace(view, given=given, points=(PointFit(given, view.fit),)))
-    assert items_said(found) == "Is replaced: cylinder. Stays: thumb turn."
+    assert items_said(found) == "Is replaced: cylinder. Stays: the lock's case, thumb turn."
 
 
 def spare_of(lead_mm, needed_mm, **facts_of_fit):

@@ -96,6 +96,15 @@ def test_what_stays_is_filled_and_what_goes_away_is_dashed_and_crossed():
     assert "Deadbolt: remove" in words(drawing)
 
 
+@pytest.mark.parametrize(("new", "said"), [("cylinder", "Lock: new cylinder"), ("lock", "Lock: replace")])
+def test_of_a_lock_into_which_a_cylinder_comes_it_is_said_that_the_cylinder_is_new(new, said):
+    """A survey says replace of a lock that is to be converted; only where a whole lock comes is it replaced."""
+    lock = replace(ITEMS[0], kind="lock", disposition="replace", face="both", width_mm=100.0, height_mm=180.0)
+    given = replace(GIVEN, items=(replace(lock, x_mm=69.85, y_mm=1016.0), *ITEMS[1:]))
+    drawing = elevation(given, replace(FIT, parts=(replace(FIT.part("cylinder"), role=new),)), "key")
+    assert [each for each in words(drawing).split(" | ") if each.startswith("Lock:")] == [said]
+
+
 def test_items_of_one_face_are_not_drawn_on_the_other():
     assert named(elevation(GIVEN, FIT, "key"), "closer")
     assert not named(elevation(GIVEN, FIT, "inside"), "closer")

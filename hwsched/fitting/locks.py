@@ -7,7 +7,7 @@ from collections import Counter
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, replace
 from decimal import Decimal
-from itertools import islice
+from itertools import chain, groupby, islice
 from typing import Final
 
 from hwsched.attributes.of_parts import (
@@ -27,7 +27,7 @@ from hwsched.attributes.of_parts import (
     TextName,
 )
 from hwsched.calc.calculator import InputError
-from hwsched.calc.opening.stack import StackCollar, StackCylinder, StackFit, StackMiss, StackRing, cylinder_stack
+from hwsched.calc.opening.stack import StackCollar, StackCylinder, StackFit, StackMiss, StackRing, stacks_by_rings
 from hwsched.fitting.candidate import (
     Judged,
     chosen_by,
@@ -241,15 +241,16 @@ def _threaded(given: OpeningInput, bare: Fit, part: Part, leaf: Leaf, lock: Item
     if thick is None or trim is None:
         yield from (with_parts(bare, *cam) for cam in carried)
         return
+    stacks = _stacks(given, part, thick, trim, lock.case_offset_mm or 0.0)
     try:
-        stacks = _stacks(given, part, thick, trim, lock.case_offset_mm or 0.0)
+        first = next(stacks, None)
     except InputError as error:
         yield replace(with_parts(bare, *carried[0]), stack=Stack("threaded", 0.0, impossible=str(error)))
         return
-    if not stacks:
+    if first is None:
         yield from (with_parts(bare, *cam) for cam in carried)
         return
-    for found in stacks:
+    for found in chain((first,), stacks):
         for cam in carried:
             yield _stacked(given, with_parts(bare, *cam), part, found, thick, trim)
 
@@ -283,17 +284,22 @@ def _stacked(
 
 def _stacks(
     given: OpeningInput, part: Part, thick: float, trim: float, case_offset: float
-) -> tuple[StackFit | StackMiss, ...]:
-    """Return the stacks that stand right, best first, or the nearest miss; raises InputError."""
+) -> Iterator[StackFit | StackMiss]:
+    """Yield the stacks that stand right, best first, or the nearest miss; raises InputError before the first.
+
+    Nearly always the first will do: the others are worked out when they are asked for.
+    """
     long, offset, pitch = (part.number_of(name) for name in (LENGTH_MM, CAM_OFFSET_MM, THREAD_PITCH_MM))
     if long is None or offset is None or pitch is None:
-        return ()
+        return
     limits = limits_of(_CYLINDER_FLUSH, given.settings)
     collars, rings = _under(given, part, "collar"), _under(given, part, "ring")
     rounded = stack_allowance(given, part, ()).mm
+    miss: StackMiss | None = None
     # First with what no survey tells; only where nothing stands right so, with all that the survey leaves open.
     for measure in dict.fromkeys((min(rounded, MEASURE_MM), rounded)):
-        result = cylinder_stack(
+        stands = False
+        for result in stacks_by_rings(
             thick,
             trim,
             [StackCylinder(part.number, long, offset)],
@@ -307,14 +313,20 @@ def _stacks(
             max_rings=_MOST_RINGS,
             max_fits=_MOST_STACKS,
             measure_mm=measure + EQUAL_MM,
-        )
-        if result.fits:
-            return _in_stated_order(given, result.fits)
-    return (result.nearest_miss,) if result.nearest_miss is not None else ()
+        ):
+            if isinstance(result, StackMiss):
+                miss = result
+            elif result:
+                stands = True
+                yield from _in_stated_order(given, result)
+        if stands:
+            return
+    if miss is not None:
+        yield miss
 
 
-def _in_stated_order(given: OpeningInput, fits: Iterable[StackFit]) -> tuple[StackFit, ...]:
-    """Fewest rings, least projection, nearest to flush; of equals the cheapest, then by number."""
+def _in_stated_order(given: OpeningInput, fits: Iterable[StackFit]) -> Iterator[StackFit]:
+    """Of fits with equally many rings: least projection, nearest to flush; of equals the cheapest, then by number."""
     exchange = given.exchange
     prices: dict[str, tuple[bool, Decimal]] = {}
 
@@ -324,19 +336,17 @@ def _in_stated_order(given: OpeningInput, fits: Iterable[StackFit]) -> tuple[Sta
             prices[number] = (False, ZERO) if part is None else worth(part, exchange)
         return prices[number]
 
-    def order(found: StackFit) -> tuple[object, ...]:
-        numbers = (*([found.collar] if found.collar is not None else []), *sorted(found.rings))
-        dear = [price(number) for number in numbers]
-        return (
-            len(found.rings),
-            round(found.projection_mm, 3),
-            round(abs(found.gap_mm), 3),
-            sum(lacking for lacking, _ in dear),
-            summed(price for _, price in dear),
-            numbers,
-        )
+    def stands(found: StackFit) -> tuple[float, float]:
+        return round(found.projection_mm, 3), round(abs(found.gap_mm), 3)
 
-    return tuple(sorted(fits, key=order))
+    def dear(found: StackFit) -> tuple[object, ...]:
+        numbers = (*([found.collar] if found.collar is not None else []), *sorted(found.rings))
+        priced = [price(number) for number in numbers]
+        return sum(lacking for lacking, _ in priced), summed(price for _, price in priced), numbers
+
+    for _, equals in groupby(sorted(fits, key=stands), key=stands):
+        several = list(equals)
+        yield from sorted(several, key=dear) if len(several) > 1 else several
 
 
 def _under(given: OpeningInput, part: Part, role: Role) -> list[tuple[Part, float]]:

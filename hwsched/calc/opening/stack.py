@@ -7,10 +7,10 @@ Here belongs the arithmetic of one leaf, one case position and a list of parts. 
 from bisect import bisect_left, bisect_right
 from collections.abc import Iterator, Sequence
 from dataclasses import dataclass, replace
-from functools import lru_cache
+from functools import cached_property, lru_cache
 from itertools import islice
 from math import ceil, floor, fsum
-from typing import Annotated
+from typing import Annotated, Any, Final
 
 from hwsched.calc.calculator import Calculator, InputError, Said, Within, check_arguments
 from hwsched.calc.limits import NotNegative, Positive
@@ -203,71 +203,174 @@ def cylinder_stack(
     >>> got.fits[0].rings, got.fits[0].turns, got.fits[0].gap_mm
     (('R',), 2, 0.0)
     """
-    check_arguments(cylinder_stack, locals())
+    search, raised_mm = _asked(locals())
+    return search.result(raised_mm)
+
+
+def stacks_by_rings(
+    leaf_mm: float,
+    trim_mm: float,
+    cylinders: Sequence[StackCylinder],
+    collars: Sequence[StackCollar] = (),
+    rings: Sequence[StackRing] = (),
+    *,
+    case_offset_mm: float = 0.0,
+    pitch_mm: float = THREAD_PITCH_MM,
+    max_turns_beyond: int = 2,
+    tolerance_mm: float | None = None,
+    max_rings: int = MAX_RINGS,
+    max_fits: int = MAX_FITS,
+    measure_mm: float = 0.0,
+) -> Iterator[tuple[StackFit, ...] | StackMiss]:
+    """Do as `cylinder_stack` for somebody who may need the first fits only: each number of rings by itself.
+
+    Yields
+    ------
+    tuple of StackFit or StackMiss
+        For none, one, two rings and so on the fits with so many, each worked out when it is asked for; where nothing
+        fits, the nearest miss at last.
+
+    Raises
+    ------
+    InputError
+        As `cylinder_stack`, before anything is yielded.
+    """
+    search, raised_mm = _asked(locals())
+    yield from search.told(raised_mm)
+
+
+def _asked(given: dict[str, Any]) -> tuple["_Search", float]:
+    """Look at what was given to `cylinder_stack`; return the search, and by how much heads are raised in it."""
+    check_arguments(cylinder_stack, given)
+    leaf_mm, case_offset_mm, pitch_mm = given["leaf_mm"], given["case_offset_mm"], given["pitch_mm"]
     # Equal would put the case's centre on a face, where no case can be.
     if not abs(case_offset_mm) < leaf_mm / 2:
         raise InputError("case_offset_mm", f"puts the case's centre outside the leaf of {leaf_mm:g} mm")
-    _refuse_twice(rings)
+    _refuse_twice(given["rings"])
     # A cylinder is turned in whole turns, so that its head can be set no finer than one pitch.
-    tolerance = pitch_mm if tolerance_mm is None else tolerance_mm
-    stands = tuple(
-        (projection_mm(leaf_mm, trim_mm, c.length_mm, c.cam_offset_mm, k,
-                       case_offset_mm=case_offset_mm, pitch_mm=pitch_mm), c.part, k)
-        for c in cylinders
-        # Whole turns only, since the keyway must stand upright; from the case's centre plane on, by common practice.
-        for k in range(max_turns_beyond + 1)
-    )  # fmt: skip
-    if not measure_mm:
-        return _stacked(stands, tuple(collars), tuple(rings), tolerance, max_rings, max_fits)
+    tolerance = pitch_mm if given["tolerance_mm"] is None else given["tolerance_mm"]
     # Heads taken as standing out by so much more, in a band that is wider by twice as much: the band widened both ways.
-    raised = tuple((high + measure_mm, part, k) for high, part, k in stands)
-    return _lowered(
-        _stacked(raised, tuple(collars), tuple(rings), tolerance + 2 * measure_mm, max_rings, max_fits), measure_mm
-    )
+    raised = given["measure_mm"]
+    stands = tuple(
+        (projection_mm(leaf_mm, given["trim_mm"], c.length_mm, c.cam_offset_mm, k,
+                       case_offset_mm=case_offset_mm, pitch_mm=pitch_mm) + raised, c.part, k)
+        for c in given["cylinders"]
+        # Whole turns only, since the keyway must stand upright; from the case's centre plane on, by common practice.
+        for k in range(given["max_turns_beyond"] + 1)
+    )  # fmt: skip
+    parts = tuple(given["collars"]), tuple(given["rings"])
+    return _search(stands, *parts, tolerance + 2 * raised, given["max_rings"], given["max_fits"]), raised
 
 
-def _lowered(found: StackResult, by_mm: float) -> StackResult:
+class _Search:
+    """Answers for heads that stand so far proud, with inputs that were looked at; worked out as far as it is asked."""
+
+    def __init__(
+        self,
+        stands: tuple[_Stand, ...],
+        collars: tuple[StackCollar, ...],
+        rings: tuple[StackRing, ...],
+        tolerance: float,
+        max_rings: int,
+        max_fits: int,
+    ) -> None:
+        self._stands, self._tolerance, self._max_fits = stands, tolerance, max_fits
+        self._bases: list[tuple[str | None, float]] = [(c.part, c.height_mm) for c in collars] or [(None, 0.0)]
+        # With no ring at all some distance to the band is reached; a stack taller than this cannot come nearer.
+        bare = min((_beyond(h - base, tolerance) for h, _, _ in stands for _, base in self._bases), default=0.0)
+        # The farthest that can be of use bounds the sums; without a bound their number grows with every ring.
+        top = max((h for h, _, _ in stands), default=0.0) + bare + 2 * _TOUCH_MM
+        # A table of many rings is large, and nobody asks for it twice.
+        self._table = (
+            _RingTable(rings, max_rings, top)
+            if max_rings > MAX_RINGS
+            else _table(rings, max_rings, ceil(top / _STEP_MM) * _STEP_MM)
+        )
+        self._groups = self._grouped()
+        self._listed: dict[int, tuple[StackFit, ...]] = {}
+        """By number of rings; with one fit more than is listed, to know whether any was left out."""
+
+    def _grouped(self) -> list[list[_Stand]]:
+        """Put together the heads of one projection, least first, of which some collar comes near."""
+        groups: dict[float, list[_Stand]] = {}
+        # Rounded, because two ways to the same projection differ in their last bits; they are equal to whoever
+        # measures.
+        for stand in sorted(self._stands, key=lambda s: round(s[0], 9)):
+            groups.setdefault(round(stand[0], 9), []).append(stand)
+        if not groups:
+            return []
+        # As `_group_fits` has it for each number of rings: most cylinders are far too short or too long.
+        slack = 2 * (self._table.most + 1) / _UNITS_PER_MM
+        highest = max((sums[-1] for sums in self._table.sums if sums), default=0) / _UNITS_PER_MM
+        lowest = min(base for _, base in self._bases) - slack
+        highest += max(base for _, base in self._bases) + self._tolerance + slack
+        return [group for group in groups.values() if any(lowest <= stand[0] <= highest for stand in group)]
+
+    def told(self, raised_mm: float) -> Iterator[tuple[StackFit, ...] | StackMiss]:
+        """Yield the fits of each number of rings, where nothing fits the nearest miss; heads back where they stand."""
+        before = 0
+        for count in range(self._table.most + 1):
+            found = self._of(count, before)
+            yield _lowered(found[: self._max_fits - before], raised_mm)
+            before += len(found)
+            if before > self._max_fits:
+                return
+        if not before and (miss := self._miss) is not None:
+            yield _lowered_miss(miss, raised_mm)
+
+    def result(self, raised_mm: float) -> StackResult:
+        """Return all of it."""
+        told = list(self.told(raised_mm))
+        fits = tuple(fit for each in told if not isinstance(each, StackMiss) for fit in each)
+        miss = next((each for each in told if isinstance(each, StackMiss)), None)
+        return StackResult(fits, sum(map(len, self._listed.values())) > self._max_fits, miss)
+
+    def _of(self, count: int, before: int) -> tuple[StackFit, ...]:
+        """Fits with so many rings, in order; before: how many have fewer."""
+        found = self._listed.get(count)
+        if found is None:
+            fits: list[StackFit] = []
+            for group in self._groups:
+                fits += sorted(
+                    _group_fits(
+                        group, self._bases, self._table, count, self._tolerance,
+                        self._max_fits + 1 - before - len(fits),
+                    ),
+                    key=lambda fit: round(fit.gap_mm, 9),
+                )  # fmt: skip
+                if before + len(fits) > self._max_fits:
+                    break
+            found = self._listed[count] = tuple(fits)
+        return found
+
+    @cached_property
+    def _miss(self) -> StackMiss | None:
+        return _nearest(self._stands, self._bases, self._table, self._tolerance)
+
+
+_search: Final = lru_cache(_REMEMBERED)(_Search)
+
+
+def _lowered(fits: tuple[StackFit, ...], by_mm: float) -> tuple[StackFit, ...]:
     """Put heads that were raised for the search back to where they stand."""
-    fits = [
+    if not by_mm:
+        return fits
+    lowered = [
         StackFit(
             *(fit.cylinder, fit.collar, fit.rings, fit.turns),
             *(_clean(fit.projection_mm - by_mm), _clean(fit.gap_mm - by_mm)),
         )
-        for fit in found.fits
+        for fit in fits
     ]
     # Least gap is now nearest to flush, on whichever side.
-    fits.sort(key=lambda fit: (len(fit.rings), round(fit.projection_mm, 9), round(abs(fit.gap_mm), 9)))
-    miss = found.nearest_miss
-    if miss is not None:
-        miss = replace(miss, projection_mm=miss.projection_mm - by_mm, gap_mm=miss.gap_mm - by_mm)
-    return StackResult(tuple(fits), found.more, miss)
+    lowered.sort(key=lambda fit: (round(fit.projection_mm, 9), round(abs(fit.gap_mm), 9)))
+    return tuple(lowered)
 
 
-@lru_cache(_REMEMBERED)
-def _stacked(
-    stands: tuple[_Stand, ...],
-    collars: tuple[StackCollar, ...],
-    rings: tuple[StackRing, ...],
-    tolerance: float,
-    max_rings: int,
-    max_fits: int,
-) -> StackResult:
-    """Answer for heads that stand so far proud, with inputs that were looked at."""
-    if not stands:
-        return StackResult((), False, None)
-    bases: list[tuple[str | None, float]] = [(c.part, c.height_mm) for c in collars] or [(None, 0.0)]
-    # With no ring at all some distance to the band is reached; a stack taller than this cannot come nearer.
-    bare = min(_beyond(h - base, tolerance) for h, _, _ in stands for _, base in bases)
-    # The farthest that can be of use bounds the sums; without a bound their number grows with every ring.
-    top = max(h for h, _, _ in stands) + bare + 2 * _TOUCH_MM
-    # A table of many rings is large, and nobody asks for it twice.
-    table = (
-        _RingTable(rings, max_rings, top)
-        if max_rings > MAX_RINGS
-        else _table(rings, max_rings, ceil(top / _STEP_MM) * _STEP_MM)
-    )
-    fits, more = _list_fits(stands, bases, table, tolerance, max_fits)
-    return StackResult(fits, more, None if fits else _nearest(stands, bases, table, tolerance))
+def _lowered_miss(miss: StackMiss, by_mm: float) -> StackMiss:
+    if not by_mm:
+        return miss
+    return replace(miss, projection_mm=miss.projection_mm - by_mm, gap_mm=miss.gap_mm - by_mm)
 
 
 @lru_cache(_TABLES)
@@ -353,31 +456,6 @@ def _clean(value_mm: float) -> float:
     return 0.0 if abs(value_mm) < _TOUCH_MM else value_mm
 
 
-def _list_fits(
-    stands: Sequence[_Stand],
-    bases: list[tuple[str | None, float]],
-    table: _RingTable,
-    tolerance_mm: float,
-    max_fits: int,
-) -> tuple[tuple[StackFit, ...], bool]:
-    """Fits in order, and whether any were left out."""
-    groups: dict[float, list[_Stand]] = {}
-    # Rounded, because two ways to the same projection differ in their last bits; they are equal to whoever measures.
-    for stand in sorted(stands, key=lambda s: round(s[0], 9)):
-        groups.setdefault(round(stand[0], 9), []).append(stand)
-    fits: list[StackFit] = []
-    for count in range(table.most + 1):
-        for group in groups.values():
-            fits += sorted(
-                # One more than is listed, to know whether any was left out.
-                _group_fits(group, bases, table, count, tolerance_mm, max_fits + 1 - len(fits)),
-                key=lambda fit: round(fit.gap_mm, 9),
-            )
-            if len(fits) > max_fits:
-                return tuple(fits[:max_fits]), True
-    return tuple(fits), False
-
-
 def _group_fits(
     group: list[_Stand],
     bases: list[tuple[str | None, float]],
@@ -433,6 +511,11 @@ def _nearest(
         for collar, base in bases:
             room = h - base
             for count, sums in enumerate(table.sums):
+                # As below, for all sums of so many rings: most collars are far off.
+                if best and sums:
+                    least, most = room - sums[-1] / _UNITS_PER_MM, room - sums[0] / _UNITS_PER_MM
+                    if max(-most, least - tolerance_mm) > best[0][0] + 1e-4:
+                        continue
                 below = bisect_left(sums, floor((room - tolerance_mm) * _UNITS_PER_MM))
                 above = bisect_right(sums, ceil(room * _UNITS_PER_MM))
                 # One on either side: the nearest sum may lie just outside the band that rounding drew.

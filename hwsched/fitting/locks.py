@@ -4,9 +4,10 @@ Geometry is calculated in `calc`, and whether a candidate will do is said by the
 """
 
 from collections import Counter
-from collections.abc import Iterable, Iterator
+from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
+from functools import lru_cache
 from itertools import chain, groupby, islice
 from typing import Final
 
@@ -252,17 +253,22 @@ def _threaded(given: OpeningInput, bare: Fit, part: Part, leaf: Leaf, lock: Item
         return
     for found in chain((first,), stacks):
         for cam in carried:
-            yield _stacked(given, with_parts(bare, *cam), part, found, thick, trim)
+            yield _stacked(given, (*bare.parts, *cam), part, found, thick, trim)
 
 
 def _stacked(
-    given: OpeningInput, with_cam: Fit, part: Part, found: StackFit | StackMiss, thick: float, trim: float
+    given: OpeningInput,
+    with_cam: tuple[FitPart, ...],
+    part: Part,
+    found: StackFit | StackMiss,
+    thick: float,
+    trim: float,
 ) -> Fit:
     stands = length(given, found.projection_mm)
     turns = f"{found.turns} turn(s) beyond the case's centre" if found.turns else "on the case's centre"
     head = replace(
-        with_cam.parts[0],
-        reason=f"{with_cam.parts[0].reason}; in a leaf of {length(given, thick)} under {length(given, trim)} of trim "
+        with_cam[0],
+        reason=f"{with_cam[0].reason}; in a leaf of {length(given, thick)} under {length(given, trim)} of trim "
         f"its cam lies {turns} and its head stands {stands} proud",
     )
     added: list[FitPart] = []
@@ -276,10 +282,10 @@ def _stacked(
     # The nearest miss goes on as if it fitted: the rule refuses it and says by how much.
     short = found.distance_mm if isinstance(found, StackMiss) else 0.0
     stack = Stack("threaded", found.projection_mm, found.gap_mm, found.turns, found.rings, short_mm=short)
-    tail = next((given.catalogue.get(each.part) for each in with_cam.parts if each.role == "tailpiece"), None)
+    tail = next((given.catalogue.get(each.part) for each in with_cam if each.role == "tailpiece"), None)
     if tail is not None:
         stack = _cut(given, stack, part, tail)
-    return Fit("to-measure", parts=(head, *with_cam.parts[1:], *added), stack=stack)
+    return Fit("to-measure", parts=(head, *with_cam[1:], *added), stack=stack)
 
 
 def _stacks(
@@ -303,9 +309,9 @@ def _stacks(
             thick,
             trim,
             [StackCylinder(part.number, long, offset)],
-            [StackCollar(each.number, high) for each, high in collars],
+            [_collar(each.number, high) for each, high in collars],
             # The calculation refuses a ring without height, and with it the whole stack.
-            [StackRing(each.number, high) for each, high in rings if high > 0],
+            [_ring(each.number, high) for each, high in rings if high > 0],
             case_offset_mm=case_offset,
             pitch_mm=pitch,
             max_turns_beyond=int(limits["turns_beyond"]),
@@ -325,8 +331,15 @@ def _stacks(
         yield miss
 
 
-def _in_stated_order(given: OpeningInput, fits: Iterable[StackFit]) -> Iterator[StackFit]:
+# One for each part of the catalogue: every cylinder is asked with all of them.
+_collar: Final = lru_cache(1024)(StackCollar)
+_ring: Final = lru_cache(1024)(StackRing)
+
+
+def _in_stated_order(given: OpeningInput, fits: Sequence[StackFit]) -> Iterable[StackFit]:
     """Of fits with equally many rings: least projection, nearest to flush; of equals the cheapest, then by number."""
+    if len(fits) == 1:
+        return fits
     exchange = given.exchange
     prices: dict[str, tuple[bool, Decimal]] = {}
 
@@ -344,9 +357,8 @@ def _in_stated_order(given: OpeningInput, fits: Iterable[StackFit]) -> Iterator[
         priced = [price(number) for number in numbers]
         return sum(lacking for lacking, _ in priced), summed(price for _, price in priced), numbers
 
-    for _, equals in groupby(sorted(fits, key=stands), key=stands):
-        several = list(equals)
-        yield from sorted(several, key=dear) if len(several) > 1 else several
+    equals = (list(group) for _, group in groupby(sorted(fits, key=stands), key=stands))
+    return (found for group in equals for found in (sorted(group, key=dear) if len(group) > 1 else group))
 
 
 def _under(given: OpeningInput, part: Part, role: Role) -> list[tuple[Part, float]]:
@@ -379,7 +391,8 @@ def _carried(given: OpeningInput, part: Part, lock: Item) -> list[list[FitPart]]
             for each in offered(given, role, role)
             if chosen or (wanted is not None and each.text_of(FITS) == fixing and each.text_of(attribute) == wanted)
         ]
-        fitting.sort(key=lambda each: (*worth(each, exchange), each.number))
+        if len(fitting) > 1:
+            fitting.sort(key=lambda each: (*worth(each, exchange), each.number))
         found += [[fit_part(given, role, each, why)] for each in fitting]
         if chosen and fitting:
             # What a person chose stands in place of whatever else would do.

@@ -126,7 +126,7 @@ def clashes(given: OpeningInput, fit: Fit, rule_id: str, clearance_mm: float) ->
         One for each two that are nearer, by more than the measuring tolerance, of bodies of one name the worst alone;
         "unknown" where only facts that nobody measured could bring them together.
     """
-    held: _Held = {}
+    held = last("bodies", (given, fit), _nothing_yet)
     for pair in pairs_of(rule_id):
         # What comes in is asked first: where it is nothing, nobody need know what stands there. Tools are many, and
         # made only where something stands that could be in their way.
@@ -222,6 +222,10 @@ def _verdict(given: OpeningInput, mover: Body, other: Body, gap: float, clearanc
 _Found = Mapping[Kind, Sequence[Body]]
 _Group = Callable[[OpeningInput, Fit], _Found]
 _Held = dict[_Group, _Found]
+
+
+def _nothing_yet() -> _Held:
+    return {}
 
 
 def bodies_of(given: OpeningInput, fit: Fit, kinds: Iterable[Kind], held: _Held | None = None) -> list[Body]:

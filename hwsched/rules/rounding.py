@@ -8,6 +8,7 @@ a length was written in millimetres is told by its value: no whole number of six
 
 from collections.abc import Callable, Iterable
 from dataclasses import dataclass
+from functools import lru_cache
 from typing import Final
 
 from hwsched.quantities.adding import added
@@ -34,6 +35,11 @@ class Allowance:
     """Those that carry a rounding, as ``entity.attribute``, each with half its last digit [mm]."""
 
 
+_NO_ALLOWANCE: Final = Allowance(0.0)
+
+
+# Sizes of parts and doors are few, and each is asked about by every candidate.
+@lru_cache(4096)
 def in_inches(mm: float) -> bool:
     """Tell whether a length is a whole number of sixty-fourths of an inch.
 
@@ -45,6 +51,7 @@ def in_inches(mm: float) -> bool:
     return abs(mm / _SIXTY_FOURTH_MM - round(mm / _SIXTY_FOURTH_MM)) * _SIXTY_FOURTH_MM < 1e-6
 
 
+@lru_cache(4096)
 def rounding_mm(mm: float) -> float:
     """Return half of the last digit of a length in millimetres; 0 for one in inches.
 
@@ -70,11 +77,14 @@ def allowance(facts: Iterable[tuple[str, float | None, float]], made: Iterable[f
         Sizes of the parts against which the sum is held [mm]: only where all are of inches is a length in millimetres
         one of the other system.
     """
-    if not all(size is None or in_inches(size) for size in made):
-        return Allowance(0.0)
+    for size in made:
+        if size is not None and not in_inches(size):
+            return _NO_ALLOWANCE
     carried = [
         (fact, half, abs(factor)) for fact, value, factor in facts if value is not None and (half := rounding_mm(value))
     ]
+    if not carried:
+        return _NO_ALLOWANCE
     return Allowance(
         added(half * factor for _, half, factor in carried), tuple((fact, half) for fact, half, _ in carried)
     )
@@ -82,7 +92,6 @@ def allowance(facts: Iterable[tuple[str, float | None, float]], made: Iterable[f
 
 Axes = tuple[Allowance, Allowance, Allowance]
 """What rounding leaves open across the leaf, up it, and through it."""
-_NO_ALLOWANCE: Final = Allowance(0.0)
 _ALONG: Final = ((0,), (1,), (2,), (0, 1, 2))
 
 

@@ -17,11 +17,17 @@ def length(given: OpeningInput, mm: float) -> str:
     """Put a length into the project's units."""
     style = style_of(given.settings.length_style)
     said = format_length(mm, style)
-    if mm and said in (format_length(0.0, style), f"-{format_length(0.0, style)}"):
+    if mm and said in _nothing(style):
         # What is short by a hair is not short by nothing.
         step = next(step for step in _STEPS_MM if format_length(step, style) != format_length(0.0, style))
         return f"less than {format_length(step, style)}"
     return said
+
+
+@cache
+def _nothing(style: LengthStyle) -> tuple[str, str]:
+    nothing = format_length(0.0, style)
+    return nothing, f"-{nothing}"
 
 
 def style_of(asked: str) -> LengthStyle:

@@ -112,9 +112,13 @@ def within_mm(inner: Solid, outer: Box) -> float:
 
 def _axis(rod: Rod) -> int | None:
     """Return the axis along which a rod runs; None for a slanted one."""
-    across = [abs(rod.end[each] - rod.start[each]) for each in range(3)]
-    along = max(range(3), key=lambda each: across[each])
-    return along if all(across[each] <= _ALONG for each in range(3) if each != along) else None
+    (x, y, z), (end_x, end_y, end_z) = rod.start, rod.end
+    x, y, z = abs(end_x - x), abs(end_y - y), abs(end_z - z)
+    if x >= y and x >= z:
+        return 0 if y <= _ALONG and z <= _ALONG else None
+    if y >= z:
+        return 1 if x <= _ALONG and z <= _ALONG else None
+    return 2 if x <= _ALONG and y <= _ALONG else None
 
 
 def _gaps(a: Box, b: Box) -> list[float]:

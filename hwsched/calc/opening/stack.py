@@ -506,7 +506,7 @@ def _nearest(
     tolerance_mm: float,
 ) -> StackMiss | None:
     """Find the combination nearest to the allowed band; of equals the one of fewest rings, then least projection."""
-    best: tuple[tuple[float, int, float], StackMiss] | None = None
+    best: tuple[tuple[float, int, float], tuple[Any, ...]] | None = None
     for h, cylinder, turns in stands:
         for collar, base in bases:
             room = h - base
@@ -529,9 +529,8 @@ def _nearest(
                     # Rounded, so that equals are decided by rings and projection, and not by the last bit of a sum.
                     key = (round(distance, 9), count, round(h, 9))
                     if best is None or key < best[0]:
-                        miss = StackMiss(cylinder, collar, parts, turns, h, gap, distance)
-                        best = (key, miss)
-    return best[1] if best else None
+                        best = (key, (cylinder, collar, parts, turns, h, gap, distance))
+    return StackMiss(*best[1]) if best else None
 
 
 def _refuse_twice(rings: Sequence[StackRing]) -> None:

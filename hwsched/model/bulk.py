@@ -228,5 +228,11 @@ def rows_by_id(
     dict of str to Row
         Per identifier: its values in the order of ``columns``, the identifier itself in front.
     """
-    query = select(table.c.id, *columns)
+    query = _rows_of(table, tuple(columns))
     return {row[0]: row for row in among(connection, query, table.c.id, ids)}
+
+
+@lru_cache(256)
+def _rows_of(table: Table, columns: tuple[Column[Any], ...]) -> Select[Any]:
+    """Return the query, each time the same one: making it takes longer than running it."""
+    return select(table.c.id, *columns)

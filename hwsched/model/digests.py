@@ -14,10 +14,10 @@ from itertools import chain
 from operator import itemgetter
 from typing import Any, Final
 
-from sqlalchemy import Boolean, Connection, Float, Integer, Table, bindparam, insert, select, update
+from sqlalchemy import Boolean, Connection, Float, Integer, Select, Table, bindparam, select, update
 from sqlalchemy.types import TypeEngine
 
-from hwsched.model.bulk import execute_many
+from hwsched.model.bulk import execute_many, inserting
 from hwsched.model.columns import JsonText
 from hwsched.model.entry_writing import known, row_bytes
 from hwsched.model.tables import JOURNALLED, TABLE_DIGEST
@@ -163,23 +163,28 @@ def write_sums(connection: Connection, sums: Mapping[str, Sum], number: int) -> 
     set_sums(connection, sums, number, frozenset(held))
 
 
+_HELD: Final[Select[Any]] = select(*(TABLE_DIGEST.c[name] for name in ("name", "digest", "rows", "change_set")))
+# Compiled once: it is run with each edit.
+_CARRYING_ON: Final = (
+    update(TABLE_DIGEST)
+    .where(TABLE_DIGEST.c.name == bindparam("table_name"))
+    .values({name: bindparam(f"new_{name}") for name in ("digest", "rows", "change_set")})
+)
+
+
 def set_sums(connection: Connection, sums: Mapping[str, Sum], number: int, there: frozenset[str]) -> None:
     """Write down digests as they are now; ``there``: the tables of which one is held already."""
     rows = [
         {"table_name": name, "new_digest": each.hex, "new_rows": each.rows, "new_change_set": number}
         for name, each in sums.items()
     ]
-    values: dict[str, Any] = {name: bindparam(f"new_{name}") for name in ("digest", "rows", "change_set")}
-    here = TABLE_DIGEST.c.name == bindparam("table_name")
-    execute_many(
-        connection, update(TABLE_DIGEST).where(here).values(values), [row for row in rows if row["table_name"] in there]
-    )
+    execute_many(connection, _CARRYING_ON, [row for row in rows if row["table_name"] in there])
     fresh = [
         {"name": name, "digest": each.hex, "rows": each.rows, "change_set": number}
         for name, each in sums.items()
         if name not in there
     ]
-    execute_many(connection, insert(TABLE_DIGEST), fresh)
+    execute_many(connection, inserting(TABLE_DIGEST), fresh)
 
 
 class Held:
@@ -195,8 +200,7 @@ class Held:
 
 def held_sums(connection: Connection) -> dict[str, Held]:
     """Read the digests that are held, by table; a table without one has had no rows."""
-    query = select(TABLE_DIGEST.c.name, TABLE_DIGEST.c.digest, TABLE_DIGEST.c.rows, TABLE_DIGEST.c.change_set)
-    return {name: Held(digest, rows, number) for name, digest, rows, number in connection.execute(query)}
+    return {name: Held(digest, rows, number) for name, digest, rows, number in connection.execute(_HELD)}
 
 
 def seal_tables(connection: Connection, number: int, tables: Iterable[Table] = tuple(JOURNALLED.values())) -> None:

@@ -139,9 +139,12 @@ def history(connection: Connection) -> list[ChangeSetInfo]:
     ]
 
 
+_NEWEST: Final = select(func.max(CHANGE_SET.c.number))
+
+
 def newest(connection: Connection) -> int:
     """Return the number of the newest change set; 0 in a new project."""
-    return int(connection.execute(select(func.max(CHANGE_SET.c.number))).scalar() or 0)
+    return int(connection.execute(_NEWEST).scalar() or 0)
 
 
 def standing(connection: Connection, number: int) -> Standing | None:

@@ -111,6 +111,11 @@ _EVERY: Final[Select[Any]] = (
 )  # fmt: skip
 _OPENINGS: Final[Select[Any]] = _EVERY.where(IN_USE)
 _RESTING: Final[Select[Any]] = _EVERY.where(~IN_USE)
+_STANDS: Final[Select[Any]] = (
+    select(OPENING_TABLE.c.id, OPENING_TABLE.c.level_id, LEVEL.c.building_id)
+    .select_from(OPENING_TABLE)
+    .outerjoin(LEVEL, OPENING_TABLE.c.level_id == LEVEL.c.id)
+)
 _LEAVES: Final[Select[Any]] = select(
     LEAF_TABLE.c.opening_id, LEAF_TABLE.c.ordinal, *(LEAF_TABLE.c[name] for name in _LEAF_FACTS)
 )
@@ -405,12 +410,7 @@ def read_places(
 
     With the project's memory levels and buildings are read once, and again when one was changed.
     """
-    query = (
-        select(OPENING_TABLE.c.id, OPENING_TABLE.c.level_id, LEVEL.c.building_id)
-        .select_from(OPENING_TABLE)
-        .outerjoin(LEVEL, OPENING_TABLE.c.level_id == LEVEL.c.id)
-    )
-    openings = list(among(connection, query, OPENING_TABLE.c.id, ids))
+    openings = list(among(connection, _STANDS, OPENING_TABLE.c.id, ids))
     if memory is None:
         # Of one opening not all the levels that a campus has.
         wanted = [None if ids is None else {row[column] for row in openings} - {None} for column in (1, 2)]

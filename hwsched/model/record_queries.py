@@ -2,12 +2,19 @@
 
 from collections.abc import Collection
 from datetime import date
+from typing import Any, Final
 
-from sqlalchemy import Connection, select
+from sqlalchemy import Connection, Select, select
 
 from hwsched.model.bulk import among
 from hwsched.model.tables import IN_USE, ISSUED_PACKET, OPENING_TABLE, WAIVER
 from hwsched.values.record import Packet, Waiver
+
+_PACKETS: Final[Select[Any]] = (
+    select(ISSUED_PACKET.c.opening_id, ISSUED_PACKET.c.at, ISSUED_PACKET.c.by, ISSUED_PACKET.c.shown_key)
+    .join(OPENING_TABLE, ISSUED_PACKET.c.opening_id == OPENING_TABLE.c.id)
+    .where(IN_USE)
+)
 
 
 def read_waivers(connection: Connection) -> list[Waiver]:
@@ -33,9 +40,7 @@ def read_waivers(connection: Connection) -> list[Waiver]:
 
 def read_packets(connection: Connection, ids: Collection[str] | None = None) -> dict[str, Packet]:
     """Return the last packet that went out by opening that the building has."""
-    query = select(ISSUED_PACKET.c.opening_id, ISSUED_PACKET.c.at, ISSUED_PACKET.c.by, ISSUED_PACKET.c.shown_key)
-    query = query.join(OPENING_TABLE, ISSUED_PACKET.c.opening_id == OPENING_TABLE.c.id).where(IN_USE)
     return {
         opening: Packet(at, by, key)
-        for opening, at, by, key in among(connection, query, ISSUED_PACKET.c.opening_id, ids)
+        for opening, at, by, key in among(connection, _PACKETS, ISSUED_PACKET.c.opening_id, ids)
     }

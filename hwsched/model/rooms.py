@@ -5,7 +5,6 @@ rule.
 """
 
 import json
-from collections import defaultdict
 from collections.abc import Collection, Iterable, Mapping
 from typing import Any, Final
 
@@ -37,8 +36,12 @@ def closed_rooms(
     openings : collection of (Opening, level)
         That are asked about, each with the identifier of its level.
     """
-    levels = {level for opening, level in openings if opening.egress == "none" and opening.form not in _NO_ROOM}
-    return _closed(_doors(connection, levels)) if levels else {}
+    asked = {
+        opening.id: level
+        for opening, level in openings
+        if opening.egress == "none" and opening.form not in _NO_ROOM and (opening.room_to or opening.room_from)
+    }
+    return _closed(_doors(connection, set(asked.values())), asked) if asked else {}
 
 
 def closed_rooms_on(connection: Connection, levels: Collection[str | None]) -> dict[str, tuple[str, ...]]:
@@ -73,19 +76,20 @@ def _doors(connection: Connection, levels: Collection[str | None]) -> Iterable[A
         yield from connection.execute(_DOORS.where(OPENING_TABLE.c.level_id.is_(None)))
 
 
-def _closed(doors: Iterable[Any]) -> dict[str, tuple[str, ...]]:
-    by_room: dict[tuple[str | None, str], list[bool]] = defaultdict(list)
+def _closed(doors: Iterable[Any], ids: Collection[str] | None = None) -> dict[str, tuple[str, ...]]:
+    """Return the sides of these openings, of all where none are named, on which every door is on no egress path."""
+    ways_out: set[tuple[str | None, str]] = set()
     asked: list[tuple[str, Mapping[str, tuple[str | None, str]]]] = []
     for opening_id, level, form, egress, *names in doors:
-        if form in _NO_ROOM:
+        if form in _NO_ROOM or (egress == "none" and ids is not None and opening_id not in ids):
             continue
         rooms = {side: (level, name.strip().casefold()) for side, name in zip(SIDES, names, strict=True) if name}
-        for room in set(rooms.values()):
-            # Unknown is no word: of a room with such a door nobody has said that there is no way out.
-            by_room[room].append(egress == "none")
         if egress == "none":
             asked.append((opening_id, rooms))
+        else:
+            # Unknown is no word: of a room with such a door nobody has said that there is no way out.
+            ways_out.update(rooms.values())
     found = {
-        opening_id: tuple(side for side, room in rooms.items() if all(by_room[room])) for opening_id, rooms in asked
+        opening_id: tuple(side for side, room in rooms.items() if room not in ways_out) for opening_id, rooms in asked
     }
     return {opening_id: sides for opening_id, sides in found.items() if sides}

@@ -8,13 +8,15 @@ from collections.abc import Callable
 from typing import Any, Final, TypeVar
 from weakref import WeakKeyDictionary
 
-from sqlalchemy import Connection, RootTransaction, Table, select
+from sqlalchemy import Connection, RootTransaction, Table, bindparam, select
 
 from hwsched.model.history import newest
 from hwsched.model.tables import CHANGE_ENTRY
 
 WRITING: Final = "hwsched_writing"
 """Execution option of a connection whose transaction writes."""
+
+_TOUCHED: Final = select(CHANGE_ENTRY.c.entity).where(CHANGE_ENTRY.c.change_set > bindparam("since")).distinct()
 
 _Found = TypeVar("_Found")
 
@@ -45,7 +47,7 @@ class StateMemory:
         # What a change set in the making sees may be rolled back, and its number be given to another one.
         if connection.get_execution_options().get(WRITING):
             return self._within(connection, reader)
-        latest = self._latest(connection)
+        latest = self.newest(connection)
         held = self._held
         if held is not None and latest < held[0]:
             # A transaction that began before the change that others know already.
@@ -70,9 +72,10 @@ class StateMemory:
                 return found  # type: ignore[no-any-return]
         return reader(connection)
 
-    def _latest(self, connection: Connection) -> int:
+    def newest(self, connection: Connection) -> int:
+        """Do as `history.newest`; of a transaction that only reads it is asked once."""
         transaction = connection.get_transaction()
-        if transaction is None:
+        if transaction is None or connection.get_execution_options().get(WRITING):
             return newest(connection)
         latest = self._seen.get(transaction)
         if latest is None:
@@ -82,5 +85,4 @@ class StateMemory:
 
 def _touched(connection: Connection, since: int) -> frozenset[str]:
     """Return the names of the tables of which a change set after that one wrote rows."""
-    query = select(CHANGE_ENTRY.c.entity).where(CHANGE_ENTRY.c.change_set > since).distinct()
-    return frozenset(connection.execute(query).scalars())
+    return frozenset(connection.execute(_TOUCHED, {"since": since}).scalars())

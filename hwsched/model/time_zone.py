@@ -17,6 +17,7 @@ from hwsched.model.tables import PROJECT
 
 SETTING: Final = "time_zone"
 """Key among the project's settings."""
+_SETTINGS: Final = select(PROJECT.c.settings)
 
 
 def system_zone() -> str | None:
@@ -52,7 +53,7 @@ def _zone(name: str | None) -> ZoneInfo | None:
 
 def read_zone(connection: Connection) -> tzinfo:
     """Return the project's zone."""
-    return zone_of(connection.execute(select(PROJECT.c.settings)).scalar_one())
+    return zone_of(connection.execute(_SETTINGS).scalar_one())
 
 
 def today(zone: tzinfo) -> date:

@@ -7,7 +7,6 @@ from datetime import date
 from sqlalchemy import Connection
 
 from hwsched.attributes import Attribute, Value
-from hwsched.model.history import newest
 from hwsched.model.power_queries import read_power
 from hwsched.model.project import Project
 from hwsched.model.queries import (
@@ -270,7 +269,7 @@ def _judged(
         own_fields = project.memory.read(connection, read_own_fields, OWN_FIELD)
         own = _own_values(connection, own_fields, [inputs[0] for inputs in openings], wanted)
         places = read_places(connection, wanted, project.memory)
-        base = newest(connection)
+        base = project.memory.newest(connection)
     checked, count = [], len(openings)
     for done, inputs in enumerate(map(checker.known_inputs, _given_up(openings)), start=1):
         if cancelled is not None and cancelled():

@@ -5,10 +5,11 @@ Reading what people type stands in `hwsched.attributes`; here values have their 
 
 import datetime as dt
 from decimal import Decimal
+from functools import cache
 from math import isfinite
-from typing import Any
+from typing import Any, Final
 
-from sqlalchemy import Table, select
+from sqlalchemy import Select, Table, bindparam, select
 
 from hwsched.attributes import Attribute, Value, accepted_by, unfit_character, within_limits
 from hwsched.model.errors import MissingRowError, ValueRefusedError, minute_of
@@ -111,10 +112,15 @@ def row_there(change: Change, table: Table, row_id: str) -> Any:
     MissingRowError
         It is gone.
     """
-    row = change.connection.execute(select(table).where(table.c.id == row_id)).first()
+    row = change.connection.execute(_row_of(table), {"row_id": row_id}).first()
     if row is None:
         raise MissingRowError(_gone(change, table, row_id))
     return row
+
+
+@cache
+def _row_of(table: Table) -> Select[Any]:
+    return select(table).where(table.c.id == bindparam("row_id"))
 
 
 def _gone(change: Change, table: Table, row_id: str) -> str:
@@ -126,10 +132,12 @@ def _gone(change: Change, table: Table, row_id: str) -> str:
     return f"{said}: {last.who} took it out in step {last.change_set}, {minute_of(last.when)}"
 
 
+_MARK: Final = select(OPENING_TABLE.c.mark).where(OPENING_TABLE.c.id == bindparam("opening_id"))
+
+
 def mark_of(change: Change, opening_id: str) -> str:
     """Return an opening's mark; raises MissingRowError."""
-    query = select(OPENING_TABLE.c.mark).where(OPENING_TABLE.c.id == opening_id)
-    mark = change.connection.execute(query).scalar()
+    mark = change.connection.execute(_MARK, {"opening_id": opening_id}).scalar()
     if mark is None:
         raise MissingRowError(_gone(change, OPENING_TABLE, opening_id))
     return str(mark)

@@ -6,6 +6,7 @@ what stands where. Which bodies must be apart, and by how much, stands in `clash
 
 from collections.abc import Iterable, Iterator
 from dataclasses import dataclass, field, replace
+from functools import lru_cache
 from math import atan, cos, degrees, inf, radians, sin, tan
 from typing import Final, Literal
 
@@ -177,7 +178,7 @@ def lasting_bodies(given: OpeningInput) -> tuple[Body, ...]:
         *_of_items(given, leaf, thick),
         *_of_devices(given, leaf, thick),
         *_on_faces(given, leaf, thick),
-        *_limits(given, leaf, thick),
+        *_limits(given, leaf),
     )
 
 
@@ -451,27 +452,40 @@ def _slab(rect: Rect, face: str, thick: float) -> Box:
     return Box((rect.x0, rect.y0, low), (rect.x1, rect.y1, high))
 
 
-def _limits(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
-    """Yield what lies beyond the leaf's edges, and beyond its lock stile."""
-    low, high = -_FAR, _FAR
-    yield Body("beyond-leaf", "the lock edge", Box((low, low, low), (0.0, high, high)))
+def _limits(given: OpeningInput, leaf: Leaf) -> tuple[Body, ...]:
+    """Return what lies beyond the leaf's edges, and beyond its lock stile."""
     has_stile, stile = stile_mm(leaf)
-    if has_stile and stile is not None:
+    sizes_mm = leaf.width_mm, leaf.height_mm, leaf.undercut_mm
+    return _beyond(stile if has_stile else None, *sizes_mm, leaf_span_mm(given, leaf))
+
+
+# Leaves of a building are of few sizes.
+@lru_cache(1024)
+def _beyond(
+    stile: float | None,
+    width: float | None,
+    height: float | None,
+    undercut: float | None,
+    span: tuple[float, float] | None,
+) -> tuple[Body, ...]:
+    low, high = -_FAR, _FAR
+    found = [Body("beyond-leaf", "the lock edge", Box((low, low, low), (0.0, high, high)))]
+    if stile is not None:
         carried = Carried((("leaf.stile_mm", stile, 1.0),))
         beyond = Box((stile, low, low), (high, high, high))
-        yield Body("beyond-stile", "the stile's inner edge", beyond, carried=carried)
-    if leaf.width_mm is not None:
-        carried = Carried((("leaf.width_mm", leaf.width_mm, 1.0),))
-        beyond = Box((leaf.width_mm, low, low), (high, high, high))
-        yield Body("beyond-leaf", "the hinge edge", beyond, carried=carried)
-    span = leaf_span_mm(given, leaf)
+        found.append(Body("beyond-stile", "the stile's inner edge", beyond, carried=carried))
+    if width is not None:
+        carried = Carried((("leaf.width_mm", width, 1.0),))
+        beyond = Box((width, low, low), (high, high, high))
+        found.append(Body("beyond-leaf", "the hinge edge", beyond, carried=carried))
     if span is not None:
-        under = ("leaf.undercut_mm", leaf.undercut_mm, 1.0)
+        under = ("leaf.undercut_mm", undercut, 1.0)
         beyond = Box((low, low, low), (high, span[0], high))
-        yield Body("beyond-leaf", "the leaf's lower edge", beyond, carried=Carried(up=(under,)))
-        carried = Carried(up=(("leaf.height_mm", leaf.height_mm, 1.0), under))
+        found.append(Body("beyond-leaf", "the leaf's lower edge", beyond, carried=Carried(up=(under,))))
+        carried = Carried(up=(("leaf.height_mm", height, 1.0), under))
         beyond = Box((low, span[1], low), (high, high, high))
-        yield Body("beyond-leaf", "the leaf's top", beyond, carried=carried)
+        found.append(Body("beyond-leaf", "the leaf's top", beyond, carried=carried))
+    return tuple(found)
 
 
 # --- what comes in ------------------------------------------------------------------------------------------------
@@ -491,7 +505,7 @@ def screws_of(given: OpeningInput, fit: Fit, thick: float) -> tuple[Body, ...]:
             return ()
         spots = screw_places(unit, place.width_mm, place.height_mm)
         wide = screw_diameter_mm(screw.text_of(SIZE) or "")
-        own = of_centre(lock_item(given))
+        own, made = of_centre(lock_item(given)), plate_sizes(unit)
         ends = (0.0, deep) if place.face == "inside" else (thick, thick - deep)
         return tuple(
             Body(
@@ -501,7 +515,7 @@ def screws_of(given: OpeningInput, fit: Fit, thick: float) -> tuple[Body, ...]:
                 about=screw.number,
                 face=place.face,
                 carried=own,
-                made=plate_sizes(unit),
+                made=made,
             )
             for x, y in spots
         )

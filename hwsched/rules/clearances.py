@@ -61,10 +61,9 @@ def near(
     place = fit.placement
     if unit is None or unit.kind != "surface-unit" or (place is not None and place.face not in ON_FACE):
         return
-    housing = housing_rect(place, unit) if place is not None else None
-    for found in footprints(given, fit, place.face if place is not None else "inside"):
-        if found.kind not in kinds:
-            continue
+    stands = [f for f in footprints(given, fit, place.face if place is not None else "inside") if f.kind in kinds]
+    housing = housing_rect(place, unit) if place is not None and stands else None
+    for found in stands:
         if found.rect is None:
             yield unknown(found.needs, found.name)
         # Without a place the unit is asked only what is unknown of its surroundings.

@@ -9,6 +9,7 @@ from math import isfinite
 from operator import attrgetter
 from typing import Any, Final
 
+from hwsched.rules.last import last
 from hwsched.survey import ITEM, LEAF, OPENING, Entity
 from hwsched.values import Item, Leaf, Opening, OpeningInput
 
@@ -59,6 +60,11 @@ _ITEM: Final = _Limits(ITEM)
 
 def impossible_facts(given: OpeningInput) -> tuple[ImpossibleFact, ...]:
     """Return the facts of a case that cannot be true."""
+    # Asked before anything is judged, and once more by the rule that names them.
+    return last("impossible facts", (given,), lambda: _impossible_facts(given))
+
+
+def _impossible_facts(given: OpeningInput) -> tuple[ImpossibleFact, ...]:
     return tuple(
         impossible
         for limits, things in (

@@ -46,10 +46,18 @@ _OF_PLACE: Final = frozenset(
     )
 )
 """Rules of other disciplines than those of the place that ask all the same where lock and unit stand."""
+_OF_NO_PLACE: Final = frozenset(
+    (
+        *("case-offset-taken", "clear-width", "known-before-issue", "leaf-count", "lock-converted", "moved-item"),
+        "stile-told",
+    )
+)
+"""Rules of the place's disciplines that do not ask where anything stands."""
 _PLACED: Final = tuple(
     rule
     for rule in _ALIKE
-    if rule.id in _OF_PLACE or rule.discipline in ("survey", "accessibility", "placement", "holes")
+    if rule.id in _OF_PLACE
+    or (rule.discipline in ("survey", "accessibility", "placement", "holes") and rule.id not in _OF_NO_PLACE)
 )
 _WHEREVER: Final = tuple(rule for rule in _ALIKE if rule not in _PLACED)
 """What says the same of openings that get the same parts in other places."""

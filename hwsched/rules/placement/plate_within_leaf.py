@@ -24,15 +24,19 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     margin = limits["edge_margin_mm"]
     # The housing and not the plate alone: its window may reach past the plate.
     unit, lock = unit_part(given, fit), lock_item(given)
-    housing, own = housing_rect(place, unit), of_centre(lock)
+    housing = housing_rect(place, unit)
+    across, up = (housing.x0, leaf.width_mm - housing.x1), (housing.y0 - span[0], span[1] - housing.y1)
+    if min(*across, *up) >= margin - TOUCH_MM:
+        return
+    own = of_centre(lock)
     width: Facts = (("leaf.width_mm", leaf.width_mm, 1.0),)
     low: Facts = (("leaf.undercut_mm", leaf.undercut_mm, 1.0),)
     high: Facts = (("leaf.height_mm", leaf.height_mm, 1.0), *low)
     for edge, gap, facts in (
-        ("lock edge", housing.x0, own.across),
-        ("hinge edge", leaf.width_mm - housing.x1, between(own.across, width)),
-        ("leaf's bottom", housing.y0 - span[0], between(own.up, low)),
-        ("leaf's top", span[1] - housing.y1, between(own.up, high)),
+        ("lock edge", across[0], own.across),
+        ("hinge edge", across[1], between(own.across, width)),
+        ("leaf's bottom", up[0], between(own.up, low)),
+        ("leaf's top", up[1], between(own.up, high)),
     ):
         if gap >= margin - TOUCH_MM:
             continue

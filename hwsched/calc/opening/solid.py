@@ -54,12 +54,11 @@ def bounds(solid: Solid) -> Box:
     if isinstance(solid, Box):
         return solid
     axis, half = _axis(solid), solid.diameter_mm / 2
-    low, high = [], []
-    for each in range(3):
-        grown = 0.0 if each == axis else half
-        low.append(min(solid.start[each], solid.end[each]) - grown)
-        high.append(max(solid.start[each], solid.end[each]) + grown)
-    return Box((low[0], low[1], low[2]), (high[0], high[1], high[2]))
+    (ax, ay, az), (bx, by, bz) = solid.start, solid.end
+    # Flat at its ends, round about its axis.
+    x, y, z = (0.0 if each == axis else half for each in range(3))
+    low = min(ax, bx) - x, min(ay, by) - y, min(az, bz) - z
+    return Box(low, (max(ax, bx) + x, max(ay, by) + y, max(az, bz) + z))
 
 
 def shrunk(solid: Solid, by: Vector) -> Solid:

@@ -13,9 +13,11 @@ from hwsched.calc.opening.stack import (
     THREAD_PITCH_MM,
     StackCollar,
     StackCylinder,
+    StackMiss,
     StackRing,
     cylinder_stack,
     projection_mm,
+    stacks_by_rings,
 )
 from tests.calc.oracles import case_count
 from tests.calc.oracles import stack as oracle
@@ -129,6 +131,38 @@ def test_many_rings_do_not_hang():
         cylinder_stack(
             44.45, 6, cylinders, [], [StackRing(f"r{i}", rng.uniform(0.1, 5)) for i in range(40)], max_rings=30
         )
+
+
+@pytest.mark.parametrize("measure", [0.0, 0.051])
+@pytest.mark.parametrize("most", [5, 1000])
+def test_number_of_rings_by_number_of_rings_they_are_the_same(measure, most):
+    rng = random.Random(311)
+    misses = 0
+    for _ in range(200):
+        asked = (
+            rng.choice([40.0, 44.45, 44.5, 50.8]),
+            rng.choice([0.0, 3.175]),
+            [StackCylinder("C", 22.225 + 3.175 * rng.randrange(8), 0)],
+            [StackCollar(f"K{n}", 1.5875 * (n + 2)) for n in range(rng.randrange(4))],
+            [StackRing(f"R{n}", rng.choice([0.5, 0.79375, 1.5875]) + n / 8) for n in range(rng.randrange(3))],
+        )
+        whole = cylinder_stack(*asked, measure_mm=measure, max_fits=most)
+        told = list(stacks_by_rings(*asked, measure_mm=measure, max_fits=most))
+        missed = [each for each in told if isinstance(each, StackMiss)]
+        assert missed == ([] if whole.nearest_miss is None else [whole.nearest_miss])
+        groups = [each for each in told if not isinstance(each, StackMiss)]
+        assert [fit for group in groups for fit in group] == list(whole.fits)
+        assert all({len(fit.rings) for fit in group} <= {rings} for rings, group in enumerate(groups))
+        misses += len(missed)
+    assert 20 < misses < 180
+
+
+def test_what_cannot_be_taken_is_refused_before_anything_is_told():
+    with pytest.raises(InputError, match="leaf_mm"):
+        next(stacks_by_rings(0, 0, [StackCylinder("C", 28.575, 0)]))
+    many = [StackRing(f"r{i}", 0.1 + i * i / 97) for i in range(40)]
+    with pytest.raises(InputError, match="max_rings"):
+        next(stacks_by_rings(44.45, 6, [StackCylinder("C", 60.0, 0)], [], many, max_rings=30))
 
 
 BAD = [

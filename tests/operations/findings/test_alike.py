@@ -81,6 +81,13 @@ def test_what_is_said_wherever_things_stand_asks_for_no_place(on_batteries):
             tuple(rule.judge(given, placeless(fit), rule.declared))
 
 
+def test_rules_that_are_named_are_there():
+    """A slip of the pen would leave one where it does not belong."""
+    named = judging._OF_PLACE | judging._OF_NO_PLACE
+    assert named <= {rule.id for rule in RULES}
+    assert not judging._OF_PLACE & judging._OF_NO_PLACE
+
+
 def test_a_rule_that_asks_for_a_place_after_all_is_not_remembered(on_batteries, monkeypatch):
     given, fit = on_batteries[0]
     asking = replace(

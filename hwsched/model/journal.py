@@ -4,7 +4,7 @@ Here belong inserting, updating and deleting rows with their entries, all in bul
 `reverting`, reading the journal in `history`.
 """
 
-from collections.abc import Callable, Iterable, Iterator, Mapping, Sequence
+from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, Sequence
 from contextlib import contextmanager
 from dataclasses import dataclass
 from datetime import UTC, datetime
@@ -232,7 +232,12 @@ class Change:
         return self._insert(table, rows, origins)
 
     def update(
-        self, table: Table, edits: Iterable[tuple[str, Mapping[str, Any]]], origins: Origins = None
+        self,
+        table: Table,
+        edits: Iterable[tuple[str, Mapping[str, Any]]],
+        origins: Origins = None,
+        *,
+        there: Mapping[str, Sequence[Any]] | None = None,
     ) -> list[str]:
         """Set columns of rows; only what differs is written and journalled.
 
@@ -244,6 +249,8 @@ class Change:
             Identifier and values by column; each identifier once.
         origins : sequence of str or None, optional
             Edit for edit, where the values came from.
+        there : mapping of str to sequence, optional
+            The whole rows by identifier, where they were read in this change set and not written since.
 
         Returns
         -------
@@ -274,7 +281,7 @@ class Change:
         names = [column.name for column in table.columns if column.name in named]
         # Whole rows: of them the table's digest is made.
         read = [column.name for column in table.columns]
-        current = rows_by_id(self.connection, table, list(table.columns), ids)
+        current: Mapping[str, Sequence[Any]] = there if there is not None else self._rows(table, ids)
         written: list[dict[str, Any]] = []
         entries: list[dict[str, Any]] = []
         whole: list[tuple[dict[str, Any], dict[str, Any]]] = []
@@ -284,7 +291,7 @@ class Change:
             found = current.get(row_id)
             if found is None:
                 raise MissingRowError(f"this {said_table(table)} is not in the project any more ({row_id})")
-            row = dict(zip(read, found[1:], strict=True))
+            row = dict(zip(read, found, strict=True))
             # An edit that changes nothing leaves no entry: the same file taken in twice is no step to undo.
             after = {name: value for name, value in plain(entity, values).items() if row[name] != value}
             if not after:
@@ -343,9 +350,8 @@ class Change:
     def take_out(self, table: Table, ids: Sequence[str]) -> list[dict[str, Any]]:
         """Remove rows that nothing belongs to; returns them without their unknowns; as `delete` otherwise."""
         names = [column.name for column in table.columns]
-        found = rows_by_id(self.connection, table, list(table.columns), ids)
         entity = str(table.name)
-        gone = [known(dict(zip(names, row[1:], strict=True))) for row in found.values()]
+        gone = [known(dict(zip(names, row, strict=True))) for row in self._rows(table, ids).values()]
         for row in gone:
             self._link(entity, row)
             if entity in DECIDING:
@@ -492,6 +498,11 @@ class Change:
             raise self._refused(refusal(table, error)) from error
         self.added += ids
         return ids
+
+    def _rows(self, table: Table, ids: Collection[str]) -> dict[str, Sequence[Any]]:
+        """Read whole rows, in the order of the table's columns."""
+        found = rows_by_id(self.connection, table, list(table.columns), ids)
+        return {row_id: row[1:] for row_id, row in found.items()}
 
     def _set(self, table: Table, names: Sequence[str], rows: Sequence[Mapping[str, Any]]) -> None:
         """Write these columns of all these rows: one statement for all, since the unchanged values are at hand."""

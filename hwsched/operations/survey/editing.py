@@ -96,7 +96,7 @@ def edit_facts(
         if entity == OPENING.name:
             # An opening stands on a level's row; people name building and level.
             put_level(change, row_id, held)
-        change.update(table, [(row_id, held)], [f"edited by {who}"])
+        change.update(table, [(row_id, held)], [f"edited by {who}"], there={row_id: row})
         taking = _taking(change, entity, row_id) if entity in _PLACES else frozenset()
     made = Changes.of(change)
     # No row of theirs changed, and yet something else holds of them.

@@ -5,8 +5,7 @@ rule.
 """
 
 import json
-from collections import defaultdict
-from collections.abc import Collection, Iterable, Mapping
+from collections.abc import Collection, Iterable
 from typing import Any, Final
 
 from sqlalchemy import Connection, Select, select
@@ -74,18 +73,17 @@ def _doors(connection: Connection, levels: Collection[str | None]) -> Iterable[A
 
 
 def _closed(doors: Iterable[Any]) -> dict[str, tuple[str, ...]]:
-    by_room: dict[tuple[str | None, str], list[bool]] = defaultdict(list)
-    asked: list[tuple[str, Mapping[str, tuple[str | None, str]]]] = []
+    ways_out: set[tuple[str | None, str]] = set()
+    asked: list[tuple[str, list[tuple[str, tuple[str | None, str]]]]] = []
     for opening_id, level, form, egress, *names in doors:
         if form in _NO_ROOM:
             continue
-        rooms = {side: (level, name.strip().casefold()) for side, name in zip(SIDES, names, strict=True) if name}
-        for room in set(rooms.values()):
+        rooms = [(side, (level, name.strip().casefold())) for side, name in zip(SIDES, names, strict=True) if name]
+        for _, room in rooms:
             # Unknown is no word: of a room with such a door nobody has said that there is no way out.
-            by_room[room].append(egress == "none")
-        if egress == "none":
+            if egress != "none":
+                ways_out.add(room)
+        if egress == "none" and rooms:
             asked.append((opening_id, rooms))
-    found = {
-        opening_id: tuple(side for side, room in rooms.items() if all(by_room[room])) for opening_id, rooms in asked
-    }
+    found = {opening_id: tuple([side for side, room in rooms if room not in ways_out]) for opening_id, rooms in asked}
     return {opening_id: sides for opening_id, sides in found.items() if sides}

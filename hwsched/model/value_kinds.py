@@ -24,7 +24,8 @@ def value_checks() -> Checks:
     found: Checks = {}
     for table in METADATA.tables.values():
         key = next(iter(table.primary_key.columns))
-        found[str(table.name)] = [check_of(each) for each in (key, *(each for each in table.columns if each is not key))]
+        others = (each for each in table.columns if each is not key)
+        found[str(table.name)] = [check_of(each) for each in (key, *others)]
     return found
 
 

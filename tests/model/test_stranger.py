@@ -206,8 +206,8 @@ def test_a_value_of_another_kind_is_named_with_its_place(target, what):
     assert f"where {belongs}" in said
 
 
-STRANGE = (None, 0, 1, 2, -1, 1.5, 2.0**63, -(2.0**63), 2**63 - 1, -(2**63), 9.3e18, sys.float_info.max, math.inf, -math.inf,
-           "", "a", "12", "1.5", "\0", b"", b"a", b"12")  # fmt: skip
+STRANGE = (None, 0, 1, 2, -1, 1.5, 2.0**63, -(2.0**63), 2**63 - 1, -(2**63), 9.3e18, sys.float_info.max, math.inf,
+           -math.inf, "", "a", "12", "1.5", "\0", b"", b"a", b"12")  # fmt: skip
 
 
 @pytest.mark.parametrize(

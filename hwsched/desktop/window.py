@@ -24,6 +24,7 @@ from hwsched.desktop.frame import Frame
 from hwsched.desktop.inspector import Inspector
 from hwsched.desktop.layout_kept import LayoutKept
 from hwsched.desktop.leaving import Leaving
+from hwsched.desktop.loading_ahead import LoadingAhead
 from hwsched.desktop.menus import Menus
 from hwsched.desktop.opening.fit_actions import FitActions
 from hwsched.desktop.opening.inspected import Inspected
@@ -88,6 +89,7 @@ class Window(QMainWindow):
         self.sheet = OpeningSheet()
         self.inspected = Inspected(self.sheet)
         self.leaving = Leaving(self.frame)
+        self.ahead = LoadingAhead(self.frame)
         self.dropping = Dropping(self, self.frame.state)
         self._build_subjects()
         self._build_views()

@@ -29,6 +29,7 @@ from hwsched.render.blocks import (
 )
 from hwsched.render.fonts import register
 from hwsched.render.pdf import lay_out
+from hwsched.render.pdf_canvas import PdfCanvas
 from hwsched.render.pdf_font import PdfFont
 from tests.drawings.openings import ALL
 
@@ -167,7 +168,7 @@ def ratio(build, count, tmp_path):
     with_plain_fonts(lambda: replay(recorder.log, tmp_path / "alone.pdf", size))
     for _ in range(REPEATS):
         start = time.process_time()
-        canvas = Canvas(str(tmp_path / "ours.pdf"), pagesize=size, invariant=1, pageCompression=1)
+        canvas = PdfCanvas(str(tmp_path / "ours.pdf"), pagesize=size, invariant=1, pageCompression=1)
         lay_out(canvas, build(count))
         canvas.save()
         ours.append(time.process_time() - start)

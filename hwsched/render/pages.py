@@ -10,7 +10,7 @@ from typing import Any, Final
 
 from hwsched.language import phrase
 from hwsched.render import print_style as style
-from hwsched.render.blocks import Document, Letterhead, Marked, Section
+from hwsched.render.blocks import Document, Letterhead, Marked, Section, Table
 from hwsched.render.fonts import font_name, width_per_size
 from hwsched.render.paint import Painter
 from hwsched.render.pictures import paint_picture, size_within
@@ -61,6 +61,10 @@ class Pages:
         """Views that were brought to paper, by what decided it."""
         self.kept_views: Kept = {}
         """Each of them at the scales that were tried."""
+        self.table_memory: dict[object, tuple[Table, style.Type, Any]] = {}
+        """How tables begin, by what decides it; with table and sizes, so that their identity is given to no other."""
+        self.measured = False
+        """Whether it is only looked how much room all takes: what stands where need not be worked out."""
         self.marked: Marked | None = None
         """What of the block that is set is otherwise since."""
         self._lettered = (0, 0, 0)
@@ -361,7 +365,7 @@ class Pages:
             )
         words = self._paged_words(self.number)
         end = self._right - self._total_width
-        if self._section is not None and self._section.code:
+        if self._section is not None and self._section.code and not self.measured:
             paint_qr(canvas, self._section.code, self._size[0] - self.type.margin - QR_PT, self._rule_y + 2.0)
             painter.forget()
         painter.lines(

@@ -163,6 +163,7 @@ def lay_out(
         _set_blocks(pages, blocks)
         pages.row_memory.clear()
         pages.kept_views.clear()
+        pages.table_memory.clear()
         if progress is not None:
             progress(done, total)
     pages.finish()
@@ -179,7 +180,9 @@ def _closeness(
     def sheets(type_: style.Type, blocks: tuple[Block, ...]) -> int:
         trial = Pages(Nowhere(), replace(document, sections=(section,)), paper, None)
         trial.painter = Unpainted()
+        trial.measured = True
         trial.row_memory, trial.kept_views = pages.row_memory, pages.kept_views
+        trial.table_memory = pages.table_memory
         trial.begin_section(section, type_)
         _set_blocks(trial, blocks)
         return trial.number

@@ -159,6 +159,18 @@ class _Begun(NamedTuple):
 
 
 def _begin(pages: Pages, table: Table) -> _Begun:
+    """Return how a table is set here; at the door a section is tried several times, and asks for each table twice."""
+    if not pages.type.door:
+        return _begun(pages, table)
+    key = (id(table), id(pages.type), pages.width, pages.full, pages.marked is None)
+    found = pages.table_memory.get(key)
+    if found is None:
+        found = pages.table_memory[key] = (table, pages.type, _begun(pages, table))
+    begun: _Begun = found[2]
+    return begun
+
+
+def _begun(pages: Pages, table: Table) -> _Begun:
     if (
         table.abreast > 1
         and pages.type.door
@@ -336,6 +348,9 @@ def _set_rows(
     # What stands under a row comes with its last line.
     under = row.under if first + count == row.tall else ()
     height = (count + len(under)) * _leading(pages) + extra + 2 * pages.type.pad
+    if pages.measured:
+        pages.advance(height)
+        return
     low = pages.y - height
     header = not cells
     if header:

@@ -30,22 +30,23 @@ BESIDE: Final = (
     "hwsched.operations.release.issued_documents",
     "hwsched.operations.release.previewing",
     "hwsched.render.pdf_pages",
-    "hwsched.operations.survey.survey_import",
     "hwsched.operations.survey.answering",
     "hwsched.operations.opening.what_if",
     "hwsched.operations.opening.since_upgrade",
-    "hwsched.operations.parts.fewest_part_numbers",
     "hwsched.operations.parts.part_edits",
-    "hwsched.operations.power.power_planning",
-    "hwsched.operations.power.power_import",
-    "hwsched.operations.power.siting_comparison",
     "hwsched.operations.release.document_differences",
     "hwsched.operations.release.release_gate",
-    "hwsched.drawings.power.riser",
-    "hwsched.calc.calculators",
     "hwsched.rules.page",
 )
 """What pages, dialogs and jobs need, and takes time; first what is gone to first. A test tells what is missing."""
+
+APART: Final = (
+    "hwsched.desktop.power.power_place",
+    "hwsched.desktop.power.power_window",
+    "hwsched.desktop.parts.fewest_window",
+    "hwsched.desktop.project.calculators",
+)
+"""Pages that are loaded when somebody goes there: what solves linear programs takes much memory, and few go there."""
 
 
 class LoadingAhead(QObject):
@@ -104,10 +105,10 @@ class LoadingAhead(QObject):
 
 
 def pages_of(places: Sequence[Place]) -> Iterator[str]:
-    """Return the modules in which pages stand that are not loaded."""
+    """Return the modules in which pages stand that are to be loaded and are not."""
     for place in places:
         for called in (place.make, place.show):
             # A page of the desk hands its window over to what makes it.
             said = called.args[0] if isinstance(called, partial) and called.args else called
-            if isinstance(said, Later) and said.module not in sys.modules:
+            if isinstance(said, Later) and said.module not in sys.modules and said.module not in APART:
                 yield said.module

@@ -182,9 +182,9 @@ def ratio(build, count, tmp_path):
     return value
 
 
-def test_packets_reach_a_third_of_the_library_alone(tmp_path):
-    assert ratio(packets, 24, tmp_path) >= 1 / 3
+def test_packets_reach_three_fifths_of_the_library_alone(tmp_path):
+    assert ratio(packets, 24, tmp_path) >= 3 / 5
 
 
-def test_elevations_reach_half_of_the_library_alone(tmp_path):
-    assert ratio(elevations, 40, tmp_path) >= 1 / 2
+def test_elevations_reach_three_fifths_of_the_library_alone(tmp_path):
+    assert ratio(elevations, 40, tmp_path) >= 3 / 5

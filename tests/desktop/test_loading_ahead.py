@@ -24,6 +24,7 @@ before = set(sys.modules)
 for each in BESIDE:
     importlib.import_module(each)
 told = {"of the toolkit": of_toolkit(before), "beside": len(others(before))}
+told["solves"] = "highspy" in sys.modules
 for page in list(pages_of(PLACES)):
     before = set(sys.modules)
     importlib.import_module(page)
@@ -41,6 +42,7 @@ def test_pages_find_all_that_takes_time_loaded_and_nothing_of_it_is_the_toolkits
     # A class that comes into being beside the screen's thread may end the program.
     assert told.pop("of the toolkit") == []
     assert told.pop("beside") > 100
+    assert not told.pop("solves"), "it takes much memory, and few pages need it"
     assert len(told) > 15
     assert {page: found for page, found in told.items() if len(found) > MOST} == {}
 

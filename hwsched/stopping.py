@@ -16,7 +16,6 @@ if TYPE_CHECKING:
 
 Item = TypeVar("Item")
 
-_STOPPED: Final = "stopped as it was asked to"
 _ASKED: Final[ContextVar[Callable[[], bool] | None]] = ContextVar("asked", default=None)
 
 
@@ -59,7 +58,7 @@ def ask_stop() -> None:
     """
     stop = _ASKED.get()
     if stop is not None and stop():
-        raise StopAskedError(_STOPPED)
+        raise StopAskedError("stopped as it was asked to")
 
 
 def asking(items: Iterable[Item], every: int = 1) -> Iterator[Item]:
@@ -83,10 +82,7 @@ def asking(items: Iterable[Item], every: int = 1) -> Iterator[Item]:
             yield from portion
         return
     for item in items:
-        # Asked of here and not by a call: rows are read by the ten thousand.
-        stop = _ASKED.get()
-        if stop is not None and stop():
-            raise StopAskedError(_STOPPED)
+        ask_stop()
         yield item
 
 

@@ -133,13 +133,13 @@ class Following(QObject):
             checker.read = partial(self._tell_read, workspace) if first else None
             try:
                 # Stopped it takes nothing over: some of the openings are not all of them.
-                return check_openings(workspace.project, checker=checker, progress=progress)
+                return check_openings(workspace.project, checker=checker, progress=progress), workspace.read_beside()
             finally:
                 checker.read = None
 
-        def take(checked: Any) -> None:
+        def take(found: Any) -> None:
             if workspace is self._state.workspace:
-                workspace.take(checked)
+                workspace.take(*found)
 
         self._jobs.run(title, work, take, kept=False)
 
@@ -182,13 +182,13 @@ class Following(QObject):
 
         def work(progress: Progress, cancelled: Cancelled) -> Any:
             found = check_openings(workspace.project, checker=self._reader, progress=progress, cancelled=cancelled)
-            return None if cancelled() else found
+            return None if cancelled() else (found, workspace.read_beside())
 
-        def take(checked: Any) -> None:
-            if workspace is not self._state.workspace or checked is None:
+        def take(found: Any) -> None:
+            if workspace is not self._state.workspace or found is None:
                 return
             if workspace.turn == turn:
-                workspace.take(checked)
+                workspace.take(*found)
             else:
                 self._reload_beside(turns - 1)
 

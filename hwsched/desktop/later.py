@@ -14,10 +14,14 @@ class Later:
     place: str
     """``module:NAME``, the module below `hwsched.desktop`; of a class's method ``module:CLASS.METHOD``."""
 
+    @property
+    def module(self) -> str:
+        """The whole name of its module."""
+        return f"hwsched.desktop.{self.place.partition(':')[0]}"
+
     def load(self) -> Callable[..., Any]:
         """Return what will be called."""
-        module, _, name = self.place.partition(":")
-        found: Callable[..., Any] = attrgetter(name)(import_module(f"hwsched.desktop.{module}"))
+        found: Callable[..., Any] = attrgetter(self.place.partition(":")[2])(import_module(self.module))
         return found
 
     def __call__(self, *given: Any) -> Any:

@@ -14,9 +14,10 @@ class PlainWords(QObject):
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802
         """Let every event pass; a label that is about to be shown guesses no more what its text is."""
+        # Of every event of the program is asked, and most are none of a label: of what kind one is costs most to ask.
         if (
-            event.type() == QEvent.Type.Polish
-            and isinstance(watched, QLabel)
+            isinstance(watched, QLabel)
+            and event.type() == QEvent.Type.Polish
             and watched.textFormat() == Qt.TextFormat.AutoText
         ):
             watched.setTextFormat(Qt.TextFormat.PlainText)

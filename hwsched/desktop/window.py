@@ -24,6 +24,7 @@ from hwsched.desktop.frame import Frame
 from hwsched.desktop.inspector import Inspector
 from hwsched.desktop.layout_kept import LayoutKept
 from hwsched.desktop.leaving import Leaving
+from hwsched.desktop.loading_ahead import LoadingAhead
 from hwsched.desktop.menus import Menus
 from hwsched.desktop.opening.fit_actions import FitActions
 from hwsched.desktop.opening.inspected import Inspected
@@ -53,6 +54,7 @@ from hwsched.desktop.survey.survey_actions import SurveyActions
 from hwsched.desktop.tokens import icon_size, wide
 from hwsched.desktop.tool_window import Desk
 from hwsched.language import phrase, to_phrase
+from hwsched.operations.collector import collector_paused
 from hwsched.operations.findings.why import HOLES
 
 _FIRST = "today"
@@ -73,6 +75,11 @@ class Window(QMainWindow):
     def __init__(self, who: str, preferences: Preferences | None = None) -> None:
         super().__init__()
         keep_words_plain()
+        # All that is made stays as long as the window: the collector would look through it for nothing.
+        with collector_paused():
+            self._build(who, preferences)
+
+    def _build(self, who: str, preferences: Preferences | None) -> None:
         self.frame = Frame(who, self, preferences, PLACES)
         self.beside = self.frame
         self.welcome = Welcome(self.frame.preferences, who)
@@ -82,6 +89,7 @@ class Window(QMainWindow):
         self.sheet = OpeningSheet()
         self.inspected = Inspected(self.sheet)
         self.leaving = Leaving(self.frame)
+        self.ahead = LoadingAhead(self.frame)
         self.dropping = Dropping(self, self.frame.state)
         self._build_subjects()
         self._build_views()

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable, Mapping
 from pathlib import Path
-from typing import Any, Final
+from typing import Any, Final, NamedTuple
 
 from PySide6.QtCore import QObject, Signal
 
@@ -19,6 +19,14 @@ from hwsched.operations.survey.places import levels_upward
 
 _ASIDE: Final = {"person", "attachment"}
 """Tables of which nothing that is worked out hangs."""
+
+
+class Beside(NamedTuple):
+    """What is shown beside openings, by what it is kept as in a `Workspace`."""
+
+    sets: Mapping[str, OpeningSet]
+    levels: Mapping[tuple[str | None, str | None], tuple[bool, float, int]]
+    questions: Mapping[int, int]
 
 
 class Workspace(QObject):
@@ -65,14 +73,18 @@ class Workspace(QObject):
         """What a page worked out of the whole project, by the page's name, and the version it was worked out at."""
         self.changed.connect(self._on_changed)
 
-    def take(self, checked: Iterable[Checked]) -> None:
-        """Take over what a background job has read of the whole project."""
+    def read_beside(self) -> Beside:
+        """Read what is shown beside the openings, off the screen's thread."""
+        return Beside(
+            sets_by_opening(hardware_sets(self.project)), levels_upward(self.project), open_counts(self.project)
+        )
+
+    def take(self, checked: Iterable[Checked], beside: Beside | None = None) -> None:
+        """Take over what a background job has read of the whole project; what it did not read is read here."""
         self.turn += 1
         self.version += 1
         self.checked = self.checker.before = {each.given.opening.id: each for each in checked}
-        self.read_sets()
-        self.levels = levels_upward(self.project)
-        self.questions = open_counts(self.project)
+        self.sets, self.levels, self.questions = beside or self.read_beside()
         set_aside()
         self.reloaded.emit()
 

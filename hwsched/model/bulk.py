@@ -35,6 +35,8 @@ _TextOf = Callable[[object], str]
 
 _CHUNK: Final = 1000
 """Identifiers a statement; far below what any of the databases takes."""
+_ROWS: Final = 64
+"""So many rows are gone through between two times that it is asked whether to stop."""
 _AMONG: Final = "among_these"
 _MOST_BOUND: Final = 900
 """Values of one statement that inserts several rows; every SQLite takes 999. sqlite.org/limits.html"""
@@ -205,11 +207,11 @@ def among(
     """
     if ids is None:
         # All at once: fetching row by row costs as much again as reading.
-        yield from asking(connection.execute(query).all())
+        yield from asking(connection.execute(query).all(), _ROWS)
         return
     restricted = _restricted(query, column)
     for chunk in chunks(ids):
-        yield from asking(connection.execute(restricted, {_AMONG: chunk}).all())
+        yield from asking(connection.execute(restricted, {_AMONG: chunk}).all(), _ROWS)
 
 
 @lru_cache(256)

@@ -7,7 +7,6 @@ from collections.abc import Callable, Collection, Iterable, Iterator, Mapping, S
 from dataclasses import dataclass, fields
 from functools import partial
 from itertools import groupby
-from operator import itemgetter
 from typing import Any, Final, TypeVar
 
 from sqlalchemy import Column, ColumnElement, Connection, Select, func, select
@@ -71,9 +70,8 @@ from hwsched.values.terms import CostTerms
 
 _Read = TypeVar("_Read")
 
-_OPENING_FACTS: Final = [f.name for f in fields(Opening) if f.name not in ("building", "level")]
-_PLACE_AT: Final = [f.name for f in fields(Opening)].index("building")
-"""Where building and level, one behind the other, stand among the fields: to name sixty fields costs as much as all."""
+_PLACE: Final = ("building", "level")
+_FACTS: Final = len(fields(Opening))
 _opening: Final[Callable[..., Opening]] = Opening
 _PART_FACTS: Final = [f.name for f in fields(Part) if f.name not in ("stock", "preferred")]
 """What decides whether a part fits; stock changes daily and only ranks."""
@@ -85,6 +83,12 @@ def in_force(name: str) -> ColumnElement[Any]:
     """Return a fact of openings as it holds there: its own, else its level's, else its building's."""
     own = OPENING_TABLE.c[name]
     return func.coalesce(own, LEVEL.c[name], BUILDING.c[name]).label(name) if name in INHERITED else own
+
+
+def _place_or_fact(name: str) -> ColumnElement[Any]:
+    if name in _PLACE:
+        return (BUILDING if name == "building" else LEVEL).c.name.label(name)
+    return in_force(name)
 
 
 # Queries of each edit are made once: making them takes as long as the database takes to answer.
@@ -101,9 +105,8 @@ _FEEDS: Final[Select[Any]] = (
 )
 _EVERY: Final[Select[Any]] = (
     select(
-        BUILDING.c.name.label("building"), LEVEL.c.name.label("level"), LEVEL.c.height_m, LEVEL.c.sort,
-        OPENING_TABLE.c.level_id,
-        *(in_force(name) for name in _OPENING_FACTS),
+        *(_place_or_fact(each.name) for each in fields(Opening)),
+        LEVEL.c.height_m, LEVEL.c.sort, OPENING_TABLE.c.level_id,
     )
     .select_from(OPENING_TABLE)
     .outerjoin(LEVEL, OPENING_TABLE.c.level_id == LEVEL.c.id)
@@ -302,7 +305,8 @@ def read_inputs(
     for opening, _ in asking(openings):
         own_leaves, own_items = tuple(leaves.get(opening.id, ())), tuple(items.get(opening.id, ()))
         done: list[PointFit] = []
-        for point in lock_points(own_leaves, own_items, rows.get(opening.id) or [(opening.id, None)]):
+        points = lock_points(own_leaves, own_items, rows.get(opening.id) or [(opening.id, None)])
+        for point in points:
             own = chosen.get(point.id, [])
             if point.number == 1 and opening.id in of_sets:
                 # What was chosen by hand goes before the set's line of that role; a set speaks of the first point.
@@ -322,6 +326,9 @@ def read_inputs(
                 point,
                 closed_rooms=closed.get(opening.id, ()),
             )
+            if len(points) == 1:
+                yield given
+                continue
             # One lock point after the other: the next one is fitted beside what stands there of the earlier ones.
             yield with_beside(given, done)
             held = stored.get(point.id)
@@ -383,13 +390,24 @@ def _openings(
     connection: Connection, ids: Collection[str] | None, query: Select[Any]
 ) -> list[tuple[Opening, str | None]]:
     """Return openings in order, each with the identifier of its level."""
-    found: list[tuple[tuple[Any, ...], Opening, str | None]] = []
+    # By level first: names and heights of levels would be compared as often as openings are, which costs much.
+    levels: dict[tuple[Any, ...], list[Opening]] = defaultdict(list)
     for row in among(connection, query, OPENING_TABLE.c.id, ids):
-        building, level, height, sort, level_id, *facts = row
-        opening = _opening(*facts[:_PLACE_AT], building, level, *facts[_PLACE_AT:])
-        found.append(((building or "", upward(height, sort), level or "", natural(opening.mark)), opening, level_id))
-    found.sort(key=itemgetter(0))
-    return [(opening, level_id) for _, opening, level_id in found]
+        # In the order of the fields: to name fifty of them costs as much as all.
+        levels[row[_FACTS:]].append(_opening(*row[:_FACTS]))
+    # Where two levels go by the same name and height, their openings are put in order together.
+    placed: dict[tuple[Any, ...], list[tuple[Opening, str | None]]] = defaultdict(list)
+    for (height, sort, level_id), openings in levels.items():
+        first = openings[0]
+        place = (first.building or "", upward(height, sort), first.level or "")
+        placed[place] += [(opening, level_id) for opening in openings]
+    for each in placed.values():
+        each.sort(key=_by_mark)
+    return [opening for place in sorted(placed) for opening in placed[place]]
+
+
+def _by_mark(placed: tuple[Opening, str | None]) -> tuple[Any, ...]:
+    return natural(placed[0].mark)
 
 
 @dataclass(frozen=True, slots=True)

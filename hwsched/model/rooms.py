@@ -5,7 +5,7 @@ rule.
 """
 
 import json
-from collections.abc import Collection, Iterable, Mapping
+from collections.abc import Collection, Iterable
 from typing import Any, Final
 
 from sqlalchemy import Connection, Select, select
@@ -79,17 +79,16 @@ def _doors(connection: Connection, levels: Collection[str | None]) -> Iterable[A
 def _closed(doors: Iterable[Any], ids: Collection[str] | None = None) -> dict[str, tuple[str, ...]]:
     """Return the sides of these openings, of all where none are named, on which every door is on no egress path."""
     ways_out: set[tuple[str | None, str]] = set()
-    asked: list[tuple[str, Mapping[str, tuple[str | None, str]]]] = []
+    asked: list[tuple[str, list[tuple[str, tuple[str | None, str]]]]] = []
     for opening_id, level, form, egress, *names in doors:
         if form in _NO_ROOM or (egress == "none" and ids is not None and opening_id not in ids):
             continue
-        rooms = {side: (level, name.strip().casefold()) for side, name in zip(SIDES, names, strict=True) if name}
+        rooms = [(side, (level, name.strip().casefold())) for side, name in zip(SIDES, names, strict=True) if name]
         if egress == "none":
-            asked.append((opening_id, rooms))
+            if rooms:
+                asked.append((opening_id, rooms))
         else:
             # Unknown is no word: of a room with such a door nobody has said that there is no way out.
-            ways_out.update(rooms.values())
-    found = {
-        opening_id: tuple(side for side, room in rooms.items() if room not in ways_out) for opening_id, rooms in asked
-    }
+            ways_out.update([room for _, room in rooms])
+    found = {opening_id: tuple([side for side, room in rooms if room not in ways_out]) for opening_id, rooms in asked}
     return {opening_id: sides for opening_id, sides in found.items() if sides}

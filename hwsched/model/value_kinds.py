@@ -5,7 +5,7 @@ there by `hwsched.model.sound_values`.
 """
 
 import sys
-from typing import Final
+from typing import Any, Final
 
 from sqlalchemy import Boolean, Column, Float, Integer, LargeBinary
 from sqlalchemy.types import TypeEngine
@@ -15,6 +15,7 @@ from hwsched.model.sound_values import Checks
 from hwsched.model.tables import METADATA
 
 _LARGEST: Final = sys.float_info.max
+_SMALLEST_WHOLE: Final = -(2**63)
 _TEXTS: Final[dict[type, str]] = {ExactText: "an amount"}
 
 
@@ -23,14 +24,19 @@ def value_checks() -> Checks:
     found: Checks = {}
     for table in METADATA.tables.values():
         key = next(iter(table.primary_key.columns))
-        found[str(table.name)] = [_check(each) for each in (key, *(each for each in table.columns if each is not key))]
+        others = (each for each in table.columns if each is not key)
+        found[str(table.name)] = [check_of(each) for each in (key, *others)]
     return found
 
 
-def _check(column: Column[object]) -> tuple[str, str, str]:
+def check_of(column: Column[Any]) -> tuple[str, str, str]:
+    """Return the name of a column, SQL that is true of a wrong value, and what belongs there."""
     kinds, belongs = _kinds(column.type)
     name = f'"{column.name}"'
-    wrong = f"typeof({name}) NOT IN ({kinds}, 'null')"
+    # Every value of a file is asked as it is opened, and a call costs thrice as much as two comparisons: SQLite orders
+    # values by their kinds, numbers before texts before blobs, and null is never wrong. sqlite.org/datatype3.html, 4.1
+    plainly = f"typeof({name}) NOT IN ({kinds}, 'null')"
+    wrong = f"({name} < '' OR {name} >= x'')" if kinds == "'text'" else plainly
     if isinstance(column.type, JsonText):
         # What a new row holds tells which of the two it is.
         kind = "array" if column.info.get("blank") == [] else "object"
@@ -39,10 +45,14 @@ def _check(column: Column[object]) -> tuple[str, str, str]:
     elif isinstance(column.type, ExactText):
         wrong = f"({wrong} OR {name} GLOB '*[^0-9.E+-]*' OR {name} NOT GLOB '*[0-9]*')"
     elif isinstance(column.type, Float):
-        # SQLite turns what is not a number into null; infinity it keeps.
-        wrong = f"({wrong} OR abs({name}) > {_LARGEST!r})"
+        # SQLite turns what is not a number into null; infinity it keeps. Texts and blobs lie beyond all numbers.
+        wrong = f"{name} NOT BETWEEN {-_LARGEST!r} AND {_LARGEST!r}"
     elif isinstance(column.type, Boolean):
-        wrong = f"({wrong} OR {name} NOT IN (0, 1))"
+        # What is equal to a whole number is held as one: the column is declared so.
+        wrong = f"{name} NOT IN (0, 1)"
+    elif isinstance(column.type, Integer):
+        # The smallest is the one number that is held as a fraction too, and equal to what that is cut to.
+        wrong = f"({name} IS NOT CAST({name} AS INTEGER) OR ({name} <= {_SMALLEST_WHOLE} AND {wrong}))"
     elif column.info.get("holds") == "date":
         wrong, belongs = f"({wrong} OR date({name}, '+0 days') IS NOT {name})", "a date as 2031-02-03"
     elif column.info.get("holds") == "json":

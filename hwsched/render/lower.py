@@ -6,6 +6,7 @@ PDF, SVG and the desktop paint what comes out of here and decide nothing themsel
 
 import math
 from dataclasses import dataclass, replace
+from functools import lru_cache
 from typing import Literal, NamedTuple
 
 from hwsched.drawings.conventions import (
@@ -141,8 +142,18 @@ class _Sheet:
 
     def stroke(self, points: tuple[Point, ...], pen: Pen, closed: bool, fill: PaperFill, name: str = "") -> None:
         self.found.append(Stroke(points, pen, closed, fill, name))
+        # As `cover` does: most of a drawing are strokes, and a call for each of their points costs as much again.
+        x0, y0, x1, y1 = self.x0, self.y0, self.x1, self.y1
         for x, y in points:
-            self.cover(x, y)
+            if x < x0:
+                x0 = x
+            if x > x1:
+                x1 = x
+            if y < y0:
+                y0 = y
+            if y > y1:
+                y1 = y
+        self.x0, self.y0, self.x1, self.y1 = x0, y0, x1, y1
 
     def letters(self, x: float, y: float, text: str, role: TextRole, anchor: Anchor, angle_deg: float = 0.0) -> None:
         """Put letters where they stand."""
@@ -172,6 +183,10 @@ class _Sheet:
             along, off = (1.0, 3.0) if on_line else (1.5, 1.0)
             upright = abs(math.sin(math.radians(shape.angle_deg))) > 0.7
             dx, dy = way_out(room, self._rooms, off if upright else along, along if upright else off)
+            if dx == dy == 0.0:
+                # Nearly all stand where they may.
+                self._put(shape, room)
+                continue
             self._put(
                 shape._replace(x=shape.x + dx, y=shape.y + dy),
                 (room[0] + dx, room[1] + dy, room[2] + dx, room[3] + dy),
@@ -187,13 +202,10 @@ class _Sheet:
     def _composed(
         self, x: float, y: float, text: str, role: TextRole, anchor: Anchor, angle_deg: float
     ) -> tuple[Letters, Room] | None:
-        text = printable(text).replace("\n", " ")
+        text, height, width, depth = _measured(text, role, self.least_mm, self.narrow)
         if not text:
             return None
-        height = self.height(role)
-        width = text_width_mm(text, height, role in LIGHT.bold, self.narrow)
-        left = {"left": 0.0, "centre": -width / 2, "right": -width}[anchor]
-        depth = size_of_letters_mm(height, self.narrow) * DESCENT_SHARE
+        left = 0.0 if anchor == "left" else -width / 2 if anchor == "centre" else -width
         shape = Letters(x, y, text, height, anchor, angle_deg, role, self.narrow)
         if angle_deg == 0.0:
             return shape, (x + left, y - depth, x + left + width, y + height)
@@ -206,6 +218,15 @@ class _Sheet:
         ]
         xs, ys = [corner[0] for corner in corners], [corner[1] for corner in corners]
         return shape, (min(xs), min(ys), max(xs), max(ys))
+
+
+@lru_cache(maxsize=20_000)
+def _measured(text: str, role: TextRole, least_mm: float, narrow: bool) -> tuple[str, float, float, float]:
+    """Return a text as it is written, the height of its capitals, its width and how far it reaches below its line."""
+    text = printable(text).replace("\n", " ")
+    height = max(LETTER_HEIGHT_MM[role], least_mm)
+    width = text_width_mm(text, height, role in LIGHT.bold, narrow)
+    return text, height, width, size_of_letters_mm(height, narrow) * DESCENT_SHARE
 
 
 def lower(

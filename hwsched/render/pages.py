@@ -10,7 +10,7 @@ from typing import Any, Final
 
 from hwsched.language import phrase
 from hwsched.render import print_style as style
-from hwsched.render.blocks import Document, Letterhead, Marked, Section
+from hwsched.render.blocks import Document, Letterhead, Marked, Section, Table
 from hwsched.render.fonts import font_name, width_per_size
 from hwsched.render.paint import Painter
 from hwsched.render.pictures import paint_picture, size_within
@@ -61,11 +61,16 @@ class Pages:
         """Views that were brought to paper, by what decided it."""
         self.kept_views: Kept = {}
         """Each of them at the scales that were tried."""
+        self.table_memory: dict[object, tuple[Table, style.Type, Any]] = {}
+        """How tables begin, by what decides it; with table and sizes, so that their identity is given to no other."""
+        self.measured = False
+        """Whether it is only looked how much room all takes: what stands where need not be worked out."""
         self.marked: Marked | None = None
         """What of the block that is set is otherwise since."""
         self._lettered = (0, 0, 0)
-        self._columns = 1
-        self._column = 0
+        self.width = self.left = 0.0
+        """Width of the text area, or of its column, and its left end."""
+        self._go_to(0, 1)
         self._page_of: dict[str, int] = {}
         """Pages of headings that have a name, by it."""
         self._asked: dict[tuple[str, float], tuple[str, bool]] = {}
@@ -102,15 +107,11 @@ class Pages:
     def _all_width(self) -> float:
         return self._size[0] - 2 * self.type.margin
 
-    @property
-    def left(self) -> float:
-        """Left end of the text area, or of its column."""
-        return self.type.margin + self._column * (self.width + COLUMN_GAP)
-
-    @property
-    def width(self) -> float:
-        """Width of the text area, or of its column."""
-        return (self._all_width - COLUMN_GAP * (self._columns - 1)) / self._columns
+    def _go_to(self, column: int, columns: int) -> None:
+        """Go to one of the columns that stand side by side; told once, since every line that is set asks for it."""
+        self._column, self._columns = column, columns
+        self.width = (self._all_width - COLUMN_GAP * (columns - 1)) / columns
+        self.left = self.type.margin + column * (self.width + COLUMN_GAP)
 
     @property
     def room(self) -> float:
@@ -127,7 +128,7 @@ class Pages:
         self.y = min(self.y, self._band_low)
         # Small paper has room for fewer.
         most = int((self._all_width + COLUMN_GAP) // (_LEAST_COLUMN + COLUMN_GAP))
-        self._columns, self._column = max(1, min(count, most)), 0
+        self._go_to(0, max(1, min(count, most)))
         self._band_top = self._band_low = self.y
 
     @property
@@ -167,9 +168,9 @@ class Pages:
         self._section = section
         self.type = type_ or (style.SITE if section.at_door else style.DENSE if section.dense else style.USUAL)
         self.painter.narrow = self.type.narrow
-        self._columns = 1
         wide, tall = self._paper
         self._size = (tall, wide) if section.landscape else (wide, tall)
+        self._go_to(self._column, 1)
         self._compose_head(section)
         self.new_page()
 
@@ -206,7 +207,7 @@ class Pages:
             self.new_page()
             return
         self._band_low = min(self._band_low, self.y)
-        self._column += 1
+        self._go_to(self._column + 1, self._columns)
         self.y = self._band_top
         self._fresh = self._band_top == self._body_top
 
@@ -231,7 +232,7 @@ class Pages:
             self._draw_stop()
         self._draw_head_and_foot()
         self.y = self._band_top = self._band_low = self._body_top
-        self._column = 0
+        self._go_to(0, self._columns)
         if self.number == 1 and self._document.letterhead is not None and not self.type.door:
             self._set_letterhead(self._document.letterhead)
         self._fresh = True
@@ -364,7 +365,7 @@ class Pages:
             )
         words = self._paged_words(self.number)
         end = self._right - self._total_width
-        if self._section is not None and self._section.code:
+        if self._section is not None and self._section.code and not self.measured:
             paint_qr(canvas, self._section.code, self._size[0] - self.type.margin - QR_PT, self._rule_y + 2.0)
             painter.forget()
         painter.lines(

@@ -11,7 +11,6 @@ from pathlib import Path
 from typing import Any, Final, Literal
 
 from reportlab import rl_config
-from reportlab.pdfgen.canvas import Canvas
 
 from hwsched.render import print_style as style
 from hwsched.render.blanks import blanks_height, ruled_height, set_blanks, set_ruled
@@ -37,6 +36,7 @@ from hwsched.render.blocks import (
 from hwsched.render.fonts import REGULAR, register
 from hwsched.render.pages import Pages, RenderCancelledError
 from hwsched.render.paint import Nowhere, Unpainted
+from hwsched.render.pdf_canvas import PdfCanvas
 from hwsched.render.tables import first_height, set_table
 from hwsched.render.typeset import (
     facts_height,
@@ -85,7 +85,7 @@ def new_canvas(path: Path, paper: Paper = "letter", date: str = "", language: st
     register()
     # Invariant: reportlab would write time and a random identifier, and the same document would differ each time. Every
     # page begins with the first font: the library's own is none that is embedded.
-    canvas = Canvas(
+    canvas = PdfCanvas(
         str(path),
         pagesize=style.PAPERS[paper],
         invariant=1,
@@ -163,6 +163,7 @@ def lay_out(
         _set_blocks(pages, blocks)
         pages.row_memory.clear()
         pages.kept_views.clear()
+        pages.table_memory.clear()
         if progress is not None:
             progress(done, total)
     pages.finish()
@@ -179,7 +180,9 @@ def _closeness(
     def sheets(type_: style.Type, blocks: tuple[Block, ...]) -> int:
         trial = Pages(Nowhere(), replace(document, sections=(section,)), paper, None)
         trial.painter = Unpainted()
+        trial.measured = True
         trial.row_memory, trial.kept_views = pages.row_memory, pages.kept_views
+        trial.table_memory = pages.table_memory
         trial.begin_section(section, type_)
         _set_blocks(trial, blocks)
         return trial.number

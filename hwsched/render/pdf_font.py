@@ -11,12 +11,13 @@ class PdfFont(TTFont):  # type: ignore[misc]
 
     def __init__(self, name: str, path: str) -> None:
         super().__init__(name, path, asciiReadable=True)
-        self._plain = all(code in self.face.charToGlyph for code in range(32, 127))
+        self.plain = all(code in self.face.charToGlyph for code in range(32, 127))
+        """Whether it has all plain letters."""
 
     def splitString(self, text: str, doc: Any, encoding: str = "utf-8") -> Sequence[tuple[int, bytes]]:  # noqa: N802 (the library's name)
         """Return the parts of a text with the number of the subset in which each is coded."""
         # Readable: the first subset of a document begins with these letters at their own places.
-        if self._plain and text and doc in self.state and text.isascii() and text.isprintable():
+        if self.plain and text and doc in self.state and text.isascii() and text.isprintable():
             return [(0, text.encode())]
         parts: Sequence[tuple[int, bytes]] = super().splitString(text, doc, encoding)
         return parts

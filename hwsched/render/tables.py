@@ -47,10 +47,8 @@ class _Row(NamedTuple):
     """Lines of the cells that are set large, by column: what of each is large, and the words behind it."""
     under: tuple[str, ...] = ()
     """Lines across the row, under all its cells."""
-
-    @property
-    def tall(self) -> int:
-        return max((len(lines) for lines in self.lines), default=1)
+    tall: int = 1
+    """Lines of its highest cell."""
 
 
 def _leading(pages: Pages) -> float:
@@ -161,6 +159,18 @@ class _Begun(NamedTuple):
 
 
 def _begin(pages: Pages, table: Table) -> _Begun:
+    """Return how a table is set here; at the door a section is tried several times, and asks for each table twice."""
+    if not pages.type.door:
+        return _begun(pages, table)
+    key = (id(table), id(pages.type), pages.width, pages.full, pages.marked is None)
+    found = pages.table_memory.get(key)
+    if found is None:
+        found = pages.table_memory[key] = (table, pages.type, _begun(pages, table))
+    begun: _Begun = found[2]
+    return begun
+
+
+def _begun(pages: Pages, table: Table) -> _Begun:
     if (
         table.abreast > 1
         and pages.type.door
@@ -179,13 +189,11 @@ def _begin(pages: Pages, table: Table) -> _Begun:
     if pages.type.door and any(column.below for column in table.columns):
         table, texts, unders = _below(table, texts)
     widths = column_widths(table, texts, pages.width, pages.type)
-    head = _Row(
-        tuple(
-            pages.wrap(column.title, width - 2 * pages.type.side, pages.type.table_head, True)
-            for column, width in zip(table.columns, widths, strict=True)
-        ),
-        True,
+    titles = tuple(
+        pages.wrap(column.title, width - 2 * pages.type.side, pages.type.table_head, True)
+        for column, width in zip(table.columns, widths, strict=True)
     )
+    head = _Row(titles, True, tall=max(map(len, titles), default=1))
     rows = [_row(pages, table, cells, widths, n in table.strong_rows, unders[n]) for n, cells in enumerate(texts[:1])]
     first = sum(_height(pages, row) for row in rows if _height(pages, row) <= pages.full * _MOVED)
     return _Begun(table, texts, unders, widths, head, _height(pages, head) + first)
@@ -289,7 +297,7 @@ def _row(pages: Pages, table: Table, cells: list[str], widths: list[float], bold
         else:
             lines.append(pages.wrap(text, width - 2 * sizes.side, sizes.table, bold))
     across = pages.wrap(under, sum(widths) - _UNDER - sizes.side, sizes.table) if under else ()
-    return _Row(tuple(lines), bold, large, across)
+    return _Row(tuple(lines), bold, large, across, max(map(len, lines), default=1))
 
 
 def _large_lines(pages: Pages, text: str, width: float) -> tuple[tuple[str, str], ...]:
@@ -340,6 +348,9 @@ def _set_rows(
     # What stands under a row comes with its last line.
     under = row.under if first + count == row.tall else ()
     height = (count + len(under)) * _leading(pages) + extra + 2 * pages.type.pad
+    if pages.measured:
+        pages.advance(height)
+        return
     low = pages.y - height
     header = not cells
     if header:
@@ -350,32 +361,33 @@ def _set_rows(
     y = pages.y - pages.type.pad - size * pages.type.rise - (_taller(pages) if extra else 0.0)
     places: list[tuple[float, float, str]] = []
     large: list[tuple[float, float, str]] = []
+    side, leading = pages.type.side, _leading(pages)
     x = pages.left
     ticks: list[float] = []
     asked: list[tuple[str, float]] = []
     for number, (column, width) in enumerate(zip(table.columns, widths, strict=True)):
         if not header and cells[number] == TICK:
             if first == 0:
-                ticks.append(x + (width - _TICK) / 2 if column.align == "centre" else x + pages.type.side)
+                ticks.append(x + (width - _TICK) / 2 if column.align == "centre" else x + side)
             x += width
             continue
         if number in row.large:
             if first == 0:
-                _add_large(pages, row.large[number], x + pages.type.side, y, large, places)
+                _add_large(pages, row.large[number], x + side, y, large, places)
             x += width
             continue
         for line_number, line in enumerate(row.lines[number][first : first + count]):
             if not line:
                 continue
-            at = x + pages.type.side
+            at = x + side
             if column.align != "left":
-                free = width - 2 * pages.type.side - pages.wide(line, row.bold) * size
+                free = width - 2 * side - pages.wide(line, row.bold) * size
                 at += free if column.align == "right" else free / 2
-            places.append((at, y - line_number * _leading(pages), line))
+            places.append((at, y - line_number * leading, line))
         if not header and table.leads_to is not None and table.leads_to[0] == number and row.lines[number] != ("-",):
             pages.lead(f"{table.leads_to[1]}{cells[number]}", x, low, width, height)
         if not header and table.leads_to is not None and table.pages_in == number and first == 0:
-            asked.append((f"{table.leads_to[1]}{cells[table.leads_to[0]]}", x + pages.type.side))
+            asked.append((f"{table.leads_to[1]}{cells[table.leads_to[0]]}", x + side))
         x += width
     low_y = y - (extra - _taller(pages) if extra else 0.0)
     places += [

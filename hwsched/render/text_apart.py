@@ -32,6 +32,15 @@ def moved(room: Room, dx: float, dy: float) -> Room:
     return room[0] + dx, room[1] + dy, room[2] + dx, room[3] + dy
 
 
+def _first_covered(room: Room, taken: Sequence[Room]) -> Room | None:
+    """Return the first of those that stand which a rectangle would cover."""
+    x0, y0, x1, y1 = room
+    for each in taken:
+        if x0 < each[2] and each[0] < x1 and y0 < each[3] and each[1] < y1:
+            return each
+    return None
+
+
 def way_out(room: Room, taken: Sequence[Room], dear_x: float = 1.0, dear_y: float = 1.0) -> tuple[float, float]:
     """Return how far a rectangle has to move so that it covers none of those that stand already.
 
@@ -54,6 +63,9 @@ def way_out(room: Room, taken: Sequence[Room], dear_x: float = 1.0, dear_y: floa
     >>> way_out((0, 0, 10, 2), [(9, 1, 12, 3)])
     (0.0, -1.3)
     """
+    if _first_covered(room, taken) is None:
+        # Nearly all stand free.
+        return 0.0, 0.0
     tried: set[tuple[float, float]] = set()
     waiting: list[tuple[float, float, float]] = [(0.0, 0.0, 0.0)]
     for _ in range(_TRIES):
@@ -61,7 +73,7 @@ def way_out(room: Room, taken: Sequence[Room], dear_x: float = 1.0, dear_y: floa
             break
         _, dx, dy = heapq.heappop(waiting)
         here = moved(room, dx, dy)
-        inside = next((each for each in taken if covers(here, each)), None)
+        inside = _first_covered(here, taken)
         if inside is None:
             return dx, dy
         for x, y in (

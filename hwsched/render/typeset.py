@@ -1,15 +1,17 @@
 """Headings, paragraphs, boxes, lists, facts and lines to sign, set onto pages."""
 
 from collections.abc import Callable, Sequence
+from functools import lru_cache
 from typing import Final, NamedTuple
 
 from hwsched.language import phrase
 from hwsched.render import print_style as style
 from hwsched.render.blocks import Bullets, Facts, Heading, Paragraph, Picture, SignOff, StepLine, Steps
+from hwsched.render.fonts import width_per_size
 from hwsched.render.pages import Pages
 from hwsched.render.pictures import paint_picture, size_within
 from hwsched.render.screen import Colour, PenLook
-from hwsched.render.wrap import printable
+from hwsched.render.wrap import printable, wrap
 
 
 class _Setting(NamedTuple):
@@ -163,16 +165,23 @@ def _set_run_in_box(pages: Pages, text: str, look: _BoxLook, gap: float) -> None
 
 def _led(pages: Pages, word: str, text: str, width: float, size: float) -> tuple[str, ...]:
     """Wrap a text that a bold word leads; the word stands at the head of the first line."""
+    return _led_lines(word, text, width, size, pages.type.narrow)
+
+
+@lru_cache(maxsize=5_000)
+def _led_lines(word: str, text: str, width: float, size: float, narrow: bool) -> tuple[str, ...]:
     said = " ".join(printable(f"{word} {text}").split())
     # Bold letters are wider, so the first line has less room than the others.
-    wider = (pages.wide(f"{word} ", True) - pages.wide(f"{word} ")) * size
-    first = pages.wrap(said, width - wider, size)[0]
+    wider = (width_per_size(f"{word} ", True, narrow) - width_per_size(f"{word} ", False, narrow)) * size
+    first = wrap(said, width - wider, size, narrow=narrow)[0]
     rest = said[len(first) :].lstrip()
-    return (first, *pages.wrap(rest, width, size)) if rest else (first,)
+    return (first, *wrap(rest, width, size, narrow=narrow)) if rest else (first,)
 
 
 def _set_led(pages: Pages, word: str, lines: Sequence[str], x: float, y: float, size: float, leading: float) -> None:
     """Set lines of which the first begins with a bold word."""
+    if pages.measured:
+        return
     places = [(x, y - row * leading, line) for row, line in enumerate(lines)]
     if word:
         pages.painter.lines([(x, y, word)], size, True, style.INK)

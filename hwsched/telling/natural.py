@@ -1,6 +1,7 @@
 """The order in which people count marks, levels and other names."""
 
 import re
+from functools import lru_cache
 from typing import Final
 
 _DIGITS: Final = re.compile("([0-9]+)")
@@ -21,10 +22,16 @@ def natural(mark: str) -> tuple[tuple[int, int, str], ...]:
             number = piece.lstrip("0")
             parts.append((0, len(number), number))
         else:
-            parts += [(1, 0, character.casefold()) for character in piece]
+            parts += _letters(piece)
     # What is left decides between marks such as 012 and 12, and ends before any longer mark.
     parts.append((-1, 0, mark))
     return tuple(parts)
+
+
+@lru_cache(4096)
+def _letters(piece: str) -> tuple[tuple[int, int, str], ...]:
+    """Return what lies between digits; thousands of marks have the same."""
+    return tuple((1, 0, character.casefold()) for character in piece)
 
 
 def upward(height_m: float | None, sort: int | None) -> tuple[bool, float, int]:

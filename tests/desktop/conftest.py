@@ -8,7 +8,7 @@ from PySide6.QtCore import QCoreApplication, QEvent, QSettings, QThread, QTimer
 from PySide6.QtWidgets import QApplication
 from shiboken6 import isValid
 
-from hwsched.desktop import watching
+from hwsched.desktop import loading_ahead, watching
 from hwsched.desktop.jobs import Jobs
 from hwsched.desktop.power.power_window import PowerWindow
 from hwsched.desktop.preferences import Preferences
@@ -64,6 +64,12 @@ def edits_are_waited_for(monkeypatch):
 def nobody_watches(monkeypatch):
     """What others write comes when a test says so, not when the clock does; those who test the watch wind it up."""
     monkeypatch.setattr(watching, "_EACH_MS", 3_600_000)
+
+
+@pytest.fixture(autouse=True)
+def nothing_is_loaded_ahead(monkeypatch):
+    """What pages need is loaded as they are gone to, as by who goes there at once."""
+    monkeypatch.setattr(loading_ahead, "_AFTER_MS", 3_600_000)
 
 
 @pytest.fixture

@@ -1,12 +1,16 @@
 """A project file is data from a stranger: what it declares and holds is looked at before anything of it runs."""
 
+import math
 import os
 import signal
 import sqlite3
+import sys
 import threading
 from contextlib import closing, contextmanager
 
 import pytest
+from sqlalchemy import Boolean, Column, Float, Integer, Text
+from sqlalchemy.dialects.sqlite import dialect as sqlite_dialect
 
 from hwsched.model import errors
 from hwsched.model.history import entries_of
@@ -16,6 +20,7 @@ from hwsched.model.schema import HEAD, REVISIONS
 from hwsched.model.sound_schema import NEWEST, read_shape, schema_of
 from hwsched.model.sqlite_file import harmless
 from hwsched.model.upgrading import upgrade_project
+from hwsched.model.value_kinds import check_of
 from tests.model.saved_projects import SAVED, newest_shape, restore
 
 
@@ -199,6 +204,32 @@ def test_a_value_of_another_kind_is_named_with_its_place(target, what):
     assert any(f"row {each!r}" in said for each in ids)
     assert f"column {column} holds " in said
     assert f"where {belongs}" in said
+
+
+STRANGE = (None, 0, 1, 2, -1, 1.5, 2.0**63, -(2.0**63), 2**63 - 1, -(2**63), 9.3e18, sys.float_info.max, math.inf,
+           -math.inf, "", "a", "12", "1.5", "\0", b"", b"a", b"12")  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("column", "kinds", "further"),
+    [
+        (Column("x", Text), "'text'", ""),
+        (Column("x", Integer), "'integer'", ""),
+        (Column("x", Boolean), "'integer'", "OR x NOT IN (0, 1)"),
+        (Column("x", Float), "'real', 'integer'", f"OR abs(x) > {sys.float_info.max!r}"),
+    ],
+    ids=["text", "integer", "boolean", "float"],
+)
+def test_what_is_asked_of_a_column_is_what_its_kind_says(column, kinds, further):
+    """The question is put quickly; here it is put plainly, of everything that the column can hold."""
+    _, quickly, _ = check_of(column)
+    plainly = f"typeof(x) NOT IN ({kinds}, 'null') {further}"
+    with closing(sqlite3.connect(":memory:")) as database:
+        database.execute(f"CREATE TABLE t (x {column.type.compile(sqlite_dialect())})")
+        database.executemany("INSERT INTO t VALUES (?)", [(each,) for each in STRANGE])
+        rows = database.execute(f"SELECT x, coalesce({quickly}, 0), coalesce({plainly}, 0) FROM t").fetchall()
+    assert [row for row in rows if row[1] != row[2]] == []
+    assert {row[1] for row in rows} == {0, 1}
 
 
 def test_bytes_that_are_no_text_are_named_with_their_place(target):

@@ -21,8 +21,10 @@ class CellEdits(QObject):
 
     Parameters
     ----------
-    model, table, changes
+    model, table
         Of the grid.
+    changes : callable
+        Returns where the grid shows what would change.
     reading : callable
         Returns how texts are read at present.
     thing : callable
@@ -38,14 +40,13 @@ class CellEdits(QObject):
         self,
         model: GridModel[Any],
         table: GridTable,
-        changes: ChangesPane,
+        changes: Callable[[], ChangesPane],
         reading: Callable[[], Reading],
         thing: Callable[[str], str],
     ) -> None:
         super().__init__(table)
         self._model, self._table, self._changes = model, table, changes
         self._reading, self._thing = reading, thing
-        changes.taken.connect(self.write)
 
     def do(self, wanted: str) -> None:
         """Do one of EDITS."""
@@ -84,7 +85,7 @@ class CellEdits(QObject):
         names = self._model.shown_names()[self._table.marked()[0] :]
         laid, left = spread(cells_of(text), ids, start, names, chosen)
         note = phrase("{left} pasted cells have no place here.", left=left) if left else ""
-        self._changes.show_proposals([self._proposed(*each) for each in laid], note)
+        self._changes().show_proposals([self._proposed(*each) for each in laid], note)
 
     def fill(self) -> None:
         """Show what it would change to give the marked cells of the first selected row to the others."""
@@ -94,7 +95,7 @@ class CellEdits(QObject):
             self.said.emit(phrase("Select the row to fill down from and those below it."))
             return
         texts = {name: contents.known[name].text(contents.known[name].value(row)) for name in names}
-        self._changes.show_proposals([self._proposed(each, name, texts[name]) for each in ids[1:] for name in names])
+        self._changes().show_proposals([self._proposed(each, name, texts[name]) for each in ids[1:] for name in names])
 
     def clear(self) -> None:
         """Show what it would change to make the marked facts of the selected rows unknown."""
@@ -102,7 +103,7 @@ class CellEdits(QObject):
         if not names:
             self._table.clipped.emit(self._table.currentIndex())
             return
-        self._changes.show_proposals(
+        self._changes().show_proposals(
             [self._proposed(each, name, "") for each in self._table.selected_ids() for name in names]
         )
 
@@ -115,7 +116,7 @@ class CellEdits(QObject):
             self.said.emit(phrase("Select rows, and show a column of a fact that can be typed."))
             return
         name = self._model.shown_names()[max(0, self._table.currentIndex().column())]
-        self._changes.ask(columns, name, rows, lambda fact, text: [self._proposed(each, fact, text) for each in ids])
+        self._changes().ask(columns, name, rows, lambda fact, text: [self._proposed(each, fact, text) for each in ids])
 
     def _proposed(self, identity: str, name: str, text: str) -> Proposal:
         return proposed(self._model.contents, identity, name, text, self._reading(), self._thing(identity))
@@ -127,7 +128,7 @@ class CellEdits(QObject):
             return
         name = self._model.shown_names()[index.column()]
         if to_all and len(self._table.selected_ids()) > 1:
-            self._changes.show_proposals([self._proposed(each, name, text) for each in self._table.selected_ids()])
+            self._changes().show_proposals([self._proposed(each, name, text) for each in self._table.selected_ids()])
             return
         cell = self._proposed(identity, name, text)
         if cell.refused:

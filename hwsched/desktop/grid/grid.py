@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Sequence
 from dataclasses import replace
+from functools import cached_property
 from typing import Any, Final
 
 from PySide6.QtCore import QItemSelection, QItemSelectionModel, QPoint, Qt, Signal
@@ -89,20 +90,32 @@ class Grid(QWidget):
         self.echo = QLabel()
         self.echo.setWordWrap(True)
         self.echo.hide()
-        self.changes = ChangesPane()
-        self.columns = ColumnsPane(self._arrange)
-        self.edits = CellEdits(model, self.table, self.changes, lambda: self.reading, thing)
-        beside = QHBoxLayout()
-        beside.setContentsMargins(0, 0, 0, 0)
-        beside.addWidget(self.table, 1)
-        beside.addWidget(self.columns)
-        layout = QVBoxLayout(self)
-        layout.setContentsMargins(0, 0, 0, 0)
-        layout.setSpacing(SPACE.hair)
-        layout.addLayout(beside, 1)
-        layout.addWidget(self.echo)
-        layout.addWidget(self.changes)
+        self.edits = CellEdits(model, self.table, lambda: self.changes, lambda: self.reading, thing)
+        self._beside = QHBoxLayout()
+        self._beside.setContentsMargins(0, 0, 0, 0)
+        self._beside.addWidget(self.table, 1)
+        self._below = QVBoxLayout(self)
+        self._below.setContentsMargins(0, 0, 0, 0)
+        self._below.setSpacing(SPACE.hair)
+        self._below.addLayout(self._beside, 1)
+        self._below.addWidget(self.echo)
         self._connect()
+
+    @cached_property
+    def changes(self) -> ChangesPane:
+        """What edits would change; made when it is first asked for, as few grids of a page ever are."""
+        made = ChangesPane()
+        made.taken.connect(self.edits.write)
+        made.left.connect(lambda: self.table.setFocus(Qt.FocusReason.OtherFocusReason))
+        self._below.addWidget(made)
+        return made
+
+    @cached_property
+    def columns(self) -> ColumnsPane:
+        """Which columns there are; made when it is first asked for."""
+        made = ColumnsPane(self._arrange)
+        self._beside.addWidget(made)
+        return made
 
     def _connect(self) -> None:
         for view, delegate in zip((self.table, self.table.frozen), self.delegates, strict=True):
@@ -126,7 +139,6 @@ class Grid(QWidget):
         self.model.layoutChanged.connect(self.moved)
         self.edits.edited.connect(self.edited)
         self.edits.said.connect(self.said)
-        self.changes.left.connect(lambda: self.table.setFocus(Qt.FocusReason.OtherFocusReason))
 
     # --- what is selected -------------------------------------------------------------------------------------------
 

@@ -43,6 +43,8 @@ _ARROW: Final = 12
 """Side of the arrow of a drop-down [px at 100 % text]."""
 _MARK: Final = 14
 """Side of the square or circle of what is ticked [px at 100 % text]."""
+_INDENT: Final = 18
+"""How far a line of a tree stands in from the one above it, and how large its arrow is [px at 100 % text]."""
 _SHEET: Final = Template(
     """
 QLineEdit, QPlainTextEdit, QTextEdit, QAbstractSpinBox {
@@ -143,6 +145,9 @@ QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
 QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
 QFrame#card { background: $pane; border: ${thin}px solid $line; border-radius: ${corner}px; }
 QListView::item, QTreeView::item { min-height: ${row}px; }
+QTreeView { qproperty-indentation: $indent; }
+QTreeView::branch:has-children:closed { image: url("$onward"); }
+QTreeView::branch:has-children:open { image: url("$down"); }
 QToolTip { background: $field; color: $text; border: ${thin}px solid $edge; padding: ${hair}px; }
 """
 )
@@ -166,6 +171,7 @@ def sheet(*, dark: bool, percent: int = 100) -> str:
     return _SHEET.substitute(
         named,
         up=recoloured("up", named["soft"]), down=recoloured("down", named["soft"]),
+        onward=recoloured("next", named["soft"]), indent=at_percent(_INDENT, percent),
         thin=THIN, ring=FOCUS, icon=at_percent(ICON, percent), arrow=at_percent(_ARROW, percent),
         tick=recoloured("check", named["on_accent"]), dot=recoloured("disc", named["on_accent"]),
         mark=at_percent(_MARK, percent), round=at_percent(_MARK, percent) // 2, corner=CORNER,

@@ -3,13 +3,14 @@
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 
+from hwsched.desktop.severities import severity_order
 from hwsched.language import phrase
 from hwsched.operations.findings.checked_supplies import CheckedSupply
 from hwsched.operations.findings.checking import Checked
 from hwsched.operations.findings.waivers import Spoken
 from hwsched.rules import OF_WAIVERS, in_rulebook
 from hwsched.rules.wording import label_of
-from hwsched.values import SEVERITIES, Finding
+from hwsched.values import Finding
 
 
 @dataclass(frozen=True, slots=True)
@@ -124,11 +125,6 @@ def _lines(at: FindingLine, findings: Iterable[Finding]) -> list[FindingLine]:
         for key, found in together.items()
     ]
     return sorted(lines, key=lambda line: severity_order(line.first))
-
-
-def severity_order(finding: Finding) -> int:
-    """Return by what findings are put in order: the worst first."""
-    return SEVERITIES.index(finding.severity)
 
 
 def sharing(lines: Sequence[FindingLine], chosen: FindingLine) -> list[FindingLine]:

@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.desktop.severities import severity_word
 from hwsched.desktop.tokens import fixed_font, scaled
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.language import phrase, phrase_of_count
@@ -215,7 +216,12 @@ class RulebookWindow(ToolWindow):
                 else phrase("on, {count}", count=phrase_of_count("{count} limit", "{count} limits", len(now)))
             )
         )
-        texts = (phrase(rule.title), phrase(rule.severity), words, str(counts[rule_id]) if counts[rule_id] else "")
+        texts = (
+            phrase(rule.title),
+            severity_word(rule.severity),
+            words,
+            str(counts[rule_id]) if counts[rule_id] else "",
+        )
         for column, text in enumerate(texts):
             line.setText(column, text)
             font = line.font(column)

@@ -6,6 +6,7 @@ from PySide6.QtCore import Signal
 
 from hwsched.desktop.lines import Lines, LinesPage
 from hwsched.desktop.parts.set_book import OpeningSet
+from hwsched.desktop.severities import severity_word
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.values import Finding, Fit, FitPart, Hole
@@ -162,7 +163,7 @@ class FindingsPage(LinesPage):
         waived = {place for place, finding in enumerate(findings) if finding.waived}
         rows = [
             (
-                phrase(f.severity) + (phrase(", waived") if f.waived else ""),
+                severity_word(f.severity, waived=f.waived),
                 f.message + (phrase("\nWaived by {waived_by}", waived_by=f.waived_by) if f.waived else ""),
                 f.cure,
                 f.basis,

@@ -11,6 +11,7 @@ from hwsched.desktop.lines import Lines, LinesPage
 from hwsched.desktop.power.power_facts_form import PowerFactsForm, parts_offered
 from hwsched.desktop.power.power_tree import Key
 from hwsched.desktop.power.power_words import circuit_line, opening_line, supply_line
+from hwsched.desktop.severities import severity_order, severity_word
 from hwsched.desktop.sheet_view import SheetView
 from hwsched.drawings.power.riser import risers
 from hwsched.drawings.power.riser_strings import Levels
@@ -96,10 +97,10 @@ class FoundPage(LinesPage):
 
     def show_found(self, findings: list[tuple[str, Finding]]) -> None:
         """Show findings, each with the name of what it speaks of, empty where that is what is chosen."""
-        self._findings = findings
+        self._findings = findings = sorted(findings, key=lambda each: severity_order(each[1]))
         rows = [
             (
-                phrase(finding.severity) + (phrase(", waived") if finding.waived else ""),
+                severity_word(finding.severity, waived=finding.waived),
                 f"{name}: {finding.message}" if name else finding.message,
                 finding.cure,
             )

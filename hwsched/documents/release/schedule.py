@@ -323,10 +323,10 @@ def _differences(group: HeadingGroup, other: HeadingGroup) -> list[str]:
         if getattr(mine, name) != getattr(its, name)
     ]
     if mine.hand != its.hand:
-        found.append(f"hand {mine.hand or phrase(words.UNKNOWN)}")
+        found.append(phrase("hand {hand}", hand=mine.hand or phrase(words.UNKNOWN)))
     leaves = [_of_points(view.openings[0], lambda at: _leaf_words(at, "mm")) for view in (group, other)]
     if leaves[0] != leaves[1]:
-        found.append("leaf")
+        found.append(phrase("leaf"))
     parts = [Counter({part.part: part.quantity for part in each.parts}) for each in (group, other)]
     return found + [part for part in dict.fromkeys((*parts[0], *parts[1])) if parts[0][part] != parts[1][part]]
 
@@ -348,7 +348,14 @@ def _supplies(project: ProjectView) -> list[Section]:
         marks = ", ".join(mark for id_, mark in project.marks.items() if id_ in openings)
         place = " · ".join(part for part in (supply.building, supply.level, supply.place) if part)
         rows.append(
-            (supply.name, place, supply.part or phrase(words.UNKNOWN), standby, "; ".join(limiters), marks or "nothing")
+            (
+                supply.name,
+                place,
+                supply.part or phrase(words.UNKNOWN),
+                standby,
+                "; ".join(limiters),
+                marks or phrase("nothing"),
+            )
         )
     if not rows:
         return []
@@ -490,7 +497,7 @@ def _open_findings(project: ProjectView) -> list[Block]:
     )
     rows = tuple(
         (
-            words.SEVERITY[SEVERITIES[rank]]
+            phrase(words.SEVERITY[SEVERITIES[rank]])
             + (phrase(" (waived: {waived_by})", waived_by=waived_by) if waived else ""),
             rule,
             message,

@@ -4,6 +4,7 @@ A question is answered by one click; a column, a row and a cell are clicked to s
 page; what is asked of a file and what an answer means stands in `hwsched.exchange.survey`.
 """
 
+import re
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from functools import partial
@@ -27,17 +28,19 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.attributes import as_text
+from hwsched.desktop.project.units import UNITS
 from hwsched.desktop.survey.column_words import DECLARED, choice_box, dash_meanings, fact_choices, meanings
 from hwsched.desktop.survey.sheet_columns import fit_columns, marked_cells
 from hwsched.desktop.survey.sheet_model import SheetModel
+from hwsched.desktop.typed import understood
 from hwsched.exchange.problems import WITHOUT_UNIT, Cause, CellProblem, column_letter
 from hwsched.exchange.survey.answers import answered, column_name, with_word
 from hwsched.exchange.survey.corrections import cell_name
 from hwsched.exchange.survey.facts import Oddity, Question, SurveyOptions
 from hwsched.exchange.survey.near_words import near_words
 from hwsched.exchange.survey.outline import ColumnOutline, SheetOutline
-from hwsched.language import phrase
-from hwsched.quantities import BARE_UNITS, BareUnit
+from hwsched.language import phrase, phrase_of_count
+from hwsched.quantities import BARE_UNITS, BareUnit, LengthStyle
 
 _CARDS: Final = 40
 """Questions that are shown; the rest comes as they are answered."""
@@ -46,6 +49,7 @@ _WIDE: Final = 260
 _NAMED: Final = 4
 """Columns that a question names."""
 _UNKNOWN: Final = "unknown"
+_BARE: Final = re.compile(r"\d+([.,]\d+)?")
 
 
 class SheetPage(QWidget):
@@ -65,6 +69,8 @@ class SheetPage(QWidget):
         What can hardly be.
     column : int
         The column that was in hand before.
+    style : {"fraction", "decimal-inch", "mm"}
+        How lengths are shown.
     """
 
     said = Signal(object)
@@ -78,10 +84,13 @@ class SheetPage(QWidget):
         refused: Sequence[Cause] = (),
         oddities: Sequence[Oddity] = (),
         column: int = 0,
+        style: LengthStyle = "mm",
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self.options = options
+        self._style = style
+        self._bare_unit = sheet.bare_unit if sheet is not None else None
         self.sheet = sheet
         self._columns = {each.index: each for each in sheet.columns} if sheet else {}
         self._by_letter = {column_letter(index): each for index, each in self._columns.items()}
@@ -108,6 +117,7 @@ class SheetPage(QWidget):
             self._add_question(question)
         without_unit = [cause for cause in refused if _lacks_unit(cause.problem)]
         self._ask_unit(without_unit)
+        self._doubt_unit([cause for cause in refused if self._may_be_of_another_unit(cause.problem)])
         for cause in [cause for cause in refused if cause not in without_unit][:_CARDS]:
             self._add_refused(cause)
         for oddity in oddities:
@@ -167,6 +177,9 @@ class SheetPage(QWidget):
         self.cell.setAccessibleName(phrase("What stands in the cell"))
         self.cell.setPlaceholderText(phrase("what the cell says; the file is not written"))
         self.mend = QPushButton(phrase("Mend &cell"))
+        self.echo = QLabel()
+        self.echo.setAccessibleName(phrase("The cell, as understood"))
+        self.echo.setWordWrap(True)
         form.addRow(phrase("Column"), self.heading)
         form.addRow(phrase("C&arries"), self.fact)
         form.addRow(phrase("Its &unit"), self.unit)
@@ -174,6 +187,7 @@ class SheetPage(QWidget):
         form.addRow("", _beside(self.is_mark, self.joins_mark))
         form.addRow(phrase("Row"), _beside(self.header_here, self.ends_here))
         form.addRow(phrase("Cell"), _beside(self.cell, self.mend))
+        form.addRow("", self.echo)
         self.fact.activated.connect(lambda: self._say_of_column("columns", self.fact.currentData()))
         self.unit.activated.connect(lambda: self._say_of_column("units", self.unit.currentData()))
         self.dash.activated.connect(lambda: self._say_of_column("dashes", self.dash.currentData()))
@@ -183,6 +197,7 @@ class SheetPage(QWidget):
         self.ends_here.clicked.connect(lambda: self._tell(replace(self.options, last_row=self._row())))
         self.mend.clicked.connect(self._mend)
         self.cell.returnPressed.connect(self._mend)
+        self.cell.textChanged.connect(self._echo)
 
     def _click_column(self, index: int) -> None:
         row = max(self.table.currentIndex().row(), 0)
@@ -206,6 +221,17 @@ class SheetPage(QWidget):
                 _said(self.options.dashes, column),
             )
         self.cell.setText(as_text(self.model.cell(now.row(), now.column())))
+
+    def _echo(self, text: str) -> None:
+        """Say how the cell in hand is understood: a slip of the unit is seen before anything is taken in."""
+        column, row = self._columns.get(self.column), self._row()
+        attribute = DECLARED.get(column.target.partition("@")[0]) if column is not None else None
+        below = self.sheet is not None and row > self.sheet.header_row and row not in self.sheet.passed
+        said = ""
+        if below and column is not None and attribute is not None and attribute.kind == "length" and text.strip():
+            unit = column.unit or self._bare_unit
+            said = phrase("understood as {words}", words=understood(attribute, text, unit, self._style).words)
+        self.echo.setText(said)
 
     def _row(self) -> int:
         return max(self.table.currentIndex().row(), 0) + 1
@@ -252,16 +278,45 @@ class SheetPage(QWidget):
         problems = [cause.problem for cause in refused if isinstance(cause.problem, CellProblem)]
         columns = ", ".join(f"{each.column} ({' '.join(each.header.split())})" for each in problems[:_NAMED])
         more = phrase(" and {count} more", count=len(problems) - _NAMED) if len(problems) > _NAMED else ""
-        word = "columns" if len(problems) > 1 else "column"
-        asked = phrase(
-            "In which unit are the numbers without one, in {word} {columns}{more}?",
-            word=word,
+        asked = phrase_of_count(
+            "In which unit are the numbers without one, in column {columns}{more}?",
+            "In which unit are the numbers without one, in columns {columns}{more}?",
+            len(problems),
             columns=columns,
             more=more,
         )
         line = self._card(asked, _letter(problems[0]))
         for unit in BARE_UNITS:
             self._button(line, refused[0].describe(), unit, partial(self._say_unit, unit))
+
+    def _may_be_of_another_unit(self, problem: object) -> bool:
+        """Tell whether a cell holds a mere number that cannot be true in the unit that it was taken in."""
+        column = self._by_letter.get(problem.column) if isinstance(problem, CellProblem) else None
+        attribute = DECLARED.get(column.target.partition("@")[0]) if column is not None else None
+        return (
+            isinstance(problem, CellProblem)
+            and column is not None
+            and not column.unit
+            and attribute is not None
+            and attribute.kind == "length"
+            and _BARE.fullmatch(problem.read.strip()) is not None
+        )
+
+    def _doubt_unit(self, refused: Sequence[Cause]) -> None:
+        """Ask once for the unit where numbers without one are refused by their size."""
+        unit = self._bare_unit
+        if not refused or unit is None:
+            return
+        asked = phrase_of_count(
+            "{count} cell cannot be true: numbers without a unit are taken in {unit}. In which unit are they?",
+            "{count} cells cannot be true: numbers without a unit are taken in {unit}. In which unit are they?",
+            sum(len(cause.rows) for cause in refused),
+            unit=phrase(UNITS[unit]),
+        )
+        line = self._card(asked)
+        for other in BARE_UNITS:
+            if other != unit:
+                self._button(line, asked, other, partial(self._say_unit, other))
 
     def _say_unit(self, unit: BareUnit) -> None:
         self._tell(replace(self.options, bare_unit=unit))
@@ -301,8 +356,8 @@ class SheetPage(QWidget):
 
         for label, value in meanings(attribute) if attribute.kind == "flag" else near_words(attribute, problem.read):
             self._button(line, problem.read, label, partial(say, value))
-        self._button(line, problem.read, _UNKNOWN, lambda: say(_UNKNOWN))
-        box = choice_box([("means ...", None), *dash_meanings(column.target)], None)
+        self._button(line, problem.read, phrase(_UNKNOWN), lambda: say(_UNKNOWN))
+        box = choice_box([(phrase("means ..."), None), *dash_meanings(column.target)], None)
         box.activated.connect(lambda: say(box.currentData()) if box.currentData() else None)
         self.meanings[problem.read] = box
         line.addWidget(box)

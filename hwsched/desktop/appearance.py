@@ -109,6 +109,7 @@ QHeaderView::section {
     border-bottom: ${thin}px solid $line; padding: ${hair}px ${small}px; text-align: left;
 }
 GridTable::item, _Frozen::item { padding: 0 ${hair}px; }
+Lines::item { padding: ${hair}px 0; }
 QCheckBox::indicator, QRadioButton::indicator, QAbstractItemView::indicator {
     width: ${mark}px; height: ${mark}px; background: $field; border: ${thin}px solid $edge;
     border-radius: ${hair_less}px;
@@ -131,8 +132,8 @@ QToolBar { border: none; border-bottom: ${thin}px solid $line; spacing: ${hair}p
 QStatusBar { border-top: ${thin}px solid $line; }
 QStatusBar::item { border: none; }
 QSplitter::handle { background: $line; }
-QSplitter::handle:horizontal { width: ${thin}px; }
-QSplitter::handle:vertical { height: ${thin}px; }
+QSplitter::handle:horizontal { width: ${thin}px; margin: 0 ${hair}px; }
+QSplitter::handle:vertical { height: ${small}px; background: transparent; }
 QProgressBar { background: $field; border: ${thin}px solid $line; border-radius: ${corner}px; text-align: center; }
 QProgressBar::chunk { background: $tint; border-radius: ${hair_less}px; }
 QScrollBar { background: transparent; border: none; }

@@ -191,7 +191,7 @@ def test_an_empty_project_says_what_to_do_first(qtbot, tmp_path):
     idle(qtbot, shown)
     shown.power.act_power.trigger()
     window = shown.frame.side.windows[PowerWindow]
-    assert window.told.text().startswith("Nothing is laid yet")
+    assert window.tree.words.startswith("Nothing is laid yet")
     assert not window.propose.isEnabled()
     for page in range(window.pages.count()):
         window.pages.setCurrentIndex(page)

@@ -290,7 +290,8 @@ class PowerWindow(ToolWindow):
         self.tree.blockSignals(True)
         self.tree.show_result(present.work, loose, present.facts.runs, present.marks())
         self.tree.blockSignals(False)
-        self.told.setText(first)
+        self.told.clear()
+        self.tree.setAccessibleDescription(first)
         self._show_chosen()
 
     def _edit_fact(self, entity: str, row: str, attribute: str, text: str) -> None:

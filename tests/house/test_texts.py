@@ -4,6 +4,8 @@ import ast
 import re
 from string import Formatter
 
+from hwsched.kept_sentences import LIST as SENTENCES
+from tests.house import sentences
 from tests.house.texts import LIST, ROOT, texts, written
 
 NAME = re.compile(r"[a-z_][a-z0-9_]*")
@@ -11,6 +13,10 @@ NAME = re.compile(r"[a-z_][a-z0-9_]*")
 
 def test_the_list_is_that_of_the_program():
     assert LIST.read_text(encoding="utf-8") == written(), "run python -m tests.house.texts"
+
+
+def test_the_sentences_are_those_of_rules_and_steps():
+    assert SENTENCES.read_text(encoding="utf-8") == sentences.written(), "run python -m tests.house.sentences"
 
 
 def test_what_is_filled_in_has_a_name():

@@ -9,6 +9,7 @@ from hwsched.desktop.parts.set_book import OpeningSet
 from hwsched.desktop.severities import severity_word
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
+from hwsched.rules.saying import cure_of, message_of
 from hwsched.values import Finding, Fit, FitPart, Hole
 from hwsched.work.tools import drill_words
 
@@ -164,9 +165,9 @@ class FindingsPage(LinesPage):
         rows = [
             (
                 severity_word(f.severity, waived=f.waived),
-                f.message + (phrase("\nWaived by {waived_by}", waived_by=f.waived_by) if f.waived else ""),
-                f.cure,
-                f.basis,
+                message_of(f) + (phrase("\nWaived by {waived_by}", waived_by=f.waived_by) if f.waived else ""),
+                cure_of(f),
+                phrase(f.basis),
             )
             for f in findings
         ]

@@ -21,6 +21,7 @@ from hwsched.drawings.power.wiring_way import leaves_of
 from hwsched.language import phrase
 from hwsched.operations.findings.checking import Checked
 from hwsched.quantities import LengthStyle
+from hwsched.rules.saying import cure_of, message_of
 from hwsched.survey import CIRCUIT, RUN, SUPPLY, Entity
 from hwsched.values import Catalogue, Finding
 from hwsched.values.power import CircuitResult, PowerFacts, PowerResult, Run, SupplyResult
@@ -101,10 +102,11 @@ class FoundPage(LinesPage):
         rows = [
             (
                 severity_word(finding.severity, waived=finding.waived),
-                f"{name}: {finding.message}" if name else finding.message,
-                finding.cure,
+                f"{name}: {said}" if name else said,
+                cure_of(finding),
             )
             for name, finding in findings
+            for said in (message_of(finding),)
         ]
         self.table.clearSelection()
         self.table.show_rows(rows, aside={at for at, (_, finding) in enumerate(findings) if finding.waived})

@@ -11,6 +11,7 @@ from hwsched.drawings.power.voltage_plot import voltage_plot
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.quantities import LengthStyle, run_unit
 from hwsched.render.blocks import Block, Cell, Column, Document, Drawings, Facts, Heading, Paragraph, Section, Table
+from hwsched.rules.saying import cure_of, message_of
 from hwsched.values.power import CircuitResult, NodeResult, PowerFinding, SupplyResult
 from hwsched.wiring.failure import What, failures, on_alarm, without_power
 from hwsched.wiring.goods import ROLES
@@ -363,9 +364,9 @@ def _findings(found: list[PowerFinding]) -> list[Block]:
     rows = tuple(
         (
             phrase(words.SEVERITY[f.finding.severity]) + (phrase(" (waived)") if f.finding.waived else ""),
-            f.finding.message,
-            f.finding.cure,
-            f.finding.basis,
+            message_of(f.finding),
+            cure_of(f.finding),
+            phrase(f.finding.basis),
         )
         for f in found
     )

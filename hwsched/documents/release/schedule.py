@@ -9,6 +9,7 @@ from hwsched.documents import words
 from hwsched.documents.power.power_words import run_lengths
 from hwsched.documents.release.heading_facts import heading_facts
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
+from hwsched.kept_sentences import kept_phrase
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
@@ -500,8 +501,8 @@ def _open_findings(project: ProjectView) -> list[Block]:
             phrase(words.SEVERITY[SEVERITIES[rank]])
             + (phrase(" (waived: {waived_by})", waived_by=waived_by) if waived else ""),
             rule,
-            message,
-            cure,
+            kept_phrase(message, rule),
+            kept_phrase(cure, rule),
             f"{len(said_of)}: {', '.join(said_of) if len(said_of) <= _MANY else f'list {number}'}",
         )
         for number, ((waived, rank, rule, message, cure, waived_by), said_of) in enumerate(found, start=1)

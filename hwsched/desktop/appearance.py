@@ -75,6 +75,7 @@ QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QAbstractSpinBox:focus, 
 QAbstractItemView, QScrollArea { border: ${thin}px solid $line; }
 QAbstractItemView:focus, QScrollArea:focus { border: ${ring}px solid $focus; }
 QScrollArea[frameShape="0"] { border: none; }
+QScrollArea[frameShape="0"]:focus { border: ${ring}px solid $focus; }
 QComboBox QLineEdit, QComboBox QLineEdit:focus, QAbstractSpinBox QLineEdit, QAbstractSpinBox QLineEdit:focus {
     background: transparent; border: none; padding: 0; min-height: 0;
 }

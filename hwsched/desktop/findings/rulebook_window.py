@@ -66,6 +66,7 @@ class RulebookWindow(ToolWindow):
         self.form_area = QScrollArea()
         self.form_area.setWidgetResizable(True)
         self.form_area.setFrameShape(QScrollArea.Shape.NoFrame)
+        self.form_area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.set = self.button(phrase("Set limits"), self.set_limits, phrase("Empty is the rule's own"))
         self.own = self.button(phrase("Back to the rule's own"), self.own_limits)
         self.switch = self.button(phrase("Switch off"), self.switch_rule)

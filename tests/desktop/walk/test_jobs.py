@@ -7,7 +7,7 @@ import pytest
 
 JOBS = {
     "edit one fact on thirty openings": "register.one_fact_of_thirty_openings_and_a_query_kept_as_a_view",
-    "rated wood doors thicker than so much on a level": "register.one_fact_of_thirty_openings_and_a_query_kept_as_a_view",
+    "rated wood doors thicker than so much": "register.one_fact_of_thirty_openings_and_a_query_kept_as_a_view",
     "keep the view": "register.one_fact_of_thirty_openings_and_a_query_kept_as_a_view",
     "thickness and parts found by words": "register.thickness_and_parts_are_found_by_words",
     "choose and freeze columns": "register.columns_are_chosen_and_frozen_and_a_block_goes_out_and_comes_back",
@@ -45,6 +45,9 @@ JOBS = {
     "a metric project": "daily.a_metric_project_is_begun_and_its_units_are_changed_later",
     "a second project, and a recent one": (
         "projects.a_second_project_is_opened_and_the_first_one_again_from_the_recent_ones"
+    ),
+    "two processes on one project, kill and start again": (
+        "projects.another_person_types_is_seen_and_killed_and_nothing_written_is_lost"
     ),
     "remove by name after order and search": (
         "daily.what_is_chosen_stays_so_through_order_and_search_and_removing_asks_by_name"

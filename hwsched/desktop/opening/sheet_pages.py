@@ -146,7 +146,9 @@ class FindingsPage(LinesPage):
     wants_rule = Signal(str)
 
     def __init__(self) -> None:
-        super().__init__(Lines((phrase("Severity"), phrase("Finding"), phrase("Cure"), phrase("Basis")), 1))
+        titles = (phrase("Severity"), phrase("Finding"), phrase("Cure"), phrase("Basis"))
+        # What is found and what helps have most of the room.
+        super().__init__(Lines(titles, 1, {0: 72, 3: 96}))
         self.act_waive = self.offer(phrase("Waive…"), phrase("Write down who accepts this finding, and why"))
         self.act_waive.triggered.connect(lambda: self.wants_waiver.emit(self.chosen()))
         self.act_back = self.offer(phrase("Take waiver back"), phrase("The finding counts again"))

@@ -100,7 +100,7 @@ class PowerWindow(ToolWindow):
         split = QSplitter(Qt.Orientation.Horizontal)
         split.addWidget(self.tree)
         split.addWidget(self.sheet)
-        split.setSizes([wide(66), wide(68)])
+        split.setSizes([wide(69), wide(65)])
         split.setStretchFactor(0, 2)
         split.setStretchFactor(1, 3)
         self.body.addLayout(row)

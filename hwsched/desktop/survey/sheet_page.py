@@ -4,7 +4,6 @@ A question is answered by one click; a column, a row and a cell are clicked to s
 page; what is asked of a file and what an answer means stands in `hwsched.exchange.survey`.
 """
 
-import re
 from collections.abc import Callable, Mapping, Sequence
 from dataclasses import replace
 from functools import partial
@@ -28,28 +27,24 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.attributes import as_text
-from hwsched.desktop.project.units import UNITS
 from hwsched.desktop.survey.column_words import DECLARED, choice_box, dash_meanings, fact_choices, meanings
 from hwsched.desktop.survey.sheet_columns import fit_columns, marked_cells
 from hwsched.desktop.survey.sheet_model import SheetModel
-from hwsched.desktop.typed import understood
-from hwsched.exchange.problems import WITHOUT_UNIT, Cause, CellProblem, column_letter
+from hwsched.desktop.survey.units_of_cells import asked_unit, doubted_unit, is_doubtful, lacks_unit, understood_cell
+from hwsched.exchange.problems import Cause, CellProblem, column_letter
 from hwsched.exchange.survey.answers import answered, column_name, with_word
 from hwsched.exchange.survey.corrections import cell_name
 from hwsched.exchange.survey.facts import Oddity, Question, SurveyOptions
 from hwsched.exchange.survey.near_words import near_words
 from hwsched.exchange.survey.outline import ColumnOutline, SheetOutline
-from hwsched.language import phrase, phrase_of_count
+from hwsched.language import phrase
 from hwsched.quantities import BARE_UNITS, BareUnit, LengthStyle
 
 _CARDS: Final = 40
 """Questions that are shown; the rest comes as they are answered."""
 _WIDE: Final = 260
 """Pixels that a column takes at most before a person widens it."""
-_NAMED: Final = 4
-"""Columns that a question names."""
 _UNKNOWN: Final = "unknown"
-_BARE: Final = re.compile(r"\d+([.,]\d+)?")
 
 
 class SheetPage(QWidget):
@@ -115,9 +110,11 @@ class SheetPage(QWidget):
         self._cards = QVBoxLayout()
         for question in questions[:_CARDS]:
             self._add_question(question)
-        without_unit = [cause for cause in refused if _lacks_unit(cause.problem)]
+        without_unit = [cause for cause in refused if lacks_unit(cause.problem)]
         self._ask_unit(without_unit)
-        self._doubt_unit([cause for cause in refused if self._may_be_of_another_unit(cause.problem)])
+        self._doubt_unit(
+            [each for each in refused if is_doubtful(each.problem, self._by_letter.get(_letter(each.problem)))]
+        )
         for cause in [cause for cause in refused if cause not in without_unit][:_CARDS]:
             self._add_refused(cause)
         for oddity in oddities:
@@ -224,14 +221,10 @@ class SheetPage(QWidget):
 
     def _echo(self, text: str) -> None:
         """Say how the cell in hand is understood: a slip of the unit is seen before anything is taken in."""
-        column, row = self._columns.get(self.column), self._row()
-        attribute = DECLARED.get(column.target.partition("@")[0]) if column is not None else None
+        row = self._row()
         below = self.sheet is not None and row > self.sheet.header_row and row not in self.sheet.passed
-        said = ""
-        if below and column is not None and attribute is not None and attribute.kind == "length" and text.strip():
-            unit = column.unit or self._bare_unit
-            said = phrase("understood as {words}", words=understood(attribute, text, unit, self._style).words)
-        self.echo.setText(said)
+        column = self._columns.get(self.column) if below else None
+        self.echo.setText(understood_cell(column, text, self._bare_unit, self._style))
 
     def _row(self) -> int:
         return max(self.table.currentIndex().row(), 0) + 1
@@ -272,50 +265,18 @@ class SheetPage(QWidget):
             self._button(line, question.describe(), answer, self._answering(question, answer))
 
     def _ask_unit(self, refused: Sequence[Cause]) -> None:
-        """Ask once for the unit of all numbers that have none, in however many columns they stand."""
-        if not refused:
-            return
         problems = [cause.problem for cause in refused if isinstance(cause.problem, CellProblem)]
-        columns = ", ".join(f"{each.column} ({' '.join(each.header.split())})" for each in problems[:_NAMED])
-        more = phrase(" and {count} more", count=len(problems) - _NAMED) if len(problems) > _NAMED else ""
-        asked = phrase_of_count(
-            "In which unit are the numbers without one, in column {columns}{more}?",
-            "In which unit are the numbers without one, in columns {columns}{more}?",
-            len(problems),
-            columns=columns,
-            more=more,
-        )
-        line = self._card(asked, _letter(problems[0]))
-        for unit in BARE_UNITS:
-            self._button(line, refused[0].describe(), unit, partial(self._say_unit, unit))
-
-    def _may_be_of_another_unit(self, problem: object) -> bool:
-        """Tell whether a cell holds a mere number that cannot be true in the unit that it was taken in."""
-        column = self._by_letter.get(problem.column) if isinstance(problem, CellProblem) else None
-        attribute = DECLARED.get(column.target.partition("@")[0]) if column is not None else None
-        return (
-            isinstance(problem, CellProblem)
-            and column is not None
-            and not column.unit
-            and attribute is not None
-            and attribute.kind == "length"
-            and _BARE.fullmatch(problem.read.strip()) is not None
-        )
+        if problems:
+            line = self._card(asked_unit(problems), _letter(problems[0]))
+            for unit in BARE_UNITS:
+                self._button(line, refused[0].describe(), unit, partial(self._say_unit, unit))
 
     def _doubt_unit(self, refused: Sequence[Cause]) -> None:
-        """Ask once for the unit where numbers without one are refused by their size."""
         unit = self._bare_unit
-        if not refused or unit is None:
-            return
-        asked = phrase_of_count(
-            "{count} cell cannot be true: numbers without a unit are taken in {unit}. In which unit are they?",
-            "{count} cells cannot be true: numbers without a unit are taken in {unit}. In which unit are they?",
-            sum(len(cause.rows) for cause in refused),
-            unit=phrase(UNITS[unit]),
-        )
-        line = self._card(asked)
-        for other in BARE_UNITS:
-            if other != unit:
+        if refused and unit is not None:
+            asked = doubted_unit(refused, unit)
+            line = self._card(asked)
+            for other in (each for each in BARE_UNITS if each != unit):
                 self._button(line, asked, other, partial(self._say_unit, other))
 
     def _say_unit(self, unit: BareUnit) -> None:
@@ -401,10 +362,6 @@ class SheetPage(QWidget):
         if options != self.options:
             self.options = options
             self.said.emit(options)
-
-
-def _lacks_unit(problem: object) -> bool:
-    return isinstance(problem, CellProblem) and problem.message == WITHOUT_UNIT
 
 
 def _letter(problem: object) -> str:

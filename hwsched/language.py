@@ -90,6 +90,11 @@ def speak(language: str = "") -> str:
     return wanted if _spoken[0] is not None else ENGLISH
 
 
+def in_english() -> bool:
+    """Tell whether texts are said as they stand in the code."""
+    return _in_force() is None
+
+
 @contextmanager
 def in_language(language: str) -> Iterator[None]:
     """Let what is said inside, in this thread alone, be said in a language; empty: in that of the process."""

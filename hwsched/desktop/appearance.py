@@ -43,6 +43,8 @@ _ARROW: Final = 12
 """Side of the arrow of a drop-down [px at 100 % text]."""
 _MARK: Final = 14
 """Side of the square or circle of what is ticked [px at 100 % text]."""
+_INDENT: Final = 18
+"""How far a line of a tree stands in from the one above it, and how large its arrow is [px at 100 % text]."""
 _SHEET: Final = Template(
     """
 QLineEdit, QPlainTextEdit, QTextEdit, QAbstractSpinBox {
@@ -73,6 +75,7 @@ QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QAbstractSpinBox:focus, 
 QAbstractItemView, QScrollArea { border: ${thin}px solid $line; }
 QAbstractItemView:focus, QScrollArea:focus { border: ${ring}px solid $focus; }
 QScrollArea[frameShape="0"] { border: none; }
+QScrollArea[frameShape="0"]:focus { border: ${ring}px solid $focus; }
 QComboBox QLineEdit, QComboBox QLineEdit:focus, QAbstractSpinBox QLineEdit, QAbstractSpinBox QLineEdit:focus {
     background: transparent; border: none; padding: 0; min-height: 0;
 }
@@ -107,6 +110,7 @@ QHeaderView::section {
     border-bottom: ${thin}px solid $line; padding: ${hair}px ${small}px; text-align: left;
 }
 GridTable::item, _Frozen::item { padding: 0 ${hair}px; }
+Lines::item { padding: ${hair}px 0; }
 QCheckBox::indicator, QRadioButton::indicator, QAbstractItemView::indicator {
     width: ${mark}px; height: ${mark}px; background: $field; border: ${thin}px solid $edge;
     border-radius: ${hair_less}px;
@@ -129,8 +133,8 @@ QToolBar { border: none; border-bottom: ${thin}px solid $line; spacing: ${hair}p
 QStatusBar { border-top: ${thin}px solid $line; }
 QStatusBar::item { border: none; }
 QSplitter::handle { background: $line; }
-QSplitter::handle:horizontal { width: ${thin}px; }
-QSplitter::handle:vertical { height: ${thin}px; }
+QSplitter::handle:horizontal { width: ${thin}px; margin: 0 ${hair}px; }
+QSplitter::handle:vertical { height: ${small}px; background: transparent; }
 QProgressBar { background: $field; border: ${thin}px solid $line; border-radius: ${corner}px; text-align: center; }
 QProgressBar::chunk { background: $tint; border-radius: ${hair_less}px; }
 QScrollBar { background: transparent; border: none; }
@@ -143,6 +147,9 @@ QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
 QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
 QFrame#card { background: $pane; border: ${thin}px solid $line; border-radius: ${corner}px; }
 QListView::item, QTreeView::item { min-height: ${row}px; }
+QTreeView { qproperty-indentation: $indent; }
+QTreeView::branch:has-children:closed { image: url("$onward"); }
+QTreeView::branch:has-children:open { image: url("$down"); }
 QToolTip { background: $field; color: $text; border: ${thin}px solid $edge; padding: ${hair}px; }
 """
 )
@@ -166,6 +173,7 @@ def sheet(*, dark: bool, percent: int = 100) -> str:
     return _SHEET.substitute(
         named,
         up=recoloured("up", named["soft"]), down=recoloured("down", named["soft"]),
+        onward=recoloured("next", named["soft"]), indent=at_percent(_INDENT, percent),
         thin=THIN, ring=FOCUS, icon=at_percent(ICON, percent), arrow=at_percent(_ARROW, percent),
         tick=recoloured("check", named["on_accent"]), dot=recoloured("disc", named["on_accent"]),
         mark=at_percent(_MARK, percent), round=at_percent(_MARK, percent) // 2, corner=CORNER,

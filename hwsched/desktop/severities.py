@@ -1,9 +1,35 @@
-"""How many errors, warnings and notes there are, in words."""
+"""Severities in words, in the one way in which every list says them: errors first, then warnings, then notes."""
 
 from collections.abc import Mapping
+from typing import Final
 
-from hwsched.language import phrase_of_count
-from hwsched.values import Severity
+from hwsched.desktop.tokens import Text
+from hwsched.language import phrase, phrase_of_count, to_phrase
+from hwsched.values import SEVERITIES, Finding, Severity
+
+COLOURS: Final[Mapping[Severity, Text]] = {"error": "refused", "warning": "held", "note": "soft"}
+_WORDS: Final[Mapping[Severity, str]] = {
+    "error": to_phrase("Error"),
+    "warning": to_phrase("Warning"),
+    "note": to_phrase("Note"),
+}
+
+
+def severity_word(severity: Severity, *, waived: bool = False) -> str:
+    """Return how a severity stands in a cell, and before what a finding says.
+
+    Examples
+    --------
+    >>> severity_word("error"), severity_word("note", waived=True)
+    ('Error', 'Note, waived')
+    """
+    said = phrase(_WORDS[severity])
+    return phrase("{severity}, waived", severity=said) if waived else said
+
+
+def severity_order(finding: Finding) -> int:
+    """Order findings as severe ones first."""
+    return SEVERITIES.index(finding.severity)
 
 
 def severities_in_words(counts: Mapping[Severity, int]) -> list[str]:

@@ -136,6 +136,11 @@ class ToolWindow(QWidget):
         self.listen(desk.workspace.touched, self._on_touched)
         self.listen(desk.selected, self._on_selected)
 
+    def heightForWidth(self, width: int) -> int:  # noqa: N802
+        """Return how high it must be: as high as it likes to be it would be scrolled, its buttons out of sight."""
+        layout = self.layout()
+        return layout.minimumHeightForWidth(width) if layout is not None else super().heightForWidth(width)
+
     def listen(self, signal: SignalInstance, slot: Callable[..., Any]) -> None:
         """Hear a signal until the page is closed."""
         signal.connect(slot)

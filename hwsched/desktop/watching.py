@@ -6,6 +6,7 @@ from typing import Any, Final
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from hwsched.desktop.jobs import Jobs
+from hwsched.kept_sentences import STEPS, kept_phrase
 from hwsched.language import phrase
 from hwsched.model.project import Project
 from hwsched.model.touched import Touched
@@ -87,11 +88,11 @@ def said_of_others(steps: Sequence[Touched]) -> str:
     'Ann: Fit 3 openings'
     """
     if len(steps) == 1:
-        return f"{steps[0].who}: {steps[0].summary}"
+        return f"{steps[0].who}: {kept_phrase(steps[0].summary, STEPS)}"
     people = dict.fromkeys(each.who for each in steps)
     return phrase(
         "{people}: {count} steps, last: {summary}",
         people=", ".join(people),
         count=len(steps),
-        summary=steps[-1].summary,
+        summary=kept_phrase(steps[-1].summary, STEPS),
     )

@@ -7,6 +7,7 @@ from typing import Final
 
 from hwsched.attributes import Attribute
 from hwsched.catalogue import kind_of
+from hwsched.kept_sentences import kept_phrase
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, format_feet_inches, format_length
 from hwsched.render.blocks import Column
@@ -105,15 +106,17 @@ def quantity(value: float) -> int | float:
 _COMMAND: Final = re.compile(r"\bhwsched [a-z-]+ [a-z-]+")
 
 
-def cure_at_door(cure: str) -> str:
-    """Say how something is cured to who stands at a door: a command line is for the office.
+def cure_at_door(cure: str, rule: str) -> str:
+    """Say how what a rule found is cured to who stands at a door: a command line is for the office.
 
     Examples
     --------
-    >>> cure_at_door("Fit it again: hwsched opening fit PROJECT."), cure_at_door("Take a longer screw.")
-    ('The office sees to it.', 'Take a longer screw.')
+    >>> cure_at_door("Fit it again: hwsched opening fit PROJECT.", "fit-complete")
+    'The office sees to it.'
+    >>> cure_at_door("Take a longer screw.", "fastener-fits")
+    'Take a longer screw.'
     """
-    return phrase("The office sees to it.") if _COMMAND.search(cure) else cure
+    return phrase("The office sees to it.") if _COMMAND.search(cure) else kept_phrase(cure, rule)
 
 
 def days(life: float) -> str:

@@ -30,7 +30,7 @@ def page_of(rule: AnyRule, limits: Mapping[str, float] | None = None, *, off: bo
         "",
         f"Identifier   {rule.id}",
         f"Discipline   {DISCIPLINES[rule.discipline]}",
-        f"Severity     {rule.severity}",
+        f"Severity     {rule.severity.capitalize()}",
         f"Judges       {rule.subject.text}",
         f"Basis        {rule.basis}",
     ]

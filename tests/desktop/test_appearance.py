@@ -3,7 +3,7 @@
 import pytest
 from PySide6.QtCore import QByteArray, QSettings
 from PySide6.QtGui import QPalette
-from PySide6.QtWidgets import QLabel
+from PySide6.QtWidgets import QLabel, QTreeWidget, QTreeWidgetItem
 
 from hwsched.desktop.appearance import Look, palette, sheet
 from hwsched.desktop.preferences import Preferences
@@ -89,3 +89,29 @@ def test_the_style_sheet_says_no_word_that_is_left_open():
     assert "$" not in light + dark
     assert COLOURS["focus"][0] in light
     assert COLOURS["focus"][1] in dark
+
+
+def arrow_of(tree):
+    """How high the arrow is that unfolds the first line [px]: what is painted before its text."""
+    line = tree.visualItemRect(tree.topLevelItem(0))
+    image = tree.viewport().grab(line.translated(-line.left(), 0)).toImage()
+    ground = image.pixelColor(0, 0)
+    wide = range(tree.indentation())
+    rows = [y for y in range(image.height()) if any(image.pixelColor(x, y) != ground for x in wide)]
+    return rows[-1] - rows[0] + 1
+
+
+def test_the_arrows_of_trees_grow_with_the_text(qtbot, preferences, look):
+    tree = QTreeWidget()
+    tree.setHeaderLabels(["Place"])
+    tree.addTopLevelItem(QTreeWidgetItem(["Mill House"]))
+    tree.topLevelItem(0).addChild(QTreeWidgetItem(["Ground"]))
+    qtbot.addWidget(tree)
+    tree.show()
+    high = {}
+    for percent in (100, 200):
+        preferences.text_size = percent
+        qtbot.wait(0)
+        high[percent] = arrow_of(tree)
+    assert high[100] >= 8
+    assert high[200] >= 1.8 * high[100]

@@ -66,7 +66,7 @@ def test_a_waived_finding_stays_marked_counted_and_comes_back(at_work, qtbot):
     assert "tester" in finding.waived_by
     assert "2099-01-31" in finding.waived_by
     row = page.table.currentRow()
-    assert page.table.item(row, 0).text() == "note, waived"
+    assert page.table.item(row, 0).text() == "Note, waived"
     assert "grinder on site" in page.table.item(row, 1).text()
     assert page.table.item(row, 0).font().italic()
     assert at_work.sheet.pages.tabText(3) == f"Findings {total - 1} + 1 waived"

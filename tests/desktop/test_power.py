@@ -117,6 +117,14 @@ def test_a_long_run_of_thin_wire_is_marked_low_and_says_its_cures(at_work, qtbot
     assert any(f.rule == "circuit-voltage" for f in checked_of(at_work, "M316").findings)
 
 
+def test_what_is_found_of_all_supplies_stands_by_severity(power):
+    power.tree.clearSelection()
+    power.tree.setCurrentItem(None)
+    said = [power.found.item(row, 0).text() for row in range(power.found.rowCount())]
+    assert set(said) == {"Error", "Note"}
+    assert said == sorted(said, key=("Error", "Warning", "Note").index)
+
+
 def test_siting_is_compared_and_accepted(at_work, qtbot, power):
     for mark in ("M016", "M116"):
         power.tree.setCurrentItem(line(power, mark))
@@ -183,7 +191,7 @@ def test_an_empty_project_says_what_to_do_first(qtbot, tmp_path):
     idle(qtbot, shown)
     shown.power.act_power.trigger()
     window = shown.frame.side.windows[PowerWindow]
-    assert window.told.text().startswith("Nothing is laid yet")
+    assert window.tree.words.startswith("Nothing is laid yet")
     assert not window.propose.isEnabled()
     for page in range(window.pages.count()):
         window.pages.setCurrentIndex(page)

@@ -220,16 +220,16 @@ def test_a_bare_supply_is_laid_and_taken_back_in_an_empty_project(qtbot, tmp_pat
     shown.power.act_power.trigger()
     window = shown.frame.side.windows[PowerWindow]
     assert "First take in a survey" in window.tree.words
-    assert window.told.text() == window.tree.words
+    assert window.tree.accessibleDescription() == window.tree.words
     assert window.tree.topLevelItemCount() == 0
     qtbot.mouseClick(window.add_supply, LEFT)
     qtbot.keyClicks(window.asked.fields["name"], "P1")
     qtbot.mouseClick(window.asked.ok, LEFT)
     assert line(window, "P1").text(4) == "unused"
-    assert window.told.text() == ""
+    assert window.tree.words == ""
     shown.history.act_undo.trigger()
     assert window.tree.topLevelItemCount() == 0
-    assert window.told.text().startswith("Nothing is laid yet")
+    assert window.tree.words.startswith("Nothing is laid yet")
     shown.close()
 
 

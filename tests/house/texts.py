@@ -31,6 +31,7 @@ from hwsched.values.standing import WHY
 from hwsched.work import cautions, tools
 from hwsched.work.step import Caution, Tool, Where
 from hwsched.work.steps import STEPS
+from tests.house.sentences import sentences
 
 ROOT = Path(__file__).parents[2]
 LIST = FOLDER / f"{DOMAIN}.pot"
@@ -103,6 +104,7 @@ def declared() -> Iterator[str]:
     with (RESOURCES / "service" / "faults.csv").open(encoding="utf-8", newline="") as file:
         for row in csv.DictReader(file):
             yield from (row["title"], row["look"])
+    yield from (text for _of, text in sentences())
     for calculator in CALCULATORS:
         yield calculator.title
         yield from _of_form(form_of(calculator))

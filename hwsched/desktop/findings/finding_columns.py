@@ -4,20 +4,20 @@ from typing import Final
 
 from hwsched.desktop.findings.finding_lines import FindingLine
 from hwsched.desktop.grid.column import Column
-from hwsched.desktop.tokens import Text, colour
+from hwsched.desktop.severities import COLOURS, severity_word
+from hwsched.desktop.tokens import colour
 from hwsched.language import phrase, to_phrase
 from hwsched.rules.wording import label_of
 from hwsched.values import DISCIPLINES, SEVERITIES
 
-_SEVERE: Final[dict[str, Text]] = {"error": "refused", "warning": "held", "note": "soft"}
 COLUMNS: Final[tuple[Column[FindingLine], ...]] = (
     Column(
         "severity",
         to_phrase("Severity"),
         lambda line: line.first.severity,
-        lambda severity: phrase(severity.capitalize()),
+        severity_word,
         SEVERITIES.index,
-        colour=lambda severity: colour(_SEVERE[severity]),
+        colour=lambda severity: colour(COLOURS[severity]),
         width=10,
     ),
     Column(

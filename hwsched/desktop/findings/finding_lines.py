@@ -3,13 +3,15 @@
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 
+from hwsched.desktop.severities import severity_order
 from hwsched.language import phrase
 from hwsched.operations.findings.checked_supplies import CheckedSupply
 from hwsched.operations.findings.checking import Checked
 from hwsched.operations.findings.waivers import Spoken
 from hwsched.rules import OF_WAIVERS, in_rulebook
+from hwsched.rules.saying import cure_of, message_of
 from hwsched.rules.wording import label_of
-from hwsched.values import SEVERITIES, Finding
+from hwsched.values import Finding
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,12 +50,12 @@ class FindingLine:
     @property
     def said(self) -> str:
         """What is found."""
-        return phrase("Not known: {label_of}", label_of=label_of(self.need)) if self.need else self.first.message
+        return phrase("Not known: {label_of}", label_of=label_of(self.need)) if self.need else message_of(self.first)
 
     @property
     def cure(self) -> str:
         """What helps: of a missing fact to find it, whoever asks."""
-        return phrase("Find out {label_of}", label_of=label_of(self.need)) if self.need else self.first.cure
+        return phrase("Find out {label_of}", label_of=label_of(self.need)) if self.need else cure_of(self.first)
 
     @property
     def text(self) -> str:
@@ -124,11 +126,6 @@ def _lines(at: FindingLine, findings: Iterable[Finding]) -> list[FindingLine]:
         for key, found in together.items()
     ]
     return sorted(lines, key=lambda line: severity_order(line.first))
-
-
-def severity_order(finding: Finding) -> int:
-    """Return by what findings are put in order: the worst first."""
-    return SEVERITIES.index(finding.severity)
 
 
 def sharing(lines: Sequence[FindingLine], chosen: FindingLine) -> list[FindingLine]:

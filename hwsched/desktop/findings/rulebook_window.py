@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.desktop.severities import severity_word
 from hwsched.desktop.tokens import fixed_font, scaled
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.language import phrase, phrase_of_count
@@ -65,6 +66,7 @@ class RulebookWindow(ToolWindow):
         self.form_area = QScrollArea()
         self.form_area.setWidgetResizable(True)
         self.form_area.setFrameShape(QScrollArea.Shape.NoFrame)
+        self.form_area.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.set = self.button(phrase("Set limits"), self.set_limits, phrase("Empty is the rule's own"))
         self.own = self.button(phrase("Back to the rule's own"), self.own_limits)
         self.switch = self.button(phrase("Switch off"), self.switch_rule)
@@ -215,7 +217,12 @@ class RulebookWindow(ToolWindow):
                 else phrase("on, {count}", count=phrase_of_count("{count} limit", "{count} limits", len(now)))
             )
         )
-        texts = (phrase(rule.title), phrase(rule.severity), words, str(counts[rule_id]) if counts[rule_id] else "")
+        texts = (
+            phrase(rule.title),
+            severity_word(rule.severity),
+            words,
+            str(counts[rule_id]) if counts[rule_id] else "",
+        )
         for column, text in enumerate(texts):
             line.setText(column, text)
             font = line.font(column)

@@ -18,7 +18,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.desktop.severities import severity_word
 from hwsched.language import phrase
+from hwsched.rules.saying import message_of
 from hwsched.values import Finding
 
 
@@ -58,7 +60,7 @@ class WaiveDialog(QDialog):
         self.setWindowTitle(phrase("Waive {rule}", rule=finding.rule))
         self.setMinimumWidth(560)
         self._about = finding.about
-        said = QLabel(f"{mark}, {phrase(finding.severity)}: {finding.message}")
+        said = QLabel(f"{mark}. {severity_word(finding.severity)}: {message_of(finding)}")
         said.setTextFormat(Qt.TextFormat.PlainText)
         said.setWordWrap(True)
         self.person = QLineEdit(person)

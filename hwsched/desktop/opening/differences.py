@@ -9,11 +9,13 @@ from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QHeaderView, QTreeWidget, QTreeWidgetItem, QWidget
 
 from hwsched.calc.parts.cost import Cost
+from hwsched.desktop.severities import severity_word
 from hwsched.desktop.survey.register import state_colour, status_word
 from hwsched.desktop.tokens import scaled
 from hwsched.language import phrase
 from hwsched.operations.opening.what_if import Difference
 from hwsched.quantities.money import rounded, summed
+from hwsched.rules.saying import message_of
 from hwsched.values import Finding
 
 _ID: Final = int(Qt.ItemDataRole.UserRole)
@@ -114,7 +116,7 @@ def _to(each: Difference) -> str:
 def finding_words(finding: Finding) -> str:
     """Say a finding in one line."""
     about = f" ({finding.about})" if finding.about else ""
-    return f"{phrase(finding.severity)}: {finding.message}{about}"
+    return f"{severity_word(finding.severity)}: {message_of(finding)}{about}"
 
 
 def cost_words(before: Cost | None, after: Cost | None) -> str:

@@ -113,7 +113,7 @@ class DrawingPage(QWidget):
             phrase("Print…"), phrase("Print what is seen to scale, as PDF (P)"), self.wants_print.emit, "P"
         )
         self.act_tear = self._act(
-            phrase("Own window"), phrase("The drawing in a window of its own, and back (W)"), self.tear, "W"
+            phrase("Own window"), phrase("The drawing in a window of its own, and back (W)"), self.tear, "W", "tear-off"
         )
         self.side = QFrame()
         self._side = QHBoxLayout(self.side)
@@ -161,10 +161,10 @@ class DrawingPage(QWidget):
             self.view.addAction(made)
         return made
 
-    def _act(self, text: str, tip: str, slot: object, key: str = "") -> QAction:
+    def _act(self, text: str, tip: str, slot: object, key: str = "", picture: str = "") -> QAction:
         made = self._action(text, tip, key)
         made.triggered.connect(lambda _checked=False: slot())  # type: ignore[operator]
-        self.tools.add(made)
+        self.tools.add(made, picture)
         return made
 
     def sizeHint(self) -> QSize:  # noqa: N802

@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.tokens import SPACE
+from hwsched.kept_sentences import STEPS, kept_phrase
 from hwsched.language import phrase, phrase_of_count
 from hwsched.model.time_zone import second_of
 from hwsched.operations.opening.past import PastStep
@@ -65,7 +66,7 @@ class PastPage(QWidget):
         self.tree.clear()
         for step in steps:
             state = phrase(", taken back") if step.undone else ""
-            head = QTreeWidgetItem([f"{second_of(step.when)}  {step.who}: {step.summary}{state}"])
+            head = QTreeWidgetItem([f"{second_of(step.when)}  {step.who}: {kept_phrase(step.summary, STEPS)}{state}"])
             head.setToolTip(0, phrase("Step {number}", number=step.number))
             head.setData(0, _STEP, step.number)
             font = head.font(0)

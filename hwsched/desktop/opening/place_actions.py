@@ -12,6 +12,7 @@ from hwsched.language import phrase, to_phrase
 from hwsched.operations.findings.checking import Checked
 from hwsched.operations.opening.trial_placement import against_place, with_unit_at
 from hwsched.quantities import LengthError, format_length, parse_length
+from hwsched.rules.saying import message_of
 
 
 class PlaceActions(Subject):
@@ -53,7 +54,7 @@ class PlaceActions(Subject):
     def _said_of(self, tried: Checked) -> str:
         style, fit_ = self.state.style_of_lengths, tried.point(self.sheet.number).fit
         against = against_place(tried)
-        words = [phrase("Does not fit here: ") + against[0].message if against else phrase("Fits here")]
+        words = [phrase("Does not fit here: ") + message_of(against[0]) if against else phrase("Fits here")]
         if fit_ is not None and fit_.cable is not None:
             words.append(
                 phrase(
@@ -83,7 +84,7 @@ class PlaceActions(Subject):
         place = fit.placement if fit is not None else None
         if against or place is None:
             self.state.show_again()
-            reason = against[0].message if against else phrase("There is no place for the unit here.")
+            reason = message_of(against[0]) if against else phrase("There is no place for the unit here.")
             self.sheet.state.setText(phrase("Refused, the unit stays where it was: {reason}", reason=reason))
             self.sheet.drawing.form.say(phrase("Refused, the unit stays where it was: {reason}", reason=reason))
             return

@@ -6,8 +6,10 @@ from PySide6.QtCore import Signal
 
 from hwsched.desktop.lines import Lines, LinesPage
 from hwsched.desktop.parts.set_book import OpeningSet
+from hwsched.desktop.severities import severity_word
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
+from hwsched.rules.saying import cure_of, message_of
 from hwsched.values import Finding, Fit, FitPart, Hole
 from hwsched.work.tools import drill_words
 
@@ -144,7 +146,9 @@ class FindingsPage(LinesPage):
     wants_rule = Signal(str)
 
     def __init__(self) -> None:
-        super().__init__(Lines((phrase("Severity"), phrase("Finding"), phrase("Cure"), phrase("Basis")), 1))
+        titles = (phrase("Severity"), phrase("Finding"), phrase("Cure"), phrase("Basis"))
+        # What is found and what helps have most of the room.
+        super().__init__(Lines(titles, 1, {0: 72, 3: 96}))
         self.act_waive = self.offer(phrase("Waive…"), phrase("Write down who accepts this finding, and why"))
         self.act_waive.triggered.connect(lambda: self.wants_waiver.emit(self.chosen()))
         self.act_back = self.offer(phrase("Take waiver back"), phrase("The finding counts again"))
@@ -162,10 +166,10 @@ class FindingsPage(LinesPage):
         waived = {place for place, finding in enumerate(findings) if finding.waived}
         rows = [
             (
-                phrase(f.severity) + (phrase(", waived") if f.waived else ""),
-                f.message + (phrase("\nWaived by {waived_by}", waived_by=f.waived_by) if f.waived else ""),
-                f.cure,
-                f.basis,
+                severity_word(f.severity, waived=f.waived),
+                message_of(f) + (phrase("\nWaived by {waived_by}", waived_by=f.waived_by) if f.waived else ""),
+                cure_of(f),
+                phrase(f.basis),
             )
             for f in findings
         ]

@@ -6,7 +6,8 @@ from PySide6.QtCore import QRect, QSize, Qt
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QLayout, QLayoutItem, QSizePolicy, QToolButton, QWidget
 
-from hwsched.desktop.tokens import SPACE
+from hwsched.desktop.icons import icon
+from hwsched.desktop.tokens import SPACE, icon_size
 
 _MOST_ROWS: Final = 4
 """About as many rows does it need where it is narrowest."""
@@ -96,11 +97,15 @@ class ToolRow(QWidget):
         policy.setHeightForWidth(True)
         self.setSizePolicy(policy)
 
-    def add(self, act: QAction) -> QToolButton:
-        """Add a button of an action."""
+    def add(self, act: QAction, picture: str = "") -> QToolButton:
+        """Add a button of an action: its words, or an icon where the words are not needed."""
         made = QToolButton()
+        if picture:
+            act.setIcon(icon(picture))
+            made.setIconSize(icon_size())
         made.setDefaultAction(act)
-        made.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextOnly)
+        style = Qt.ToolButtonStyle
+        made.setToolButtonStyle(style.ToolButtonIconOnly if picture else style.ToolButtonTextOnly)
         made.setAccessibleName(act.toolTip() or act.text())
         self._flow.addWidget(made)
         return made

@@ -24,6 +24,7 @@ class PartFacts(QScrollArea):
         super().__init__(parent)
         self.setWidgetResizable(True)
         self.setFrameShape(QScrollArea.Shape.NoFrame)
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self.lines: dict[str, FactLine] = {}
         self._asked = PartEdit("")
         self._form: PartForm | None = None

@@ -11,6 +11,7 @@ from hwsched.desktop.lines import Lines, LinesPage
 from hwsched.desktop.power.power_facts_form import PowerFactsForm, parts_offered
 from hwsched.desktop.power.power_tree import Key
 from hwsched.desktop.power.power_words import circuit_line, opening_line, supply_line
+from hwsched.desktop.severities import severity_order, severity_word
 from hwsched.desktop.sheet_view import SheetView
 from hwsched.drawings.power.riser import risers
 from hwsched.drawings.power.riser_strings import Levels
@@ -20,6 +21,7 @@ from hwsched.drawings.power.wiring_way import leaves_of
 from hwsched.language import phrase
 from hwsched.operations.findings.checking import Checked
 from hwsched.quantities import LengthStyle
+from hwsched.rules.saying import cure_of, message_of
 from hwsched.survey import CIRCUIT, RUN, SUPPLY, Entity
 from hwsched.values import Catalogue, Finding
 from hwsched.values.power import CircuitResult, PowerFacts, PowerResult, Run, SupplyResult
@@ -96,14 +98,15 @@ class FoundPage(LinesPage):
 
     def show_found(self, findings: list[tuple[str, Finding]]) -> None:
         """Show findings, each with the name of what it speaks of, empty where that is what is chosen."""
-        self._findings = findings
+        self._findings = findings = sorted(findings, key=lambda each: severity_order(each[1]))
         rows = [
             (
-                phrase(finding.severity) + (phrase(", waived") if finding.waived else ""),
-                f"{name}: {finding.message}" if name else finding.message,
-                finding.cure,
+                severity_word(finding.severity, waived=finding.waived),
+                f"{name}: {said}" if name else said,
+                cure_of(finding),
             )
             for name, finding in findings
+            for said in (message_of(finding),)
         ]
         self.table.clearSelection()
         self.table.show_rows(rows, aside={at for at, (_, finding) in enumerate(findings) if finding.waived})

@@ -16,6 +16,7 @@ from hwsched.desktop.power.power_facts_form import NewPowerDialog, parts_offered
 from hwsched.desktop.power.power_sheet import PowerSheet, PowerShown
 from hwsched.desktop.power.power_tree import ID, KIND, PowerTree
 from hwsched.desktop.power.siting_window import SitingWindow
+from hwsched.desktop.tokens import wide
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.desktop.trouble import tell_failure
 from hwsched.language import phrase, to_phrase
@@ -99,7 +100,7 @@ class PowerWindow(ToolWindow):
         split = QSplitter(Qt.Orientation.Horizontal)
         split.addWidget(self.tree)
         split.addWidget(self.sheet)
-        split.setSizes([610, 720])
+        split.setSizes([wide(69), wide(65)])
         split.setStretchFactor(0, 2)
         split.setStretchFactor(1, 3)
         self.body.addLayout(row)
@@ -290,7 +291,8 @@ class PowerWindow(ToolWindow):
         self.tree.blockSignals(True)
         self.tree.show_result(present.work, loose, present.facts.runs, present.marks())
         self.tree.blockSignals(False)
-        self.told.setText(first)
+        self.told.clear()
+        self.tree.setAccessibleDescription(first)
         self._show_chosen()
 
     def _edit_fact(self, entity: str, row: str, attribute: str, text: str) -> None:

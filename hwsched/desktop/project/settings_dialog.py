@@ -18,6 +18,8 @@ from PySide6.QtWidgets import (
 
 from hwsched.choices import PREFERENCES
 from hwsched.desktop.project.units import UnitsBox
+from hwsched.desktop.severities import severity_word
+from hwsched.kept_sentences import kept_phrase
 from hwsched.language import phrase
 from hwsched.rules import RULEBOOK
 from hwsched.values import DISCIPLINES, Settings
@@ -75,11 +77,13 @@ class SettingsDialog(QDialog):
             if branch is None:
                 branch = branches[rule.discipline] = QTreeWidgetItem([phrase(DISCIPLINES[rule.discipline])])
                 self.rules.addTopLevelItem(branch)
-            line = QTreeWidgetItem([f"{phrase(rule.title)} ({rule.id})", phrase(rule.severity), phrase(rule.basis)])
+            line = QTreeWidgetItem(
+                [f"{phrase(rule.title)} ({rule.id})", severity_word(rule.severity), phrase(rule.basis)]
+            )
             line.setData(0, _RULE, rule.id)
             off = rule.id in self._settings.rules_off
             line.setCheckState(0, Qt.CheckState.Unchecked if off else Qt.CheckState.Checked)
-            line.setToolTip(0, rule.cure)
+            line.setToolTip(0, kept_phrase(rule.cure, rule.id))
             branch.addChild(line)
             for limit in rule.limits:
                 key = f"{rule.id}.{limit.name}"

@@ -75,6 +75,8 @@ class DocumentsWindow(ToolWindow):
             self.walk.addItem(phrase(words), name)
         self.view = PageView(desk.jobs, self)
         self.at = QLabel()
+        # The buttons beside it stay where they are when the number of the page gets longer.
+        self.at.setMinimumWidth(wide(14))
         self.search = QLineEdit()
         self.search.setAccessibleName(phrase("Search in the pages"))
         self.search.setPlaceholderText(phrase("Search in the pages"))

@@ -35,7 +35,6 @@ class BuildingTree(QTreeWidget):
         # Beside the count there is room for a name, whatever the size of the letters.
         self.setMinimumWidth(wide(24))
         self.setRootIsDecorated(True)
-        self.setIndentation(14)
         self._shown: object = None
         self.currentItemChanged.connect(self._on_current)
 

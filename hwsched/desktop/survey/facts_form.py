@@ -128,7 +128,7 @@ class FactsForm(QTreeWidget):
             | QTreeWidget.EditTrigger.EditKeyPressed
             | QTreeWidget.EditTrigger.AnyKeyPressed
         )
-        self.header().setSectionResizeMode(0, QHeaderView.ResizeMode.ResizeToContents)
+        self.header().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
         self._style: LengthStyle = "fraction"
         self.bare_unit: str | None = None
         """What a length without a unit means."""

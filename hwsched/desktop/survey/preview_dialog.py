@@ -151,7 +151,7 @@ class PreviewDialog(QDialog):
         shown = shown_sheet(opened.sheets, options)
         # What a question or a column asks already is not said again as a refusal of the file as a whole.
         refused_here = [cause for cause in causes(problems) if _is_of(cause.problem, shown)]
-        self.sheet = SheetPage(shown, options, preview.questions, refused_here, preview.oddities, column)
+        self.sheet = SheetPage(shown, options, preview.questions, refused_here, preview.oddities, column, style)
         self.sheet.said.connect(self.again)
         pages.insertTab(0, self.sheet, phrase("The sheet"))
         pages.setCurrentIndex(0)

@@ -56,7 +56,7 @@ class ReadingPage(QWidget):
         self.header.setValue(options.header_row or 0)
         self.unit = choice_box([(phrase("as usual"), None), *((unit, unit) for unit in BARE_UNITS)], options.bare_unit)
         self.openings_in = choice_box(
-            [("found", ""), (phrase("a row"), "rows"), (phrase("a column"), "columns")], options.openings_in
+            [(phrase("found"), ""), (phrase("a row"), "rows"), (phrase("a column"), "columns")], options.openings_in
         )
         self.proposals = choice_box(
             [

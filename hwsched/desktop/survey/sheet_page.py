@@ -30,21 +30,20 @@ from hwsched.attributes import as_text
 from hwsched.desktop.survey.column_words import DECLARED, choice_box, dash_meanings, fact_choices, meanings
 from hwsched.desktop.survey.sheet_columns import fit_columns, marked_cells
 from hwsched.desktop.survey.sheet_model import SheetModel
-from hwsched.exchange.problems import WITHOUT_UNIT, Cause, CellProblem, column_letter
+from hwsched.desktop.survey.units_of_cells import asked_unit, doubted_unit, is_doubtful, lacks_unit, understood_cell
+from hwsched.exchange.problems import Cause, CellProblem, column_letter
 from hwsched.exchange.survey.answers import answered, column_name, with_word
 from hwsched.exchange.survey.corrections import cell_name
 from hwsched.exchange.survey.facts import Oddity, Question, SurveyOptions
 from hwsched.exchange.survey.near_words import near_words
 from hwsched.exchange.survey.outline import ColumnOutline, SheetOutline
 from hwsched.language import phrase
-from hwsched.quantities import BARE_UNITS, BareUnit
+from hwsched.quantities import BARE_UNITS, BareUnit, LengthStyle
 
 _CARDS: Final = 40
 """Questions that are shown; the rest comes as they are answered."""
 _WIDE: Final = 260
 """Pixels that a column takes at most before a person widens it."""
-_NAMED: Final = 4
-"""Columns that a question names."""
 _UNKNOWN: Final = "unknown"
 
 
@@ -65,6 +64,8 @@ class SheetPage(QWidget):
         What can hardly be.
     column : int
         The column that was in hand before.
+    style : {"fraction", "decimal-inch", "mm"}
+        How lengths are shown.
     """
 
     said = Signal(object)
@@ -78,10 +79,13 @@ class SheetPage(QWidget):
         refused: Sequence[Cause] = (),
         oddities: Sequence[Oddity] = (),
         column: int = 0,
+        style: LengthStyle = "mm",
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self.options = options
+        self._style = style
+        self._bare_unit = sheet.bare_unit if sheet is not None else None
         self.sheet = sheet
         self._columns = {each.index: each for each in sheet.columns} if sheet else {}
         self._by_letter = {column_letter(index): each for index, each in self._columns.items()}
@@ -106,8 +110,11 @@ class SheetPage(QWidget):
         self._cards = QVBoxLayout()
         for question in questions[:_CARDS]:
             self._add_question(question)
-        without_unit = [cause for cause in refused if _lacks_unit(cause.problem)]
+        without_unit = [cause for cause in refused if lacks_unit(cause.problem)]
         self._ask_unit(without_unit)
+        self._doubt_unit(
+            [each for each in refused if is_doubtful(each.problem, self._by_letter.get(_letter(each.problem)))]
+        )
         for cause in [cause for cause in refused if cause not in without_unit][:_CARDS]:
             self._add_refused(cause)
         for oddity in oddities:
@@ -167,6 +174,9 @@ class SheetPage(QWidget):
         self.cell.setAccessibleName(phrase("What stands in the cell"))
         self.cell.setPlaceholderText(phrase("what the cell says; the file is not written"))
         self.mend = QPushButton(phrase("Mend &cell"))
+        self.echo = QLabel()
+        self.echo.setAccessibleName(phrase("The cell, as understood"))
+        self.echo.setWordWrap(True)
         form.addRow(phrase("Column"), self.heading)
         form.addRow(phrase("C&arries"), self.fact)
         form.addRow(phrase("Its &unit"), self.unit)
@@ -174,6 +184,7 @@ class SheetPage(QWidget):
         form.addRow("", _beside(self.is_mark, self.joins_mark))
         form.addRow(phrase("Row"), _beside(self.header_here, self.ends_here))
         form.addRow(phrase("Cell"), _beside(self.cell, self.mend))
+        form.addRow("", self.echo)
         self.fact.activated.connect(lambda: self._say_of_column("columns", self.fact.currentData()))
         self.unit.activated.connect(lambda: self._say_of_column("units", self.unit.currentData()))
         self.dash.activated.connect(lambda: self._say_of_column("dashes", self.dash.currentData()))
@@ -183,6 +194,7 @@ class SheetPage(QWidget):
         self.ends_here.clicked.connect(lambda: self._tell(replace(self.options, last_row=self._row())))
         self.mend.clicked.connect(self._mend)
         self.cell.returnPressed.connect(self._mend)
+        self.cell.textChanged.connect(self._echo)
 
     def _click_column(self, index: int) -> None:
         row = max(self.table.currentIndex().row(), 0)
@@ -206,6 +218,13 @@ class SheetPage(QWidget):
                 _said(self.options.dashes, column),
             )
         self.cell.setText(as_text(self.model.cell(now.row(), now.column())))
+
+    def _echo(self, text: str) -> None:
+        """Say how the cell in hand is understood: a slip of the unit is seen before anything is taken in."""
+        row = self._row()
+        below = self.sheet is not None and row > self.sheet.header_row and row not in self.sheet.passed
+        column = self._columns.get(self.column) if below else None
+        self.echo.setText(understood_cell(column, text, self._bare_unit, self._style))
 
     def _row(self) -> int:
         return max(self.table.currentIndex().row(), 0) + 1
@@ -246,22 +265,19 @@ class SheetPage(QWidget):
             self._button(line, question.describe(), answer, self._answering(question, answer))
 
     def _ask_unit(self, refused: Sequence[Cause]) -> None:
-        """Ask once for the unit of all numbers that have none, in however many columns they stand."""
-        if not refused:
-            return
         problems = [cause.problem for cause in refused if isinstance(cause.problem, CellProblem)]
-        columns = ", ".join(f"{each.column} ({' '.join(each.header.split())})" for each in problems[:_NAMED])
-        more = phrase(" and {count} more", count=len(problems) - _NAMED) if len(problems) > _NAMED else ""
-        word = "columns" if len(problems) > 1 else "column"
-        asked = phrase(
-            "In which unit are the numbers without one, in {word} {columns}{more}?",
-            word=word,
-            columns=columns,
-            more=more,
-        )
-        line = self._card(asked, _letter(problems[0]))
-        for unit in BARE_UNITS:
-            self._button(line, refused[0].describe(), unit, partial(self._say_unit, unit))
+        if problems:
+            line = self._card(asked_unit(problems), _letter(problems[0]))
+            for unit in BARE_UNITS:
+                self._button(line, refused[0].describe(), unit, partial(self._say_unit, unit))
+
+    def _doubt_unit(self, refused: Sequence[Cause]) -> None:
+        unit = self._bare_unit
+        if refused and unit is not None:
+            asked = doubted_unit(refused, unit)
+            line = self._card(asked)
+            for other in (each for each in BARE_UNITS if each != unit):
+                self._button(line, asked, other, partial(self._say_unit, other))
 
     def _say_unit(self, unit: BareUnit) -> None:
         self._tell(replace(self.options, bare_unit=unit))
@@ -301,8 +317,8 @@ class SheetPage(QWidget):
 
         for label, value in meanings(attribute) if attribute.kind == "flag" else near_words(attribute, problem.read):
             self._button(line, problem.read, label, partial(say, value))
-        self._button(line, problem.read, _UNKNOWN, lambda: say(_UNKNOWN))
-        box = choice_box([("means ...", None), *dash_meanings(column.target)], None)
+        self._button(line, problem.read, phrase(_UNKNOWN), lambda: say(_UNKNOWN))
+        box = choice_box([(phrase("means ..."), None), *dash_meanings(column.target)], None)
         box.activated.connect(lambda: say(box.currentData()) if box.currentData() else None)
         self.meanings[problem.read] = box
         line.addWidget(box)
@@ -346,10 +362,6 @@ class SheetPage(QWidget):
         if options != self.options:
             self.options = options
             self.said.emit(options)
-
-
-def _lacks_unit(problem: object) -> bool:
-    return isinstance(problem, CellProblem) and problem.message == WITHOUT_UNIT
 
 
 def _letter(problem: object) -> str:

@@ -8,9 +8,10 @@ from hwsched.documents.power.power_words import STATES, amps, far, name_of, said
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.drawings.power.riser import risers
 from hwsched.drawings.power.voltage_plot import voltage_plot
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.quantities import LengthStyle, run_unit
 from hwsched.render.blocks import Block, Cell, Column, Document, Drawings, Facts, Heading, Paragraph, Section, Table
+from hwsched.rules.saying import cure_of, message_of
 from hwsched.values.power import CircuitResult, NodeResult, PowerFinding, SupplyResult
 from hwsched.wiring.failure import What, failures, on_alarm, without_power
 from hwsched.wiring.goods import ROLES
@@ -209,7 +210,7 @@ def _margins(result: SupplyResult) -> list[Block]:
     if not result.growth:
         blocks.append(Paragraph(phrase("None is asked: the rule supply-growth says how many each circuit is to bear.")))
     for each in result.growth:
-        many = phrase("{count} later opening{part}", count=each.count, part="" if each.count == 1 else "s")
+        many = phrase_of_count("{count} later opening", "{count} later openings", each.count)
         if each.borne:
             blocks.append(
                 Paragraph(
@@ -344,10 +345,8 @@ def _verdict(circuit: CircuitResult, node: NodeResult) -> str:
 def _at_once(circuit: CircuitResult) -> str:
     if circuit.at_once is None:
         return phrase(words.UNKNOWN)
-    return phrase(
-        "{at_once} {part}, each with all its devices",
-        at_once=circuit.at_once,
-        part="opening" if circuit.at_once == 1 else "openings",
+    return phrase_of_count(
+        "{count} opening, each with all its devices", "{count} openings, each with all its devices", circuit.at_once
     )
 
 
@@ -364,10 +363,10 @@ def _findings(found: list[PowerFinding]) -> list[Block]:
         return []
     rows = tuple(
         (
-            words.SEVERITY[f.finding.severity] + (phrase(" (waived)") if f.finding.waived else ""),
-            f.finding.message,
-            f.finding.cure,
-            f.finding.basis,
+            phrase(words.SEVERITY[f.finding.severity]) + (phrase(" (waived)") if f.finding.waived else ""),
+            message_of(f.finding),
+            cure_of(f.finding),
+            phrase(f.finding.basis),
         )
         for f in found
     )

@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 
 from hwsched.documents import words
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.quantities import LengthStyle, in_run_unit, run_unit
 from hwsched.values.power import CircuitResult, NodeResult
 from hwsched.wiring.take_off import WireLine
@@ -37,15 +37,24 @@ def said(value: float | None, unit: str, digits: int = 2) -> str:
 def run_lengths(line: WireLine, style: LengthStyle) -> str:
     """Say how long a wire or raceway is, in how many pieces, and from what it is cut."""
     count = len(line.pieces)
-    text = f"{far(line.with_waste_m, style)} {run_unit(style)} in {count} {'piece' if count == 1 else 'pieces'}"
+    text = phrase_of_count(
+        "{far} {run_unit} in {count} piece",
+        "{far} {run_unit} in {count} pieces",
+        count,
+        far=far(line.with_waste_m, style),
+        run_unit=run_unit(style),
+    )
     if line.reels is None or line.reel_m is None:
         return text
-    what = ("bar" if line.kind == "raceway" else "reel") + ("" if line.reels == 1 else "s")
+    whole = (
+        phrase_of_count("{count} bar", "{count} bars", line.reels)
+        if line.kind == "raceway"
+        else phrase_of_count("{count} reel", "{count} reels", line.reels)
+    )
     return phrase(
-        "{text}, from {reels} {what} of {far} {run_unit} ({gap_text})",
+        "{text}, from {whole} of {far} {run_unit} ({gap_text})",
         text=text,
-        reels=line.reels,
-        what=what,
+        whole=whole,
         far=far(line.reel_m, style),
         run_unit=run_unit(style),
         gap_text=line.gap_text,

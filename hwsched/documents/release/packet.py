@@ -42,6 +42,7 @@ from hwsched.render.blocks import (
     SignOff,
     Table,
 )
+from hwsched.rules.saying import message_of
 from hwsched.values import Need, OpeningInput, Part
 from hwsched.work.plan import plan
 from hwsched.work.situation import Situation
@@ -258,7 +259,11 @@ def _verdict(project: ProjectView, view: OpeningView) -> list[Block]:
         return [Paragraph(phrase("DO NOT INSTALL. No combination of parts fits. {reasons}", reasons=reasons), "stop")]
     if view.blocking:
         reasons = " ".join(
-            phrase("{message} Cure: {cure}", message=finding.message, cure=words.cure_at_door(finding.cure))
+            phrase(
+                "{message} Cure: {cure}",
+                message=message_of(finding),
+                cure=words.cure_at_door(finding.cure, finding.rule),
+            )
             for finding in view.blocking
         )
         return [Paragraph(phrase("DO NOT INSTALL. {reasons}", reasons=reasons), "stop")]
@@ -388,7 +393,7 @@ def finding_lines(view: OpeningView) -> tuple[str, ...]:
     return tuple(
         phrase(words.SEVERITY[f.severity])
         + (phrase(" (waived by {who})", who=f.waived_by) if f.waived else "")
-        + f": {f.message} {words.cure_at_door(f.cure)}"
+        + f": {message_of(f)} {words.cure_at_door(f.cure, f.rule)}"
         for f in view.findings
         if f.severity != "note"
     )

@@ -9,6 +9,7 @@ from hwsched.documents import words
 from hwsched.documents.power.power_words import run_lengths
 from hwsched.documents.release.heading_facts import heading_facts
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
+from hwsched.kept_sentences import kept_phrase
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
@@ -323,10 +324,10 @@ def _differences(group: HeadingGroup, other: HeadingGroup) -> list[str]:
         if getattr(mine, name) != getattr(its, name)
     ]
     if mine.hand != its.hand:
-        found.append(f"hand {mine.hand or phrase(words.UNKNOWN)}")
+        found.append(phrase("hand {hand}", hand=mine.hand or phrase(words.UNKNOWN)))
     leaves = [_of_points(view.openings[0], lambda at: _leaf_words(at, "mm")) for view in (group, other)]
     if leaves[0] != leaves[1]:
-        found.append("leaf")
+        found.append(phrase("leaf"))
     parts = [Counter({part.part: part.quantity for part in each.parts}) for each in (group, other)]
     return found + [part for part in dict.fromkeys((*parts[0], *parts[1])) if parts[0][part] != parts[1][part]]
 
@@ -348,7 +349,14 @@ def _supplies(project: ProjectView) -> list[Section]:
         marks = ", ".join(mark for id_, mark in project.marks.items() if id_ in openings)
         place = " · ".join(part for part in (supply.building, supply.level, supply.place) if part)
         rows.append(
-            (supply.name, place, supply.part or phrase(words.UNKNOWN), standby, "; ".join(limiters), marks or "nothing")
+            (
+                supply.name,
+                place,
+                supply.part or phrase(words.UNKNOWN),
+                standby,
+                "; ".join(limiters),
+                marks or phrase("nothing"),
+            )
         )
     if not rows:
         return []
@@ -490,11 +498,11 @@ def _open_findings(project: ProjectView) -> list[Block]:
     )
     rows = tuple(
         (
-            words.SEVERITY[SEVERITIES[rank]]
+            phrase(words.SEVERITY[SEVERITIES[rank]])
             + (phrase(" (waived: {waived_by})", waived_by=waived_by) if waived else ""),
             rule,
-            message,
-            cure,
+            kept_phrase(message, rule),
+            kept_phrase(cure, rule),
             f"{len(said_of)}: {', '.join(said_of) if len(said_of) <= _MANY else f'list {number}'}",
         )
         for number, ((waived, rank, rule, message, cure, waived_by), said_of) in enumerate(found, start=1)

@@ -14,6 +14,7 @@ from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.fitting.order_units import held_by
 from hwsched.language import phrase, to_phrase
 from hwsched.render.blocks import TICK, Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
+from hwsched.rules.saying import message_of
 from hwsched.wiring.goods import ROLES, Goods, LicensedWork, laid
 
 Station = tuple[str, str]
@@ -212,7 +213,7 @@ def _held_back(held: list[OpeningView]) -> Table:
     rows = []
     for view in held:
         if view.blocking:
-            why = "; ".join(f"{finding.rule}: {finding.message}" for finding in view.blocking[:3])
+            why = "; ".join(f"{finding.rule}: {message_of(finding)}" for finding in view.blocking[:3])
         elif view.fit is None:
             why = phrase("no fit counts: {unfitted}", unfitted=view.unfitted)
         elif view.fit.needs:
@@ -266,7 +267,7 @@ def _held_supplies(project: ProjectView) -> list[tuple[str, str, str]]:
             continue
         errors = project.errors_of(each.supply.id)
         if errors:
-            why = "; ".join(f"{finding.rule}: {finding.message}" for finding in errors[:3])
+            why = "; ".join(f"{finding.rule}: {message_of(finding)}" for finding in errors[:3])
         elif ready.isdisjoint(each.openings):
             why = phrase("none of its openings goes out")
         else:

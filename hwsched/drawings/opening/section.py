@@ -178,9 +178,9 @@ def _made(given: OpeningInput, fit: Fit, place: LockPlace, way: float, thick: fl
             words = (
                 label
                 if cut
-                else phrase(
-                    "{label} ({part} this section)", label=label, part="above" if unit.y_mm > place.y_mm else "below"
-                )
+                else phrase("{label} (above this section)", label=label)
+                if unit.y_mm > place.y_mm
+                else phrase("{label} (below this section)", label=label)
             )
             side: Literal["left", "right"] = "left" if way > 0 else "right"
             said = Callout((x0 + x1) / 2, low + depth * 0.7, words, side, (x1 - x0, depth * 0.5))

@@ -171,12 +171,11 @@ def _short(hole: Hole, style: LengthStyle) -> str:
     if abs(hole.up_deg) >= 0.05:
         words.append(f"{abs(hole.up_deg):.3g}° {'up' if hole.up_deg > 0 else 'down'}")
     if abs(hole.edge_deg) >= 0.05:
+        edge_deg = abs(hole.edge_deg)
         words.append(
-            phrase(
-                "{edge_deg:.3g}° to {part} edge",
-                edge_deg=abs(hole.edge_deg),
-                part="lock" if hole.edge_deg > 0 else "hinge",
-            )
+            phrase("{edge_deg:.3g}° to lock edge", edge_deg=edge_deg)
+            if hole.edge_deg > 0
+            else phrase("{edge_deg:.3g}° to hinge edge", edge_deg=edge_deg)
         )
     return ", ".join(words)
 

@@ -29,7 +29,7 @@ from hwsched.exchange.survey.header import SHEET, compose_marks, map_columns, pl
 from hwsched.exchange.survey.likely import likely_fact
 from hwsched.exchange.survey.looks import say_looks
 from hwsched.exchange.survey.mapping import MARK, RememberedMapping, SheetMapping, header_keys, plain_word
-from hwsched.exchange.survey.memory import NO_CURES, recall
+from hwsched.exchange.survey.memory import NO_CURES, bare_unit_of, recall
 from hwsched.exchange.survey.openings import Taken, finish
 from hwsched.exchange.survey.patterns import places
 from hwsched.exchange.survey.plausibility import BY_ID, with_oddities
@@ -45,7 +45,7 @@ from hwsched.exchange.survey.turning import open_grids
 from hwsched.exchange.survey.types import Types
 from hwsched.exchange.survey.words import TYPE as TYPE_TARGET
 from hwsched.exchange.survey.words import Vocabulary
-from hwsched.quantities import BARE_UNITS, BareUnit
+from hwsched.quantities import BareUnit
 
 __all__ = ["SurveyOptions", "SurveyRead", "read_survey"]
 
@@ -92,10 +92,7 @@ def read_survey(path: Path, options: SurveyOptions) -> SurveyRead:
             problems += wrong
             continue
         remembered = recall(options.remembered, header.headings, options.plan)
-        of_memory = next((unit for unit in BARE_UNITS if remembered and unit == remembered.bare_unit), None)
-        # What is said now, then what was said of such a file the last time, then the project's habit.
-        bare: BareUnit | None = options.bare_unit or of_memory or options.usual_unit
-        sheet = _read_sheet(grid, mapping, vocabulary, bare, options)
+        sheet = _read_sheet(grid, mapping, vocabulary, bare_unit_of(options, remembered), options)
         say_looks(sheet, mapping)
         unmapped += _unmapped(sheet, mapping, vocabulary)
         _say_recalled(sheet, mapping, vocabulary, options.plan)

@@ -10,7 +10,9 @@ from dataclasses import replace
 from difflib import SequenceMatcher
 from typing import Final, TypeVar
 
+from hwsched.exchange.survey.facts import SurveyOptions
 from hwsched.exchange.survey.mapping import RememberedMapping, fingerprint_of, header_keys, plain_word
+from hwsched.quantities import BARE_UNITS, BareUnit
 
 _FEWEST: Final = 2
 """Columns in common; one known word stands in many a header."""
@@ -21,6 +23,12 @@ _OF_ONE_FILE: Final = frozenset({"shifted"})
 NO_CURES: Final = "none"
 """Said in place of cures: those of an earlier import are not made again."""
 _Word = TypeVar("_Word")
+
+
+def bare_unit_of(options: SurveyOptions, remembered: RememberedMapping | None) -> BareUnit | None:
+    """Return what a number without a unit means: by what is said now, then was said of such a file, then is usual."""
+    of_memory = next((unit for unit in BARE_UNITS if remembered and unit == remembered.bare_unit), None)
+    return options.bare_unit or of_memory or options.usual_unit
 
 
 def recall(

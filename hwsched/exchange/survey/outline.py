@@ -15,10 +15,12 @@ from hwsched.exchange.survey.facts import SurveyOptions
 from hwsched.exchange.survey.grid import Grid
 from hwsched.exchange.survey.header import Header, find_header, map_columns
 from hwsched.exchange.survey.mapping import MARK, SheetMapping
+from hwsched.exchange.survey.memory import bare_unit_of, recall
 from hwsched.exchange.survey.sheet import rows_with_content
 from hwsched.exchange.survey.sheets import choose_sheets
 from hwsched.exchange.survey.turning import TURNED, open_grids
 from hwsched.exchange.survey.words import Vocabulary
+from hwsched.quantities import BareUnit
 
 _ROWS: Final = 400
 """Rows below the header from which samples are taken."""
@@ -56,6 +58,8 @@ class SheetOutline:
     passed: Mapping[int, str] = field(default_factory=dict)
     """Rows below the header that are no openings, as the spreadsheet counts, each with what it is."""
     has_mark: bool = False
+    bare_unit: BareUnit | None = None
+    """What a number without a unit is taken in, where its column names none."""
 
 
 def outline(path: Path, options: SurveyOptions) -> tuple[SheetOutline, ...]:
@@ -116,6 +120,7 @@ def _of_sheet(grid: Grid, read: Sequence[Header], vocabulary: Vocabulary, option
         header.first + 1,
         _passed(grid, mappings[0], options),
         header.has_mark,
+        bare_unit_of(options, recall(options.remembered, header.headings, options.plan)),
     )
 
 

@@ -19,10 +19,10 @@ def at_unit(s: Situation, what: str, *, operating: bool = False) -> tuple[Readin
         return ()
     names = (SUPPLY_LOW_V, SUPPLY_HIGH_V) if s.on_supply else (PACK_LOW_V, PACK_HIGH_V)
     low, high = (unit.number_of(name) for name in names)
-    needs = phrase(
-        "part {number}, lowest and highest {part} voltage that it works at",
-        number=unit.number,
-        part="supply" if s.on_supply else "pack",
+    needs = (
+        phrase("part {number}, lowest and highest supply voltage that it works at", number=unit.number)
+        if s.on_supply
+        else phrase("part {number}, lowest and highest pack voltage that it works at", number=unit.number)
     )
     if not s.on_supply and not operating:
         cell = next((entry(s.given, part) for part in s.parts("battery")), None)

@@ -221,7 +221,7 @@ DRILLING = (
         lambda s: phrase(
             "Drill {numbers}, the bolt holes, with the {part} as template.{practice}",
             numbers=numbers(s.holes("bolt")),
-            part="case" if s.lock_form == "gate" else "jig",
+            part=phrase("case") if s.lock_form == "gate" else phrase("jig"),
             practice=practice(s, s.holes("bolt")),
         ),
         when=lambda s: bool(s.holes("bolt")),

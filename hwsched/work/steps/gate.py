@@ -25,7 +25,7 @@ def _in(s: Situation) -> str:
     over = phrase(", the lead through its hole and not under the case") if s.fit.cable is not None else ""
     return phrase(
         "Bolt the lock on{part}{over}; tighten evenly. By hand the bolt runs fully into its keep and back.",
-        part=f" with {held}" if held else "",
+        part=phrase(" with {held}", held=held) if held else "",
         over=over,
     )
 

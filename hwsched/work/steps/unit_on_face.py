@@ -32,7 +32,7 @@ def _plate(s: Situation) -> str:
         place=place,
         part=phrase("and wire ") if s.on_supply else "",
         gasket=gasket,
-        part_2=f" with {held}" if held else "",
+        part_2=phrase(" with {held}", held=held) if held else "",
         other=other,
     )
 

@@ -42,7 +42,7 @@ def wound_up(monkeypatch):
     monkeypatch.setattr(watching, "_EACH_MS", 200)
 
 
-def test_another_person_types_is_seen_and_killed_and_nothing_written_is_lost(wound_up, at_work, qtbot, tmp_path):
+def test_another_person_types_is_seen_and_killed_and_nothing_written_is_lost(wound_up, hands, at_work, qtbot, tmp_path):
     path = at_work.frame.state.workspace.project.path
     said = {**os.environ, "QT_QPA_PLATFORM": "offscreen"}
     beside = subprocess.Popen(
@@ -57,11 +57,20 @@ def test_another_person_types_is_seen_and_killed_and_nothing_written_is_lost(wou
         beside.kill()
         beside.wait()
         beside.stdout.close()
-    at_work.close()
+    hands.command("Quit")
     # Started again: what was typed to its end is there, what was not is nowhere.
     again = Window("ben")
     qtbot.addWidget(again)
     again.show()
-    again.project.open_project(str(path))
+    later = type(hands)(qtbot, again)
+
+    def named(asked):
+        assert isinstance(asked, QFileDialog)
+        later.over(str(path))
+        later.key(KEY.Key_Return)
+
+    later.answer(named)
+    later.command("Open project")
+    qtbot.waitUntil(lambda: again.frame.state.workspace is not None, timeout=20_000)
     idle(qtbot, again)
     assert checked_of(again, "M004").given.opening.building == "Chart House"

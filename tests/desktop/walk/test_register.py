@@ -60,6 +60,44 @@ def test_one_fact_of_thirty_openings_and_a_query_kept_as_a_view(hands, at_work):
     assert set(grid.model.shown_ids()) == set(wanted)
 
 
+def test_thickness_and_parts_are_found_by_words(hands, at_work):
+    register, checked = at_work.openings.register, at_work.frame.state.workspace.checked
+
+    def found(words):
+        hands.field(at_work.openings.search, words)
+        hands.key(KEY.Key_Escape)
+        hands.qtbot.waitUntil(lambda: register.words == words)
+        return shown()
+
+    def shown():
+        return {checked[register.id_at(row)].given.opening.mark for row in range(register.rowCount())}
+
+    def thick(mm):
+        leaves = {each.given.opening.mark: each.given.leaves for each in checked.values()}
+        return {mark for mark, of in leaves.items() if of and of[0].thickness_mm == pytest.approx(mm)}
+
+    def using(part):
+        return {
+            each.given.opening.mark
+            for each in checked.values()
+            if each.fit is not None and any(part == used.part for used in each.fit.parts)
+        }
+
+    assert thick(44.45) <= found("thick 1 3/4")
+    assert thick(50.8) <= found("thick 2")
+    for part in ("ARC-UN", "ARC-C22"):
+        assert found(part.lower()) == using(part) != set()
+    # The same asked for by its fact, and both together.
+    for asked, wanted in (
+        ("leaf thickness > 1 3/4", thick(50.8) | thick(54.0) | thick(45.0)),
+        ("uses ARC-UN and leaf thickness = 1 3/4", using("ARC-UN") & thick(44.45)),
+    ):
+        assert wanted
+        hands.field(at_work.openings.search, asked)
+        hands.key(KEY.Key_Escape)
+        hands.qtbot.waitUntil(lambda wanted=wanted: shown() == wanted)
+
+
 def test_columns_are_chosen_and_frozen_and_a_block_goes_out_and_comes_back(hands, at_work):
     grid = at_work.openings.grid
     hands.line(grid.table, cell(grid, 2, "opening.mark"))

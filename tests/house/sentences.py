@@ -1,0 +1,161 @@
+"""Finds the sentences from which findings and steps of the journal are made: ``python -m tests.house.sentences``.
+
+They are kept in English, with their numbers in them; `hwsched.kept_sentences` knows them again by this list.
+"""
+
+import ast
+import csv
+import io
+import re
+from collections.abc import Collection, Iterator
+from pathlib import Path
+
+from hwsched.kept_sentences import LIST, STEPS, WORDS
+from hwsched.rules import RULEBOOK
+from hwsched.rules.rule import DEFERS
+from hwsched.survey import ENTITIES
+
+ROOT = Path(__file__).parents[2]
+RULES = "rules"
+"""Of what several rules say, in the modules that they share."""
+_SUMMARIES = {"change": 1, "change_prepared": 2, "change_and_fit": 2}
+"""Calls that begin a step, and which argument its title is."""
+_TELL = ("_summary", "summary_of", "_sentence", "_took_off")
+"""Functions that put titles of steps together."""
+
+
+def sentence(node: ast.expr) -> str:
+    """Return an expression as a text with names in braces; empty where it holds no text."""
+    if isinstance(node, ast.Constant):
+        return node.value.replace("{", "{{").replace("}", "}}") if isinstance(node.value, str) else ""
+    if isinstance(node, ast.BinOp) and isinstance(node.op, ast.Add):
+        parts: list[ast.expr] = [node.left, node.right]
+    elif isinstance(node, ast.JoinedStr):
+        parts = node.values
+    else:
+        return ""
+    used: dict[str, int] = {}
+    return "".join(_part(each, used) for each in parts)
+
+
+def _part(node: ast.expr, used: dict[str, int]) -> str:
+    if isinstance(node, ast.Constant):
+        return sentence(node)
+    if isinstance(node, ast.JoinedStr | ast.BinOp):
+        return "".join(
+            _part(each, used) for each in (node.values if isinstance(node, ast.JoinedStr) else (node.left, node.right))
+        )
+    name = _name(node.value if isinstance(node, ast.FormattedValue) else node)
+    used[name] = used.get(name, 0) + 1
+    return f"{{{name}_{used[name]}}}" if used[name] > 1 else f"{{{name}}}"
+
+
+def _name(node: ast.expr) -> str:
+    """Return what a value is called in a sentence: by the last name in it."""
+    if isinstance(node, ast.Name):
+        found = node.id
+    elif isinstance(node, ast.Attribute):
+        found = node.attr
+    elif isinstance(node, ast.Subscript) and isinstance(node.slice, ast.Constant):
+        found = str(node.slice.value)
+    elif isinstance(node, ast.Call):
+        found = _name(node.args[-1]) if node.args and _name(node.args[-1]) != "value" else _name(node.func)
+    else:
+        found = "value"
+    return re.sub(r"[^a-z_]", "_", found.lower()).strip("_") or "value"
+
+
+def _texts(node: ast.AST) -> Iterator[str]:
+    """Yield what is said in a piece of code."""
+    if isinstance(node, ast.FunctionDef):
+        body = node.body[1:] if ast.get_docstring(node) is not None else node.body
+        for part in body:
+            yield from _texts(part)
+        return
+    if isinstance(node, ast.Compare | ast.Subscript | ast.Raise):
+        return
+    if isinstance(node, ast.expr) and (found := sentence(node)):
+        yield found
+        return
+    for each in ast.iter_child_nodes(node):
+        yield from _texts(each)
+
+
+def _words(node: ast.AST) -> Iterator[str]:
+    """Yield the words of which one stands in a sentence."""
+    for choice in (part for part in ast.walk(node) if isinstance(part, ast.IfExp)):
+        for text in map(sentence, (choice.body, choice.orelse)):
+            if re.fullmatch("[ ,]*[a-z][a-z' ]+", text):
+                yield text.strip()
+
+
+def _worth(text: str) -> bool:
+    letters = re.sub(r"\{[^}]*\}", "", text)
+    return " " in text and sum(map(str.isalpha, letters)) > 1
+
+
+def of_rules() -> Iterator[tuple[str, str]]:
+    """Yield what rules say, with the rule that says it."""
+    known = {rule.id for rule in RULEBOOK}
+    for path in sorted((ROOT / "hwsched" / "rules").rglob("*.py")):
+        of = path.stem.replace("_", "-")
+        if of == "page":
+            continue
+        for node in ast.parse(path.read_text(encoding="utf-8")).body:
+            if isinstance(node, ast.FunctionDef):
+                for text in _texts(node):
+                    if _worth(text):
+                        yield of if of in known else RULES, text
+                yield from ((WORDS, word) for word in _words(node))
+    for rule in RULEBOOK:
+        yield rule.id, rule.cure.replace("{", "{{").replace("}", "}}")
+    yield RULES, DEFERS
+    for entity in ENTITIES:
+        yield from ((WORDS, word) for word in (entity.name.replace("_", " "), *(a.label for a in entity.attributes)))
+    yield WORDS, "building or level"
+
+
+def of_steps() -> Iterator[tuple[str, str]]:
+    """Yield titles of steps."""
+    for floor in ("operations", "model"):
+        for path in sorted((ROOT / "hwsched" / floor).rglob("*.py")):
+            code = path.read_text(encoding="utf-8")
+            named = {"summary", "text"} if "change_and_fit(" in code else {"summary"}
+            for node in ast.walk(ast.parse(code)):
+                for each in _titles(node, named):
+                    alone = isinstance(each, ast.Constant)
+                    yield from ((STEPS, text) for text in _texts(each) if _worth(text) or (alone and text.istitle()))
+
+
+def _titles(node: ast.AST, named: Collection[str]) -> Iterator[ast.AST]:
+    """Yield what a piece of code gives a step as its title."""
+    if isinstance(node, ast.Call):
+        name = getattr(node.func, "attr", getattr(node.func, "id", ""))
+        at = _SUMMARIES.get(name)
+        if at is not None and len(node.args) > at:
+            yield node.args[at]
+        yield from (each.value for each in node.keywords if each.arg == "summary")
+    elif isinstance(node, ast.Assign | ast.AugAssign):
+        targets = node.targets if isinstance(node, ast.Assign) else [node.target]
+        if any(getattr(each, "attr", getattr(each, "id", "")) in named for each in targets):
+            yield node.value
+    elif isinstance(node, ast.FunctionDef) and node.name in _TELL:
+        yield node
+
+
+def sentences() -> list[tuple[str, str]]:
+    """Return all of them, each with what it is of."""
+    return sorted({*of_rules(), *of_steps()})
+
+
+def written() -> str:
+    """Return the list as it is kept."""
+    held = io.StringIO()
+    rows = csv.writer(held, lineterminator="\n")
+    rows.writerow(("of", "text"))
+    rows.writerows(sentences())
+    return held.getvalue()
+
+
+if __name__ == "__main__":
+    LIST.write_text(written(), encoding="utf-8")

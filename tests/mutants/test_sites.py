@@ -80,6 +80,10 @@ def test_whether_equality_counts_within_a_tolerance_is_left_alone(changes):
     assert {(line, after) for line, kind, _, after in found if kind in ("comparison", "arithmetic")} == {
         (2, "return a < b - _TOUCH_MM"), (6, "return a > -1e-9 or a >= 1e-3"),
     }  # fmt: skip
+    named = changes("def f(a, b):\n    return EQUAL_MM < a <= b.mm + EQUAL_MM or a < b - _TOLERANCE_V or a <= b\n")
+    assert {after for _, kind, _, after in named if kind == "comparison"} == {
+        "return EQUAL_MM < a <= b.mm + EQUAL_MM or a < b - _TOLERANCE_V or a < b"
+    }
 
 
 def test_a_name_is_never_left_without_its_value(changes):

@@ -1,8 +1,8 @@
 """Which tests run which line: a plugin of pytest that writes it down, one file a test file, and the reading of that.
 
 The plugin (``-p tests.mutants.touching``) does one of two things. With ``--write-touched FOLDER`` it measures which
-lines of the program each test runs; what a fixture of more than one test ran is said of all that use it. With
-``--only-tests FILE`` it runs the tests listed there, in that order, each within its time.
+lines of the program each test runs; what a fixture of more than one test ran, and how long it took, is said of all
+that use it. With ``--only-tests FILE`` it runs the tests listed there, in that order, each within its time.
 """
 
 import json
@@ -13,6 +13,7 @@ from collections import defaultdict
 from collections.abc import Iterable, Iterator
 from hashlib import sha256
 from pathlib import Path
+from time import perf_counter
 from types import FrameType
 from typing import Any
 
@@ -25,6 +26,10 @@ LOADING = "loading"
 """Stands for what is run once, as modules are loaded."""
 NOT_UNDER_TEST = ("hwsched.quantities", "hwsched.render", "hwsched.model")
 """Their caches are kept from test to test while lines are measured: unit registry and fonts are dear to load."""
+LEAST_S = 20.0
+"""Processor time that any test may take, beside ten times what it takes without a change."""
+SHARED_S = 300.0
+"""Processor time that a fixture of more than one test may take: the sample is made in a tenth of it."""
 
 
 def pytest_addoption(parser: pytest.Parser) -> None:
@@ -36,6 +41,12 @@ def pytest_addoption(parser: pytest.Parser) -> None:
 def pytest_load_initial_conftests(early_config: pytest.Config) -> None:
     # Before any conftest is loaded, since those load the program.
     options = early_config.known_args_namespace
+    if options.write_touched or options.only_tests:
+        from hypothesis import HealthCheck, settings
+
+        # That a busy machine is slow to draw cases is no fault that a test has found.
+        settings.register_profile("mutants", suppress_health_check=[HealthCheck.too_slow], deadline=None)
+        settings.load_profile("mutants")
     if options.write_touched:
         early_config.pluginmanager.register(Writer(Path(options.write_touched)))
     if options.only_tests:
@@ -56,6 +67,10 @@ class Writer:
         """Of the test file that runs."""
         self.shared: dict[str, dict[str, list[int]]] = {}
         """Lines of the fixtures that were set up so far, of whichever file."""
+        self.shared_s: dict[str, float] = {}
+        """Seconds of those fixtures, without those that they need."""
+        self.within_s = 0.0
+        """Of what the fixture that is set up has set up so far."""
 
     @pytest.hookimpl(wrapper=True)
     def pytest_collection_modifyitems(self, items: list[pytest.Item]) -> Iterator[None]:
@@ -84,11 +99,19 @@ class Writer:
     ) -> Iterator[None]:
         if fixturedef.scope == "function":
             return (yield)
-        self.coverage.switch_context(f"fixture {fixturedef.argname}")
+        name, item = f"fixture {fixturedef.argname}", request._pyfuncitem.nodeid
+        self.coverage.switch_context(name)
+        started, outer = perf_counter(), self.within_s
+        self.within_s = 0.0
         try:
             return (yield)
         finally:
-            self.coverage.switch_context(request._pyfuncitem.nodeid)
+            spent = perf_counter() - started
+            self.shared_s[name] = spent - self.within_s
+            # The test that happens to be the first does not pay for all.
+            self.tests[item]["seconds"] -= self.shared_s[name]
+            self.within_s = outer + spent
+            self.coverage.switch_context(item)
 
     def pytest_runtest_logreport(self, report: pytest.TestReport) -> None:
         held = self.tests.get(report.nodeid)
@@ -116,7 +139,13 @@ class Writer:
         # Test files that run together load each other's modules: a file's own are those that its tests run.
         loaded = {name: lines for name, lines in ran[LOADING].items() if name in touched}
         mine[LOADING] = loaded
-        content = {"touched": sorted(touched), "key": key_of(file, touched), "tests": self.tests, "ran": mine}
+        content = {
+            "touched": sorted(touched),
+            "key": key_of(file, touched),
+            "tests": self.tests,
+            "shared_s": {name: seconds for name, seconds in self.shared_s.items() if name in wanted},
+            "ran": mine,
+        }
         self.folder.mkdir(parents=True, exist_ok=True)
         target = written_for(self.folder, file)
         part = target.with_suffix(f".{os.getpid()}")
@@ -142,7 +171,10 @@ class TooLong(pytest.fail.Exception):  # type: ignore[name-defined]
 
 
 class Chooser:
-    """Runs listed tests, the quickest first."""
+    """Runs listed tests in their order.
+
+    Time is the processor's: on a busy machine a test may take longer.
+    """
 
     def __init__(self, path: Path) -> None:
         self.seconds: dict[str, float] = json.loads(path.read_text(encoding="utf-8"))
@@ -157,12 +189,22 @@ class Chooser:
         def stop(_number: int, _frame: FrameType | None) -> None:
             raise TooLong("runs far longer than without the change")
 
-        signal.signal(signal.SIGALRM, stop)
-        signal.setitimer(signal.ITIMER_REAL, 20.0 + 10.0 * self.seconds[item.nodeid])
+        signal.signal(signal.SIGPROF, stop)
+        signal.setitimer(signal.ITIMER_PROF, LEAST_S + 10.0 * max(self.seconds[item.nodeid], 0.0))
         try:
             return (yield)
         finally:
-            signal.setitimer(signal.ITIMER_REAL, 0.0)
+            signal.setitimer(signal.ITIMER_PROF, 0.0)
+
+    @pytest.hookimpl(wrapper=True)
+    def pytest_fixture_setup(self, fixturedef: pytest.FixtureDef[object]) -> Iterator[None]:
+        if fixturedef.scope == "function":
+            return (yield)
+        left, _ = signal.setitimer(signal.ITIMER_PROF, SHARED_S)
+        try:
+            return (yield)
+        finally:
+            signal.setitimer(signal.ITIMER_PROF, left)
 
 
 def written_for(folder: Path, test_file: str) -> Path:
@@ -194,6 +236,9 @@ class Touching:
 
     def __init__(self, folder: Path, test_files: Iterable[str]) -> None:
         self.seconds: dict[str, float] = {}
+        """Of each test that passes, without the fixtures that it shares."""
+        self.shared_s: dict[str, float] = {}
+        """Of the fixtures that a test shares with others."""
         self.by_line: dict[tuple[str, int], set[str]] = defaultdict(set)
         self.by_sample: set[tuple[str, int]] = set()
         self.by_loading: set[tuple[str, int]] = set()
@@ -208,6 +253,7 @@ class Touching:
         for test, held in content["tests"].items():
             if held["passed"]:
                 self.seconds[test] = held["seconds"]
+                self.shared_s[test] = sum(content["shared_s"].get(each, 0.0) for each in held["shared"])
                 for context in (test, *held["shared"]):
                     shared[context].append(test)
         for context, files in content["ran"].items():
@@ -221,7 +267,7 @@ class Touching:
                     self.by_sample.update((file, line) for line in lines)
 
     def of(self, mutant: Mutant) -> dict[str, float]:
-        """Return the tests that run a changed line with their seconds, the quickest first.
+        """Return the tests that run a changed line with their seconds, the quickest first with what they share.
 
         What is worked out once as a module is loaded no test runs: there it is the tests of the function whose default
         it is, or of the lines that use the name. A function that runs then alone answers to all tests of its module.
@@ -235,7 +281,8 @@ class Touching:
         found = set().union(*(self.by_line.get(place, ()) for place in lines)) if lines else set()
         if not found and (mutant.at_import or any(place in self.by_loading for place in lines)):
             found = set().union(*(tests for (file, _), tests in self.by_line.items() if file == mutant.file))
-        return {test: self.seconds[test] for test in sorted(found, key=lambda test: (self.seconds[test], test))}
+        order = sorted(found, key=lambda test: (self.shared_s[test] + self.seconds[test], test))
+        return {test: self.seconds[test] for test in order}
 
     def makes_sample(self, mutant: Mutant) -> bool:
         """Whether the sample that tests share is made by the changed line too, so that it cannot be made before."""

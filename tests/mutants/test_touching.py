@@ -98,6 +98,17 @@ def test_what_was_measured_holds_until_the_texts_change(folder):
     assert not is_fresh(folder, "tests/calc/power/test_battery.py")
 
 
+def test_the_sample_is_made_anew_where_an_earlier_program_s_would_not_count(touching):
+    """Battery and strike rule take part in fits; of a page the sample needs nothing where it does not run the line."""
+    assert touching.makes_sample(replace(IN_FUNCTION, statement=range(50, 51)))
+    rule = replace(IN_FUNCTION, file="hwsched/rules/lock_and_cylinder/strike_fit.py")
+    assert touching.makes_sample(rule)
+    page = replace(IN_FUNCTION, file="hwsched/documents/release/packet.py")
+    assert not touching.makes_sample(page)
+    touching.by_sample.add((page.file, 12))
+    assert touching.makes_sample(page)
+
+
 TREE = """
 import pytest, time
 

@@ -11,6 +11,7 @@ import signal
 import sys
 from collections import defaultdict
 from collections.abc import Iterable, Iterator
+from functools import cache
 from hashlib import sha256
 from pathlib import Path
 from time import perf_counter
@@ -207,6 +208,18 @@ class Chooser:
             signal.setitimer(signal.ITIMER_PROF, left)
 
 
+@cache
+def in_fingerprint() -> frozenset[str]:
+    """Return the files of which fits and findings are known to be made."""
+    # Only here: what is loaded before the lines of tests are counted is missing in them.
+    from hwsched.fingerprint.engine import FINDINGS, _closure, _Reading
+    from hwsched.fingerprint.memory import Memory
+
+    reading = _Reading(Memory(None, ""))
+    _closure(PACKAGE, reading, FINDINGS)
+    return frozenset(Path(path).relative_to(ROOT).as_posix() for path in reading.files)
+
+
 def written_for(folder: Path, test_file: str) -> Path:
     """Return where the lines of a test file are written."""
     return folder / (test_file.replace("/", "-") + ".json")
@@ -285,8 +298,13 @@ class Touching:
         return {test: self.seconds[test] for test in order}
 
     def makes_sample(self, mutant: Mutant) -> bool:
-        """Whether the sample that tests share is made by the changed line too, so that it cannot be made before."""
-        return mutant.at_import or any((mutant.file, line) in self.by_sample for line in mutant.statement)
+        """Whether the sample that tests share must be made by the changed program, and not before.
+
+        So it is where making it runs the line, and where the line is in the fingerprint: what an earlier program has
+        made counts for nothing, and every test of it would fail.
+        """
+        ran = mutant.at_import or any((mutant.file, line) in self.by_sample for line in mutant.statement)
+        return ran or mutant.file in in_fingerprint()
 
     def uses(self, name: str) -> list[tuple[str, int]]:
         """Return the lines of the program that say a name."""

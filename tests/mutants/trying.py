@@ -44,7 +44,8 @@ class Copy:
         self.sample = sample
         """A finished demonstration, made by the program as it is."""
         shutil.copytree(ROOT, folder, ignore=LEFT_BEHIND, dirs_exist_ok=True)
-        subprocess.run([sys.executable, "-m", "compileall", "-q", str(folder / "hwsched")], check=True)
+        compiled = [str(folder / "hwsched"), str(folder / "tests")]
+        subprocess.run([sys.executable, "-m", "compileall", "-q", *compiled], check=True)
 
     def try_mutant(self, mutant: Mutant, tests: Mapping[str, float], *, at_most_s: float, makes_sample: bool) -> Trial:
         """Run the tests of a mutant, given in their order with their seconds, until one fails."""

@@ -151,6 +151,12 @@ ROWS = [
     speaks("pocket-length", given(lf=stretch(349.0), items=[BELOW_TAKEN]), EDGE, short_mm=0.25, severity="error"),
     boundary("pocket-length", given(lf=stretch(349.25), items=[BELOW_TAKEN]), EDGE),
     unknown("pocket-length", given(lk=lock(case_height_mm=None)), EDGE, "existing_item.case_height_mm"),
+    # A bored lock takes no more of the edge than its bore: 1000 + 53.975 / 2 = 1026.9875, 17.4625 lower than the case.
+    boundary("pocket-length", given(lf=stretch(349.25 - 17.4625), lk=lock("bored"), items=[BELOW_TAKEN]), EDGE),
+    speaks(
+        "pocket-length", given(lf=stretch(349.0 - 17.4625), lk=lock("bored"), items=[BELOW_TAKEN]), EDGE, short_mm=0.25
+    ),
+    unknown("pocket-length", given(lk=lock("bored", cross_bore_mm=None)), EDGE, "existing_item.cross_bore_mm"),
     # #6 x 1 in in a 3/4 in panel comes through.
     passes("screw-length", given(), fit()),
     speaks(

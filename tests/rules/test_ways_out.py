@@ -436,6 +436,13 @@ ROWS = [
         fit(placement=place(face="key")),
     ),
     boundary("fixings-outside", given(opening(exposure="exterior")), fit()),
+    # A bonded pad has no head to turn; of a part that the catalogue no longer has another rule tells: the screw is left.
+    boundary(
+        "fixings-outside",
+        given(opening(exposure="exterior")),
+        fit(fp("fastener", "PAD", 4), fp("fastener", "GONE", 4), placement=place(face="key")),
+        says=1,
+    ),
     unknown(
         "fixings-outside",
         given(opening(exposure="exterior")),

@@ -436,7 +436,7 @@ ROWS = [
         fit(placement=place(face="key")),
     ),
     boundary("fixings-outside", given(opening(exposure="exterior")), fit()),
-    # A bonded pad has no head to turn; of a part that the catalogue no longer has another rule tells: the screw is left.
+    # A bonded pad has no head to turn, of a part that is in no catalogue another rule tells: the screw is left.
     boundary(
         "fixings-outside",
         given(opening(exposure="exterior")),

@@ -75,10 +75,24 @@ def test_a_default_answers_to_the_tests_of_its_function(touching):
 
 
 def test_a_constant_answers_to_the_tests_of_the_lines_that_say_it(touching):
-    touching._uses = {"WIDE_MM": [(BATTERY, 30), ("hwsched/calc/opening/bore.py", 12)]}
+    touching._uses["WIDE_MM"] += [(BATTERY, 30), ("hwsched/calc/opening/bore.py", 12)]
     constant = replace(IN_FUNCTION, line=3, statement=range(3, 4), scope=None, at_import=True, names=("WIDE_MM",))
     assert names(touching.of(constant)) == ["elsewhere"]
     assert names(touching.of(replace(constant, names=("NOWHERE",)))) == ["elsewhere", "quick", "shares", "slow"]
+
+
+def test_a_name_that_several_modules_give_is_that_of_the_module_that_is_named_beside_it(touching):
+    """Of the rules, each a RULE, one answers to the tests that run it, and not to all that say RULE."""
+    reach, width = "hwsched/rules/accessibility/reach_height.py", "hwsched/rules/accessibility/clear_width.py"
+    places = {place for place, _ in touching.uses("RULE", reach)}
+    assert {reach, "hwsched/rules/__init__.py"} <= places
+    assert width not in places
+    touching.by_line[width, 12] = {"tests/rules/test_egress_and_accessibility.py::width"}
+    touching.by_line[reach, 12] = {"tests/rules/test_egress_and_accessibility.py::reach"}
+    touching.seconds |= dict.fromkeys((*touching.by_line[width, 12], *touching.by_line[reach, 12]), 0.1)
+    touching.shared_s |= dict.fromkeys((*touching.by_line[width, 12], *touching.by_line[reach, 12]), 0.0)
+    limit = replace(IN_FUNCTION, file=reach, line=40, statement=range(30, 50), scope=None, at_import=True)
+    assert names(touching.of(replace(limit, names=("RULE",)))) == ["reach"]
 
 
 def test_a_line_that_no_test_runs(touching):

@@ -259,7 +259,8 @@ class Touching:
             path = written_for(folder, name)
             if path.exists():  # a file of benchmarks alone has none
                 self._read(json.loads(path.read_text(encoding="utf-8")))
-        self._uses: dict[str, list[tuple[str, int]]] = {}
+        self._uses: defaultdict[str, list[tuple[str, int]]] = defaultdict(list)
+        self._givers: defaultdict[str, set[str]] = defaultdict(set)
 
     def _read(self, content: dict[str, Any]) -> None:
         shared: dict[str, list[str]] = defaultdict(list)
@@ -290,7 +291,7 @@ class Touching:
         elif mutant.scope is not None:
             lines = [(mutant.file, line) for line in mutant.scope]
         else:
-            lines = [place for name in mutant.names for place in self.uses(name)]
+            lines = [place for name in mutant.names for place in self.uses(name, mutant.file)]
         found = set().union(*(self.by_line.get(place, ()) for place in lines)) if lines else set()
         if not found and (mutant.at_import or any(place in self.by_loading for place in lines)):
             found = set().union(*(tests for (file, _), tests in self.by_line.items() if file == mutant.file))
@@ -306,16 +307,24 @@ class Touching:
         ran = mutant.at_import or any((mutant.file, line) in self.by_sample for line in mutant.statement)
         return ran or mutant.file in in_fingerprint()
 
-    def uses(self, name: str) -> list[tuple[str, int]]:
-        """Return the lines of the program that say a name."""
+    def uses(self, name: str, file: str) -> list[tuple[str, int]]:
+        """Return the lines of the program that say a name that a module gives to something.
+
+        Where several modules have the name, as each rule is a `RULE`, it is this one's in files that say the module.
+        """
         if not self._uses:
             import re
 
-            words = re.compile(r"[A-Za-z_]\w*")
-            held: dict[str, list[tuple[str, int]]] = defaultdict(list)
+            words, given = re.compile(r"[A-Za-z_]\w*"), re.compile(r"([A-Za-z_]\w*)(?:: [^=]+)? = ")
             for path in sorted(PACKAGE.rglob("*.py")):
+                place = path.relative_to(ROOT).as_posix()
                 for number, line in enumerate(path.read_text(encoding="utf-8").split("\n"), start=1):
                     for word in set(words.findall(line)):
-                        held[word].append((path.relative_to(ROOT).as_posix(), number))
-            self._uses = dict(held)
-        return self._uses.get(name, [])
+                        self._uses[word].append((place, number))
+                    if (hit := given.match(line)) is not None:
+                        self._givers[hit.group(1)].add(place)
+        if len(self._givers[name]) < 2:
+            return self._uses[name]
+        module = Path(file).stem if Path(file).stem != "__init__" else Path(file).parent.name
+        near = {file, *(place for place, _ in self._uses[module])}
+        return [(place, line) for place, line in self._uses[name] if place in near]

@@ -1,7 +1,10 @@
 """Rules of the cable and of holes."""
 
+from dataclasses import replace
+
 import pytest
 
+from hwsched.rules import rule_named
 from hwsched.values import CablePath
 from tests.rules.rows import boundary, passes, run, speaks, unknown
 from tests.rules.scenario import cable, catalogue, fit, fp, given, hole, item, leaf, lock, opening, place
@@ -375,3 +378,15 @@ def test_an_unknown_wall_says_what_is_left_for_it():
     said = judge(rule_named(row.rule), row.given, row.fit, settings=row.given.settings)
     assert [v.needs for v in said] == [("leaf.thickness_mm",)]
     assert said[0].values["left_mm"] == pytest.approx(100.0)
+
+
+OF_TEMPLATE = hole(3.0, "fixing", name="screw", by_template=True)
+"""It has the place of its plate, not its own: rules of holes leave it out."""
+OF_HOLES = [
+    row for row in ROWS if row.kind == "speaks" and row.fit.holes and rule_named(row.rule).discipline == "holes"
+]
+
+
+@pytest.mark.parametrize("row", OF_HOLES, ids=str)
+def test_a_hole_that_is_left_out_silences_none_behind_it(row):
+    run(replace(row, fit=replace(row.fit, holes=(OF_TEMPLATE, *row.fit.holes))))

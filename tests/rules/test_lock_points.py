@@ -105,6 +105,13 @@ ROWS = [
         about="lead",
     ),
     speaks("hole-clear-of-lock", first(), fit(holes=(hole(y_mm=1200.0, depth_mm=9.225),)), wall_mm=3.0 - 6.35),
+    # Holes of a template, and one in the edge, come before it: they have no place of their own, or no face.
+    speaks(
+        "hole-clear-of-lock",
+        first(),
+        fit(holes=(hole(3.0, "fixing", by_template=True), hole(face="edge"), replace(DEEP, y_mm=1160.0))),
+        short_mm=2.7,
+    ),
     # A bored deadbolt of 54 mm: 1200 - 26.9875 - 6.35 - 6.35 is as near as a hole comes.
     boundary(
         "hole-clear-of-lock",

@@ -73,7 +73,7 @@ def test_a_round_hole_has_a_narrow_box_laid_into_it(form, number, across, ends, 
 
 
 def test_the_lead_of_a_threaded_cylinder_is_carried_in_by_each_turn():
-    """The cam plane is in the middle, 22.225; a turn is 25.4 / 32 = 0.79375; a rear 2 before that plane is at 24.225."""
+    """The cam plane is in the middle, 22.225; a turn is 25.4 / 32 = 0.79375; a rear 2 before that plane: 24.225."""
     assert of("mortise", "CYL", stack=Stack("threaded", 3.175, 0.0)).lead_z == pytest.approx(22.225)
     turned = Stack("threaded", 3.175, 0.0, turns=2)
     assert of("mortise", "CYL", stack=turned).lead_z == pytest.approx(22.225 - 1.5875)

@@ -297,6 +297,8 @@ ROWS = [
         fit(),
     ),
     boundary("pair-closing-order", pair([astragal("active", "edge")]), fit()),
+    # One leaf alone closes in no order, whatever stands on it.
+    boundary("pair-closing-order", given(items=[bolt("automatic"), astragal("active", "inside")]), fit()),
     unknown("pair-closing-order", pair([astragal("active", "inside")]), fit(), "opening.closes_first"),
     unknown("pair-closing-order", pair([astragal(None, "inside")]), fit(), "existing_item.leaf"),
     # A rated leaf latches; a dead bolt is no latch (NFPA 80 commentary).

@@ -260,6 +260,30 @@ def test_tasks_by_holes_place_and_power():
     assert "fit-reader" in tasks(usual_fit(), reader)
 
 
+def test_tasks_across_the_leaf_at_its_hinges_and_on_a_wall():
+    """A raceway over the face, a way that is bored and one by which the wire is pulled are three kinds of work."""
+    over = tasks(usual_fit(fp("raceway", "CHANNEL", 0.91)))
+    assert over["fit-surface-raceway"] == (1, "wood")
+    assert not {"fit-surface-raceway", "bore-raceway", "pull-leaf-wire"} & set(tasks(usual_fit()))
+    bored = tasks(usual_fit(holes=(hole(purpose="raceway", tool="installer-bit"),)))
+    pulled = tasks(usual_fit(holes=(hole(purpose="raceway", tool="twist-drill"),)))
+    assert (bored["bore-raceway"], "pull-leaf-wire" in bored) == ((1, "wood"), False)
+    assert (pulled["pull-leaf-wire"], "bore-raceway" in pulled) == ((1, "wood"), False)
+    hinge = given(cat=catalogue(LOOP={"form": "transfer-hinge"}))
+    fed = usual_fit(power="supply")
+    assert (tasks(fed, hinge)["fit-transfer-hinge"], "fit-door-loop" in tasks(fed, hinge)) == ((1, "wood"), False)
+    assert tasks(usual_fit(placement=place(face="wall")))["mount-unit-wall"] == (1, "wood")
+    # A lift has no leaf of any material.
+    lift = given(opening(form="lift"), lk=lock("reader"), leaves=())
+    assert tasks(usual_fit(placement=place(face="wall"), holes=()), lift)["mount-unit-wall"] == (1, "any")
+
+
+def test_an_opening_is_cleaned_up_once():
+    second = replace(given(), point=replace(given().point, number=2))
+    assert "clean-up" not in tasks(usual_fit(), second)
+    assert "programme-and-test" in tasks(usual_fit(), second)
+
+
 def test_every_task_stands_in_the_labour_table():
     known = {task for task, _ in labour_table()}
     for form in ("mortise", "rim", "euro-profile", "bored", "cabinet", "gate", "reader"):

@@ -83,3 +83,16 @@ def test_a_pocket_in_aluminium_is_not_mortised():
     sawn = fit(door(lf=narrow, lk=lk, cat=stock(**units, EDGE={"screws": 0}, add=[saw])))
     assert "SAW" in numbers(sawn, "tool")
     assert next(hole for hole in sawn.holes if hole.purpose == "pocket").tool == "saw-and-files"
+
+
+def test_each_kind_of_hole_has_the_jig_that_is_made_for_it():
+    """A jig that states a bore is for bored locks, one that states none for leads, whichever of them is cheaper."""
+    lead = part("LEADS", "tool", 60.0, form="drilling-jig")
+    for price in (110.0, 10.0):
+        bore = part("BORES", "tool", price, form="drilling-jig", diameter_mm=53.975)
+        cat = stock(drop=("JIG", "BOREJIG"), add=[lead, bore])
+        # Its edge bore is to be enlarged, and its lead comes slantwise.
+        bored = fit(door(lk=lock("bored", cylinder_height_mm=965.2, edge_bore_mm=22.225), cat=cat))
+        assert bored.status == "fits"
+        assert {hole.jig for hole in bored.holes if hole.purpose == "bore"} == {bore.description}
+        assert {hole.jig for hole in bored.holes if hole.purpose == "cable"} == {lead.description}

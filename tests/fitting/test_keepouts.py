@@ -1,0 +1,58 @@
+"""What a unit keeps off on a face: which screws could stand there, and how much the rounding of the survey leaves.
+
+A backset of 2 3/4 in and a height of 39 3/8 in are exact, and so is a unit of 3 by 6 in.
+"""
+
+import pytest
+
+from hwsched.calc.opening.placement import KeepOut, Rect
+from hwsched.fitting.keepouts import rounded, screw_keepouts
+from hwsched.rules.carried import Carried
+from tests.fitting.door import door, part, stock
+from tests.rules.scenario import fit, lock
+
+EXACT = lock(cylinder_height_mm=1000.125)
+INCHES = stock(UNIT={"plate_width_mm": 76.2, "plate_height_mm": 152.4})
+LITE = KeepOut("lite", Rect(200.0, 1200.0, 300.0, 1500.0), 12.7)
+ACROSS, UP = ("existing_item.x_mm", 250.5, 1.0), ("existing_item.y_mm", 1350.0, 1.0)
+
+
+@pytest.mark.parametrize(
+    ("carried", "rect"),
+    [
+        (Carried(), (200.0, 1200.0, 300.0, 1500.0)),
+        # 250.5 was read to a tenth: half of it on each side, and nothing up the leaf.
+        (Carried((ACROSS,)), (200.05, 1200.0, 299.95, 1500.0)),
+        # 1350 was read to a millimetre.
+        (Carried((), (UP,)), (200.0, 1200.5, 300.0, 1499.5)),
+        (Carried((ACROSS,), (UP,)), (200.05, 1200.5, 299.95, 1499.5)),
+    ],
+)
+def test_a_keep_out_counts_with_less_on_the_sides_that_were_measured_coarsely(carried, rect):
+    given = door(lk=EXACT, cat=INCHES)
+    found = rounded(given, given.catalogue.get("UNIT"), LITE, carried).rect
+    assert (found.x0, found.y0, found.x1, found.y1) == pytest.approx(rect)
+
+
+@pytest.mark.parametrize(
+    "shorter",
+    [
+        part("OTHER", "fastener", 0.1, form="wood-screw", size="#4", length_mm=3.0, leaf_material="wood"),
+        part(
+            "STEEL", "fastener", 0.1, form="sheet-metal-screw", size="#6", length_mm=3.0, leaf_material="hollow-metal"
+        ),
+        part("NO-LENGTH", "fastener", 0.1, form="wood-screw", size="#6", leaf_material="wood"),
+    ],
+    ids=lambda each: each.number,
+)
+def test_only_screws_of_the_unit_s_size_and_the_leaf_s_material_may_be_taken(shorter):
+    """A case 6 mm below the face: of the screws that serve the least, 9.525 deep, meets it; one of 3 would not."""
+    case = lock(case_width_mm=32.45)
+    bare = fit(without=("unit", "fastener"), placement=None, holes=(), cable=None)
+    names = {}
+    for cat in (stock(), stock(add=[shorter])):
+        given = door(lk=case, cat=cat)
+        names[cat] = [(each.name, each.rect) for each in screw_keepouts(given, bare, given.catalogue.get("UNIT"))]
+    usual, more = names.values()
+    assert any("case" in name for name, _ in usual)
+    assert more == usual

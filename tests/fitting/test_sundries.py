@@ -4,6 +4,7 @@ import pytest
 
 from hwsched.fitting import fit
 from hwsched.rules.judging import check
+from hwsched.values import Settings
 from tests.fitting.door import door, leaf, lock, opening, part, stock
 
 
@@ -96,3 +97,12 @@ def test_each_kind_of_hole_has_the_jig_that_is_made_for_it():
         assert bored.status == "fits"
         assert {hole.jig for hole in bored.holes if hole.purpose == "bore"} == {bore.description}
         assert {hole.jig for hole in bored.holes if hole.purpose == "cable"} == {lead.description}
+
+
+def test_a_bore_that_no_part_states_is_asked_for_and_never_guessed():
+    """Where the project switches the question off the lock is fitted, and no bore of any size stands on its sheet."""
+    facts = {"lk": lock("bored", cylinder_height_mm=965.2), "cat": stock(BORED={"cross_bore_mm": None})}
+    assert fit(door(**facts)).status == "to-measure"
+    found = fit(door(**facts, settings=Settings(rules_off=frozenset({"bored-preparation"}))))
+    assert found.status == "fits"
+    assert not {"bore", "bolt"} & {hole.purpose for hole in found.holes}

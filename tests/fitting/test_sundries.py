@@ -106,3 +106,15 @@ def test_a_bore_that_no_part_states_is_asked_for_and_never_guessed():
     found = fit(door(**facts, settings=Settings(rules_off=frozenset({"bored-preparation"}))))
     assert found.status == "fits"
     assert not {"bore", "bolt"} & {hole.purpose for hole in found.holes}
+
+
+@pytest.mark.parametrize("tools", ["in stock", "none in stock"])
+def test_what_a_hole_is_made_with_follows_from_the_hole_and_not_from_what_lies_on_the_shelf(tools):
+    """Half an inch by a hole saw after its pilot, bolts, slants and pilots by a twist drill (common practice)."""
+    cat = stock() if tools == "in stock" else stock(drop=("BIT", "DRILL", "MORT", "STEP", "PILOT16"))
+    square = fit(door(cat=cat))
+    bored = fit(door(lk=lock("bored", cylinder_height_mm=965.2, edge_bore_mm=22.225), cat=cat))
+    assert [(h.purpose, h.tool) for h in square.holes] == [("cable", "hole-saw"), ("fixing", "twist-drill")]
+    assert [(h.purpose, h.tool) for h in bored.holes] == [
+        ("bore", "hole-saw"), ("bolt", "twist-drill"), ("cable", "twist-drill"), ("fixing", "twist-drill"),
+    ]  # fmt: skip

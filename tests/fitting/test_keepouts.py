@@ -56,3 +56,14 @@ def test_only_screws_of_the_unit_s_size_and_the_leaf_s_material_may_be_taken(sho
     usual, more = names.values()
     assert any("case" in name for name, _ in usual)
     assert more == usual
+
+
+def test_a_screw_keeps_off_by_its_whole_diameter():
+    """Four of #6, 0.138 in or 3.505 mm thick, 6 mm inside the corners of a plate of 80 by 160 (common practice)."""
+    bare = fit(without=("unit", "fastener"), placement=None, holes=(), cable=None)
+    given = door(lk=lock(case_width_mm=32.45), cat=stock(UNIT={"screw_places": None}))
+    found = [each for each in screw_keepouts(given, bare, given.catalogue.get("UNIT")) if "case" in each.name]
+    sizes = {(each.part.x1 - each.part.x0, each.part.y1 - each.part.y0) for each in found}
+    assert [size for pair in sizes for size in pair] == pytest.approx([3.505, 3.505] * len(sizes))
+    middles = {(round((e.part.x0 + e.part.x1) / 2, 3), round((e.part.y0 + e.part.y1) / 2, 3)) for e in found}
+    assert middles == {(6.0, 6.0), (74.0, 6.0), (6.0, 154.0), (74.0, 154.0)}

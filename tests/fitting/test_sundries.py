@@ -118,3 +118,20 @@ def test_what_a_hole_is_made_with_follows_from_the_hole_and_not_from_what_lies_o
     assert [(h.purpose, h.tool) for h in bored.holes] == [
         ("bore", "hole-saw"), ("bolt", "twist-drill"), ("cable", "twist-drill"), ("fixing", "twist-drill"),
     ]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("price", "facts", "key"),
+    [
+        (1.0, {"form": "electronic-key", "for_part": "UNIT"}, "NEW"),
+        (1.0, {"form": "electronic-key", "for_part": ""}, "NEW"),
+        (1.0, {"form": "electronic-key", "for_part": "SEALED"}, "KEY"),
+        (1.0, {"form": "card", "for_part": "UNIT"}, "KEY"),
+        (90.0, {"form": "electronic-key", "for_part": "UNIT"}, "KEY"),
+    ],
+)
+def test_a_key_is_of_its_kind_and_for_its_unit(price, facts, key):
+    """The cheapest that serves: one for another unit opens nothing here, and a card is no key."""
+    found = fit(door(cat=stock(add=[part("NEW", "credential", price, **facts)])))
+    assert (found.status, [p.part for p in found.parts if p.role == "unit"]) == ("fits", ["UNIT"])
+    assert numbers(found, "credential") == [key]

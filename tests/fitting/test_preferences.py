@@ -297,3 +297,15 @@ def test_chosen_parts_stay_whatever_ranks():
     for prefer in ("cost", "stock", "preferred"):
         parts = cat(UNIT={"preferred": 1, "stock": 5.0})
         assert unit(prefer, parts, chosen=[chosen("unit", "U-B")]) == "U-B"
+
+
+def test_the_first_runner_up_is_the_very_next():
+    """A unit that is like the first and 10 dearer comes right behind it, before any that costs more holes or money."""
+    held = given(cat=cat(), settings=Settings(prefer="cost"))
+    found = fit(held)
+    first = found.runners_up[0]
+    assert "UNIT" in [part.part for part in found.parts]
+    assert ("U-B" in first.parts, first.cost - found.cost) == (True, 10)
+    assert [each.cost for each in found.runners_up] == [
+        each.cost for each in alternatives(held)[1 : 1 + len(found.runners_up)]
+    ]

@@ -3,10 +3,12 @@
 A backset of 2 3/4 in and a height of 39 3/8 in are exact, and so is a unit of 3 by 6 in.
 """
 
+from dataclasses import replace
+
 import pytest
 
 from hwsched.calc.opening.placement import KeepOut, Rect
-from hwsched.fitting.keepouts import rounded, screw_keepouts
+from hwsched.fitting.keepouts import Surroundings, has_rounding, rounded, screw_keepouts
 from hwsched.rules.carried import Carried
 from tests.fitting.door import door, part, stock
 from tests.rules.scenario import fit, lock
@@ -67,3 +69,18 @@ def test_a_screw_keeps_off_by_its_whole_diameter():
     assert [size for pair in sizes for size in pair] == pytest.approx([3.505, 3.505] * len(sizes))
     middles = {(round((e.part.x0 + e.part.x1) / 2, 3), round((e.part.y0 + e.part.y1) / 2, 3)) for e in found}
     assert middles == {(6.0, 6.0), (74.0, 6.0), (6.0, 154.0), (74.0, 154.0)}
+
+
+def test_a_survey_is_rounded_where_any_length_by_which_a_unit_stands_is():
+    """All in inches it is exact; a case of 150 mm may be 149.5; a unit made in millimetres owes nothing to inches."""
+    inches = {"cylinder_height_mm": 1000.125, "case_above_mm": 44.45, "case_depth_mm": 104.775, "case_width_mm": 25.4}
+    exact = lock(case_height_mm=152.4, **inches)
+    for held, cat, expected in (
+        (exact, INCHES, False),
+        (replace(exact, case_height_mm=150.0), INCHES, True),
+        (replace(exact, backset_mm=70.0), INCHES, True),
+        (replace(exact, case_height_mm=150.0), stock(), False),
+    ):
+        given = door(lk=held, cat=cat)
+        around = Surroundings((), (), ())
+        assert has_rounding(given, given.leaves[0], given.catalogue.get("UNIT"), around) is expected

@@ -49,11 +49,11 @@ def test_a_keep_out_counts_with_less_on_the_sides_that_were_measured_coarsely(ca
 )
 def test_only_screws_of_the_unit_s_size_and_the_leaf_s_material_may_be_taken(shorter):
     """A case 6 mm below the face: of the screws that serve the least, 9.525 deep, meets it; one of 3 would not."""
-    case = lock(case_width_mm=32.45)
+    thick = lock(case_width_mm=32.45)
     bare = fit(without=("unit", "fastener"), placement=None, holes=(), cable=None)
     names = {}
     for cat in (stock(), stock(add=[shorter])):
-        given = door(lk=case, cat=cat)
+        given = door(lk=thick, cat=cat)
         names[cat] = [(each.name, each.rect) for each in screw_keepouts(given, bare, given.catalogue.get("UNIT"))]
     usual, more = names.values()
     assert any("case" in name for name, _ in usual)

@@ -270,12 +270,15 @@ def test_tasks_across_the_leaf_at_its_hinges_and_on_a_wall():
     assert (bored["bore-raceway"], "pull-leaf-wire" in bored) == ((1, "wood"), False)
     assert (pulled["pull-leaf-wire"], "bore-raceway" in pulled) == ((1, "wood"), False)
     hinge = given(cat=catalogue(LOOP={"form": "transfer-hinge"}))
-    fed = usual_fit(power="supply")
-    assert (tasks(fed, hinge)["fit-transfer-hinge"], "fit-door-loop" in tasks(fed, hinge)) == ((1, "wood"), False)
+    supplied = usual_fit(power="supply")
+    assert (tasks(supplied, hinge)["fit-transfer-hinge"], "fit-door-loop" in tasks(supplied, hinge)) == (
+        (1, "wood"),
+        False,
+    )
     assert tasks(usual_fit(placement=place(face="wall")))["mount-unit-wall"] == (1, "wood")
     # A lift has no leaf of any material.
-    lift = given(opening(form="lift"), lk=lock("reader"), leaves=())
-    assert tasks(usual_fit(placement=place(face="wall"), holes=()), lift)["mount-unit-wall"] == (1, "any")
+    elevator = given(opening(form="lift"), lk=lock("reader"), leaves=())
+    assert tasks(usual_fit(placement=place(face="wall"), holes=()), elevator)["mount-unit-wall"] == (1, "any")
 
 
 def test_an_opening_is_cleaned_up_once():

@@ -180,7 +180,7 @@ def test_a_slanted_hole_s_slot_is_as_long_as_its_section_in_the_face():
 
 
 @pytest.mark.parametrize(
-    ("case", "above", "below"),
+    ("facts", "above", "below"),
     [
         # 2 1/2 in above and below the cylinder, or 3/8 in past the case, which ends at 1044.45 and 894.45.
         ({}, 1063.5, 894.45 - 9.525),
@@ -192,8 +192,8 @@ def test_a_slanted_hole_s_slot_is_as_long_as_its_section_in_the_face():
         ({"case_width_mm": 10.0}, 1063.5, 894.45 - 13.337),
     ],
 )
-def test_a_channel_begins_where_its_second_bore_comes_down_into_the_case(case, above, below):
-    given = door(lk=lock(**case))
+def test_a_channel_begins_where_its_second_bore_comes_down_into_the_case(facts, above, below):
+    given = door(lk=lock(**facts))
     base = with_lock("CYL")
     found = {
         w.pattern: w for w in ways(given, base, given.leaves[0], cavity(given, base), "inside") if w.kind == "channel"

@@ -8,8 +8,8 @@ from hwsched.rules.rule import Verdict
 from hwsched.survey import ENTITIES, INHERITED, OPENING
 from hwsched.values import OpeningInput
 
-_STEPS_MM: Final = (0.0254, 0.1, 0.254, 25.4 / 64, 1.0)
-"""Least steps in which lengths are written."""
+_STEPS_MM: Final = (0.0254, 0.1, 25.4 / 64)
+"""Least steps in which lengths are written: decimal inches, millimetres, fractions."""
 _NAMES: Final = {"opening": "opening", "leaf": "leaf", "existing_item": "existing item"}
 
 

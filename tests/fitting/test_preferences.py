@@ -260,6 +260,33 @@ def test_tasks_by_holes_place_and_power():
     assert "fit-reader" in tasks(usual_fit(), reader)
 
 
+def test_tasks_across_the_leaf_at_its_hinges_and_on_a_wall():
+    """A raceway over the face, a way that is bored and one by which the wire is pulled are three kinds of work."""
+    over = tasks(usual_fit(fp("raceway", "CHANNEL", 0.91)))
+    assert over["fit-surface-raceway"] == (1, "wood")
+    assert not {"fit-surface-raceway", "bore-raceway", "pull-leaf-wire"} & set(tasks(usual_fit()))
+    bored = tasks(usual_fit(holes=(hole(purpose="raceway", tool="installer-bit"),)))
+    pulled = tasks(usual_fit(holes=(hole(purpose="raceway", tool="twist-drill"),)))
+    assert (bored["bore-raceway"], "pull-leaf-wire" in bored) == ((1, "wood"), False)
+    assert (pulled["pull-leaf-wire"], "bore-raceway" in pulled) == ((1, "wood"), False)
+    hinge = given(cat=catalogue(LOOP={"form": "transfer-hinge"}))
+    supplied = usual_fit(power="supply")
+    assert (tasks(supplied, hinge)["fit-transfer-hinge"], "fit-door-loop" in tasks(supplied, hinge)) == (
+        (1, "wood"),
+        False,
+    )
+    assert tasks(usual_fit(placement=place(face="wall")))["mount-unit-wall"] == (1, "wood")
+    # A lift has no leaf of any material.
+    elevator = given(opening(form="lift"), lk=lock("reader"), leaves=())
+    assert tasks(usual_fit(placement=place(face="wall"), holes=()), elevator)["mount-unit-wall"] == (1, "any")
+
+
+def test_an_opening_is_cleaned_up_once():
+    second = replace(given(), point=replace(given().point, number=2))
+    assert "clean-up" not in tasks(usual_fit(), second)
+    assert "programme-and-test" in tasks(usual_fit(), second)
+
+
 def test_every_task_stands_in_the_labour_table():
     known = {task for task, _ in labour_table()}
     for form in ("mortise", "rim", "euro-profile", "bored", "cabinet", "gate", "reader"):
@@ -273,3 +300,15 @@ def test_chosen_parts_stay_whatever_ranks():
     for prefer in ("cost", "stock", "preferred"):
         parts = cat(UNIT={"preferred": 1, "stock": 5.0})
         assert unit(prefer, parts, chosen=[chosen("unit", "U-B")]) == "U-B"
+
+
+def test_the_first_runner_up_is_the_very_next():
+    """A unit that is like the first and 10 dearer comes right behind it, before any that costs more holes or money."""
+    held = given(cat=cat(), settings=Settings(prefer="cost"))
+    found = fit(held)
+    first = found.runners_up[0]
+    assert "UNIT" in [part.part for part in found.parts]
+    assert ("U-B" in first.parts, first.cost - found.cost) == (True, 10)
+    assert [each.cost for each in found.runners_up] == [
+        each.cost for each in alternatives(held)[1 : 1 + len(found.runners_up)]
+    ]

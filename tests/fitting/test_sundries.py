@@ -4,6 +4,7 @@ import pytest
 
 from hwsched.fitting import fit
 from hwsched.rules.judging import check
+from hwsched.values import Settings
 from tests.fitting.door import door, leaf, lock, opening, part, stock
 
 
@@ -83,3 +84,54 @@ def test_a_pocket_in_aluminium_is_not_mortised():
     sawn = fit(door(lf=narrow, lk=lk, cat=stock(**units, EDGE={"screws": 0}, add=[saw])))
     assert "SAW" in numbers(sawn, "tool")
     assert next(hole for hole in sawn.holes if hole.purpose == "pocket").tool == "saw-and-files"
+
+
+def test_each_kind_of_hole_has_the_jig_that_is_made_for_it():
+    """A jig that states a bore is for bored locks, one that states none for leads, whichever of them is cheaper."""
+    lead = part("LEADS", "tool", 60.0, form="drilling-jig")
+    for price in (110.0, 10.0):
+        bore = part("BORES", "tool", price, form="drilling-jig", diameter_mm=53.975)
+        cat = stock(drop=("JIG", "BOREJIG"), add=[lead, bore])
+        # Its edge bore is to be enlarged, and its lead comes slantwise.
+        bored = fit(door(lk=lock("bored", cylinder_height_mm=965.2, edge_bore_mm=22.225), cat=cat))
+        assert bored.status == "fits"
+        assert {hole.jig for hole in bored.holes if hole.purpose == "bore"} == {bore.description}
+        assert {hole.jig for hole in bored.holes if hole.purpose == "cable"} == {lead.description}
+
+
+def test_a_bore_that_no_part_states_is_asked_for_and_never_guessed():
+    """Where the project switches the question off the lock is fitted, and no bore of any size stands on its sheet."""
+    facts = {"lk": lock("bored", cylinder_height_mm=965.2), "cat": stock(BORED={"cross_bore_mm": None})}
+    assert fit(door(**facts)).status == "to-measure"
+    found = fit(door(**facts, settings=Settings(rules_off=frozenset({"bored-preparation"}))))
+    assert found.status == "fits"
+    assert not {"bore", "bolt"} & {hole.purpose for hole in found.holes}
+
+
+@pytest.mark.parametrize("tools", ["in stock", "none in stock"])
+def test_what_a_hole_is_made_with_follows_from_the_hole_and_not_from_what_lies_on_the_shelf(tools):
+    """Half an inch by a hole saw after its pilot, bolts, slants and pilots by a twist drill (common practice)."""
+    cat = stock() if tools == "in stock" else stock(drop=("BIT", "DRILL", "MORT", "STEP", "PILOT16"))
+    square = fit(door(cat=cat))
+    bored = fit(door(lk=lock("bored", cylinder_height_mm=965.2, edge_bore_mm=22.225), cat=cat))
+    assert [(h.purpose, h.tool) for h in square.holes] == [("cable", "hole-saw"), ("fixing", "twist-drill")]
+    assert [(h.purpose, h.tool) for h in bored.holes] == [
+        ("bore", "hole-saw"), ("bolt", "twist-drill"), ("cable", "twist-drill"), ("fixing", "twist-drill"),
+    ]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("price", "facts", "key"),
+    [
+        (1.0, {"form": "electronic-key", "for_part": "UNIT"}, "NEW"),
+        (1.0, {"form": "electronic-key", "for_part": ""}, "NEW"),
+        (1.0, {"form": "electronic-key", "for_part": "SEALED"}, "KEY"),
+        (1.0, {"form": "card", "for_part": "UNIT"}, "KEY"),
+        (90.0, {"form": "electronic-key", "for_part": "UNIT"}, "KEY"),
+    ],
+)
+def test_a_key_is_of_its_kind_and_for_its_unit(price, facts, key):
+    """The cheapest that serves: one for another unit opens nothing here, and a card is no key."""
+    found = fit(door(cat=stock(add=[part("NEW", "credential", price, **facts)])))
+    assert (found.status, [p.part for p in found.parts if p.role == "unit"]) == ("fits", ["UNIT"])
+    assert numbers(found, "credential") == [key]

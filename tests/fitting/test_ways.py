@@ -177,3 +177,29 @@ def test_a_slanted_hole_s_slot_is_as_long_as_its_section_in_the_face():
     assert abs(hole.edge_deg) == pytest.approx(15, abs=2 + 1e-9)
     long = math.hypot(1.0, 1.0, math.tan(math.radians(hole.edge_deg)))
     assert hole.slot_mm == pytest.approx(4.7625 * long, abs=1e-3)
+
+
+@pytest.mark.parametrize(
+    ("facts", "above", "below"),
+    [
+        # 2 1/2 in above and below the cylinder, or 3/8 in past the case, which ends at 1044.45 and 894.45.
+        ({}, 1063.5, 894.45 - 9.525),
+        # A case that ends 100 above the cylinder: 1100 + 9.525; it is 150 high.
+        ({"case_above_mm": 100.0}, 1109.525, 936.5),
+        # 10 thick its face is 17.225 deep: past a square bore of 9.525 the other, at 30 degrees at the most, comes down
+        # (17.225 - 9.525) / tan 30 = 13.337.
+        ({"case_above_mm": 100.0, "case_width_mm": 10.0}, 1113.337, 936.5),
+        ({"case_width_mm": 10.0}, 1063.5, 894.45 - 13.337),
+    ],
+)
+def test_a_channel_begins_where_its_second_bore_comes_down_into_the_case(facts, above, below):
+    given = door(lk=lock(**facts))
+    base = with_lock("CYL")
+    found = {
+        w.pattern: w for w in ways(given, base, given.leaves[0], cavity(given, base), "inside") if w.kind == "channel"
+    }
+    assert found[ABOVE].hole.y0 == pytest.approx(above, abs=0.001)
+    assert found[BELOW].hole.y1 == pytest.approx(below, abs=0.001)
+    # From the cylinder's centre up or down to the hole, and from where the lead leaves it to the face.
+    assert found[ABOVE].base_mm == pytest.approx(above - 1000.0 + 22.225, abs=0.001)
+    assert found[BELOW].base_mm == pytest.approx(1000.0 - below + 22.225, abs=0.001)

@@ -32,10 +32,12 @@ def main(arguments: Sequence[str] | None = None) -> int:
     parser.add_argument("--least", type=float, default=0.9, help="share that has to die (0.9)")
     parser.add_argument("--tests", nargs="+", metavar="FOLDER", help="ask only tests of these folders, as calc wiring")
     parser.add_argument("--quick", action="store_true", help="ask no test that is slow or fuzz")
+    parser.add_argument("--from", dest="first", type=int, default=1, metavar="N", help="begin at the Nth that is drawn")
+    parser.add_argument("--to", dest="last", type=int, metavar="N", help="end with the Nth that is drawn")
     parser.add_argument("--list", action="store_true", help="only show what is drawn")
     told = parser.parse_args(arguments)
     if told.list:
-        for each in draw(mutants_in(told.floor), told.count, told.seed):
+        for each in part_of(draw(mutants_in(told.floor), told.count, told.seed), told.first, told.last):
             print(f"{each.file}:{each.line} {each.kind}\n{each.diff}")
         return 0
     survivors = 0
@@ -46,7 +48,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
         for number in range(told.jobs):
             copies.put(Copy(Path(folder) / str(number), sample, forks=True))
         # Read now, so that the tree may be worked on while this runs.
-        drawn = draw(mutants_in(told.floor), told.count, told.seed)
+        drawn = part_of(draw(mutants_in(told.floor), told.count, told.seed), told.first, told.last)
         touching = measured(told.jobs, told.tests, quick=told.quick)
 
         def tried(mutant: Mutant) -> Trial:
@@ -71,6 +73,11 @@ def mutants_in(floor: str) -> list[Mutant]:
     place = ROOT / "hwsched" / floor
     paths = sorted(place.rglob("*.py")) if place.is_dir() else [place]
     return [mutant for path in paths for mutant in mutants_of(path)]
+
+
+def part_of(drawn: Sequence[Mutant], first: int, last: int | None) -> Sequence[Mutant]:
+    """Return those from one place of a draw to another, both with it, counted from 1: a long draw is done in parts."""
+    return drawn[first - 1 : last]
 
 
 def measured(jobs: int, folders: Sequence[str] | None = None, *, quick: bool = False) -> Touching:

@@ -43,6 +43,8 @@ ARITHMETIC = {
     ast.BitAnd: ("&", "|"),
 }
 OPPOSITE_CALLS = {"min": "max", "max": "min", "any": "all", "all": "any", "floor": "ceil", "ceil": "floor"}
+TOLERANCES = ("TOUCH", "EQUAL", "TOLERANCE_V")
+"""How names of tolerances for rounding begin."""
 MOST_ROUNDED = 1e-6
 """Largest number that is written for a tolerance."""
 LOGGERS = {"log", "logger", "logging", "warnings", "LOG", "_log"}
@@ -328,7 +330,7 @@ def _is_blurred(node: ast.expr) -> bool:
     """Whether a value is a tolerance for rounding, or has one added or taken off."""
     match node:
         case ast.Name(id=name):
-            return name.lstrip("_").startswith("TOUCH")
+            return name.lstrip("_").startswith(TOLERANCES)
         case ast.Constant(value=float() as value):
             return 0.0 < value <= MOST_ROUNDED
         case ast.UnaryOp(operand=operand):

@@ -5,6 +5,7 @@ from dataclasses import replace
 import pytest
 
 from tests.mutants import sites
+from tests.mutants.__main__ import main
 from tests.mutants.sites import ROOT, draw, mutants_of, read_equivalent, says_something_else
 
 MODULE = '''"""Docstring 1."""
@@ -80,6 +81,10 @@ def test_whether_equality_counts_within_a_tolerance_is_left_alone(changes):
     assert {(line, after) for line, kind, _, after in found if kind in ("comparison", "arithmetic")} == {
         (2, "return a < b - _TOUCH_MM"), (6, "return a > -1e-9 or a >= 1e-3"),
     }  # fmt: skip
+    named = changes("def f(a, b):\n    return EQUAL_MM < a <= b.mm + EQUAL_MM or a < b - _TOLERANCE_V or a <= b\n")
+    assert {after for _, kind, _, after in named if kind == "comparison"} == {
+        "return EQUAL_MM < a <= b.mm + EQUAL_MM or a < b - _TOLERANCE_V or a < b"
+    }
 
 
 def test_a_name_is_never_left_without_its_value(changes):
@@ -137,3 +142,16 @@ def test_every_equivalent_stands_in_the_program_and_has_its_reason():
         found = {(each.before.strip(), each.after.strip()) for each in mutants_of(ROOT / row.file)}
         assert (row.before, row.after) in found, f"{row.file} has no such line any more: take the row out"
         assert len(row.reason) > 20
+
+
+def test_a_draw_is_done_in_parts(capsys):
+    """The third to the fifth of six, and what is left from the sixth on."""
+
+    def listed(*words):
+        assert main(["6", "--seed", "1", "--in", "calc/power/cells.py", "--list", *words]) == 0
+        return capsys.readouterr().out.split("hwsched/")[1:]
+
+    whole = listed()
+    assert len(whole) == 6
+    assert listed("--from", "3", "--to", "5") == whole[2:5]
+    assert listed("--from", "6") == whole[5:]

@@ -1,8 +1,8 @@
 """Which tests run which line: a plugin of pytest that writes it down, one file a test file, and the reading of that.
 
 The plugin (``-p tests.mutants.touching``) does one of two things. With ``--write-touched FOLDER`` it measures which
-lines of the program each test runs; what a fixture of more than one test ran is said of all that use it. With
-``--only-tests FILE`` it runs the tests listed there, in that order, each within its time.
+lines of the program each test runs; what a fixture of more than one test ran, and how long it took, is said of all
+that use it. With ``--only-tests FILE`` it runs the tests listed there, in that order, each within its time.
 """
 
 import json
@@ -11,8 +11,10 @@ import signal
 import sys
 from collections import defaultdict
 from collections.abc import Iterable, Iterator
+from functools import cache
 from hashlib import sha256
 from pathlib import Path
+from time import perf_counter
 from types import FrameType
 from typing import Any
 
@@ -25,6 +27,10 @@ LOADING = "loading"
 """Stands for what is run once, as modules are loaded."""
 NOT_UNDER_TEST = ("hwsched.quantities", "hwsched.render", "hwsched.model")
 """Their caches are kept from test to test while lines are measured: unit registry and fonts are dear to load."""
+LEAST_S = 20.0
+"""Processor time that any test may take, beside ten times what it takes without a change."""
+SHARED_S = 300.0
+"""Processor time that a fixture of more than one test may take: the sample is made in a tenth of it."""
 
 
 def pytest_addoption(parser: pytest.Parser) -> None:
@@ -36,6 +42,12 @@ def pytest_addoption(parser: pytest.Parser) -> None:
 def pytest_load_initial_conftests(early_config: pytest.Config) -> None:
     # Before any conftest is loaded, since those load the program.
     options = early_config.known_args_namespace
+    if options.write_touched or options.only_tests:
+        from hypothesis import HealthCheck, settings
+
+        # That a busy machine is slow to draw cases is no fault that a test has found.
+        settings.register_profile("mutants", suppress_health_check=[HealthCheck.too_slow], deadline=None)
+        settings.load_profile("mutants")
     if options.write_touched:
         early_config.pluginmanager.register(Writer(Path(options.write_touched)))
     if options.only_tests:
@@ -56,6 +68,10 @@ class Writer:
         """Of the test file that runs."""
         self.shared: dict[str, dict[str, list[int]]] = {}
         """Lines of the fixtures that were set up so far, of whichever file."""
+        self.shared_s: dict[str, float] = {}
+        """Seconds of those fixtures, without those that they need."""
+        self.within_s = 0.0
+        """Of what the fixture that is set up has set up so far."""
 
     @pytest.hookimpl(wrapper=True)
     def pytest_collection_modifyitems(self, items: list[pytest.Item]) -> Iterator[None]:
@@ -84,11 +100,19 @@ class Writer:
     ) -> Iterator[None]:
         if fixturedef.scope == "function":
             return (yield)
-        self.coverage.switch_context(f"fixture {fixturedef.argname}")
+        name, item = f"fixture {fixturedef.argname}", request._pyfuncitem.nodeid
+        self.coverage.switch_context(name)
+        started, outer = perf_counter(), self.within_s
+        self.within_s = 0.0
         try:
             return (yield)
         finally:
-            self.coverage.switch_context(request._pyfuncitem.nodeid)
+            spent = perf_counter() - started
+            self.shared_s[name] = spent - self.within_s
+            # The test that happens to be the first does not pay for all.
+            self.tests[item]["seconds"] -= self.shared_s[name]
+            self.within_s = outer + spent
+            self.coverage.switch_context(item)
 
     def pytest_runtest_logreport(self, report: pytest.TestReport) -> None:
         held = self.tests.get(report.nodeid)
@@ -116,7 +140,13 @@ class Writer:
         # Test files that run together load each other's modules: a file's own are those that its tests run.
         loaded = {name: lines for name, lines in ran[LOADING].items() if name in touched}
         mine[LOADING] = loaded
-        content = {"touched": sorted(touched), "key": key_of(file, touched), "tests": self.tests, "ran": mine}
+        content = {
+            "touched": sorted(touched),
+            "key": key_of(file, touched),
+            "tests": self.tests,
+            "shared_s": {name: seconds for name, seconds in self.shared_s.items() if name in wanted},
+            "ran": mine,
+        }
         self.folder.mkdir(parents=True, exist_ok=True)
         target = written_for(self.folder, file)
         part = target.with_suffix(f".{os.getpid()}")
@@ -142,7 +172,10 @@ class TooLong(pytest.fail.Exception):  # type: ignore[name-defined]
 
 
 class Chooser:
-    """Runs listed tests, the quickest first."""
+    """Runs listed tests in their order.
+
+    Time is the processor's: on a busy machine a test may take longer.
+    """
 
     def __init__(self, path: Path) -> None:
         self.seconds: dict[str, float] = json.loads(path.read_text(encoding="utf-8"))
@@ -157,12 +190,34 @@ class Chooser:
         def stop(_number: int, _frame: FrameType | None) -> None:
             raise TooLong("runs far longer than without the change")
 
-        signal.signal(signal.SIGALRM, stop)
-        signal.setitimer(signal.ITIMER_REAL, 20.0 + 10.0 * self.seconds[item.nodeid])
+        signal.signal(signal.SIGPROF, stop)
+        signal.setitimer(signal.ITIMER_PROF, LEAST_S + 10.0 * max(self.seconds[item.nodeid], 0.0))
         try:
             return (yield)
         finally:
-            signal.setitimer(signal.ITIMER_REAL, 0.0)
+            signal.setitimer(signal.ITIMER_PROF, 0.0)
+
+    @pytest.hookimpl(wrapper=True)
+    def pytest_fixture_setup(self, fixturedef: pytest.FixtureDef[object]) -> Iterator[None]:
+        if fixturedef.scope == "function":
+            return (yield)
+        left, _ = signal.setitimer(signal.ITIMER_PROF, SHARED_S)
+        try:
+            return (yield)
+        finally:
+            signal.setitimer(signal.ITIMER_PROF, left)
+
+
+@cache
+def in_fingerprint() -> frozenset[str]:
+    """Return the files of which fits and findings are known to be made."""
+    # Only here: what is loaded before the lines of tests are counted is missing in them.
+    from hwsched.fingerprint.engine import FINDINGS, _closure, _Reading
+    from hwsched.fingerprint.memory import Memory
+
+    reading = _Reading(Memory(None, ""))
+    _closure(PACKAGE, reading, FINDINGS)
+    return frozenset(Path(path).relative_to(ROOT).as_posix() for path in reading.files)
 
 
 def written_for(folder: Path, test_file: str) -> Path:
@@ -194,6 +249,9 @@ class Touching:
 
     def __init__(self, folder: Path, test_files: Iterable[str]) -> None:
         self.seconds: dict[str, float] = {}
+        """Of each test that passes, without the fixtures that it shares."""
+        self.shared_s: dict[str, float] = {}
+        """Of the fixtures that a test shares with others."""
         self.by_line: dict[tuple[str, int], set[str]] = defaultdict(set)
         self.by_sample: set[tuple[str, int]] = set()
         self.by_loading: set[tuple[str, int]] = set()
@@ -201,13 +259,15 @@ class Touching:
             path = written_for(folder, name)
             if path.exists():  # a file of benchmarks alone has none
                 self._read(json.loads(path.read_text(encoding="utf-8")))
-        self._uses: dict[str, list[tuple[str, int]]] = {}
+        self._uses: defaultdict[str, list[tuple[str, int]]] = defaultdict(list)
+        self._givers: defaultdict[str, set[str]] = defaultdict(set)
 
     def _read(self, content: dict[str, Any]) -> None:
         shared: dict[str, list[str]] = defaultdict(list)
         for test, held in content["tests"].items():
             if held["passed"]:
                 self.seconds[test] = held["seconds"]
+                self.shared_s[test] = sum(content["shared_s"].get(each, 0.0) for each in held["shared"])
                 for context in (test, *held["shared"]):
                     shared[context].append(test)
         for context, files in content["ran"].items():
@@ -221,7 +281,7 @@ class Touching:
                     self.by_sample.update((file, line) for line in lines)
 
     def of(self, mutant: Mutant) -> dict[str, float]:
-        """Return the tests that run a changed line with their seconds, the quickest first.
+        """Return the tests that run a changed line with their seconds, the quickest first with what they share.
 
         What is worked out once as a module is loaded no test runs: there it is the tests of the function whose default
         it is, or of the lines that use the name. A function that runs then alone answers to all tests of its module.
@@ -231,26 +291,40 @@ class Touching:
         elif mutant.scope is not None:
             lines = [(mutant.file, line) for line in mutant.scope]
         else:
-            lines = [place for name in mutant.names for place in self.uses(name)]
+            lines = [place for name in mutant.names for place in self.uses(name, mutant.file)]
         found = set().union(*(self.by_line.get(place, ()) for place in lines)) if lines else set()
         if not found and (mutant.at_import or any(place in self.by_loading for place in lines)):
             found = set().union(*(tests for (file, _), tests in self.by_line.items() if file == mutant.file))
-        return {test: self.seconds[test] for test in sorted(found, key=lambda test: (self.seconds[test], test))}
+        order = sorted(found, key=lambda test: (self.shared_s[test] + self.seconds[test], test))
+        return {test: self.seconds[test] for test in order}
 
     def makes_sample(self, mutant: Mutant) -> bool:
-        """Whether the sample that tests share is made by the changed line too, so that it cannot be made before."""
-        return mutant.at_import or any((mutant.file, line) in self.by_sample for line in mutant.statement)
+        """Whether the sample that tests share must be made by the changed program, and not before.
 
-    def uses(self, name: str) -> list[tuple[str, int]]:
-        """Return the lines of the program that say a name."""
+        So it is where making it runs the line, and where the line is in the fingerprint: what an earlier program has
+        made counts for nothing, and every test of it would fail.
+        """
+        ran = mutant.at_import or any((mutant.file, line) in self.by_sample for line in mutant.statement)
+        return ran or mutant.file in in_fingerprint()
+
+    def uses(self, name: str, file: str) -> list[tuple[str, int]]:
+        """Return the lines of the program that say a name that a module gives to something.
+
+        Where several modules have the name, as each rule is a `RULE`, it is this one's in files that say the module.
+        """
         if not self._uses:
             import re
 
-            words = re.compile(r"[A-Za-z_]\w*")
-            held: dict[str, list[tuple[str, int]]] = defaultdict(list)
+            words, given = re.compile(r"[A-Za-z_]\w*"), re.compile(r"([A-Za-z_]\w*)(?:: [^=]+)? = ")
             for path in sorted(PACKAGE.rglob("*.py")):
+                place = path.relative_to(ROOT).as_posix()
                 for number, line in enumerate(path.read_text(encoding="utf-8").split("\n"), start=1):
                     for word in set(words.findall(line)):
-                        held[word].append((path.relative_to(ROOT).as_posix(), number))
-            self._uses = dict(held)
-        return self._uses.get(name, [])
+                        self._uses[word].append((place, number))
+                    if (hit := given.match(line)) is not None:
+                        self._givers[hit.group(1)].add(place)
+        if len(self._givers[name]) < 2:
+            return self._uses[name]
+        module = Path(file).stem if Path(file).stem != "__init__" else Path(file).parent.name
+        near = {file, *(place for place, _ in self._uses[module])}
+        return [(place, line) for place, line in self._uses[name] if place in near]

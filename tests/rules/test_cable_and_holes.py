@@ -1,7 +1,10 @@
 """Rules of the cable and of holes."""
 
+from dataclasses import replace
+
 import pytest
 
+from hwsched.rules import rule_named
 from hwsched.values import CablePath
 from tests.rules.rows import boundary, passes, run, speaks, unknown
 from tests.rules.scenario import cable, catalogue, fit, fp, given, hole, item, leaf, lock, opening, place
@@ -45,6 +48,13 @@ BELOW_TAKEN = item("flush-bolt", 0.0, 500.0, 20.0, 700.0, face="edge")
 DOWN = fit(
     holes=(hole(name="channel", y_mm=1100.0, purpose="channel", depth_mm=60.0, up_deg=-80.0, from_depth_mm=9.5),)
 )
+
+
+def leaning(deg):
+    """A hole down into the leaf, 20 deep, its axis so far off the face."""
+    return fit(holes=(hole(up_deg=deg - 90.0, depth_mm=20.0),))
+
+
 POCKET = fit(
     holes=(
         hole(0.0, "pocket", face="lock-edge", x_mm=22.225, y_mm=1255.0, depth_mm=50.0, width_mm=17.0, height_mm=350.0),
@@ -151,6 +161,12 @@ ROWS = [
     speaks("pocket-length", given(lf=stretch(349.0), items=[BELOW_TAKEN]), EDGE, short_mm=0.25, severity="error"),
     boundary("pocket-length", given(lf=stretch(349.25), items=[BELOW_TAKEN]), EDGE),
     unknown("pocket-length", given(lk=lock(case_height_mm=None)), EDGE, "existing_item.case_height_mm"),
+    # A bored lock takes no more of the edge than its bore: 1000 + 53.975 / 2 = 1026.9875, 17.4625 lower than the case.
+    boundary("pocket-length", given(lf=stretch(349.25 - 17.4625), lk=lock("bored"), items=[BELOW_TAKEN]), EDGE),
+    speaks(
+        "pocket-length", given(lf=stretch(349.0 - 17.4625), lk=lock("bored"), items=[BELOW_TAKEN]), EDGE, short_mm=0.25
+    ),
+    unknown("pocket-length", given(lk=lock("bored", cross_bore_mm=None)), EDGE, "existing_item.cross_bore_mm"),
     # #6 x 1 in in a 3/4 in panel comes through.
     passes("screw-length", given(), fit()),
     speaks(
@@ -308,6 +324,10 @@ ROWS += [
     ),
     speaks("drill-stands", given(items=[device(-8.0)]), fit(holes=(CHANNEL,)), short_mm=8.0),
     boundary("drill-stands", given(items=[device(0.0)]), fit(holes=(CHANNEL,))),
+    # At 15 degrees to the face with 20 of 304.8 drilled, the drill begins 284.8 sin 15 = 73.712 off it, at 1305.1; its
+    # end, rounded by 28, comes to 45.712. What stands on a face is taken to be 50 deep: 284.8 sin 15.9 - 28 = 50.02.
+    speaks("drill-stands", given(items=[closer(1292.0, None)]), leaning(15.0), short_mm=4.288),
+    boundary("drill-stands", given(items=[closer(1292.0, None)]), leaning(15.9)),
     passes("long-tool", given(), BARE),
     # The drill of an ordinary bit stands from 117.5 out and is 28 about its axis: a closer 130 deep, 20 above it.
     speaks("long-tool", given(items=[closer(1050.0, 130.0)]), BARE, severity="note", short_mm=8.0),
@@ -369,3 +389,14 @@ def test_an_unknown_wall_says_what_is_left_for_it():
     said = judge(rule_named(row.rule), row.given, row.fit, settings=row.given.settings)
     assert [v.needs for v in said] == [("leaf.thickness_mm",)]
     assert said[0].values["left_mm"] == pytest.approx(100.0)
+
+
+OF_TEMPLATE = hole(3.0, "fixing", name="screw", by_template=True)
+"""It has the place of its plate, not its own: rules of holes leave it out."""
+OF_HOLES = [row for row in ROWS if row.kind == "speaks" and rule_named(row.rule).discipline == "holes"]
+OF_HOLES = [row for row in OF_HOLES if row.fit.holes and row.rule != "no-hole-in-glass"]  # which counts them
+
+
+@pytest.mark.parametrize("row", OF_HOLES, ids=str)
+def test_a_hole_that_is_left_out_silences_none_behind_it(row):
+    run(replace(row, fit=replace(row.fit, holes=(OF_TEMPLATE, *row.fit.holes))))

@@ -245,6 +245,10 @@ ROWS = [
         words=("no size suffices",)),
     row("standby-capacity", "boundary", ONE, FULL, supplies=[supply(standby_hours=24.0, battery="BAT")], says=1,
         needs=("supply.temperature_c",)),
+    # The strike takes something beside the unit's 0.4 A x 24 h x 1.25 x 1.25 = 15 Ah, nobody knows how often.
+    row("standby-capacity", "boundary", ONE, FULL, {"a": connected("a", FULL, fp("strike", "STRIKE"),
+        operations_per_day=None)}, [supply(standby_hours=24.0, battery="BAT", temperature_c=25.0)], says=1,
+        needs=("opening.operations_per_day",), words=("24 h at 0.4 A or more need at least 15.00 Ah",)),
     row("standby-capacity", "boundary", ONE, parts(UNIT={"supply_a": None}), supplies=[supply(standby_hours=24.0)]),
     row("coil-suppression", "passes", CHAIN),
     of_strike("coil-suppression", "speaks", None, says=1, severity="note", about="STRIKE", concerns=("a",)),

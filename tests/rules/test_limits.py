@@ -23,6 +23,29 @@ def test_nothing_but_a_temperature_can_lie_below_nothing(rule, limit):
     assert limit.low < limit.high
 
 
+IN_MM = [(rule, limit) for rule, limit in EVERY if limit.unit == "mm"]
+THINGS = {"drill_radius_mm", "drill_long_mm", "bit_mm", "bit_long_mm", "shank_mm", "blade_mm", "blade_long_mm",
+          "hand_wide_mm", "hand_high_mm", "hand_long_mm"}  # fmt: skip
+"""Sizes of tools and hands, that are never nothing."""
+THREAD = {("thread-pitch", "pitch_mm"), ("thread-pitch", "diameter_mm")}
+"""And those of a thread."""
+FROM_ONE = {"margin", "ageing", "peukert", "most_storeys", "operations", "conductors", "at_once", "days", "rated_hours",
+            "load_people", "ibc_people", "nfpa_people"}  # fmt: skip
+"""What is counted from one on, and factors that must take nothing away."""
+
+
+@pytest.mark.parametrize(("rule", "limit"), IN_MM, ids=lambda each: getattr(each, "id", None) or each.name)
+def test_a_distance_may_be_set_to_nothing_and_ends_at_a_round_number(rule, limit):
+    """The page of the rule says "A project may set 0 to 200 mm"; only what has a size cannot be nothing."""
+    assert (limit.low > 0.0) == (limit.name in THINGS or (rule.id, limit.name) in THREAD)
+    assert limit.high % 5 == 0
+
+
+def test_a_share_ends_at_the_whole_and_what_is_counted_begins_at_one():
+    assert {limit.high for _, limit in EVERY if limit.name in ("share", "end_share")} == {1.0}
+    assert {limit.low for _, limit in EVERY if limit.name in FROM_ONE} == {1.0}
+
+
 @pytest.mark.parametrize("value", [-0.1, 10.1, float("nan")])
 def test_a_rule_s_own_limit_lies_within_its_bounds(value):
     with pytest.raises(ValueError, match="does not lie in 0 to 10"):
@@ -34,6 +57,14 @@ def test_bounds_are_a_number_each():
         Limit("reach_mm", 1.0, "Reach.", "of the test", unit="mm", low=0.0, high=float("inf"))
 
 
-@pytest.mark.parametrize(("style", "said"), [("fraction", 'less than 1/64"'), ("mm", "less than 0.1 mm")])
-def test_what_is_short_by_a_hair_is_not_short_by_nothing(style, said):
-    assert length(given(settings=Settings(length_style=style)), 0.02) == said
+@pytest.mark.parametrize(
+    ("style", "mm", "said"),
+    [
+        ("fraction", 0.02, 'less than 1/64"'),
+        ("mm", 0.02, "less than 0.1 mm"),
+        # Half a ten-thousandth of an inch is 0.00127 mm; the next step that is written is a thousandth.
+        ("decimal-inch", 0.001, 'less than 0.001"'),
+    ],
+)
+def test_what_is_short_by_a_hair_is_not_short_by_nothing(style, mm, said):
+    assert length(given(settings=Settings(length_style=style)), mm) == said

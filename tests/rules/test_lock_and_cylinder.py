@@ -127,6 +127,23 @@ ROWS = [
     boundary("tail-reach", given(lk=lock("rim", case_width_mm=11.025)), rim()),
     # 7/16 in that was read as 11 mm leaves the tailpiece its 3/8 in by the rounding; 10.5 mm, above, does not.
     speaks("tail-reach", given(lk=lock("rim", case_width_mm=11.0)), rim(), severity="note"),
+    # Of 77.375 fifteen scores of 3.175 leave 29.75; a case of 12 mm over 1.5 of sheet takes 19.05 + 10.5 = 29.55. The
+    # half millimetre of 12 leaves the 0.2 open; in one of 12.1 it is 0.1 too long, and a twentieth does not leave it.
+    speaks(
+        "tail-reach",
+        given(lk=lock("rim", case_width_mm=12.0), cat=catalogue(RIM={"tail_length_mm": 77.375})),
+        rim(),
+        severity="note",
+        off_mm=0.2,
+        rounding_mm=0.5,
+    ),
+    speaks(
+        "tail-reach",
+        given(lk=lock("rim", case_width_mm=12.1), cat=catalogue(RIM={"tail_length_mm": 77.375})),
+        rim(),
+        severity="error",
+        short_mm=0.1,
+    ),
     speaks(
         "collar-bore",
         given(cat=catalogue(CYL={"head_diameter_mm": 31.0}, COL={"inner_diameter_mm": 31.5})),

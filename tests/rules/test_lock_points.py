@@ -46,6 +46,11 @@ def other_lock(**facts):
     return replace(lock(**{"leaf": "inactive", **facts}), id="d")
 
 
+def trimmed_at(y):
+    """A lock of which nobody said whether it has trim inside, and trim so high that stands clear of the unit."""
+    return given(lk=lock(trim_inside_mm=None), items=[item("trim", 500.0, y, 60.0, 40.0)])
+
+
 def points(base, second=None):
     """The cases of a lock and of a second one, in order."""
     held = (*base.items, second or deadbolt())
@@ -105,6 +110,13 @@ ROWS = [
         about="lead",
     ),
     speaks("hole-clear-of-lock", first(), fit(holes=(hole(y_mm=1200.0, depth_mm=9.225),)), wall_mm=3.0 - 6.35),
+    # Holes of a template, and one in the edge, come before it: they have no place of their own, or no face.
+    speaks(
+        "hole-clear-of-lock",
+        first(),
+        fit(holes=(hole(3.0, "fixing", by_template=True), hole(face="edge"), replace(DEEP, y_mm=1160.0))),
+        short_mm=2.7,
+    ),
     # A bored deadbolt of 54 mm: 1200 - 26.9875 - 6.35 - 6.35 is as near as a hole comes.
     boundary(
         "hole-clear-of-lock",
@@ -146,6 +158,10 @@ ROWS = [
         then(fit(holes=(replace(DEEP, leaf="active"),)), in_pair(), other_lock()),
         drilled(1030.0, leaf="inactive"),
     ),
+    # Trim that was surveyed by itself is that of the nearer lock; halfway between 1000 and 1200 mm it is both's.
+    passes("trim-clear", first(trimmed_at(1050.0)), fit()),
+    boundary("trim-clear", first(trimmed_at(1100.0)), fit()),
+    unknown("trim-clear", first(trimmed_at(1101.0)), fit(), "existing_item.trim_inside_mm"),
     # The plate of the first point ends at 1170 mm: 1/8 in to what stands there already.
     passes("item-clear", then(fit(), second=HIGHER), above(50.0)),
     boundary("item-clear", then(fit(), second=HIGHER), above(3.175)),

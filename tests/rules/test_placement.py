@@ -87,6 +87,13 @@ ROWS = [
         severity="note",
         off_mm=0.275,
     ),
+    # The unit is 80 by 160, 1/8 in from each edge of a leaf from 10 to 10 + 2133.6 above the floor and 914.4 wide.
+    boundary("plate-within-leaf", given(), fit(placement=place(914.4 - 80.0 - 3.175))),
+    speaks("plate-within-leaf", given(), fit(placement=place(832.4)), gap_mm=2.0, short_mm=1.175, about="hinge edge"),
+    boundary("plate-within-leaf", given(), fit(placement=place(y=13.175))),
+    speaks("plate-within-leaf", given(), fit(placement=place(y=12.0)), short_mm=1.175, about="leaf's bottom"),
+    boundary("plate-within-leaf", given(), fit(placement=place(y=2143.6 - 160.0 - 3.175))),
+    speaks("plate-within-leaf", given(), fit(placement=place(y=1981.6)), short_mm=1.175, about="leaf's top"),
     *around("trim-clear", "trim", GAP),
     *around("thumb-turn-clear", "thumb-turn", GAP),
     *around("exit-device-clear", "exit-device", 12.7),

@@ -479,3 +479,16 @@ def test_what_is_taken_of_an_own_supply_is_said(asked, words):
     (verdict,) = judge(rule_named("supply-assumed"), asked, SUPPLY, settings=asked.settings)
     assert words in verdict.message
     assert ("held all the time" in verdict.message) == (words == "held all the time")
+
+
+@pytest.mark.parametrize(
+    ("asked", "worked_out", "words"),
+    [
+        # Rows of the rule have both distances by hand: the strike starves while the unit's 10 V still arrive.
+        (given(opening(supply_distance_m=33.4), items=[strike()]), BORED_FIT, "the strike needs 10.2 V"),
+        (given(opening(supply_distance_m=78.0)), SUPPLY, "the unit needs 10 V"),
+    ],
+)
+def test_who_gets_too_little_is_named(asked, worked_out, words):
+    (verdict,) = judge(rule_named("supply-drop"), asked, worked_out, settings=asked.settings)
+    assert words in verdict.message

@@ -110,6 +110,10 @@ ROWS = [
     speaks("case-within-stile", given(lf=leaf(**NARROW, stile_mm=104.4)), fit(), short_mm=0.6, severity="error"),
     speaks("case-within-stile", given(lf=leaf(height_mm=149.6)), fit(), off_mm=0.4, severity="note"),
     boundary("case-within-stile", given(lf=leaf(height_mm=150.0)), fit()),
+    # Both in whole millimetres: 104.5 may be in 104.5, and 149.5 in 149.5. A tenth less and they are not.
+    speaks("case-within-stile", given(lf=leaf(**NARROW, stile_mm=104.0)), fit(), off_mm=1.0, severity="note"),
+    speaks("case-within-stile", given(lf=leaf(height_mm=149.0)), fit(), off_mm=1.0, severity="note"),
+    speaks("case-within-stile", given(lf=leaf(height_mm=148.9)), fit(), short_mm=1.1, severity="error"),
     boundary("case-within-stile", given(lf=leaf(**NARROW, stile_mm=50.0), lk=lock("rim")), fit()),
     # Cylinder hole 1 1/4 in round (69.85, 1000); case 0 to 105 wide, 894.45 to 1044.45 high (geometry).
     passes("lite-clear-of-lock", given(items=[item("lite", 300.0, 1300.0)]), fit()),

@@ -4,7 +4,7 @@ from dataclasses import fields, replace
 
 import pytest
 
-from hwsched.rules import DEFERS
+from hwsched.rules import DEFERS, judge, rule_named
 from hwsched.rules.judging import check
 from hwsched.survey import INHERITED, ITEM, LEAF, OPENING
 from hwsched.survey.asked import ASKED, asked_of
@@ -297,6 +297,8 @@ ROWS = [
         fit(),
     ),
     boundary("pair-closing-order", pair([astragal("active", "edge")]), fit()),
+    # One leaf alone closes in no order, whatever stands on it.
+    boundary("pair-closing-order", given(items=[bolt("automatic"), astragal("active", "inside")]), fit()),
     unknown("pair-closing-order", pair([astragal("active", "inside")]), fit(), "opening.closes_first"),
     unknown("pair-closing-order", pair([astragal(None, "inside")]), fit(), "existing_item.leaf"),
     # A rated leaf latches; a dead bolt is no latch (NFPA 80 commentary).
@@ -436,6 +438,13 @@ ROWS = [
         fit(placement=place(face="key")),
     ),
     boundary("fixings-outside", given(opening(exposure="exterior")), fit()),
+    # A bonded pad has no head to turn, of a part that is in no catalogue another rule tells: the screw is left.
+    boundary(
+        "fixings-outside",
+        given(opening(exposure="exterior")),
+        fit(fp("fastener", "PAD", 4), fp("fastener", "GONE", 4), placement=place(face="key")),
+        says=1,
+    ),
     unknown(
         "fixings-outside",
         given(opening(exposure="exterior")),
@@ -563,3 +572,20 @@ def test_what_is_unknown_of_a_building_is_asked_of_it_and_nothing_is_approved():
     (asked,) = (f for f in check(given(replace(EGRESS, occupancy_group=None)), fit()) if f.rule == "panic-hardware")
     assert "building or level: Occupancy group" in asked.message
     assert asked.cure.endswith(DEFERS)
+
+
+@pytest.mark.parametrize(
+    ("facts", "needs"),
+    [
+        ({"sprinkler": False, "fire_alarm": None}, ("opening.fire_alarm",)),
+        ({"sprinkler": None, "fire_alarm": False}, ("opening.sprinkler",)),
+        ({"sprinkler": None, "fire_alarm": None}, ("opening.sprinkler", "opening.fire_alarm")),
+        ({"code": None}, ("opening.code",)),
+        ({"occupancy_group": None}, ("opening.occupancy_group",)),
+    ],
+)
+def test_delayed_egress_asks_for_what_is_missing_and_for_nothing_that_is_known(facts, needs):
+    """Sprinklers or detection, one of the two, by NFPA 101; the IBC names groups of occupancy."""
+    asked = delayed(**facts)
+    said = judge(rule_named("delayed-egress"), asked, fit(), settings=asked.settings)
+    assert [verdict.needs for verdict in said if verdict.needs] == [needs]

@@ -181,6 +181,21 @@ def test_how_a_load_draws_is_asked_only_where_it_decides():
     assert standings(laid(80.0, openings=LOW[:1], cat=cat)) == {"o0": "failed"}
 
 
+def test_what_more_may_be_drawn_is_lost_from_the_source_that_stands_higher():
+    """Of a weak supply 3 ohm inside take more than its battery's lower end voltage does: at 0.4 A, 1 m of wire away,
+
+    11.4 - 0.4 x (3 + 0.0444) = 10.182 V from mains, 10.5 - 0.4 x 0.0444 = 10.482 V from the battery. As constant power,
+    1.2 times as much at 10 V, mains leave 11.4 - 0.48 x 3.0444 = 9.939 V: 10 V are not proved, 9.9 V are.
+    """
+    for needed_v, standing in ((10.0, "not-proved"), (9.9, "proved")):
+        unit = {"draws": None, "supply_low_v": needed_v, "supply_rest_a": 0.02}
+        cat = parts(PSU={"inside_ohm": 3.0}, UNIT=unit)
+        stated = {"a": connected("a", cat)}
+        found = work([run("supply", "a", 1.0)], stated, cat, supplies=[supply(battery="BAT")])
+        assert standings(found) == {"a": standing}, needed_v
+        assert only_circuit(found).node_of("a").lowest_v == pytest.approx(10.182, abs=1e-3)
+
+
 def test_beside_constant_power_what_is_not_stated_pulls_on_that_too():
     """b draws constant power: what a may draw more lowers its voltage, and so b draws more as well.
 

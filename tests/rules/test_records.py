@@ -106,7 +106,7 @@ def test_the_page_says_all_that_the_rule_declares(rule):
     page = page_of(rule)
     lines = page.splitlines()
     assert lines[0] == rule.title
-    for text in (rule.id, DISCIPLINES[rule.discipline], rule.severity, rule.basis, rule.cure):
+    for text in (rule.id, DISCIPLINES[rule.discipline], rule.severity.capitalize(), rule.basis, rule.cure):
         assert text in page
     assert ("decide." in lines[-1]) == rule.defers
     for limit in rule.limits:

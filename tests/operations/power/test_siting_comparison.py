@@ -84,4 +84,5 @@ def test_too_little_room_is_named_with_its_place_and_cured(project):
     assert compared.before.room_v < 0
     assert compared.before.room_at.startswith("M116")
     assert compared.after.room_v > 0
-    assert not any(each.moves for each in compared.openings)
+    # As far as it is from the supply that feeds it, another one is nearer.
+    assert "M116" in {each.mark for each in compared.openings if each.moves}

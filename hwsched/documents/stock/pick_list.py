@@ -210,7 +210,7 @@ def _table(project: ProjectView, lines: dict[str, _Line], title: str, *, marks: 
 
 
 def _held_back(held: list[OpeningView]) -> Table:
-    rows = []
+    marks: dict[tuple[str, str], list[str]] = {}
     for view in held:
         if view.blocking:
             why = "; ".join(f"{finding.rule}: {message_of(finding)}" for finding in view.blocking[:3])
@@ -223,10 +223,13 @@ def _held_back(held: list[OpeningView]) -> Table:
             why = "; ".join(view.held)
         else:
             why = phrase("no combination of parts fits")
-        rows.append((view.mark, words.place(view.given.opening.building, view.given.opening.level), why))
+        place = words.place(view.given.opening.building, view.given.opening.level)
+        marks.setdefault((place, why), []).append(view.mark)
+    # What is held for the same reason at the same place is one line: of openings alike there are hundreds.
+    rows = tuple((", ".join(of), place, why) for (place, why), of in marks.items())
     return Table(
-        (Column(phrase("Mark"), 1.0), Column(phrase("Place"), 1.6), Column(phrase("Why"), 5.0)),
-        tuple(rows),
+        (Column(phrase("Mark"), 2.0), Column(phrase("Place"), 1.4), Column(phrase("Why"), 4.2)),
+        rows,
         title=phrase("Held back"),
     )
 

@@ -186,3 +186,13 @@ def test_what_fits_and_is_held_says_by_what(quay):
     assert held["WOOD"] == word
     fitting = {each.mark for each in openings if each.fit is not None and each.fit.status == "fits"}
     assert not [mark for mark in fitting & set(held) if "no combination" in held[mark]]
+
+
+def test_openings_held_for_the_same_reason_at_the_same_place_are_one_line(quay):
+    """Of two openings alike the reason is said once, with both marks."""
+    (wood,) = (each for each in quay.openings if each.mark == "WOOD")
+    reason = "its supply is not proved"
+    other = replace(wood, given=replace(wood.given, opening=replace(wood.given.opening, mark="WOOD 2")), held=(reason,))
+    document = PICK_LIST.build(replace(quay, openings=(replace(wood, held=(reason,)), other)), None)
+    (line,) = lines(document, "Held back")
+    assert (line["Mark"], line["Why"]) == ("WOOD, WOOD 2", reason)

@@ -25,7 +25,12 @@ def main(arguments: Sequence[str] | None = None) -> int:
     parser.add_argument("count", type=int, nargs="?", default=100, help="how many are drawn (100)")
     parser.add_argument("--seed", default="1", help="of the draw (1)")
     parser.add_argument(
-        "--in", dest="floor", default="calc", help="floor or module, as calc or operations/findings/why.py"
+        "--in",
+        dest="floors",
+        nargs="+",
+        default=["calc"],
+        metavar="FLOOR",
+        help="floors or modules, as calc or operations/findings/why.py: the draw is from all of them together",
     )
     parser.add_argument("--jobs", type=int, default=2, help="processes at a time (2)")
     parser.add_argument("--at-most", type=float, default=240.0, help="seconds of tests a mutant (240)")
@@ -37,7 +42,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
     parser.add_argument("--list", action="store_true", help="only show what is drawn")
     told = parser.parse_args(arguments)
     if told.list:
-        for each in part_of(draw(mutants_in(told.floor), told.count, told.seed), told.first, told.last):
+        for each in part_of(draw(mutants_in(told.floors), told.count, told.seed), told.first, told.last):
             print(f"{each.file}:{each.line} {each.kind}\n{each.diff}")
         return 0
     survivors = 0
@@ -48,7 +53,7 @@ def main(arguments: Sequence[str] | None = None) -> int:
         for number in range(told.jobs):
             copies.put(Copy(Path(folder) / str(number), sample, forks=True))
         # Read now, so that the tree may be worked on while this runs.
-        drawn = part_of(draw(mutants_in(told.floor), told.count, told.seed), told.first, told.last)
+        drawn = part_of(draw(mutants_in(told.floors), told.count, told.seed), told.first, told.last)
         touching = measured(told.jobs, told.tests, quick=told.quick)
 
         def tried(mutant: Mutant) -> Trial:
@@ -64,14 +69,14 @@ def main(arguments: Sequence[str] | None = None) -> int:
                 survivors += not trial.killed
                 print(described(trial), flush=True)
     died = len(drawn) - survivors
-    print(f"{told.floor}, seed {told.seed}: {died} of {len(drawn)} die, {survivors} survive")
+    print(f"{' and '.join(told.floors)}, seed {told.seed}: {died} of {len(drawn)} die, {survivors} survive")
     return int(died < told.least * len(drawn))
 
 
-def mutants_in(floor: str) -> list[Mutant]:
-    """Return every mutant of a floor or module."""
-    place = ROOT / "hwsched" / floor
-    paths = sorted(place.rglob("*.py")) if place.is_dir() else [place]
+def mutants_in(floors: Sequence[str]) -> list[Mutant]:
+    """Return every mutant of floors or modules."""
+    places = [ROOT / "hwsched" / floor for floor in floors]
+    paths = [path for place in places for path in (sorted(place.rglob("*.py")) if place.is_dir() else [place])]
     return [mutant for path in paths for mutant in mutants_of(path)]
 
 

@@ -36,12 +36,22 @@ LONGEST = ("verifier",)
 
 def pytest_collection_modifyitems(config, items):
     """Leave out the cases whose turn it is not, and put the longest first."""
+    unsteady = [item.nodeid for item in items if has_unsteady_name(item)]
+    if unsteady:
+        raise pytest.UsageError("a set in the name of a case stands otherwise in each worker: " + unsteady[0])
     waiting = not_their_turn(items, " ".join(config.args))
     if waiting:
         config.hook.pytest_deselected(items=waiting)
         out = set(waiting)
         items[:] = [item for item in items if item not in out]
     items.sort(key=lambda item: item.path.parent.name not in LONGEST)
+
+
+def has_unsteady_name(item):
+    """Whether a case is named by the words of a set, whose order each process has of its own."""
+    given = getattr(item, "callspec", None)
+    sets = [each for each in given.params.values() if isinstance(each, (set, frozenset))] if given else ()
+    return any(str(each) in item.nodeid for each in sets if len(each) > 1)
 
 
 def pytest_collection_finish():

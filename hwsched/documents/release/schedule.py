@@ -8,6 +8,7 @@ from typing import Final
 from hwsched.documents import words
 from hwsched.documents.power.power_words import run_lengths
 from hwsched.documents.release.heading_facts import heading_facts
+from hwsched.documents.stock.box_contents import little_of
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.kept_sentences import kept_phrase
 from hwsched.language import phrase, to_phrase
@@ -270,13 +271,13 @@ def _heading_blocks(project: ProjectView, group: HeadingGroup, reasons: _Reasons
             rows.append(("", "", "", "", phrase("At the {name}", name=name), "", "", ""))
         for part in parts:
             number += 1
+            # A part of a bottle is no item: what all take of it is counted in bottles where it is picked.
+            little = little_of(project.catalogue.get(part.part), part.quantity)
             rows.append(
                 (
                     number,
-                    words.quantity(part.quantity),
-                    words.quantity(part.quantity * count),
-                    _unit_of(project, part),
-                    part.description or part.kind,
+                    *(("-", "-", "") if little else _counted(project, part, count)),
+                    (part.description or part.kind) + (phrase(": {little}", little=little) if little else ""),
                     part.part,
                     _finish_of(project, part),
                     reasons.number_of(part),
@@ -330,6 +331,11 @@ def _differences(group: HeadingGroup, other: HeadingGroup) -> list[str]:
         found.append(phrase("leaf"))
     parts = [Counter({part.part: part.quantity for part in each.parts}) for each in (group, other)]
     return found + [part for part in dict.fromkeys((*parts[0], *parts[1])) if parts[0][part] != parts[1][part]]
+
+
+def _counted(project: ProjectView, part: FitPart, count: int) -> tuple[Cell, Cell, str]:
+    """Return what one opening takes of a part, what so many take, and the unit."""
+    return words.quantity(part.quantity), words.quantity(part.quantity * count), _unit_of(project, part)
 
 
 def _supplies(project: ProjectView) -> list[Section]:

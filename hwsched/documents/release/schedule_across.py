@@ -4,9 +4,11 @@ from typing import Final
 
 from hwsched.documents import words
 from hwsched.documents.release.schedule import headings, item_lines
+from hwsched.documents.stock.box_contents import little_of
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.language import phrase, to_phrase
 from hwsched.render.blocks import Block, Cell, Column, Document, Heading, Paragraph, Section, Table
+from hwsched.values import Catalogue, FitPart
 
 _ACROSS: Final = (
     (to_phrase("Cylinder, lock, reader"), ("cylinder", "lock", "reader")),
@@ -60,7 +62,7 @@ def _rows(project: ProjectView, view: OpeningView, heading_of: dict[str, str]) -
         parts = item_lines(at.fit.parts) if at.fit is not None and fits else ()
         name = f"{view.mark} {at.given.point.name}" if view.several else view.mark
         cells = (
-            ", ".join(_said(part.quantity, part.part) for part in parts if part.role in roles) for _, roles in _ACROSS
+            ", ".join(_said(project.catalogue, part) for part in parts if part.role in roles) for _, roles in _ACROSS
         )
         found.append(
             (
@@ -77,8 +79,11 @@ def _rows(project: ProjectView, view: OpeningView, heading_of: dict[str, str]) -
     return found
 
 
-def _said(quantity: float, part: str) -> str:
-    return part if quantity == 1 else f"{words.quantity(quantity)} × {part}"
+def _said(catalogue: Catalogue, part: FitPart) -> str:
+    little = little_of(catalogue.get(part.part), part.quantity)
+    if little:
+        return f"{part.part}: {little}"
+    return part.part if part.quantity == 1 else f"{words.quantity(part.quantity)} × {part.part}"
 
 
 SCHEDULE_ACROSS = DocumentKind(

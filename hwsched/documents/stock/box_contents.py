@@ -58,11 +58,23 @@ def in_box(part: Part | None, quantity: float, style: LengthStyle) -> tuple[Cell
             run_unit(style).upper(),
             "",
         )
-    whole = quantity == round(quantity)
-    if part is None or whole or part.kind != "consumable" or unit.casefold() in MEASURES:
-        return words.quantity(quantity), unit, ""
-    little = phrase(_LITTLE.get(part.text_of(FORM) or "", to_phrase("a little")))
-    return "-", "", phrase(": {little}", little=little)
+    little = little_of(part, quantity)
+    return ("-", "", phrase(": {little}", little=little)) if little else (words.quantity(quantity), unit, "")
+
+
+def little_of(part: Part | None, quantity: float) -> str:
+    """Say what one opening takes of something that runs through its container; empty for what is counted or cut.
+
+    Examples
+    --------
+    >>> little_of(Part("S", "consumable", unit="EA", attributes={"form": "sealant"}), 0.1)
+    'a bead'
+    >>> little_of(Part("C", "cam", unit="EA"), 1)
+    ''
+    """
+    if part is None or quantity == round(quantity) or part.kind != "consumable" or part.unit.casefold() in MEASURES:
+        return ""
+    return phrase(_LITTLE.get(part.text_of(FORM) or "", to_phrase("a little")))
 
 
 def contents(catalogue: Catalogue, number: str, quantity: float) -> Iterator[Content]:

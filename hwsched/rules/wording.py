@@ -1,5 +1,6 @@
 """How rules put numbers and missing facts into words. What is wrong, and what helps, is said by each rule itself."""
 
+from collections.abc import Iterable
 from functools import cache
 from typing import Final
 
@@ -83,6 +84,30 @@ def label_of(fact: str) -> str:
             whose = "building or level" if entity is OPENING and attribute_name in INHERITED else _NAMES[entity_name]
             return f"{whose}: {declared or attribute_name.replace('_', ' ')}"
     return fact.replace("_", " ")
+
+
+def says_only_what_is_missing(message: str, needs: tuple[str, ...]) -> bool:
+    """Tell whether a message says nothing but that facts are missing: several of them can be told as one.
+
+    Examples
+    --------
+    >>> says_only_what_is_missing(unknown(("leaf.thickness_mm",)).message, ("leaf.thickness_mm",))
+    True
+    """
+    return bool(needs) and message == unknown(needs).message
+
+
+def parted(needs: Iterable[str]) -> list[tuple[str, ...]]:
+    """Part missing facts by where they are filled in, survey or catalogue, each once; a place without any is left out.
+
+    Examples
+    --------
+    >>> parted(("part U.cells", "leaf.width_mm", "part U.cells"))
+    [('leaf.width_mm',), ('part U.cells',)]
+    """
+    once = tuple(dict.fromkeys(needs))
+    of_parts = tuple(need for need in once if need.startswith("part "))
+    return [each for each in (tuple(need for need in once if need not in of_parts), of_parts) if each]
 
 
 def unknown(needs: tuple[str, ...], about: str = "", cure: str = "") -> Verdict:

@@ -4,6 +4,8 @@ from collections.abc import Iterable, Mapping, Sequence
 from typing import Final
 
 from hwsched.operations.survey.deliveries import OpenQuestion
+from hwsched.rules.rule import undeferred
+from hwsched.rules.wording import parted, says_only_what_is_missing, unknown
 from hwsched.values import Finding
 from hwsched.values.power import PowerResult
 
@@ -44,16 +46,25 @@ def by_opening(questions: Iterable[OpenQuestion]) -> Mapping[str, list[OpenQuest
 
 
 def _own(findings: Iterable[Finding]) -> list[str]:
-    found = []
+    found: list[str] = []
+    missing: list[str] = []
     for finding in findings:
         if finding.waived or finding.severity != "warning":
             continue
-        if finding.needs:
+        if says_only_what_is_missing(finding.message, finding.needs):
+            missing += finding.needs
+        elif finding.needs:
             said = finding.message if "unknown" in finding.message.casefold() else f"unknown: {finding.message}"
-            found.append(f"{said} {finding.cure}")
+            found.append(f"{said} {undeferred(finding.cure)}")
         elif finding.rule in WILL_NOT_LAST:
             found.append(f"a person's decision (accept {finding.rule}, with a reason): {finding.message}")
-    return found
+    # What several rules ask for is asked for once.
+    return [*map(_asked_for, parted(missing)), *dict.fromkeys(found)]
+
+
+def _asked_for(needs: tuple[str, ...]) -> str:
+    said = unknown(needs)
+    return f"{said.message[:1].lower()}{said.message[1:]} {said.cure.partition(':')[0]}."
 
 
 def _of_circuit(opening_id: str, power: PowerResult) -> list[str]:

@@ -1,16 +1,18 @@
 """Ways for the lead: every angled bore that they drill enters the lock's hollow and stays in the leaf."""
 
 import math
+from dataclasses import replace
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from hwsched.calc.opening.bore import LeafSize, bore
+from hwsched.fitting import fit
 from hwsched.fitting.ways import ABOVE, BELOW, STRAIGHT, holes_of, run_points, ways
 from hwsched.rules.bores import angled, as_bore
 from hwsched.rules.cavity import cavity, way_kinds
-from hwsched.values import Fit
+from hwsched.values import Catalogue, Fit
 from tests.fitting.door import door, leaf, lock, opening
 from tests.rules.scenario import fp
 
@@ -177,6 +179,29 @@ def test_a_slanted_hole_s_slot_is_as_long_as_its_section_in_the_face():
     assert abs(hole.edge_deg) == pytest.approx(15, abs=2 + 1e-9)
     long = math.hypot(1.0, 1.0, math.tan(math.radians(hole.edge_deg)))
     assert hole.slot_mm == pytest.approx(4.7625 * long, abs=1e-3)
+
+
+def test_a_slanted_hole_may_end_before_the_far_face():
+    """A jig that leans 20 degrees, give or take 2, in a leaf of 1 3/8 in.
+
+    The bore that leans 18 through the whole leaf begins 34.925 tan 18 = 11.348 aside; at 22 from there it goes
+    11.348 / tan 22 = 28.087 deep, and with half of 3/8 in across leaves less than 1/8 in of the far face. One that
+    begins nearer, at the same slope, ends before it.
+    """
+    given = door(lf=leaf(thickness_mm=34.925), lk=lock("bored"))
+    parts = dict(given.catalogue.parts)
+    told = {**parts["BORED"].attributes, "lead_hole_edge_deg": 20.0, "lead_hole_up_deg": 50.0}
+    parts["BORED"] = replace(parts["BORED"], attributes=told)
+    found = fit(replace(given, catalogue=Catalogue(parts, "told")))
+    assert found.status == "fits"
+    (hole,) = [each for each in found.holes if each.purpose == "cable"]
+    assert abs(hole.up_deg) == 50.0
+    assert abs(hole.edge_deg) == pytest.approx(20, abs=2 + 1e-9)
+    deep = (69.85 - hole.x_mm) / math.tan(math.radians(abs(hole.edge_deg)))
+    assert deep < 28.087
+    long = math.hypot(1.0, math.tan(math.radians(50.0)), math.tan(math.radians(hole.edge_deg)))
+    steep = (long**2 - 1.0) ** 0.5 / long
+    assert 34.925 - deep - 4.7625 * steep >= 3.175 - 0.05
 
 
 @pytest.mark.parametrize(

@@ -24,6 +24,7 @@ from hwsched.documents.stock.box_contents import contents, in_box
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.drawings import bore_detail, edge_view, elevation, face_detail, section
 from hwsched.drawings.opening.exploded import exploded
+from hwsched.kept_sentences import GATE, kept_phrase
 from hwsched.language import phrase, to_phrase
 from hwsched.render.blocks import (
     TICK,
@@ -272,7 +273,12 @@ def _verdict(project: ProjectView, view: OpeningView) -> list[Block]:
         return [Paragraph(phrase("DO NOT INSTALL. {reasons}", reasons=reasons), "stop")]
     if view.held:
         return [
-            Paragraph(phrase("DO NOT INSTALL. {value}", value=" ".join(_sentence(each) for each in view.held)), "stop")
+            Paragraph(
+                phrase(
+                    "DO NOT INSTALL. {value}", value=" ".join(_sentence(kept_phrase(each, GATE)) for each in view.held)
+                ),
+                "stop",
+            )
         ]
     return unproved_blocks(project, view)
 

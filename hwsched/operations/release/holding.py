@@ -5,7 +5,7 @@ from typing import Final
 
 from hwsched.operations.survey.deliveries import OpenQuestion
 from hwsched.rules.rule import undeferred
-from hwsched.rules.wording import parted, says_only_what_is_missing, unknown
+from hwsched.rules.wording import label_of, parted, says_only_what_is_missing
 from hwsched.values import Finding
 from hwsched.values.power import PowerResult
 
@@ -63,8 +63,10 @@ def _own(findings: Iterable[Finding]) -> list[str]:
 
 
 def _asked_for(needs: tuple[str, ...]) -> str:
-    said = unknown(needs)
-    return f"{said.message[:1].lower()}{said.message[1:]} {said.cure.partition(':')[0]}."
+    named = "; ".join(label_of(need) for need in needs)
+    if needs[0].startswith("part "):
+        return f"unknown: needs {named}. Complete the catalogue."
+    return f"unknown: needs {named}. Complete the survey."
 
 
 def _of_circuit(opening_id: str, power: PowerResult) -> list[str]:

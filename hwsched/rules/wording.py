@@ -6,7 +6,7 @@ from typing import Final
 
 from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length, in_run_unit, run_unit
 from hwsched.rules.rule import Verdict
-from hwsched.survey import ENTITIES, INHERITED, OPENING
+from hwsched.survey import ENTITIES, INHERITED, OPENING, POWER_ENTITIES
 from hwsched.values import OpeningInput
 
 _STEPS_MM: Final = (0.0254, 0.1, 25.4 / 64)
@@ -74,14 +74,23 @@ def short_a(amperes: float) -> str:
 def label_of(fact: str) -> str:
     """Put a missing fact into words: ``leaf.thickness_mm`` is "leaf: Leaf thickness"; parts say their own name.
 
-    What no survey declares, such as the fit that a circuit waits for, says its own name too.
+    What nobody surveys, such as the fit that a circuit waits for, says its own name too.
+
+    Examples
+    --------
+    >>> label_of("circuit.limiter_a"), label_of("opening.fit"), label_of("part U.cells")
+    ('circuit: Fuse or limiter', 'opening: fit', 'part U.cells')
     """
     entity_name, _, attribute_name = fact.partition(".")
-    for entity in ENTITIES:
+    for entity in (*ENTITIES, *POWER_ENTITIES):
         if entity.name == entity_name:
             declared = next((each.label for each in entity.attributes if each.name == attribute_name), None)
             # Asked once for all who take it from there.
-            whose = "building or level" if entity is OPENING and attribute_name in INHERITED else _NAMES[entity_name]
+            whose = (
+                "building or level"
+                if entity is OPENING and attribute_name in INHERITED
+                else _NAMES.get(entity_name, entity_name)
+            )
             return f"{whose}: {declared or attribute_name.replace('_', ' ')}"
     return fact.replace("_", " ")
 

@@ -83,6 +83,6 @@ def _of_circuit(opening_id: str, power: PowerResult) -> list[str]:
     ]  # fmt: skip
     for proof in circuit.unproved:
         if proof.opening_id == opening_id:
-            why = f"needs {', '.join(proof.missing)}" if proof.missing else proof.why
+            why = f"needs {'; '.join(map(label_of, proof.missing))}" if proof.missing else proof.why
             found.append(f"not proved: whether every load finds its voltage; {why}")
     return found

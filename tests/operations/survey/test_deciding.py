@@ -16,8 +16,8 @@ from hwsched.model.project import open_project
 from hwsched.model.queries import retired_openings
 from hwsched.operations.project.history import history, redo, redo_one, undo_one
 from hwsched.operations.survey.answering import answer_questions
-from hwsched.operations.survey.deliveries import deliveries, open_questions, take_back
-from hwsched.operations.survey.editing import edit_facts
+from hwsched.operations.survey.deliveries import deliveries, lines_of_delivery, open_questions, take_back
+from hwsched.operations.survey.editing import edit_facts, remove
 from hwsched.operations.survey.open_counts import open_counts
 from hwsched.operations.survey.origins import origins
 from hwsched.operations.survey.survey_import import import_survey, preview_survey
@@ -117,6 +117,26 @@ def test_what_is_left_open_is_answered_later_without_the_file(project, tmp_path)
     # What was held is not asked again as long as the file says the same.
     preview = taken(project, tmp_path, with_rows(**WIDER), "changed=ask")
     assert (preview.left, facts_of(project, "102")) == ((), ("20", 36))
+
+
+def test_what_a_delivery_did_is_told_row_by_row(project, tmp_path):
+    (first,) = deliveries(project)
+    lines = lines_of_delivery(project, first)
+    # Row 2 of the file, below its heading, is 101: an opening with one leaf. The one sheet of a CSV has its name.
+    assert sorted(line for line in lines if line.startswith("101")) == [
+        "101 leaf: new (doors.csv, doors, row 2)",
+        "101: new (doors.csv, doors, row 2)",
+    ]
+    taken(project, tmp_path, with_rows(**{"102": FIRST[1].replace("36", "38").replace("45 min", "20 min")}))
+    assert sorted(lines_of_delivery(project, deliveries(project)[-1])) == [
+        '102 leaf: changed: Leaf width 36" -> 38" (doors.csv, doors, row 3)',
+        "102: changed: Fire rating 45 min -> 20 min (doors.csv, doors, row 3)",
+    ]
+    # What has gone since is still told: the opening by its mark, and its leaf as one of those gone.
+    remove(project, "opening", openings(project)["101"].opening.id, who="ann")
+    gone = set(lines_of_delivery(project, first)) - set(lines)
+    assert gone == {"an opening that is gone: new (doors.csv, doors, row 2)"}
+    assert "101: new (doors.csv, doors, row 2)" in lines_of_delivery(project, first)
 
 
 def test_what_the_file_should_name_is_asked_and_retired_on_a_person_s_word(project, tmp_path):

@@ -151,6 +151,18 @@ def test_many_rings_do_not_hang():
         )
 
 
+@pytest.mark.parametrize(("most", "formed"), [(2, True), (1, False)])
+def test_as_many_sums_are_formed_as_may_be(monkeypatch, most, formed):
+    """One ring, of which one is used at most, makes two sums: none, and its own height."""
+    monkeypatch.setattr(stack, "_MAX_SUMS", most)
+    asked = 44.45, 0, [StackCylinder("C", 28.575, 0)], [], [StackRing("R", 6.35 + most / 64)]
+    if formed:
+        assert cylinder_stack(*asked, max_rings=1, tolerance_mm=5.0).fits
+    else:
+        with pytest.raises(InputError, match="max_rings"):
+            cylinder_stack(*asked, max_rings=1, tolerance_mm=5.0)
+
+
 @pytest.mark.parametrize("measure", [0.0, 0.051])
 @pytest.mark.parametrize("most", [5, 1000])
 def test_number_of_rings_by_number_of_rings_they_are_the_same(measure, most):

@@ -204,6 +204,21 @@ def test_a_margin_of_which_a_greater_one_is_not_ruled_out_says_so(monkeypatch):
     assert "up to 1.35 V more margin" in found.proved
 
 
+@pytest.mark.parametrize("aim", ["least-cost", "least-wire"])
+def test_what_has_no_room_nearby_is_fed_from_afar_whatever_that_costs(aim, monkeypatch):
+    """A closet one metre away gives 0.3 A, for one of two; the other opening is 1000 m from the next closet."""
+    monkeypatch.setattr(plan, "MOST_OPENINGS", 0)
+    doors = row_of_doors(2, needed=1.0, shapes=frozenset({"home-run"}))
+    places = tuple(
+        PlanPlace(name, (Size("S", "12 V", amps, 11.4, 1.0),), 1) for name, amps in (("near", 0.3), ("far", 5.0))
+    )
+    found = plan_power(replace(doors, places=places, to_place_m=[[1.0, 1000.0]] * 2), aim)
+    # Thick: 1000 m of 0.03 ohm with 0.3 A lose 9 V of 10.4 V; thin would lose 30 V.
+    assert sorted((leg.place, leg.wire_m) for leg in found.legs) == [("far", 1000.0), ("near", 1.0)]
+    assert next(leg.wire for leg in found.legs if leg.place == "far") == "thick"
+    assert found.wire_m == pytest.approx(1001.0)
+
+
 def test_only_the_shapes_that_are_asked_for():
     found = plan_power(row_of_doors(3, shapes=frozenset({"home-run"})))
     assert [leg.shape for leg in found.legs] == ["home-run"] * 3

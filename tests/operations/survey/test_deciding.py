@@ -390,3 +390,20 @@ def test_each_fact_says_its_file_sheet_cell_delivery_and_person(project, tmp_pat
         f"set by foreman in step {hand.step}",
     )
     assert found["Opening", "mark"].said == "delivery 1: doors.csv, sheet doors, cell A3; taken in by surveyor"
+
+
+def test_of_a_pair_each_leaf_has_the_cell_of_its_own_column(project, tmp_path):
+    header = "Mark,Level,Active leaf width,Inactive leaf width,Thickness"
+    path = delivery(tmp_path, ["P-1,1,36,24,1 3/4"], header)
+    import_survey(project, path, SurveyOptions(), who="surveyor")
+    found = origins(project, openings(project)["P-1"].opening.id)
+    cells = {
+        (each.where, each.fact): (each.shown, each.cell) for each in found if each.fact in ("width_mm", "thickness_mm")
+    }
+    assert cells == {
+        ("Leaf active", "width_mm"): ('36"', "C2"),
+        ("Leaf inactive", "width_mm"): ('24"', "D2"),
+        # One column for both.
+        ("Leaf active", "thickness_mm"): ('1 3/4"', "E2"),
+        ("Leaf inactive", "thickness_mm"): ('1 3/4"', "E2"),
+    }

@@ -1,10 +1,12 @@
 """Editing by hand: one change set each, refused whole, and kept apart from what others did meanwhile."""
 
 import pytest
+from sqlalchemy import select
 
 from hwsched.model import errors
 from hwsched.model.history import changes_of, history
 from hwsched.model.queries import read_inputs
+from hwsched.model.tables import ITEM_TABLE
 from hwsched.operations.project.history import undo
 from hwsched.operations.survey.editing import add_item, add_leaf, add_opening, edit_fact_text, edit_facts, remove
 from hwsched.operations.survey.expected import Expected
@@ -161,6 +163,12 @@ def test_leaves_and_items_keep_their_order(project, opening):
     found = given(project, opening)
     assert [item.kind for item in found.items] == ["lock", "closer", "viewer"]
     assert [leaf.position for leaf in found.leaves] == ["single", "inactive"]
+    # Numbered as a survey that is taken in numbers them; what is removed leaves its number free.
+    remove(project, "existing_item", found.items[1].id, who="ann")
+    add_item(project, opening, {"kind": "pull"}, who="ann")
+    with project.reading() as connection:
+        numbered = connection.execute(select(ITEM_TABLE.c.kind, ITEM_TABLE.c.ordinal)).all()
+    assert sorted(numbered, key=lambda row: row.ordinal) == [("lock", 0), ("viewer", 2), ("pull", 3)]
     with pytest.raises(errors.MissingRowError):
         add_item(project, "nobody", {"kind": "lock"}, who="ann")
 

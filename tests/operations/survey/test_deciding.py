@@ -216,6 +216,27 @@ def test_by_hand_and_blank_are_asked_and_answered_by_cell(project, tmp_path):
     assert (left(project), taken(project, tmp_path, rows).left) == ([], ())
 
 
+@pytest.mark.parametrize(
+    ("decided", "facts", "asked"),
+    [
+        ({"emptied": frozenset({"hand"})}, (None, 44.45, "RH"), ["blank", "by-hand"]),
+        ({"emptied": frozenset({"all"})}, (None, None, "RH"), ["by-hand"]),
+        ({"over_hand": frozenset({"hand"})}, ("LH", 44.45, "LHR"), ["blank", "blank"]),
+        ({"over_hand": frozenset({"all"})}, ("LH", 44.45, "LHR"), ["blank", "blank"]),
+        # Of facts that nobody set by hand, and that are not blank.
+        ({"over_hand": frozenset({"thickness_mm"})}, ("LH", 44.45, "RH"), ["blank", "blank", "by-hand"]),
+        ({"emptied": frozenset({"rating"})}, ("LH", 44.45, "RH"), ["blank", "blank", "by-hand"]),
+    ],
+)
+def test_by_hand_and_blank_are_answered_by_fact_or_all_at_once(project, tmp_path, decided, facts, asked):
+    by_hand(project, "101", "hand", "RH")
+    taken(project, tmp_path, with_rows(**{"101": FIRST[0].replace("LH", "LHR"), "104": "104,1,Hall,Stair,,36,,90 min"}))
+    decide(project, **decided)
+    now = openings(project)
+    assert (now["104"].opening.hand, now["104"].leaves[0].thickness_mm, now["101"].opening.hand) == facts
+    assert [kind for kind, _ in left(project)] == asked
+
+
 def test_an_empty_cell_beside_what_was_only_ever_said_by_hand_is_no_question(project, tmp_path):
     given = openings(project)["101"].opening
     edit_facts(project, "opening", given.id, {"exposure": "interior"}, who="ann")

@@ -13,13 +13,15 @@ from hwsched.exchange.survey.facts import Decisions
 from hwsched.model.chain import broken_links
 from hwsched.model.errors import MissingRowError, NotUndoableError
 from hwsched.model.project import open_project
-from hwsched.model.queries import retired_openings
+from hwsched.model.queries import read_extra, retired_openings
+from hwsched.model.tables import OPENING_TABLE
 from hwsched.operations.project.history import history, redo, redo_one, undo_one
 from hwsched.operations.survey.answering import answer_questions
 from hwsched.operations.survey.deliveries import deliveries, lines_of_delivery, open_questions, take_back
 from hwsched.operations.survey.editing import edit_facts, remove
 from hwsched.operations.survey.open_counts import open_counts
 from hwsched.operations.survey.origins import origins
+from hwsched.operations.survey.own_fields import define_field
 from hwsched.operations.survey.survey_import import import_survey, preview_survey
 from tests.model.states import state
 from tests.once import copied
@@ -235,6 +237,21 @@ def test_by_hand_and_blank_are_answered_by_fact_or_all_at_once(project, tmp_path
     now = openings(project)
     assert (now["104"].opening.hand, now["104"].leaves[0].thickness_mm, now["101"].opening.hand) == facts
     assert [kind for kind, _ in left(project)] == asked
+
+
+@pytest.mark.parametrize(("answer", "held"), [("file", "BB"), ("held", "AA")])
+def test_a_field_of_the_project_s_own_is_answered_later_too(project, tmp_path, answer, held):
+    define_field(project, "opening", "key_group", "Key group", "text", who="ann")
+    header = "Mark,Level,Key group"
+    for group, told in (("AA", "new=file"), ("BB", "changed=ask")):
+        options = SurveyOptions(decisions=words(told))
+        import_survey(project, delivery(tmp_path, [f"101,1,{group}"], header), options, who="surveyor")
+    assert ("changed", "101") in left(project)
+    decide(project, f"changed:key_group@101={answer}")
+    one = openings(project)["101"].opening.id
+    with project.reading() as connection:
+        assert read_extra(connection, OPENING_TABLE)[one] == {"key_group": held}
+    assert left(project) == []
 
 
 def test_an_empty_cell_beside_what_was_only_ever_said_by_hand_is_no_question(project, tmp_path):

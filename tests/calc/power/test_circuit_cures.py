@@ -128,6 +128,23 @@ def test_constant_current_by_hand():
     assert "24 V is over the maximum" in found["nominal-voltage"].text
 
 
+@pytest.mark.parametrize(
+    ("minimum_v", "added"),
+    [
+        # 5 ohm at 1 A: 5 V of 12 V. Of two conductors 2.5 V, of three 1.67 V, of four 1.25 V.
+        (7.1, 1), (9.5, 1), (9.6, 2), (10.3, 2), (10.4, 3),
+    ],
+)  # fmt: skip
+def test_as_many_conductors_are_laid_beside_as_it_takes(minimum_v, added):
+    circuit = Circuit(
+        (Run("supply", "a", 145, "1 mm2", "solid"),), (Load("a", "current", 1, minimum_v, 20),), 12, 0, 20
+    )
+    cure = by_kind(circuit, "a")["parallel-run"]
+    assert cure.works
+    assert (cure.values["added_in_parallel"], cure.values["length_m"]) == (added, 145.0 * added)
+    assert cure.volts == pytest.approx(12 - 5 / (1 + added))
+
+
 def test_a_higher_nominal_voltage_needs_the_maximum_of_every_load():
     known = Circuit((Run("supply", "a", 145, "1 mm2", "solid"),), (Load("a", "current", 1, 9, 30),), 12, 0, 20)
     cure = by_kind(known, "a")["nominal-voltage"]

@@ -161,6 +161,30 @@ BAD = [
 ]  # fmt: skip
 
 
+@pytest.mark.parametrize(
+    ("found", "field"),
+    [
+        # A cross bore of 54 mm reaches 27 mm toward the edge: there it opens the edge.
+        ({"cross_bore_mm": 54.0, "backset_mm": 27.0}, "found.backset_mm"),
+        ({"cross_bore_mm": 54.0, "backset_mm": 27.1}, None),
+        # Where nothing is bored across, any backset will do.
+        ({"cross_bore_mm": 0.0, "edge_bore_mm": 0.0, "backset_mm": 0.1}, None),
+        ({"leaf_mm": 44.0, "edge_bore_mm": 44.0}, "found.edge_bore_mm"),
+        ({"leaf_mm": 44.0, "edge_bore_mm": 43.9}, None),
+        # Of a leaf that nobody measured none is too wide.
+        ({"leaf_mm": None, "edge_bore_mm": 60.0}, None),
+    ],
+)
+def test_bores_found_stay_within_the_leaf(found, field):
+    told = {**BORED_PREP.example, "found": {**THERE, **found}}
+    if field is None:
+        BORED_PREP.run(told)
+        return
+    with pytest.raises(InputError) as refused:
+        BORED_PREP.run(told)
+    assert refused.value.field == field
+
+
 def test_every_size_above_nothing_is_taken():
     tiny = PrepWanted(0.5, 0.5, 0.5, 0.5, (Latch("a", 0.5, 0.5, 0.5),), (BoltHole(0, 0, 0.5),), 0.5, 0.5)
     got = bored_prep(tiny, PrepFound(0.9, 0.5, 0.5, 0.5, (BoltHole(0, 0, 0.5),)), tolerance_mm=0, min_edge_wall_mm=0)

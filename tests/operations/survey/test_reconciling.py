@@ -3,14 +3,16 @@
 from dataclasses import replace
 
 import pytest
+from sqlalchemy import select
 
 from hwsched.exchange.survey import renaming
 from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.exchange.survey.facts import Decisions, SurveyedLeaf, SurveyedOpening
 from hwsched.model.project import create_project, open_project
 from hwsched.model.queries import read_inputs
+from hwsched.model.tables import ITEM_TABLE
 from hwsched.operations.project.history import undo
-from hwsched.operations.survey.editing import add_opening
+from hwsched.operations.survey.editing import add_item, add_opening, remove
 from hwsched.operations.survey.survey_import import import_survey, preview_survey
 from hwsched.operations.survey.typed_values import type_in
 from tests.once import copied
@@ -175,6 +177,19 @@ def test_a_blank_cell_of_an_item_is_said_too_and_emptied_on_a_person_s_word(proj
         for mark, given in openings(project).items()
     }
     assert [mark for mark, (backset,) in backsets.items() if backset is None] == ["101", "D-103"]
+
+
+def test_what_a_file_adds_comes_after_what_is_there_though_something_was_removed(project, tmp_path):
+    one = openings(project)["101"].opening.id
+    viewer, _ = (add_item(project, one, {"kind": kind}, who="ann")[1] for kind in ("viewer", "pull"))
+    remove(project, "existing_item", viewer, who="ann")
+    taken(project, tmp_path, with_locks(*["mortise,2 3/4,9"] * 6), LOCKED)
+    first, *more = [item.kind for item in openings(project)["101"].items]
+    assert (first, sorted(more)) == ("pull", ["lite", "lock"])
+    with project.reading() as connection:
+        numbered = connection.execute(select(ITEM_TABLE.c.ordinal).where(ITEM_TABLE.c.opening_id == one)).scalars()
+        # The pull has kept its own; two of one number would stand now this way, now that.
+        assert sorted(numbered) == [1, 2, 3]
 
 
 def by_hand(project, mark, fact, text):

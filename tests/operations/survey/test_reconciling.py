@@ -10,7 +10,7 @@ from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.exchange.survey.facts import Decisions, SurveyedLeaf, SurveyedOpening
 from hwsched.model.project import create_project, open_project
 from hwsched.model.queries import read_inputs
-from hwsched.model.tables import ITEM_TABLE
+from hwsched.model.tables import IMPORT_MAPPING, ITEM_TABLE
 from hwsched.operations.project.history import undo
 from hwsched.operations.survey.editing import add_item, add_opening, remove
 from hwsched.operations.survey.survey_import import import_survey, preview_survey
@@ -319,3 +319,21 @@ def test_marks_are_not_laid_each_beside_each(project, monkeypatch):
         return len(counted)
 
     assert comparisons(400) <= 5 * comparisons(100)
+
+
+@pytest.mark.parametrize(
+    ("name", "word"),
+    [("decimal", "comma"), ("counts", "one"), ("pairs", "leaf"), ("tables", "left-out"), ("openings_in", "rows")],
+)
+def test_how_a_file_is_read_is_remembered_though_it_changes_nothing(project, tmp_path, name, word):
+    def remembered():
+        with project.reading() as connection:
+            (mapping,) = connection.execute(select(IMPORT_MAPPING.c.mapping)).scalars()
+        return mapping.get(name, "")
+
+    path, before = delivery(tmp_path, FIRST), remembered()
+    assert import_survey(project, path, SurveyOptions(), who="surveyor").preview.changed == ()
+    # Nothing was said, and nothing is kept.
+    assert remembered() == before != word
+    import_survey(project, path, SurveyOptions(**{name: word}), who="surveyor")
+    assert remembered() == word

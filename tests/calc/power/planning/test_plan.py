@@ -193,6 +193,26 @@ def test_the_greatest_margin_where_one_is_nearer_over_another_than_by_its_own_wa
     assert found.margin_v == pytest.approx(2.19)
 
 
+def test_of_two_orders_of_a_chain_the_roomier_one_counts_whichever_is_found_first():
+    """One is 10 m from the closet; from there 5 m lead to another, and 6 m to one that needs a volt more."""
+    doors = row_of_doors(3, needed=9.0)
+    needy = replace(doors.openings[2], drawn={"12 V": Drawn(0.3, 0.1, 0.3, 10.0)})
+    found = plan_power(
+        replace(
+            doors,
+            openings=(*doors.openings[:2], needy),
+            to_place_m=[[None], [10.0], [None]],
+            between_m=[[None, 5.0, 5.0], [5.0, None, 6.0], [5.0, 6.0, None]],
+        ),
+        "most-margin",
+    )
+    (leg,) = found.legs
+    # By the shortest steps it would be the last, at 20 m. Thick: at 16 m it shares 10, 16 and 16 m with all three at
+    # 0.1 A, and takes 0.2 A more itself: 0.03 ohm x (42 x 0.1 + 16 x 0.2) = 0.222 V of 1.4 V; at 20 m 0.255 V.
+    assert leg.openings == ("1", "2", "0")
+    assert found.margin_v == pytest.approx(1.4 - 0.222)
+
+
 def test_a_margin_of_which_a_greater_one_is_not_ruled_out_says_so(monkeypatch):
     monkeypatch.setattr(margins, "_WHOLE", 0)
     monkeypatch.setattr(margins, "_TIMES", 1)

@@ -127,6 +127,33 @@ def test_bolt_holes_square_through():
     assert bored_prep(lock, beside).cannot[0].item == "bolt hole 1"
 
 
+@pytest.mark.parametrize(
+    ("wanted", "there", "work", "cannot", "left_over"),
+    [
+        # A tenth of a millimetre is what two measures may differ by. The cross bore of 54 mm reaches 27 mm; so far, and
+        # a tenth farther, a hole is bored away with it: an old one, and a new one that nobody need drill.
+        (None, BoltHole(25, 0, 4.2), [], 0, ()),
+        (None, BoltHole(25, 0, 4.22), [], 0, (0,)),
+        (BoltHole(25, 0, 4.2), None, [], 0, ()),
+        (BoltHole(25, 0, 4.22), None, ["drill"], 0, ()),
+        # Less than it is to be by a fifth across, a tenth all round, and by more.
+        (BoltHole(0, 40, 8), BoltHole(0, 40, 7.8), [], 0, ()),
+        (BoltHole(0, 40, 8), BoltHole(0, 40, 7.78), ["enlarge"], 0, ()),
+        # An old hole may stand 0.4 mm out of the new one, and a tenth more by its measure.
+        (BoltHole(0, 40, 8), BoltHole(0, 40.5, 8), ["enlarge"], 0, ()),
+        (BoltHole(0, 40, 8), BoltHole(0, 40.52, 8), [], 1, ()),
+        # Where both touch, neither guides the other.
+        (BoltHole(0, 40, 8), BoltHole(0, 46, 4), ["drill"], 0, (0,)),
+        (BoltHole(0, 40, 8), BoltHole(0, 45.9, 4), [], 1, ()),
+    ],
+)
+def test_bolt_holes_to_a_tenth_of_a_millimetre(wanted, there, work, cannot, left_over):
+    lock = replace(LOCK, cross_bore_mm=54, bolt_holes=(wanted,) if wanted else ())
+    found = replace(FOUND, cross_bore_mm=54, bolt_holes=(there,) if there else ())
+    got = bored_prep(lock, found, tolerance_mm=0.4)
+    assert ([each.action for each in got.work], len(got.cannot), got.left_over) == (work, cannot, left_over)
+
+
 def test_bolt_hole_within_the_cross_bore_needs_nothing():
     assert bored_prep(replace(LOCK, bolt_holes=(BoltHole(0, 20, 8),)), FOUND).work == ()
 

@@ -239,6 +239,21 @@ def test_what_has_no_room_nearby_is_fed_from_afar_whatever_that_costs(aim, monke
     assert found.wire_m == pytest.approx(1001.0)
 
 
+@pytest.mark.parametrize(("most", "metres"), [(3, 45.0), (2, 55.0), (1, 75.0)])
+@pytest.mark.parametrize("openings", [plan.MOST_OPENINGS, 0])
+def test_a_leg_takes_as_many_openings_as_it_may(monkeypatch, openings, most, metres):
+    """Doors at 10, 20 and 30 m along a cable way, each 5 m off it, tried out or searched by prices."""
+    monkeypatch.setattr(plan, "MOST_OPENINGS", openings)
+    doors = row_of_doors(3, needed=5.0, most_on_leg=most)
+    along = replace(
+        doors,
+        to_place_m=[[15.0], [25.0], [35.0]],
+        between_m=[[abs(i - j) * 10.0 + 10.0 if i != j else None for j in range(3)] for i in range(3)],
+    )
+    # All on one way, 35 + 5 + 5 m; two of them, 35 + 5 m, and the nearest by itself, 15 m; each by itself.
+    assert plan_power(along, "least-wire").wire_m == pytest.approx(metres)
+
+
 def test_only_the_shapes_that_are_asked_for():
     found = plan_power(row_of_doors(3, shapes=frozenset({"home-run"})))
     assert [leg.shape for leg in found.legs] == ["home-run"] * 3

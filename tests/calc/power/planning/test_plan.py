@@ -12,6 +12,7 @@ from hwsched.calc.power.circuit_tree import Network
 from hwsched.calc.power.planning import margins, plan
 from hwsched.calc.power.planning.plan import plan_power
 from hwsched.calc.power.planning.question import AIMS, Drawn, NoPlanError, PlanOpening, PlanPlace, Question, Size, Wire
+from hwsched.calc.power.planning.small_search import MOST_OPENINGS
 from tests.calc.oracles import case_count
 from tests.calc.oracles.planning import best_plan
 from tests.calc.power.planning.questions import question_of, random_numbers
@@ -240,7 +241,7 @@ def test_what_has_no_room_nearby_is_fed_from_afar_whatever_that_costs(aim, monke
 
 
 @pytest.mark.parametrize(("most", "metres"), [(3, 45.0), (2, 55.0), (1, 75.0)])
-@pytest.mark.parametrize("openings", [plan.MOST_OPENINGS, 0])
+@pytest.mark.parametrize("openings", [MOST_OPENINGS, 0])
 def test_a_leg_takes_as_many_openings_as_it_may(monkeypatch, openings, most, metres):
     """Doors at 10, 20 and 30 m along a cable way, each 5 m off it, tried out or searched by prices."""
     monkeypatch.setattr(plan, "MOST_OPENINGS", openings)

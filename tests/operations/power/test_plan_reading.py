@@ -64,6 +64,8 @@ def test_why_a_supply_cannot_be_planned_with(changed, facts, why):
         ({"supply_rest_a": 0.02, "supply_inrush_a": 0.9}, (0.4, 0.02, 0.9, 10.0)),
         # 0.4 A in the middle of 10 to 14 V are 4.8 W: 0.4 A of the supply's 12 V, 0.48 A at the unit's lowest 10 V.
         ({"draws": "power"}, (0.4, 0.48, 0.48, 10.0)),
+        # Down to half a volt, 0.4 A in the middle, 7.25 V, are 2.9 W: 5.8 A there.
+        ({"draws": "power", "supply_low_v": 0.5}, (2.9 / 12, 5.8, 5.8, 0.5)),
         # And 30 ohm: 0.38 A of 11.4 V.
         ({"draws": "resistance"}, (0.4, 0.38, 0.38, 10.0)),
     ],

@@ -5,7 +5,7 @@ from dataclasses import replace
 import pytest
 
 from hwsched.calc.power.planning.question import Leg, Plan, PlannedRun
-from hwsched.operations.power.planned_runs import laying_of, with_laying
+from hwsched.operations.power.planned_runs import laying_of, told_runs, with_laying
 from hwsched.operations.power.supply_siting import CIRCUIT_NAME
 from hwsched.values.power import PowerFacts
 from tests.wiring.power_rows import circuit, run, supply
@@ -88,3 +88,14 @@ def test_a_supply_without_a_circuit_for_it_gets_one_and_its_part():
     assert (found.parts, found.used) == ({"s": "PSU"}, ("s",))
     after = with_laying(replace(laid(), supplies=(supply("s", use="candidate"), supply("t", use="candidate"))), found)
     assert [(each.id, each.use) for each in after.supplies] == [("s", "laid"), ("t", "candidate")]
+
+
+def test_what_is_taken_up_is_told_in_the_names_that_people_give():
+    facts = laid(run("supply", "a", 9.5), run("a", "J1", None), run("J1", "b", 10.0), run("supply", "b", 3.0, of="d"))
+    marks = {"a": "A-2", "b": "A-10"}
+    gone = {each.id for each in facts.runs} - {facts.runs[2].id}
+    assert told_runs(facts, gone, marks) == (
+        "the run from A-2 to J1, of unknown length, circuit C of PS-s",
+        "the run from PS-s to A-2, 9.5 m, circuit C of PS-s",
+        "the run from PS-t to A-10, 3 m, circuit D of PS-t",
+    )

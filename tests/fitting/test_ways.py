@@ -62,6 +62,12 @@ def test_without_the_case_s_height_nothing_is_drilled_below_it():
     assert {w.pattern for w in found} == {STRAIGHT, ABOVE}
 
 
+def test_a_hollow_leaf_offers_no_way_to_a_lock_that_is_not_chosen_yet():
+    given = door(lf=leaf(material="hollow-metal"), lk=lock("rim"))
+    at = cavity(given, with_lock("RIM"))
+    assert ways(given, Fit("to-measure"), given.leaves[0], at, "inside") == ()
+
+
 def test_lead_starts_where_the_cylinder_ends():
     # Rear of the shell: T/2 + o - k p; here two turns beyond the centre.
     from hwsched.values import Stack

@@ -145,8 +145,17 @@ ROWS = [
         needed_mm=1371.8,
     ),
     unknown("tool-known", given(cat=LONG), fit(fp("tool", "LOST"), holes=(ACROSS,)), "part LOST.reach_mm"),
-    boundary("tool-known", given(), fit(*TOOLS, holes=(hole(12.75, pilot_mm=None),))),
-    boundary("tool-known", given(), fit(*TOOLS, holes=(hole(12.77, pilot_mm=None),)), says=1),
+    # 0.06 to either side of a bit of 12.7 (from memory).
+    *(boundary("tool-known", given(), fit(*TOOLS, holes=(hole(mm, pilot_mm=None),))) for mm in (12.6403, 12.7597)),
+    *(speaks("tool-known", given(), fit(*TOOLS, holes=(hole(mm, pilot_mm=None),))) for mm in (12.6397, 12.7603)),
+    boundary(
+        "tool-known",
+        given(
+            cat=catalogue(BIT={"diameter_mm": 12.5}),
+            settings=Settings(length_style="mm", limits={"tool-known.tolerance_mm": 0.25}),
+        ),
+        fit(*TOOLS, holes=(hole(12.75, pilot_mm=None),)),
+    ),
     # #6 screws hold a surface unit on wood (common practice).
     passes("fastener-for-material", given(), fit()),
     speaks("fastener-for-material", given(), fit(without=("fastener",)), severity="error", about="UNIT"),

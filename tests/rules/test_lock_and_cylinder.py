@@ -5,7 +5,7 @@ from dataclasses import replace
 import pytest
 
 from hwsched.rules import judge, rule_named
-from hwsched.values import Stack
+from hwsched.values import Settings, Stack
 from tests.rules.rows import boundary, passes, run, speaks, unknown
 from tests.rules.scenario import catalogue, fit, fp, given, hole, item, leaf, lock, opening, part
 
@@ -42,6 +42,19 @@ def threaded(gap=0.0, turns=0, projection=3.175):
 
 
 PITCH = 25.4 / 32
+FOR_THIN = catalogue(BORED={"leaf_low_mm": 30.0})
+EVEN = Settings(
+    length_style="mm",
+    limits={
+        "thread-pitch.pitch_mm": 0.75,
+        "thread-pitch.pitch_tolerance_mm": 0.125,
+        "thread-pitch.diameter_mm": 29.0,
+        "thread-pitch.diameter_tolerance_mm": 0.25,
+        "bored-lead.diameter_mm": 0.5,
+    },
+)
+"""Limits that are met to the last digit: what is just allowed passes."""
+EVEN_THREAD = catalogue(CYL={"thread_pitch_mm": 0.875, "thread_diameter_mm": 29.25})
 ROWS = [
     passes("cylinder-form", given(), fit()),
     speaks("cylinder-form", given(), euro(), severity="error", about="EURO"),
@@ -81,6 +94,19 @@ ROWS = [
     passes("euro-projection", given(lf=EURO_LEAF, lk=lock("euro-profile")), euro()),
     speaks("euro-projection", given(lf=leaf(thickness_mm=50.0), lk=lock("euro-profile")), euro(), says=2, short_mm=1.0),
     speaks("euro-projection", given(lf=leaf(thickness_mm=40.0), lk=lock("euro-profile")), euro(), short_mm=1.0),
+    # On the inside 10 mm at the most (from memory): 28 + 10 = 38.
+    boundary(
+        "euro-projection",
+        given(lf=EURO_LEAF, lk=lock("euro-profile"), cat=catalogue(EURO={"inside_half_mm": 38.0})),
+        euro(),
+    ),
+    speaks(
+        "euro-projection",
+        given(lf=EURO_LEAF, lk=lock("euro-profile"), cat=catalogue(EURO={"inside_half_mm": 38.05})),
+        euro(),
+        short_mm=0.05,
+        allowed_mm=10.0,
+    ),
     boundary("euro-projection", given(lf=leaf(thickness_mm=42.0), lk=lock("euro-profile")), euro()),
     boundary("euro-projection", given(lf=leaf(thickness_mm=48.0), lk=lock("euro-profile")), euro()),
     boundary("euro-projection", given(lf=EURO_LEAF, lk=lock("euro-profile", trim_inside_mm=None)), euro("HALF")),
@@ -106,7 +132,18 @@ ROWS = [
     passes("thread-pitch", given(), fit()),
     speaks("thread-pitch", given(cat=catalogue(CYL={"thread_pitch_mm": 1.0})), fit(), pitch_mm=1.0),
     speaks("thread-pitch", given(cat=catalogue(CYL={"thread_diameter_mm": 28.0})), fit(), diameter_mm=28.0),
-    boundary("thread-pitch", given(cat=catalogue(CYL={"thread_pitch_mm": PITCH + 0.009})), fit()),
+    # A hundredth of pitch and a fifth of diameter, to either side (from memory).
+    *(
+        row
+        for way in (1, -1)
+        for row in (
+            boundary("thread-pitch", given(cat=catalogue(CYL={"thread_pitch_mm": PITCH + way * 0.00995})), fit()),
+            speaks("thread-pitch", given(cat=catalogue(CYL={"thread_pitch_mm": PITCH + way * 0.01005})), fit()),
+            boundary("thread-pitch", given(cat=catalogue(CYL={"thread_diameter_mm": 29.21 + way * 0.199})), fit()),
+            speaks("thread-pitch", given(cat=catalogue(CYL={"thread_diameter_mm": 29.21 + way * 0.201})), fit()),
+        )
+    ),
+    boundary("thread-pitch", given(cat=EVEN_THREAD, settings=EVEN), fit()),
     unknown("thread-pitch", given(cat=catalogue(CYL={"thread_pitch_mm": None})), fit(), "part CYL.thread_pitch_mm"),
     passes("collar-bore", given(), fit()),
     speaks(
@@ -114,6 +151,9 @@ ROWS = [
     ),
     speaks("collar-bore", given(cat=catalogue(COL={"inner_diameter_mm": 33.0})), fit(), severity="warning"),
     boundary("collar-bore", given(cat=catalogue(COL={"inner_diameter_mm": 29.21})), fit()),
+    # 3 mm loose at the most (from memory).
+    boundary("collar-bore", given(cat=catalogue(COL={"inner_diameter_mm": 29.21 + 3.0})), fit()),
+    speaks("collar-bore", given(cat=catalogue(COL={"inner_diameter_mm": 29.21 + 3.02})), fit(), play_mm=3.02),
     unknown("collar-bore", given(cat=catalogue(COL={"inner_diameter_mm": None})), fit(), "part COL.inner_diameter_mm"),
     # Leaf 44.45, body 25.4, engagement 9.525: 44.45 - 25.4 + 9.525 = 28.575 (trade practice, from memory).
     passes("tail-reach", given(lk=lock("rim")), rim()),
@@ -180,6 +220,9 @@ ROWS = [
     # 69.85 - 1.5875 = 68.2625: 68 mm is 0.2625 beyond; 67 mm 1.2625.
     speaks("bored-preparation", given(lk=lock("bored", backset_mm=68.0)), BORED, off_mm=0.2625, severity="note"),
     speaks("bored-preparation", given(lk=lock("bored", backset_mm=67.0)), BORED, severity="error"),
+    # 1/8 in beside an edge bore of 1 in: 31.75 (from memory), where the lock itself takes a leaf as thin.
+    boundary("bored-preparation", given(lf=leaf(thickness_mm=31.75), lk=lock("bored"), cat=FOR_THIN), BORED),
+    speaks("bored-preparation", given(lf=leaf(thickness_mm=31.5), lk=lock("bored"), cat=FOR_THIN), BORED, off_mm=0.125),
     unknown("bored-preparation", given(lk=lock("bored", edge_bore_mm=None)), BORED, "existing_item.edge_bore_mm"),
     # 45 degrees, 15 within 2 toward the edge, bolt holes 5/16 in, square and first (common practice; SDI 111-24).
     passes("bored-lead", given(lk=lock("bored")), leaning(45.0, 15.0)),
@@ -191,6 +234,15 @@ ROWS = [
     speaks("bored-lead", given(lk=lock("bored")), leaning(45.0, 15.0, up_deg=5.0), up_deg=5.0),
     speaks("bored-lead", given(lk=lock("bored")), leaning(45.0, 15.0, diameter=9.0), wanted_mm=7.9375),
     boundary("bored-lead", given(lk=lock("bored")), leaning(43.0, 17.0)),
+    boundary("bored-lead", given(lk=lock("bored")), leaning(47.0, 13.0)),
+    *(
+        speaks("bored-lead", given(lk=lock("bored")), leaning(up, edge), off_deg=2.015)
+        for up, edge in ((42.985, 15.0), (47.015, 15.0), (45.0, 12.985), (45.0, 17.015))
+    ),
+    # A sixty-fourth of an inch, 0.4, to either side of 7.9375 (from memory).
+    *(boundary("bored-lead", given(lk=lock("bored")), leaning(45, 15, diameter=mm)) for mm in (7.539, 8.336)),
+    *(speaks("bored-lead", given(lk=lock("bored")), leaning(45, 15, diameter=mm)) for mm in (7.536, 8.339)),
+    boundary("bored-lead", given(lk=lock("bored"), settings=EVEN), leaning(45, 15, diameter=8.4375)),
     boundary("bored-lead", given(lk=lock("bored")), leaning(0.0, 0.0)),
     passes("cabinet-grip", given(lf=leaf(thickness_mm=19.05), lk=lock("cabinet")), fit(lock_number="CAB", role="lock")),
     speaks(

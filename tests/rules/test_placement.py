@@ -27,6 +27,10 @@ def around(rule, kind, clearance, **speaking):
     ]
 
 
+def at_hole(x, y):
+    return fit(placement=place(hole_x_mm=x, hole_y_mm=y))
+
+
 IN_INCHES = catalogue(UNIT={"plate_width_mm": 76.2, "plate_height_mm": 152.4})
 """The unit is made in inches: what the survey has in millimetres carries half of its last digit."""
 NEAR = item("trim", 70.0, 985.6, 60.0, 40.0)
@@ -105,6 +109,7 @@ ROWS = [
     # A lever above the plate sweeps down by its width times sin 50 degrees: 60 x 0.766 = 45.96.
     speaks("lever-clear", given(items=[item("lever", 70.0, 1170 + GAP + 40.0, 60.0, 20.0)]), fit(), needed_mm=GAP),
     boundary("lever-clear", given(items=[item("lever", 70.0, 1170 + GAP + 45.963 + 10.0, 60.0, 20.0)]), fit()),
+    speaks("lever-clear", given(items=[item("lever", 70.0, 1170 + GAP + 55.763, 60.0, 20.0)]), fit(), short_mm=0.2),
     # On which face a lever or a pull stands nobody told: near enough to matter it is asked, far off it is not.
     unknown("lever-clear", given(items=[item("lever", 70.0, 1090.0, face=None)]), fit(), "existing_item.face"),
     boundary("lever-clear", given(items=[item("lever", 600.0, 1090.0, face=None)]), fit()),
@@ -146,6 +151,21 @@ ROWS = [
     passes("plate-covers-hole", given(), fit()),
     speaks("plate-covers-hole", given(), fit(placement=place(hole_y_mm=1075.0)), off_mm=5.0, severity="error"),
     boundary("plate-covers-hole", given(), fit(placement=place(hole_y_mm=1070.0))),
+    # The window reaches from 30 + 10 to 30 + 70 and from 1010 + 15 to 1010 + 60; a hundredth is none (common practice).
+    *(
+        row
+        for x, y, across, up in ((40, 1050, -1, 0), (100, 1050, 1, 0), (70, 1025, 0, -1), (70, 1070, 0, 1))
+        for row in (
+            boundary("plate-covers-hole", given(), at_hole(x + 0.00995 * across, y + 0.00995 * up)),
+            speaks("plate-covers-hole", given(), at_hole(x + 0.01005 * across, y + 0.01005 * up), severity="error"),
+            speaks("plate-covers-hole", given(), at_hole(x + 2 * across, y + 2 * up), off_mm=2.0),
+        )
+    ),
+    boundary(
+        "plate-covers-hole",
+        given(settings=Settings(length_style="mm", limits={"plate-covers-hole.tolerance_mm": 0.25})),
+        at_hole(70, 1070.25),
+    ),
     unknown("plate-covers-hole", given(cat=catalogue(UNIT={"window_y1_mm": None})), fit(), "part UNIT.window_x0_mm"),
     passes("unit-on-inside", given(), fit()),
     speaks("unit-on-inside", given(), fit(placement=place(face="key")), severity="error"),

@@ -137,6 +137,7 @@ ROWS = [
     ),
     speaks("supply-class-2", given(cat=catalogue(PSU={"class_2": False})), SUPPLY),
     boundary("supply-class-2", given(cat=catalogue(PSU={"output_v": 25.0, "output_a": 4.0})), SUPPLY),
+    speaks("supply-class-2", given(cat=catalogue(PSU={"output_v": 25.1, "output_a": 4.0})), SUPPLY, power_va=100.4),
     unknown("supply-class-2", given(cat=catalogue(PSU={"class_2": None})), SUPPLY, "part PSU.class_2"),
     passes("supply-off-leaf", given(), fit()),
     speaks("supply-off-leaf", given(), SUPPLY, severity="note"),
@@ -245,6 +246,13 @@ ROWS = [
         "existing_item.leaf",
     ),
     boundary("power-crosses-hinge", given(cat=catalogue(LOOP={"conductors": 2})), SUPPLY),
+    # Plus and minus also where a unit is declared with one.
+    speaks(
+        "power-crosses-hinge",
+        given(cat=catalogue(LOOP={"conductors": 1}, UNIT={"supply_conductors": 1})),
+        SUPPLY,
+        needed_conductors=2,
+    ),
     unknown("power-crosses-hinge", given(cat=catalogue(LOOP={"conductors": None})), SUPPLY, "part LOOP.conductors"),
     passes("wire-conductors", given(), SUPPLY),
     speaks("wire-conductors", given(cat=catalogue(WIRE={"conductors": 1})), SUPPLY, severity="error", conductors=1),

@@ -3,7 +3,7 @@
 import pytest
 
 from hwsched.rules import judge, rule_named
-from hwsched.values import Stack
+from hwsched.values import Settings, Stack
 from tests.rules.rows import boundary, passes, run, speaks, unknown
 from tests.rules.scenario import INCH, fit, given, item, leaf, lock, opening
 
@@ -11,6 +11,18 @@ PAIR = opening(form="pair")
 ACTIVE, INACTIVE = leaf(position="active"), leaf(position="inactive")
 NARROW = {"construction": "narrow-stile"}
 STILE = leaf(**NARROW, stile_mm=110.0)
+
+
+EVEN = Settings(
+    length_style="mm",
+    limits={
+        "items-apart.overlap_mm": 6.25,
+        "items-on-leaf.over_mm": 50.75,
+        "lite-clear-of-lock.overlap_mm": 6.25,
+        "one-place.off_mm": 6.25,
+    },
+)
+"""Limits that are met to the last digit: what is just allowed passes."""
 
 
 def bar(high, y=1000.0):
@@ -95,10 +107,17 @@ ROWS = [
         severity="warning",
     ),
     boundary("items-apart", given(items=[item("closer"), item("lite", 500.0, 1500.0 - 100.0 + 6.35)]), fit()),
+    speaks("items-apart", given(items=[item("closer"), item("lite", 500.0, 1406.4)]), fit(), overlap_mm=6.4),
+    boundary("items-apart", given(items=[item("closer"), item("lite", 500.0, 1406.25)], settings=EVEN), fit()),
     boundary("items-apart", given(items=[item("closer"), item("lite", 500.0, 1420.0, face="key")]), fit()),
     passes("items-on-leaf", given(items=[item("closer")]), fit()),
     speaks("items-on-leaf", given(items=[item("closer", x=950.0)]), fit(), off_mm=85.6, severity="warning"),
     boundary("items-on-leaf", given(items=[item("closer", x=914.4 + 50.8 - 50.0)]), fit()),
+    speaks("items-on-leaf", given(items=[item("closer", x=914.4 + 51.0 - 50.0)]), fit(), off_mm=51.0),
+    # Past each of its four edges; at the lock edge the item of 100 begins so far before it.
+    speaks("items-on-leaf", given(items=[item("closer", x=50.0 - 51.0)]), fit(), off_mm=51.0),
+    speaks("items-on-leaf", given(items=[item("closer", y=2143.6 + 51.0 - 50.0)]), fit(), off_mm=51.0),
+    boundary("items-on-leaf", given(items=[item("closer", x=50.0 - 50.75)], settings=EVEN), fit()),
     # Behind a stile lies glass; a case of 105 stands in a stile of 100, or in a leaf of 140 (geometry).
     passes("case-within-stile", given(lf=STILE), fit()),
     passes("case-within-stile", given(lf=leaf(stile_mm=100.0)), fit()),
@@ -120,17 +139,30 @@ ROWS = [
     speaks("lite-clear-of-lock", given(items=[item("lite", 110.0, 1000.0)]), fit(), overlap_mm=25.725, about="lite"),
     speaks("lite-clear-of-lock", given(items=[item("lite", 110.0, 910.0)]), fit(), overlap_mm=45.0, severity="error"),
     boundary("lite-clear-of-lock", given(items=[item("lite", 155.0 - 6.35, 910.0)]), fit()),
+    speaks("lite-clear-of-lock", given(items=[item("lite", 155.0 - 6.4, 910.0)]), fit(), overlap_mm=6.4),
+    boundary("lite-clear-of-lock", given(items=[item("lite", 155.0 - 6.25, 910.0)], settings=EVEN), fit()),
     boundary("lite-clear-of-lock", given(items=[item("pull", 110.0, 1000.0)]), fit()),
+    # One that stands clear keeps none behind it from being held against the lock.
+    speaks(
+        "lite-clear-of-lock",
+        given(items=[item("pull", 300.0, 500.0), item("lite", 300.0, 1300.0), item("lite", 110.0, 910.0)]),
+        fit(),
+        overlap_mm=45.0,
+    ),
     # Half of the smaller one is one place (our own); a lever stands on its rose.
     passes("one-place", given(items=[item("lever"), item("trim")]), fit()),
     speaks("one-place", given(items=[item("closer"), item("viewer", w=20.0, h=20.0)]), fit(), share=1.0),
     speaks("one-place", given(items=[item("closer"), item("lite", face="both", y=1550.0 - 1)]), fit(), share=0.51),
     boundary("one-place", given(items=[item("closer"), item("lite", y=1550.0)]), fit()),
+    speaks("one-place", given(items=[item("closer"), item("lite", y=1549.8)]), fit(), share=0.502),
     boundary("one-place", given(items=[item("closer"), item("lite", face="key")]), fit()),
     # The case reaches from 894.45 to 1044.45; a footprint of 80 round 1000 shows the rail alone.
     speaks("one-place", given(lk=lock("rim"), items=[bar(80.0)]), fit(), off_mm=65.55, about="exit device"),
     passes("one-place", given(lk=lock("rim"), items=[bar(212.0)]), fit()),
     boundary("one-place", given(lk=lock("rim"), items=[bar(2 * (105.55 - 6.35))]), fit()),
+    speaks("one-place", given(lk=lock("rim"), items=[bar(2 * (105.55 - 6.4))]), fit(), off_mm=6.4),
+    # A case from 900 to 1050 and a footprint from 906.25: just what may stand out.
+    boundary("one-place", given(lk=lock("rim", case_above_mm=50.0), items=[bar(187.5)], settings=EVEN), fit()),
     boundary("one-place", given(lk=lock("rim"), items=[bar(80.0, y=400.0)]), fit()),
     passes("stile-told", given(lf=leaf(construction=None)), fit()),
     unknown("stile-told", given(lf=leaf(construction=None, stile_mm=60.0)), fit(), "leaf.construction"),

@@ -8,7 +8,7 @@ from hwsched.rules import DEFERS, judge, rule_named
 from hwsched.rules.judging import check
 from hwsched.survey import INHERITED, ITEM, LEAF, OPENING
 from hwsched.survey.asked import ASKED, asked_of
-from hwsched.values import Item, Leaf, Opening
+from hwsched.values import Item, Leaf, Opening, Settings
 from tests.rules.rows import boundary, passes, run, speaks, unknown
 from tests.rules.scenario import INCH, catalogue, fit, fp, given, hole, item, leaf, lock, opening, part, place
 
@@ -68,6 +68,13 @@ BIG = part(
     "THINGE", "power-transfer", form="transfer-hinge", conductors=4, gauge="24 AWG", fire_listed=True,
     hinge_height_mm=5 * INCH, hinge_width_mm=4.5 * INCH,
 )  # fmt: skip
+
+
+def hinged(**facts):
+    """The catalogue with a transfer hinge of other sizes."""
+    return catalogue(add=[TRANSFER], THINGE=facts)
+
+
 PLATE = {"plate_height_mm": 4.875 * INCH, "plate_width_mm": 1.25 * INCH, "guard_latch": False}
 """ANSI/BHMA A115 lip strike: 4 7/8 by 1 1/4 in, common practice."""
 IN_FRAME = item("strike", face="frame", cutout_height_mm=3.375 * INCH)
@@ -181,6 +188,7 @@ ROWS = [
     speaks("delayed-egress", delayed(occupancy_group="E", occupant_load=50), fit(), says=2),
     speaks("delayed-egress", delayed(occupancy_group="E", occupant_load=49, code_edition=2015), fit(), says=2),
     boundary("delayed-egress", delayed(occupancy_group="E", occupant_load=49, code_edition=2018), fit(), says=1),
+    speaks("delayed-egress", delayed(occupancy_group="E", occupant_load=49, code_edition=2017), fit(), says=2),
     boundary("delayed-egress", delayed(occupancy_group="A", code="nfpa-101"), fit(), says=1),
     speaks("delayed-egress", delayed(sprinkler=False, fire_alarm=False), fit(), says=2),
     boundary("delayed-egress", delayed(sprinkler=False, fire_alarm=True), fit(), says=1),
@@ -353,6 +361,25 @@ ROWS = [
     # 4 1/2 by 4 1/2 in is the usual hinge of a 1 3/4 in leaf (common practice).
     passes("transfer-hinge", given(items=[HINGE], cat=catalogue(add=[TRANSFER])), THINGE),
     speaks("transfer-hinge", given(items=[HINGE], cat=catalogue(add=[BIG])), THINGE, hinge_mm=114.3, part_mm=127.0),
+    # 1/16 in to either side of 4 1/2 in, 114.3, in height and in width (common practice).
+    *(
+        row
+        for way in (1, -1)
+        for size in ("hinge_height_mm", "hinge_width_mm")
+        for row in (
+            boundary("transfer-hinge", given(items=[HINGE], cat=hinged(**{size: 114.3 + way * 1.59})), THINGE),
+            speaks("transfer-hinge", given(items=[HINGE], cat=hinged(**{size: 114.3 + way * 1.61})), THINGE),
+        )
+    ),
+    boundary(
+        "transfer-hinge",
+        given(
+            items=[item("hinge", face="edge", w=114.0, h=114.0)],
+            cat=hinged(hinge_height_mm=115.5, hinge_width_mm=112.5),
+            settings=Settings(length_style="mm", limits={"transfer-hinge.off_mm": 1.5}),
+        ),
+        THINGE,
+    ),
     boundary("transfer-hinge", given(cat=catalogue()), fit(power="supply")),
     unknown(
         "transfer-hinge",

@@ -190,7 +190,7 @@ def test_a_way_round_the_panel_gives_way_to_a_raceway_where_too_little_arrives_b
 
 @pytest.mark.parametrize(("metres", "pattern"), [(74.2, "above"), (74.5, "below")])
 def test_a_unit_stands_lower_where_too_little_arrives_by_the_way_up_to_it(metres, pattern):
-    """Beside a rim lock the wire goes round the panel as high as the unit's hole: 76.43 m less twice its height are left.
+    """Beside a rim lock the wire goes round the panel as high as the unit's hole: 76.43 m less twice that are left.
 
     Above the lock, which is the better place, that is less than 76.43 - 2 x 1.0; below it more.
     """

@@ -7,7 +7,7 @@ from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from hwsched.calc.opening.bore import LeafSize, bore
-from hwsched.fitting.ways import ABOVE, BELOW, STRAIGHT, holes_of, run_points, ways
+from hwsched.fitting.ways import ABOVE, BELOW, BESIDE, STRAIGHT, holes_of, run_points, ways
 from hwsched.rules.bores import angled, as_bore
 from hwsched.rules.cavity import cavity, way_kinds
 from hwsched.values import Fit
@@ -169,6 +169,45 @@ def test_a_bored_lock_has_no_case_to_go_round():
     points = run_points(given, base, way, lf, at, (69.85, 1060.0), holes_of(given, base, way, lf, at, (69.85, 1060.0)))
     # Up in the middle of the leaf, then out.
     assert points == [(69.85, 1000.0, 22.225), (69.85, 1060.0, 22.225), (69.85, 1060.0, 0.0)]
+
+
+@pytest.mark.parametrize(
+    ("pattern", "hole", "base", "edge"),
+    [
+        (ABOVE, (69.85, 1050.0, 69.85, 1050.0 + 203.2), 1050.0 - 1000.0, (69.85, 1050.0)),
+        (BELOW, (69.85, 930.0 - 203.2, 69.85, 930.0), 1000.0 - 930.0, (69.85, 930.0)),
+        (BESIDE, (110.0, 1000.0, 110.0 + 203.2, 1000.0), 110.0 - 69.85, (110.0, 1000.0)),
+    ],
+)
+def test_along_glass_the_lead_goes_from_the_patch_s_edge(pattern, hole, base, edge):
+    """A patch from 10 to 110 and from 930 to 1050 round a cylinder at 69.85 and 1000, whose lead ends in the middle.
+
+    Inside the patch it goes to its edge, there 6.35 out to the face, and up to 8 in along it (from memory).
+    """
+    patch = lock(x_mm=60.0, y_mm=990.0, width_mm=100.0, height_mm=120.0)
+    given = door(lf=leaf(material="glass", thickness_mm=12.7), lk=patch)
+    base_fit, lf = with_lock("CYL"), given.leaves[0]
+    at = cavity(given, base_fit)
+    (way,) = [w for w in ways(given, base_fit, lf, at, "inside") if w.pattern == pattern]
+    assert tuple(way.hole) == pytest.approx(hole)
+    assert (way.base_mm, way.drilled) == (pytest.approx(base + 6.35), 0)
+    spot = (way.hole.x1, way.hole.y0)
+    assert holes_of(given, base_fit, way, lf, at, spot) == ()
+    points = run_points(given, base_fit, way, lf, at, spot, ())
+    assert points == [(69.85, 1000.0, pytest.approx(6.35)), (*edge, pytest.approx(6.35)), (*edge, 0.0), (*spot, 0.0)]
+
+
+def test_out_of_a_gate_lock_the_lead_goes_up_in_the_middle_of_the_tube():
+    """From behind the case on the key side, 44.45, into the tube's middle, 22.225, up there and out by the hole."""
+    given = door(lf=leaf(material="steel-gate", construction=None), lk=lock("gate"))
+    base, lf = with_lock("GATE"), given.leaves[0]
+    at = cavity(given, base)
+    (way,) = [w for w in ways(given, base, lf, at, "inside") if w.pattern == ABOVE]
+    assert way.base_mm == pytest.approx(75.0 + 6.35 + 3.175 + 44.45)
+    points = run_points(given, base, way, lf, at, (69.85, 1090.0), holes_of(given, base, way, lf, at, (69.85, 1090.0)))
+    assert points == [
+        (69.85, 1000.0, 44.45), (69.85, 1000.0, 22.225), (69.85, 1090.0, 22.225), (69.85, 1090.0, 0.0),
+    ]  # fmt: skip
 
 
 def test_a_slanted_hole_s_slot_is_as_long_as_its_section_in_the_face():

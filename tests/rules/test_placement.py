@@ -2,6 +2,7 @@
 
 import pytest
 
+from hwsched.rules import judge, rule_named
 from hwsched.values import Settings
 from tests.rules.rows import boundary, passes, run, speaks, unknown
 from tests.rules.scenario import catalogue, fit, given, item, leaf, lock, opening, place
@@ -228,3 +229,11 @@ def test_a_window_past_the_plate_belongs_to_the_housing():
     under = [below("thumb-turn", 20.0)]
     run(passes("thumb-turn-clear", given(items=under), fit()))
     run(speaks("thumb-turn-clear", given(items=under, cat=tail), fit(), gap_mm=-10.0))
+
+
+@pytest.mark.parametrize(("wide", "words"), [(914.4, ""), (600.0, " as the leaf swings on its hinges")])
+def test_it_is_said_where_the_swing_asks_for_more_than_stands_there(wide, words):
+    """As the rows have it: 3.175 for a usual leaf, 3.738 for one of 600."""
+    held = given(opening(hand="LHR", frame_stop_mm=29.0), leaf(width_mm=wide))
+    (said,) = judge(rule_named("frame-stop-clear"), held, fit(), settings=held.settings)
+    assert f"is needed{words}, short by" in said.message

@@ -5,6 +5,7 @@ from dataclasses import replace
 import pytest
 
 from hwsched.rules import judge, rule_named
+from hwsched.rules.pack_life import pack_life
 from hwsched.values import BatteryLife
 from hwsched.values.opening_input import SupplyLink
 from tests.rules.rows import boundary, passes, run, speaks, unknown
@@ -487,6 +488,18 @@ def test_what_is_taken_of_an_own_supply_is_said(asked, words):
     (verdict,) = judge(rule_named("supply-assumed"), asked, SUPPLY, settings=asked.settings)
     assert words in verdict.message
     assert ("held all the time" in verdict.message) == (words == "held all the time")
+
+
+@pytest.mark.parametrize(("off", "mah_per_day"), [(None, 18.312), (100.0, 18.312), (40.0, 15.455), (0.0, 13.550)])
+def test_on_days_off_a_pack_gives_what_those_days_take(off, mah_per_day):
+    """100 operations of 150 mA for 4 s on five days and fewer on two, a mean over seven: 0.16667 mAh each.
+
+    Besides 60 uA in 24 h, 1.44 mAh, and 3 % of 2500 mAh in 365.25 days, 0.2053 mAh (arithmetic).
+    """
+    asked = given(opening(operations_per_day=100.0, operations_day_off=off))
+    found = pack_life(asked, asked.catalogue.get("UNIT"), asked.catalogue.get("CELL"))
+    assert found.mah_per_day == pytest.approx(mah_per_day, abs=0.001)
+    assert found.days == pytest.approx(2000.0 / mah_per_day, rel=0.001)
 
 
 @pytest.mark.parametrize(

@@ -106,6 +106,14 @@ def test_a_wire_of_one_conductor_is_no_wire_for_a_unit():
     assert (alone.status, alone.nearest_miss.rule) == ("does-not-fit", "wire-conductors")
 
 
+@pytest.mark.parametrize("gauge", [None, "no gauge"])
+def test_a_wire_of_no_known_gauge_is_never_the_one_that_loses_least(gauge):
+    """However cheap: what arrives over it nobody can tell, and over the other one enough does."""
+    unread = part("AWIRE", "wire", 0.1, gauge=gauge, conductors=2, stranding="stranded", outside_diameter_mm=5.2)
+    found = fit(door(opening(**WIRED), cat=stock(add=(unread,))))
+    assert (found.status, roles(found)["wire"]) == ("fits", "WIRE")
+
+
 def test_a_wire_too_thick_for_the_bore_is_not_what_stops_an_opening():
     fat = part("FAT", "wire", 0.1, gauge="18 AWG", conductors=2, stranding="stranded", outside_diameter_mm=11.0)
     assert roles(fit(door(opening(**WIRED), cat=stock(add=(fat,)))))["wire"] == "WIRE"

@@ -150,6 +150,25 @@ ROWS = [
 ]
 
 
+# Of what the rules leave out, and of what nobody told.
+ROWS += [
+    passes("clear-width", given(ROUTE, leaves=()), fit()),
+    passes("clear-width", given(opening(accessible=False), leaf(width_mm=400.0)), fit()),
+    passes("clear-width", given(opening(form="cabinet", accessible=True), leaf(width_mm=400.0)), fit()),
+    # A lift's wall may be surveyed as a leaf, for its thickness; nobody passes through it.
+    passes("clear-width", given(opening(form="lift", accessible=True), leaf(width_mm=400.0), lock("reader")), fit()),
+    passes("projection", given(ROUTE), fit(placement=place(y=30 * INCH, face="edge"))),
+    passes("projection", given(), fit(placement=place(y=30 * INCH))),
+    unknown("reach-height", given(ROUTE, lk=lock(cylinder_height_mm=None)), fit(), "existing_item.cylinder_height_mm"),
+    boundary("reach-height", given(opening(accessible=None), lk=lock(cylinder_height_mm=None)), fit()),
+    *(
+        boundary("egress-width", given(opening(form=form, egress=egress), leaf(width_mm=29 * INCH)), fit())
+        for form, egress in (("cabinet", "egress"), ("single", "none"), ("single", None))
+    ),
+    boundary("egress-width", given(EGRESS, leaves=()), fit()),
+]
+
+
 @pytest.mark.parametrize("row", ROWS, ids=str)
 def test_rule(row):
     run(row)

@@ -456,25 +456,45 @@ ROWS += [
     boundary("hole-edge-distance", given(), fit(holes=(hole(face="lock-edge", x_mm=5.0),))),
     boundary("hole-edge-distance", given(), fit(holes=(hole(x_mm=5.0, by_template=True),))),
     speaks("hole-edge-distance", given(), fit(holes=(hole(face="lock-edge"), hole(x_mm=12.0))), short_mm=0.7),
-    speaks("hole-edge-distance", given(lf=leaf(width_mm=80.0)), fit(), short_mm=2.55,
-           words=("to the stile's inner edge",)),
+    speaks(
+        "hole-edge-distance", given(lf=leaf(width_mm=80.0)), fit(), short_mm=2.55, words=("to the stile's inner edge",)
+    ),
     # A backset or stile read to a millimetre leaves half of one open: at most 0.5 of what is lacking, and no more.
     *(
-        boundary("hole-edge-distance", given(lk=lock(backset_mm=12.0)), fit(holes=(hole(x_mm=x),)), says=1,
-                 severity=severity)
+        boundary(
+            "hole-edge-distance", given(lk=lock(backset_mm=12.0)), fit(holes=(hole(x_mm=x),)), says=1, severity=severity
+        )
         for x, severity in ((12.7 - 0.5, "note"), (12.7 - 0.6, "error"))
     ),
     *(
-        boundary("hole-edge-distance", given(lf=leaf(construction="narrow-stile", stile_mm=82.0)),
-                 fit(holes=(hole(x_mm=x),)), says=1, severity=severity)
+        boundary(
+            "hole-edge-distance",
+            given(lf=leaf(construction="narrow-stile", stile_mm=82.0)),
+            fit(holes=(hole(x_mm=x),)),
+            says=1,
+            severity=severity,
+        )
         for x, severity in ((69.3 + 0.5, "note"), (69.3 + 0.6, "error"))
     ),
     # A hole of a bore that comes out on the other face has no wall at all; of two each is judged.
-    speaks("bore-wall", given(lf=leaf(thickness_mm=20.0)), fit(holes=(hole(9.525, up_deg=-45.0, depth_mm=60.0),)),
-           wall_mm=0.0, short_mm=3.175),
-    speaks("bore-wall", given(), fit(holes=(hole(60.0, "channel", up_deg=-80.0, depth_mm=20.0, from_depth_mm=60.0),
-                                            hole(9.525, "channel", up_deg=-80.0, from_depth_mm=6.0, depth_mm=20.0))),
-           says=2),
+    speaks(
+        "bore-wall",
+        given(lf=leaf(thickness_mm=20.0)),
+        fit(holes=(hole(9.525, up_deg=-45.0, depth_mm=60.0),)),
+        wall_mm=0.0,
+        short_mm=3.175,
+    ),
+    speaks(
+        "bore-wall",
+        given(),
+        fit(
+            holes=(
+                hole(60.0, "channel", up_deg=-80.0, depth_mm=20.0, from_depth_mm=60.0),
+                hole(9.525, "channel", up_deg=-80.0, from_depth_mm=6.0, depth_mm=20.0),
+            )
+        ),
+        says=2,
+    ),
     boundary("bore-wall", given(lf=leaf(width_mm=None)), fit(holes=(CHANNEL,))),
     boundary("bore-wall", given(lf=leaf(thickness_mm=None)), fit(holes=(CHANNEL,))),
     *(
@@ -488,48 +508,84 @@ ROWS += [
     boundary("drill-stands", given(cat=bit(9.525 + 0.14)), fit(holes=(steep(7.0),))),
     speaks("drill-stands", given(cat=bit(9.525 + 0.16)), fit(holes=(steep(7.0),)), free_mm=200.0),
     speaks("drill-stands", given(cat=catalogue(add=[OTHER_BIT])), fit(holes=(steep(7.0),)), free_mm=200.0),
-    speaks("drill-stands", given(), fit(holes=(steep(7.0),)),
-           words=("200 mm of it stand out, a drill 56 mm thick comes 3.4 mm into the face",)),
-    speaks("drill-stands", given(), fit(holes=(steep(1.9, 20.0, from_depth_mm=9.525),)),
-           words=("it is 2.5 mm shorter than the hole",)),
+    speaks(
+        "drill-stands",
+        given(),
+        fit(holes=(steep(7.0),)),
+        words=("200 mm of it stand out, a drill 56 mm thick comes 3.4 mm into the face",),
+    ),
+    speaks(
+        "drill-stands",
+        given(),
+        fit(holes=(steep(1.9, 20.0, from_depth_mm=9.525),)),
+        words=("it is 2.5 mm shorter than the hole",),
+    ),
     speaks("drill-stands", given(), fit(holes=(steep(7.0), steep(7.0, name="other"))), says=2),
     # A hole that is square needs no room beside it, whatever follows it.
     speaks("drill-stands", given(), fit(holes=(hole(), steep(7.0))), free_mm=200.0),
     # On the key face the drill stands on the other side of the leaf.
     boundary("drill-stands", given(items=[over_drill(1491.696)]), fit(holes=(replace(CHANNEL, face="key"),))),
-    speaks("drill-stands", given(items=[replace(over_drill(1491.696 + 21.993), face="key")]),
-           fit(holes=(replace(CHANNEL, face="key"),)), short_mm=0.815),
+    speaks(
+        "drill-stands",
+        given(items=[replace(over_drill(1491.696 + 21.993), face="key")]),
+        fit(holes=(replace(CHANNEL, face="key"),)),
+        short_mm=0.815,
+    ),
     # Tilted toward the edge by 15 degrees too, it stands aside: see the test of where it stands.
     boundary("hole-covered", given(), fit(holes=(hole(53.975, "bore", y_mm=1012.0),))),
     boundary("hole-covered", given(), fit(holes=(hole(y_mm=1012.0, face="key"),))),
     boundary("hole-covered", given(), fit(holes=(hole(y_mm=1012.0, by_template=True),))),
     boundary("hole-covered", given(), fit(holes=(hole(y_mm=1012.0),), placement=place(face="edge"))),
-    speaks("hole-covered", given(), fit(holes=(hole(face="key"), hole(y_mm=1012.0))), short_mm=4.35,
-           words=("its rim stands 4.4 mm too far out",)),
+    speaks(
+        "hole-covered",
+        given(),
+        fit(holes=(hole(face="key"), hole(y_mm=1012.0))),
+        short_mm=4.35,
+        words=("its rim stands 4.4 mm too far out",),
+    ),
     speaks("hole-covered", given(), fit(holes=(hole(slot_mm=-81.445),)), words=("the slot of the tilted bit stands",)),
     # A project that wants 2 mm over the rim.
     *(
-        boundary("hole-covered", given(settings=Settings(length_style="mm", limits={"hole-covered.margin_mm": 2.0})),
-                 fit(holes=(hole(y_mm=1016.35 + over),)), says=says)
+        boundary(
+            "hole-covered",
+            given(settings=Settings(length_style="mm", limits={"hole-covered.margin_mm": 2.0})),
+            fit(holes=(hole(y_mm=1016.35 + over),)),
+            says=says,
+        )
         for over, says in ((2.0, 0), (1.9, 1))
     ),
-    speaks("hole-covered", given(settings=Settings(length_style="mm", limits={"hole-covered.margin_mm": 2.0})),
-           fit(holes=(hole(y_mm=1016.35 + 1.5),)), short_mm=0.5),
+    speaks(
+        "hole-covered",
+        given(settings=Settings(length_style="mm", limits={"hole-covered.margin_mm": 2.0})),
+        fit(holes=(hole(y_mm=1016.35 + 1.5),)),
+        short_mm=0.5,
+    ),
     unknown("pocket-walls", given(lf=leaf(construction="narrow-stile")), EDGE, "leaf.stile_mm"),
     unknown("pocket-walls", given(lf=leaf(width_mm=None)), EDGE, "leaf.width_mm"),
     unknown("pocket-walls", given(cat=catalogue(EDGE={"pocket_width_mm": None})), EDGE, "part EDGE.pocket_width_mm"),
     unknown("pocket-walls", given(cat=catalogue(EDGE={"pocket_depth_mm": None})), EDGE, "part EDGE.pocket_depth_mm"),
     # A screw of another role, and one of no length, silence none behind them.
-    boundary("screw-length", given(lf=leaf(thickness_mm=19.05), cat=catalogue(CELL={"form": "wood-screw", "length_mm": 90})),
-             fit()),
-    speaks("screw-length", given(lf=leaf(thickness_mm=19.05),
-                                 cat=catalogue(add=[part("NOLONG", "fastener", form="wood-screw", size="#6")],
-                                               SCREW={"length_mm": 25.4})),
-           fit(fp("fastener", "SCREW", 4), fp("fastener", "NOLONG"), fp("fastener", "SCREW", 4), without=("cam",)), says=4),
+    boundary(
+        "screw-length",
+        given(lf=leaf(thickness_mm=19.05), cat=catalogue(CELL={"form": "wood-screw", "length_mm": 90})),
+        fit(),
+    ),
+    speaks(
+        "screw-length",
+        given(
+            lf=leaf(thickness_mm=19.05),
+            cat=catalogue(add=[part("NOLONG", "fastener", form="wood-screw", size="#6")], SCREW={"length_mm": 25.4}),
+        ),
+        fit(fp("fastener", "SCREW", 4), fp("fastener", "NOLONG"), fp("fastener", "SCREW", 4), without=("cam",)),
+        says=4,
+    ),
     # 3 mm of plate under its head: 25.4 in 25.4 - 3 + 3.175.
-    boundary("screw-length", given(lf=leaf(thickness_mm=25.575), cat=catalogue(SCREW={"length_mm": 25.4},
-                                                                              UNIT={"screw_seat_mm": 3.0})), fit()),
-]  # fmt: skip
+    boundary(
+        "screw-length",
+        given(lf=leaf(thickness_mm=25.575), cat=catalogue(SCREW={"length_mm": 25.4}, UNIT={"screw_seat_mm": 3.0})),
+        fit(),
+    ),
+]
 
 
 # It always names a missing fact, so its row that speaks is the test above.

@@ -116,29 +116,55 @@ ROWS += [
     speaks("rated-hole-size", given(RATED), made(hole(), hole(1.375 * INCH)), diameter_mm=34.925),
     boundary("rated-hole-size", given(UNSURE), made(hole(30.0), hole(31.0)), says=2),
     boundary("rated-old-holes", given(items=[item("viewer", disposition="remove")]), fit()),
-    speaks("rated-old-holes", given(RATED, items=[item("exit-device", disposition="remove"), item(None, disposition="move")]),
-           fit(), items=2, about="exit device, item"),
-    speaks("rated-raceway", given(RATED), made(hole(), hole(9.525, "channel", depth_mm=800.0)),
-           words=("of 800 mm runs inside the rated leaf",)),
-    speaks("rated-raceway", given(RATED), made(hole(9.525, "channel", depth_mm=None)),
-           words=("The lead runs inside the rated leaf",)),
+    speaks(
+        "rated-old-holes",
+        given(RATED, items=[item("exit-device", disposition="remove"), item(None, disposition="move")]),
+        fit(),
+        items=2,
+        about="exit device, item",
+    ),
+    speaks(
+        "rated-raceway",
+        given(RATED),
+        made(hole(), hole(9.525, "channel", depth_mm=800.0)),
+        words=("of 800 mm runs inside the rated leaf",),
+    ),
+    speaks(
+        "rated-raceway",
+        given(RATED),
+        made(hole(9.525, "channel", depth_mm=None)),
+        words=("The lead runs inside the rated leaf",),
+    ),
     unknown("rated-raceway", given(UNSURE), made(hole(9.525, "channel")), "opening.rating"),
-    unknown("rated-strike", given(UNSURE, cat=catalogue(STRIKE={"fail": None})), fit(fp("strike", "STRIKE")),
-            "opening.rating"),
+    unknown(
+        "rated-strike",
+        given(UNSURE, cat=catalogue(STRIKE={"fail": None})),
+        fit(fp("strike", "STRIKE")),
+        "opening.rating",
+    ),
     boundary("rated-strike", given(RATED), fit(fp("strike", "MAG"), fp("strike", "STRIKE"))),
-    speaks("rated-strike", given(RATED, cat=catalogue(STRIKE={"fail": "fail-safe"})),
-           fit(fp("strike", "MAG"), fp("strike", "STRIKE")), about="STRIKE"),
+    speaks(
+        "rated-strike",
+        given(RATED, cat=catalogue(STRIKE={"fail": "fail-safe"})),
+        fit(fp("strike", "MAG"), fp("strike", "STRIKE")),
+        about="STRIKE",
+    ),
     # Of strikes that stay: one that stays shut is right, one that lets go is not, one that nobody read is asked about.
     boundary("rated-strike", given(RATED, items=[replace(KEPT_STRIKE, fail="fail-secure")]), fit()),
     boundary("rated-strike", given(RATED, items=[replace(KEPT_STRIKE, fail="fail-safe", disposition="remove")]), fit()),
     boundary("rated-strike", given(items=[replace(KEPT_STRIKE, fail="fail-safe")]), fit()),
     boundary("rated-strike", given(UNSURE, items=[replace(KEPT_STRIKE, fail="fail-safe")]), fit()),
     speaks("rated-strike", given(RATED, items=[replace(KEPT_STRIKE, fail="fail-safe")]), fit(), severity="error"),
-    boundary("rated-strike", given(RATED, items=[replace(KEPT_STRIKE, fail="fail-safe"), KEPT_STRIKE]), fit(), says=2,
-             severity="error"),
+    boundary(
+        "rated-strike",
+        given(RATED, items=[replace(KEPT_STRIKE, fail="fail-safe"), KEPT_STRIKE]),
+        fit(),
+        says=2,
+        severity="error",
+    ),
     boundary("rated-undercut", given(lf=leaf(undercut_mm=25.0)), fit()),
     boundary("rated-undercut", given(RATED, leaf(undercut_mm=None)), fit()),
-]  # fmt: skip
+]
 
 
 @pytest.mark.parametrize("row", ROWS, ids=str)

@@ -223,13 +223,22 @@ ROWS += [
     boundary("frame-stop-clear", given(opening(hand=None)), fit(placement=IN_EDGE)),
     unknown("frame-stop-clear", given(opening(hand=None)), fit(placement=None), "opening.hand"),
     passes("frame-stop-clear", given(opening(hand="LH", frame_stop_mm=None)), fit(placement=None)),
-    speaks("frame-stop-clear", given(opening(hand="LH", frame_stop_mm=30.0)), fit(placement=place(face="key")),
-           short_mm=3.175),
+    speaks(
+        "frame-stop-clear",
+        given(opening(hand="LH", frame_stop_mm=30.0)),
+        fit(placement=place(face="key")),
+        short_mm=3.175,
+    ),
     # A stop of 27.3 mm, or 27.25 to 27.35: 0.475 is lacking, and 0.05 is open; at the top 28 mm may be 27.5.
     speaks("frame-stop-clear", given(opening(hand="LHR", frame_stop_mm=27.3), cat=IN_INCHES), fit(), short_mm=0.475),
     *(
-        boundary("frame-stop-clear", given(opening(hand="LHR", frame_stop_mm=28.0, form="pair"), cat=IN_INCHES),
-                 fit(placement=place(x=400.0, y=2143.6 - 28.0 - 152.4 - 7.6 - 3.175 + over)), says=says, severity=severity)
+        boundary(
+            "frame-stop-clear",
+            given(opening(hand="LHR", frame_stop_mm=28.0, form="pair"), cat=IN_INCHES),
+            fit(placement=place(x=400.0, y=2143.6 - 28.0 - 152.4 - 7.6 - 3.175 + over)),
+            says=says,
+            severity=severity,
+        )
         for over, says, severity in ((0.04, 0, ""), (0.5, 1, "note"), (0.54, 1, "note"), (0.6, 1, "error"))
     ),
     boundary("plate-covers-hole", given(), fit(unit="EDGE", placement=place(hole_y_mm=1200.0))),
@@ -238,49 +247,85 @@ ROWS += [
     boundary("plate-on-stile", given(lf=leaf(construction="narrow-stile", stile_mm=100.0)), fit(placement=None)),
     # A stile of 110 mm may be 110.5; a plate to 110 needs so much, and 2 more where a project wants a margin.
     *(
-        boundary("plate-on-stile", given(lf=leaf(construction="narrow-stile", stile_mm=110.0), cat=IN_INCHES),
-                 fit(placement=place(30.0 + over)), says=1, severity=severity)
+        boundary(
+            "plate-on-stile",
+            given(lf=leaf(construction="narrow-stile", stile_mm=110.0), cat=IN_INCHES),
+            fit(placement=place(30.0 + over)),
+            says=1,
+            severity=severity,
+        )
         for over, severity in ((0.5, "note"), (0.54, "note"), (0.56, "error"))
     ),
-    speaks("plate-on-stile", given(lf=leaf(construction="narrow-stile", stile_mm=111.0), settings=WIDE), fit(),
-           needed_mm=112.0, short_mm=1.0),
+    speaks(
+        "plate-on-stile",
+        given(lf=leaf(construction="narrow-stile", stile_mm=111.0), settings=WIDE),
+        fit(),
+        needed_mm=112.0,
+        short_mm=1.0,
+    ),
     # By the hinge edge a width of 915 mm is half of one open, by the top a height in millimetres.
     *(
-        boundary("plate-within-leaf", given(lf=leaf(width_mm=915.0), cat=IN_INCHES),
-                 fit(placement=place(915.0 - 80.0 - 3.175 + over)), says=says, severity=severity)
+        boundary(
+            "plate-within-leaf",
+            given(lf=leaf(width_mm=915.0), cat=IN_INCHES),
+            fit(placement=place(915.0 - 80.0 - 3.175 + over)),
+            says=says,
+            severity=severity,
+        )
         for over, says, severity in ((0.04, 0, ""), (0.5, 1, "note"), (0.54, 1, "note"), (0.56, 1, "error"))
     ),
     *(
-        boundary("plate-within-leaf", given(lf=leaf(height_mm=2134.0), cat=IN_INCHES),
-                 fit(placement=place(y=2144.0 - 160.0 - 3.175 + over)), says=1, severity=severity)
+        boundary(
+            "plate-within-leaf",
+            given(lf=leaf(height_mm=2134.0), cat=IN_INCHES),
+            fit(placement=place(y=2144.0 - 160.0 - 3.175 + over)),
+            says=1,
+            severity=severity,
+        )
         for over, severity in ((0.5, "note"), (0.56, "error"))
     ),
     *(
-        boundary("plate-within-leaf", given(cat=IN_INCHES), fit(placement=place(y=13.175 - over)), says=1,
-                 severity=severity)
+        boundary(
+            "plate-within-leaf", given(cat=IN_INCHES), fit(placement=place(y=13.175 - over)), says=1, severity=severity
+        )
         for over, severity in ((0.5, "note"), (0.56, "error"))
     ),
     boundary("plate-within-leaf", given(lf=leaf(width_mm=None)), fit(placement=IN_EDGE)),
     # Two edges at a corner are two findings.
     boundary("plate-within-leaf", given(), fit(placement=place(2.0, 12.0)), says=2),
-    unknown("unit-for-glass", given(lf=GLASS, cat=catalogue(UNIT={"glass_mount": None})), fit(), "part UNIT.glass_mount"),
-    unknown("unit-weather", given(opening(form="gate", exposure="exterior"), cat=catalogue(UNIT={"exposure": None})), fit(),
-            "part UNIT.exposure"),
+    unknown(
+        "unit-for-glass", given(lf=GLASS, cat=catalogue(UNIT={"glass_mount": None})), fit(), "part UNIT.glass_mount"
+    ),
+    unknown(
+        "unit-weather",
+        given(opening(form="gate", exposure="exterior"), cat=catalogue(UNIT={"exposure": None})),
+        fit(),
+        "part UNIT.exposure",
+    ),
     # What a place follows from, for each form.
     *(
         unknown("unit-place-known", given(lf=leaf(**{name: None})), fit(), f"leaf.{name}")
         for name in ("width_mm", "height_mm", "thickness_mm", "material")
     ),
     unknown("unit-place-known", given(lk="none"), fit(), "existing_item.lock_form"),
-    unknown("unit-place-known", given(lk=lock(cylinder_height_mm=None, case_width_mm=None)), fit(),
-            "existing_item.cylinder_height_mm", "existing_item.case_width_mm"),
+    unknown(
+        "unit-place-known",
+        given(lk=lock(cylinder_height_mm=None, case_width_mm=None)),
+        fit(),
+        "existing_item.cylinder_height_mm",
+        "existing_item.case_width_mm",
+    ),
     boundary("unit-place-known", given(lk=lock("rim", case_above_mm=None, case_width_mm=None)), fit()),
-    unknown("unit-place-known", given(lf=GLASS, lk=lock(case_above_mm=None, x_mm=60.0, y_mm=990.0, width_mm=100.0)), fit(),
-            "existing_item.height_mm"),
+    unknown(
+        "unit-place-known",
+        given(lf=GLASS, lk=lock(case_above_mm=None, x_mm=60.0, y_mm=990.0, width_mm=100.0)),
+        fit(),
+        "existing_item.height_mm",
+    ),
     boundary("unit-place-known", given(lf=GLASS, lk=lock("rim")), fit()),
     boundary("unit-place-known", given(lk=lock(backset_mm=None)), fit(without=("unit",))),
     boundary("unit-place-known", given(opening(form="lift"), lk=lock("reader"), leaves=()), fit()),
-]  # fmt: skip
+]
 
 
 # unit-place-known never says more than what is missing.

@@ -496,12 +496,24 @@ def rated_pair(*items, lk=None, **facts):
 # What is said, of several things each, and of what nobody told.
 ROWS += [
     # A deadlock is called one, with a thumb turn only where one could be; any other lock by its function.
-    speaks("free-inside", given(EGRESS, lk=lock(function="deadlock")), fit(),
-           words=("A deadlock without a thumb turn stands", "from the inside")),
-    speaks("free-inside", given(INWARDS, lk=lock(function="deadlock")), fit(),
-           words=("A deadlock stands", "from the key side")),
-    speaks("free-inside", given(INWARDS, lk=lock(function="storeroom")), fit(),
-           words=("from the key side, and a lock of the function storeroom",)),
+    speaks(
+        "free-inside",
+        given(EGRESS, lk=lock(function="deadlock")),
+        fit(),
+        words=("A deadlock without a thumb turn stands", "from the inside"),
+    ),
+    speaks(
+        "free-inside",
+        given(INWARDS, lk=lock(function="deadlock")),
+        fit(),
+        words=("A deadlock stands", "from the key side"),
+    ),
+    speaks(
+        "free-inside",
+        given(INWARDS, lk=lock(function="storeroom")),
+        fit(),
+        words=("from the key side, and a lock of the function storeroom",),
+    ),
     unknown("free-inside", given(opening(egress=None), lk=lock(function="deadlock")), fit(), "opening.egress"),
     unknown("free-inside", given(opening(egress=None), items=[item("deadbolt")]), fit(), "opening.egress"),
     boundary("free-inside", given(opening(egress=None)), fit()),
@@ -510,29 +522,47 @@ ROWS += [
         for form in ("gate", "cabinet")
     ),
     # One of two locks of the leaf keeps the side locked.
-    speaks("fail-by-side", given(INWARDS, lk=lock(function="passage"), items=[item("deadbolt", thumb_turn=True)]),
-           STRIKE, severity="error", words=("keeps the key side locked",)),
+    speaks(
+        "fail-by-side",
+        given(INWARDS, lk=lock(function="passage"), items=[item("deadbolt", thumb_turn=True)]),
+        STRIKE,
+        severity="error",
+        words=("keeps the key side locked",),
+    ),
     speaks("fail-by-side", given(INWARDS, cat=FAIL_SAFE), STRIKE, words=("the key side, from which people leave",)),
     boundary("fail-by-side", given(UNSURE, items=[STAYS_SAFE]), STRIKE, says=2),
     # A gate of which nobody told the one or the other, or both.
     unknown("gate-release", given(EGRESS, lk=lock("gate")), GATE, "part GATE.free_inside"),
     unknown("gate-release", given(UNSURE, lk=lock("gate")), GATE, "opening.egress_toward", "part GATE.free_inside"),
     # Exactly as many people as the one code or the other counts from (50, 100).
-    unknown("panic-hardware", given(replace(EGRESS, occupancy_group="A", occupant_load=50, code=None)), fit(),
-            "opening.code"),
+    unknown(
+        "panic-hardware",
+        given(replace(EGRESS, occupancy_group="A", occupant_load=50, code=None)),
+        fit(),
+        "opening.code",
+    ),
     speaks("panic-hardware", given(replace(EGRESS, occupancy_group="A", occupant_load=100, code=None)), fit()),
     boundary("panic-hardware", given(replace(EGRESS, occupancy_group="A", occupant_load=49, code=None)), fit()),
     boundary("panic-hardware", given(replace(EGRESS, occupancy_group="B", occupant_load=500)), fit()),
     boundary("panic-hardware", given(replace(EGRESS, occupancy_group="B", occupant_load=None)), fit()),
-    speaks("panic-hardware", given(PANIC, items=[item("exit-device", disposition="remove")]), fit(),
-           words=("the survey shows no exit device that stays",)),
+    speaks(
+        "panic-hardware",
+        given(PANIC, items=[item("exit-device", disposition="remove")]),
+        fit(),
+        words=("the survey shows no exit device that stays",),
+    ),
     # Delayed egress: what of code and group, or of sprinklers and alarm, nobody told.
     *(
-        boundary("delayed-egress", delayed(**{name: None for name in names}, **more), fit(), says=2)
+        boundary("delayed-egress", delayed(**dict.fromkeys(names), **more), fit(), says=2)
         for names, more in (
-            (("code",), {}), (("occupancy_group",), {}), (("code", "occupancy_group"), {}), (("egress_toward",), {}),
-            (("sprinkler",), {"fire_alarm": False}), (("fire_alarm",), {"sprinkler": False}),
-            (("sprinkler", "fire_alarm"), {}), (("code_edition",), {"occupancy_group": "E"}),
+            (("code",), {}),
+            (("occupancy_group",), {}),
+            (("code", "occupancy_group"), {}),
+            (("egress_toward",), {}),
+            (("sprinkler",), {"fire_alarm": False}),
+            (("fire_alarm",), {"sprinkler": False}),
+            (("sprinkler", "fire_alarm"), {}),
+            (("code_edition",), {"occupancy_group": "E"}),
             (("occupant_load",), {"occupancy_group": "E"}),
         )
     ),
@@ -561,8 +591,14 @@ ROWS += [
         )
     ),
     # A rim lock under its exit device is one thing; beside another lock the device is a second.
-    boundary("one-motion", given(EGRESS, lk=lock("rim"), items=[item("exit-device"), item("deadbolt")]), fit(), says=1,
-             holds=2, words=("(lock, exit device, deadbolt)",)),
+    boundary(
+        "one-motion",
+        given(EGRESS, lk=lock("rim"), items=[item("exit-device"), item("deadbolt")]),
+        fit(),
+        says=1,
+        holds=2,
+        words=("(lock, exit device, deadbolt)",),
+    ),
     boundary("one-motion", given(EGRESS, items=[item("exit-device")]), fit(), says=1, holds=2),
     boundary("one-motion", given(EGRESS, lk=lock("rim"), items=[item("deadbolt")]), fit(), says=1, holds=2),
     boundary("one-motion", given(items=[item("deadbolt"), item("exit-device")]), fit()),
@@ -576,43 +612,90 @@ ROWS += [
     boundary("pair-bolts", pair([bolt(None)]), fit()),
     speaks("pair-bolts", pair([bolt("manual")], egress="egress", occupant_load=49), fit(), load_people=49),
     speaks("pair-bolts", pair([bolt("manual")], egress="egress", occupant_load=0), fit(), load_people=0),
-    speaks("pair-bolts", pair([bolt("manual")], egress="egress", occupancy_group="A", occupant_load=0), fit(),
-           load_people=0),
-    boundary("pair-bolts", pair([bolt("manual")], egress="egress", occupant_load=49, sprinkler=None), fit(), says=1,
-             severity="warning"),
+    speaks(
+        "pair-bolts",
+        pair([bolt("manual")], egress="egress", occupancy_group="A", occupant_load=0),
+        fit(),
+        load_people=0,
+    ),
+    boundary(
+        "pair-bolts",
+        pair([bolt("manual")], egress="egress", occupant_load=49, sprinkler=None),
+        fit(),
+        says=1,
+        severity="warning",
+    ),
     # What is latched on the inactive leaf: any lock said to be there, and bolts wherever they are said to be.
     boundary("pair-inactive-latches", rated_pair(bolt("manual")), fit()),
     boundary("pair-inactive-latches", rated_pair(bolt("manual", leaf=None)), fit()),
-    unknown("pair-inactive-latches", rated_pair(bolt(None), lock(leaf="inactive", latch_form="deadbolt")), fit(),
-            "existing_item.bolt_form"),
+    unknown(
+        "pair-inactive-latches",
+        rated_pair(bolt(None), lock(leaf="inactive", latch_form="deadbolt")),
+        fit(),
+        "existing_item.bolt_form",
+    ),
     unknown("pair-inactive-latches", rated_pair(lk=lock(leaf=None)), fit(), "existing_item.bolt_form"),
     # In which order a pair closes: what comes off wants none, and what nobody told is asked.
     boundary("pair-closing-order", pair([replace(astragal("active", "inside"), disposition="remove")]), fit()),
     boundary("pair-closing-order", pair([replace(bolt("automatic"), disposition="remove")]), fit()),
     boundary("pair-closing-order", pair([bolt("manual")]), fit()),
-    unknown("pair-closing-order", pair([astragal("active", "inside")], hand=None, closes_first="inactive"), fit(),
-            "opening.hand"),
+    unknown(
+        "pair-closing-order",
+        pair([astragal("active", "inside")], hand=None, closes_first="inactive"),
+        fit(),
+        "opening.hand",
+    ),
     boundary("pair-closing-order", pair([astragal("active", "both")], closes_first="active"), fit()),
-    speaks("pair-closing-order", pair([astragal("active", "inside")], closes_first="any"), fit(),
-           words=("By the astragal the inactive leaf must close first; in any order it may come last",)),
-    speaks("pair-closing-order", pair([bolt("automatic")], closes_first="active"), fit(),
-           words=("By the automatic bolts the inactive leaf must close first; the active leaf does",)),
+    speaks(
+        "pair-closing-order",
+        pair([astragal("active", "inside")], closes_first="any"),
+        fit(),
+        words=("By the astragal the inactive leaf must close first; in any order it may come last",),
+    ),
+    speaks(
+        "pair-closing-order",
+        pair([bolt("automatic")], closes_first="active"),
+        fit(),
+        words=("By the automatic bolts the inactive leaf must close first; the active leaf does",),
+    ),
     # A fail-safe strike that stays unlatches a stair door as a new one does; one that goes, or stays shut, does not.
     speaks("stair-re-entry", given(STAIR, items=[STAYS_SAFE]), fit(), says=2),
     boundary("stair-re-entry", given(STAIR, items=[replace(STAYS_SAFE, fail="fail-secure")]), fit(), says=1),
     boundary("stair-re-entry", given(STAIR, items=[replace(STAYS_SAFE, disposition="remove")]), fit(), says=1),
     boundary("stair-re-entry", given(opening(stair=True, egress_toward="key")), fit(), says=1, severity="warning"),
-    boundary("stair-re-entry", given(STAIR, lk=lock(function="passage"), items=[item("deadbolt", thumb_turn=True)]),
-             fit(), says=1, severity="note"),
+    boundary(
+        "stair-re-entry",
+        given(STAIR, lk=lock(function="passage"), items=[item("deadbolt", thumb_turn=True)]),
+        fit(),
+        says=1,
+        severity="note",
+    ),
     # Lifts and turnstiles: each is told of what is its own.
-    speaks("controller-output", given(opening(form="lift", controller_output="none")), fit(), says=2,
-           words=("The reader has no output;",)),
-    speaks("controller-output", given(opening(form="turnstile", controller_output="powered")), fit(),
-           words=("The reader has a powered output;",)),
-    speaks("controller-output", given(opening(form="lift", fire_recall=False)), fit(),
-           words=("recall to the designated level",)),
-    speaks("controller-output", given(opening(form="turnstile", fire_recall=False)), fit(),
-           words=("the turnstile must open on the alarm",)),
+    speaks(
+        "controller-output",
+        given(opening(form="lift", controller_output="none")),
+        fit(),
+        says=2,
+        words=("The reader has no output;",),
+    ),
+    speaks(
+        "controller-output",
+        given(opening(form="turnstile", controller_output="powered")),
+        fit(),
+        words=("The reader has a powered output;",),
+    ),
+    speaks(
+        "controller-output",
+        given(opening(form="lift", fire_recall=False)),
+        fit(),
+        words=("recall to the designated level",),
+    ),
+    speaks(
+        "controller-output",
+        given(opening(form="turnstile", fire_recall=False)),
+        fit(),
+        words=("the turnstile must open on the alarm",),
+    ),
     # Of rated leaves.
     boundary("rated-latch", given(opening(form="gate", rating="90"), lk=lock(latch_form="deadbolt")), fit()),
     boundary("rated-latch", given(RATED, leaves=()), fit()),
@@ -621,13 +704,22 @@ ROWS += [
     boundary("rated-closes", given(RATED), Fit("to-measure")),
     speaks("rated-closes", given(RATED), Fit("to-measure", placement=place()), severity="note"),
     boundary("rated-seal", given(opening(smoke_seal="edge")), fit(holes=(hole(0.0, "pocket", face="lock-edge"),))),
-    boundary("rated-seal", given(opening(form="gate", rating="90", smoke_seal="edge")),
-             fit(holes=(hole(0.0, "pocket", face="lock-edge"),))),
+    boundary(
+        "rated-seal",
+        given(opening(form="gate", rating="90", smoke_seal="edge")),
+        fit(holes=(hole(0.0, "pocket", face="lock-edge"),)),
+    ),
     boundary("rated-seal", given(RATED), fit()),
-    boundary("rated-seal", given(replace(RATED, smoke_seal="stop")), fit(holes=(hole(0.0, "pocket", face="lock-edge"),))),
+    boundary(
+        "rated-seal", given(replace(RATED, smoke_seal="stop")), fit(holes=(hole(0.0, "pocket", face="lock-edge"),))
+    ),
     # Of a stop that nobody measured only the seal is known: 9.5.
-    speaks("rated-seal", given(replace(RATED, smoke_seal="stop", frame_stop_mm=None)),
-           fit(placement=place(x=9.0, face="key")), needed_mm=9.5),
+    speaks(
+        "rated-seal",
+        given(replace(RATED, smoke_seal="stop", frame_stop_mm=None)),
+        fit(placement=place(x=9.0, face="key")),
+        needed_mm=9.5,
+    ),
     # A hinge of another leaf is not the one that is replaced; and what the part lacks is asked of the part.
     unknown(
         "transfer-hinge",
@@ -649,7 +741,9 @@ ROWS += [
     boundary("strike-fit", given(opening(form="lift"), leaves=(), cat=catalogue(STRIKE=PLATE)), STRIKE),
     boundary(
         "strike-fit",
-        given(FACE, lk=lock("rim", function="exit", latch_form="deadbolt"), items=[IN_FRAME], cat=catalogue(STRIKE=PLATE)),
+        given(
+            FACE, lk=lock("rim", function="exit", latch_form="deadbolt"), items=[IN_FRAME], cat=catalogue(STRIKE=PLATE)
+        ),
         STRIKE,
     ),
     # 4 7/8 in against a cutout 0.04 higher, and 1 1/4 in on a face 0.04 narrower: what is measured is no closer.
@@ -662,18 +756,27 @@ ROWS += [
         ),
         STRIKE,
     ),
-    boundary("magnet-mount", given(opening(form="cabinet", header_depth_mm=1.0), cat=catalogue(MAG={"header_mm": 48.0})),
-             MAG),
-    boundary("magnet-mount", given(opening(form="lift", header_depth_mm=1.0), leaves=(),
-                                   cat=catalogue(MAG={"header_mm": 48.0})), MAG),
+    boundary(
+        "magnet-mount", given(opening(form="cabinet", header_depth_mm=1.0), cat=catalogue(MAG={"header_mm": 48.0})), MAG
+    ),
+    boundary(
+        "magnet-mount",
+        given(opening(form="lift", header_depth_mm=1.0), leaves=(), cat=catalogue(MAG={"header_mm": 48.0})),
+        MAG,
+    ),
     unknown("magnet-mount", given(opening(header_depth_mm=50.0)), MAG, "part MAG.header_mm"),
     unknown("magnet-mount", pair([magnet(leaf="inactive"), magnet()]), fit(), "existing_item.leaf"),
     boundary("magnet-mount", pair([magnet(leaf="inactive"), magnet(leaf="active")]), fit()),
     boundary("magnet-mount", given(items=[magnet(leaf="inactive")]), fit()),
-    speaks("fixings-outside", given(opening(form="gate"), cat=catalogue(SCREW={"security_drive": False})),
-           fit(placement=place(face="key"))),
-    boundary("fixings-outside", given(cat=catalogue(SCREW={"security_drive": False})), fit(placement=place(face="key"))),
-]  # fmt: skip
+    speaks(
+        "fixings-outside",
+        given(opening(form="gate"), cat=catalogue(SCREW={"security_drive": False})),
+        fit(placement=place(face="key")),
+    ),
+    boundary(
+        "fixings-outside", given(cat=catalogue(SCREW={"security_drive": False})), fit(placement=place(face="key"))
+    ),
+]
 
 
 @pytest.mark.parametrize("row", ROWS, ids=str)

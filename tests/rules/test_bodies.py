@@ -21,6 +21,7 @@ from hwsched.rules.bodies import (
     slot_of,
     solid_of,
 )
+from hwsched.rules.exit_devices import rod_line_mm
 from hwsched.rules.screws import screw_places
 from hwsched.survey import ENTITIES
 from hwsched.values import Fit, LockPoint, Settings
@@ -209,6 +210,20 @@ def test_what_of_rods_nobody_told_is_asked_and_never_taken_for_none():
 def on_face(**facts):
     thing = item("exit-device", 430.0, 1000.0, 800.0, 80.0, **facts)
     return [body for body in lasting_bodies(given(items=[thing])) if body.kind == "on-face"]
+
+
+@pytest.mark.parametrize(
+    ("facts", "line"),
+    [
+        ({"device_form": "rim", "rod_x_mm": 70.0}, (None, ())),
+        ({"device_form": "mortise"}, (None, ())),
+        ({"device_form": None, "rod_x_mm": 70.0}, (None, ("existing_item.device_form",))),
+        ({"device_form": "surface-rods"}, (None, ("existing_item.rod_x_mm",))),
+        ({"device_form": "concealed-rods", "rod_x_mm": 70.0}, (70.0, ())),
+    ],
+)
+def test_where_the_rods_of_a_device_run(facts, line):
+    assert rod_line_mm(item("exit-device", **facts)) == line
 
 
 def test_rods_on_the_face_stand_where_units_and_heads_may_not():

@@ -206,6 +206,13 @@ ROWS = [
         fit(unit="EDGE"),
         clear_mm=1710.0 - 50.8 - 1491.8 - 19.05,
     ),
+    # Above the other lock's pocket, which ends at 1230, and a bridge: up to 2143.6 less the margin at the leaf's top.
+    speaks(
+        "pocket-length",
+        first(given(cat=catalogue(EDGE={"pocket_length_mm": 850.0}))),
+        fit(unit="EDGE"),
+        clear_mm=2143.6 - 50.8 - 1230.0 - 19.05,
+    ),
     unknown(
         "pocket-length",
         first(second=deadbolt(case_height_mm=None)),

@@ -4,7 +4,7 @@ from dataclasses import replace
 
 import pytest
 
-from hwsched.rules import judge, rule_named
+from hwsched.rules import across_leaf, judge, rule_named
 from hwsched.rules.pack_life import pack_life
 from hwsched.values import BatteryLife
 from hwsched.values.opening_input import SupplyLink
@@ -745,6 +745,25 @@ def test_what_is_taken_of_an_own_supply_is_said(asked, words):
     (verdict,) = judge(rule_named("supply-assumed"), asked, SUPPLY, settings=asked.settings)
     assert words in verdict.message
     assert ("held all the time" in verdict.message) == (words == "held all the time")
+
+
+@pytest.mark.parametrize(
+    ("form", "facts", "made", "end"),
+    [
+        ("mortise", {}, {}, (105.0, 1000.0)),
+        # The case's depth nobody told: behind the unit on the face, or in its pocket, 44.45 deep, at its middle.
+        ("mortise", {"case_depth_mm": None}, {}, (69.85, 1030.0)),
+        ("mortise", {"case_depth_mm": None}, {"unit": "EDGE"}, (44.45, 1063.5 + 349.25 / 2)),
+        ("bored", {}, {}, (69.85, 1000.0)),
+        ("bored", {"backset_mm": None}, {}, (69.85, 1030.0)),
+        ("rim", {"case_depth_mm": 60.0}, {}, (69.85, 1030.0)),
+        ("rim", {}, {"placement": None}, None),
+    ],
+)
+def test_where_a_way_across_the_leaf_ends(form, facts, made, end):
+    if made.get("unit") == "EDGE":
+        made = {**made, "placement": place(13.5, 1063.5, face="edge", width_mm=17.4625, height_mm=349.25)}
+    assert across_leaf.target(given(lk=lock(form, **facts)), fit(power="supply", **made)) == end
 
 
 @pytest.mark.parametrize(("off", "mah_per_day"), [(None, 18.312), (100.0, 18.312), (40.0, 15.455), (0.0, 13.550)])

@@ -120,6 +120,25 @@ def test_below_mirrors_above():
     assert math.isclose(found[ABOVE].base_mm, found[BELOW].base_mm)
 
 
+def test_an_angled_bore_is_told_as_long_as_it_must_be_and_no_longer():
+    """Down from 1063.5 to the case's top at 1044.45 at 10 degrees to the face: 19.05 / cos 10; slanted by 45 and 15."""
+    given = door()
+    base, lf = with_lock("CYL"), given.leaves[0]
+    at = cavity(given, base)
+    (way,) = [w for w in ways(given, base, lf, at, "inside") if (w.kind, w.pattern) == ("channel", ABOVE)]
+    _, channel = holes_of(given, base, way, lf, at, (69.85, 1063.5))
+    long = 19.05 / math.cos(math.radians(10.0))
+    assert long < channel.depth_mm < long + 0.02
+    # Into the bore of 53.975 at 1000 from a hole 20 above its upper end, whose hollow is as high as the circle 3 aside.
+    given = door(lk=lock("bored"))
+    base, lf = with_lock("BORED"), given.leaves[0]
+    at = cavity(given, base)
+    (way,) = [w for w in ways(given, base, lf, at, "inside") if w.pattern == ABOVE]
+    (hole,) = holes_of(given, base, way, lf, at, (way.hole.x0, at.top + 20.0))
+    long = math.hypot(20.0, 20.0, 69.85 - way.hole.x0)
+    assert long < hole.depth_mm < long + 0.02
+
+
 @pytest.mark.parametrize("material", ["hollow-metal", "steel-gate"])
 def test_a_hole_into_a_hollow_leaf_keeps_off_the_lock_s_case(material):
     """Half of the 1/2 in hole and 1/8 in between: 6.35 + 3.175 from the case, above it and below it (practice).

@@ -151,7 +151,8 @@ ROWS = [
     # At 10 m and 0.4 A 0.178 V are lost: 11.222 V of 11.4 V.
     row("circuit-voltage", "passes", ONE),
     row("circuit-voltage", "speaks", [run("supply", "a", 90.0)], says=1, severity="error", about="circuit C",
-        concerns=("a",), values={"needed_v": 10.0, "run_m": 90.0, "arrives_v": 9.801, "short_v": 0.199}),
+        concerns=("a",), values={"needed_v": 10.0, "run_m": 90.0, "arrives_v": 9.801, "short_v": 0.199},
+        words=("A finds 9.80 V in the state lowest mains (11.4 V at the supply, 90 m); it needs 10 V, short by",)),
     row("circuit-voltage", "speaks", [run("supply", "a", 90.0), run("a", "b", 1.0)], says=2, concerns=("a",)),
     row("circuit-voltage", "boundary", [run("supply", "a", 78.79)]),
     row("circuit-voltage", "boundary", [run("supply", "a", 78.83)], says=1),
@@ -176,9 +177,11 @@ ROWS = [
     # 80 % of 2.5 A: 2.0 A (trade articles, 75 to 80 %; shared facts 2.2).
     row("supply-loading", "passes", CHAIN),
     row("supply-loading", "speaks", SIX, says=1, severity="warning", about="PSU", concerns=(),
-        values={"load_a": 2.4, "usable_a": 2.0, "rated_a": 2.5}),
+        values={"load_a": 2.4, "usable_a": 2.0, "rated_a": 2.5},
+        words=("held at once draws 2.4 A; 80% of PS-s's 2.5 A is 2 A, and that is exceeded by 0.4 A",)),
     row("supply-loading", "speaks", [*SIX, run("supply", "p", 1.0)], says=1, severity="error",
-        concerns=("o0", "o1", "o2", "o3", "o4", "o5", "p"), values={"load_a": 2.8}),
+        concerns=("o0", "o1", "o2", "o3", "o4", "o5", "p"), values={"load_a": 2.8},
+        words=("is 2 A, and its rating is exceeded by 0.3 A",)),
     # Two start together and nothing else hangs there: 2 x 1.25 A are the 2.5 A of the supply, 2 x 1.26 A are more.
     row("supply-loading", "boundary", CHAIN, parts(UNIT={"supply_rest_a": 0.2, "supply_inrush_a": 1.25})),
     row("supply-loading", "speaks", CHAIN, parts(UNIT={"supply_rest_a": 0.2, "supply_inrush_a": 1.26}), says=1,
@@ -196,7 +199,10 @@ ROWS = [
     row("circuit-limiter", "passes", CHAIN, circuits=LIMITED),
     row("circuit-limiter", "speaks", CHAIN, says=1, severity="warning", about="circuit C",
         values={"load_a": 0.8, "proposed_a": 1.0}),
-    row("circuit-limiter", "speaks", CHAIN, circuits=[circuit(limiter_a=0.9)], says=1, words=("less than 1.25 times",)),
+    row("circuit-limiter", "speaks", CHAIN, circuits=[circuit(limiter_a=0.9)], says=1,
+        words=("less than 1.25 times the 0.8 A that are held",)),
+    # Exactly what the supply gives may flow, and exactly the least that is needed.
+    row("circuit-limiter", "speaks", CHAIN, circuits=[circuit(limiter_a=2.51)], says=1, values={"limiter_a": 2.51}),
     row("circuit-limiter", "speaks", CHAIN, circuits=[circuit(limiter_a=3.0)], says=1,
         values={"limiter_a": 3.0, "rated_a": 2.5}),
     row("circuit-limiter", "speaks", ONE, parts(UNIT={"supply_inrush_a": 1.5}), circuits=LIMITED, says=1,
@@ -222,7 +228,8 @@ ROWS = [
     # 8 A and 100 VA from 20 to 30 V (IEC 60950-1 Table 2B).
     row("supply-power-limited", "passes", ONE),
     row("supply-power-limited", "speaks", ONE, parts(PSU={"output_v": 24.0, "output_a": 5.0}), says=3,
-        severity="note", about="PSU", values={"limit": 100 / 24, "value": 5.0}),
+        severity="note", about="PSU", values={"limit": 100 / 24, "value": 5.0},
+        words=("The rated current is 5 A; a Class 2 supply of 24 V has 4.167 A at most",)),
     row("supply-power-limited", "speaks", ONE, parts(PSU={"output_v": 61.0, "output_a": 1.0}), says=2,
         words=("above what a Class 2",)),
     row("supply-power-limited", "boundary", ONE, parts(PSU={"output_v": 24.0, "output_a": 100 / 24})),

@@ -199,8 +199,8 @@ def test_what_of_rods_nobody_told_is_asked_and_never_taken_for_none():
     (column,) = rods(device_form=None)
     assert column.needs == ("existing_item.device_form",)
     assert column.surely is None
-    # Within 6 in of the lock edge, from memory.
-    assert column.solid.high[0] == 152.4
+    # Within 6 in of the lock edge, 1 in deep in the leaf's middle, from memory; as high as the leaf.
+    assert column.solid == Box((0.0, 10.0, MIDDLE - 12.7), (152.4, 2143.6, MIDDLE + 12.7))
     (column,) = rods(device_form="concealed-rods")
     assert column.needs == ("existing_item.rod_x_mm",)
     told = rods(device_form="concealed-rods", rod_x_mm=60.0)
@@ -237,6 +237,26 @@ def test_rods_on_the_face_stand_where_units_and_heads_may_not():
     perhaps = on_face(device_form="surface-rods", rod_x_mm=60.0)
     assert [body.needs for body in perhaps] == [(), (), (), ("existing_item.rod_ends",), ("existing_item.rod_ends",)]
     assert len(on_face(device_form="concealed-rods", rod_x_mm=60.0)) == 1
+
+
+def test_a_device_without_rods_or_without_a_place_hides_none_behind_it():
+    facts = {"device_form": "concealed-rods", "rod_x_mm": 60.0, "rod_ends": "top"}
+    rodded = item("exit-device", 430.0, 1000.0, 800.0, 80.0, **facts)
+    for before in (item("exit-device", 430.0, 500.0, 800.0, 80.0), item("exit-device", x=None)):
+        names = [body.name for body in lasting_bodies(given(items=[before, rodded]))]
+        assert (names.count("the exit device's rod"), names.count("the exit device's latch")) == (1, 1)
+
+
+def test_what_stays_beside_another_lock_or_has_no_place_is_there_too():
+    viewer = item("viewer", 200.0, 1400.0, 14.0, 30.0)
+    kept = item(
+        "lock", 800.0, 1300.0, lock_form="bored", backset_mm=69.85, cylinder_height_mm=1300.0, cross_bore_mm=54.0
+    )
+    for before in (kept, item("lever", x=None), item("pull", disposition="remove")):
+        (hole,) = [body for body in lasting_bodies(given(items=[before, viewer])) if body.item == "viewer"
+                   and body.kind == "spindle"]  # fmt: skip
+        # As wide as its footprint is at the least.
+        assert hole.solid == Rod((200.0, 1400.0, 0.0), (200.0, 1400.0, THICK), 14.0)
 
 
 def test_a_device_that_is_the_lock_has_its_rods_too():

@@ -45,6 +45,13 @@ def test_a_distance_may_be_set_to_nothing_and_ends_at_a_round_number(rule, limit
     assert limit.high % 5 == 0
 
 
+@pytest.mark.parametrize(("rule", "limit"), EVERY, ids=lambda each: getattr(each, "id", None) or each.name)
+def test_what_a_project_may_set_ends_at_a_round_number(rule, limit):
+    """A multiple of five; a factor or share at a small whole one; later openings at 64, as many as can be asked for."""
+    most = 64.0 if rule.id == "supply-growth" else 3.0
+    assert limit.high % 5 == 0 or (limit.high <= most and limit.high == int(limit.high))
+
+
 def test_a_share_ends_at_the_whole_and_what_is_counted_begins_at_one():
     assert {limit.high for _, limit in EVERY if limit.name in ("share", "end_share")} == {1.0}
     assert {limit.low for _, limit in EVERY if limit.name in FROM_ONE} == {1.0}

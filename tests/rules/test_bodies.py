@@ -17,6 +17,7 @@ from hwsched.rules.bodies import (
     drill_angle_deg,
     existing_bodies,
     lasting_bodies,
+    lock_bodies,
     new_bodies,
     slot_of,
     solid_of,
@@ -556,8 +557,30 @@ def test_heads_on_the_faces():
     assert [(body.face, body.solid.diameter_mm) for body in roses] == [("inside", 80.0), ("key", 80.0)]
     (face,) = kinds(new_bodies(given(lk=lock("reader")), fit(lock_number="READ", role="reader")), "head")
     assert numbers(face.solid) == pytest.approx([47.85, 978.0, THICK, 91.85, 1022.0, THICK + 50.0])
-    # No size in the catalogue, no body of a made-up size.
+    # No size in the catalogue, no body of a made-up size; without a collar the head alone.
     assert new("head") == []
+    (head,) = new("head", held, without=("collar",))
+    assert (head.name, head.solid.diameter_mm) == ("the cylinder's head", 35.0)
+    assert [body for body in new_bodies(held, fit(without=("cylinder",))) if body.kind == "head"] == []
+
+
+@pytest.mark.parametrize(
+    "there",
+    [
+        given(lk="none"), given(lk=lock(backset_mm=None)), given(lk=lock(cylinder_height_mm=None)),
+        given(leaves=()), given(lf=leaf(thickness_mm=None)),
+    ],
+)  # fmt: skip
+def test_without_a_lock_or_its_place_there_is_none_and_no_head(there):
+    assert list(lock_bodies(there, fit())) == []
+    assert [body for body in new_bodies(there, fit()) if body.kind == "head"] == []
+
+
+def test_what_an_edge_takes_that_is_no_pocket_is_round():
+    for facts in ({"width_mm": 17.0}, {"height_mm": 350.0}):
+        bore = hole(25.4, "function", face="lock-edge", x_mm=22.225, y_mm=965.2, depth_mm=69.85, **facts)
+        (body,) = kinds(new_bodies(given(), fit(holes=(bore,))), "new-bore")
+        assert body.solid == Rod((0.0, 965.2, 22.225), (69.85, 965.2, 22.225), 25.4)
 
 
 def test_the_angle_between_a_bore_and_its_face():

@@ -8,6 +8,7 @@ from dataclasses import replace
 import pytest
 
 from hwsched.rules import judge, rule_named
+from hwsched.rules.connected_opening import ConnectedOpening
 from hwsched.rules.judging import of_opening
 from hwsched.rules.reading import leaf_hand, lock_item, lock_leaf
 from hwsched.values import CablePath, Finding, LockPoint, PointFit
@@ -280,6 +281,19 @@ def test_each_point_reads_its_own_lock_and_leaf():
     assert [leaf_hand(each) for each in reverse] == ["RHR", "LHR"]
     unsaid = [replace(each, opening=replace(each.opening, hand=None)) for each in (active, inactive)]
     assert [leaf_hand(each) for each in unsaid] == [None, None]
+
+
+def test_a_leaf_is_named_only_where_the_points_are_on_several():
+    def named(known):
+        made = ConnectedOpening.of([PointFit(each, fit()) for each in known])
+        return [made.leaf_of(at) for at in made.points]
+
+    assert named(points(given())) == ["", ""]
+    assert named(points(in_pair(), other_lock())) == ["active", "inactive"]
+    assert named([in_pair()]) == [""]
+    # Nor of an opening that names no points.
+    alone = ConnectedOpening(in_pair(), fit())
+    assert [alone.leaf_of(at) for at in alone.points] == [""]
 
 
 def test_two_units_on_one_supply_drop_the_voltage_as_one_that_draws_as_much():

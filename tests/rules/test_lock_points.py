@@ -90,6 +90,10 @@ def along(*path):
     return CablePath(path, 200.0, 228.6, 60.0)
 
 
+ACROSS = hole(
+    9.525, "raceway", name="way for the wire across the leaf", face="hinge-edge", x_mm=22.2, y_mm=1000.0, depth_mm=809.4
+)
+SUPPLY = fit(power="supply")
 HIGHER = deadbolt(1400.0)
 ROSE = item("trim", 70.0, 1400.0, 50.0, 50.0)
 FOOTPRINT = tuple(f"existing_item.{name}" for name in ("x_mm", "y_mm", "width_mm", "height_mm"))
@@ -220,6 +224,11 @@ ROWS = [
         fit(unit="EDGE"),
         "existing_item.case_height_mm",
     ),
+    # The way across the leaf that an earlier lock point has carries the wire of a later one too.
+    passes("wire-across-leaf", then(fit(power="supply", holes=(hole(), ACROSS))), SUPPLY),
+    speaks("wire-across-leaf", then(fit(power="supply")), SUPPLY, severity="error"),
+    speaks("wire-across-leaf", then(None), SUPPLY),
+    boundary("wire-across-leaf", then(fit(holes=(hole(), ACROSS)), in_pair(), other_lock()), SUPPLY, says=1),
     # A deadlock above a latch on an escape route: two things hold the leaf, and without a turn it takes a key.
     speaks("one-motion", first(given(FRAME)), fit(), holds=2, severity="warning"),
     speaks("one-motion", then(fit(), given(FRAME)), fit(), holds=2, severity="warning"),

@@ -216,3 +216,11 @@ def test_a_screw_on_a_spindle_is_refused_whatever_its_length():
     assert screw(found) == "SCREW"
     (said,) = [each for each in check(given, found) if each.rule == "screw-clear"]
     assert said.values["short_mm"] == pytest.approx((14 + 3.505) / 2)
+
+
+def test_screws_that_a_person_chose_are_not_chosen_again():
+    """Of two that were chosen the cheaper is taken, though the longer would end before the case as well."""
+    facts = {"o": RATED, "lk": lock(case_width_mm=19.05)}
+    chosen = [Chosen("fastener", "SHORT"), Chosen("fastener", "SCREW")]
+    assert screw(fit(door(**facts))) == "SHORT"
+    assert screw(fit(door(**facts, chosen=chosen))) == "SCREW"

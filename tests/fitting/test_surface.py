@@ -84,3 +84,9 @@ def test_past_a_round_rim_lies_as_far_between_two_axes_as_along_one():
 )
 def test_what_of_a_stretch_is_free(taken, free):
     assert [stretch for stretch in surface._free(0.0, 10.0, taken) if stretch[0] <= stretch[1]] == free
+
+
+def test_what_a_screw_keeps_off_is_told_from_the_housing_s_corner():
+    """A housing whose window reaches 10 past the plate's left edge and 20 under it begins there."""
+    assert tuple(surface._moved(Rect(1.0, 2.0, 3.0, 4.0), (-10.0, -20.0))) == (11.0, 22.0, 13.0, 24.0)
+    assert surface._moved(None, (-10.0, -20.0)) is None

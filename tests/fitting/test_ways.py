@@ -163,6 +163,29 @@ def test_behind_a_gate_lock_the_case_itself_is_kept_off():
     assert found[BELOW].y1 == pytest.approx(1000 - 75 - 6.35 - 3.175)
 
 
+@pytest.mark.parametrize(
+    ("form", "number", "material", "drilled"),
+    [
+        # Through the sheet; behind a gate lock's case besides; straight; square and leaning; slantwise.
+        ("mortise", "CYL", "hollow-metal", {"square": 1, "hollow": 1}),
+        ("rim", "RIM", "aluminium", {"hollow": 1}),
+        ("gate", "GATE", "steel-gate", {"hollow": 2}),
+        ("mortise", "CYL", "wood", {"square": 1, "channel": 2}),
+        ("bored", "BORED", "wood", {"slanted": 1}),
+        ("cabinet", "CAB", "wood", {"surface": 0}),
+    ],
+)
+def test_how_many_holes_a_way_costs(form, number, material, drilled):
+    given = door(lf=leaf(material=material), lk=lock(form))
+    base, lf = with_lock(number), given.leaves[0]
+    at = cavity(given, base)
+    found = ways(given, base, lf, at, "inside")
+    assert {way.kind: way.drilled for way in found} == drilled
+    for way in found:
+        spot = (way.hole.x0, way.hole.y0)
+        assert len(holes_of(given, base, way, lf, at, spot)) == way.drilled
+
+
 @pytest.mark.parametrize(("pattern", "end", "hole"), [(ABOVE, 1044.45 + 1.25, 1060.0), (BELOW, 894.45 - 1.25, 880.0)])
 def test_in_a_hollow_leaf_the_lead_goes_round_the_case_and_over_its_end(pattern, end, hole):
     """The case fills the leaf from 9.525 to 34.925 behind the inside face; a lead of 2.5 lies 1.25 beside it.

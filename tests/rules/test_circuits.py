@@ -113,6 +113,10 @@ ROWS = [
     row("circuit-sound", "speaks", [run("J1", "a")], says=1, severity="error", about="A", concerns=("a",),
         words=("Run from J1 to A", "not fed")),
     row("circuit-sound", "speaks", [run("a", "b"), run("b", "a")], says=1, words=("closes a loop",)),
+    # And so with units of which nobody knows what they draw.
+    row("circuit-sound", "speaks", [run("a", "b"), run("b", "a")], parts(UNIT={"supply_a": None}), says=1,
+        words=("closes a loop",)),
+    row("circuit-sound", "speaks", [run("J1", "a")], parts(UNIT={"supply_a": None}), says=1, words=("not fed",)),
     row("circuit-sound", "speaks", [run("supply", "a", wire="PSU")], says=1, words=("no wire of the catalogue",)),
     row("circuit-sound", "boundary", [run("supply", "a", 0.0)], says=1,
         words=("Run from supply to A, length",)),

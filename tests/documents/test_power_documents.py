@@ -4,6 +4,7 @@ import random
 import re
 from dataclasses import replace
 from datetime import date
+from decimal import Decimal
 from math import fsum
 
 import pytest
@@ -11,7 +12,7 @@ from openpyxl import load_workbook
 from pypdf import PdfReader
 
 from hwsched.documents.power.battery_calendar import BATTERY_CALENDAR
-from hwsched.documents.power.packet_power import power_blocks
+from hwsched.documents.power.packet_power import power_blocks, unproved_blocks
 from hwsched.documents.power.power_schedule import POWER_SCHEDULE
 from hwsched.documents.power.wire_list import WIRE_LIST
 from hwsched.documents.release.packet import PACKET
@@ -28,6 +29,8 @@ from hwsched.render.xlsx import render_xlsx
 from hwsched.values import Catalogue, Settings
 from hwsched.values.power import PowerResult
 from hwsched.wiring import ConnectedOpening
+from hwsched.wiring.goods import Bill, Goods
+from hwsched.wiring.take_off import Piece, WireLine
 from tests.rules.scenario import fit, fp, given, opening, part
 from tests.wiring.power_rows import circuit, connected, parts, run, supply, work
 
@@ -382,3 +385,83 @@ def test_the_schedule_lists_what_feeds_openings_from_elsewhere(large):
         assert "BAT" in standby
         assert limiters.count("2 A") == 2
         assert len(marks.split(", ")) == 20, name
+
+
+@pytest.mark.parametrize(("far_m", "said"), [(20.0, "{may:.2f} V or more"), (40.0, "NOT PROVED, {may:.2f} V or more"),
+                                             (90.0, "LOW")])  # fmt: skip
+def test_of_each_load_it_is_said_whether_its_volts_are_proved(far_m, said):
+    """A wants 10 V; what X draws beside it nobody knows. Near the supply A has them whatever X is, far off never."""
+    cat = parts()
+    openings = {"a": connected("a", cat, without=()), "x": ConnectedOpening(connected("x", cat).given, None)}
+    view = view_of(work([run("supply", "a", far_m), run("a", "x")], openings, cat), openings, cat)
+    node = next(each for each in view.power.supplies[0].circuits[0].nodes if each.minimum_v is not None)
+    assert (node.minimum_v + node.margin_v >= 10.0) == (far_m < 90.0)
+    assert (node.may_fall_v >= 10.0) == (far_m < 40.0)
+    document = POWER_SCHEDULE.build(view, None)
+    (row,) = table(document, "Circuit PS-s/C").rows
+    assert row[-1] == said.format(may=node.may_fall_v)
+    # Of one that has no load to stand in the table it is said below, once, with what is missing as people call it.
+    stops = [block.text for block in blocks(document) if isinstance(block, Paragraph) and block.style == "stop"]
+    assert stops == ["Not proved: X (opening: fit)."]
+
+
+def test_what_a_load_is_not_proved_for_is_named_as_the_catalogue_calls_it():
+    view = yard([run("supply", "a"), run("supply", "b")], parts(UNIT={"supply_low_v": None}))
+    shown = texts(blocks(POWER_SCHEDULE.build(view, None)))
+    assert "Not proved: A (part UNIT: Supply, lowest voltage); B (part UNIT: Supply, lowest voltage)." in shown
+    (held,) = unproved_blocks(view, view.openings[0])
+    assert held.text.endswith("finds its voltage; needs part UNIT: Supply, lowest voltage.")
+    assert unproved_blocks(yard([run("supply", "a")]), view.openings[0]) == []
+
+
+def test_a_life_that_nobody_can_tell_is_unknown():
+    """Nobody said how often the opening is used, nor when its cells went in."""
+    cat = parts()
+    for use, days in ((None, "unknown"), (30.0, "about ")):
+        openings = {"a": ConnectedOpening(given(opening(id="a", mark="A", operations_per_day=use), cat=cat), fit())}
+        view = view_of(PowerResult(), openings, cat)
+        shown = texts(power_blocks(view, view.openings[0]))
+        assert f"Life at the surveyed use: {days}" in shown
+        assert "Change by: write down the day of installation" in shown
+
+
+def test_whether_fewer_reels_would_do_is_said_where_it_is_not_proved_and_so_are_splices():
+    """Three reels of 100 m where two may do; two pieces are longer than a reel. Of bars it is said in the words of bars."""
+    pieces = (Piece("PS to A", 60.0), Piece("PS to B", 25.0)), (Piece("A to B", 99.5),)
+    line = WireLine(
+        "Main",
+        "W18",
+        "18 AWG",
+        "stranded",
+        170.0,
+        184.5,
+        100.0,
+        3,
+        3,
+        fewest=2,
+        cuts=pieces,
+        spliced=2,
+        pieces=pieces[0],
+    )
+    bars = replace(
+        line, part="RW", kind="raceway", reel_m=2.0, reels=4, fewest=4, cuts=((Piece("A", 0.5),),), spliced=0
+    )
+    goods = tuple(Goods(each.kind, "Main", "", each.part, Decimal(3), "", line=each) for each in (line, bars))
+    view = replace(EMPTY)
+    view.__dict__["bill"] = Bill(goods)
+    document = WIRE_LIST.build(view, None)
+    said = [block.text for block in blocks(document) if isinstance(block, Paragraph)]
+    assert "W18: 3 reels; whether 2 would do is not proved." in said
+    assert "W18: 2 pieces are longer than a reel and are spliced; order them in one length." in said
+    assert not [text for text in said if text.startswith("RW")]
+    # 100 less 60 and 25; 100 less 99.5.
+    wire = [row[1:] for row in table(document, "Reels").rows if row[1] == "W18"]
+    assert wire == [("W18", 1, "PS to A, 60.0 m; PS to B, 25.0 m", 15.0), ("W18", 2, "A to B, 99.5 m", 0.5)]
+    rows = {row[1]: row for row in table(document, "Wire").rows}
+    assert rows["W18"][2:] == ("18 AWG stranded", 3, 170.0, 0.0, 184.5, 100.0, 3, "2 or more; 1 fewer not ruled out")
+    assert (rows["RW"][2], rows["RW"][7:]) == ("surface raceway", (2.0, 4, "exact"))
+    joined = replace(bars, fewest=3, spliced=2)
+    view.__dict__["bill"] = Bill((Goods("raceway", "Main", "", "RW", Decimal(4), "", line=joined),))
+    said = [block.text for block in blocks(WIRE_LIST.build(view, None)) if isinstance(block, Paragraph)]
+    assert "RW: 4 bars; whether 3 would do is not proved." in said
+    assert "RW: 2 pieces are longer than a bar and are joined; order them in one length." in said

@@ -295,8 +295,9 @@ def test_openings_that_are_not_fitted_for_the_same_reason_are_one_line(quay):
     """One whose fit does not count says why, and is told to be fitted; two of them are one line."""
     wood, metric = (each for each in quay.openings if each.mark in ("WOOD", "METRIC"))
     stale = [replace(each, fit=None, points=(), standing="facts-changed") for each in (wood, metric)]
-    found = lines(SCHEDULE.build(replace(quay, openings=(*stale, *[o for o in quay.openings if o.mark == "UNSEEN"])), None),
-                  "Does not fit, or to measure")  # fmt: skip
+    unseen = [each for each in quay.openings if each.mark == "UNSEEN"]
+    document = SCHEDULE.build(replace(quay, openings=(*stale, *unseen)), None)
+    found = lines(document, "Does not fit, or to measure")
     assert [line["Mark"] for line in found] == [", ".join(each.mark for each in stale), "UNSEEN"]
     assert found[0]["Status"] == "Not worked out"
     assert found[0]["Why"] == f"No fit counts: {stale[0].unfitted}. Fit the opening."

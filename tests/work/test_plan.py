@@ -12,13 +12,15 @@ from itertools import pairwise
 
 import pytest
 
+from hwsched.attributes.of_parts import FORM
 from hwsched.calc.opening.bore import Rod
 from hwsched.calc.opening.solid import apart_mm, bounds
 from hwsched.fitting.tasks import tasks_of
 from hwsched.rules.bodies import existing_bodies, head_bodies, screws_of, slot_of, solid_of
-from hwsched.values import Catalogue, Part
+from hwsched.values import Catalogue, FitPart, Part
 from hwsched.work.plan import plan
 from hwsched.work.steps import STEPS
+from hwsched.work.steps.drilling import numbers, practice
 from tests.work.conftest import situation_of
 
 RANDOM = max(250, int(os.environ.get("HWSCHED_FUZZ", "0")) // 25)
@@ -763,3 +765,93 @@ def test_what_stands_through_a_case_is_named_as_it_was_found(openings):
     assert "lever" not in text
     bare = replace(s, given=replace(s.given, items=()), lock=replace(s.lock, thumb_turn=None))
     assert "levers, turn and escutcheons" in plan(bare).step("case-out").text
+
+
+STOP, BOTH = "Set the stop to the depth in the table.", "so that neither splinters."
+PRACTICE = (
+    # Material, holes as depth, tool and pilot, and how it is drilled: common practice.
+    ("wood", [(9.5, "spade-bit", None)], f" {STOP}"),
+    ("wood", [(None, "spade-bit", None)], f" From both faces, {BOTH}"),
+    ("mineral-core", [(None, "hole-saw", 6.35)], f" From both faces on one pilot, {BOTH}"),
+    # Of holes made in one step some end in the leaf and some go through: both is said.
+    ("wood", [(9.5, "spade-bit", None), (None, "twist-drill", None)], f" {STOP} From both faces, {BOTH}"),
+    ("composite", [(None, "twist-drill", None), (9.5, "hole-saw", 6.35)],
+     f" {STOP} Lever the core out with a screwdriver. From both faces on one pilot, {BOTH}"),
+    # What a saw cuts through falls out by itself.
+    ("wood", [(9.5, "spade-bit", None), (None, "hole-saw", 6.35)], f" {STOP} From both faces on one pilot, {BOTH}"),
+    ("hollow-metal", [(6.0, "step-drill", None)],
+     " Punch, then drill with a drop of oil; stop behind the sheet. Deburr and touch up."),
+    ("hollow-metal", [(None, "step-drill", None), (6.0, "step-drill", 3.2)],
+     " Punch, drill the pilot, then open it up with a drop of oil; stop behind the sheet. Deburr and touch up."),
+    ("steel-gate", [(None, "hole-saw", None)],
+     " Punch, then drill with a drop of oil, through both walls. Deburr and touch up."),
+    ("aluminium", [(None, "step-drill", 3.2)],
+     " Punch, drill the pilot, then open it up slowly, with wax, through both walls. Deburr."),
+    ("glass", [(None, "hole-saw", None)], ""),
+)  # fmt: skip
+
+
+@pytest.mark.parametrize(("material", "holes", "said"), PRACTICE)
+def test_how_a_material_is_drilled(quay, of_mark, material, holes, said):
+    s = situation_of(of_mark("WOOD").points[0])
+    here = replace(s, leaf=replace(s.leaf, material=material))
+    made = tuple(
+        replace(s.fit.holes[0], depth_mm=depth, tool=tool, pilot_mm=pilot, order=n + 3)
+        for n, (depth, tool, pilot) in enumerate(holes)
+    )
+    assert practice(here, made) == said
+    assert numbers(made[:1]) == "hole 3"
+    assert numbers(made + made) == ("holes 3 and 3" if len(made) == 1 else "holes 3, 4, 3 and 4")
+
+
+@pytest.mark.parametrize(
+    ("wall", "said"),
+    [("masonry", "core bit"), ("steel", "Deburr"), ("hollow", "studs"), ("wood", "splinter"), (None, "")],
+)
+def test_how_a_wall_is_drilled(openings, wall, said):
+    s = openings["LIFT-1 1"]
+    here = replace(s, given=replace(s.given, opening=replace(s.given.opening, wall_build=wall)))
+    told = practice(here, s.fit.holes)
+    assert said in told
+    assert bool(told) == bool(wall)
+
+
+def otherwise(s):
+    """Return a lock point as it is and in other shapes that words follow from."""
+    yield s
+    few = tuple(part for part in s.fit.parts if part.role in ("unit", "cylinder", "lock", "tailpiece", "cam"))
+    yield replace(s, fit=replace(s.fit, parts=few, power="supply"))
+    lockers = [part.number for part in s.given.catalogue.of_kind("consumable") if part.text_of(FORM) == "thread-lock"]
+    more = (
+        FitPart("mounting", "ADAPTER", "mounting", 1.0, ""),
+        FitPart("consumable", lockers[0], "consumable", 1.0, ""),
+    )
+    yield replace(s, fit=replace(s.fit, parts=(*few, *more)))
+    if s.fit.cable is not None:
+        yield replace(s, fit=replace(s.fit, cable=replace(s.fit.cable, length_mm=s.fit.cable.available_mm)))
+    if s.fit.stack is not None:
+        for cut_off_mm in (0.0, 5.0):
+            yield replace(s, fit=replace(s.fit, stack=replace(s.fit.stack, cut_off_mm=cut_off_mm)))
+    if s.leaf is not None:
+        for material in ("wood", "aluminium"):
+            yield replace(s, leaf=replace(s.leaf, material=material))
+
+
+def test_each_word_that_is_said_at_some_openings_is_said_at_one_and_not_at_another(plans, quay):
+    """Else the check of these words could not tell the one from the other."""
+    views = [view for view in quay.openings if view.fit is not None and view.fit.status == "fits"]
+    found = {(name, words): set() for name, words, _ in SAID}
+    # One of each lock form, of what feeds it and of where its unit stands; each in all shapes.
+    kinds = {}
+    for s in (*(situation_of(view.points[0]) for view in views), *(s for s, _ in plans.values())):
+        here = s.lock_form, s.given.opening.form, s.material, s.fit.power, s.in_edge, in_leaf(s), role(s, "raceway")
+        kinds.setdefault(here, s)
+    for each in kinds.values():
+        for s in otherwise(each):
+            made = plan(s)
+            check_said(s, made)
+            check_sheet(s, made)
+            for name, words, _ in SAID:
+                if (step := made.step(name)) is not None:
+                    found[name, words].add(words in step.text)
+    assert {key: told for key, told in found.items() if told != {True, False}} == {}

@@ -338,3 +338,31 @@ def test_the_summary_counts_what_is_held_open_and_waived(quay):
     texts = [block.text for block in blocks(none) if isinstance(block, Paragraph)]
     assert any("Switched off: none." in text for text in texts)
     assert "No rule has found anything." in texts
+
+
+def test_without_openings_the_horizontal_form_says_so(quay):
+    said = [
+        block.text
+        for block in blocks(SCHEDULE_ACROSS.build(replace(quay, openings=()), None))
+        if isinstance(block, Paragraph)
+    ]
+    assert said[0] == "No opening."
+    assert "No opening." not in str(SCHEDULE_ACROSS.build(quay, None))
+
+
+def test_the_horizontal_form_has_a_line_a_lock_point_and_says_what_is_held(quay):
+    wood = next(each for each in quay.openings if each.mark == "WOOD")
+    made = Finding("made-up", "holes", "error", "It says so.", "common practice", "Do so.")
+    given = [replace(wood.given, point=replace(wood.given.point, name=name)) for name in ("latch", "bolt")]
+    twice = replace(wood, given=given[0], points=(PointFit(given[0], wood.fit), PointFit(given[1], None)))
+    for view, marks, status in (
+        (twice, ["WOOD latch", "WOOD bolt"], "Fits"), (replace(wood, findings=(made,)), ["WOOD"], "Fits · held"),
+    ):  # fmt: skip
+        found = lines(SCHEDULE_ACROSS.build(replace(quay, openings=(view,)), None), "Schedule, horizontal form")
+        assert [line["Mark"] for line in found] == marks
+        assert {line["Status"] for line in found} == {status}
+    # A lock point that is not fitted takes nothing.
+    first, second = (list(line.values())[6:-1] for line in lines(
+        SCHEDULE_ACROSS.build(replace(quay, openings=(twice,)), None), "Schedule, horizontal form"))  # fmt: skip
+    assert any(first)
+    assert not any(second)

@@ -17,10 +17,13 @@ from hwsched.calc.opening.bore import Rod
 from hwsched.calc.opening.solid import apart_mm, bounds
 from hwsched.fitting.tasks import tasks_of
 from hwsched.rules.bodies import existing_bodies, head_bodies, screws_of, slot_of, solid_of
-from hwsched.values import Catalogue, FitPart, Part
+from hwsched.values import Catalogue, FitPart, Item, Part
+from hwsched.work import tools as kinds
+from hwsched.work.checks import without_power
 from hwsched.work.plan import plan
 from hwsched.work.steps import STEPS
 from hwsched.work.steps.drilling import numbers, practice
+from hwsched.work.tools import of_holes
 from tests.work.conftest import situation_of
 
 RANDOM = max(250, int(os.environ.get("HWSCHED_FUZZ", "0")) // 25)
@@ -448,6 +451,11 @@ def slanted(s):
     return any(hole.up_deg or hole.edge_deg for hole in s.fit.holes if hole.purpose == "cable")
 
 
+def long_way(s):
+    """Whether the wire's way is bored through the leaf, and not drilled into its hinge edge alone."""
+    return any(hole.face == "hinge-edge" and hole.tool == "installer-bit" for hole in s.fit.holes)
+
+
 def spare_mm(s):
     """Return what is left of the lead; a loop of less than 3 mm need not lie anywhere."""
     left = s.fit.cable.available_mm - s.fit.cable.length_mm if s.fit.cable is not None else 0.0
@@ -495,6 +503,14 @@ SAID = (
     ("wire-in", "across the leaf", lambda s: any(hole.face == "hinge-edge" for hole in s.fit.holes)),
     ("wire-in", "beside the case's place", lambda s: in_pocket(s)
      and any(hole.face == "hinge-edge" for hole in s.fit.holes)),
+    ("wire-in", "to the lock's pocket", lambda s: in_pocket(s)
+     and any(hole.face == "hinge-edge" for hole in s.fit.holes)),
+    ("drill-raceway", "Stop in the lock's pocket", lambda s: in_pocket(s) and long_way(s)),
+    ("drill-raceway", "Past a panel", lambda s: not long_way(s)),
+    ("drill-bolts", "with the case as template", lambda s: s.lock_form == "gate"),
+    ("drill-bolts", "with the jig as template", lambda s: s.lock_form != "gate"),
+    ("mortise-cylinder-in", "turn the lead along with it", lambda s: s.fit.cable is not None),
+    ("mortise-cylinder-in", "the lead lies flat", lambda s: s.fit.cable is not None),
     ("supply-mount", "off the leaf", lambda s: s.leaf is not None),
     ("plug-in", "Press until no gap shows", wet),
     ("cover", "gasket lies in its groove", wet),
@@ -539,6 +555,28 @@ def check_said(s, found):
         assert step is None or (words in step.text) == bool(wanted(s)), (name, words, step.text)
 
 
+AT_UNIT = ("plate-on", "plug-in", "cover")
+
+
+def check_where(s, found):
+    """What is done at a unit is done where it stands; at one that stands in the edge, in the hand."""
+    for name in (*AT_UNIT, "connect-supply", "pack-in", "power-on", "set-clock"):
+        if (step := found.step(name)) is not None and s.fit.placement is not None:
+            in_hand = name not in AT_UNIT and edge(s)
+            assert step.where == ("wall" if wall(s) else "hand" if in_hand else "inside"), name
+    for name, where in (
+        ("wire-in", "hinge edge"), ("polarity", "inside"), ("drill-lock", "key side"), ("clean", "door"),
+        ("seal", "door"), ("compare", "door"), ("test", "door"), ("hand-over", "door"),
+    ):  # fmt: skip
+        if (step := found.step(name)) is not None:
+            at_reader = "reader" if name in ("compare", "test", "hand-over") else "wall"
+            assert step.where == (where if s.leaf is not None else at_reader), name
+    if (step := found.step("lead-through")) is not None:
+        assert step.where == ("wall" if wall(s) else "lock edge" if edge(s) else "inside")
+    if (step := found.step("drill-pilots")) is not None:
+        assert step.where == ("lock edge" if edge(s) else "inside")
+
+
 SHEET = (
     # What is tried at the end, with the openings at which there is something to be tried.
     ("A key without permission is refused", lambda s: True),
@@ -571,7 +609,7 @@ def check_sheet(s, found):
 
 
 CHECKS = (
-    check_said, check_sheet, check_parts, check_holes, check_case, check_lead, check_covered, check_power,
+    check_said, check_sheet, check_where, check_parts, check_holes, check_case, check_lead, check_covered, check_power,
     check_order_of_visit, check_hands, check_tools, check_cautions, check_readings, check_words, check_leaf_off,
     check_own_supply, check_exit_device,
 )  # fmt: skip
@@ -835,6 +873,16 @@ def otherwise(s):
     if s.leaf is not None:
         for material in ("wood", "aluminium"):
             yield replace(s, leaf=replace(s.leaf, material=material))
+    # A bore that leans one way only, and a wire's way that is made with another tool.
+    for lean in ({"up_deg": 0.0, "edge_deg": 15.0}, {"up_deg": 45.0, "edge_deg": 0.0}):
+        holes = tuple(replace(hole, **lean) if hole.purpose == "cable" else hole for hole in s.fit.holes)
+        yield replace(s, fit=replace(s.fit, holes=holes))
+    for tool in ("installer-bit", "twist-drill"):
+        holes = tuple(replace(hole, tool=tool) if hole.face == "hinge-edge" else hole for hole in s.fit.holes)
+        yield replace(s, fit=replace(s.fit, holes=holes))
+    yield replace(
+        s, fit=replace(s.fit, cable=None, holes=tuple(hole for hole in s.fit.holes if hole.purpose != "cable"))
+    )
 
 
 def test_each_word_that_is_said_at_some_openings_is_said_at_one_and_not_at_another(plans, quay):
@@ -842,16 +890,46 @@ def test_each_word_that_is_said_at_some_openings_is_said_at_one_and_not_at_anoth
     views = [view for view in quay.openings if view.fit is not None and view.fit.status == "fits"]
     found = {(name, words): set() for name, words, _ in SAID}
     # One of each lock form, of what feeds it and of where its unit stands; each in all shapes.
-    kinds = {}
+    shapes = {}
     for s in (*(situation_of(view.points[0]) for view in views), *(s for s, _ in plans.values())):
         here = s.lock_form, s.given.opening.form, s.material, s.fit.power, s.in_edge, in_leaf(s), role(s, "raceway")
-        kinds.setdefault(here, s)
-    for each in kinds.values():
+        shapes.setdefault(here, s)
+    for each in shapes.values():
         for s in otherwise(each):
             made = plan(s)
             check_said(s, made)
             check_sheet(s, made)
+            check_where(s, made)
             for name, words, _ in SAID:
                 if (step := made.step(name)) is not None:
                     found[name, words].add(words in step.text)
     assert {key: told for key, told in found.items() if told != {True, False}} == {}
+
+
+def test_without_power_an_opening_does_what_its_parts_and_what_stays_are_said_to_do(quay, of_mark):
+    """A strike that stays says its fail mode, one that is taken away does not; of none at all it is asked for."""
+    s = situation_of(of_mark("WOOD").points[0])
+    assert without_power(s) == "inside as before, key side unknown: needs its maker's word"
+    for disposition, said in (
+        ("keep", "fail-safe"),
+        ("remove", "inside as before, key side unknown: needs its maker's word"),
+    ):
+        strike = Item("strike", kind="electric-strike", disposition=disposition, fail="fail-safe")
+        assert without_power(replace(s, given=replace(s.given, items=(*s.given.items, strike)))) == said
+    lift = situation_of(of_mark("LIFT").points[0])
+    assert without_power(lift) == "unknown: needs the fail mode of what the reader opens"
+
+
+def test_what_cuts_and_what_the_cutting_wants_is_carried(quay, of_mark):
+    """Dust of mineral core and of masonry is drawn off; steel wants oil, aluminium wax, and both a file."""
+    s = situation_of(of_mark("WOOD").points[0])
+    wanted = {
+        "wood": set(), "composite": set(), "mineral-core": {"EXTRACTION"}, "hollow-metal": {"OIL", "FILE"},
+        "steel-gate": {"OIL", "FILE"}, "aluminium": {"WAX", "FILE"},
+    }  # fmt: skip
+    for material, names in wanted.items():
+        found = of_holes(replace(s, leaf=replace(s.leaf, material=material)), s.fit.holes)
+        assert {name for name in ("EXTRACTION", "OIL", "WAX", "FILE") if getattr(kinds, name) in found} == names
+    hole = replace(s.fit.holes[0], jig="boring jig", by_template=False)
+    assert "boring jig" in [tool.name for tool in of_holes(s, (hole,))]
+    assert "boring jig" not in [tool.name for tool in of_holes(s, (replace(hole, by_template=True),))]

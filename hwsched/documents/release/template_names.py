@@ -44,7 +44,7 @@ def template_names(
     pages : mapping of str to int
         Page on which a template begins, by its name, where they are printed along: it stands behind the name.
     """
-    faces = faces_of(given, fit) if fit is not None else ()
+    faces = faces_of(given, fit)
     names = [template_name(template(given, fit, face, (), style)) for face in faces if fit is not None]
     said = names
     if len(names) > 1:

@@ -1,4 +1,4 @@
-"""Box sheets, transmittals and fault sheets as they are read: what is compared, what went out, what is looked at."""
+"""Box sheets, transmittals and fault sheets as they are read: what is compared, what went out, where one looks."""
 
 from dataclasses import replace
 
@@ -108,21 +108,6 @@ def test_what_went_to_whom_is_registered_and_has_a_sheet_with_its_files(quay):
     nothing = TRANSMITTALS.build(quay, None)
     assert len(nothing.sections) == 1
     assert texts(nothing) == ["Nothing is written down as sent: hwsched release transmit."]
-
-
-def test_a_fault_sheet_says_what_to_look_at_and_first_that_people_get_out(quay, of_mark):
-    wood = of_mark("WOOD")
-    document = FAULT_SHEET.build(quay, wood)
-    assert (document.subtitle, document.sections[0].mark) == ("Quay · 1", "WOOD")
-    cautions = [block.text for block in blocks(document) if isinstance(block, Paragraph) and block.style == "caution"]
-    assert cautions == []
-    needed = replace(wood.given, opening=replace(wood.given.opening, egress="exit"))
-    document = FAULT_SHEET.build(quay, replace(wood, given=needed, points=(PointFit(needed, wood.fit),)))
-    cautions = [block.text for block in blocks(document) if isinstance(block, Paragraph) and block.style == "caution"]
-    assert len(cautions) == 1
-    rows = lines(document, "Nothing happens: no light, no tone")
-    assert [row["No."] for row in rows] == list(range(1, len(rows) + 1))
-    assert rows[0]["Look at"] == "Cells and feed"
 
 
 def test_faults_of_each_lock_point_stand_under_its_name_and_of_none_without_a_fit(quay, of_mark):

@@ -197,6 +197,7 @@ def test_sizes_are_written_as_the_project_writes_lengths(style, expected):
 def test_several_alike_say_how_many_and_which_tool_and_jig():
     line = line_of(name="pilots", count=4, tool="twist-drill", jig="the plate as template", by_template=True)
     assert line["Hole"] == "pilots ×4"
+    assert [line_of(name="bolts", count=count)["Hole"] for count in (1, 2)] == ["bolts", "bolts ×2"]
     assert line["Tool"] == "twist drill, the plate as template"
     assert line_of(tool="hole-saw")["Tool"] == "hole saw"
     assert line_of(jig="jig")["Tool"] == "jig"
@@ -758,6 +759,14 @@ def test_why_nothing_fits_is_said_by_the_first_three_refusals_of_each_lock_point
         (stop,) = [block.text for block in blocks(PACKET.build(quay, view)) if getattr(block, "style", "") == "stop"]
         told = "; ".join(f"{where}P{n}: short by {n} mm" for n in range(3))
         assert stop == f"DO NOT INSTALL. No combination of parts fits. {told}"
+    # What was refused at a lock point that fits all the same says nothing of why the other does not.
+    points = tuple(
+        PointFit(replace(wood.given, point=replace(wood.given.point, name=name)), its)
+        for name, its in (("latch", replace(wood.fit, refused=refused)), ("bolt", replace(fit, refused=refused[:1])))
+    )
+    view = replace(wood, given=points[0].given, fit=fit, points=points)
+    (stop,) = [block.text for block in blocks(PACKET.build(quay, view)) if getattr(block, "style", "") == "stop"]
+    assert stop == "DO NOT INSTALL. No combination of parts fits. bolt, P0: short by 0 mm"
 
 
 def test_what_the_rules_say_is_printed_with_who_waived_it_and_without_notes(quay, of_mark):

@@ -517,3 +517,15 @@ def test_an_opening_of_which_one_lock_point_has_no_fit_has_no_power_page():
     (fed,) = view.openings[0].points
     assert power_blocks(view, replace(view.openings[0], points=(fed, PointFit(fed.given, None)))) == []
     assert power_blocks(view, replace(view.openings[0], points=(fed, fed))) != []
+
+
+def test_a_supply_on_which_nothing_hangs_yet_takes_no_goods():
+    """Its circuit has neither opening nor run: it is listed, and nothing is put up for it."""
+    for runs, titles in (([], ["Supplies"]), ([run("supply", "a")], ["Supplies", "Goods of supplies and wire"])):
+        cat = parts()
+        openings = {"a": connected("a", cat, without=())} if runs else {}
+        document = SCHEDULE.build(view_of(work(runs, openings, cat), openings, cat), None)
+        found = [block for block in blocks(document) if isinstance(block, Table)]
+        assert [block.title for block in found if "upplies" in block.title] == titles
+        (row,) = table(document, "Supplies").rows
+        assert row[-1] == ("A" if runs else "nothing")

@@ -118,6 +118,8 @@ class ProjectView:
 
     sent: tuple[Transmittal, ...] = ()
     """What went to whom, the oldest first."""
+    template_pages: Mapping[str, int] = field(default_factory=dict)
+    """Page on which each true-size template begins, by its name; empty where they are not printed along."""
     paper: str = "letter"
     """On which it will be set."""
     office: Office = field(default_factory=Office)

@@ -55,6 +55,16 @@ class Tiling:
         return self.columns * self.rows
 
 
+@dataclass(frozen=True, slots=True)
+class Sheets:
+    """What was written into a file."""
+
+    total: int
+    """Number of its pages, those of the list in front among them."""
+    first: tuple[int, ...]
+    """Page on which each drawing begins, from 1."""
+
+
 def tiling(width_mm: float, height_mm: float, paper: Paper) -> Tiling:
     """Spread a size over the fewest sheets, upright where both ways need as many.
 
@@ -90,7 +100,7 @@ def render_true_size(
     progress: Callable[[int, int], None] | None = None,
     cancelled: Callable[[], bool] | None = None,
     contents: Sequence[tuple[str, int]] = (),
-) -> int:
+) -> Sheets:
     """Write drawings as PDF at 1:1; the file appears whole or not at all.
 
     Parameters
@@ -114,8 +124,8 @@ def render_true_size(
 
     Returns
     -------
-    int
-        Number of sheets, those of the list among them.
+    Sheets
+        How many there are, and on which each drawing begins.
 
     Raises
     ------
@@ -164,7 +174,7 @@ def render_true_size(
             if progress is not None:
                 progress(done, len(listed))
         canvas.save()
-    return total
+    return Sheets(total, tuple(pages))
 
 
 def _lines_of_list(paper: Paper) -> int:

@@ -28,6 +28,8 @@ class Situation:
     """What is on record as done at the bench: role of the piece, and built, programmed or tested."""
     templates: tuple[str, ...] = ()
     """Names of its true-size templates; none where nobody names them."""
+    paged: bool = False
+    """Whether the names say on which page each template stands."""
 
     # --- what stands there ---
 

@@ -181,6 +181,7 @@ def test_of_a_cost_what_changed_since_a_revision_is_of_the_schema_too(yard, caps
         (("parts", "set", "make"), "needs the name of a set"),
         (("parts", "export"), "-o FILE"),
         (("release", "print", "schedule", "--issue"), "--issue goes with packets"),
+        (("release", "print", "schedule", "--with-templates"), "--with-templates goes with packets"),
         (("release", "revision", "--level", "1"), "--freeze"),
         (("release", "attach", "file.png"), "name a thing and a file"),
     ],

@@ -6,6 +6,7 @@ import subprocess
 import sys
 
 import pytest
+from pypdf import PdfReader
 
 from hwsched.calc.calculators import CALCULATORS
 from hwsched.cli import ENTRIES, ROOMS
@@ -102,8 +103,13 @@ def test_new_import_fit_check_print_undo(tmp_path, capsys):
     assert run(["findings", "check", project, "--fail-on", "error"]) == 1
     assert run(["release", "print", project, "schedule", "--to", str(tmp_path / "out"), "--format", "xlsx"]) == 0
     assert (tmp_path / "out" / "schedule.xlsx").is_file()
-    assert run(["release", "print", project, "packets", "--to", str(tmp_path / "out"), "--mark", "B/1"]) == 0
+    along = ["--mark", "B/1", "--with-templates"]
+    assert run(["release", "print", project, "packets", "--to", str(tmp_path / "out"), *along]) == 0
     assert [path.name for path in (tmp_path / "out" / "packets").iterdir()] == ["B_1.pdf"]
+    assert (tmp_path / "out" / "templates.pdf").is_file()
+    # Behind the list in front, which is one page for one opening.
+    said = " ".join(page.extract_text() for page in PdfReader(tmp_path / "out" / "packets" / "B_1.pdf").pages)
+    assert ", page 2 of templates.pdf" in " ".join(said.split())
     for _ in range(4):
         assert run(["project", "undo", project]) == 0
     assert run(["project", "undo", project]) == 3

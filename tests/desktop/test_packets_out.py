@@ -3,6 +3,7 @@
 import os
 
 import pytest
+from pypdf import PdfReader
 
 from hwsched.desktop.window import Window
 from hwsched.model.project import open_project
@@ -124,3 +125,30 @@ def test_packets_that_were_printed_went_out_though_another_document_is_held(show
     told.close()
     with open_project(file) as project, project.reading() as connection:
         assert len(read_packets(connection)) == 2
+
+
+def test_packets_name_the_pages_of_templates_that_are_printed_along(shown, qtbot, tmp_path, held):
+    """Two openings alike share a template: behind the list of page 1 it begins on page 2."""
+
+    def step():
+        shown.release.print_documents(["packets", "templates"], "all", tmp_path, "letter")
+        idle(qtbot, shown)
+        return " ".join(PdfReader(tmp_path / "packets" / "1.pdf").pages[1].extract_text().split())
+
+    assert ", page 2 of templates.pdf" in step()
+    # One that was not written anew may have its templates on other pages.
+    held.add("templates.pdf")
+    assert "(page: its list)" in step()
+    told = shown.frame.telling.told
+    assert told.text().startswith("1 file could not be replaced")
+    told.close()
+
+
+def test_where_nothing_is_drilled_by_a_template_all_else_is_printed(shown, qtbot, tmp_path):
+    shown.frame.state.ids = ()
+    shown.release.print_documents(["templates", "pick-list"], "chosen", tmp_path, "letter")
+    idle(qtbot, shown)
+    told = shown.frame.telling.told
+    assert "no opening fits with a hole to be drilled" in told.text() + told.informativeText()
+    told.close()
+    assert {path.name for path in tmp_path.iterdir()} >= {"pick-list.pdf", "pick-list.xlsx"}

@@ -4,6 +4,7 @@ import random
 import re
 from dataclasses import replace
 from datetime import date
+from decimal import Decimal
 from math import fsum
 
 import pytest
@@ -11,7 +12,7 @@ from openpyxl import load_workbook
 from pypdf import PdfReader
 
 from hwsched.documents.power.battery_calendar import BATTERY_CALENDAR
-from hwsched.documents.power.packet_power import power_blocks
+from hwsched.documents.power.packet_power import power_blocks, unproved_blocks
 from hwsched.documents.power.power_schedule import POWER_SCHEDULE
 from hwsched.documents.power.wire_list import WIRE_LIST
 from hwsched.documents.release.packet import PACKET
@@ -25,9 +26,11 @@ from hwsched.render.blocks import Drawings, Facts, Heading, Paragraph, Table
 from hwsched.render.ics import calendar_text
 from hwsched.render.pdf import render_pdf
 from hwsched.render.xlsx import render_xlsx
-from hwsched.values import Catalogue, Settings
+from hwsched.values import Catalogue, PointFit, Settings
 from hwsched.values.power import PowerResult
 from hwsched.wiring import ConnectedOpening
+from hwsched.wiring.goods import Bill, Goods
+from hwsched.wiring.take_off import Piece, WireLine
 from tests.rules.scenario import fit, fp, given, opening, part
 from tests.wiring.power_rows import circuit, connected, parts, run, supply, work
 
@@ -382,3 +385,147 @@ def test_the_schedule_lists_what_feeds_openings_from_elsewhere(large):
         assert "BAT" in standby
         assert limiters.count("2 A") == 2
         assert len(marks.split(", ")) == 20, name
+
+
+@pytest.mark.parametrize(("far_m", "said"), [(20.0, "{may:.2f} V or more"), (40.0, "NOT PROVED, {may:.2f} V or more"),
+                                             (90.0, "LOW")])  # fmt: skip
+def test_of_each_load_it_is_said_whether_its_volts_are_proved(far_m, said):
+    """A wants 10 V; what X draws beside it nobody knows. Near the supply A has them whatever X is, far off never."""
+    cat = parts()
+    openings = {"a": connected("a", cat, without=()), "x": ConnectedOpening(connected("x", cat).given, None)}
+    view = view_of(work([run("supply", "a", far_m), run("a", "x")], openings, cat), openings, cat)
+    node = next(each for each in view.power.supplies[0].circuits[0].nodes if each.minimum_v is not None)
+    assert (node.minimum_v + node.margin_v >= 10.0) == (far_m < 90.0)
+    assert (node.may_fall_v >= 10.0) == (far_m < 40.0)
+    document = POWER_SCHEDULE.build(view, None)
+    (row,) = table(document, "Circuit PS-s/C").rows
+    assert row[-1] == said.format(may=node.may_fall_v)
+    # Of one that has no load to stand in the table it is said below, once, with what is missing as people call it.
+    stops = [block.text for block in blocks(document) if isinstance(block, Paragraph) and block.style == "stop"]
+    assert stops == ["Not proved: X (opening: fit)."]
+
+
+def test_what_a_load_is_not_proved_for_is_named_as_the_catalogue_calls_it():
+    view = yard([run("supply", "a"), run("supply", "b")], parts(UNIT={"supply_low_v": None}))
+    shown = texts(blocks(POWER_SCHEDULE.build(view, None)))
+    assert "Not proved: A (part UNIT: Supply, lowest voltage); B (part UNIT: Supply, lowest voltage)." in shown
+    (held,) = unproved_blocks(view, view.openings[0])
+    assert held.text.endswith("finds its voltage; needs part UNIT: Supply, lowest voltage.")
+    assert unproved_blocks(yard([run("supply", "a")]), view.openings[0]) == []
+
+
+def test_a_life_that_nobody_can_tell_is_unknown():
+    """Nobody said how often the opening is used, nor when its cells went in."""
+    cat = parts()
+    for use, days in ((None, "unknown"), (30.0, "about ")):
+        openings = {"a": ConnectedOpening(given(opening(id="a", mark="A", operations_per_day=use), cat=cat), fit())}
+        view = view_of(PowerResult(), openings, cat)
+        shown = texts(power_blocks(view, view.openings[0]))
+        assert f"Life at the surveyed use: {days}" in shown
+        assert "Change by: write down the day of installation" in shown
+
+
+def test_whether_fewer_reels_would_do_is_said_where_it_is_not_proved_and_so_are_splices():
+    """Three reels of 100 m where two may do; two pieces are longer than a reel. Bars are called bars."""
+    pieces = (Piece("PS to A", 60.0), Piece("PS to B", 25.0)), (Piece("A to B", 99.5),)
+    line = WireLine(
+        "Main",
+        "W18",
+        "18 AWG",
+        "stranded",
+        170.0,
+        184.5,
+        100.0,
+        3,
+        3,
+        fewest=2,
+        cuts=pieces,
+        spliced=2,
+        pieces=pieces[0],
+    )
+    bars = replace(
+        line, part="RW", kind="raceway", reel_m=2.0, reels=4, fewest=4, cuts=((Piece("A", 0.5),),), spliced=0
+    )
+    goods = tuple(Goods(each.kind, "Main", "", each.part, Decimal(3), "", line=each) for each in (line, bars))
+    view = replace(EMPTY)
+    view.__dict__["bill"] = Bill(goods)
+    document = WIRE_LIST.build(view, None)
+    said = [block.text for block in blocks(document) if isinstance(block, Paragraph)]
+    assert "W18: 3 reels; whether 2 would do is not proved." in said
+    assert "W18: 2 pieces are longer than a reel and are spliced; order them in one length." in said
+    assert not [text for text in said if text.startswith("RW")]
+    # 100 less 60 and 25; 100 less 99.5.
+    wire = [row[1:] for row in table(document, "Reels").rows if row[1] == "W18"]
+    assert wire == [("W18", 1, "PS to A, 60.0 m; PS to B, 25.0 m", 15.0), ("W18", 2, "A to B, 99.5 m", 0.5)]
+    rows = {row[1]: row for row in table(document, "Wire").rows}
+    assert rows["W18"][2:] == ("18 AWG stranded", 3, 170.0, 0.0, 184.5, 100.0, 3, "2 or more; 1 fewer not ruled out")
+    assert (rows["RW"][2], rows["RW"][7:]) == ("surface raceway", (2.0, 4, "exact"))
+    joined = replace(bars, fewest=3, spliced=2)
+    view.__dict__["bill"] = Bill((Goods("raceway", "Main", "", "RW", Decimal(4), "", line=joined),))
+    said = [block.text for block in blocks(WIRE_LIST.build(view, None)) if isinstance(block, Paragraph)]
+    assert "RW: 4 bars; whether 3 would do is not proved." in said
+    assert "RW: 2 pieces are longer than a bar and are joined; order them in one length." in said
+
+
+def test_the_calendar_says_of_each_pack_what_is_known_and_what_ends_it():
+    """1.44 + 0.20534 mAh a day and 0.16667 an operation, of 2000: 603.86 days at ten, 1215.55 at none.
+
+    At -20 degrees an alkaline cell gives 0.15 of it (from memory): 90.58 days. With a unit that draws 10 uA a pack of
+    0.24 + 0.20534 mAh a day would last 4491 days, but alkaline cells keep five years.
+    """
+    cat, frugal = parts(), parts(UNIT={"standing_ua": 10.0})
+    in_use, packs = {"installed_on": "2025-03-01"}, {}
+    for mark, its, more in (
+        ("A", cat, {"operations_per_day": 10.0, **in_use}),
+        ("B", cat, {"operations_per_day": None}),
+        (
+            "C",
+            cat,
+            {"operations_per_day": 10.0, "temperature_low_c": -20.0, **in_use, "building": "Main", "level": "1"},
+        ),
+        ("D", cat, {"operations_per_day": 0.0, **in_use}),
+        ("E", cat, {"operations_per_day": 10.0}),
+        ("S", frugal, {"operations_per_day": 0.0, **in_use}),
+    ):
+        packs[mark] = ConnectedOpening(given(opening(id=mark, mark=mark, **more), cat=its), fit())
+    document = BATTERY_CALENDAR.build(view_of(PowerResult(), packs, cat), None)
+    cells, nowhere = "6 × AA", "place not given"
+    assert table(document, "Weakest first").rows == (
+        ("C", "Main · 1", cells, 10, 3.31, 90, "2025-05-30", " cold *"),
+        ("A", nowhere, cells, 10, 3.31, 603, "2026-10-25", ""),
+        ("E", nowhere, cells, 10, 3.31, 603, "unknown", ""),
+        ("D", nowhere, cells, 0, 1.65, 1215, "2028-06-28", ""),
+        ("S", nowhere, cells, 0, 0.45, 4490, "2030-03-01", "shelf life"),
+        ("B", nowhere, cells, "unknown", "unknown", "unknown", "unknown", ""),
+    )
+    days = [("2025-05-30", "C"), ("2026-10-25", "A"), ("2028-06-28", "D"), ("2030-03-01", "S")]
+    assert [row[:2] for row in table(document, "By day").rows] == days
+    assert [(event.day.isoformat(), event.key) for event in document.events] == [
+        (day, f"battery-{mark}") for day, mark in days
+    ]
+    assert document.events[0].text == "About 90 days by charge at the surveyed use."
+    assert table(document, "Without a day").rows == (("E", "opening: Installed on"), ("B", "opening: Operations a day"))
+    said = texts(blocks(document))
+    # Not 91: what is promised is what a pack surely lasts, on every line.
+    for told in ("Openings on batteries: 6", "Shortest life: 90 days", "With a day of change: 4",
+                 "Installation date unknown: 2"):  # fmt: skip
+        assert told in said
+
+
+def test_an_opening_of_which_one_lock_point_has_no_fit_has_no_power_page():
+    view = yard([run("supply", "a")])
+    (fed,) = view.openings[0].points
+    assert power_blocks(view, replace(view.openings[0], points=(fed, PointFit(fed.given, None)))) == []
+    assert power_blocks(view, replace(view.openings[0], points=(fed, fed))) != []
+
+
+def test_a_supply_on_which_nothing_hangs_yet_takes_no_goods():
+    """Its circuit has neither opening nor run: it is listed, and nothing is put up for it."""
+    for runs, titles in (([], ["Supplies"]), ([run("supply", "a")], ["Supplies", "Goods of supplies and wire"])):
+        cat = parts()
+        openings = {"a": connected("a", cat, without=())} if runs else {}
+        document = SCHEDULE.build(view_of(work(runs, openings, cat), openings, cat), None)
+        found = [block for block in blocks(document) if isinstance(block, Table)]
+        assert [block.title for block in found if "upplies" in block.title] == titles
+        (row,) = table(document, "Supplies").rows
+        assert row[-1] == ("A" if runs else "nothing")

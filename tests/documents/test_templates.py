@@ -7,12 +7,22 @@ import pytest
 from pypdf import PdfReader
 
 from hwsched.documents.release.packet import PACKET
-from hwsched.operations.release.issued_templates import issue_templates, templates
-from hwsched.render.blocks import Steps
+from hwsched.documents.release.type_sheets import TYPE_SHEETS
+from hwsched.operations.release.issued_documents import issue
+from hwsched.operations.release.issued_templates import issue_templates_first, templates
+from hwsched.render.blocks import Facts, Steps
 from tests.documents.reading import blocks
 from tests.drawings.measuring import named, words
 
 MM = 0.01
+
+
+@pytest.fixture(scope="module")
+def printed(quay, tmp_path_factory):
+    """The quay with its templates printed along: what its packets are made from, the file, the words of its pages."""
+    view, (path,) = issue_templates_first(quay, tmp_path_factory.mktemp("templates"))
+    read = PdfReader(path)
+    return view, read, [page.extract_text() for page in read.pages]
 
 
 def said(drawing):
@@ -26,9 +36,15 @@ def marks(drawing):
     return dict(one.split(" at step ") for one in each)
 
 
-def of(quay, mark, side):
+@pytest.fixture(scope="module")
+def drawn(quay):
+    """All templates of the quay."""
+    return templates(quay)
+
+
+def of(drawn, mark, side):
     """Return the template that holds for a mark, of one side."""
-    found = [drawing for drawing in templates(quay) if side in drawing.title and mark in marks(drawing)]
+    found = [drawing for drawing in drawn if side in drawing.title and mark in marks(drawing)]
     assert len(found) <= 1
     return found[0] if found else None
 
@@ -53,30 +69,30 @@ CENTRES = {
 
 
 @pytest.mark.parametrize(("mark", "side", "name"), CENTRES, ids=lambda each: each.replace(" ", "-"))
-def test_a_hole_is_marked_where_it_is_drilled(quay, mark, side, name):
-    drawing = of(quay, mark, side)
+def test_a_hole_is_marked_where_it_is_drilled(drawn, mark, side, name):
+    drawing = of(drawn, mark, side)
     (circle,) = named(drawing, name)
     fold = named(drawing, "fold at the lock edge")[0].points[0][0]
     assert (circle.x - fold, circle.y, circle.diameter) == pytest.approx(CENTRES[mark, side, name], abs=MM)
 
 
-def test_every_hole_that_is_measured_has_a_mark_and_every_other_says_what_marks_it(quay):
+def test_every_hole_that_is_measured_has_a_mark_and_every_other_says_what_marks_it(quay, drawn):
     for opening in quay.openings:
         if opening.fit is None or opening.fit.status != "fits" or opening.lock_leaf is None:
             continue
         for hole in opening.fit.holes:
             sides = [side for side in ("inside", "key") if hole.face in (side, "lock-edge")]
-            drawn = [drawing for side in sides if (drawing := of(quay, opening.mark, side)) is not None]
+            on = [drawing for side in sides if (drawing := of(drawn, opening.mark, side)) is not None]
             if hole.by_template:
                 # On the key side the part alone is the template: nothing is printed for it.
-                assert hole.face == "key" or any("marked from the part itself" in said(drawing) for drawing in drawn)
+                assert hole.face == "key" or any("marked from the part itself" in said(drawing) for drawing in on)
             elif hole.from_depth_mm == 0.0:
-                assert any(named(drawing, hole.name) for drawing in drawn), (opening.mark, hole.name)
+                assert any(named(drawing, hole.name) for drawing in on), (opening.mark, hole.name)
 
 
-def test_a_pocket_is_as_large_as_its_unit_wants_and_as_high_as_the_case_lets_it(quay):
+def test_a_pocket_is_as_large_as_its_unit_wants_and_as_high_as_the_case_lets_it(drawn):
     """13 3/4 x 11/16 in, from 1 3/4 + 3/4 above the cylinder's centre, in the middle of a leaf of 1 3/4."""
-    drawing = of(quay, "POCKET", "inside")
+    drawing = of(drawn, "POCKET", "inside")
     (pocket,) = named(drawing, "pocket for the unit")
     xs, ys = [x for x, _ in pocket.points], [y for _, y in pocket.points]
     assert (min(xs), max(xs)) == pytest.approx((-22.225 - 17.4625 / 2, -22.225 + 17.4625 / 2), abs=MM)
@@ -107,28 +123,27 @@ SAID = {
 
 
 @pytest.mark.parametrize("mark", SAID)
-def test_the_words_of_a_template(quay, mark):
+def test_the_words_of_a_template(drawn, mark):
     for each in SAID[mark]:
-        assert each in said(of(quay, mark, "inside"))
+        assert each in said(of(drawn, mark, "inside"))
 
 
-def test_the_backset_and_the_height_of_the_cylinder_are_told(quay):
+def test_the_backset_and_the_height_of_the_cylinder_are_told(drawn):
     # B/S 2 1/2, Cyl AFF 36.
-    found = said(of(quay, "GATE", "inside"))
+    found = said(of(drawn, "GATE", "inside"))
     assert 'Backset 2 1/2"' in found
     assert 'cylinder 36" above the floor' in found
 
 
-def test_openings_alike_share_a_template_and_no_other(quay):
-    assert of(quay, "WOOD", "inside") == of(quay, "METRIC", "inside")
-    assert of(quay, "BORED", "inside") != of(quay, "SMALL", "inside")
-    assert of(quay, "WOOD", "key") is None  # nothing is drilled from there
-    assert of(quay, "LIFT", "inside") is None  # no leaf to tape it to
+def test_openings_alike_share_a_template_and_no_other(drawn):
+    assert of(drawn, "WOOD", "inside") == of(drawn, "METRIC", "inside")
+    assert of(drawn, "BORED", "inside") != of(drawn, "SMALL", "inside")
+    assert of(drawn, "WOOD", "key") is None  # nothing is drilled from there
+    assert of(drawn, "LIFT", "inside") is None  # no leaf to tape it to
 
 
-def test_the_sheets_name_every_opening_with_a_leaf_that_is_drilled(quay, tmp_path):
-    (path,) = issue_templates(quay, tmp_path)
-    text = " ".join(page.extract_text() for page in PdfReader(path).pages)
+def test_the_sheets_name_every_opening_with_a_leaf_that_is_drilled(printed):
+    text = " ".join(printed[2])
     for mark in (
         "WOOD",
         "METRIC",
@@ -148,10 +163,10 @@ def test_the_sheets_name_every_opening_with_a_leaf_that_is_drilled(quay, tmp_pat
     assert "UNSEEN" not in text
 
 
-def test_packet_and_template_know_each_other_by_name_and_step(quay):
+def test_packet_and_template_know_each_other_by_name_and_step(quay, drawn):
     """Whoever stands at the step finds the sheet, and whoever holds the sheet the step."""
-    found = {drawing.title.split(": ")[0]: drawing for drawing in templates(quay)}
-    assert len(found) == len(templates(quay)) > 10
+    found = {drawing.title.split(": ")[0]: drawing for drawing in drawn}
+    assert len(found) == len(drawn) > 10
     named_by = {name: {} for name in found}
     for opening in quay.openings:
         if opening.fit is None or opening.fit.status != "fits":
@@ -165,36 +180,84 @@ def test_packet_and_template_know_each_other_by_name_and_step(quay):
     assert named_by == {name: marks(drawing) for name, drawing in found.items()}
 
 
-def test_a_template_has_the_same_name_whatever_else_is_printed(quay):
-    all_names = {drawing.title for drawing in templates(quay)}
+def test_a_template_has_the_same_name_whatever_else_is_printed(quay, drawn):
+    all_names = {drawing.title for drawing in drawn}
     few = replace(quay, openings=tuple(each for each in quay.openings if each.mark in ("SMALL", "STILE")))
     assert {drawing.title for drawing in templates(few)} < all_names
     assert len(templates(few)) == 3  # SMALL is marked on both faces
 
 
-def test_the_file_leads_to_each_template_by_its_name(quay, tmp_path):
-    (path,) = issue_templates(quay, tmp_path)
-    read = PdfReader(path)
+def test_the_file_leads_to_each_template_by_its_name(drawn, printed):
+    _, read, pages = printed
     led = {entry.title: read.get_destination_page_number(entry) for entry in read.outline}
-    for drawing in templates(quay):
-        assert drawing.title.split(": ")[0] in read.pages[led[drawing.title]].extract_text()
+    for drawing in drawn:
+        assert drawing.title.split(": ")[0] in pages[led[drawing.title]]
 
 
-def test_a_list_in_front_says_on_which_page_the_template_of_each_opening_begins(quay, tmp_path):
+def test_a_list_in_front_says_on_which_page_the_template_of_each_opening_begins(drawn, printed):
     """The packet names its template; which of a hundred pages that is stands in front."""
-    (path,) = issue_templates(quay, tmp_path)
-    pages = [page.extract_text() for page in PdfReader(path).pages]
+    _, _, pages = printed
     assert pages[0].startswith("Where each template lies")
     rows = re.findall(r"^(.+) at step (\d+) (T-\w{4}): .* (\d+)$", pages[0], re.MULTILINE)
     listed = {(mark, step, name): int(number) for mark, step, name, number in rows}
     assert set(listed) == {
-        (mark, step, drawing.title.split(": ")[0])
-        for drawing in templates(quay)
-        for mark, step in marks(drawing).items()
+        (mark, step, drawing.title.split(": ")[0]) for drawing in drawn for mark, step in marks(drawing).items()
     }
     assert len(listed) == len(rows) > 10
     for (_, _, name), number in listed.items():
-        head = pages[number - 1]
-        assert f"{name}: " in head
-        assert f"Page {number} of {len(pages)}" in head
-        assert "Tile A1" in head or "One sheet" in head
+        assert begins(pages, name, number)
+
+
+def begins(pages, name, number):
+    """Tell whether a template begins on a page: its name, the page's number and its first sheet stand there."""
+    head = pages[number - 1]
+    return f"{name}: " in head and f"Page {number} of {len(pages)}" in head and re.search("Tile A1|One sheet", head)
+
+
+def named_pages(text):
+    return [(name, int(number)) for name, number in re.findall(r"(T-\w{4})[^,;]*, page (\d+) of templates\.pdf", text)]
+
+
+def test_where_templates_are_printed_along_each_step_names_the_page_on_which_its_own_begins(quay, drawn, printed):
+    view, _, pages = printed
+    seen = set()
+    for bare, opening in zip(quay.openings, view.openings, strict=True):
+        alone, along = (
+            [line.text for block in blocks(PACKET.build(*each)) if isinstance(block, Steps) for line in block.lines]
+            for each in ((quay, bare), (view, opening))
+        )
+        for before, now in zip(alone, along, strict=True):
+            found = named_pages(now)
+            assert [name for name, _ in found] == re.findall(r"T-\w{4}", before)
+            assert all(begins(pages, name, number) for name, number in found)
+            # Where nothing is printed along, only the name is known; nothing else is otherwise.
+            assert not named_pages(before)
+            assert ("its list" in before) == bool(found)
+            assert "its list" not in now
+            assert now == before or found
+            seen.update(found)
+    assert {name for name, _ in seen} == {drawing.title.split(": ")[0] for drawing in drawn}
+    # Each on pages of its own, behind the list.
+    assert len({number for _, number in seen}) == len(seen) > 10
+    assert min(number for _, number in seen) > 1
+
+
+def test_a_strip_names_the_page_of_its_template(printed):
+    view, _, pages = printed
+    pairs = [
+        pair for block in blocks(TYPE_SHEETS.build(view, None)) if isinstance(block, Facts) for pair in block.pairs
+    ]
+    told = [named_pages(text) for label, text in pairs if label == "Template"]
+    assert len(told) == 2  # WOOD and METRIC are of one type
+    assert all(begins(pages, *found) for (found,) in told)
+
+
+def test_pages_that_are_otherwise_are_no_change_since_a_revision(printed, tmp_path):
+    """A packet of today is laid beside one that was frozen, of which no template was printed."""
+    view, _, _ = printed
+    few = replace(view, openings=tuple(each for each in view.openings if each.mark == "WOOD"))
+    then = replace(few, template_pages={}, revision="A")
+    same, marked = (
+        issue(few, PACKET, tmp_path / name, since=since)[0].read_bytes() for name, since in (("a", None), ("b", then))
+    )
+    assert same == marked

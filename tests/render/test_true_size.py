@@ -30,7 +30,7 @@ def middle(path):
 @pytest.mark.parametrize("paper", ["letter", "a4"])
 def test_rules_and_holes_are_exact_on_every_tile(tmp_path, paper):
     drawing = template(GIVEN, FIT, "inside", ("101", "102"))
-    sheets = render_true_size(drawing, tmp_path / "t.pdf", paper)
+    sheets = render_true_size(drawing, tmp_path / "t.pdf", paper).total
     pages = PdfReader(tmp_path / "t.pdf").pages
     assert sheets == len(pages) >= 2
     for page in pages:
@@ -92,7 +92,7 @@ def test_tiles_cover_the_drawing(size, paper):
 
 def test_one_sheet_holds_a_small_template(tmp_path):
     given, fit = ALL["in-edge"]
-    assert render_true_size(template(given, fit, "inside"), tmp_path / "t.pdf") == 1
+    assert render_true_size(template(given, fit, "inside"), tmp_path / "t.pdf").total == 1
 
 
 def test_several_templates_same_bytes_and_cancelling(tmp_path):

@@ -73,6 +73,22 @@ def test_readings_and_signals_are_those_of_the_door(at):
     assert "300 days" in known["spent"][0]
 
 
+def test_where_the_cam_stands_and_what_nobody_knows_is_said(at):
+    """CYL goes in by 28 turns, its cam at the case's centre; by one more it would stand one turn beyond."""
+    wood = at("WOOD")
+    beyond = replace(wood, fit=replace(wood.fit, stack=replace(wood.fit.stack, turns=1)))
+    for s, cam in ((wood, "at centre"), (beyond, "1 turns beyond centre")):
+        assert any(cam in text for texts in said(s).values() for text in texts)
+    bare = replace(wood, fit=replace(wood.fit, battery=None, stack=None))
+    told = [text for texts in said(bare).values() for text in texts]
+    assert any("unknown: needs the use of the opening" in text for text in told)
+    assert any("unknown: needs the cylinder's length and thread" in text for text in told)
+    standing = [text for texts in said(with_unit(wood, standing_ua=60.0)).values() for text in texts]
+    assert any("60 µA" in text for text in standing)
+    silent = [text for texts in said(with_unit(wood, standing_ua=None)).values() for text in texts]
+    assert any("unknown: needs the unit's standing current" in text for text in silent)
+
+
 def test_a_supply_is_measured_where_there_are_no_cells(at):
     wood = at("WOOD")
     supplied = replace(wood, fit=replace(wood.fit, power="supply", battery=None))

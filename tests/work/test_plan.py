@@ -12,13 +12,18 @@ from itertools import pairwise
 
 import pytest
 
+from hwsched.attributes.of_parts import FORM
 from hwsched.calc.opening.bore import Rod
 from hwsched.calc.opening.solid import apart_mm, bounds
 from hwsched.fitting.tasks import tasks_of
 from hwsched.rules.bodies import existing_bodies, head_bodies, screws_of, slot_of, solid_of
-from hwsched.values import Catalogue, Part
+from hwsched.values import Catalogue, FitPart, Item, Part
+from hwsched.work import tools as kinds
+from hwsched.work.checks import without_power
 from hwsched.work.plan import plan
 from hwsched.work.steps import STEPS
+from hwsched.work.steps.drilling import numbers, practice
+from hwsched.work.tools import of_holes
 from tests.work.conftest import situation_of
 
 RANDOM = max(250, int(os.environ.get("HWSCHED_FUZZ", "0")) // 25)
@@ -410,9 +415,203 @@ def check_words(s, found):
         assert "None" not in step.text
 
 
+def role(s, *roles):
+    return any(part.role in roles for part in s.fit.parts)
+
+
+def of_form(s, kind, form):
+    known = (s.given.catalogue.get(part.part) for part in s.fit.parts if part.role == kind)
+    return any(each is not None and each.attributes.get("form") == form for each in known)
+
+
+def cut_off(s):
+    return s.fit.stack is not None and s.fit.stack.cut_off_mm > 0
+
+
+def in_leaf(s):
+    """Whether the lead goes through the leaf, and not flat along its face."""
+    return any(hole.purpose in ("cable", "channel") for hole in s.fit.holes)
+
+
+def in_pocket(s):
+    """Whether the old lock's case stands in a pocket of the leaf."""
+    return s.leaf is not None and s.lock is not None and s.lock.lock_form in ("mortise", "euro-profile")
+
+
+def fed_from_afar(s):
+    return s.fit.power == "supply"
+
+
+def wet(s):
+    """Whether rain may reach it; where nobody has said, it may."""
+    return s.given.opening.exposure != "interior"
+
+
+def slanted(s):
+    return any(hole.up_deg or hole.edge_deg for hole in s.fit.holes if hole.purpose == "cable")
+
+
+def long_way(s):
+    """Whether the wire's way is bored through the leaf, and not drilled into its hinge edge alone."""
+    return any(hole.face == "hinge-edge" and hole.tool == "installer-bit" for hole in s.fit.holes)
+
+
+def spare_mm(s):
+    """Return what is left of the lead; a loop of less than 3 mm need not lie anywhere."""
+    left = s.fit.cable.available_mm - s.fit.cable.length_mm if s.fit.cable is not None else 0.0
+    return left if left >= 3.0 else 0.0
+
+
+def edge(s):
+    return s.fit.placement is not None and s.fit.placement.face == "edge"
+
+
+def wall(s):
+    return s.fit.placement is not None and s.fit.placement.face == "wall"
+
+
+def other_mounting(s):
+    mounted = [part for part in s.fit.parts if part.role == "mounting"]
+    known = [s.given.catalogue.get(part.part) for part in mounted]
+    return any(each is None or each.attributes.get("form") != "gasket" for each in known)
+
+
+# Words that a step says at some openings and not at others, with the openings at which whoever does it wants them.
+SAID = (
+    ("program", "Set the clock.", lambda s: role(s, "coin-cell")),
+    ("feed-off", "the coin cell keeps the clock", lambda s: role(s, "coin-cell")),
+    ("feed-off", "bench supply", fed_from_afar),
+    ("feed-off", "Take the pack out", lambda s: not fed_from_afar(s)),
+    ("bench-power", "Connect the unit to a bench supply", fed_from_afar),
+    ("bench-power", "cells into the unit's pack", lambda s: not fed_from_afar(s)),
+    ("build-cylinder", "thread lock on its screws", lambda s: of_form(s, "consumable", "thread-lock")),
+    ("build-cylinder", "off the tailpiece", cut_off),
+    ("cut-tail", "at its notch", cut_off),
+    ("cut-tail", "keeps its length", lambda s: not cut_off(s)),
+    ("cut-tail", "Thread lock", lambda s: of_form(s, "consumable", "thread-lock")),
+    ("lead-through", "Put the extension on the lead", lambda s: role(s, "lead-extension")),
+    ("lead-through", "Push the pull wire in", lambda s: in_leaf(s) and not wall(s)),
+    ("lead-through", "through the case and", lambda s: in_leaf(s) and in_pocket(s)),
+    ("lead-through", "at the unit's pocket", lambda s: in_leaf(s) and edge(s)),
+    ("lead-through", "at the access hole", lambda s: in_leaf(s) and not edge(s) and not wall(s)),
+    ("lead-through", "lay it flat along the face", lambda s: not in_leaf(s) and s.leaf is not None
+     and s.lock_form != "cabinet"),
+    ("lead-through", "from the front", lambda s: not in_leaf(s) and s.lock_form == "cabinet"),
+    ("lead-through", "not pinched under the edge of the lock's cover", lambda s: s.material == "glass"),
+    ("wire-in", "Lay the wire from the supply to where the unit comes", lambda s: s.leaf is None),
+    ("wire-in", "close the raceway", lambda s: role(s, "raceway")),
+    ("wire-in", "across the leaf", lambda s: any(hole.face == "hinge-edge" for hole in s.fit.holes)),
+    ("wire-in", "beside the case's place", lambda s: in_pocket(s)
+     and any(hole.face == "hinge-edge" for hole in s.fit.holes)),
+    ("wire-in", "to the lock's pocket", lambda s: in_pocket(s)
+     and any(hole.face == "hinge-edge" for hole in s.fit.holes)),
+    ("drill-raceway", "Stop in the lock's pocket", lambda s: in_pocket(s) and long_way(s)),
+    ("drill-raceway", "Past a panel", lambda s: not long_way(s)),
+    ("drill-bolts", "with the case as template", lambda s: s.lock_form == "gate"),
+    ("drill-bolts", "with the jig as template", lambda s: s.lock_form != "gate"),
+    ("mortise-cylinder-in", "turn the lead along with it", lambda s: s.fit.cable is not None),
+    ("mortise-cylinder-in", "the lead lies flat", lambda s: s.fit.cable is not None),
+    ("supply-mount", "off the leaf", lambda s: s.leaf is not None),
+    ("plug-in", "Press until no gap shows", wet),
+    ("cover", "gasket lies in its groove", wet),
+    ("cover", "the lead's spare", lambda s: spare_mm(s) > 0),
+    ("cover", "the slack of the lead", lambda s: spare_mm(s) == 0),
+    ("cover", "wire", fed_from_afar),
+    ("plate-on", "lead and wire through", fed_from_afar),
+    ("plate-on", "Lay the gasket under it", lambda s: of_form(s, "mounting", "gasket")),
+    ("plate-on", "With it: ", other_mounting),
+    ("plate-on", "on the wall behind the reader", wall),
+    ("plate-on", "over the access hole", lambda s: in_leaf(s) and not wall(s)),
+    ("plate-on", "where the drawing shows", lambda s: not in_leaf(s) and not wall(s)),
+    ("unit-into-edge", "to spare", lambda s: spare_mm(s) > 0),
+    ("mortise-cylinder-in", "flush with the collar", lambda s: role(s, "collar")),
+    ("mortise-cylinder-in", "as the packet says", lambda s: not role(s, "collar")),
+    ("mortise-cylinder-in", "patch's covers", lambda s: s.material == "glass"),
+    ("mortise-cylinder-off", "patch's covers", lambda s: s.material == "glass"),
+    ("drill-lead", "lean the bit", slanted),
+    ("drill-lead", "with the jig on the bolt holes", lambda s: slanted(s) and s.lock_form == "bored"),
+    ("drill-pocket", "Mill or saw and file", lambda s: s.material == "aluminium"),
+    ("drill-pocket", "Mortise", lambda s: s.material != "aluminium"),
+    ("drill-pilots", "the empty housing's plate", edge),
+    ("drill-pilots", "level", lambda s: not edge(s)),
+    ("clean", "the lock's pocket and every hole", in_pocket),
+    ("clean", "of the hole:", wall),
+    ("compare", "hand, ", lambda s: s.leaf is not None and s.lock_form != "cabinet"),
+    ("compare", "what runs behind the reader", lambda s: s.leaf is None),
+    ("wedge", "Wedge the leaf", lambda s: s.lock_form not in ("cabinet", "gate")),
+    ("wedge", "tie it", lambda s: s.lock_form == "gate"),
+    ("test", "the inactive one bolted", lambda s: s.leaf is not None and s.given.opening.form == "pair"),
+    ("test", "second person inside", lambda s: s.leaf is not None and s.lock_form not in ("cabinet", "gate")),
+    ("test", "with the gate open", lambda s: s.lock_form == "gate"),
+    ("test", "with the door open", lambda s: s.lock_form == "cabinet"),
+    ("hand-over", "Old parts and keys go to the owner", lambda s: s.leaf is not None),
+)  # fmt: skip
+
+
+def check_said(s, found):
+    """What is said at some openings only is said at those."""
+    for name, words, wanted in SAID:
+        step = found.step(name)
+        assert step is None or (words in step.text) == bool(wanted(s)), (name, words, step.text)
+
+
+AT_UNIT = ("plate-on", "plug-in", "cover")
+
+
+def check_where(s, found):
+    """What is done at a unit is done where it stands; at one that stands in the edge, in the hand."""
+    for name in (*AT_UNIT, "connect-supply", "pack-in", "power-on", "set-clock"):
+        if (step := found.step(name)) is not None and s.fit.placement is not None:
+            in_hand = name not in AT_UNIT and edge(s)
+            assert step.where == ("wall" if wall(s) else "hand" if in_hand else "inside"), name
+    for name, where in (
+        ("wire-in", "hinge edge"), ("polarity", "inside"), ("drill-lock", "key side"), ("clean", "door"),
+        ("seal", "door"), ("compare", "door"), ("test", "door"), ("hand-over", "door"),
+    ):  # fmt: skip
+        if (step := found.step(name)) is not None:
+            at_reader = "reader" if name in ("compare", "test", "hand-over") else "wall"
+            assert step.where == (where if s.leaf is not None else at_reader), name
+    if (step := found.step("lead-through")) is not None:
+        assert step.where == ("wall" if wall(s) else "lock edge" if edge(s) else "inside")
+    if (step := found.step("drill-pilots")) is not None:
+        assert step.where == ("lock edge" if edge(s) else "inside")
+
+
+SHEET = (
+    # What is tried at the end, with the openings at which there is something to be tried.
+    ("A key without permission is refused", lambda s: True),
+    ("The programmed key, leaf open", lambda s: s.leaf is not None and s.lock_form not in ("gate", "cabinet")),
+    ("The programmed key, gate open", lambda s: s.lock_form == "gate"),
+    ("The programmed key, cabinet open", lambda s: s.lock_form == "cabinet"),
+    ("The programmed key", lambda s: s.leaf is None),
+    ("Bolt or latch, closed", lambda s: s.leaf is not None),
+    # Who may have to leave finds the way with and without power; unknown counts as yes.
+    ("From inside, powered", lambda s: s.leaf is not None and s.given.opening.egress != "none"),
+    ("From inside, no power", lambda s: s.leaf is not None and s.given.opening.egress != "none"),
+    ("The leaf let go anywhere", lambda s: s.leaf is not None and s.given.opening.rating != "none"
+     and s.given.opening.form != "pair"),
+    ("Both leaves let go, anywhere", lambda s: s.leaf is not None and s.given.opening.rating != "none"
+     and s.given.opening.form == "pair"),
+    ("What the controller does", lambda s: s.leaf is None and s.given.opening.controller_output not in (None, "none")),
+    ("Fire service or alarm", lambda s: s.leaf is None and s.given.opening.controller_output not in (None, "none")),
+    ("Fire label on leaf and frame", lambda s: s.leaf is not None and s.given.opening.rating != "none"),
+    ("Cylinder head in its collar", lambda s: role(s, "collar")),
+    ("Lead and cover", lambda s: s.fit.cable is not None),
+    ("Volts at the unit, at rest", lambda s: s.unit is not None and s.fit.power != "none"),
+    ("Volts at the unit as it operates", lambda s: s.unit is not None and s.fit.power != "none"),
+    ("On loss of the supply", lambda s: s.unit is not None and s.fit.power == "supply"),
+    ("Clock, and record of the tests", lambda s: s.unit is not None),
+)  # fmt: skip
+
+
+def check_sheet(s, found):
+    assert sorted(check.text for check in found.checks) == sorted(text for text, wanted in SHEET if wanted(s))
+
+
 CHECKS = (
-    check_parts, check_holes, check_case, check_lead, check_covered, check_power, check_order_of_visit, check_hands,
-    check_tools, check_cautions, check_readings, check_words, check_leaf_off, check_own_supply, check_exit_device,
+    check_said, check_sheet, check_where, check_parts, check_holes, check_case, check_lead, check_covered, check_power,
+    check_order_of_visit, check_hands, check_tools, check_cautions, check_readings, check_words, check_leaf_off,
+    check_own_supply, check_exit_device,
 )  # fmt: skip
 
 
@@ -604,3 +803,133 @@ def test_what_stands_through_a_case_is_named_as_it_was_found(openings):
     assert "lever" not in text
     bare = replace(s, given=replace(s.given, items=()), lock=replace(s.lock, thumb_turn=None))
     assert "levers, turn and escutcheons" in plan(bare).step("case-out").text
+
+
+STOP, BOTH = "Set the stop to the depth in the table.", "so that neither splinters."
+PRACTICE = (
+    # Material, holes as depth, tool and pilot, and how it is drilled: common practice.
+    ("wood", [(9.5, "spade-bit", None)], f" {STOP}"),
+    ("wood", [(None, "spade-bit", None)], f" From both faces, {BOTH}"),
+    ("mineral-core", [(None, "hole-saw", 6.35)], f" From both faces on one pilot, {BOTH}"),
+    # Of holes made in one step some end in the leaf and some go through: both is said.
+    ("wood", [(9.5, "spade-bit", None), (None, "twist-drill", None)], f" {STOP} From both faces, {BOTH}"),
+    ("composite", [(None, "twist-drill", None), (9.5, "hole-saw", 6.35)],
+     f" {STOP} Lever the core out with a screwdriver. From both faces on one pilot, {BOTH}"),
+    # What a saw cuts through falls out by itself.
+    ("wood", [(9.5, "spade-bit", None), (None, "hole-saw", 6.35)], f" {STOP} From both faces on one pilot, {BOTH}"),
+    ("hollow-metal", [(6.0, "step-drill", None)],
+     " Punch, then drill with a drop of oil; stop behind the sheet. Deburr and touch up."),
+    ("hollow-metal", [(None, "step-drill", None), (6.0, "step-drill", 3.2)],
+     " Punch, drill the pilot, then open it up with a drop of oil; stop behind the sheet. Deburr and touch up."),
+    ("steel-gate", [(None, "hole-saw", None)],
+     " Punch, then drill with a drop of oil, through both walls. Deburr and touch up."),
+    ("aluminium", [(None, "step-drill", 3.2)],
+     " Punch, drill the pilot, then open it up slowly, with wax, through both walls. Deburr."),
+    ("glass", [(None, "hole-saw", None)], ""),
+)  # fmt: skip
+
+
+@pytest.mark.parametrize(("material", "holes", "said"), PRACTICE)
+def test_how_a_material_is_drilled(quay, of_mark, material, holes, said):
+    s = situation_of(of_mark("WOOD").points[0])
+    here = replace(s, leaf=replace(s.leaf, material=material))
+    made = tuple(
+        replace(s.fit.holes[0], depth_mm=depth, tool=tool, pilot_mm=pilot, order=n + 3)
+        for n, (depth, tool, pilot) in enumerate(holes)
+    )
+    assert practice(here, made) == said
+    assert numbers(made[:1]) == "hole 3"
+    assert numbers(made + made) == ("holes 3 and 3" if len(made) == 1 else "holes 3, 4, 3 and 4")
+
+
+@pytest.mark.parametrize(
+    ("wall", "said"),
+    [("masonry", "core bit"), ("steel", "Deburr"), ("hollow", "studs"), ("wood", "splinter"), (None, "")],
+)
+def test_how_a_wall_is_drilled(openings, wall, said):
+    s = openings["LIFT-1 1"]
+    here = replace(s, given=replace(s.given, opening=replace(s.given.opening, wall_build=wall)))
+    told = practice(here, s.fit.holes)
+    assert said in told
+    assert bool(told) == bool(wall)
+
+
+def otherwise(s):
+    """Return a lock point as it is and in other shapes that words follow from."""
+    yield s
+    few = tuple(part for part in s.fit.parts if part.role in ("unit", "cylinder", "lock", "tailpiece", "cam"))
+    yield replace(s, fit=replace(s.fit, parts=few, power="supply"))
+    lockers = [part.number for part in s.given.catalogue.of_kind("consumable") if part.text_of(FORM) == "thread-lock"]
+    more = (
+        FitPart("mounting", "ADAPTER", "mounting", 1.0, ""),
+        FitPart("consumable", lockers[0], "consumable", 1.0, ""),
+    )
+    yield replace(s, fit=replace(s.fit, parts=(*few, *more)))
+    if s.fit.cable is not None:
+        yield replace(s, fit=replace(s.fit, cable=replace(s.fit.cable, length_mm=s.fit.cable.available_mm)))
+    if s.fit.stack is not None:
+        for cut_off_mm in (0.0, 5.0):
+            yield replace(s, fit=replace(s.fit, stack=replace(s.fit.stack, cut_off_mm=cut_off_mm)))
+    if s.leaf is not None:
+        for material in ("wood", "aluminium"):
+            yield replace(s, leaf=replace(s.leaf, material=material))
+    # A bore that leans one way only, and a wire's way that is made with another tool.
+    for lean in ({"up_deg": 0.0, "edge_deg": 15.0}, {"up_deg": 45.0, "edge_deg": 0.0}):
+        holes = tuple(replace(hole, **lean) if hole.purpose == "cable" else hole for hole in s.fit.holes)
+        yield replace(s, fit=replace(s.fit, holes=holes))
+    for tool in ("installer-bit", "twist-drill"):
+        holes = tuple(replace(hole, tool=tool) if hole.face == "hinge-edge" else hole for hole in s.fit.holes)
+        yield replace(s, fit=replace(s.fit, holes=holes))
+    yield replace(
+        s, fit=replace(s.fit, cable=None, holes=tuple(hole for hole in s.fit.holes if hole.purpose != "cable"))
+    )
+
+
+def test_each_word_that_is_said_at_some_openings_is_said_at_one_and_not_at_another(plans, quay):
+    """Else the check of these words could not tell the one from the other."""
+    views = [view for view in quay.openings if view.fit is not None and view.fit.status == "fits"]
+    found = {(name, words): set() for name, words, _ in SAID}
+    # One of each lock form, of what feeds it and of where its unit stands; each in all shapes.
+    shapes = {}
+    for s in (*(situation_of(view.points[0]) for view in views), *(s for s, _ in plans.values())):
+        here = s.lock_form, s.given.opening.form, s.material, s.fit.power, s.in_edge, in_leaf(s), role(s, "raceway")
+        shapes.setdefault(here, s)
+    for each in shapes.values():
+        for s in otherwise(each):
+            made = plan(s)
+            check_said(s, made)
+            check_sheet(s, made)
+            check_where(s, made)
+            for name, words, _ in SAID:
+                if (step := made.step(name)) is not None:
+                    found[name, words].add(words in step.text)
+    assert {key: told for key, told in found.items() if told != {True, False}} == {}
+
+
+def test_without_power_an_opening_does_what_its_parts_and_what_stays_are_said_to_do(quay, of_mark):
+    """A strike that stays says its fail mode, one that is taken away does not; of none at all it is asked for."""
+    s = situation_of(of_mark("WOOD").points[0])
+    assert without_power(s) == "inside as before, key side unknown: needs its maker's word"
+    for disposition, said in (
+        ("keep", "fail-safe"),
+        ("remove", "inside as before, key side unknown: needs its maker's word"),
+    ):
+        strike = Item("strike", kind="electric-strike", disposition=disposition, fail="fail-safe")
+        assert without_power(replace(s, given=replace(s.given, items=(*s.given.items, strike)))) == said
+    lift = situation_of(of_mark("LIFT").points[0])
+    assert without_power(lift) == "unknown: needs the fail mode of what the reader opens"
+
+
+def test_what_cuts_and_what_the_cutting_wants_is_carried(quay, of_mark):
+    """Dust of mineral core and of masonry is drawn off; steel wants oil, aluminium wax, and both a file."""
+    s = situation_of(of_mark("WOOD").points[0])
+    wanted = {
+        "wood": set(), "composite": set(), "mineral-core": {"EXTRACTION"}, "hollow-metal": {"OIL", "FILE"},
+        "steel-gate": {"OIL", "FILE"}, "aluminium": {"WAX", "FILE"},
+    }  # fmt: skip
+    for material, names in wanted.items():
+        found = of_holes(replace(s, leaf=replace(s.leaf, material=material)), s.fit.holes)
+        assert {name for name in ("EXTRACTION", "OIL", "WAX", "FILE") if getattr(kinds, name) in found} == names
+    hole = replace(s.fit.holes[0], jig="boring jig", by_template=False)
+    assert "boring jig" in [tool.name for tool in of_holes(s, (hole,))]
+    assert "boring jig" not in [tool.name for tool in of_holes(s, (replace(hole, by_template=True),))]

@@ -35,6 +35,11 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
         "--walk", choices=("mark", "surveyed"), help="bound packets: order on each level, by mark or as the survey went"
     )
     parser.add_argument("--issue", action="store_true", help="packets: write down that those that are ready went out")
+    parser.add_argument(
+        "--with-templates",
+        action="store_true",
+        help="packets, type sheets: the true-size templates too; each step or strip names their page",
+    )
     parser.add_argument("--since", metavar="LETTER", help="mark what is otherwise since this revision")
     parser.add_argument(
         "--paper", choices=("letter", "a4", "a5"), default="", help="default: what the office declared, else letter"
@@ -58,6 +63,7 @@ def _run(arguments: argparse.Namespace) -> int:
     )
     from hwsched.operations.release.issued_documents import issue_by_name
     from hwsched.operations.release.issued_packets import write_down_packets
+    from hwsched.operations.release.issued_templates import issue_templates_first
     from hwsched.operations.release.printed_view import printed_view
     from hwsched.operations.release.project_view import project_view
     from hwsched.operations.release.revision_view import revision_view
@@ -68,6 +74,8 @@ def _run(arguments: argparse.Namespace) -> int:
         return wrong_usage("--issue goes with packets")
     if arguments.walk is not None and arguments.document != "bound-packets":
         return wrong_usage("--walk goes with bound-packets")
+    if arguments.with_templates and arguments.document not in ("packets", "bound-packets", "type-sheets"):
+        return wrong_usage("--with-templates goes with packets and type sheets")
     with opened(arguments) as project:
         view = project_view(project, openings_asked(project, arguments))
         view = printed_view(project, view, arguments.document, arguments.walk or "mark")
@@ -78,6 +86,9 @@ def _run(arguments: argparse.Namespace) -> int:
     with ExitStack() as stack:
         folder = stack.enter_context(scratch_folder()) if streamed else Path(arguments.output or ".")
         progress = stack.enter_context(progress_bar("Print", arguments.json or arguments.quiet))
+        templates: list[Path] = []
+        if arguments.with_templates:
+            view, templates = issue_templates_first(view, folder, paper=arguments.paper, progress=progress)
         files = issue_by_name(
             view,
             arguments.document,
@@ -87,6 +98,7 @@ def _run(arguments: argparse.Namespace) -> int:
             progress=progress,
             since=since,
         )
+        files += templates
         if streamed:
             write_through(files, arguments.output)
             files = []

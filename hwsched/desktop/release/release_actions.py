@@ -102,17 +102,31 @@ class ReleaseActions(Subject):
         def work(progress: Progress, cancelled: Cancelled) -> list[Path]:
             from hwsched.documents.release.bound_packets import BOUND_PACKETS
             from hwsched.documents.release.packet import PACKET
-            from hwsched.operations.release.issued_documents import PRINTS, issue_by_name
+            from hwsched.model.errors import ValueRefusedError
+            from hwsched.operations.release.issued_documents import PRINTS, TEMPLATES, issue_by_name
             from hwsched.operations.release.issued_packets import write_down_packets
+            from hwsched.operations.release.issued_templates import issue_templates_first
             from hwsched.operations.release.printed_view import printed_view
             from hwsched.operations.release.project_view import project_view
 
             view = project_view(workspace.project, ids, checker=workspace.checker, progress=progress)
             written: list[Path] = []
             held: dict[str, list[Path]] = {}
+            refused: ValueRefusedError | None = None
+            if TEMPLATES in names and (formats is None or "pdf" in formats):
+                # First, so that the steps of packets name the pages.
+                try:
+                    view, written = issue_templates_first(
+                        view, folder, paper=paper, progress=progress, cancelled=cancelled
+                    )
+                except HeldFilesError as error:
+                    held[TEMPLATES] = error.paths
+                except ValueRefusedError as error:
+                    # Where none is drilled by one all else is printed before that is said.
+                    refused = error
             for name, _, has in PRINTS:
                 wanted = [each for each in has if formats is None or each in formats]
-                if name not in names or not wanted:
+                if name not in names or name == TEMPLATES or not wanted:
                     continue
                 shown = printed_view(workspace.project, view, name, walk)
                 try:
@@ -130,6 +144,8 @@ class ReleaseActions(Subject):
                 kept_back.extend(each.mark for each in view.openings if not each.ready)
             if held:
                 raise HeldFilesError([path for paths in held.values() for path in paths], written)
+            if refused is not None:
+                raise refused
             return written
 
         def then(written: list[Path]) -> None:

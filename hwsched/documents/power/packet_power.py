@@ -34,7 +34,8 @@ def unproved_blocks(project: ProjectView, view: OpeningView) -> list[Block]:
     )
     if proof is None:
         return []
-    why = f"needs {', '.join(proof.missing)}" if proof.missing else proof.why
+    missing = words.needed(proof.missing, project.catalogue)
+    why = phrase("needs {missing}", missing=missing) if missing else proof.why
     return [
         Paragraph(phrase("DO NOT INSTALL. Not proved: whether every load finds its voltage; {why}.", why=why), "stop")
     ]

@@ -9,7 +9,7 @@ from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.drawings.power.riser import risers
 from hwsched.drawings.power.voltage_plot import voltage_plot
 from hwsched.language import phrase, phrase_of_count, to_phrase
-from hwsched.quantities import LengthStyle, run_unit
+from hwsched.quantities import run_unit
 from hwsched.render.blocks import Block, Cell, Column, Document, Drawings, Facts, Heading, Paragraph, Section, Table
 from hwsched.rules.saying import cure_of, message_of
 from hwsched.values.power import CircuitResult, NodeResult, PowerFinding, SupplyResult
@@ -148,7 +148,7 @@ def _supply(project: ProjectView, result: SupplyResult) -> list[Block]:
         ]
     blocks: list[Block] = [Heading(phrase("Supply {name}", name=supply.name)), Facts(tuple(pairs))]
     for circuit in result.circuits:
-        blocks += _circuit(result, circuit, project.length_style)
+        blocks += _circuit(project, result, circuit)
     blocks += _margins(result)
     blocks += _goods(project, supply.id)
     blocks += _findings([f for f in project.power.findings if f.supply_id == supply.id])
@@ -266,7 +266,8 @@ def _goods(project: ProjectView, supply_id: str) -> list[Block]:
     return blocks
 
 
-def _circuit(result: SupplyResult, circuit: CircuitResult, style: LengthStyle) -> list[Block]:
+def _circuit(project: ProjectView, result: SupplyResult, circuit: CircuitResult) -> list[Block]:
+    style = project.length_style
     alarm = {"drops": phrase("loses power"), "stays": "keeps power"}.get(
         circuit.circuit.alarm or "", phrase(words.UNKNOWN)
     )
@@ -321,7 +322,7 @@ def _circuit(result: SupplyResult, circuit: CircuitResult, style: LengthStyle) -
     marks = dict(zip(circuit.openings, circuit.marks, strict=True))
     shown = {node.opening_id for node in circuit.nodes if node.minimum_v is not None}
     hidden = [
-        f"{marks[proof.opening_id]} ({', '.join(proof.missing) or proof.why})"
+        f"{marks[proof.opening_id]} ({words.needed(proof.missing, project.catalogue) or proof.why})"
         for proof in circuit.unproved
         if proof.opening_id not in shown
     ]

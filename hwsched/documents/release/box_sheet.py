@@ -79,11 +79,12 @@ def _checks(project: ProjectView, view: OpeningView) -> list[tuple[Cell, ...]]:
             said = f"{words.length(leaf.thickness_mm, style)} thick, {words.leaf_word('material', leaf.material)}"
             rows.append((TICK, phrase("{named}Leaf", named=named), said, _named(fit, "cylinder", "lock")))
         if lock is not None:
-            said = phrase(
-                "{item_word}, backset {length}",
-                item_word=words.item_word("lock_form", lock.lock_form),
-                length=words.length(lock.backset_mm, style),
-            )
+            said = words.item_word("lock_form", lock.lock_form)
+            # A reader on a wall has no backset.
+            if leaf is not None:
+                said = phrase(
+                    "{item_word}, backset {length}", item_word=said, length=words.length(lock.backset_mm, style)
+                )
             rows.append((TICK, phrase("{named}Lock", named=named), said, _named(fit, "cylinder", "lock", "reader")))
             if fit.part("cam") is not None or fit.part("tailpiece") is not None:
                 cam = words.item_word("cam_form", lock.cam_form)

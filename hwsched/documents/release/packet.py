@@ -132,8 +132,7 @@ def _work(project: ProjectView, view: OpeningView) -> tuple[list[Block], list[Bl
     ending: list[Block] = []
     fits = view.fit.status == "fits"
     parts = situations(view)
-    style = project.length_style
-    named = [replace(each, templates=template_names(each.given, each.fit, style)) for each in parts] if fits else []
+    named = [_named(project, each) for each in parts] if fits else []
     plans = [plan(situation) for situation in named]
     if view.several and fits:
         blocks += [Columns(2), *box_blocks(project, view, plans)]
@@ -155,6 +154,13 @@ def _work(project: ProjectView, view: OpeningView) -> tuple[list[Block], list[Bl
         SignOff((phrase("Installer"), phrase("Checked by"), phrase("For the owner"))),
     ]
     return blocks, ending
+
+
+def _named(project: ProjectView, situation: Situation) -> Situation:
+    """Return a lock point with the names of its templates, and with their pages where they are printed along."""
+    pages = project.template_pages
+    names = template_names(situation.given, situation.fit, project.length_style, pages)
+    return replace(situation, templates=names, paged=bool(pages))
 
 
 def _unprinted(view: OpeningView) -> list[Block]:

@@ -1,5 +1,6 @@
 """Which true-size templates a lock point has, and by which names its packet and the templates know them."""
 
+from collections.abc import Mapping
 from typing import Final
 
 from hwsched.documents.release.short_code import short_code
@@ -11,6 +12,8 @@ from hwsched.quantities import LengthStyle
 from hwsched.rules.reading import lock_leaf
 from hwsched.values import Fit, OpeningInput
 
+TEMPLATE_FILE: Final = "templates.pdf"
+"""In which all true-size templates stand."""
 _FACES: Final = {"inside": to_phrase("inside"), "key": to_phrase("key side")}
 
 
@@ -27,12 +30,31 @@ def template_name(drawn: Drawing) -> str:
     return f"T-{short_code((drawn.title, drawn.shapes, drawn.bounds, drawn.notes))}"
 
 
-def template_names(given: OpeningInput, fit: Fit | None, style: LengthStyle) -> tuple[str, ...]:
-    """Return the names of a lock point's templates; of several each with its face."""
-    faces = faces_of(given, fit) if fit is not None else ()
+def template_names(
+    given: OpeningInput, fit: Fit | None, style: LengthStyle, pages: Mapping[str, int]
+) -> tuple[str, ...]:  # fmt: skip
+    """Return the names of a lock point's templates; of several each with its face.
+
+    Parameters
+    ----------
+    given, fit : OpeningInput, Fit
+        Survey and fit of the lock point.
+    style : LengthStyle
+        How sizes are written on the templates.
+    pages : mapping of str to int
+        Page on which a template begins, by its name, where they are printed along: it stands behind the name.
+    """
+    faces = faces_of(given, fit)
     names = [template_name(template(given, fit, face, (), style)) for face in faces if fit is not None]
-    if len(names) == 1:
-        return tuple(names)
+    said = names
+    if len(names) > 1:
+        said = [
+            phrase("{name} ({face})", name=name, face=phrase(_FACES[face]))
+            for name, face in zip(names, faces, strict=True)
+        ]
     return tuple(
-        phrase("{name} ({face})", name=name, face=phrase(_FACES[face])) for name, face in zip(names, faces, strict=True)
+        phrase("{name}, page {page} of {file}", name=each, page=pages[name], file=TEMPLATE_FILE)
+        if name in pages
+        else each
+        for name, each in zip(names, said, strict=True)
     )

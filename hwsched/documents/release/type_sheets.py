@@ -210,7 +210,7 @@ def _strip(project: ProjectView, kind: SheetType, view: OpeningView) -> list[Blo
         said = [*leaf_facts(situation, style), *lock_facts(situation, style), *fit_facts(situation, style)]
         pairs += [(f"{named}{label}", text) for label, text in said if label in map(phrase, _OF_EACH)]
         pairs.append((f"{named}{phrase('Done at the bench')}", bench_words(situation)))
-        templates = template_names(situation.given, situation.fit, style)
+        templates = template_names(situation.given, situation.fit, style, project.template_pages)
         pairs += [(f"{named}{phrase('Template')}", "; ".join(templates))] if templates else []
     pairs += [(label, text or phrase(words.UNKNOWN)) for label, text in view.own]
     blocks: list[Block] = [Heading(view.mark, 2), Facts(tuple(pairs))]

@@ -11,7 +11,7 @@ from hwsched.rules.reading import lock_item, remains
 from hwsched.rules.wording import label_of
 from hwsched.survey import ITEM
 from hwsched.survey.asked import OF_KINDS, READERS
-from hwsched.values import Item
+from hwsched.values import Catalogue, Item
 
 _OF_ANY_ITEM = ("kind", "leaf", "face", "x_mm", "y_mm", "width_mm", "height_mm", "projection_mm", "disposition")
 
@@ -41,7 +41,7 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
     if found:
         rows = tuple(
             (
-                _said(fact, walls),
+                _said(fact, walls, project.catalogue),
                 "catalogue" if fact.of_catalogue else "survey",
                 len(fact.alone),
                 len(fact.needed),
@@ -90,12 +90,13 @@ def _wall_words() -> str:
     return phrase("wall: Thickness of wall or enclosure")
 
 
-def _said(fact: MissingFact, walls: Set[str]) -> str:
+def _said(fact: MissingFact, walls: Set[str], catalogue: Catalogue) -> str:
     """Return what a fact is called: beside a reader there is no leaf, and what is measured is the wall."""
+    called = words.needed((fact.fact,), catalogue)
     beside = [mark in walls for mark in fact.needed] if fact.fact == _THICK else []
     if not any(beside):
-        return fact.label
-    return _wall_words() if all(beside) else f"{fact.label}; {_wall_words()}"
+        return called
+    return _wall_words() if all(beside) else f"{called}; {_wall_words()}"
 
 
 def _table(views: list[OpeningView], building: str) -> Table:

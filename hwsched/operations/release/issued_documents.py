@@ -46,10 +46,7 @@ def issue_by_name(
 ) -> list[Path]:
     """Write a document, or the true-size templates; see `issue` for parameters and errors."""
     if name == TEMPLATES:
-        with in_language(view.office.language):
-            return issue_templates(
-                view, folder, paper=paper or view.office.paper, progress=progress, cancelled=cancelled
-            )
+        return issue_templates(view, folder, paper=paper, progress=progress, cancelled=cancelled)
     kind = document_kind(name)
     return issue(view, kind, folder, formats, paper=paper, progress=progress, cancelled=cancelled, since=since)
 
@@ -126,7 +123,7 @@ def _issued(
     target = made_folder(folder / kind.name if kind.per_opening else folder)
     sheet = paper or view.office.paper_of(_declared_as(kind)) or "letter"
     view = replace(view, paper=sheet)
-    since = None if since is None else replace(since, paper=sheet)
+    since = None if since is None else replace(since, paper=sheet, template_pages=view.template_pages)
     if not kind.per_opening:
         sheets = Files()
         stem = safe_file_name(view.office.file_name.format(**_named(view, kind)), set())

@@ -6,18 +6,18 @@ from pathlib import Path
 
 from hwsched.documents.release.packet_facts import situations
 from hwsched.documents.release.packet_work import TEMPLATE_STEP
-from hwsched.documents.release.template_names import faces_of, template_name
+from hwsched.documents.release.template_names import TEMPLATE_FILE, faces_of, template_name
 from hwsched.documents.view import ProjectView
 from hwsched.drawings import template
 from hwsched.drawings.drawing import Drawing
 from hwsched.drawings.handing import Face
-from hwsched.language import phrase
+from hwsched.language import in_language, phrase
 from hwsched.model.errors import ValueRefusedError
 from hwsched.render.true_size import render_true_size
 from hwsched.telling.natural import natural
 from hwsched.values import PointFit
 from hwsched.work.plan import plan
-from hwsched.writing import made_folder
+from hwsched.writing import HeldFileError, HeldFilesError, made_folder
 
 
 def templates(view: ProjectView) -> list[Drawing]:
@@ -25,11 +25,11 @@ def templates(view: ProjectView) -> list[Drawing]:
 
     Those alike share one that says at which step of which packets it is laid on.
     """
-    return [drawn for drawn, _ in _drawn(view)]
+    return [drawn for drawn, _ in _drawn(view).values()]
 
 
-def _drawn(view: ProjectView) -> list[tuple[Drawing, list[str]]]:
-    """Return each template with the openings and steps that it holds for."""
+def _drawn(view: ProjectView) -> dict[str, tuple[Drawing, list[str]]]:
+    """Return each template by its name, with the openings and steps that it holds for."""
     style = view.length_style
     groups: dict[str, list[tuple[PointFit, Face, str]]] = {}
     for opening in view.openings:
@@ -41,13 +41,13 @@ def _drawn(view: ProjectView) -> list[tuple[Drawing, list[str]]]:
                 if at.fit is not None:
                     name = template_name(template(at.given, at.fit, face, (), style))
                     groups.setdefault(name, []).append((at, face, "" if step is None else str(step.number)))
-    found = []
+    found = {}
     for name, alike in groups.items():
         first, face, _ = alike[0]
         if first.fit is not None:
             said = [_said(at, step) for at, _, step in alike]
             drawn = template(first.given, first.fit, face, said, style)
-            found.append((replace(drawn, title=phrase("{name}: {title}", name=name, title=drawn.title)), said))
+            found[name] = replace(drawn, title=phrase("{name}: {title}", name=name, title=drawn.title)), said
     return found
 
 
@@ -71,22 +71,55 @@ def issue_templates(
     ------
     ValueRefusedError
         When no opening has a hole to be drilled.
+    HeldFilesError
+        When another program has the file open.
     UnwritableError
         When the folder cannot be written.
     """
+    _, files = issue_templates_first(view, folder, paper=paper, progress=progress, cancelled=cancelled)
+    return files
+
+
+def issue_templates_first(
+    view: ProjectView,
+    folder: Path,
+    *,
+    paper: str = "",
+    progress: Callable[[int, int], None] | None = None,
+    cancelled: Callable[[], bool] | None = None,
+) -> tuple[ProjectView, list[Path]]:
+    """Write the templates; return also the view of which packets and strips name the page of each as it was written.
+
+    The parameters and errors are those of `issue_templates`.
+    """
+    # A project's documents speak its office's language, whoever prints them: names of templates hang on it.
+    with in_language(view.office.language):
+        return _issued(view, folder, paper or view.office.paper, progress, cancelled)
+
+
+def _issued(
+    view: ProjectView,
+    folder: Path,
+    paper: str,
+    progress: Callable[[int, int], None] | None,
+    cancelled: Callable[[], bool] | None,
+) -> tuple[ProjectView, list[Path]]:
     found = _drawn(view)
     if not found:
         raise ValueRefusedError("templates", "no opening fits with a hole to be drilled")
-    path = made_folder(folder) / "templates.pdf"
-    listed = [(said, place) for place, (_, alike) in enumerate(found) for said in alike]
-    render_true_size(
-        [drawn for drawn, _ in found],
-        path,
-        "a4" if paper == "a4" else "letter",
-        heading=f"{view.title} · {view.revision} · {view.date}",
-        date=view.date,
-        progress=progress,
-        cancelled=cancelled,
-        contents=sorted(listed, key=lambda each: natural(each[0])),
-    )
-    return [path]
+    path = made_folder(folder) / TEMPLATE_FILE
+    listed = [(said, place) for place, (_, alike) in enumerate(found.values()) for said in alike]
+    try:
+        sheets = render_true_size(
+            [drawn for drawn, _ in found.values()],
+            path,
+            "a4" if paper == "a4" else "letter",
+            heading=f"{view.title} · {view.revision} · {view.date}",
+            date=view.date,
+            progress=progress,
+            cancelled=cancelled,
+            contents=sorted(listed, key=lambda each: natural(each[0])),
+        )
+    except HeldFileError as error:
+        raise HeldFilesError([path], []) from error
+    return replace(view, template_pages=dict(zip(found, sheets.first, strict=True))), [path]

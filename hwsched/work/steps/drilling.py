@@ -60,6 +60,14 @@ def _mark(s: Situation) -> str:
     each = phrase(", each on its own face") if _marked_at(s) == "door" else ""
     centre = phrase("the cylinder's centre line") if s.by_cylinder else phrase("the lock's centre")
     named = f" {', '.join(s.templates)}" if s.templates else ""
+    if s.paged:
+        return phrase(
+            "Mark the centres of the hole table from {centre} and the edge{each}; before drilling lay on true-size "
+            "template{named}.",
+            centre=centre,
+            each=each,
+            named=named,
+        )
     return phrase(
         "Mark the centres of the hole table from {centre} and the edge{each}; before drilling lay true-size "
         "template{named} on (page: its list).",

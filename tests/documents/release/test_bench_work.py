@@ -5,9 +5,11 @@ from dataclasses import replace
 import pytest
 
 from hwsched.documents.release.packet import PACKET
+from hwsched.documents.release.packet_facts import situations
 from hwsched.documents.release.type_sheets import build as type_sheets
 from hwsched.documents.release.type_sheets import sheet_types
 from hwsched.render.blocks import Facts, Steps
+from hwsched.values import PointFit
 from tests.documents.reading import blocks, texts
 
 ALL = (("unit", "built"), ("unit", "programmed"), ("unit", "tested"), ("cylinder", "built"))
@@ -67,6 +69,17 @@ def test_a_step_is_done_with_all_that_it_takes_and_with_nothing_less(recorded, w
 
 def test_work_at_another_piece_or_opening_is_none_here(recorded):
     assert not any(line.done for line in steps(recorded("METRIC", *ALL)))
+
+
+def test_work_at_one_lock_point_is_none_at_the_other(quay):
+    wood = next(each for each in quay.openings if each.mark == "WOOD")
+    points = tuple(
+        PointFit(replace(wood.given, point=replace(wood.given.point, id=name, number=n, name=name)), wood.fit)
+        for n, name in enumerate(("latch", "bolt"), start=1)
+    )
+    view = replace(wood, given=points[0].given, points=points, bench=frozenset(("bolt", *one) for one in ALL))
+    latch, bolt = situations(view)
+    assert (latch.bench, bolt.bench) == (frozenset(), frozenset(ALL))
 
 
 def test_a_caution_stands_at_the_first_step_that_is_still_to_do(recorded):

@@ -7,7 +7,19 @@ from pypdf import PdfReader
 
 from hwsched.documents.release.changes_marked import marked_since
 from hwsched.documents.release.packet import PACKET
-from hwsched.render.blocks import Document, Facts, Marked, Paragraph, Section, Steps, Table
+from hwsched.drawings.drawing import Drawing
+from hwsched.render.blocks import (
+    Bullets,
+    Document,
+    Drawings,
+    Facts,
+    Marked,
+    Paragraph,
+    Section,
+    StepLine,
+    Steps,
+    Table,
+)
 from hwsched.render.pdf import render_pdf
 from tests.render.pages_read import MM
 
@@ -55,6 +67,34 @@ def test_all_of_an_opening_that_was_not_there_is_marked(quay, of_mark):
     found = marks(marked_since(now, None, "C"))
     whole = {len(each.block.rows) == len(each.rows) for each in found if isinstance(each.block, Table)}
     assert whole == {True}
+
+
+def told(*blocks):
+    return Document("Packet", "Yard", "A", "2031-05-01", (Section(blocks),))
+
+
+@pytest.mark.parametrize(
+    ("then", "now", "rows"),
+    [
+        # A line of bullets, a fact, a step and a paragraph each by what it says; a table's row under its title.
+        (Bullets(("one", "two")), Bullets(("two", "three")), {1}),
+        (Facts((("Leaf", "wood"), ("Hand", "LH"))), Facts((("Leaf", "wood"), ("Hand", "RH"))), {1}),
+        (Steps((StepLine(1, "door", "a"),)), Steps((StepLine(1, "door", "b"), StepLine(2, "door", "a"))), {0}),
+        (Steps((StepLine(1, "door", "a"),)), Steps((StepLine(1, "door", "a", ("mind it",)),)), {0}),
+        (Steps((StepLine(1, "door", "a"),)), Steps((StepLine(1, "door", "a", readings=("volts",)),)), {0}),
+        (Steps((StepLine(1, "door", "a"),)), Steps((StepLine(1, "wall", "a"),)), {0}),
+        (Paragraph("a"), Paragraph("b"), {0}),
+        (Drawings((Drawing("Inside", (), (0, 0, 1, 1)),)), Drawings((Drawing("Inside", (), (0, 0, 1, 2)),)), {0}),
+        (Table((), (("a", 1), ("b", 2)), title="Holes"), Table((), (("b", 2), ("a", 3)), title="Holes"), {1}),
+        (Table((), (("a", 1),), title="Holes"), Table((), (("a", 1),), title="Box contents"), {0}),
+    ],
+    ids=lambda each: type(each).__name__ if not isinstance(each, set) else "",
+)
+def test_what_was_not_said_before_is_marked_in_each_kind_of_block(then, now, rows):
+    ((found,),) = [section.blocks for section in marked_since(told(now), told(then), "B").sections]
+    assert found == Marked(now, frozenset(rows), "B")
+    ((same,),) = [section.blocks for section in marked_since(told(now), told(now), "B").sections]
+    assert same == now
 
 
 @pytest.mark.parametrize("at_door", [False, True])

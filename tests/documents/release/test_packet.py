@@ -10,14 +10,14 @@ import pytest
 from pypdf import PdfReader
 
 from hwsched.documents.release.packet import PACKET, spent_words
-from hwsched.documents.view import OpeningView, ProjectView
+from hwsched.documents.view import OpeningView, Photo, ProjectView
 from hwsched.drawings.drawing import Callout
-from hwsched.render.blocks import Bullets, Drawings
+from hwsched.render.blocks import Bullets, Drawings, Picture
 from hwsched.render.pdf import render_pdf
 from hwsched.rules.rule import DEFERS
 from hwsched.rules.wording import unknown
-from hwsched.values import Catalogue, Finding, Hole, Part, PointFit
-from hwsched.values.fit import Purpose
+from hwsched.values import Catalogue, Finding, Fit, Hole, Item, Need, Part, PointFit
+from hwsched.values.fit import Purpose, Refusal
 from tests.documents.reading import blocks, facts, lines, texts, ticked
 from tests.drawings.measuring import dimensions
 from tests.drawings.openings import FIT, GIVEN, fit_part
@@ -199,6 +199,7 @@ def test_sizes_are_written_as_the_project_writes_lengths(style, expected):
 def test_several_alike_say_how_many_and_which_tool_and_jig():
     line = line_of(name="pilots", count=4, tool="twist-drill", jig="the plate as template", by_template=True)
     assert line["Hole"] == "pilots ×4"
+    assert [line_of(name="bolts", count=count)["Hole"] for count in (1, 2)] == ["bolts", "bolts ×2"]
     assert line["Tool"] == "twist drill, the plate as template"
     assert line_of(tool="hole-saw")["Tool"] == "hole saw"
     assert line_of(jig="jig")["Tool"] == "jig"
@@ -745,3 +746,66 @@ def test_beside_a_unit_in_the_edge_it_lies_in_the_pocket(quay, of_mark):
     ]  # fmt: skip
     assert sum(text.startswith("Spare lead ") and text.endswith(": in the pocket") for text in callouts) == 1
     assert any("to spare, is guided into the pocket beside it" in text for text in texts(document))
+
+
+def test_a_missing_fact_of_an_item_names_the_items_that_lack_it(quay, of_mark):
+    """Nobody measured where the lite is; the closer was. What is missing of the leaf is named as it is."""
+    wood = of_mark("WOOD")
+    items = (Item("i1", kind="lite", height_mm=1.0), Item("i2", kind="closer", x_mm=1.0, height_mm=1.0))
+    needs = (
+        Need("existing_item.x_mm", "existing item: From lock edge", "placement"),
+        Need("existing_item.height_mm", "existing item: Height", "placement"),
+        Need("leaf.width_mm", "leaf: Leaf width", "holes"),
+        Need("leaf.height_mm", "leaf: Leaf height", "holes"),
+    )
+    given = replace(wood.given, items=items)
+    fit = Fit("to-measure", needs=needs)
+    view = replace(wood, given=given, fit=fit, points=(PointFit(given, fit),))
+    (stop,) = [block.text for block in blocks(PACKET.build(quay, view)) if getattr(block, "style", "") == "stop"]
+    # Whose kind lacks nothing keeps the survey's words; what hangs on several facts is said once behind them.
+    assert stop == (
+        "DO NOT INSTALL. Unknown: needs lite or vision panel: From lock edge; existing item: Height (placement); "
+        "needs leaf: Leaf width, Leaf height (holes)."
+    )
+
+
+def test_why_nothing_fits_is_said_by_the_first_three_refusals_of_each_lock_point_that_does_not(quay, of_mark):
+    wood = of_mark("WOOD")
+    refused = tuple(Refusal(f"P{n}", "unit", "plate-within-leaf", f"short by {n} mm") for n in range(4))
+    fit = Fit("does-not-fit", refused=refused)
+    for name, where in (("", ""), ("latch", "latch, ")):
+        given = replace(wood.given, point=replace(wood.given.point, name=name))
+        view = replace(wood, given=given, fit=fit, points=(PointFit(given, fit),))
+        (stop,) = [block.text for block in blocks(PACKET.build(quay, view)) if getattr(block, "style", "") == "stop"]
+        told = "; ".join(f"{where}P{n}: short by {n} mm" for n in range(3))
+        assert stop == f"DO NOT INSTALL. No combination of parts fits. {told}"
+    # What was refused at a lock point that fits all the same says nothing of why the other does not.
+    points = tuple(
+        PointFit(replace(wood.given, point=replace(wood.given.point, name=name)), its)
+        for name, its in (("latch", replace(wood.fit, refused=refused)), ("bolt", replace(fit, refused=refused[:1])))
+    )
+    view = replace(wood, given=points[0].given, fit=fit, points=points)
+    (stop,) = [block.text for block in blocks(PACKET.build(quay, view)) if getattr(block, "style", "") == "stop"]
+    assert stop == "DO NOT INSTALL. No combination of parts fits. bolt, P0: short by 0 mm"
+
+
+def test_what_the_rules_say_is_printed_with_who_waived_it_and_without_notes(quay, of_mark):
+    made = Finding("made-up", "holes", "warning", "It says so.", "common practice", "Do so.")
+    findings = (made, replace(made, message="So too.", waived=True, waived_by="Ann"), replace(made, severity="note"))
+    said = texts(PACKET.build(quay, replace(of_mark("WOOD"), findings=findings)))
+    assert [text for text in said if "Do so." in text] == [
+        "Warning: It says so. Do so.", "Warning (waived by Ann): So too. Do so.",
+    ]  # fmt: skip
+
+
+def test_a_photo_is_as_high_as_there_is_room_and_never_too_low_to_see_a_door(quay, of_mark):
+    """A hand's breadth of 48 mm first, then 32 and 22; where none has room it says where the photo is."""
+    wood = replace(of_mark("WOOD"), photo=Photo("front.jpg", b"a picture"))
+    pictures = [block for block in blocks(PACKET.build(quay, wood)) if isinstance(block, Picture)]
+    first = pictures[: len(pictures) // 2]
+    assert pictures == first * 2  # beside the section, and again where the sheets end
+    assert [each.height_mm for each in first] == [48.0, 32.0, 22.0, 0.0]
+    assert all(each.spare for each in first)
+    assert first[-1].content == b""
+    assert "front.jpg" in first[-1].caption
+    assert not [block for block in blocks(PACKET.build(quay, of_mark("WOOD"))) if isinstance(block, Picture)]

@@ -3,6 +3,7 @@
 from collections import Counter
 from dataclasses import replace
 
+import pytest
 from openpyxl import load_workbook
 from pypdf import PdfReader
 
@@ -10,7 +11,8 @@ from hwsched.documents.release.schedule import SCHEDULE
 from hwsched.documents.release.schedule_across import SCHEDULE_ACROSS
 from hwsched.operations.release.issued_documents import issue
 from hwsched.render.blocks import Facts, Heading, Paragraph, Table
-from hwsched.values import PointFit
+from hwsched.values import Finding, Fit, PointFit
+from hwsched.values.fit import Refusal
 from hwsched.values.office import Office
 from tests.documents.reading import blocks, facts, lines
 
@@ -272,3 +274,95 @@ def test_hundreds_of_marks_are_listed_as_wide_as_the_page_and_none_is_lost(quay)
         # Whatever is said of the first is said of all that are like it.
         assert len(marks) == int(count)
         assert {f"W{number}" for number in range(60)} <= set(marks)
+
+
+@pytest.mark.parametrize(("count", "more"), [(4, ""), (5, "and 1 more refusals"), (7, "and 3 more refusals")])
+def test_of_many_refusals_four_are_named_and_the_others_counted(quay, count, more):
+    refused = tuple(Refusal(f"P{n}", "unit", "plate-within-leaf", f"short by {n} mm") for n in range(count))
+    fit = Fit("does-not-fit", refused=refused)
+    wood = next(each for each in quay.openings if each.mark == "WOOD")
+    for name in ("", "latch"):
+        given = replace(wood.given, point=replace(wood.given.point, name=name))
+        view = replace(wood, given=given, fit=fit, points=(PointFit(given, fit),))
+        (line,) = lines(SCHEDULE.build(replace(quay, openings=(view,)), None), "Does not fit, or to measure")
+        named = [f"P{n}: short by {n} mm" for n in range(4)] + ([more] if more else [])
+        # Of several lock points each line says of which it is.
+        assert line["Why"].split("\n") == [f"{name}: {each}" if name else each for each in named]
+        assert line["Status"] == "Does not fit"
+
+
+def test_openings_that_are_not_fitted_for_the_same_reason_are_one_line(quay):
+    """One whose fit does not count says why, and is told to be fitted; two of them are one line."""
+    wood, metric = (each for each in quay.openings if each.mark in ("WOOD", "METRIC"))
+    stale = [replace(each, fit=None, points=(), standing="facts-changed") for each in (wood, metric)]
+    unseen = [each for each in quay.openings if each.mark == "UNSEEN"]
+    document = SCHEDULE.build(replace(quay, openings=(*stale, *unseen)), None)
+    found = lines(document, "Does not fit, or to measure")
+    assert [line["Mark"] for line in found] == [", ".join(each.mark for each in stale), "UNSEEN"]
+    assert found[0]["Status"] == "Not worked out"
+    assert found[0]["Why"] == f"No fit counts: {stale[0].unfitted}. Fit the opening."
+    fitted = [each for each in quay.openings if each.mark != "UNSEEN"]
+    said = [block.text for block in blocks(SCHEDULE.build(replace(quay, openings=tuple(fitted)), None))
+            if isinstance(block, Paragraph)]  # fmt: skip
+    assert "None: every opening fits." in said
+
+
+def test_the_summary_counts_what_is_held_open_and_waived(quay):
+    """WOOD has an error, an unknown and a waived warning: it is held; METRIC's error is waived, and holds nothing."""
+    made = Finding("made-up", "holes", "error", "It says so.", "common practice", "Do so.")
+    unknown = replace(made, severity="note", needs=("leaf.width_mm",))
+    waived = replace(made, severity="warning", waived=True, waived_by="Ann")
+    findings = {"WOOD": (made, unknown, waived), "METRIC": (replace(made, waived=True, waived_by="Ann"),)}
+    openings = tuple(replace(each, findings=findings.get(each.mark, ())) for each in quay.openings)
+    view = replace(quay, openings=openings, rules_run=7, rules_off=("x-rule", "y-rule"))
+    document = SCHEDULE.build(view, None)
+    said = facts(replace(document, sections=document.sections[:1]))
+    assert said["Held by errors"] == "1"
+    assert said["Open findings"] == "1 error, 0 warning, 1 note"
+    checked = next(
+        block.text for block in blocks(document) if isinstance(block, Paragraph) and "rules were" in block.text
+    )
+    assert checked == (
+        "7 rules were run. Switched off: x-rule, y-rule. Findings that say unknown because facts are missing: 1. "
+        "Waivers in force: 2."
+    )
+    index = {line["Mark"]: line["Status"] for line in lines(document, "Opening index")}
+    assert (index["WOOD"], index["METRIC"]) == ("Fits · held", "Fits")
+    # The worst first; what is waived behind all that is open.
+    assert [line["Severity"] for line in lines(document, "Findings")] == [
+        "Error", "Note", "Error (waived: Ann)", "Warning (waived: Ann)",
+    ]  # fmt: skip
+    none = SCHEDULE.build(
+        replace(view, openings=tuple(replace(each, findings=()) for each in openings), rules_off=()), None
+    )
+    texts = [block.text for block in blocks(none) if isinstance(block, Paragraph)]
+    assert any("Switched off: none." in text for text in texts)
+    assert "No rule has found anything." in texts
+
+
+def test_without_openings_the_horizontal_form_says_so(quay):
+    said = [
+        block.text
+        for block in blocks(SCHEDULE_ACROSS.build(replace(quay, openings=()), None))
+        if isinstance(block, Paragraph)
+    ]
+    assert said[0] == "No opening."
+    assert "No opening." not in str(SCHEDULE_ACROSS.build(quay, None))
+
+
+def test_the_horizontal_form_has_a_line_a_lock_point_and_says_what_is_held(quay):
+    wood = next(each for each in quay.openings if each.mark == "WOOD")
+    made = Finding("made-up", "holes", "error", "It says so.", "common practice", "Do so.")
+    given = [replace(wood.given, point=replace(wood.given.point, name=name)) for name in ("latch", "bolt")]
+    twice = replace(wood, given=given[0], points=(PointFit(given[0], wood.fit), PointFit(given[1], None)))
+    for view, marks, status in (
+        (twice, ["WOOD latch", "WOOD bolt"], "Fits"), (replace(wood, findings=(made,)), ["WOOD"], "Fits · held"),
+    ):  # fmt: skip
+        found = lines(SCHEDULE_ACROSS.build(replace(quay, openings=(view,)), None), "Schedule, horizontal form")
+        assert [line["Mark"] for line in found] == marks
+        assert {line["Status"] for line in found} == {status}
+    # A lock point that is not fitted takes nothing.
+    first, second = (list(line.values())[6:-1] for line in lines(
+        SCHEDULE_ACROSS.build(replace(quay, openings=(twice,)), None), "Schedule, horizontal form"))  # fmt: skip
+    assert any(first)
+    assert not any(second)

@@ -7,8 +7,8 @@ import pytest
 from pypdf import PdfReader
 
 from hwsched.documents.release.packet_facts import situations
-from hwsched.documents.release.type_sheets import TYPE_SHEETS, sheet_types
-from hwsched.render.blocks import Bullets, Facts, Heading, Paragraph, Steps, Table
+from hwsched.documents.release.type_sheets import TYPE_SHEETS, shared_blocks, sheet_types
+from hwsched.render.blocks import Bullets, Drawings, Facts, Heading, Paragraph, Steps, Table
 from hwsched.render.pdf import render_pdf
 from hwsched.values import Finding
 from hwsched.work.plan import plan
@@ -97,6 +97,23 @@ def test_steps_stand_once_and_each_opening_has_a_strip(pages):
     tests = [block for block in sheet.blocks if isinstance(block, Table) and block.title == "Test sheet"]
     lines = [block.text for block in strips.blocks if isinstance(block, Paragraph) and "ests passed" in block.text]
     assert [line.count("[") for line in lines] == [len(tests[0].rows)] * 2
+
+
+def test_where_there_is_no_leaf_nothing_is_drawn_of_one(quay, of_mark):
+    """A lift has its hole in the wall; of all else the sheet has detail and section, and the bore that leans.
+
+    What stands in the edge is seen from there.
+    """
+    detail = "Lock and unit, inside"
+    views = {
+        "LIFT": [], "WOOD": [detail, "Section A-A, at the cylinder"],
+        "SMALL": [detail, "Section A-A, at the lock", "Bore detail"], "POCKET": [detail, "Lock edge"],
+    }  # fmt: skip
+    for mark, titles in views.items():
+        found = [block for block in shared_blocks(quay, of_mark(mark)) if isinstance(block, Drawings)]
+        assert [drawing.title for block in found for drawing in block.drawings if drawing.to_scale] == titles
+        # Beside the views their legend; where there are none, not even words in their place.
+        assert bool(found) == bool(titles)
 
 
 def test_what_the_rules_say_of_an_opening_stands_on_its_strip(quay, of_mark):

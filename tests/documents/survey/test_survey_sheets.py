@@ -173,6 +173,20 @@ def test_a_wall_s_thickness_stands_where_the_rules_read_it():
     assert "Leaf thickness" not in asked(sheet(reader, "fraction"))
 
 
+def test_a_choice_of_few_words_is_ticked_and_one_of_many_is_written():
+    """A rating is one of eight words, said without their unit; of thirteen groups of occupancy one is written."""
+    empty = replace(DOOR, opening=replace(DOOR.opening, rating=None))
+    found = {each.label: each for each in blanks(sheet(empty, "mm"))}
+    (rating,) = (each for label, each in found.items() if label.startswith("Fire rating"))
+    assert rating.label == "Fire rating, min"
+    assert len(rating.words) == 8
+    assert not any(word.endswith("min") for word in rating.words)
+    assert found["Occupancy group"].words == ()
+    assert found["Sprinklered throughout"].words == ("yes", "no")
+    # A number is written, whatever it is.
+    assert found["Backset"].words == ()
+
+
 def test_an_own_field_has_its_place():
     section = sheet(DOOR, "mm", (("Alarm zone", "4"), ("Cleaner", "")))
     assert known(section)["Alarm zone"] == "4"

@@ -5,9 +5,10 @@ from functools import partial
 from typing import Final
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QHBoxLayout, QLineEdit, QToolButton, QWidget
+from PySide6.QtWidgets import QLineEdit, QToolButton, QWidget
 
-from hwsched.desktop.tokens import SPACE, TARGET, scaled, wide
+from hwsched.desktop.flow import Flow
+from hwsched.desktop.tokens import TARGET, scaled, wide
 from hwsched.language import phrase, to_phrase
 
 
@@ -32,9 +33,8 @@ class KeptViews(QWidget):
         self._common = common
         self._named: Sequence[str] = ()
         self.buttons: dict[str, QToolButton] = {}
-        self._row = QHBoxLayout(self)
+        self._row = Flow(self)
         self._row.setContentsMargins(0, 0, 0, 0)
-        self._row.setSpacing(SPACE.hair)
         self.name = QLineEdit()
         self.name.setPlaceholderText(phrase("Name of this view, then Return"))
         self.name.setAccessibleName(phrase("Name under which this view is kept"))
@@ -48,7 +48,6 @@ class KeptViews(QWidget):
         self._row.addWidget(self.keep)
         self._row.addWidget(self.name)
         self._row.addWidget(self.forget)
-        self._row.addStretch(1)
         self.name.hide()
         self.show_views((), "")
 
@@ -66,7 +65,7 @@ class KeptViews(QWidget):
             made.setCheckable(True)
             made.setChecked(name == present)
             self.buttons[name] = made
-            self._row.insertWidget(place, made)
+            self._row.insert(place, made)
         self.forget.setVisible(present in named)
 
     _present = ""

@@ -9,6 +9,7 @@ from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QToolButton, QVBoxLayout, QWidget
 
+from hwsched.desktop.flow import Flow
 from hwsched.desktop.grid.asking import Understanding, understand
 from hwsched.desktop.grid.offers import Offers
 from hwsched.desktop.tokens import SPACE, TARGET, colour, scaled
@@ -64,8 +65,9 @@ class QueryLine(QWidget):
         self._buttons: list[QToolButton] = []
         self._besides: Sequence[Besides] = ()
         self._shown: object = None
-        self.bar = QHBoxLayout()
-        self.bar.addWidget(self.line, 1)
+        self.bar = Flow()
+        self.bar.addWidget(self.line)
+        self.bar.stretched = self.line
         self.bar.addWidget(self.add)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)

@@ -3,7 +3,9 @@
 R is openpyxl's bare reading of the 10,000 x 30 workbook, E an empty window of the toolkit, both of the same run. Usable
 is a window whose openings are seen, searched, ordered and chosen; checked, one that knows of each how it stands. Both
 are told in the processor's time, since others may work on the machine. The watchdog is a timer of the event loop: the
-longest time between two of its calls is how long a person waits.
+longest time between two of its calls is how long a person waits, which is told beside what the screen's thread itself
+worked in it. A survey is taken in by hand: read, looked at, taken in, checked. Modules are compiled before, as those of
+a program are that is installed.
 """
 
 import os
@@ -27,6 +29,12 @@ USABLE_MOST = 0.5
 GAP_LEAST = 25
 MEMORY_MB = 300
 
+COMPILED = """
+import PySide6.QtTest
+import hwsched.desktop.window, hwsched.desktop.survey.preview_dialog
+import hwsched.operations.findings.checking, hwsched.operations.survey.survey_import
+"""
+
 EMPTY = """
 import time
 from PySide6.QtWidgets import QApplication, QMainWindow
@@ -37,10 +45,9 @@ application.processEvents()
 print(time.process_time())
 """
 
-WORK = """
+BEGIN = """
 import sys, time
-from PySide6.QtCore import QEventLoop, QTimer, Qt
-from PySide6.QtTest import QTest
+from PySide6.QtCore import QEventLoop, QTimer
 from PySide6.QtWidgets import QApplication
 application = QApplication([])
 from hwsched.desktop.preferences import Preferences
@@ -64,43 +71,70 @@ def until(true):
     timer.start(5)
     loop.exec()
 
-until(window.openings.register.total)
-window.openings.table.viewport().repaint()
-print("usable", time.process_time())
-until(lambda: window.frame.state.filled and not window.frame.jobs.busy)
-window.openings.table.viewport().repaint()
-print("checked", time.process_time())
-print("memory", most_mb())
-last, longest = [time.perf_counter()], [0.0]
+def rest(s):
+    end = time.perf_counter() + s
+    until(lambda: time.perf_counter() >= end)
+
+last, longest = [0.0, 0.0], [0.0, 0.0]
 
 def beat():
-    now = time.perf_counter()
-    longest[0] = max(longest[0], now - last[0])
-    last[0] = now
+    now = time.perf_counter(), time.thread_time()
+    longest[:] = max(longest, [now[0] - last[0], now[1] - last[1]])
+    last[:] = now
 
 watch = QTimer()
 watch.timeout.connect(beat)
-watch.start(1)
 
-def gap(name, act):
+def gap(name, act, done=lambda: not window.frame.jobs.busy):
     until(lambda: not window.frame.jobs.busy)
-    QTest.qWait(200)
-    last[0], longest[0] = time.perf_counter(), 0.0
+    rest(0.2)
+    last[:], longest[:] = [time.perf_counter(), time.thread_time()], [0.0, 0.0]
+    watch.start(1)
     act()
-    QTest.qWait(20)
-    until(lambda: not window.frame.jobs.busy)
-    QTest.qWait(50)
-    print("gap", name, longest[0])
+    rest(0.02)
+    until(done)
+    rest(0.05)
+    watch.stop()
+    print("gap", name, *longest)
 
+def end():
+    print("memory", most_mb())
+    # It closes once what is counted for Today has stopped.
+    window.close()
+    until(lambda: not window.isVisible())
+"""
+
+WORK = """
+until(window.openings.register.total)
+window.openings.table.viewport().repaint()
+print("usable", time.process_time())
+filled = lambda: window.frame.state.filled and not window.frame.jobs.busy
+gap("open", lambda: None, filled)
+window.openings.table.viewport().repaint()
+print("checked", time.process_time())
+print("memory", most_mb())
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
 gap("check", window.fitting.act_check.trigger)
 gap("cost", lambda: window.frame.go("cost"))
 window.frame.go("openings")
 gap("select-all", lambda: QTest.keyClick(window.openings.table, Qt.Key.Key_A, Qt.KeyboardModifier.ControlModifier))
 gap("today", lambda: window.frame.go("today"))
-print("memory", most_mb())
-# It closes once what is counted for Today has stopped.
-window.close()
-until(lambda: not window.isVisible())
+end()
+"""
+
+IMPORT = """
+from pathlib import Path
+from PySide6.QtCore import Qt
+from PySide6.QtTest import QTest
+until(lambda: not window.frame.jobs.busy and window.frame.state.workspace.turn)
+gap("import-read", lambda: window.survey.take_survey(Path(sys.argv[2])))
+look = window.survey.preview
+assert look.isVisible() and look.take.isEnabled()
+press = lambda: QTest.mouseClick(look.take, Qt.MouseButton.LeftButton)
+gap("import-taken", press, lambda: window.frame.state.filled and not window.frame.jobs.busy)
+assert window.openings.register.total() == 10_000
+end()
 """
 
 
@@ -117,37 +151,46 @@ def made(tmp_path_factory):
         taken.append(time.process_time() - began)
     with create_project(folder / "p.hwsched", "P", bare_unit="in") as project:
         import_catalogue(project, SAMPLE / "catalogue.xlsx", who="b")
+        shutil.copy(project.path, folder / "bare.hwsched")
         import_survey(project, path, SurveyOptions(), who="b")
         fit_openings(project, who="b")
-    return min(times), min(taken), folder / "p.hwsched"
+    return min(times), min(taken), folder
 
 
 def run(program, tmp_path, *words):
     said = {"QT_QPA_PLATFORM": "offscreen", "XDG_CONFIG_HOME": str(tmp_path), "HOME": str(tmp_path)}
+    said["PYTHONPYCACHEPREFIX"] = str(tmp_path / "compiled")
+    others = {name: word for name, word in os.environ.items() if name != "PYTHONDONTWRITEBYTECODE"}
     done = subprocess.run(
-        [sys.executable, "-c", program, *map(str, words)], env={**os.environ, **said}, capture_output=True, text=True,
+        [sys.executable, "-c", program, *map(str, words)], env={**others, **said}, capture_output=True, text=True,
         timeout=900, check=True,
     )  # fmt: skip
     return [line.split() for line in done.stdout.splitlines()]
 
 
 def test_usable_at_once_never_deaf_and_small(made, tmp_path):
-    bare_s, bare_cpu_s, path = made
-    held = tmp_path / "p.hwsched"
-    shutil.copy(path, held)
+    bare_s, bare_cpu_s, folder = made
+    held, bare = tmp_path / "p.hwsched", tmp_path / "bare.hwsched"
+    for each in (held, bare):
+        shutil.copy(folder / each.name, each)
+    run(COMPILED, tmp_path)
+    taken_in = run(BEGIN + IMPORT, tmp_path, bare, folder / "survey.xlsx")
     empty_s = min(float(run(EMPTY, tmp_path)[0][0]) for _ in range(2))
-    said = run(WORK, tmp_path, held)
+    said = run(BEGIN + WORK, tmp_path, held)
     usable, checked = (
         float(next(line[1] for line in said if line[0] == name)) - empty_s for name in ("usable", "checked")
     )
     memory = max(float(line[1]) for line in said if line[0] == "memory")
-    gaps = {line[1]: float(line[2]) for line in said if line[0] == "gap"}
+    gaps = {line[1]: (float(line[2]), float(line[3])) for line in (*said, *taken_in) if line[0] == "gap"}
     print(
         f"\n10,000 openings, R {bare_cpu_s:.2f} s, E {empty_s:.2f} s: usable {usable / bare_cpu_s:.2f} R after E "
         f"(at most {USABLE_MOST}), checked {checked / bare_cpu_s:.2f} R"
     )
-    print(", ".join(f"{name} R/{bare_s / gap:.0f}" for name, gap in gaps.items()), f"(at least R/{GAP_LEAST})")
-    print(f"memory {memory:.0f} MB (at most {MEMORY_MB})")
+    print(
+        ", ".join(f"{name} R/{bare_s / gap:.0f}, its own work {own:.3f} s" for name, (gap, own) in gaps.items()),
+        f"(at least R/{GAP_LEAST})",
+    )
+    print(f"memory {memory:.0f} MB (at most {MEMORY_MB}), taking the survey in {float(taken_in[-1][1]):.0f} MB")
     assert usable <= USABLE_MOST * bare_cpu_s
-    assert all(gap <= bare_s / GAP_LEAST for gap in gaps.values()), gaps
+    assert all(gap <= bare_s / GAP_LEAST for gap, _ in gaps.values()), gaps
     assert memory <= MEMORY_MB

@@ -58,7 +58,9 @@ def window(qtbot, tmp_path, file):
 def seen(window, qtbot, before=None):
     qtbot.waitUntil(
         lambda: (
-            window.survey.preview is not before and window.survey.preview.isVisible() and not window.frame.jobs.busy
+            window.survey.preview not in (None, before)
+            and window.survey.preview.isVisible()
+            and not window.frame.jobs.busy
         ),
         timeout=20000,
     )

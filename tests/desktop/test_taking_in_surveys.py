@@ -49,7 +49,9 @@ def pick(window, qtbot, box, label):
     view = box.view()
     view.setCurrentIndex(box.model().index(wanted, 0))
     QTest.keyClick(view, Qt.Key.Key_Return)
-    qtbot.waitUntil(lambda: window.survey.preview is not before and window.survey.preview.isVisible(), timeout=20000)
+    qtbot.waitUntil(
+        lambda: window.survey.preview not in (None, before) and window.survey.preview.isVisible(), timeout=20000
+    )
     return window.survey.preview.reading
 
 

@@ -1,7 +1,7 @@
 """Shows what a survey would change before anything is written."""
 
 from dataclasses import replace
-from typing import Final
+from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent
@@ -28,8 +28,10 @@ from hwsched.exchange.survey.difference import Preview
 from hwsched.exchange.survey.facts import Decisions, SurveyOptions
 from hwsched.exchange.survey.outline import SheetOutline
 from hwsched.language import phrase, to_phrase
-from hwsched.operations.survey.survey_import import LaidOpen
 from hwsched.quantities import LengthStyle
+
+if TYPE_CHECKING:
+    from hwsched.operations.survey.survey_import import LaidOpen
 
 DECIDING: Final = to_phrase("Decide")
 """Title of the page of decisions."""
@@ -76,7 +78,7 @@ class PreviewDialog(QDialog):
     def __init__(
         self,
         file: str,
-        opened: LaidOpen,
+        opened: "LaidOpen",
         options: SurveyOptions,
         parent: QWidget | None = None,
         first: str = "",

@@ -6,6 +6,7 @@ from functools import partial
 from typing import Any, Final
 
 from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
     QComboBox,
     QFormLayout,
@@ -78,7 +79,7 @@ class ReadingPage(QWidget):
         self.words.setHorizontalHeaderLabels([phrase("Column"), phrase("Word"), phrase("Cells"), phrase("Means")])
         for table in (self.columns, self.words):
             table.setTabKeyNavigation(False)
-        self._fill_columns()
+        self._filled = False
         self._fill_words(unknown)
         form = QFormLayout()
         form.addRow(phrase("&Sheet"), self.sheet)
@@ -98,6 +99,13 @@ class ReadingPage(QWidget):
         self.unit.activated.connect(self._say_file)
         self.openings_in.activated.connect(self._say_file)
         self.proposals.activated.connect(self._say_file)
+
+    def showEvent(self, event: QShowEvent) -> None:  # noqa: N802
+        """Fill in the columns once somebody looks: each has a list of all facts."""
+        if not self._filled:
+            self._filled = True
+            self._fill_columns()
+        super().showEvent(event)
 
     def _fill_columns(self) -> None:
         columns = self.shown.columns if self.shown else ()

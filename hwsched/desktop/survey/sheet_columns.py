@@ -11,28 +11,41 @@ from hwsched.exchange.survey.facts import Question
 from hwsched.exchange.survey.outline import SheetOutline
 
 _MEASURED: Final = 200
-"""Rows by which the width of a column is measured."""
+"""Rows below the header by which the width of a column is measured."""
+_UNREAD: Final = 40
+"""Rows by which it is measured where nothing is read in it."""
 _BESIDE_TEXT: Final = 24
 
 
-def fit_columns(table: QTableView, model: SheetModel, sheet: SheetOutline | None) -> None:
-    """Give columns the width of what is read in them: a title or a note runs over the cells beside it."""
+def fit_columns(table: QTableView, model: SheetModel, sheet: SheetOutline | None, most: int) -> None:
+    """Give columns the width of what is read in them, up to the most: a title or a note runs over the cells beside it.
+
+    The toolkit would ask for all that is to be said of a thousand rows, and the window stand still meanwhile.
+    """
     if sheet is None or not sheet.columns:
+        header = table.horizontalHeader()
+        held = header.maximumSectionSize()
+        header.setMaximumSectionSize(most)
+        header.setResizeContentsPrecision(_UNREAD)
+        table.resizeColumnsToContents()
+        header.setMaximumSectionSize(held)
         return
     metrics = table.fontMetrics()
-    passed = sheet.passed.keys()
-    rows = [row for row in range(sheet.header_first, model.rowCount() + 1) if row not in passed]
+    passed, width = sheet.passed.keys(), model.columnCount()
+    last = min(model.rowCount(), sheet.header_row + _MEASURED)
+    first = [[model.text(row, column) for column in range(width)] for row in range(last)]
+    read = [line for row, line in enumerate(first, start=1) if row >= sheet.header_first and row not in passed]
     header = table.horizontalHeader()
-    for column in range(model.columnCount()):
-        texts = [model.index(row - 1, column).data() or "" for row in rows[:_MEASURED]]
+    for column in range(width):
+        texts = {line[column] for line in read}
         wide = max(map(metrics.horizontalAdvance, texts), default=0) + _BESIDE_TEXT
         least = header.sectionSizeFromContents(column).width()
-        table.setColumnWidth(column, min(max(wide, least), table.columnWidth(column)))
-    for row in range(min(model.rowCount(), _MEASURED)):
-        filled = [column for column in range(model.columnCount()) if model.index(row, column).data()]
+        table.setColumnWidth(column, min(max(wide, least), most))
+    for row, line in enumerate(first):
+        filled = [column for column, text in enumerate(line) if text]
         alone = len(filled) == 1 and (row + 1 in passed or row + 1 < sheet.header_first)
-        if alone and filled[0] + 1 < model.columnCount():
-            table.setSpan(row, filled[0], 1, model.columnCount() - filled[0])
+        if alone and filled[0] + 1 < width:
+            table.setSpan(row, filled[0], 1, width - filled[0])
 
 
 def marked_cells(

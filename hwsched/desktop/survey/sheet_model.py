@@ -58,6 +58,10 @@ class SheetModel(QAbstractTableModel):
         line = self._rows[row] if 0 <= row < len(self._rows) else ()
         return line[column] if 0 <= column < len(line) else ""
 
+    def text(self, row: int, column: int) -> str:
+        """Return a cell as it is shown, both counted from 0."""
+        return " ".join(as_text(self.cell(row, column)).split())
+
     def rowCount(self, parent: _Index = _NOWHERE) -> int:  # noqa: N802
         """Return the number of rows."""
         return 0 if parent.isValid() else len(self._rows)
@@ -70,7 +74,7 @@ class SheetModel(QAbstractTableModel):
         """Return what a cell shows."""
         row, column = index.row(), index.column()
         if role == Qt.ItemDataRole.DisplayRole:
-            return " ".join(as_text(self.cell(row, column)).split())
+            return self.text(row, column)
         if self._sheet is None:
             return None
         is_header = self._sheet.header_first <= row + 1 <= self._sheet.header_row and bool(self._headings)

@@ -97,10 +97,8 @@ class SheetPage(QWidget):
         self.table.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectItems)
         self.table.setSelectionMode(QAbstractItemView.SelectionMode.SingleSelection)
         self.table.setWordWrap(False)
-        self.table.horizontalHeader().setMaximumSectionSize(_WIDE)
-        self.table.resizeColumnsToContents()
-        fit_columns(self.table, self.model, sheet)
         self.table.horizontalHeader().setMaximumSectionSize(16_000)
+        fit_columns(self.table, self.model, sheet, _WIDE)
         self.table.horizontalHeader().setSectionsClickable(True)
         self.table.horizontalHeader().sectionClicked.connect(self._click_column)
         self.answers: dict[tuple[str, str], QPushButton] = {}

@@ -7,6 +7,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtWidgets import QFileDialog, QInputDialog, QMessageBox
+from shiboken6 import isValid
 
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.jobs import Cancelled, Progress
@@ -15,9 +16,8 @@ from hwsched.language import phrase, to_phrase
 
 if TYPE_CHECKING:
     from hwsched.desktop.survey.preview_dialog import PreviewDialog
-    from hwsched.exchange.survey.book import SurveyOptions
-    from hwsched.exchange.survey.facts import AnswerKey
-    from hwsched.operations.survey.many_facts import FactEdit
+    from hwsched.exchange.survey.facts import AnswerKey, SurveyOptions
+    from hwsched.operations.survey.fact_edit import FactEdit
     from hwsched.operations.survey.survey_import import LaidOpen, PreviewResult
 
 _SURVEYS = to_phrase("Surveys (*.xlsx *.xlsm *.xlsb *.xls *.ods *.csv *.tsv *.txt)")
@@ -67,7 +67,7 @@ class SurveyActions(Subject):
 
     def take_survey(self, path: Path) -> None:
         """Preview a survey; on the person's word take it in."""
-        from hwsched.exchange.survey.book import SurveyOptions
+        from hwsched.exchange.survey.facts import SurveyOptions
 
         self._answers = []
         self._look(path, SurveyOptions())
@@ -81,14 +81,19 @@ class SurveyActions(Subject):
         at: str = "",
         instead: PreviewDialog | None = None,
     ) -> None:
-        from hwsched.operations.survey.survey_import import lay_open
-
         workspace = self.state.workspace
         if workspace is None:
             return
+
+        def work(_progress: Progress, _cancelled: Cancelled) -> LaidOpen:
+            # What reads spreadsheets is loaded beside the screen's thread, too.
+            from hwsched.operations.survey.survey_import import lay_open
+
+            return lay_open(workspace.project, path, options, before)
+
         self.jobs.run(
             phrase("Reading {name}", name=path.name),
-            lambda _progress, _cancelled: lay_open(workspace.project, path, options, before),
+            work,
             lambda opened: self._on_preview(path, options, opened, first, at, instead),
         )
 
@@ -114,6 +119,9 @@ class SurveyActions(Subject):
     ) -> None:
         from hwsched.desktop.survey.preview_dialog import PreviewDialog
 
+        if instead is not None and not isValid(instead):
+            # It was closed while the file was read anew.
+            return
         column = instead.sheet.column if instead is not None else 0
         dialog = PreviewDialog(
             path.name,
@@ -145,9 +153,16 @@ class SurveyActions(Subject):
         dialog.use_plan.connect(lambda: self._use_plan(path, options, dialog))
         dialog.keep_plan.connect(lambda: self._keep_plan(path, options))
         dialog.decided.connect(lambda said: self._decide(path, said, dialog, opened))
+        dialog.finished.connect(lambda _result: self._let_go(dialog))
         dialog.open()
         if instead is not None:
             instead.reject()
+
+    def _let_go(self, dialog: PreviewDialog) -> None:
+        """Let a closed preview go: it holds all cells of the file, and what they were read as."""
+        if self.preview is dialog:
+            self.preview = None
+        dialog.deleteLater()
 
     def _again(self, path: Path, options: SurveyOptions, dialog: PreviewDialog, before: SurveyOptions) -> None:
         self._answers.append(before)

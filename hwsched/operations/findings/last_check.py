@@ -27,6 +27,8 @@ class LastCheck(Generic[_Found]):
     _project: "ref[Project] | None" = None
     _day: date | None = None
     _found: "WeakValueDictionary[str, _Found]" = field(default_factory=WeakValueDictionary)
+    _count: int = 0
+    """How many openings the project had."""
 
     def keep(self, project: Project, connection: Connection, day: date, found: Iterable[tuple[str, _Found]]) -> None:
         """Remember what was found of all openings.
@@ -46,10 +48,18 @@ class LastCheck(Generic[_Found]):
         if connection.get_execution_options().get(WRITING):
             return
         self.change_set, self._project, self._day = newest(connection), ref(project), day
-        self._found = WeakValueDictionary(found)
+        held = dict(found)
+        self._found, self._count = WeakValueDictionary(held), len(held)
 
     def of(self, project: Project, day: date) -> dict[str, _Found]:
         """Return what is still there of it; nothing of another project or day."""
         if self._project is None or self._project() is not project or self._day != day:
             return {}
         return dict(self._found)
+
+    def whole(self, project: Project, connection: Connection, day: date) -> list[_Found] | None:
+        """Return all of it, in the order of the project's openings, where nothing has been written since; else None."""
+        if connection.get_execution_options().get(WRITING):
+            return None
+        found = self.of(project, day)
+        return list(found.values()) if len(found) == self._count > 0 and newest(connection) == self.change_set else None

@@ -8,7 +8,8 @@ from hwsched.model.power_queries import level_heights, read_power
 from hwsched.model.project import Project
 from hwsched.model.queries import latest_change, read_catalogue, read_set_names, read_settings, read_terms
 from hwsched.operations.collector import collector_paused
-from hwsched.operations.findings.checking import Checked, Checker, Progress, check_openings, waiver_book
+from hwsched.operations.findings.checked import Checked
+from hwsched.operations.findings.checking import Checker, Progress, check_openings, waiver_book
 from hwsched.operations.findings.waived_power import waived_power
 from hwsched.operations.opening.pieces import bench_work
 from hwsched.operations.power.power_results import read_power_result
@@ -49,6 +50,10 @@ def _view(
     checker: Checker | None,
     progress: Progress | None,
 ) -> ProjectView:
+    if checked is None and ids is None and checker is not None:
+        with project.reading() as connection:
+            # Read and judged once more it would be the same, and be held twice.
+            checked = checker.last.whole(project, connection, project.today())
     if checked is None:
         checked = check_openings(project, ids, checker=checker, progress=progress)
     with project.reading() as connection:

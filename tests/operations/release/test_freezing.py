@@ -25,7 +25,7 @@ from hwsched.operations.power.power_results import power_result
 from hwsched.operations.project.engine import engine_fingerprint
 from hwsched.operations.project.history import redo, undo
 from hwsched.operations.project.settings import set_settings
-from hwsched.operations.release import freezing, frozen_state
+from hwsched.operations.release import freezing, frozen_state, project_view
 from hwsched.operations.release.freezing import freeze
 from hwsched.operations.release.frozen_record import (
     Frozen,
@@ -445,6 +445,25 @@ def test_what_was_just_checked_is_not_checked_again(yard, monkeypatch):
     # Nobody looks at it any more: it is not kept for a freeze that may never come.
     found = None
     assert frozen() == [None]
+
+
+def test_documents_are_built_from_what_was_just_checked_until_something_is_written(yard, monkeypatch):
+    checker, asked = Checker(), []
+    real = project_view.check_openings
+    monkeypatch.setattr(project_view, "check_openings", lambda *said, **more: asked.append(1) or real(*said, **more))
+    found = check_openings(yard, checker=checker)
+    view = project_view.project_view(yard, checker=checker)
+    assert (asked, [each.given for each in view.openings]) == ([], [each.given for each in found])
+    # Some of them are not all, and a written fact is read.
+    project_view.project_view(yard, [id_of(yard, "1")], checker=checker)
+    edit_facts(yard, "opening", id_of(yard, "2"), {"notes": "read again"}, who=WHO)
+    view = project_view.project_view(yard, checker=checker)
+    assert asked == [1, 1]
+    assert "read again" in {each.given.opening.notes for each in view.openings}
+    # What nobody holds any more is not taken for all that there is.
+    found = check_openings(yard, checker=checker)
+    del found[1]
+    assert len(project_view.project_view(yard, checker=checker).openings) == len(found) + 1
 
 
 def test_what_was_checked_within_a_step_that_was_taken_back_is_not_taken(yard):

@@ -1,16 +1,13 @@
 """A drop-down in a cell, and what a fact of a kind is edited with."""
 
-from typing import Final
-
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QComboBox, QWidget
 
 from hwsched.attributes import Attribute
+from hwsched.attributes.unknown import unknown_word
 from hwsched.desktop.typed import words_among
 from hwsched.language import phrase
-
-UNKNOWN: Final = "?"
 
 
 class ChoiceBox(QComboBox):
@@ -39,4 +36,4 @@ class ChoiceBox(QComboBox):
 def words_of(attribute: Attribute) -> list[str] | None:
     """Return the words among which a fact chooses, that for unknown first; None for one that is typed."""
     words = words_among(attribute)
-    return None if words is None else [UNKNOWN, *map(phrase, words)]
+    return None if words is None else [unknown_word(), *map(phrase, words)]

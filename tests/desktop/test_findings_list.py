@@ -11,7 +11,8 @@ from hwsched.desktop.findings.finding_lines import finding_lines, lines_of, shar
 from hwsched.operations.findings.checking import check_project
 from hwsched.operations.findings.waivers import Spoken, waive_several, waivers
 from hwsched.operations.project.history import history
-from hwsched.operations.survey.many_facts import FactEdit, edit_many
+from hwsched.operations.survey.fact_edit import FactEdit
+from hwsched.operations.survey.many_facts import edit_many
 from hwsched.rules.reading import lock_item
 from tests.desktop.conftest import checked_of, idle
 
@@ -76,7 +77,7 @@ def test_one_missing_fact_is_one_line_worst_first_by_rule_opening_and_cure_and_l
     facts = at_work.sheet.facts
     assert at_work.sheet.pages.currentWidget() is facts
     assert QApplication.focusWidget() is facts
-    assert facts.currentItem().text(1) == "?"
+    assert facts.currentItem().text(1) == "unknown"
 
 
 def test_a_missing_fact_is_filled_in_for_all_that_lack_it_after_a_preview(at_work, qtbot, page):

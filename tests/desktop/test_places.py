@@ -40,7 +40,7 @@ def test_a_building_s_fact_is_edited_once_for_all_its_openings_and_undone(window
     window.sheet.pages.show_page(window.sheet.facts)
     mill = "Building Mill House, for all its openings"
     assert line(window, mill, "Occupant load").text(1) == "40"
-    assert line(window, "Level Ground, for all its openings", "Occupant load").text(1) == "?"
+    assert line(window, "Level Ground, for all its openings", "Occupant load").text(1) == "unknown"
     assert line(window, "Opening", "Occupant load").text(1) == "40"
     window.sheet.facts.editItem(line(window, mill, "Occupant load"), 1)
     editor = window.sheet.facts.findChild(QLineEdit)

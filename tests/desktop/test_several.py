@@ -141,7 +141,7 @@ def test_an_old_step_of_an_opening_is_taken_back_on_its_page_with_its_values_see
     tree = page.tree
     assert tree.topLevelItem(0).child(0).text(2) == "2"
     notes = tree.topLevelItem(1)
-    assert [notes.child(0).text(n) for n in (0, 1, 2)] == ["Opening: Notes", "?", "first"]
+    assert [notes.child(0).text(n) for n in (0, 1, 2)] == ["Opening: Notes", "unknown", "first"]
     qtbot.mouseClick(tree.viewport(), Qt.MouseButton.LeftButton, pos=tree.visualItemRect(notes.child(0)).center())
     qtbot.mouseClick(page.back, Qt.MouseButton.LeftButton)
     idle(qtbot, at_work)

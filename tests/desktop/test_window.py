@@ -6,7 +6,7 @@ from PySide6.QtWidgets import QLineEdit
 
 from hwsched.desktop.survey.register import COLUMNS, Register
 from hwsched.desktop.window import Window
-from hwsched.operations.findings.checking import Checked
+from hwsched.operations.findings.checked import Checked
 from hwsched.operations.project.history import history
 from tests.desktop.conftest import idle
 
@@ -252,7 +252,7 @@ def test_a_field_of_our_own_is_defined_typed_searched_and_printed(window, qtbot,
     window.project.define_field("Key group")
     qtbot.waitUntil(lambda: not window.frame.jobs.busy, timeout=20000)
     choose(window, "M004")
-    assert fact_cell(window, "Key group").text(1) == "?"
+    assert fact_cell(window, "Key group").text(1) == "unknown"
     window.sheet.edited.emit("opening", window.frame.state.chosen, "key_group", "AA1-north")
     assert fact_cell(window, "Key group").text(1) == "AA1-north"
     qtbot.keyClicks(window.openings.search, "aa1-north")
@@ -301,7 +301,7 @@ def test_history_takes_back_an_older_step_or_says_why_not(window, qtbot):
     window.history.show_history()
     page = window.frame.pages.widgets["history"]
     take_back(qtbot, page, 1)
-    assert fact_cell(window, "Notes").text(1) == "?"
+    assert fact_cell(window, "Notes").text(1) == "unknown"
     assert fact_cell(window, "Wave").text(1) == "2"
     take_back(qtbot, page, page.model.row_of_id("2"))
     assert "depend" in window.frame.telling.told.text()

@@ -5,18 +5,20 @@ from typing import Any, Final, Literal
 
 from PySide6.QtCore import QObject
 
+from hwsched.attributes.unknown import unknown_word
 from hwsched.desktop.findings.finding_lines import FindingLine, shares
 from hwsched.desktop.grid.changes_pane import ChangesPane
-from hwsched.desktop.grid.column import UNKNOWN, Column, Target
+from hwsched.desktop.grid.column import Column, Target
 from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.proposals import Proposal, Reading, proposed
 from hwsched.desktop.tool_window import Desk
 from hwsched.desktop.typed import said_value
 from hwsched.language import phrase, to_phrase
-from hwsched.operations.findings.checking import Checked
+from hwsched.operations.findings.checked import Checked
 from hwsched.operations.findings.waiver_book import facts_of, input_of
 from hwsched.operations.findings.waivers import unwaive, waivers
-from hwsched.operations.survey.many_facts import FactEdit, edit_many
+from hwsched.operations.survey.fact_edit import FactEdit
+from hwsched.operations.survey.many_facts import edit_many
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 from hwsched.rules.wording import label_of
 from hwsched.survey import ENTITIES, ITEM, LEAF, OPENING
@@ -183,6 +185,6 @@ def _column_of(need: str, lines: Mapping[str, FindingLine], style: LengthStyle) 
         return Target(entity_name, thing.id, name) if thing is not None else None
 
     def text(value: Any) -> str:
-        return said_value(attribute, value, style, unknown=UNKNOWN)
+        return said_value(attribute, value, style, unknown=unknown_word())
 
     return Column(need, attribute.label, lambda _each: None, text, attribute=attribute, target=target)

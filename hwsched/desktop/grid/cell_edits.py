@@ -11,7 +11,7 @@ from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.grid.proposals import Proposal, Reading, cells_of, proposed, spread, text_of
 from hwsched.desktop.grid.table import GridTable
 from hwsched.language import phrase
-from hwsched.operations.survey.many_facts import FactEdit
+from hwsched.operations.survey.fact_edit import FactEdit
 
 EDITS: Final = ("copy", "paste", "fill", "clear", "many")
 

@@ -15,7 +15,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.desktop.choice_box import UNKNOWN, ChoiceBox, words_of
+from hwsched.attributes.unknown import says_nothing, unknown_word
+from hwsched.desktop.choice_box import ChoiceBox, words_of
 from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.model import COLUMN, GROUP, Index
 from hwsched.desktop.grid.proposals import Reading
@@ -126,9 +127,9 @@ class CellDelegate(QStyledItemDelegate):
         """Put in what stands there, unless the person has typed over it already; nothing for what is unknown."""
         text = str(index.data(Qt.ItemDataRole.EditRole) or "")
         if isinstance(editor, QComboBox):
-            editor.setCurrentText(text or UNKNOWN)
+            editor.setCurrentText(unknown_word() if says_nothing(text) else text)
         elif isinstance(editor, QLineEdit) and not editor.isModified():
-            editor.setText("" if text == UNKNOWN else text)
+            editor.setText("" if says_nothing(text) else text)
             editor.selectAll()
 
     def setModelData(self, editor: QWidget, model: QAbstractItemModel, index: Index) -> None:  # noqa: N802
@@ -198,4 +199,4 @@ def typed_in(editor: QWidget) -> str:
     text = editor.currentText() if isinstance(editor, QComboBox) else ""
     if isinstance(editor, QLineEdit):
         text = editor.text().strip()
-    return "" if text == UNKNOWN else text
+    return "" if says_nothing(text) else text

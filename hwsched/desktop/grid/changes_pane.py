@@ -11,14 +11,14 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
-from hwsched.desktop.choice_box import UNKNOWN
+from hwsched.attributes.unknown import in_words, unknown_word
 from hwsched.desktop.grid.cells import editor_for, typed_in
 from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.proposals import Proposal
 from hwsched.desktop.lines import Lines
 from hwsched.desktop.tokens import SPACE, wide
 from hwsched.language import phrase, to_phrase
-from hwsched.operations.survey.many_facts import FactEdit
+from hwsched.operations.survey.fact_edit import FactEdit
 
 MOST: Final = 500
 """So many lines are listed; all are counted."""
@@ -144,10 +144,8 @@ class ChangesPane(QFrame):
         self.field.hide()
         self.field.deleteLater()
         self.field = made
-        counts = Counter(column.text(column.value(row)) or UNKNOWN for row in self._rows)
-        told = [
-            f"{phrase('not known') if text == UNKNOWN else text} ({count})" for text, count in counts.most_common(_SAID)
-        ]
+        counts = Counter(in_words(column.text(column.value(row))) or unknown_word() for row in self._rows)
+        told = [f"{text} ({count})" for text, count in counts.most_common(_SAID)]
         more = phrase(" and {count} other values", count=len(counts) - _SAID) if len(counts) > _SAID else ""
         self.mixed.setText(f"{phrase('mixed: ') if len(counts) > 1 else phrase('now: ')}{', '.join(told)}{more}")
         if isinstance(made, QLineEdit):

@@ -2,15 +2,14 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import Any, Final, Generic, TypeVar
+from typing import Any, Generic, TypeVar
 
 from hwsched.attributes import Attribute
+from hwsched.attributes.unknown import in_words
 from hwsched.language import phrase
 from hwsched.telling.natural import natural
 
 Row = TypeVar("Row")
-UNKNOWN: Final = "?"
-"""What stands for a value that nobody knows."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -79,4 +78,4 @@ class Column(Generic[Row]):
 
     def said(self, value: Any) -> str:
         """Return how a value is called where values are chosen."""
-        return self.text(value) or phrase("(empty)")
+        return in_words(self.text(value)) or phrase("(empty)")

@@ -5,6 +5,7 @@ from typing import Any, Final, Generic
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
+from hwsched.attributes.unknown import in_words
 from hwsched.desktop.grid.arrangement import Arrangement
 from hwsched.desktop.grid.column import Column, Row, Target
 from hwsched.desktop.grid.contents import Contents, Group
@@ -148,8 +149,10 @@ class GridModel(QAbstractTableModel, Generic[Row]):
             return column
         if row is None:
             return self._of_group(index, role)
-        if role in (_ROLE.DisplayRole, _ROLE.ToolTipRole, _ROLE.EditRole):
+        if role in (_ROLE.DisplayRole, _ROLE.EditRole):
             return column.text(column.value(row))
+        if role in (_ROLE.ToolTipRole, _ROLE.AccessibleTextRole):
+            return in_words(column.text(column.value(row)))
         if role == _ROLE.TextAlignmentRole and column.right:
             return _RIGHT
         if role == _ROLE.ForegroundRole and column.colour is not None:

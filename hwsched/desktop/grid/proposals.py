@@ -9,7 +9,8 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from hwsched.desktop.grid.column import UNKNOWN, Column, Row, Target
+from hwsched.attributes.unknown import in_words, says_nothing
+from hwsched.desktop.grid.column import Column, Row, Target
 from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.typed import plain_word, understood
 from hwsched.language import phrase
@@ -71,19 +72,19 @@ def proposed(
         By which the row is called.
     """
     column, row = contents.known[name], contents.row_of(identity)
-    before = column.text(column.value(row)) if row is not None else ""
+    before = in_words(column.text(column.value(row))) if row is not None else ""
     target = column.target(row) if row is not None and column.target is not None else None
     attribute = column.attribute
     if row is None or target is None or attribute is None:
         why = _why_not(column, row)
         return Proposal(thing, phrase(column.title), before, text, refused=why)
-    typed = "" if text.strip() == UNKNOWN else plain_word(attribute, text.strip())
+    typed = "" if says_nothing(text) else plain_word(attribute, text.strip())
     said = understood(attribute, typed, reading.bare_unit, reading.style)
     if said.refused:
         return Proposal(thing, phrase(column.title), before, text, refused=said.words)
     if said.value is None and attribute.required:
         return Proposal(thing, phrase(column.title), before, text, refused=phrase("cannot be unknown"))
-    return Proposal(thing, phrase(column.title), before, column.text(said.value), typed, target)
+    return Proposal(thing, phrase(column.title), before, in_words(column.text(said.value)), typed, target)
 
 
 def _why_not(column: Column[Row], row: Row | None) -> str:

@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.attributes import Attribute
+from hwsched.attributes.unknown import says_nothing
 from hwsched.desktop.survey.facts_form import ATTRIBUTE, FactDelegate, FactsForm, Index
 from hwsched.desktop.typed import said_value
 from hwsched.language import phrase, to_phrase
@@ -24,7 +25,6 @@ from hwsched.quantities import LengthStyle
 _PLACE: Final = ATTRIBUTE + 3
 """Of a fact among those that are shown."""
 _MIXED: Final = to_phrase("(mixed, left alone)")
-_UNKNOWN: Final = "?"
 
 
 class _ManyDelegate(FactDelegate):
@@ -117,8 +117,8 @@ class ManyForm(FactsForm):
     def commit(self, index: Index, text: str) -> None:
         """Propose what was typed, if it is otherwise than what all hold."""
         place, shown = index.data(_PLACE), str(index.data(Qt.ItemDataRole.DisplayRole) or "")
-        if isinstance(place, int) and text != shown and (text or shown != _UNKNOWN):
-            self._typed = self.facts[place], "" if text == _UNKNOWN else text
+        if isinstance(place, int) and text != shown and (text or not says_nothing(shown)):
+            self._typed = self.facts[place], "" if says_nothing(text) else text
 
     def closeEditor(  # noqa: N802
         self, editor: QWidget, hint: QStyledItemDelegate.EndEditHint

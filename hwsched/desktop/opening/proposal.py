@@ -5,11 +5,12 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from hwsched.attributes import CellError, Value, read_value
+from hwsched.attributes.unknown import unknown_word
 from hwsched.desktop.lines import Lines
 from hwsched.desktop.tokens import SPACE
 from hwsched.desktop.typed import plain_word, said_value
 from hwsched.language import phrase, phrase_of_count
-from hwsched.operations.opening.side_by_side import UNKNOWN, SharedFact, edits_of
+from hwsched.operations.opening.side_by_side import SharedFact, edits_of
 from hwsched.quantities import LengthStyle
 
 
@@ -33,7 +34,7 @@ class Proposal(QFrame):
         self.title.setWordWrap(True)
         self.field = QLineEdit()
         self.field.setAccessibleName(phrase("New value of all; empty means unknown"))
-        self.field.setPlaceholderText(phrase("unknown"))
+        self.field.setPlaceholderText(unknown_word())
         self.field.textChanged.connect(self._follow)
         self.field.returnPressed.connect(self._take)
         self.told = QLabel()
@@ -110,15 +111,15 @@ class Proposal(QFrame):
         fact = self.fact
         value, wrong = self._read()
         changed = edits_of(fact, value, "")[0] if not wrong else ()
-        shown = said_value(fact.attribute, value, self._style, unknown=UNKNOWN)
+        shown = said_value(fact.attribute, value, self._style, unknown=unknown_word())
         self.title.setText(f"{fact.section}: {phrase(fact.attribute.label)}")
         alike = len(fact.held) - len(changed)
-        words = phrase("Understood as {part}.", part=phrase("unknown") if value is None else shown)
+        words = phrase("Understood as {part}.", part=shown)
         self.told.setText(
             wrong or (phrase("{words} {alike} hold it already.", words=words, alike=alike) if alike else words)
         )
         self.table.show_rows(
-            [(e.mark, said_value(fact.attribute, e.value, self._style, unknown=UNKNOWN), shown) for e in changed]
+            [(e.mark, said_value(fact.attribute, e.value, self._style, unknown=unknown_word()), shown) for e in changed]
         )
         n = len(changed)
         self.take.setText(

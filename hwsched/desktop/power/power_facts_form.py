@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 from shiboken6 import isValid
 
 from hwsched.attributes import Attribute, shown_unit
+from hwsched.attributes.unknown import says_nothing, unknown_word
 from hwsched.desktop.survey.facts_form import ATTRIBUTE, FactDelegate, FactsForm, Index
 from hwsched.language import phrase
 from hwsched.survey import Entity
@@ -35,7 +36,6 @@ _KINDS: Final[Mapping[str, str]] = {
 }
 """Facts that name a part, and its kind."""
 _GAP: Final = "  "
-_UNKNOWN: Final = "?"
 
 
 def parts_offered(catalogue: Catalogue) -> dict[str, list[str]]:
@@ -65,10 +65,10 @@ class _PowerFactsDelegate(FactDelegate):
             return line
         box = QComboBox(parent)
         held = str(index.data(Qt.ItemDataRole.DisplayRole) or "")
-        box.addItem(_UNKNOWN)
+        box.addItem(unknown_word())
         for text in offered:
             box.addItem(text, text.split(_GAP)[0])
-        if held != _UNKNOWN and box.findData(held) < 0:
+        if not says_nothing(held) and box.findData(held) < 0:
             box.addItem(held, held)
         box.activated.connect(self._pick)
         return box
@@ -232,7 +232,7 @@ class NewPowerDialog(QDialog):
     def _field(self, attribute: Attribute, offered: Sequence[str] | None) -> QLineEdit | QComboBox:
         if attribute.kind == "choice":
             box = _Box()
-            box.addItem(_UNKNOWN, "")
+            box.addItem(unknown_word(), "")
             for choice in attribute.choices:
                 box.addItem(phrase(choice.label), choice.value)
             return box
@@ -247,6 +247,7 @@ class NewPowerDialog(QDialog):
             box.setCompleter(_completer(offered or (), box))
             return box
         line = QLineEdit()
+        line.setPlaceholderText(unknown_word())
         if offered is not None:
             line.setCompleter(_completer(offered, line))
         line.textChanged.connect(lambda _text: self._enable())

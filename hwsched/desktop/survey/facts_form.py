@@ -18,11 +18,13 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.attributes import Attribute
-from hwsched.desktop.choice_box import UNKNOWN, ChoiceBox, words_of
+from hwsched.attributes.unknown import says_nothing, unknown_word
+from hwsched.desktop.choice_box import ChoiceBox, words_of
 from hwsched.desktop.survey.refused_facts import STANDS, RefusedFacts
+from hwsched.desktop.tokens import colour
 from hwsched.desktop.typed import plain_word, said_value, understood
 from hwsched.language import phrase
-from hwsched.operations.findings.checking import Checked
+from hwsched.operations.findings.checked import Checked
 from hwsched.operations.opening.facts_shown import asked_facts, item_facts
 from hwsched.quantities import LengthStyle
 from hwsched.survey import ITEM, LEAF, OPENING, PLACE_ENTITIES
@@ -75,7 +77,7 @@ class FactDelegate(QStyledItemDelegate):
         if isinstance(editor, QComboBox):
             editor.setCurrentText(text)
         elif isinstance(editor, QLineEdit):
-            editor.setText("" if text == UNKNOWN else text)
+            editor.setText("" if says_nothing(text) else text)
             editor.selectAll()
 
     def setModelData(self, editor: QWidget, model: QAbstractItemModel, index: Index) -> None:  # noqa: N802
@@ -163,7 +165,9 @@ class FactsForm(QTreeWidget):
         self._own_lines(checked, given.opening.id)
         for place in checked.places:
             declared = _PLACES[place.entity]
-            title = phrase("{label} {name}, for all its openings", label=phrase(declared.label), name=place.name or "?")
+            title = phrase(
+                "{label} {name}, for all its openings", label=phrase(declared.label), name=place.name or unknown_word()
+            )
             self._section(title, place.entity, place.row_id, declared.attributes, place.facts)
         for leaf in given.leaves:
             word = LEAF.attribute("position").choice(leaf.position or "")
@@ -229,7 +233,7 @@ class FactsForm(QTreeWidget):
                 item = section.child(n) if section is not None else None
                 attribute = item.data(1, ATTRIBUTE) if item is not None else None
                 if item is not None and isinstance(attribute, Attribute) and attribute.name == name:
-                    found.append((item.data(1, _ENTITY) != entity, item.text(1) != UNKNOWN, place, n, item))
+                    found.append((item.data(1, _ENTITY) != entity, not says_nothing(item.text(1)), place, n, item))
         if found:
             self.setCurrentItem(min(found, key=lambda each: each[:4])[4], 1)
             self.setFocus(Qt.FocusReason.OtherFocusReason)
@@ -261,8 +265,8 @@ class FactsForm(QTreeWidget):
             if text in (shown, ""):
                 self.given_up.emit()
                 return
-        typed = "" if text == UNKNOWN else text
-        if isinstance(attribute, Attribute) and typed != ("" if shown == UNKNOWN else shown):
+        typed = "" if says_nothing(text) else text
+        if isinstance(attribute, Attribute) and typed != ("" if says_nothing(shown) else shown):
             typed = plain_word(attribute, typed)
             self.edited.emit(index.data(_ENTITY), index.data(_ROW), attribute.name, typed)
 
@@ -286,7 +290,10 @@ class FactsForm(QTreeWidget):
                 self._line(section, own.entity, row, own.attribute, own.value)
 
     def _line(self, section: QTreeWidgetItem, entity: str, row: str, attribute: Attribute, value: Any) -> None:
-        line = QTreeWidgetItem([phrase(attribute.label), said_value(attribute, value, self._style, unknown=UNKNOWN)])
+        said = said_value(attribute, value, self._style, unknown=unknown_word())
+        line = QTreeWidgetItem([phrase(attribute.label), said])
+        if value is None:
+            line.setForeground(1, colour("soft"))
         line.setFlags(Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable | Qt.ItemFlag.ItemIsEditable)
         for role, data in ((ATTRIBUTE, attribute), (_ROW, row), (_ENTITY, entity)):
             line.setData(1, role, data)

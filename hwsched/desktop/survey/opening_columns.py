@@ -6,22 +6,22 @@ from functools import partial
 from typing import Any, Final, get_args
 
 from hwsched.attributes import Attribute
-from hwsched.desktop.grid.column import UNKNOWN, Column, Target
+from hwsched.attributes.unknown import MARK, unknown_word
+from hwsched.desktop.grid.column import Column, Target
 from hwsched.desktop.parts.set_book import OpeningSet
 from hwsched.desktop.severities import severities_in_words
 from hwsched.desktop.survey.ahead import Ahead
 from hwsched.desktop.survey.states import STATES, state_colour, state_of, state_shape
 from hwsched.desktop.typed import said_value
 from hwsched.language import phrase, to_phrase
-from hwsched.operations.findings.checking import Checked
+from hwsched.operations.findings.checked import Checked
 from hwsched.quantities import LengthStyle, format_length
-from hwsched.rules.reading import active_leaf, lock_item
 from hwsched.survey import ITEM, LEAF, OPENING, Entity
 from hwsched.survey.asked import OF_KINDS
 from hwsched.telling.natural import natural
 from hwsched.values import SEVERITIES
 from hwsched.values.fit import Role
-from hwsched.values.lock_points import LOCK_KINDS
+from hwsched.values.lock_points import LOCK_KINDS, active_leaf, lock_item
 
 NOT_HERE: Final = ""
 """Value of a fact of a leaf or a lock that an opening does not have."""
@@ -145,7 +145,7 @@ def _location(each: Checked) -> str:
 def _locks(each: Checked) -> str:
     locks = [lock for at in each.points if (lock := lock_item(at.given)) is not None]
     form = ITEM.attribute("lock_form")
-    return " + ".join(said_value(form, lock.lock_form, unknown=UNKNOWN) for lock in locks) or phrase("none")
+    return " + ".join(said_value(form, lock.lock_form, unknown=unknown_word()) for lock in locks) or phrase("none")
 
 
 def _level_order(beside: Beside, each: Checked) -> Any:
@@ -159,7 +159,7 @@ def thing_of(each: Checked, entity: Entity) -> Any:
     """Return of an opening what facts of an entity are shown: itself, its active leaf, the lock of its first point."""
     if entity is OPENING:
         return each.given.opening
-    return active_leaf(each.given) if entity is LEAF else lock_item(each.given)
+    return active_leaf(each.given.leaves) if entity is LEAF else lock_item(each.given)
 
 
 def fact_name(entity: Entity, attribute: Attribute) -> str:
@@ -213,7 +213,7 @@ def _fact_column(
 
 def _silent(entity: Entity, attribute: Attribute) -> str:
     """Return what stands for unknown: of a name nothing, of what has to be found out a question mark."""
-    return "" if entity is OPENING and attribute.kind == "text" else UNKNOWN
+    return "" if entity is OPENING and attribute.kind == "text" else MARK
 
 
 def _fact_text(attribute: Attribute, beside: Beside, unknown: str, missing: str, value: Any) -> str:

@@ -6,6 +6,7 @@ from typing import Final
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QTreeWidgetItem
 
+from hwsched.attributes.unknown import says_nothing
 from hwsched.desktop.tokens import colour
 from hwsched.language import phrase
 
@@ -56,7 +57,7 @@ class RefusedFacts:
                 phrase(
                     "Not taken: {why}. {part} stands.",
                     why=refused.why,
-                    part=phrase("Unknown") if stands == "?" else stands,
+                    part=phrase("Unknown") if says_nothing(stands) else stands,
                 )
             ]
         )

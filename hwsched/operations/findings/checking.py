@@ -6,7 +6,6 @@ from datetime import date
 
 from sqlalchemy import Connection
 
-from hwsched.attributes import Attribute, Value
 from hwsched.model.power_queries import read_power
 from hwsched.model.project import Project
 from hwsched.model.queries import (
@@ -24,10 +23,12 @@ from hwsched.model.queries import (
 from hwsched.model.record_queries import read_packets, read_waivers
 from hwsched.model.tables import ITEM_TABLE, OPENING_TABLE, OWN_FIELD, PROJECT, WAIVER
 from hwsched.operations.collector import collector_paused
+from hwsched.operations.findings.checked import Checked, OwnValue
 from hwsched.operations.findings.checked_supplies import CheckedSupply, checked_supplies
 from hwsched.operations.findings.last_check import LastCheck
 from hwsched.operations.findings.waiver_book import WaiverBook
 from hwsched.operations.opening.lock_points import Make, PointResult, outright, point_results, standing_of
+from hwsched.operations.opening.seen_first import ReadOpenings
 from hwsched.operations.opening.standings import Standings
 from hwsched.operations.power.power_results import read_power_result
 from hwsched.operations.release.packet_key import packet_key
@@ -38,86 +39,13 @@ from hwsched.rules import OF_WAIVERS, RECORDS, in_rulebook
 from hwsched.rules.judging import AlikeMemory, check, check_alike, judge_record, of_opening
 from hwsched.stopping import ask_stop, asking
 from hwsched.survey import ITEM, OPENING
-from hwsched.values import SEVERITIES, Finding, Fit, OpeningInput, PointFit
-from hwsched.values.fit import together
+from hwsched.values import SEVERITIES, Finding, Fit, OpeningInput
 from hwsched.values.power import PowerResult
 from hwsched.values.record import Record
-from hwsched.values.standing import Standing
 from hwsched.wiring import ConnectedOpening
 
 Progress = Callable[[int, int], None]
 Cancelled = Callable[[], bool]
-
-
-@dataclass(frozen=True, slots=True)
-class OwnValue:
-    """What a field of the project's own holds on an opening or an existing item; None where it is empty."""
-
-    entity: str
-    row_id: str
-    attribute: Attribute
-    value: Value
-
-
-@dataclass(frozen=True, slots=True, weakref_slot=True)
-class Checked:
-    """One opening with its fit and what the rules say. Here belongs what is read of it, not how a view shows it."""
-
-    given: OpeningInput
-    """Of its first lock point."""
-    fit: Fit | None
-    """Of all its lock points together; None when of one nothing is stored that counts: it belongs to other facts, or is
-    an earlier version's."""
-    findings: tuple[Finding, ...]
-    stored: bool = True
-    """False for a fit that was worked out on the spot and is not stored."""
-    own: tuple[OwnValue, ...] = ()
-    """Fields of the project's own, those of the opening first."""
-    points: tuple[PointFit, ...] = ()
-    """Its lock points in their order; an opening with one need not name it."""
-    base: int | None = None
-    """The newest change set when it was read: what an edit of what is shown here has seen."""
-    standing: Standing = "current"
-    """How what is stored stands."""
-    held: tuple[PointFit, ...] = ()
-    """Its lock points with what is stored for them, whether it counts or not."""
-    places: tuple[HeldPlace, ...] = ()
-    """Its level and its building, with what they say of the facts that it takes from them."""
-
-    def __post_init__(self) -> None:
-        if not self.points:
-            object.__setattr__(self, "points", (PointFit(self.given, self.fit),))
-
-    @classmethod
-    def of(
-        cls,
-        points: Sequence[PointFit],
-        findings: tuple[Finding, ...],
-        *,
-        stored: bool = True,
-        own: tuple[OwnValue, ...] = (),
-        base: int | None = None,
-        places: tuple[HeldPlace, ...] = (),
-    ) -> "Checked":
-        """Return an opening by its lock points."""
-        fit = together([each.fit for each in points])
-        return cls(points[0].given, fit, findings, stored, own, tuple(points), base, places=places)
-
-    def point(self, number: int) -> PointFit:
-        """Return the lock point of that number; the first where there is none of it."""
-        return next((each for each in self.points if each.given.point.number == number), self.points[0])
-
-    def shown(self, number: int) -> PointFit:
-        """Return the lock point of that number as it is shown: while no fit counts, as an earlier version left it."""
-        at = self.point(number)
-        if at.fit is None and self.standing == "earlier-version":
-            return next((each for each in self.held if each.given.point == at.given.point), at)
-        return at
-
-    @property
-    def inputs(self) -> tuple[OpeningInput, ...]:
-        """Cases of its lock points."""
-        return tuple(each.given for each in self.points)
 
 
 @dataclass(frozen=True, slots=True)
@@ -143,8 +71,6 @@ class Checker:
     """The last check of a whole project."""
     before: Mapping[str, Checked] = field(default_factory=dict)
     """Openings as somebody still holds them: inputs that have not changed since are not held twice."""
-    read: Callable[[list[OpeningInput]], None] | None = None
-    """Told the openings as they stand in the survey, each by its first lock point, before the first is judged."""
 
     def judge(
         self,
@@ -200,6 +126,7 @@ def check_openings(
     progress: Progress | None = None,
     cancelled: Cancelled | None = None,
     today: date | None = None,
+    read: ReadOpenings | None = None,
 ) -> list[Checked]:
     """Check openings of a project by their stored fits.
 
@@ -215,13 +142,17 @@ def check_openings(
         Told how far it is; asked whether to stop.
     today : date, optional
         Against which waivers end; the day it is when left out.
+    read : list, optional
+        The openings that are wanted, read in the same state (`seen_first`); it is let go of one by one.
 
     Returns
     -------
     list of Checked
         In the order of the project's openings.
     """
-    return check_project(project, ids, checker=checker, progress=progress, cancelled=cancelled, today=today).openings
+    return check_project(
+        project, ids, checker=checker, progress=progress, cancelled=cancelled, today=today, read=read
+    ).openings
 
 
 @of_one_state
@@ -233,11 +164,12 @@ def check_project(
     progress: Progress | None = None,
     cancelled: Cancelled | None = None,
     today: date | None = None,
+    read: ReadOpenings | None = None,
 ) -> CheckedProject:
     """Check openings by their stored fits as `check_openings` does, and the supplies that feed them."""
     day = today or project.today()
     with collector_paused():
-        made = _judged(project, ids, checker or Checker(), progress, cancelled)
+        made = _judged(project, ids, checker or Checker(), progress, cancelled, read=read)
         whole = ids is None and not (cancelled is not None and cancelled())
         work = _power(project, made, whole=whole)
         book = waiver_book(project, day) if made or work.supplies else None
@@ -257,14 +189,15 @@ def _judged(
     make: Make | None = None,
     *,
     earlier: bool = True,
+    read: ReadOpenings | None = None,
 ) -> list[Checked]:
     """Judge openings one by one, without what their circuits say of them; make: works out what is not stored."""
     wanted = None if ids is None else list(ids)
     with project.reading() as connection:
         catalogue = project.catalogue.read(connection)
-        openings = list(by_opening(read_inputs(connection, wanted, catalogue, project.memory)))
-        if checker.read is not None:
-            checker.read([inputs[0] for inputs in openings])
+        openings = read
+        if openings is None:
+            openings = list(by_opening(read_inputs(connection, wanted, catalogue, project.memory)))
         fits = read_fits(connection, wanted, project.memory)
         own_fields = project.memory.read(connection, read_own_fields, OWN_FIELD)
         own = _own_values(connection, own_fields, [inputs[0] for inputs in openings], wanted)
@@ -283,7 +216,7 @@ def _judged(
     return checked
 
 
-def _given_up(openings: list[tuple[OpeningInput, ...]]) -> Iterator[tuple[OpeningInput, ...]]:
+def _given_up(openings: ReadOpenings) -> Iterator[tuple[OpeningInput, ...]]:
     """Go through a list that lets go of each."""
     openings.reverse()
     while openings:

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 from typing import Any, Final
 
 from hwsched.attributes import Attribute, show_value
+from hwsched.attributes.unknown import unknown_word
 from hwsched.model.history import RowChange, changes_of_opening, history
 from hwsched.model.project import Project
 from hwsched.model.queries import read_levels, read_own_fields
@@ -12,7 +13,6 @@ from hwsched.operations.survey.own_fields import own_attributes
 from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length
 from hwsched.survey import ENTITIES, ITEM, LEAF, Entity
 
-UNKNOWN: Final = "?"
 _ENTITIES: Final[Mapping[str, Entity]] = {entity.name: entity for entity in ENTITIES}
 _WORDS: Final = {
     "chosen_part": "Part chosen by hand",
@@ -124,7 +124,9 @@ def _facts(
         attribute = declared.get(name)
         if attribute is None or before.get(name) == after.get(name):
             continue
-        old, new = (show_value(attribute, values.get(name), style, unknown=UNKNOWN) for values in (before, after))
+        old, new = (
+            show_value(attribute, values.get(name), style, unknown=unknown_word()) for values in (before, after)
+        )
         yield PastFact(where, attribute.label, old, new)
 
 
@@ -137,7 +139,7 @@ def _spread(values: Mapping[str, Any] | None) -> dict[str, Any]:
 
 def _place(levels: Mapping[str, tuple[str | None, str | None]], level: Any) -> str:
     place = levels.get(str(level)) if level is not None else None
-    return ", ".join(word for word in place if word) if place is not None else UNKNOWN
+    return ", ".join(word for word in place if word) if place is not None else unknown_word()
 
 
 def _others(where: str, before: Mapping[str, Any], after: Mapping[str, Any], style: LengthStyle) -> Iterable[PastFact]:

@@ -5,17 +5,15 @@ Pure: over openings as they were last read; nothing is written here.
 
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field
-from typing import Final
 
 from hwsched.attributes import Attribute, Value, show_value
+from hwsched.attributes.unknown import unknown_word
 from hwsched.language import phrase
-from hwsched.operations.findings.checking import Checked
+from hwsched.operations.findings.checked import Checked
 from hwsched.operations.opening.facts_shown import asked_facts, item_facts
-from hwsched.operations.survey.many_facts import FactEdit
+from hwsched.operations.survey.fact_edit import FactEdit
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.survey import ITEM, LEAF, OPENING
-
-UNKNOWN: Final = "?"
 
 
 @dataclass(frozen=True, slots=True)
@@ -113,7 +111,7 @@ def edits_of(fact: SharedFact, value: Value, text: str) -> tuple[tuple[Held, ...
 
 def value_words(fact: SharedFact, style: LengthStyle, most: int = 3, say: Callable[..., str] = show_value) -> str:
     """Say what the openings hold: the one value, or that values are mixed, with the first of them; say: one value."""
-    words = [say(fact.attribute, each, style, unknown=UNKNOWN) for each in fact.values]
+    words = [say(fact.attribute, each, style, unknown=unknown_word()) for each in fact.values]
     if len(words) == 1:
         return words[0]
     first = ", ".join(words[:most])
@@ -126,7 +124,7 @@ def compared(left: Checked, right: Checked, style: LengthStyle) -> tuple[Compare
     """Lay two openings beside one another: what the fit gave, then facts; what differs stands first."""
     lines = [*_results(left, right, style)]
     for fact in shared_facts((left, right)):
-        of = {each.opening: show_value(fact.attribute, each.value, style, unknown=UNKNOWN) for each in fact.held}
+        of = {each.opening: show_value(fact.attribute, each.value, style, unknown=unknown_word()) for each in fact.held}
         ids = (left.given.opening.id, right.given.opening.id)
         if fact.attribute.name != "mark":
             lines.append(Compared(fact.section, fact.attribute.label, *(of.get(each, "none there") for each in ids)))

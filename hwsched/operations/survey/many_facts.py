@@ -1,7 +1,6 @@
 """Many facts of openings, leaves and existing items set at once, from what a person typed or pasted: one step."""
 
 from collections.abc import Iterable, Mapping, Sequence
-from dataclasses import dataclass
 from typing import Any, Final
 
 from sqlalchemy import Table
@@ -15,6 +14,7 @@ from hwsched.model.tables import ITEM_TABLE, LEAF_TABLE, OPENING_TABLE
 from hwsched.operations.changes import Changes
 from hwsched.operations.survey.accepted_values import accepted, row_there
 from hwsched.operations.survey.editing import attribute_named, put_level, typed_value
+from hwsched.operations.survey.fact_edit import FactEdit
 from hwsched.operations.survey.own_fields import own_attributes
 from hwsched.survey import ENTITIES, ITEM, LEAF, OPENING
 
@@ -22,19 +22,6 @@ _TABLES: Final[Mapping[str, Table]] = {table.name: table for table in (OPENING_T
 _NAMED: Final = 3
 """Facts that the name of a step says."""
 _SEVERAL: Final = {OPENING.name: "openings", LEAF.name: "leaves", ITEM.name: "existing items"}
-
-
-@dataclass(frozen=True, slots=True)
-class FactEdit:
-    """One fact of one thing, as somebody wants it."""
-
-    entity: str
-    """opening, leaf or existing_item."""
-    row_id: str
-    name: str
-    """The fact, or a field of the project's own."""
-    text: str
-    """As typed; empty: unknown."""
 
 
 def edit_many(project: Project, edits: Sequence[FactEdit], *, who: str, base: int | None = None) -> Changes:

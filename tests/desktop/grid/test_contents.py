@@ -3,14 +3,17 @@
 from dataclasses import dataclass
 
 import pytest
+from PySide6.QtCore import Qt
 
 from hwsched.attributes import Attribute, show_value
 from hwsched.desktop.grid.arrangement import Arrangement
 from hwsched.desktop.grid.column import Column, Target
 from hwsched.desktop.grid.contents import Contents
+from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.grid.proposals import Reading, cells_of, proposed, spread, text_of
 from hwsched.survey import ITEM, OPENING
 
+Role = Qt.ItemDataRole
 BACKSET, HAND = ITEM.attribute("backset_mm"), OPENING.attribute("hand")
 
 
@@ -123,7 +126,7 @@ def test_a_typed_cell_is_read_as_a_cell_of_a_survey(contents):
     assert not propose(contents, "a", "backset_mm", "69.85 mm").changes, "it holds that already"
     assert "wide" in propose(contents, "b", "backset_mm", "wide").refused
     assert propose(contents, "b", "backset_mm", "2000").refused, "no lock has a backset of two thousand inches"
-    assert propose(contents, "b", "backset_mm", "").after == "?"
+    assert propose(contents, "b", "backset_mm", "").after == "unknown"
     assert propose(contents, "b", "name", "").refused == "cannot be unknown"
     assert propose(contents, "b", "rating", "90").refused == "is worked out, not typed"
 
@@ -145,3 +148,15 @@ def test_pasted_cells_are_laid_from_the_first_row_on_and_one_line_over_all_selec
         [("a", "x", "1"), ("a", "y", "2"), ("c", "x", "1"), ("c", "y", "2")],
         2,
     )
+
+
+def test_what_nobody_knows_is_a_mark_in_its_cell_and_a_word_where_it_is_told(contents):
+    model = GridModel(contents)
+    cell = model.index(model.row_of_id("c"), model.place_of("backset_mm"))
+    assert cell.data() == "?"
+    assert [cell.data(each) for each in (Role.ToolTipRole, Role.AccessibleTextRole)] == ["unknown", "unknown"]
+    assert contents.known["backset_mm"].said(None) == "unknown"
+    contents.group("backset_mm")
+    assert {contents.group_at(n).title for n in range(len(contents)) if contents.group_at(n)} == {
+        "unknown", '2 23/64"', '2 3/4"',
+    }  # fmt: skip

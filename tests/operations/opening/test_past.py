@@ -33,19 +33,19 @@ def test_each_step_says_what_it_changed_of_the_opening_the_latest_first(yard):
     assert [each.number for each in past] == sorted((each.number for each in past), reverse=True)
     told = [[(f.where, f.label, f.before, f.after) for f in each.facts] for each in past]
     assert told[0] == [("Part chosen by hand", "", "none", f"cylinder, {part}, 1")]
-    assert told[1] == [("Opening", "Keyed", "?", "K7")]
+    assert told[1] == [("Opening", "Keyed", "unknown", "K7")]
     assert sorted(told[2]) == [
         ("Opening", "Building and level", "Mill, 1", "Mill, 2"),
         ("Opening", "Hand", "LH", "RH"),
     ]
-    assert told[3] == [("Lever or knob", "Footprint height", "?", "63.5 mm")]
+    assert told[3] == [("Lever or knob", "Footprint height", "unknown", "63.5 mm")]
     assert [each.who for each in past[:4]] == ["ann", "ann", "ben", "ben"]
-    assert ("Lever or knob", "Item", "?", "Lever or knob") in told[5]
+    assert ("Lever or knob", "Item", "unknown", "Lever or knob") in told[5]
     # What is gone is still named, and an old step that was taken back is said to be.
     undo_one(yard, thick.number, who="ann")
     remove(yard, "existing_item", lever, who="ann")
     past = past_of(yard, mine)
-    assert ("Lever or knob", "Item", "Lever or knob", "?") in [
+    assert ("Lever or knob", "Item", "Lever or knob", "unknown") in [
         (f.where, f.label, f.before, f.after) for f in past[0].facts
     ]
     assert next(each for each in past if each.number == thick.number).undone

@@ -4,9 +4,9 @@ from dataclasses import replace
 
 import pytest
 
-from hwsched.operations.findings.checking import Checked
+from hwsched.operations.findings.checked import Checked
 from hwsched.operations.opening.side_by_side import compared, edits_of, shared_facts, value_words
-from hwsched.operations.survey.many_facts import FactEdit
+from hwsched.operations.survey.fact_edit import FactEdit
 from hwsched.values import Finding
 from tests.drawings.openings import FIT, GIVEN, ITEMS, LEAF, OPENING, fit_part
 
@@ -33,7 +33,7 @@ def test_a_fact_that_all_hold_alike_is_one_value_and_another_is_mixed():
     assert not material.mixed
     assert value_words(material, "fraction") == "Wood, solid core"
     assert thick.mixed
-    assert value_words(thick, "fraction") == 'mixed: 1 3/4", 2", ?'
+    assert value_words(thick, "fraction") == 'mixed: 1 3/4", 2", unknown'
     assert value_words(thick, "fraction", 1) == 'mixed: 1 3/4" and 2 more'
 
 

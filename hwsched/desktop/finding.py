@@ -12,8 +12,7 @@ from typing import Any, Final, Literal
 from hwsched.desktop.commands import NEEDED, Commands
 from hwsched.desktop.project_state import ProjectState
 from hwsched.language import phrase, to_phrase
-from hwsched.operations.findings.checking import Checked
-from hwsched.rules import RULEBOOK
+from hwsched.operations.findings.checked import Checked
 
 Kind = Literal["Opening", "Place", "Command", "Part", "Rule", "Help"]
 _KINDS: Final[tuple[Kind, ...]] = (
@@ -139,6 +138,8 @@ class Finder:
 
     def rules(self) -> Iterable[Found]:
         """Return rules by title and identifier."""
+        from hwsched.rules import RULEBOOK
+
         possible = self._state.workspace is not None
         for rule in RULEBOOK:
             of, go = phrase(rule.discipline.replace("-", " ")), partial(self._go, "rulebook", rule.id)

@@ -4,13 +4,15 @@ Here belongs when something is read, and beside what. Which openings a change to
 others' steps are noticed in `watching`, what views share in `project_state`.
 """
 
+from collections.abc import Sequence
 from functools import partial
 from threading import Event
-from typing import Any
+from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import QObject, Qt, QTimer, Signal, Slot
 
 from hwsched.desktop.jobs import Cancelled, Failure, Jobs, Progress
+from hwsched.desktop.loading_judges import load_judges
 from hwsched.desktop.project.remains import Remains
 from hwsched.desktop.project_state import ProjectState
 from hwsched.desktop.touched_openings import touched_openings
@@ -20,9 +22,12 @@ from hwsched.desktop.workspace import Workspace
 from hwsched.language import phrase, to_phrase
 from hwsched.model.project import Project
 from hwsched.operations.changes import Changes
-from hwsched.operations.findings.checking import Checker, check_openings
+from hwsched.operations.opening.seen_first import ReadOpenings, seen_first
 from hwsched.operations.outcome import CLOSED
 from hwsched.values import OpeningInput
+
+if TYPE_CHECKING:
+    from hwsched.operations.findings.checking import Checker
 
 _HANDFUL = 20
 """So many openings are read anew here and now, more of them in the background."""
@@ -61,7 +66,7 @@ class Following(QObject):
         self.reading = Jobs(self)
         """Reads what others wrote, beside the work that a person waits for."""
         self.reading.failed.connect(self._tell_of_others)
-        self._reader = Checker()
+        self._reader: Checker | None = None
         self.watcher: Watcher | None = None
         self.closing = False
         """Whether it was asked to close and waits for what is running."""
@@ -126,16 +131,19 @@ class Following(QObject):
         if workspace is None:
             return
 
-        first, checker = not workspace.turn, workspace.checker
+        first, project = not workspace.turn, workspace.project
 
         def work(progress: Progress, _cancelled: Cancelled) -> Any:
-            # A project that has just been opened is seen before it is judged.
-            checker.read = partial(self._tell_read, workspace) if first else None
-            try:
+            def judged(read: ReadOpenings | None = None) -> Any:
+                load_judges()
+                from hwsched.operations.findings.checking import check_openings
+
                 # Stopped it takes nothing over: some of the openings are not all of them.
-                return check_openings(workspace.project, checker=checker, progress=progress), workspace.read_beside()
-            finally:
-                checker.read = None
+                found = check_openings(project, checker=workspace.checker, progress=progress, read=read)
+                return found, workspace.read_beside()
+
+            # A project that has just been opened is seen before it is judged, and before what judges it is loaded.
+            return seen_first(project, partial(self._tell_read, workspace), judged) if first else judged()
 
         def take(found: Any) -> None:
             if workspace is self._state.workspace:
@@ -143,14 +151,14 @@ class Following(QObject):
 
         self._jobs.run(title, work, take, kept=False)
 
-    def _tell_read(self, workspace: Workspace, openings: list[OpeningInput]) -> None:
+    def _tell_read(self, workspace: Workspace, openings: Sequence[OpeningInput]) -> None:
         """Hand over what was read, from where it is read, and let it be painted before the work goes on."""
         seen = Event()
         self._read.emit((workspace, openings), seen)
         seen.wait(_SEEN_S)
 
     @Slot(object, object)
-    def _on_read(self, found: tuple[Workspace, list[OpeningInput]], seen: Event) -> None:
+    def _on_read(self, found: tuple[Workspace, Sequence[OpeningInput]], seen: Event) -> None:
         workspace, openings = found
         if workspace is self._state.workspace and not workspace.turn:
             self._ahead = True
@@ -177,11 +185,14 @@ class Following(QObject):
         if not turns:
             self.reload(phrase("Reading what others did"))
             return
+        from hwsched.operations.findings.checking import Checker, check_openings
+
         turn = workspace.turn
-        self._reader.before = workspace.checked
+        reader = self._reader = self._reader or Checker()
+        reader.before = workspace.checked
 
         def work(progress: Progress, cancelled: Cancelled) -> Any:
-            found = check_openings(workspace.project, checker=self._reader, progress=progress, cancelled=cancelled)
+            found = check_openings(workspace.project, checker=reader, progress=progress, cancelled=cancelled)
             return None if cancelled() else (found, workspace.read_beside())
 
         def take(found: Any) -> None:
@@ -211,11 +222,13 @@ class Following(QObject):
         workspace = self._state.workspace
         if workspace is None:
             return
-        touched = touched_openings(workspace, changes)
         settings = bool(changes.entities & {"project", "own_field"})
         if settings:
             self._state.settle()
-        if not settings and len(touched) <= _HANDFUL and not changes.parts:
+        # What of very many is touched besides takes longer to find than the screen may wait.
+        every = settings or bool(changes.parts) or len(changes.openings) > _HANDFUL
+        touched = set() if every else touched_openings(workspace, changes)
+        if not every and len(touched) <= _HANDFUL:
             workspace.refresh(touched)
         elif beside:
             self._reload_beside()
@@ -231,7 +244,7 @@ class Following(QObject):
     def _leave(self) -> None:
         """Close the open project, and what watches it."""
         workspace = self._state.give_up()
-        self._reader = Checker()
+        self._reader = None
         if self.watcher is not None:
             self.watcher.close()
             self.watcher.deleteLater()

@@ -2,7 +2,8 @@
 
 Here belongs when that is done, and in which order; what a page needs is said by the import lines of its file. Nothing
 of it is made: a page is made when somebody goes to it. What knows nothing of the toolkit is loaded beside the person's
-work; classes of the toolkit may only come into being on the screen's thread, a file at a time.
+work; classes of the toolkit may only come into being on the screen's thread, a file at a time. What judges openings was
+loaded before (`loading_judges`).
 """
 
 import sys
@@ -30,6 +31,8 @@ BESIDE: Final = (
     "hwsched.operations.release.issued_documents",
     "hwsched.operations.release.previewing",
     "hwsched.render.pdf_pages",
+    "hwsched.operations.survey.many_facts",
+    "hwsched.operations.findings.waivers",
     "hwsched.operations.survey.answering",
     "hwsched.operations.opening.what_if",
     "hwsched.operations.opening.since_upgrade",

@@ -9,7 +9,7 @@ from collections.abc import Sequence
 from PySide6.QtCore import QObject, Signal
 
 from hwsched.desktop.workspace import Workspace
-from hwsched.operations.findings.checking import Checked
+from hwsched.operations.findings.checked import Checked
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 
 

@@ -1,16 +1,16 @@
 """Which openings a change touches beyond those whose rows it wrote. No widgets."""
 
 from dataclasses import replace
-from typing import Final
+from typing import TYPE_CHECKING, Final
 
 from hwsched.desktop.workspace import Workspace
 from hwsched.operations.changes import Changes
-from hwsched.operations.findings.checking import Checked
-from hwsched.operations.findings.waiver_book import WaiverBook
-from hwsched.operations.findings.waivers import waivers
-from hwsched.operations.power.power_results import on_same_supplies, power_facts
+from hwsched.operations.findings.checked import Checked
 from hwsched.operations.project.reading_settings import settings_of
 from hwsched.operations.survey.places import otherwise_closed, otherwise_placed
+
+if TYPE_CHECKING:
+    from hwsched.operations.findings.waiver_book import WaiverBook
 
 _POWER_TABLES: Final = {"supply", "circuit", "run", "route", "level"}
 """What feeds openings: it touches all that hang there, though no row of theirs changes."""
@@ -21,6 +21,10 @@ _SET_TABLES: Final = {"hardware_set", "set_line"}
 
 def touched_openings(workspace: Workspace, changes: Changes) -> set[str]:
     """Return the openings that are to be read anew; the sets of the workspace are, where they may have changed."""
+    from hwsched.operations.findings.waiver_book import WaiverBook
+    from hwsched.operations.findings.waivers import waivers
+    from hwsched.operations.power.power_results import on_same_supplies, power_facts
+
     touched, project = set(changes.openings), workspace.project
     if "waiver" in changes.entities:
         book = WaiverBook.of(waivers(project), settings_of(project), project.today())
@@ -40,7 +44,7 @@ def touched_openings(workspace: Workspace, changes: Changes) -> set[str]:
     return touched
 
 
-def _waived_otherwise(checked: Checked, book: WaiverBook) -> bool:
+def _waived_otherwise(checked: Checked, book: "WaiverBook") -> bool:
     """Tell whether other findings of an opening are waived than its sheet shows."""
     bare = [replace(each, waived=False, waived_by="") if each.waived else each for each in checked.findings]
     present = book.lay_over(checked.inputs, bare).findings

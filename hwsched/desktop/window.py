@@ -55,7 +55,6 @@ from hwsched.desktop.tokens import icon_size, wide
 from hwsched.desktop.tool_window import Desk
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.collector import collector_paused
-from hwsched.operations.findings.why import HOLES
 
 _FIRST = "today"
 """The place that is shown when a project was opened by who was in none before."""
@@ -297,7 +296,7 @@ class Window(QMainWindow):
         sheet.findings_page.wants_rule.connect(findings.show_rule)
         sheet.refused_page.wants_rule.connect(findings.show_rule)
         sheet.parts_page.wants_why.connect(findings.show_why)
-        sheet.holes_page.wants_why.connect(lambda order: findings.show_why(HOLES, f"{order}. "))
+        sheet.holes_page.wants_why.connect(findings.show_why_hole)
 
     def _on_opened(self) -> None:
         """Show the project's views, and give the pages what they may see and do."""

@@ -1,8 +1,9 @@
 """The open project as the views see it: its openings as last checked, and which of them an edit touched."""
 
 from collections.abc import Iterable, Mapping
+from functools import cached_property
 from pathlib import Path
-from typing import Any, Final, NamedTuple
+from typing import TYPE_CHECKING, Any, Final, NamedTuple
 
 from PySide6.QtCore import QObject, Signal
 
@@ -11,11 +12,13 @@ from hwsched.desktop.project.remains import Remains
 from hwsched.model.project import Project
 from hwsched.operations.changes import Changes
 from hwsched.operations.collector import set_aside, take_back
-from hwsched.operations.findings.checking import Checked, Checker, look_again, waiver_book
-from hwsched.operations.findings.waiver_book import WaiverBook
-from hwsched.operations.parts.hardware_sets import hardware_sets
+from hwsched.operations.findings.checked import Checked
 from hwsched.operations.survey.open_counts import open_counts
 from hwsched.operations.survey.places import levels_upward
+
+if TYPE_CHECKING:
+    from hwsched.operations.findings.checking import Checker
+    from hwsched.operations.findings.waiver_book import WaiverBook
 
 _ASIDE: Final = {"person", "attachment"}
 """Tables of which nothing that is worked out hangs."""
@@ -63,7 +66,6 @@ class Workspace(QObject):
         """By building and level, by what levels are put in order."""
         self.questions: Mapping[int, int] = {}
         """How many questions are left by the number of their delivery."""
-        self.checker = Checker()
         self._waivers: tuple[int, WaiverBook | None] | None = None
         self.turn = 0
         """How often something was read anew: what was begun in an earlier turn may be older than what is shown."""
@@ -73,8 +75,17 @@ class Workspace(QObject):
         """What a page worked out of the whole project, by the page's name, and the version it was worked out at."""
         self.changed.connect(self._on_changed)
 
+    @cached_property
+    def checker(self) -> "Checker":
+        """Remembers what was said of openings; made with the first of them that is judged."""
+        from hwsched.operations.findings.checking import Checker
+
+        return Checker()
+
     def read_beside(self) -> Beside:
         """Read what is shown beside the openings, off the screen's thread."""
+        from hwsched.operations.parts.hardware_sets import hardware_sets
+
         return Beside(
             sets_by_opening(hardware_sets(self.project)), levels_upward(self.project), open_counts(self.project)
         )
@@ -90,6 +101,8 @@ class Workspace(QObject):
 
     def refresh(self, ids: Iterable[str]) -> None:
         """Read some openings anew, here and now; those that are gone leave the views."""
+        from hwsched.operations.findings.checking import look_again
+
         wanted = list(ids)
         if not wanted:
             return
@@ -124,14 +137,18 @@ class Workspace(QObject):
         if not changes.entities <= _ASIDE:
             self.version += 1
 
-    def waiver_book(self) -> WaiverBook | None:
+    def waiver_book(self) -> "WaiverBook | None":
         """Return the project's waivers; read once a turn, since a unit that is dragged asks at every step."""
+        from hwsched.operations.findings.checking import waiver_book
+
         if self._waivers is None or self._waivers[0] != self.turn:
             self._waivers = self.turn, waiver_book(self.project, self.project.today())
         return self._waivers[1]
 
     def read_sets(self) -> None:
         """Read which hardware set each opening has."""
+        from hwsched.operations.parts.hardware_sets import hardware_sets
+
         self.sets = sets_by_opening(hardware_sets(self.project))
 
     @property

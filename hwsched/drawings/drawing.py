@@ -135,3 +135,14 @@ class Drawing:
     """Drawn in paper millimetres, letters and all: it is set as it is."""
     coarsest: float = 0.0
     """Denominator of the smallest scale at which it says anything: it gets more height rather; 0: any."""
+
+
+@dataclass(frozen=True, slots=True)
+class View:
+    """One of several drawings that stand beside one another."""
+
+    name: str
+    """inside, key, edge or section."""
+    drawing: Drawing
+    on_floor: bool
+    """Whether its heights count from the finished floor; what is seen from above has none."""

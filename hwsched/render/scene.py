@@ -5,9 +5,8 @@ from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
 from typing import Final
 
-from hwsched.drawings.drawing import Callout, Dimension, Drawing, Text
+from hwsched.drawings.drawing import Callout, Dimension, Drawing, Text, View
 from hwsched.drawings.layers import LAYERS, Layer, on_layers
-from hwsched.drawings.opening.scene import View
 from hwsched.language import phrase
 from hwsched.render.fonts import text_width_mm
 from hwsched.render.lower import Letters, OnPaper, Primitive, Stroke, lower

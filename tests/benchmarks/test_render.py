@@ -12,7 +12,10 @@ from reportlab.pdfbase import pdfmetrics
 from reportlab.pdfbase.ttfonts import TTFont
 from reportlab.pdfgen.canvas import Canvas
 
-from hwsched.drawings import edge_view, elevation, face_detail, section
+from hwsched.drawings.opening.edge_view import edge_view
+from hwsched.drawings.opening.elevation import elevation
+from hwsched.drawings.opening.face_detail import face_detail
+from hwsched.drawings.opening.section import section
 from hwsched.render import print_style
 from hwsched.render.blocks import (
     TICK,

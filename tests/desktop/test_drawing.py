@@ -9,7 +9,7 @@ from hwsched.desktop.opening.drawing_page import DrawingPage
 from hwsched.desktop.opening.opening_scene import scene_of
 from hwsched.desktop.opening.scene_handles import handles
 from hwsched.drawings.layers import UNIT
-from hwsched.operations.findings.checking import Checked
+from hwsched.operations.findings.checked import Checked
 from tests.desktop.conftest import checked_of, choose, idle
 from tests.drawings.openings import FIT, GIVEN
 

@@ -11,7 +11,7 @@ from hwsched.desktop.opening.opening_scene import cost_words, item_centre, scene
 from hwsched.drawings.layers import UNIT
 from hwsched.drawings.opening.scene import views_of
 from hwsched.drawings.things import Lines
-from hwsched.operations.findings.checking import Checked
+from hwsched.operations.findings.checked import Checked
 from hwsched.operations.opening.trial_placement import PlaceCosts
 from hwsched.values import Fit, PointFit
 from tests.drawings.openings import FIT, GIVEN, LEAF, opening, pair, pair_fit

@@ -7,8 +7,8 @@ from PySide6.QtCore import Qt, QUrl
 from PySide6.QtGui import QDesktopServices
 from PySide6.QtWidgets import QApplication
 
-from hwsched.desktop import following
 from hwsched.desktop.jobs import Jobs
+from hwsched.operations.findings import checking
 from hwsched.operations.release import project_view
 from tests.desktop.conftest import choose, idle
 
@@ -51,7 +51,7 @@ def test_a_schedule_is_stopped_before_it_is_written(at_work, qtbot, tmp_path, he
 
 
 def test_reading_that_is_stopped_takes_nothing_over(at_work, qtbot, held):
-    go = held(following, "check_openings")
+    go = held(checking, "check_openings")
     before = dict(at_work.frame.state.workspace.checked)
     at_work.fitting.act_check.trigger()
     qtbot.mouseClick(at_work.status.stop, LEFT)

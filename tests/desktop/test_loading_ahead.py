@@ -14,6 +14,7 @@ LOADED = """
 import importlib, json, sys
 from hwsched.desktop import window
 from hwsched.desktop.loading_ahead import BESIDE, pages_of
+from hwsched.desktop.loading_judges import JUDGES
 from hwsched.desktop.places import PLACES
 def others(before):
     own = ("hwsched.desktop", "PySide6", "shiboken6")
@@ -21,7 +22,7 @@ def others(before):
 def of_toolkit(before):
     return sorted(each for each in sys.modules if each not in before and each not in others(before))
 before = set(sys.modules)
-for each in BESIDE:
+for each in (*JUDGES, *BESIDE):
     importlib.import_module(each)
 told = {"of the toolkit": of_toolkit(before), "beside": len(others(before))}
 told["solves"] = "highspy" in sys.modules

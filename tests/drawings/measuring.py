@@ -1,6 +1,6 @@
 """Finds shapes of a drawing by name."""
 
-from hwsched.drawings import Callout, Circle, Dimension, Line, Text
+from hwsched.drawings.drawing import Callout, Circle, Dimension, Line, Text
 
 
 def named(drawing, name):

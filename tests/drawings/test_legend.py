@@ -2,8 +2,11 @@ from dataclasses import replace
 
 import pytest
 
-from hwsched.drawings import bore_detail, elevation, face_detail, section
 from hwsched.drawings.legend import legend
+from hwsched.drawings.opening.bore_detail import bore_detail
+from hwsched.drawings.opening.elevation import elevation
+from hwsched.drawings.opening.face_detail import face_detail
+from hwsched.drawings.opening.section import section
 from tests.drawings.measuring import named, one, span, words
 from tests.drawings.openings import FIT, GIVEN, LEAF, channel
 

@@ -2,9 +2,9 @@
 
 import pytest
 
-from hwsched.drawings import elevation
 from hwsched.drawings.drawing import Callout, Circle, Dimension, Line
 from hwsched.drawings.layers import LAYERS, LEAD, UNIT, layer_of, on_layers
+from hwsched.drawings.opening.elevation import elevation
 from hwsched.drawings.opening.scene import views_of
 from hwsched.drawings.things import Lines, box_of, lines_for, next_line, shapes_of, snapped, thing_at
 from tests.drawings.openings import ALL, FIT, GIVEN

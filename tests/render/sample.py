@@ -1,6 +1,6 @@
 """Documents for the render tests."""
 
-from hwsched.drawings import elevation
+from hwsched.drawings.opening.elevation import elevation
 from hwsched.render.blocks import (
     TICK,
     Bullets,

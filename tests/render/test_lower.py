@@ -4,7 +4,10 @@ import pytest
 from hypothesis import given
 from hypothesis import strategies as st
 
-from hwsched.drawings import Callout, Dimension, Drawing, Line, Text, edge_view, elevation, section
+from hwsched.drawings.drawing import Callout, Dimension, Drawing, Line, Text
+from hwsched.drawings.opening.edge_view import edge_view
+from hwsched.drawings.opening.elevation import elevation
+from hwsched.drawings.opening.section import section
 from hwsched.render.fonts import text_width_mm
 from hwsched.render.lower import Bow, Disc, Letters, Stroke, _spread, lower
 from tests.drawings.openings import ALL

@@ -5,7 +5,7 @@ from dataclasses import replace
 import pytest
 from pypdf import PdfReader
 
-from hwsched.drawings import elevation
+from hwsched.drawings.opening.elevation import elevation
 from hwsched.drawings.unknown import unknown_drawing
 from hwsched.render import print_style
 from hwsched.render.blocks import Bullets, Column, Document, Drawings, Facts, Heading, Paragraph, Section, Table

@@ -1,6 +1,8 @@
 import pytest
 
-from hwsched.drawings import edge_view, elevation, section
+from hwsched.drawings.opening.edge_view import edge_view
+from hwsched.drawings.opening.elevation import elevation
+from hwsched.drawings.opening.section import section
 from hwsched.drawings.unknown import unknown_drawing
 from hwsched.render.scale import DENOMINATORS, fit_row, fit_views, scale_bar
 from tests.drawings.openings import ALL, FIT, GIVEN

@@ -2,7 +2,11 @@ from xml.etree import ElementTree
 
 import pytest
 
-from hwsched.drawings import Circle, Drawing, Text, bore_detail, elevation, section, template
+from hwsched.drawings.drawing import Circle, Drawing, Text
+from hwsched.drawings.opening.bore_detail import bore_detail
+from hwsched.drawings.opening.elevation import elevation
+from hwsched.drawings.opening.section import section
+from hwsched.drawings.opening.template import template
 from hwsched.render.screen import DARK, LIGHT
 from hwsched.render.svg import render_svg
 from tests.drawings.openings import ALL, FIT, GIVEN

@@ -7,8 +7,13 @@ from dataclasses import replace
 import pytest
 
 from hwsched.documents import documents
-from hwsched.drawings import bore_detail, edge_view, elevation, face_detail, section, template
 from hwsched.drawings.drawing import Callout, Dimension, Drawing, Text
+from hwsched.drawings.opening.bore_detail import bore_detail
+from hwsched.drawings.opening.edge_view import edge_view
+from hwsched.drawings.opening.elevation import elevation
+from hwsched.drawings.opening.face_detail import face_detail
+from hwsched.drawings.opening.section import section
+from hwsched.drawings.opening.template import template
 from hwsched.model.project import open_project
 from hwsched.operations.release.issued_templates import templates
 from hwsched.operations.release.project_view import project_view

@@ -3,7 +3,7 @@
 import pytest
 from pypdf import PdfReader
 
-from hwsched.drawings import template
+from hwsched.drawings.opening.template import template
 from hwsched.render.lower import Letters, lower
 from hwsched.render.pages import RenderCancelledError
 from hwsched.render.true_size import EDGE_MM, OVERLAP_MM, render_true_size, tiling

@@ -63,7 +63,8 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import opened, print_json, step_of, tell_step, who, wrong_usage
     from hwsched.model.errors import ConflictError
     from hwsched.operations.opening.named_openings import row_of
-    from hwsched.operations.survey.many_facts import FactEdit, edit_many
+    from hwsched.operations.survey.fact_edit import FactEdit
+    from hwsched.operations.survey.many_facts import edit_many
     from hwsched.operations.survey.typed_values import type_in
 
     if arguments.also and arguments.was is not None:

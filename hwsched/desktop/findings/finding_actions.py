@@ -9,7 +9,6 @@ from PySide6.QtCore import Qt
 
 from hwsched.desktop.frame import Frame
 from hwsched.desktop.subject import Subject
-from hwsched.rules import in_rulebook
 from hwsched.values import Finding, PointFit
 
 if TYPE_CHECKING:
@@ -112,7 +111,15 @@ class FindingActions(Subject):
             point = at.given.point.name if at is not None else ""
             self.frame.go("why", (checked.given.opening.mark, about, line, point))
 
+    def show_why_hole(self, order: int) -> None:
+        """Show the chain behind a hole, by its place in the order of drilling."""
+        from hwsched.operations.findings.why import HOLES
+
+        self.show_why(HOLES, f"{order}. ")
+
     def show_rule(self, rule: str) -> None:
         """Show a rule in the rulebook."""
+        from hwsched.rules import in_rulebook
+
         if in_rulebook(rule) is not None:
             self.frame.go("rulebook", rule)

@@ -5,8 +5,8 @@ from dataclasses import dataclass, replace
 
 from hwsched.desktop.severities import severity_order
 from hwsched.language import phrase
+from hwsched.operations.findings.checked import Checked
 from hwsched.operations.findings.checked_supplies import CheckedSupply
-from hwsched.operations.findings.checking import Checked
 from hwsched.operations.findings.waivers import Spoken
 from hwsched.rules import OF_WAIVERS, in_rulebook
 from hwsched.rules.saying import cure_of, message_of

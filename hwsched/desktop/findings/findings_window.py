@@ -24,10 +24,11 @@ from hwsched.desktop.survey.askable_names import askable_in
 from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.operations.collector import collector_paused
+from hwsched.operations.findings.checked import Checked
 from hwsched.operations.findings.checked_supplies import CheckedSupply, checked_supplies
-from hwsched.operations.findings.checking import Checked, waiver_book
+from hwsched.operations.findings.checking import waiver_book
 from hwsched.operations.findings.waivers import waive_several
-from hwsched.operations.opening.asked_facts import CheckedFacts
+from hwsched.operations.opening.facts_at_hand import CheckedFacts
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.power.power_results import power_as_it_stands
 from hwsched.query import Askable, judge

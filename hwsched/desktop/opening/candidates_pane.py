@@ -1,6 +1,9 @@
 """Candidates for a role under the parts of the sheet: which fit, which not and why, what choosing one changes."""
 
+from __future__ import annotations
+
 from collections.abc import Sequence
+from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
@@ -9,8 +12,10 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWi
 from hwsched.desktop.lines import Lines
 from hwsched.desktop.tokens import SPACE, wide
 from hwsched.language import phrase
-from hwsched.operations.opening.candidates import Candidate
 from hwsched.quantities import LengthStyle, format_length
+
+if TYPE_CHECKING:
+    from hwsched.operations.opening.candidates import Candidate
 
 
 class _Table(Lines):

@@ -23,8 +23,8 @@ from hwsched.desktop.opening.place_form import PlaceForm
 from hwsched.desktop.opening.scene_view import SceneView
 from hwsched.desktop.opening.tool_row import ToolRow
 from hwsched.desktop.tokens import SPACE, wide
+from hwsched.drawings.drawing import View
 from hwsched.drawings.layers import LAYERS, Layer
-from hwsched.drawings.opening.scene import View
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
 

@@ -10,8 +10,8 @@ from typing import Final
 
 from PySide6.QtCore import QObject, Signal
 
+from hwsched.drawings.drawing import View
 from hwsched.drawings.layers import LAYERS, LEAD, LOCK, UNIT, Layer, on_layers
-from hwsched.drawings.opening.scene import View
 from hwsched.drawings.things import Box, Point, box_of, corners_of, nearest, shapes_of, thing_at, things_of
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, format_length

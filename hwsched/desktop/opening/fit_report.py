@@ -7,7 +7,6 @@ from typing import TYPE_CHECKING
 from hwsched.desktop.ran import Report
 from hwsched.language import phrase
 from hwsched.operations.changes import Changes
-from hwsched.rules.wording import label_of
 from hwsched.values import Fit
 
 if TYPE_CHECKING:
@@ -28,6 +27,8 @@ def report_of(done: tuple[Changes, list[FitOutcome]]) -> Report:
 
 def why_not(fit: Fit) -> str:
     """Say in a line why an opening does not fit, or what is to be measured first."""
+    from hwsched.rules.wording import label_of
+
     if fit.status == "to-measure":
         needed = dict.fromkeys(label_of(each.fact) for each in fit.needs)
         return phrase("to measure: {needed}", needed=", ".join(needed)) if needed else phrase("to measure")

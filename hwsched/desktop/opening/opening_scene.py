@@ -3,28 +3,31 @@
 Between what an opening holds and what the drawing shows; no widgets.
 """
 
-from typing import Final
+from typing import TYPE_CHECKING, Final
 
 from hwsched.desktop.opening.drawing_move import Move, Stretch
 from hwsched.desktop.opening.drawing_state import Thing, known_things
 from hwsched.desktop.severities import severities_in_words
+from hwsched.drawings.drawing import View
+from hwsched.drawings.handing import FACES
 from hwsched.drawings.layers import LEAD, LOCK, UNIT, hole_thing
-from hwsched.drawings.opening.scene import FACES, View, views_of
-from hwsched.drawings.sheet import leaves_on_face
 from hwsched.language import phrase, to_phrase
-from hwsched.operations.findings.checking import Checked
-from hwsched.operations.opening.trial_placement import PlaceCosts
+from hwsched.operations.findings.checked import Checked
 from hwsched.quantities import LengthStyle, format_length
-from hwsched.rules.footprints import face_of, rectangle
-from hwsched.rules.reading import leaf_name, lock_item, on_leaf
 from hwsched.survey import ITEM
 from hwsched.values import Fit, Item, OpeningInput, PointFit, Severity
+from hwsched.values.lock_points import leaf_name, lock_item, on_leaf
+
+if TYPE_CHECKING:
+    from hwsched.operations.opening.trial_placement import PlaceCosts
 
 _AT_LOCK: Final = to_phrase("it stands where backset and height of the lock say; change these facts")
 
 
 def scene_of(checked: Checked, number: int, style: LengthStyle) -> tuple[tuple[View, ...], tuple[Thing, ...]]:
     """Draw a lock point of an opening, and name what is drawn."""
+    from hwsched.drawings.opening.scene import views_of
+
     at = checked.shown(number)
     every = [checked.shown(each.given.point.number) for each in checked.points]
     beside = [each for each in every if each.given.point != at.given.point]
@@ -58,6 +61,8 @@ def _new(at: PointFit, fit: Fit) -> list[Thing]:
 
 
 def _named(given: OpeningInput, item: Item, is_lock: bool) -> Thing:
+    from hwsched.rules.footprints import face_of, rectangle
+
     choice = ITEM.attribute("kind").choice(item.kind or "other")
     words = phrase(choice.label) if choice is not None else (item.kind or phrase("Other"))
     if is_lock or item.kind == "lock":
@@ -71,6 +76,8 @@ def _named(given: OpeningInput, item: Item, is_lock: bool) -> Thing:
 
 def _toward_hinge(given: OpeningInput, face: str, *, leaf: str = "", item: Item | None = None) -> float | None:
     """Return 1 where the hinge edge is on the right in the view of a face, -1 on the left; None while unknown."""
+    from hwsched.drawings.sheet import leaves_on_face
+
     leaves = leaves_on_face(given, "inside" if face == "inside" else "key")[0]
     for each in leaves:
         if (item is None and leaf in ("", leaf_name(each.leaf))) or (item is not None and on_leaf(item, each.leaf)):
@@ -117,7 +124,7 @@ def stands_at(at: PointFit, thing: str) -> tuple[float, float] | None:
     return (item.x_mm, item.y_mm) if item is not None and item.x_mm is not None and item.y_mm is not None else None
 
 
-def cost_words(now: PlaceCosts, before: PlaceCosts | None, style: LengthStyle) -> str:
+def cost_words(now: "PlaceCosts", before: "PlaceCosts | None", style: LengthStyle) -> str:
     """Say what a place costs, a line each, and what of it is otherwise than where the unit stands."""
     lines = []
     for title, said, was in (
@@ -135,13 +142,13 @@ def cost_words(now: PlaceCosts, before: PlaceCosts | None, style: LengthStyle) -
     return "\n".join(lines)
 
 
-def _lead(costs: PlaceCosts, style: LengthStyle) -> str:
+def _lead(costs: "PlaceCosts", style: LengthStyle) -> str:
     if costs.lead_mm is None or costs.spare_mm is None:
         return phrase("none")
     spare = format_length(abs(costs.spare_mm), style)
     return f"{format_length(costs.lead_mm, style)}, {spare} {phrase('to spare' if costs.spare_mm >= 0 else 'short')}"
 
 
-def _found(costs: PlaceCosts) -> str:
+def _found(costs: "PlaceCosts") -> str:
     counted: dict[Severity, int] = {"error": costs.errors, "warning": costs.warnings}
     return ", ".join(severities_in_words(counted)) or phrase("none")

@@ -21,8 +21,7 @@ from hwsched.desktop.survey.register import state_of
 from hwsched.desktop.tokens import font
 from hwsched.drawings.layers import UNIT
 from hwsched.language import phrase
-from hwsched.operations.findings.checking import Checked
-from hwsched.operations.opening.trial_placement import place_costs
+from hwsched.operations.findings.checked import Checked
 from hwsched.operations.release.attachments import Attached
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.values import Fit, PointFit
@@ -125,6 +124,8 @@ class OpeningSheet(QWidget):
 
     def show_tried(self, tried: Checked, style: LengthStyle, words: str) -> None:
         """Show where a dragged unit would stand, and what would follow."""
+        from hwsched.operations.opening.trial_placement import place_costs
+
         self.state.setText(words)
         self._show_findings(tried)
         self._draw(tried, style, moving=True)
@@ -218,6 +219,8 @@ class OpeningSheet(QWidget):
 
     def _show_numbers(self, thing: str) -> None:
         """Show the place of what is chosen, and what it costs."""
+        from hwsched.operations.opening.trial_placement import place_costs
+
         form, at = self.drawing.form, self.shown_point()
         where = stands_at(at, thing) if at is not None and thing else None
         if where is not None:

@@ -9,10 +9,8 @@ from hwsched.desktop.opening.opening_sheet import OpeningSheet
 from hwsched.desktop.subject import Subject
 from hwsched.drawings.layers import UNIT
 from hwsched.language import phrase, to_phrase
-from hwsched.operations.findings.checking import Checked
-from hwsched.operations.opening.trial_placement import against_place, with_unit_at
+from hwsched.operations.findings.checked import Checked
 from hwsched.quantities import LengthError, format_length, parse_length
-from hwsched.rules.saying import message_of
 
 
 class PlaceActions(Subject):
@@ -45,6 +43,8 @@ class PlaceActions(Subject):
         sheet.drawing.wants_print.connect(self.ask_print)
 
     def _on_unit_dragged(self, x_mm: float, y_mm: float) -> None:
+        from hwsched.operations.opening.trial_placement import with_unit_at
+
         workspace, checked = self.state.workspace, self.state.checked
         if workspace is None or checked is None or self.jobs.busy:
             return
@@ -52,6 +52,9 @@ class PlaceActions(Subject):
         self.sheet.show_tried(tried, self.state.style_of_lengths, self._said_of(tried))
 
     def _said_of(self, tried: Checked) -> str:
+        from hwsched.operations.opening.trial_placement import against_place
+        from hwsched.rules.saying import message_of
+
         style, fit_ = self.state.style_of_lengths, tried.point(self.sheet.number).fit
         against = against_place(tried)
         words = [phrase("Does not fit here: ") + message_of(against[0]) if against else phrase("Fits here")]
@@ -74,6 +77,8 @@ class PlaceActions(Subject):
     def move_unit(self, x_mm: float, y_mm: float) -> None:
         """Place the unit of the chosen opening by hand; a place that does not fit is refused with its reason."""
         from hwsched.operations.opening.hand_choices import place_unit
+        from hwsched.operations.opening.trial_placement import against_place, with_unit_at
+        from hwsched.rules.saying import message_of
 
         workspace, checked = self.state.workspace, self.state.checked
         if workspace is None or checked is None or self.jobs.busy:

@@ -10,7 +10,7 @@ from hwsched.desktop.opening.many_form import ManyForm
 from hwsched.desktop.opening.proposal import Proposal
 from hwsched.desktop.tokens import SPACE, font
 from hwsched.language import phrase
-from hwsched.operations.findings.checking import Checked
+from hwsched.operations.findings.checked import Checked
 from hwsched.operations.opening.side_by_side import Compared, SharedFact, compared
 from hwsched.quantities import LengthStyle
 

@@ -9,7 +9,7 @@ from hwsched.desktop.opening.inspected import Inspected
 from hwsched.desktop.subject import Subject
 from hwsched.language import phrase
 from hwsched.operations.opening.side_by_side import SharedFact, shared_facts
-from hwsched.operations.survey.many_facts import FactEdit, edit_many
+from hwsched.operations.survey.fact_edit import FactEdit
 
 _AT_ONCE: Final = 300
 """Of so many openings facts are read while one looks; of more when they are asked for."""
@@ -76,6 +76,8 @@ class SeveralActions(Subject):
 
     def edit_facts(self, _fact: SharedFact, edits: Sequence[FactEdit]) -> None:
         """Make an edit of many, as one step of the journal."""
+        from hwsched.operations.survey.many_facts import edit_many
+
         workspace = self.state.workspace
         if workspace is None or self.jobs.busy:
             return

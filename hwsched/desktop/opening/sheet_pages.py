@@ -9,9 +9,7 @@ from hwsched.desktop.parts.set_book import OpeningSet
 from hwsched.desktop.severities import severity_word
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
-from hwsched.rules.saying import cure_of, message_of
 from hwsched.values import Finding, Fit, FitPart, Hole
-from hwsched.work.tools import drill_words
 
 
 class PartsPage(LinesPage):
@@ -108,6 +106,8 @@ class HolesPage(LinesPage):
 
     def show_fit(self, fit: Fit, style: LengthStyle) -> None:
         """Show the holes of a fit."""
+        from hwsched.work.tools import drill_words
+
         self._holes = fit.holes
         self.table.show_rows(
             [
@@ -161,6 +161,8 @@ class FindingsPage(LinesPage):
 
     def show_findings(self, findings: Sequence[Finding]) -> None:
         """Show these findings; the selected one stays selected where it is still there."""
+        from hwsched.rules.saying import cure_of, message_of
+
         before = self.chosen()
         self._findings = tuple(findings)
         waived = {place for place, finding in enumerate(findings) if finding.waived}

@@ -1,9 +1,13 @@
 """Which hardware set each opening has, for register and sheet."""
 
+from __future__ import annotations
+
 from collections.abc import Iterable
 from dataclasses import dataclass
+from typing import TYPE_CHECKING
 
-from hwsched.operations.parts.hardware_sets import HardwareSet
+if TYPE_CHECKING:
+    from hwsched.operations.parts.hardware_sets import HardwareSet
 
 
 @dataclass(frozen=True, slots=True)

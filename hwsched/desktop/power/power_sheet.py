@@ -19,7 +19,7 @@ from hwsched.drawings.power.voltage_plot import voltage_plot
 from hwsched.drawings.power.wiring_sheet import wiring_sheet
 from hwsched.drawings.power.wiring_way import leaves_of
 from hwsched.language import phrase
-from hwsched.operations.findings.checking import Checked
+from hwsched.operations.findings.checked import Checked
 from hwsched.quantities import LengthStyle
 from hwsched.rules.saying import cure_of, message_of
 from hwsched.survey import CIRCUIT, RUN, SUPPLY, Entity

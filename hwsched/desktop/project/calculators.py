@@ -26,7 +26,7 @@ from hwsched.desktop.project.calculator_form import CalculatorForm
 from hwsched.desktop.tokens import SPACE, wide
 from hwsched.drawings.calculated import calculated
 from hwsched.language import phrase
-from hwsched.operations.findings.checking import Checked
+from hwsched.operations.findings.checked import Checked
 from hwsched.operations.opening.calculator_filling import Filled, Home, fillable, filled, take_over
 from hwsched.quantities import LengthStyle
 

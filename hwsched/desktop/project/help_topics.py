@@ -8,7 +8,6 @@ from typing import Final, Literal
 
 from hwsched.language import phrase, to_phrase
 from hwsched.paths import RESOURCES
-from hwsched.rules import RULEBOOK, in_rulebook
 
 Group = Literal["Places", "Handbook", "Rules"]
 GROUPS: Final[tuple[Group, ...]] = (to_phrase("Places"), to_phrase("Handbook"), to_phrase("Rules"))
@@ -29,6 +28,8 @@ class Topic:
 
 def topics() -> tuple[Topic, ...]:
     """Return all pages, by group, in the order in which they are listed."""
+    from hwsched.rules import RULEBOOK
+
     places = [_of_file(f"places/{path.stem}", "Places") for path in (_HANDBOOK / "places").glob("*.md")]
     first = {f"places/{name}": at for at, name in enumerate(_ORDER)}
     places.sort(key=lambda each: (first.get(each.name, len(first)), each.title))
@@ -56,6 +57,7 @@ def text_of(name: str) -> tuple[str, bool]:
     LookupError
         When there is no such page.
     """
+    from hwsched.rules import in_rulebook
     from hwsched.rules.page import page_of
 
     group, _, rest = name.partition("/")

@@ -1,6 +1,6 @@
 """Openings as they stand in the survey, shown while the rules are still asked: to be looked at, found and chosen."""
 
-from hwsched.operations.findings.checking import Checked
+from hwsched.operations.findings.checked import Checked
 from hwsched.values import OpeningInput
 
 

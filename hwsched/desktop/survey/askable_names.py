@@ -5,7 +5,6 @@ from functools import cache
 from hwsched.desktop.workspace import Workspace
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 from hwsched.query import Askable
-from hwsched.rules import RULEBOOK
 
 
 def askable_in(workspace: Workspace) -> Askable:
@@ -23,6 +22,11 @@ def askable_in(workspace: Workspace) -> Askable:
         found = (getattr(each.given.opening, name) for each in checked.values())
         return tuple(dict.fromkeys(each for each in found if each))
 
+    def rules() -> tuple[str, ...]:
+        from hwsched.rules import RULEBOOK
+
+        return tuple(rule.id for rule in RULEBOOK)
+
     return Askable(
         own=tuple({(each.entity, each.attribute): None for each in first.own}) if first is not None else (),
         bare_unit=project.bare_unit,
@@ -30,5 +34,5 @@ def askable_in(workspace: Workspace) -> Askable:
         buildings=cache(lambda: named("building")),
         levels=cache(lambda: named("level")),
         parts=parts,
-        rules=lambda: tuple(rule.id for rule in RULEBOOK),
+        rules=rules,
     )

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QTreeWidget, QTreeWidgetItem, QWidget
 
 from hwsched.desktop.tokens import wide
 from hwsched.language import phrase
-from hwsched.operations.findings.checking import Checked
+from hwsched.operations.findings.checked import Checked
 from hwsched.telling.natural import natural
 
 Upward = Mapping[tuple[str | None, str | None], tuple[bool, float, int]]

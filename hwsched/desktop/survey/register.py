@@ -15,8 +15,8 @@ from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.survey.opening_columns import Beside, opening_columns
 from hwsched.desktop.survey.search_texts import SearchTexts, holding, negated
 from hwsched.desktop.survey.states import STATES, state_colour, state_of, status_word
-from hwsched.operations.findings.checking import Checked
-from hwsched.operations.opening.asked_facts import CheckedFacts
+from hwsched.operations.findings.checked import Checked
+from hwsched.operations.opening.facts_at_hand import CheckedFacts
 from hwsched.query import Query, judge
 from hwsched.survey import OPENING
 

@@ -9,9 +9,9 @@ from PySide6.QtCore import QObject, QTimer
 from hwsched.desktop.grid.column import Column
 from hwsched.desktop.survey.ahead import Ahead
 from hwsched.language import phrase
-from hwsched.operations.findings.checking import Checked
+from hwsched.operations.findings.checked import Checked
 from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length
-from hwsched.rules.reading import active_leaf
+from hwsched.values.lock_points import active_leaf
 
 _APART: Final = re.compile(r"[(/,;+]")
 _AT_ONCE: Final = 250
@@ -81,7 +81,7 @@ class SearchTexts(QObject):
         """Return mark and words: shown cells, own fields, thickness of the leaf, parts."""
         mark = columns[0].value(checked).casefold()
         said = [self._piece(each.name, each.value(checked), each.text) for each in columns[1:]]
-        leaf = active_leaf(checked.given)
+        leaf = active_leaf(checked.given.leaves)
         if leaf is not None and leaf.thickness_mm is not None:
             wished = checked.given.settings.length_style
             style: LengthStyle = next((each for each in LENGTH_STYLES if each == wished), "fraction")

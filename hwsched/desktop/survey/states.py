@@ -11,7 +11,7 @@ from hwsched.desktop.survey.ahead import Ahead
 from hwsched.desktop.tokens import ICON, State, Text, colour, dark_now, scaled
 from hwsched.desktop.tokens import STATES as LOOKS
 from hwsched.language import phrase, to_phrase
-from hwsched.operations.findings.checking import Checked
+from hwsched.operations.findings.checked import Checked
 
 STATES: Final = (
     to_phrase("Fits"),

@@ -22,8 +22,12 @@ from hwsched.documents.release.schedule import item_lines
 from hwsched.documents.release.template_names import template_names
 from hwsched.documents.stock.box_contents import contents, in_box
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
-from hwsched.drawings import bore_detail, edge_view, elevation, face_detail, section
+from hwsched.drawings.opening.bore_detail import bore_detail
+from hwsched.drawings.opening.edge_view import edge_view
+from hwsched.drawings.opening.elevation import elevation
 from hwsched.drawings.opening.exploded import exploded
+from hwsched.drawings.opening.face_detail import face_detail
+from hwsched.drawings.opening.section import section
 from hwsched.kept_sentences import GATE, kept_phrase
 from hwsched.language import phrase, to_phrase
 from hwsched.render.blocks import (

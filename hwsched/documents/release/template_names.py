@@ -4,9 +4,9 @@ from collections.abc import Mapping
 from typing import Final
 
 from hwsched.documents.release.short_code import short_code
-from hwsched.drawings import template
 from hwsched.drawings.drawing import Drawing
 from hwsched.drawings.handing import Face
+from hwsched.drawings.opening.template import template
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle
 from hwsched.rules.reading import lock_leaf

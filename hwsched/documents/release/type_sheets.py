@@ -25,7 +25,10 @@ from hwsched.documents.release.packet_work import bench_words, steps_blocks
 from hwsched.documents.release.short_code import short_code
 from hwsched.documents.release.template_names import template_names
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
-from hwsched.drawings import bore_detail, edge_view, face_detail, section
+from hwsched.drawings.opening.bore_detail import bore_detail
+from hwsched.drawings.opening.edge_view import edge_view
+from hwsched.drawings.opening.face_detail import face_detail
+from hwsched.drawings.opening.section import section
 from hwsched.language import phrase, to_phrase
 from hwsched.render.blocks import (
     Block,

@@ -1,12 +1,10 @@
 """All views of an opening that stand beside one another: both faces, the lock edge and the section at the cylinder."""
 
 from collections.abc import Sequence
-from dataclasses import dataclass
-from typing import Final
 
 from hwsched.calc.opening.placement import KeepOut
-from hwsched.drawings.drawing import Drawing
-from hwsched.drawings.handing import Face
+from hwsched.drawings.drawing import View
+from hwsched.drawings.handing import FACES, Face
 from hwsched.drawings.opening.edge_view import edge_view
 from hwsched.drawings.opening.elevation import elevation
 from hwsched.drawings.opening.section import section
@@ -14,19 +12,6 @@ from hwsched.fitting.keepouts import surroundings
 from hwsched.quantities import LengthStyle
 from hwsched.rules.reading import leafless, lock_leaf
 from hwsched.values import Fit, OpeningInput, PointFit
-
-FACES: Final[tuple[Face, ...]] = ("inside", "key")
-
-
-@dataclass(frozen=True, slots=True)
-class View:
-    """One view of the scene."""
-
-    name: str
-    """inside, key, edge or section."""
-    drawing: Drawing
-    on_floor: bool
-    """Whether its heights count from the finished floor; what is seen from above has none."""
 
 
 def views_of(

@@ -5,7 +5,8 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Final, Literal, Protocol, TypeAlias, TypeVar
 
-from hwsched.operations.findings.checking import Checked, CheckedProject
+from hwsched.operations.findings.checked import Checked
+from hwsched.operations.findings.checking import CheckedProject
 from hwsched.values import SEVERITIES, Finding, Severity
 
 

@@ -4,7 +4,8 @@ from collections.abc import Iterable
 from dataclasses import replace
 
 from hwsched.model.project import Project
-from hwsched.operations.findings.checking import Checked, check_openings, waiver_book
+from hwsched.operations.findings.checked import Checked
+from hwsched.operations.findings.checking import check_openings, waiver_book
 from hwsched.operations.findings.waiver_book import WaiverBook
 from hwsched.operations.power.power_results import power_result
 from hwsched.operations.snapshot import of_one_state

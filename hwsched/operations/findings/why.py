@@ -12,7 +12,8 @@ from hwsched.model.errors import ValueRefusedError
 from hwsched.model.history import RowChange, changes_of
 from hwsched.model.project import Project
 from hwsched.model.queries import HeldPlace, read_own_words
-from hwsched.operations.findings.checking import Checked, Checker, look_again
+from hwsched.operations.findings.checked import Checked
+from hwsched.operations.findings.checking import Checker, look_again
 from hwsched.operations.opening.named_openings import openings_of_marks
 from hwsched.operations.snapshot import of_one_state
 from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length

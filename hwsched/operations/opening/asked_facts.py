@@ -4,7 +4,7 @@ What is worked out, fits and findings, takes a hundred times as long as the surv
 of which the survey leaves open whether they are meant (`asked_openings`).
 """
 
-from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
+from collections.abc import Collection, Mapping, Sequence
 from typing import Any, Final
 
 from sqlalchemy import Column, Connection, Table, func, select
@@ -14,26 +14,19 @@ from hwsched.model.bulk import among
 from hwsched.model.project import Project
 from hwsched.model.queries import by_opening, read_fits, read_inputs
 from hwsched.model.tables import BUILDING, ITEM_TABLE, LEAF_TABLE, LEVEL, OPENING_TABLE
-from hwsched.operations.findings.checking import Checked, check_openings
+from hwsched.operations.findings.checking import check_openings
+from hwsched.operations.opening.facts_at_hand import NOT_READ, Values, exact, of_checked, of_fit
 from hwsched.operations.opening.lock_points import point_results, standing_of
 from hwsched.operations.opening.scope import Row
 from hwsched.operations.opening.standings import Standings
-from hwsched.quantities.money import exact_decimal
-from hwsched.query import FINDING, PLACE, STATUS, USES, WAIVED, Fact, Query
+from hwsched.query import PLACE, Fact, Query
 from hwsched.query.facts import PLACES, SEARCHED
 from hwsched.survey import INHERITED, ITEM, LEAF, OPENING
-from hwsched.values import Finding, Fit, OpeningInput
 from hwsched.values.fit import together
-from hwsched.values.standing import Standing
 
 _TABLES: Final[Mapping[str, Table]] = {LEAF.name: LEAF_TABLE, ITEM.name: ITEM_TABLE}
 _ON_ROWS: Final = frozenset({"mark", "building", "level"})
 """Facts of the opening that each row has anyhow."""
-_STALE: Final = frozenset({"facts-changed", "earlier-version"})
-_NOT_READ: Final = (None,)
-"""What is worked out, before it is read: nobody knows."""
-
-Values = Sequence[Any]
 
 
 class AskedFacts:
@@ -58,7 +51,7 @@ class AskedFacts:
     def column(self, fact: Fact) -> Values:
         """Return the values of a fact; what is worked out is unknown as long as it was not read."""
         found = self._columns.get(fact)
-        return found if found is not None else [_NOT_READ] * len(self.rows)
+        return found if found is not None else [NOT_READ] * len(self.rows)
 
     def some(self, places: Sequence[int], more: Mapping[Fact, Values]) -> "AskedFacts":
         """Return the openings at some places, with further columns for them."""
@@ -99,8 +92,8 @@ def surveyed(connection: Connection, query: Query, rows: list[Row], ids: Collect
             place = names.index(name)
             own = [row.more[place] for row in rows]
             return _inherited(connection, name, rows, own) if name in INHERITED else own
-        place, exact = names.index("extra"), _exact(kind)
-        return [exact((row.more[place] or {}).get(name)) for row in rows]
+        place, read = names.index("extra"), exact(kind)
+        return [read((row.more[place] or {}).get(name)) for row in rows]
 
     found: dict[Fact, Values] = {}
     searched = [Fact(OPENING.name, OPENING.attribute(name)) for name in SEARCHED] if query.searches else []
@@ -131,13 +124,6 @@ def _inherited(connection: Connection, name: str, rows: list[Row], own: Values) 
     ]
 
 
-def _exact(kind: AttributeKind) -> Callable[[Any], Any]:
-    """Return what makes a value of the project's own field what its kind holds: money is kept as text."""
-    if kind == "money":
-        return lambda value: None if value is None else exact_decimal(str(value))
-    return lambda value: value
-
-
 def _of_rows(
     connection: Connection, table: Table, facts: list[Fact], order: list[str], ids: Collection[str] | None
 ) -> dict[Fact, Values]:
@@ -152,8 +138,8 @@ def _of_rows(
     openings = columns_read[0]
     found = {fact: _grouped(openings, columns_read[place], order) for place, fact in enumerate(declared, start=1)}
     for fact in own:
-        name, exact = fact.attribute.name, _exact(fact.attribute.kind)
-        found[fact] = _grouped(openings, [exact((extra or {}).get(name)) for extra in columns_read[-1]], order)
+        name, read = fact.attribute.name, exact(fact.attribute.kind)
+        found[fact] = _grouped(openings, [read((extra or {}).get(name)) for extra in columns_read[-1]], order)
     return found
 
 
@@ -180,82 +166,9 @@ def _fits(project: Project, ids: Sequence[str]) -> dict[str, dict[Fact, tuple[An
     for inputs in openings:
         points = point_results(inputs, stored, standings=standings)
         fit = together([each.at.fit for each in points])
-        found[inputs[0].opening.id] = _of_fit(fit, standing_of(points), inputs)
+        found[inputs[0].opening.id] = of_fit(fit, standing_of(points), inputs)
     return found
 
 
 def _findings(project: Project, ids: Sequence[str]) -> dict[str, dict[Fact, tuple[Any, ...]]]:
-    return {each.given.opening.id: _of_checked(each) for each in check_openings(project, ids)}
-
-
-def _of_checked(each: Checked) -> dict[Fact, tuple[Any, ...]]:
-    return {
-        **_of_fit(each.fit, each.standing, each.inputs),
-        FINDING: _spoken((f for f in each.findings if not f.waived), judged=each.fit is not None),
-        WAIVED: _spoken((f for f in each.findings if f.waived), judged=each.fit is not None),
-    }
-
-
-class CheckedFacts:
-    """Columns of facts of openings that are at hand as they were checked: nothing is read from the project.
-
-    Parameters
-    ----------
-    checked : sequence of Checked
-        The openings; the sequence is not copied, so that a changed one can be put in its place.
-    """
-
-    def __init__(self, checked: Sequence[Checked]) -> None:
-        self._checked = checked
-        self._columns: dict[Fact, list[Any]] = {}
-
-    def __len__(self) -> int:
-        """Return the number of openings."""
-        return len(self._checked)
-
-    def column(self, fact: Fact) -> Values:
-        """Return the values of a fact; they are kept until somebody says that an opening is another."""
-        found = self._columns.get(fact)
-        if found is None:
-            found = self._columns[fact] = [fact_of(each, fact) for each in self._checked]
-        return found
-
-    def renew(self, places: Iterable[int]) -> None:
-        """Read the openings at some places anew."""
-        for place in places:
-            for fact, column in self._columns.items():
-                column[place] = fact_of(self._checked[place], fact)
-
-
-def fact_of(checked: Checked, fact: Fact) -> Any:
-    """Return what an opening as it was checked holds of a fact; of leaves and items all that they hold."""
-    given, name = checked.given, fact.attribute.name
-    if fact.source != "survey":
-        return _of_checked(checked)[fact]
-    if fact == PLACE:
-        return tuple(getattr(given.opening, each) for each in PLACES)
-    things: Sequence[Any] = {LEAF.name: given.leaves, ITEM.name: given.items}.get(fact.entity, (given.opening,))
-    declared = {OPENING.name: OPENING, LEAF.name: LEAF, ITEM.name: ITEM}[fact.entity]
-    if any(each.name == name for each in declared.attributes):
-        held = tuple(getattr(each, name) for each in things)
-    else:
-        own = {each.row_id: each.value for each in checked.own if each.attribute.name == name}
-        held = tuple(_exact(fact.attribute.kind)(own.get(each.id)) for each in things)
-    return held if fact.of_rows else held[0]
-
-
-def _of_fit(fit: Fit | None, standing: Standing, inputs: Sequence[OpeningInput]) -> dict[Fact, tuple[Any, ...]]:
-    words: tuple[str, ...] = (fit.status,) if fit is not None else ("not-judged", standing)
-    if fit is None and standing in _STALE:
-        words = (*words, "stale")
-    used = {part.part for part in fit.parts} if fit is not None else set()
-    used |= {choice.part for given in inputs for choice in given.chosen}
-    # Of an opening that has no whole fit nobody knows what else it will use.
-    whole = fit is not None and fit.status != "to-measure"
-    return {STATUS: words, USES: (*sorted(used), *(() if whole else _NOT_READ))}
-
-
-def _spoken(findings: Iterable[Finding], *, judged: bool) -> tuple[Any, ...]:
-    """Return rules and severities of findings; without a fit that counts nobody knows what other rules would say."""
-    words = dict.fromkeys(word for finding in findings for word in (finding.rule, finding.severity))
-    return (*words, *(() if judged else _NOT_READ))
+    return {each.given.opening.id: of_checked(each) for each in check_openings(project, ids)}

@@ -9,7 +9,7 @@ from decimal import Decimal
 from typing import Final
 
 from hwsched.fitting import fit
-from hwsched.operations.findings.checking import Checked
+from hwsched.operations.findings.checked import Checked
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.judging import check
 from hwsched.values import Chosen, Fit, OpeningInput, Part, Refusal

@@ -5,11 +5,16 @@ from pathlib import Path
 from typing import Final
 
 from hwsched.choices import ALL_VIEWS, POWER_VIEWS
-from hwsched.drawings import bore_detail, edge_view, elevation, face_detail, section, template
-from hwsched.drawings.drawing import Drawing
+from hwsched.drawings.drawing import Drawing, View
 from hwsched.drawings.layers import LAYERS, Layer
+from hwsched.drawings.opening.bore_detail import bore_detail
+from hwsched.drawings.opening.edge_view import edge_view
+from hwsched.drawings.opening.elevation import elevation
 from hwsched.drawings.opening.exploded import exploded
-from hwsched.drawings.opening.scene import View, views_of
+from hwsched.drawings.opening.face_detail import face_detail
+from hwsched.drawings.opening.scene import views_of
+from hwsched.drawings.opening.section import section
+from hwsched.drawings.opening.template import template
 from hwsched.drawings.power.riser import risers
 from hwsched.drawings.power.voltage_plot import voltage_plot
 from hwsched.drawings.power.wiring_sheet import wiring_sheet

@@ -5,7 +5,8 @@ from collections.abc import Collection, Iterator
 from typing import Any, Final
 
 from hwsched.model.project import Project
-from hwsched.operations.findings.checking import Checked, check_openings
+from hwsched.operations.findings.checked import Checked
+from hwsched.operations.findings.checking import check_openings
 from hwsched.operations.opening.showing import hole_record
 from hwsched.values import SEVERITIES
 

@@ -16,7 +16,8 @@ from hwsched.model.journal import Change
 from hwsched.model.project import Project
 from hwsched.model.tables import ASSIGNED_PART, OPENING_TABLE
 from hwsched.operations.changes import Changes
-from hwsched.operations.findings.checking import Checked, Checker, look_again
+from hwsched.operations.findings.checked import Checked
+from hwsched.operations.findings.checking import Checker, look_again
 from hwsched.operations.survey.accepted_values import mark_of
 from hwsched.values import PointFit
 from hwsched.values.piece import AT_BENCH, BENCH, ISSUED, PLANNED, Piece, pieces_of, state_text, with_state

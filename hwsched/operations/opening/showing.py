@@ -13,7 +13,8 @@ from typing import Any, Final, Literal
 
 from hwsched.model.project import Project
 from hwsched.model.queries import latest_change
-from hwsched.operations.findings.checking import Checked, check_openings
+from hwsched.operations.findings.checked import Checked
+from hwsched.operations.findings.checking import check_openings
 from hwsched.operations.findings.finding_record import FindingRecord, finding_record
 from hwsched.operations.opening.pieces import pieces_by_opening
 from hwsched.operations.power.power_results import power_result

@@ -3,7 +3,8 @@
 from dataclasses import dataclass, replace
 
 from hwsched.fitting import fit
-from hwsched.operations.findings.checking import Checked, Checker
+from hwsched.operations.findings.checked import Checked
+from hwsched.operations.findings.checking import Checker
 from hwsched.operations.findings.waiver_book import WaiverBook
 from hwsched.operations.opening.lock_points import point_results
 from hwsched.values import Finding, Fit, HandPlacement, OpeningInput

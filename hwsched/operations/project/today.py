@@ -14,7 +14,8 @@ from hwsched.documents.view import OpeningView, ProjectView
 from hwsched.language import phrase
 from hwsched.model.project import Project
 from hwsched.model.record_queries import read_packets
-from hwsched.operations.findings.checking import Cancelled, Checked, Checker, Progress, check_openings
+from hwsched.operations.findings.checked import Checked
+from hwsched.operations.findings.checking import Cancelled, Checker, Progress, check_openings
 from hwsched.operations.release.project_view import project_view
 from hwsched.operations.release.revision_differences import differences
 from hwsched.operations.release.revisions import revisions

@@ -3,7 +3,8 @@
 from collections.abc import Collection, Mapping, Sequence
 
 from hwsched.model.project import Project
-from hwsched.operations.findings.checking import Checked, waiver_book
+from hwsched.operations.findings.checked import Checked
+from hwsched.operations.findings.checking import waiver_book
 from hwsched.operations.findings.waived_power import waived_power
 from hwsched.operations.power.power_results import power_result
 from hwsched.operations.release.frozen_record import Frozen, PowerRecord, SupplyRecord

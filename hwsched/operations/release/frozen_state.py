@@ -28,7 +28,8 @@ from hwsched.model.record_queries import read_waivers
 from hwsched.model.rooms import in_rooms_touched_since
 from hwsched.model.tables import BUILDING, CHANGE_ENTRY, IN_USE, LEVEL, OPENING_TABLE, PART, PROJECT
 from hwsched.operations.collector import collector_paused
-from hwsched.operations.findings.checking import Cancelled, Checked, Checker, Progress, check_openings
+from hwsched.operations.findings.checked import Checked
+from hwsched.operations.findings.checking import Cancelled, Checker, Progress, check_openings
 from hwsched.operations.power.power_results import on_same_supplies
 from hwsched.operations.project.engine import engine_fingerprint
 from hwsched.operations.release.frozen_power import Entries, others_too, put_power

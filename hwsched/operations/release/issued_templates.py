@@ -8,9 +8,9 @@ from hwsched.documents.release.packet_facts import situations
 from hwsched.documents.release.packet_work import TEMPLATE_STEP
 from hwsched.documents.release.template_names import TEMPLATE_FILE, faces_of, template_name
 from hwsched.documents.view import ProjectView
-from hwsched.drawings import template
 from hwsched.drawings.drawing import Drawing
 from hwsched.drawings.handing import Face
+from hwsched.drawings.opening.template import template
 from hwsched.language import in_language, phrase
 from hwsched.model.errors import ValueRefusedError
 from hwsched.render.true_size import render_true_size

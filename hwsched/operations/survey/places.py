@@ -12,7 +12,7 @@ from hwsched.model.project import Project
 from hwsched.model.queries import read_places
 from hwsched.model.rooms import closed_rooms_on
 from hwsched.model.tables import BUILDING, LEVEL, OPENING_TABLE
-from hwsched.operations.findings.checking import Checked
+from hwsched.operations.findings.checked import Checked
 from hwsched.telling.natural import upward
 
 

@@ -7,9 +7,9 @@ from PySide6.QtCore import QPoint
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QComboBox, QDialogButtonBox, QFileDialog, QInputDialog
 
-from hwsched.desktop import following
 from hwsched.desktop.jobs import Jobs
 from hwsched.model.project import open_project
+from hwsched.operations.findings import checking
 from hwsched.operations.findings.checking import check_openings
 from hwsched.operations.project.history import history
 from hwsched.operations.survey.editing import edit_fact_text
@@ -208,13 +208,13 @@ def test_a_word_is_looked_at_by_an_arrow_key_and_taken_by_return(hands, at_work)
 
 
 def test_a_job_is_stopped_and_the_window_closes_while_one_runs(hands, at_work, monkeypatch):
-    go, real = threading.Event(), following.check_openings
+    go, real = threading.Event(), checking.check_openings
 
     def waiting(*given, **named):
         assert go.wait(60)
         return real(*given, **named)
 
-    monkeypatch.setattr(following, "check_openings", waiting)
+    monkeypatch.setattr(checking, "check_openings", waiting)
     try:
         hands.command("Check")
         assert at_work.frame.jobs.busy

@@ -3,7 +3,8 @@ from math import atan2, degrees, radians, tan
 
 import pytest
 
-from hwsched.drawings import Arc, bore_detail
+from hwsched.drawings.drawing import Arc
+from hwsched.drawings.opening.bore_detail import bore_detail
 from hwsched.values import Hole
 from tests.drawings.measuring import named, words
 from tests.drawings.openings import ALL, FIT, GIVEN, INCH, LEAF

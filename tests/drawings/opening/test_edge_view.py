@@ -2,8 +2,8 @@ from dataclasses import replace
 
 import pytest
 
-from hwsched.drawings import edge_view
 from hwsched.drawings.handing import HANDS
+from hwsched.drawings.opening.edge_view import edge_view
 from tests.drawings.measuring import dimensions, named, one, span, words
 from tests.drawings.openings import ALL, FIT, GIVEN, INCH, LEAF, LOCK, opening
 

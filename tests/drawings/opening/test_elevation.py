@@ -3,8 +3,10 @@ from dataclasses import replace
 import pytest
 
 from hwsched.calc.opening.placement import KeepOut, Rect
-from hwsched.drawings import Circle, Dimension, Line, elevation, face_detail
+from hwsched.drawings.drawing import Circle, Dimension, Line
 from hwsched.drawings.handing import HANDS, lock_edge_left
+from hwsched.drawings.opening.elevation import elevation
+from hwsched.drawings.opening.face_detail import face_detail
 from hwsched.quantities import parse_length
 from hwsched.rules.reading import stop_side
 from hwsched.values import Fit, Hole

@@ -2,7 +2,7 @@ from dataclasses import replace
 
 import pytest
 
-from hwsched.drawings import face_detail
+from hwsched.drawings.opening.face_detail import face_detail
 from tests.drawings.measuring import dimensions, named, span, words
 from tests.drawings.openings import ALL, FIT, GIVEN, LEAF
 

@@ -3,8 +3,11 @@ from itertools import combinations
 
 import pytest
 
-from hwsched.drawings import bore_detail, edge_view, elevation, section
 from hwsched.drawings.handing import HANDS
+from hwsched.drawings.opening.bore_detail import bore_detail
+from hwsched.drawings.opening.edge_view import edge_view
+from hwsched.drawings.opening.elevation import elevation
+from hwsched.drawings.opening.section import section
 from hwsched.render.fonts import text_width_mm
 from hwsched.render.lower import Letters, lower
 from hwsched.values import Catalogue, Fit, FitPart, Part, Stack

@@ -2,8 +2,8 @@ from dataclasses import replace
 
 import pytest
 
-from hwsched.drawings import template
 from hwsched.drawings.handing import HANDS, lock_edge_left
+from hwsched.drawings.opening.template import template
 from hwsched.values import Hole
 from tests.drawings.measuring import named, one, span, words
 from tests.drawings.openings import ALL, FIT, GIVEN, INCH, opening

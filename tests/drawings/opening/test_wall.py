@@ -2,7 +2,7 @@ from dataclasses import replace
 
 import pytest
 
-from hwsched.drawings import elevation
+from hwsched.drawings.opening.elevation import elevation
 from tests.drawings.measuring import dimensions, named, one, span, words
 from tests.drawings.openings import ALL
 

@@ -9,7 +9,8 @@ import pytest
 
 from hwsched.fitting import fit
 from hwsched.model.project import open_project
-from hwsched.operations.findings.checking import Checked, check_openings
+from hwsched.operations.findings.checked import Checked
+from hwsched.operations.findings.checking import check_openings
 from hwsched.operations.opening.candidates import candidates, parts_for
 from hwsched.values import Catalogue, Chosen, PointFit
 from tests.rules import scenario

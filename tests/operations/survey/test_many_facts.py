@@ -7,7 +7,8 @@ from hwsched.model.history import history
 from hwsched.model.queries import read_inputs
 from hwsched.operations.project.history import undo
 from hwsched.operations.survey.editing import add_item, add_opening, edit_fact_text
-from hwsched.operations.survey.many_facts import FactEdit, edit_many
+from hwsched.operations.survey.fact_edit import FactEdit
+from hwsched.operations.survey.many_facts import edit_many
 from hwsched.operations.survey.own_fields import define_field
 from tests.model.backends import furnished
 from tests.model.states import state

@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 from hwsched.attributes import Attribute
 from hwsched.attributes.unknown import says_nothing
 from hwsched.desktop.survey.facts_form import ATTRIBUTE, FactDelegate, FactsForm, Index
+from hwsched.desktop.tokens import colour
 from hwsched.desktop.typed import said_value
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.opening.side_by_side import SharedFact, value_words
@@ -153,6 +154,8 @@ class ManyForm(FactsForm):
         line.setFlags(flags if attribute.name == "mark" else flags | Qt.ItemFlag.ItemIsEditable)
         line.setData(1, ATTRIBUTE, attribute)
         line.setData(1, _PLACE, place)
+        if fact.values == (None,):
+            line.setForeground(1, colour("soft"))
         if fact.mixed:
             font = line.font(1)
             font.setItalic(True)

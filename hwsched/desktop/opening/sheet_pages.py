@@ -25,7 +25,7 @@ class PartsPage(LinesPage):
             Lines(
                 (phrase("Role"), phrase("Part"), phrase("Qty"), phrase("From"), phrase("What"), phrase("Reason")),
                 4,
-                {3: 60},
+                {0: 84, 3: 54},
             )
         )
         self.table.setToolTip(phrase("Double-click a part to choose another by hand"))

@@ -4,7 +4,17 @@ from collections.abc import Mapping, Sequence
 from typing import Final
 
 from PySide6.QtCore import QEvent, Qt, Signal
-from PySide6.QtGui import QBrush, QColor, QDragEnterEvent, QDragMoveEvent, QDropEvent, QPainter, QPaintEvent, QPalette
+from PySide6.QtGui import (
+    QBrush,
+    QColor,
+    QDragEnterEvent,
+    QDragMoveEvent,
+    QDropEvent,
+    QPainter,
+    QPaintEvent,
+    QPalette,
+    QResizeEvent,
+)
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTreeWidget, QTreeWidgetItem, QTreeWidgetItemIterator
 
 from hwsched.desktop.tokens import wide
@@ -24,6 +34,8 @@ _COLUMNS: Final = (
     to_phrase("Room"),
 )
 _NAME, _RUN, _VOLTS, _NEEDS, _ROOM = range(len(_COLUMNS))
+_LEAST_NAME: Final = 22
+"""Figures that a name has at least."""
 _LOADING: Final = "supply-loading"
 _TOUCH_V: Final = 1e-9
 
@@ -55,9 +67,9 @@ class PowerTree(QTreeWidget):
         self.setUniformRowHeights(True)
         header = self.header()
         header.setStretchLastSection(False)
-        # Names keep their room in large letters: what then is too wide is scrolled to.
+        # Names have what the numbers leave, and keep their room in large letters: what is then too wide is scrolled to.
         header.setSectionResizeMode(_NAME, QHeaderView.ResizeMode.Interactive)
-        self.setColumnWidth(_NAME, wide(26))
+        self.setColumnWidth(_NAME, wide(_LEAST_NAME))
         for column in range(1, len(_COLUMNS)):
             header.setSectionResizeMode(column, QHeaderView.ResizeMode.ResizeToContents)
 
@@ -112,7 +124,18 @@ class PowerTree(QTreeWidget):
                 self._show_runs(line, circuit, of_circuit.get(circuit.circuit.id, []))
         self.expandAll()
         self._restore(chosen, selected, folded)
+        self._share()
         self.verticalScrollBar().setValue(sight)
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
+        """Share the room anew."""
+        super().resizeEvent(event)
+        self._share()
+
+    def _share(self) -> None:
+        header = self.header()
+        numbers = sum(max(self.sizeHintForColumn(n), header.sectionSizeHint(n)) for n in range(1, len(_COLUMNS)))
+        self.setColumnWidth(_NAME, max(self.viewport().width() - numbers, wide(_LEAST_NAME)))
 
     def lines(self) -> list[QTreeWidgetItem]:
         """Return all lines from the top."""

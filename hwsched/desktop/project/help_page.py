@@ -26,6 +26,8 @@ from hwsched.paths import RESOURCES
 
 _LINE: Final = 130
 """Height of a line [%]."""
+_PICTURE: Final = "\N{OBJECT REPLACEMENT CHARACTER}"
+"""Stands in the text where a picture is."""
 _NAME: Final = Qt.ItemDataRole.UserRole
 
 
@@ -39,7 +41,9 @@ class _Reading(QTextBrowser):
             return found
         picture = QImage()
         picture.loadFromData(found)
-        room = self.viewport().width() - 2 * SPACE.wide
+        bar = self.verticalScrollBar()
+        # The bar that a long page has may not be there yet.
+        room = self.viewport().width() - 2 * SPACE.wide - (0 if bar.isVisible() else bar.sizeHint().width())
         if picture.isNull() or room < SPACE.wide or picture.width() <= room:
             return found
         ratio = self.devicePixelRatio()
@@ -184,7 +188,9 @@ def _air(text: QTextDocument, markdown: bool) -> None:
     while block.isValid():
         cursor.setPosition(block.position())
         look = QTextBlockFormat()
-        look.setLineHeight(_LINE, QTextBlockFormat.LineHeightTypes.ProportionalHeight.value)
+        # A picture is a letter to the toolkit: a line set apart by its share would leave as much of its height empty.
+        share = 100 if _PICTURE in block.text() else _LINE
+        look.setLineHeight(share, QTextBlockFormat.LineHeightTypes.ProportionalHeight.value)
         if markdown:
             look.setBottomMargin(SPACE.hair if block.textList() is not None else SPACE.small)
         cursor.mergeBlockFormat(look)

@@ -22,7 +22,7 @@ class Box(QWidget):
 
 @pytest.fixture
 def laid(qtbot):
-    def lay(width, *boxes, stretched=None):
+    def rows_of(width, *boxes, stretched=None):
         page = QWidget()
         qtbot.addWidget(page)
         flow = Flow(page)
@@ -35,7 +35,7 @@ def laid(qtbot):
         flow.setGeometry(page.rect())
         return [(b.x(), b.y(), b.width(), b.height()) for b in boxes], flow.heightForWidth(width)
 
-    return lay
+    return rows_of
 
 
 def test_what_has_no_room_stands_in_the_next_row_and_the_line_takes_what_is_left(laid):

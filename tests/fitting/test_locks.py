@@ -8,6 +8,7 @@ import pytest
 
 from hwsched.fitting import alternatives, fit
 from hwsched.rules.judging import check
+from hwsched.values import Chosen
 from tests.fitting.door import USUAL, door, leaf, lock, part, stock
 
 SIXTEENTH = 25.4 / 16
@@ -73,6 +74,17 @@ def test_another_turn_and_a_ring_are_tried_before_a_cylinder_is_refused():
     # 1 1/2 in: 25.4 - 19.05 = 6.35: a third turn would do without a ring, and is none.
     four = fit(door(lf=leaf(thickness_mm=24 * SIXTEENTH)))
     assert (four.stack.turns, four.stack.rings) == (2, ("RING",))
+
+
+def test_no_more_than_three_rings_stand_on_a_cylinder():
+    """1 1/4 in: 25.4 - 15.875 = 9.525 = a collar of 3.175, two turns of 0.794 and three rings of 1.5875, our own most.
+
+    1 1/8 in: 11.1125 is one ring more; with three the head stands 1.5875 over them, and one pitch is the most.
+    """
+    three = fit(door(lf=leaf(thickness_mm=31.75)))
+    assert (three.stack.turns, three.stack.rings) == (2, ("RING",) * 3)
+    four = refused(fit(door(lf=leaf(thickness_mm=28.575))), "CYL")["cylinder-flush"]
+    assert four.values["short_mm"] == pytest.approx(1.5875 - 25.4 / 32)
 
 
 def test_every_cam_of_the_form_is_tried_and_the_cheapest_taken():
@@ -197,6 +209,17 @@ def test_a_longer_tailpiece_is_tried_where_the_own_one_does_not_do():
     spare = part("RTAIL", "tailpiece", 3.0, fits="rim", tail_form="flat-tail", length_mm=76.2, step_mm=3.175)
     found = fit(door(lk=rim(case_width_mm=11.5), cat=stock(RIM={"tail_length_mm": 77.0}, add=[spare])))
     assert roles(found)["tailpiece"] == "RTAIL"
+
+
+def test_a_tailpiece_that_a_person_chose_stands_in_place_of_the_own_one():
+    """28.575 are needed: off the own one of 76.2 come 15 steps of 3.175, off one of 88.9 nineteen."""
+    spare = part("RTAIL", "tailpiece", 3.0, fits="rim", tail_form="flat-tail", length_mm=88.9, step_mm=3.175)
+    cat = stock(add=[spare])
+    chosen = fit(door(lk=rim(), cat=cat, chosen=[Chosen("tailpiece", "RTAIL")]))
+    assert (roles(chosen)["tailpiece"], chosen.stack.cut_off_mm) == ("RTAIL", pytest.approx(19 * 3.175))
+    # What else was chosen leaves the own one where it is.
+    other = fit(door(lk=rim(), cat=cat, chosen=[Chosen("unit", "UNIT")]))
+    assert ("tailpiece" in roles(other), other.stack.cut_off_mm) == (False, pytest.approx(15 * 3.175))
 
 
 def test_a_body_that_comes_out_of_a_thin_leaf_is_refused():

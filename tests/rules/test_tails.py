@@ -13,7 +13,7 @@ SHEET = 1.5
 
 
 @pytest.mark.parametrize(
-    ("number", "form", "facts", "part", "turns", "case_begins", "back", "room", "open_by"),
+    ("number", "form", "facts", "part", "turns", "begins", "back", "room", "open_by"),
     [
         # A rim case stands on the inside face: from 44.45 on; trim of 3 lifts the body by as much. 22 mm may be 21.5.
         ("RIM", "rim", {"case_width_mm": 22.0}, {}, 0, 44.45, 25.4, 20.5, 0.5),
@@ -30,11 +30,11 @@ SHEET = 1.5
         ("CYL", "mortise", {"case_width_mm": 25.0}, {"cam_offset_mm": 3.175}, 0, 19.05, 19.05, 14.175, 0.25),
     ],
 )
-def test_the_way_of_a_tailpiece(number, form, facts, part, turns, case_begins, back, room, open_by):
+def test_the_way_of_a_tailpiece(number, form, facts, part, turns, begins, back, room, open_by):
     there = given(lk=lock(form, **facts), cat=catalogue(**{number: part}))
     way, needs = tail_way(there, there.catalogue.get(number), turns, SHEET)
     assert needs == ()
-    assert (way.case_mm, way.back_mm, way.room_mm) == pytest.approx((case_begins, back, room))
+    assert (way.case_mm, way.back_mm, way.room_mm) == pytest.approx((begins, back, room))
     assert way.open_by.mm == pytest.approx(open_by)
 
 

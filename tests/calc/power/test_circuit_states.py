@@ -238,6 +238,22 @@ def test_where_all_operate_at_once_each_circuit_names_its_own_devices_and_those_
     assert [peak.solution.volts["supply"] for peak in peaks] == [pytest.approx(22.0 - 0.5 * 1.5)] * 2
 
 
+@pytest.mark.parametrize(
+    ("kind", "held", "released"), [("current", 0.6, 0.1), ("power", 12.0, 2.0), ("resistance", 40.0, 240.0)]
+)
+def test_a_lock_that_draws_less_as_it_is_released_is_worst_held(kind, held, released):
+    """Both may operate at one time: whatever hangs behind the magnet finds least while that is held."""
+    magnet = Device("n0", kind, held, released, minimum_v=10.0)
+    for behind, operating in (
+        (Device("n1", "current", 0.1, 0.4, minimum_v=10.0), (1,)),
+        (Device("n1", kind, held, released, minimum_v=10.0), ()),
+    ):
+        peak = states(chain(2), [magnet, behind], Source(24.0, 22.0), 2)[-1]
+        assert peak.worst["n1"].operating == operating
+        loads = with_operating([magnet, behind], operating)
+        assert peak.worst["n1"].volts == pytest.approx(solve(chain(2), loads, 22.0).volts["n1"])
+
+
 def test_a_circuit_that_collapses_takes_no_other_along_unless_the_source_joins_them():
     def solved(ohm):
         heavy = FedCircuit(chain(4, 200), [Device("n3", "power", 50, 60, minimum_v=10.0)], 1)

@@ -259,6 +259,14 @@ def test_a_supply_of_which_too_little_is_known_is_not_taken(project, yard):
     assert any(each.startswith("PSUL in PA: what 1 draws is unknown") for each in found.left_out)
 
 
+def test_a_supply_that_stands_without_its_part_is_left_out_and_a_place_is_not(project, yard):
+    edit_power_row(project, "supply", yard["PC"], {"part": None, "use": "laid"}, who=WHO)
+    edit_power_row(project, "supply", yard["PA"], {"part": None}, who=WHO)
+    found = propose_plan(project, "Main", aim="least-wire")
+    assert found.left_out == ("PC: unknown: needs the power supply that stands there",)
+    assert {leg.place for leg in found.plan.legs} == {yard["PA"], yard["PB"]}
+
+
 def test_without_places_on_plan_every_opening_has_a_run_of_its_own(project, yard):
     for mark in "123456":
         edit_facts(project, "opening", yard[mark], {"plan_x_m": None}, who=WHO)

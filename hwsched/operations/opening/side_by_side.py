@@ -14,6 +14,7 @@ from hwsched.operations.opening.facts_shown import asked_facts, item_facts
 from hwsched.operations.survey.fact_edit import FactEdit
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.survey import ITEM, LEAF, OPENING
+from hwsched.values import FitPart
 
 
 @dataclass(frozen=True, slots=True)
@@ -145,13 +146,12 @@ def _results(left: Checked, right: Checked, style: LengthStyle) -> Iterable[Comp
         yield line(
             role.replace("-", " ").capitalize(),
             [
-                ", ".join(f"{p.part}" + (f" ×{p.quantity:g}" if p.quantity != 1 else "") for p in each.fit.parts
-                          if p.role == role) or "none"
+                ", ".join(_amount(each, p) for p in each.fit.parts if p.role == role) or "none"
                 if each.fit is not None
                 else "no fit counts"
                 for each in both
             ],
-        )  # fmt: skip
+        )
     places = [each.fit.placement if each.fit is not None else None for each in both]
     yield line(
         "Place of the unit",
@@ -166,6 +166,20 @@ def _results(left: Checked, right: Checked, style: LengthStyle) -> Iterable[Comp
     for severity in ("error", "warning"):
         yield line(
             f"{severity.capitalize()}s",
-            ["; ".join(f.message for f in each.findings if f.severity == severity and not f.waived) or "none"
-             for each in both],
-        )  # fmt: skip
+            [" ".join(_said_once(each, severity)) or "none" for each in both],
+        )
+
+
+def _amount(at: Checked, part: FitPart) -> str:
+    # A window that shows openings has no pages yet: what stands on them is loaded once two are compared.
+    from hwsched.documents.stock.box_contents import little_of  # noqa: PLC0415
+
+    little = little_of(at.given.catalogue.get(part.part), part.quantity)
+    if little:
+        return f"{part.part}: {little}"
+    return part.part + (f" ×{part.quantity:g}" if part.quantity != 1 else "")
+
+
+def _said_once(at: Checked, severity: str) -> Iterable[str]:
+    """Return what the rules say, each sentence once however many of them say it."""
+    return dict.fromkeys(f.message for f in at.findings if f.severity == severity and not f.waived)

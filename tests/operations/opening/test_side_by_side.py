@@ -77,7 +77,8 @@ def test_of_two_openings_what_differs_stands_first():
 def test_what_one_has_and_the_other_not_is_said(side):
     found = Finding("lead-reaches", "cable", "error", "The lead is 12 mm short.", "", "")
     pair = [THREE[0], THREE[2]]
-    pair[side] = replace(pair[side], findings=(found,))
+    # Two rules that say the same are heard once.
+    pair[side] = replace(pair[side], findings=(found, replace(found, rule="bend-radius")))
     said = {(each.section, each.label): (each.left, each.right) for each in compared(*pair, "fraction")}
     assert said["Closer", "Footprint width"][1] == "none there"
     assert said["Fit", "Errors"][side] == "The lead is 12 mm short."

@@ -916,8 +916,8 @@ def test_without_power_an_opening_does_what_its_parts_and_what_stays_are_said_to
     ):
         strike = Item("strike", kind="electric-strike", disposition=disposition, fail="fail-safe")
         assert without_power(replace(s, given=replace(s.given, items=(*s.given.items, strike)))) == said
-    lift = situation_of(of_mark("LIFT").points[0])
-    assert without_power(lift) == "unknown: needs the fail mode of what the reader opens"
+    reader = situation_of(of_mark("LIFT").points[0])
+    assert without_power(reader) == "unknown: needs the fail mode of what the reader opens"
 
 
 def test_what_cuts_and_what_the_cutting_wants_is_carried(quay, of_mark):

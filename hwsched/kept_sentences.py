@@ -17,9 +17,13 @@ from hwsched.language import FOLDER, in_english, phrase
 LIST: Final = FOLDER / "sentences.csv"
 STEPS: Final = "steps"
 """Of titles of steps; what a finding says is of its rule."""
+GATE: Final = "gate"
+"""Of what keeps an opening back; what rules say stands in its places."""
 WORDS: Final = "words"
 """Of words inside sentences that are said by themselves."""
 _SHARED: Final = "rules"
+_ANY: Final = "any"
+"""Whatever it is of: of two that fit it is the one that says more."""
 _PLACE: Final = re.compile(r"\{(\w+)\}")
 
 
@@ -39,7 +43,7 @@ def kept_phrase(text: str, of: str) -> str:
     text : str
         As it is kept.
     of : str
-        The rule whose finding it is, or `STEPS`.
+        The rule whose finding it is, `STEPS`, or `GATE`.
 
     Examples
     --------
@@ -48,7 +52,7 @@ def kept_phrase(text: str, of: str) -> str:
     """
     if in_english() or not text:
         return text
-    groups = (of, _SHARED) if of != STEPS else (STEPS,)
+    groups = (STEPS,) if of == STEPS else (_ANY,) if of == GATE else (of, _SHARED)
     whole = _whole(text, groups)
     if whole is not None:
         return whole
@@ -105,6 +109,7 @@ def _sentences() -> Mapping[str, tuple[_Sentence, ...]]:
     for of, text in _rows():
         if of != WORDS:
             found.setdefault(of, []).append(_read(text))
+    found[_ANY] = [each for of, sentences in found.items() if of != STEPS for each in sentences]
     return {of: tuple(sorted(each, key=lambda one: -one.letters)) for of, each in found.items()}
 
 

@@ -87,7 +87,13 @@ def speak(language: str = "") -> str:
     """
     wanted = os.environ.get(VARIABLE, "") or language or ENGLISH
     _spoken[0] = _catalogue(wanted)
-    return wanted if _spoken[0] is not None else ENGLISH
+    _spoken_name[0] = wanted if _spoken[0] is not None else ENGLISH
+    return _spoken_name[0]
+
+
+def spoken() -> str:
+    """Return the language that the whole process speaks."""
+    return _spoken_name[0]
 
 
 def in_english() -> bool:
@@ -140,6 +146,7 @@ def stretched(text: str) -> str:
 _ACCENTS: Final = dict(zip("aeiouycnstAEIOUYCNST", "áéîöüýçñšţÁÉÎÖÜÝÇÑŠŢ", strict=True))
 _VOWELS: Final = frozenset("aeiouyAEIOUY")
 _spoken: Final[list[_Catalogue]] = [None]
+_spoken_name: Final = [ENGLISH]
 _here: Final[ContextVar[tuple[_Catalogue] | None]] = ContextVar("language", default=None)
 
 

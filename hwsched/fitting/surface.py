@@ -31,7 +31,7 @@ from hwsched.fitting.keepouts import (
     swung,
 )
 from hwsched.fitting.lead import with_lead
-from hwsched.fitting.ways import Way, holes_of, run_points, ways
+from hwsched.fitting.ways import ABOVE, Way, holes_of, run_points, ways
 from hwsched.quantities.adding import added
 from hwsched.rules import limits_of, rule_named
 from hwsched.rules.bodies import slot_of
@@ -54,6 +54,8 @@ _PAST: Final = ((1.0, 0.0), (0.0, 1.0), (0.5**0.5, 0.5**0.5))
 _NEIGHBOURS = 6
 _FINER: Final = 16
 """Stretches into which a way is cut where its best place will not do."""
+_SHORTER: Final = (1.0, 0.8, 0.64, 0.51, 0.41, 0.33)
+"""Lengths of a slanted bore as shares of those that its way holds: each stretch begins where the next one ends."""
 _SAME_MM: Final = 1e-6
 
 
@@ -180,18 +182,29 @@ def finer_places(
     found: list[tuple[PlatePosition, Way, PlacementInput]] = []
     for ask, group in question.asks:
         for way, pattern in zip(group, ask.patterns, strict=True):
-            x0, y0, x1, y1 = pattern.hole
-            # The ends were tried by `places`, or are tried here: a way is best at one end of what is free.
-            for share in (step / _FINER for step in range(_FINER + 1)):
-                x, y = x0 + share * (x1 - x0), y0 + share * (y1 - y0)
-                asked = replace(ask, patterns=(replace(pattern, hole=Rect(x, y, x, y)),))
+            for hole in _along(way, at, question.low):
+                asked = replace(ask, patterns=(replace(pattern, hole=hole),))
                 with suppress(InputError):
                     found += [(each, way, asked) for each in place(asked).alternatives]
-                if (x0, y0) == (x1, y1):
-                    break
     found.sort(key=lambda entry: (entry[0].cost, entry[0].cable_mm))
     for each, way, asked in found:
         yield _built(question, way, asked, each.plate, each.hole), f"{way.pattern.capitalize()}: "
+
+
+def _along(way: Way, at: Cavity, low: float) -> Iterator[Rect]:
+    """Yield places for the access hole of a way; the ends were tried by `places`, or are tried here."""
+    hole = _lowered(way.hole, low)
+    x0, y0, x1, y1 = hole.x0, hole.y0, hole.x1, hole.y1
+    # What a bored lock's jig holds is how the bore leans: nearer to the cross bore it leans the same, and is shorter.
+    edge = (at.top if way.pattern == ABOVE else at.bottom) - low
+    for long in _SHORTER if way.kind == "slanted" else (1.0,):
+        # A way is best at one end of what is free.
+        for share in (step / _FINER for step in range(_FINER + 1)):
+            x, y = x0 + share * (x1 - x0), y0 + share * (y1 - y0)
+            x, y = (x, y) if long == 1.0 else (at.x + long * (x - at.x), edge + long * (y - edge))
+            yield Rect(x, y, x, y)
+            if (x0, y0) == (x1, y1):
+                break
 
 
 def housing_of(unit: Part) -> Housing | None:

@@ -21,6 +21,17 @@ DEFERS: Final = (
 """Follows the cure of every rule that touches safety."""
 
 
+def undeferred(cure: str) -> str:
+    """Return a cure without what follows it of rules that touch safety, for where that is said once for all.
+
+    Examples
+    --------
+    >>> undeferred(f"Keep a way out. {DEFERS}")
+    'Keep a way out.'
+    """
+    return cure.removesuffix(DEFERS).rstrip()
+
+
 @dataclass(frozen=True, slots=True)
 class Limit:
     """A number of a rule that a project may change."""

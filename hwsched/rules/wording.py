@@ -1,11 +1,12 @@
 """How rules put numbers and missing facts into words. What is wrong, and what helps, is said by each rule itself."""
 
+from collections.abc import Iterable
 from functools import cache
 from typing import Final
 
 from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length, in_run_unit, run_unit
 from hwsched.rules.rule import Verdict
-from hwsched.survey import ENTITIES, INHERITED, OPENING
+from hwsched.survey import ENTITIES, INHERITED, OPENING, POWER_ENTITIES
 from hwsched.values import OpeningInput
 
 _STEPS_MM: Final = (0.0254, 0.1, 25.4 / 64)
@@ -73,16 +74,49 @@ def short_a(amperes: float) -> str:
 def label_of(fact: str) -> str:
     """Put a missing fact into words: ``leaf.thickness_mm`` is "leaf: Leaf thickness"; parts say their own name.
 
-    What no survey declares, such as the fit that a circuit waits for, says its own name too.
+    What nobody surveys, such as the fit that a circuit waits for, says its own name too.
+
+    Examples
+    --------
+    >>> label_of("circuit.limiter_a"), label_of("opening.fit"), label_of("part U.cells")
+    ('circuit: Fuse or limiter', 'opening: fit', 'part U.cells')
     """
     entity_name, _, attribute_name = fact.partition(".")
-    for entity in ENTITIES:
+    for entity in (*ENTITIES, *POWER_ENTITIES):
         if entity.name == entity_name:
             declared = next((each.label for each in entity.attributes if each.name == attribute_name), None)
             # Asked once for all who take it from there.
-            whose = "building or level" if entity is OPENING and attribute_name in INHERITED else _NAMES[entity_name]
+            whose = (
+                "building or level"
+                if entity is OPENING and attribute_name in INHERITED
+                else _NAMES.get(entity_name, entity_name)
+            )
             return f"{whose}: {declared or attribute_name.replace('_', ' ')}"
     return fact.replace("_", " ")
+
+
+def says_only_what_is_missing(message: str, needs: tuple[str, ...]) -> bool:
+    """Tell whether a message says nothing but that facts are missing: several of them can be told as one.
+
+    Examples
+    --------
+    >>> says_only_what_is_missing(unknown(("leaf.thickness_mm",)).message, ("leaf.thickness_mm",))
+    True
+    """
+    return bool(needs) and message == unknown(needs).message
+
+
+def parted(needs: Iterable[str]) -> list[tuple[str, ...]]:
+    """Part missing facts by where they are filled in, survey or catalogue, each once; a place without any is left out.
+
+    Examples
+    --------
+    >>> parted(("part U.cells", "leaf.width_mm", "part U.cells"))
+    [('leaf.width_mm',), ('part U.cells',)]
+    """
+    once = tuple(dict.fromkeys(needs))
+    of_parts = tuple(need for need in once if need.startswith("part "))
+    return [each for each in (tuple(need for need in once if need not in of_parts), of_parts) if each]
 
 
 def unknown(needs: tuple[str, ...], about: str = "", cure: str = "") -> Verdict:

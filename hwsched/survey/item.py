@@ -59,7 +59,7 @@ LOCK_FORMS = (
         ("cylindrical", "161", "160", "bored lock", "bored lever", "key in lever"),
     ),
     Choice("cabinet", "Cabinet bolt", ("cam lock", "cabinet lock")),
-    Choice("gate", "Gate lock or latch", ("gate latch", "gate bolt")),
+    Choice("gate", "Gate lock or latch", ("gate lock", "gate latch", "gate bolt")),
     Choice("reader", "Reader only, no lock", ("reader", "no rotation")),
 )
 FUNCTIONS = (

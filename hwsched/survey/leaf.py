@@ -50,7 +50,7 @@ CONSTRUCTIONS = (
     Choice("flush", "Flush", ("f",)),
     Choice("stile-and-rail", "Stile and rail", ("s&r", "stile rail", "panel")),
     Choice("narrow-stile", "Narrow stile", ("narrow", "ns")),
-    Choice("frameless", "Frameless glass", ("no stile",)),
+    Choice("frameless", "Frameless glass", ("no stile", "glass", "all-glass")),
 )
 UNUSED_HOLES = (
     Choice("none", "None", ("no", "n")),

@@ -4,22 +4,27 @@ By the time of the process, so that other work on the machine counts little.
 """
 
 import time
+from dataclasses import replace
 
 import pytest
 from pypdf import PdfReader
 
 from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.model.project import create_project
+from hwsched.operations.beside import cores
 from hwsched.operations.findings.checking import Checker, check_openings
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.parts.catalogue_import import import_catalogue
 from hwsched.operations.release.freezing import freeze
 from hwsched.operations.release.issued_documents import issue_by_name
+from hwsched.operations.release.opening_sheets import OpeningSheet, Printing
 from hwsched.operations.release.project_view import project_view
+from hwsched.operations.release.sheets_beside import write_sheets
 from hwsched.operations.survey.editing import edit_facts
 from hwsched.operations.survey.survey_import import import_survey
 from hwsched.paths import SAMPLE
 from tests.benchmarks.survey_workbook import read_bare, write_survey
+from tests.documents.quay import viewed
 
 pytestmark = pytest.mark.bench
 
@@ -78,3 +83,25 @@ def test_freezing_what_is_checked_within_three_tenths_and_again_within_a_twentie
     assert first_s <= 0.3 * bare_s
     assert again_s <= 0.05 * bare_s
     assert more <= 1e6
+
+
+@pytest.mark.skipif(cores() < 2, reason="one core alone")
+def test_packets_on_two_cores_in_little_over_half_the_time(tmp_path):
+    """By the clock, since it is the clock that two cores shorten; on a machine that does nothing else."""
+    view = viewed(tmp_path)
+    many = [replace(view.openings[n % len(view.openings)]) for n in range(400)]
+    took = {}
+    for workers in (0, 1, 0, 1):
+        target = tmp_path / f"packets-{workers}"
+        target.mkdir(exist_ok=True)
+        sheets = [OpeningSheet(each, target / f"{n:04d}") for n, each in enumerate(many)]
+        start = time.perf_counter()
+        found = write_sheets(
+            Printing(replace(view, openings=()), "packets", ("pdf",), "letter"), sheets, workers=workers
+        )
+        seconds = time.perf_counter() - start
+        assert len(found.written) == len(many)
+        took[workers] = min(took.get(workers, seconds), seconds)
+    print(f"\n{len(many)} packets: alone {took[0]:.2f} s, with one process beside {took[1]:.2f} s, "
+          f"ratio {took[0] / took[1]:.2f}")  # fmt: skip
+    assert took[0] / took[1] >= 1.6

@@ -143,6 +143,27 @@ def test_the_gap_is_told_on_the_way(capfd):
     assert capfd.readouterr() == ("", "")
 
 
+def test_a_bound_that_says_nothing_is_no_gap():
+    """Sums that nobody gets exactly right: what is off counts, none is the bound, and that is a gap of all."""
+    model, _ = market_split(30, 3)
+    count, off = 30, np.array([1.0, -1.0])
+    slack = Model(
+        np.concatenate([np.zeros(count), np.ones(6)]),
+        np.zeros(count + 6),
+        np.concatenate([np.ones(count), np.full(6, 1e5)]),
+        np.concatenate([np.full(count, True), np.full(6, False)]),
+        model.row_low,
+        model.row_high,
+        np.arange(0, 3 * (count + 2) + 1, count + 2, dtype=np.int32),
+        np.concatenate([[*range(count), count + 2 * row, count + 2 * row + 1] for row in range(3)]).astype(np.int32),
+        np.concatenate([[*row, *off] for row in model.value.reshape(3, count)]),
+    )
+    told = []
+    found = run(slack, Limits(until=monotonic() + 0.4, progress=lambda step, gap: told.append(gap)))
+    assert found.bound <= 0.0 < found.objective
+    assert set(told) == {None}
+
+
 def test_progress_and_a_start():
     told = []
     model = knapsack()

@@ -1,6 +1,7 @@
 """`hwsched opening show`: what a machine reads of openings."""
 
 import json
+from dataclasses import replace
 from math import cos, isclose, radians, sqrt, tan
 
 import pytest
@@ -8,7 +9,7 @@ from jsonschema import Draft202012Validator
 
 from hwsched.cli.command import run
 from hwsched.operations.opening.showing import hole_record
-from hwsched.values import Catalogue, Hole, Leaf, Opening
+from hwsched.values import Catalogue, Fit, FitPart, Hole, Leaf, Opening, Part
 from hwsched.values.fit import Placement
 from hwsched.values.opening_input import OpeningInput
 from tests.house.schemas import show_schema
@@ -112,18 +113,36 @@ def test_the_start_of_a_hole_from_the_key_side_is_unknown_without_a_thickness():
     assert hole_record(given, Hole("h", "single", "key", 60.0, 900.0, 8.0)).start_mm == (60.0, 900.0, None)
 
 
-def test_a_plates_four_screws_stand_inside_its_corners(door):
-    # Plate 40 x 120 mm with its lower left corner at 20, 1000: 6 mm inside each corner (common practice, unverified).
+def held(door, unit):
+    """A door with a unit, whose plate of 40 x 120 mm has its lower left corner at 20, 1000."""
     plate = Placement("single", "inside", "above", 20.0, 1000.0, 40.0, 120.0, 40.0, 1060.0)
-    screws = Hole("s", "single", "inside", 40.0, 1060.0, 2.8, count=4, purpose="fixing", by_template=True)
-    made = hole_record(door, screws, plate)
-    assert set(made.places_mm) == {(26.0, 1006.0, 0.0), (54.0, 1006.0, 0.0), (26.0, 1114.0, 0.0), (54.0, 1114.0, 0.0)}
+    fit = Fit("fits", parts=(FitPart("unit", "U", unit.kind, 1.0, ""),), placement=plate)
+    return replace(door, catalogue=Catalogue({"U": unit}, "")), fit
+
+
+FOUR = Hole("s", "single", "inside", 40.0, 1060.0, 2.8, count=4, purpose="fixing", by_template=True)
+
+
+@pytest.mark.parametrize(
+    ("places", "stand"),
+    [
+        # 6 mm inside each corner (common practice, unverified).
+        ({}, {(26.0, 1006.0, 0.0), (54.0, 1006.0, 0.0), (26.0, 1114.0, 0.0), (54.0, 1114.0, 0.0)}),
+        # From the plate's lower left corner, as the catalogue says: there the rules have proved them.
+        (
+            {"screw_places": "9, 11; 31, 11; 9, 100; 31, 100"},
+            {(29.0, 1011.0, 0.0), (51.0, 1011.0, 0.0), (29.0, 1100.0, 0.0), (51.0, 1100.0, 0.0)},
+        ),
+    ],
+)
+def test_a_plates_screws_stand_where_the_catalogue_says_else_inside_its_corners(door, places, stand):
+    given, fit = held(door, Part("U", "surface-unit", attributes={"screws": 4.0, **places}))
+    assert set(hole_record(given, FOUR, fit).places_mm) == stand
 
 
 def test_where_only_the_part_tells_no_place_is_made_up(door):
-    plate = Placement("single", "inside", "above", 20.0, 1000.0, 40.0, 120.0, 40.0, 1060.0)
-    three = Hole("s", "single", "inside", 40.0, 1060.0, 2.8, count=3, purpose="fixing", by_template=True)
+    given, fit = held(door, Part("U", "surface-unit", attributes={"screws": 4.0}))
     bolts = Hole("b", "single", "key", 70.0, 1000.0, 8.0, count=2, purpose="bolt", by_template=True)
-    assert hole_record(door, three, plate).places_mm is None
-    assert hole_record(door, bolts, plate).places_mm is None
+    assert hole_record(given, bolts, fit).places_mm is None
+    assert hole_record(given, FOUR).places_mm is None
     assert hole_record(door, Hole("h", "single", "key", 70.0, 1000.0, 8.0)).places_mm == ((70.0, 1000.0, 45.0),)

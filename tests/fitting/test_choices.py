@@ -35,6 +35,8 @@ def rules(given, found, severity="error"):
         (door(lk=lock(backset_mm=None)), ["existing_item.backset_mm"]),
         (door(lk=lock(cylinder_height_mm=None)), ["existing_item.cylinder_height_mm"]),
         (door(lf=leaf(width_mm=None)), ["leaf.width_mm"]),
+        # Of a unit that a person chose too, though it goes on to its places whatever is missing.
+        (door(lf=leaf(width_mm=None), chosen=[Chosen("unit", "UNIT")]), ["leaf.width_mm"]),
         (door(lf=leaf(material="aluminium", construction="narrow-stile")), ["leaf.stile_mm"]),
         (door(opening(hand=None)), ["opening.hand"]),
         (door(opening(hand="LHR", frame_stop_mm=None)), ["opening.frame_stop_mm"]),

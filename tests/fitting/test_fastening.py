@@ -199,6 +199,12 @@ def test_the_pilots_are_as_deep_as_the_screws():
     (pilots,) = [each for each in found.holes if each.purpose == "fixing"]
     # 3/8 in screws #6 in wood: 5/64 in (shop tables).
     assert (pilots.depth_mm, pilots.diameter_mm, pilots.count) == (9.525, 5 / 64 * INCH, 4)
+    # Told by the plate, their template: at its middle, and by nothing else of theirs.
+    plate = found.placement
+    assert (pilots.x_mm, pilots.y_mm) == pytest.approx(
+        (plate.x_mm + plate.width_mm / 2, plate.y_mm + plate.height_mm / 2)
+    )
+    assert (pilots.face, pilots.leaf, pilots.by_template) == ("inside", "single", True)
 
 
 def test_a_screw_on_a_spindle_is_refused_whatever_its_length():
@@ -210,3 +216,11 @@ def test_a_screw_on_a_spindle_is_refused_whatever_its_length():
     assert screw(found) == "SCREW"
     (said,) = [each for each in check(given, found) if each.rule == "screw-clear"]
     assert said.values["short_mm"] == pytest.approx((14 + 3.505) / 2)
+
+
+def test_screws_that_a_person_chose_are_not_chosen_again():
+    """Of two that were chosen the cheaper is taken, though the longer would end before the case as well."""
+    facts = {"o": RATED, "lk": lock(case_width_mm=19.05)}
+    chosen = [Chosen("fastener", "SHORT"), Chosen("fastener", "SCREW")]
+    assert screw(fit(door(**facts))) == "SHORT"
+    assert screw(fit(door(**facts, chosen=chosen))) == "SCREW"

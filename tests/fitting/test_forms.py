@@ -378,6 +378,8 @@ def test_glass_is_bonded_and_never_drilled():
     got = roles(found)
     assert (got["unit"], got["fastener"]) == ("BOND", "PAD")
     assert found.holes == ()
+    # No hole, no sleeve; the cam's screws are locked all the same.
+    assert got["consumable"] == "LOCKER"
     assert found.placement.y_mm == pytest.approx(1100 + 3 / 16 * INCH)
     assert not errors(given, found)
     unseen = fit(door(opening(frame_material="none", frame_stop_mm=0.0), glass, lock()))

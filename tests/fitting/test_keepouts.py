@@ -8,7 +8,7 @@ from dataclasses import replace
 import pytest
 
 from hwsched.calc.opening.placement import KeepOut, Rect
-from hwsched.fitting.keepouts import Surroundings, has_rounding, rounded, screw_keepouts
+from hwsched.fitting.keepouts import Surroundings, has_rounding, rounded, screw_gap_mm, screw_keepouts
 from hwsched.rules.carried import Carried
 from tests.fitting.door import door, part, stock
 from tests.rules.scenario import fit, lock
@@ -84,3 +84,18 @@ def test_a_survey_is_rounded_where_any_length_by_which_a_unit_stands_is():
         given = door(lk=held, cat=cat)
         around = Surroundings((), (), ())
         assert has_rounding(given, given.leaves[0], given.catalogue.get("UNIT"), around) is expected
+
+
+@pytest.mark.parametrize(
+    ("size", "gap"),
+    [
+        # 1/16 in of wood and half of a #6, 0.138 in over its thread (ASME B18.6.4, from memory); no size, no screw.
+        ("#6", 1.5875 + 0.069 * 25.4),
+        ("", 1.5875),
+        (None, 1.5875),
+    ],
+)
+def test_how_far_a_screw_s_centre_keeps_off_a_hole(size, gap):
+    given = door(cat=stock(UNIT={"screw_size": size}))
+    assert screw_gap_mm(given, fit()) == pytest.approx(gap, abs=1e-3)
+    assert screw_gap_mm(given, fit(without=("unit",))) == pytest.approx(1.5875)

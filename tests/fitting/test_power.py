@@ -11,7 +11,7 @@ from hwsched.rules.judging import check
 from hwsched.values import Chosen
 from hwsched.values.power import Circuit, PowerFacts, Run, Supply
 from hwsched.wiring import ConnectedOpening, solve_supplies
-from tests.fitting.door import door, item, leaf, opening, part, stock
+from tests.fitting.door import door, item, leaf, lock, opening, part, stock
 
 WIRED = {"power_wish": "supply", "supply_distance_m": 20.0}
 THICK = part("WIRE14", "wire", 2.0, gauge="14 AWG", conductors=2, stranding="stranded", outside_diameter_mm=8.0)
@@ -106,6 +106,14 @@ def test_a_wire_of_one_conductor_is_no_wire_for_a_unit():
     assert (alone.status, alone.nearest_miss.rule) == ("does-not-fit", "wire-conductors")
 
 
+@pytest.mark.parametrize("gauge", [None, "no gauge"])
+def test_a_wire_of_no_known_gauge_is_never_the_one_that_loses_least(gauge):
+    """However cheap: what arrives over it nobody can tell, and over the other one enough does."""
+    unread = part("AWIRE", "wire", 0.1, gauge=gauge, conductors=2, stranding="stranded", outside_diameter_mm=5.2)
+    found = fit(door(opening(**WIRED), cat=stock(add=(unread,))))
+    assert (found.status, roles(found)["wire"]) == ("fits", "WIRE")
+
+
 def test_a_wire_too_thick_for_the_bore_is_not_what_stops_an_opening():
     fat = part("FAT", "wire", 0.1, gauge="18 AWG", conductors=2, stranding="stranded", outside_diameter_mm=11.0)
     assert roles(fit(door(opening(**WIRED), cat=stock(add=(fat,)))))["wire"] == "WIRE"
@@ -173,6 +181,31 @@ def test_on_a_rated_leaf_only_a_listed_raceway_or_one_that_is_there_carries_the_
     there = fit(door(rated, leaf(material="hollow-metal", raceway=True)))
     assert there.status == "fits"
     assert "raceway" not in roles(there)
+
+
+@pytest.mark.parametrize(("metres", "over"), [(74.2, None), (74.6, "CHANNEL"), (76.3, "CHANNEL")])
+def test_a_way_round_the_panel_gives_way_to_a_raceway_where_too_little_arrives_by_it(metres, over):
+    """77.64 m of 18 AWG may lead from the supply to the unit, as rows of `supply-drop` have it, 1.2144 across the leaf.
+
+    In rails and stiles it goes 2 x 1000 mm down and up besides: 74.43 m are left, over the face 76.43. The two metres
+    cost less than the raceway does.
+    """
+    panel = leaf(material="aluminium", construction="stile-and-rail", stile_mm=200.0)
+    far = opening(power_wish="supply", supply_distance_m=metres)
+    found = fit(door(far, panel, cat=stock(add=(CHANNEL,))))
+    assert (found.status, roles(found).get("raceway")) == ("fits", over)
+
+
+@pytest.mark.parametrize(("metres", "pattern"), [(74.2, "above"), (74.5, "below")])
+def test_a_unit_stands_lower_where_too_little_arrives_by_the_way_up_to_it(metres, pattern):
+    """Beside a rim lock the wire goes round the panel as high as the unit's hole: 76.43 m less twice that are left.
+
+    Above the lock, which is the better place, that is less than 76.43 - 2 x 1.0; below it more.
+    """
+    panel = leaf(material="hollow-metal", core="honeycomb", construction="stile-and-rail", stile_mm=300.0)
+    found = fit(door(opening(power_wish="supply", supply_distance_m=metres), panel, lock("rim")))
+    assert (found.status, found.placement.pattern) == ("fits", pattern)
+    assert metres + 2 * found.placement.hole_y_mm / 1000 < 76.43
 
 
 def test_a_core_is_asked_where_it_would_be_the_better_way():

@@ -55,6 +55,22 @@ def test_a_door_is_not_asked_for_its_wall():
     assert not [each for each in check(door(opening(wall_build=None)), found) if "opening.wall_build" in each.needs]
 
 
+@pytest.mark.parametrize(
+    ("facts", "used"),
+    [
+        # Thread-lock for the cam's screws, 20 openings a bottle; sealant in the weather, 10 a cartridge (from memory).
+        ({}, {"SLEEVE": 1.0, "LOCKER": 0.05}),
+        ({"o": opening(exposure="exterior")}, {"SLEEVE": 1.0, "LOCKER": 0.05, "SEAL": 0.1}),
+        ({"lf": leaf(material="hollow-metal")}, {"GROMMET": 1.0, "LOCKER": 0.05}),
+        # A rim cylinder's own tailpiece is no cam, and its lead comes by the channel's 3/8 in.
+        ({"lk": lock("rim")}, {"SLEEVE38": 1.0}),
+    ],
+)
+def test_what_is_used_up_follows_from_what_is_done(facts, used):
+    found = fit(door(**facts))
+    assert {p.part: p.quantity for p in found.parts if p.role == "consumable"} == used
+
+
 def test_a_sleeve_has_the_size_of_its_hole():
     """1/2 in through sheet (from memory), 3/8 in slantwise into a bored lock's cross bore (common practice)."""
     sheet = fit(door(lf=leaf(material="hollow-metal")))

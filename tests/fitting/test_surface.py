@@ -66,3 +66,27 @@ def test_past_a_round_rim_lies_as_far_between_two_axes_as_along_one():
     """By Pythagoras: the shares of a way between two axes make the whole of it."""
     assert [across**2 + up**2 for across, up in surface._PAST] == pytest.approx([1.0, 1.0, 1.0])
     assert tuple(surface._grown(Rect(-4.0, -4.0, 4.0, 4.0), (50.0, 60.0), 6.0, 1.0, 1.0)) == (40.0, 50.0, 60.0, 70.0)
+
+
+@pytest.mark.parametrize(
+    ("taken", "free"),
+    [
+        ([], [(0.0, 10.0)]),
+        ([(3.0, 5.0)], [(0.0, 3.0), (5.0, 10.0)]),
+        # In whatever order they are told, one within another, and past the ends.
+        ([(6.0, 8.0), (1.0, 3.0), (1.5, 2.0)], [(0.0, 1.0), (3.0, 6.0), (8.0, 10.0)]),
+        ([(-5.0, 2.0), (9.0, 15.0)], [(2.0, 9.0)]),
+        # Each is open: a place at its very end is free, and so is one between two that meet.
+        ([(0.0, 4.0), (4.0, 10.0)], [(0.0, 0.0), (4.0, 4.0), (10.0, 10.0)]),
+        ([(-1.0, 11.0)], []),
+        ([(12.0, 15.0)], [(0.0, 10.0)]),
+    ],
+)
+def test_what_of_a_stretch_is_free(taken, free):
+    assert [stretch for stretch in surface._free(0.0, 10.0, taken) if stretch[0] <= stretch[1]] == free
+
+
+def test_what_a_screw_keeps_off_is_told_from_the_housing_s_corner():
+    """A housing whose window reaches 10 past the plate's left edge and 20 under it begins there."""
+    assert tuple(surface._moved(Rect(1.0, 2.0, 3.0, 4.0), (-10.0, -20.0))) == (11.0, 22.0, 13.0, 24.0)
+    assert surface._moved(None, (-10.0, -20.0)) is None

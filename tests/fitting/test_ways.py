@@ -1,16 +1,18 @@
 """Ways for the lead: every angled bore that they drill enters the lock's hollow and stays in the leaf."""
 
 import math
+from dataclasses import replace
 
 import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
 from hwsched.calc.opening.bore import LeafSize, bore
-from hwsched.fitting.ways import ABOVE, BELOW, STRAIGHT, holes_of, run_points, ways
+from hwsched.fitting import fit
+from hwsched.fitting.ways import ABOVE, BELOW, BESIDE, STRAIGHT, holes_of, run_points, ways
 from hwsched.rules.bores import angled, as_bore
 from hwsched.rules.cavity import cavity, way_kinds
-from hwsched.values import Fit
+from hwsched.values import Catalogue, Fit
 from tests.fitting.door import door, leaf, lock, opening
 from tests.rules.scenario import fp
 
@@ -60,6 +62,12 @@ def test_without_the_case_s_height_nothing_is_drilled_below_it():
     base = with_lock("CYL")
     found = ways(given, base, given.leaves[0], cavity(given, base), "inside")
     assert {w.pattern for w in found} == {STRAIGHT, ABOVE}
+
+
+def test_a_hollow_leaf_offers_no_way_to_a_lock_that_is_not_chosen_yet():
+    given = door(lf=leaf(material="hollow-metal"), lk=lock("rim"))
+    at = cavity(given, with_lock("RIM"))
+    assert ways(given, Fit("to-measure"), given.leaves[0], at, "inside") == ()
 
 
 def test_lead_starts_where_the_cylinder_ends():
@@ -114,6 +122,25 @@ def test_below_mirrors_above():
     assert math.isclose(found[ABOVE].base_mm, found[BELOW].base_mm)
 
 
+def test_an_angled_bore_is_told_as_long_as_it_must_be_and_no_longer():
+    """Down from 1063.5 to the case's top at 1044.45 at 10 degrees to the face: 19.05 / cos 10; slanted by 45 and 15."""
+    given = door()
+    base, lf = with_lock("CYL"), given.leaves[0]
+    at = cavity(given, base)
+    (way,) = [w for w in ways(given, base, lf, at, "inside") if (w.kind, w.pattern) == ("channel", ABOVE)]
+    _, channel = holes_of(given, base, way, lf, at, (69.85, 1063.5))
+    long = 19.05 / math.cos(math.radians(10.0))
+    assert long < channel.depth_mm < long + 0.02
+    # Into the bore of 53.975 at 1000 from a hole 20 above its upper end, whose hollow is as high as the circle 3 aside.
+    given = door(lk=lock("bored"))
+    base, lf = with_lock("BORED"), given.leaves[0]
+    at = cavity(given, base)
+    (way,) = [w for w in ways(given, base, lf, at, "inside") if w.pattern == ABOVE]
+    (hole,) = holes_of(given, base, way, lf, at, (way.hole.x0, at.top + 20.0))
+    long = math.hypot(20.0, 20.0, 69.85 - way.hole.x0)
+    assert long < hole.depth_mm < long + 0.02
+
+
 @pytest.mark.parametrize("material", ["hollow-metal", "steel-gate"])
 def test_a_hole_into_a_hollow_leaf_keeps_off_the_lock_s_case(material):
     """Half of the 1/2 in hole and 1/8 in between: 6.35 + 3.175 from the case, above it and below it (practice).
@@ -136,6 +163,29 @@ def test_behind_a_gate_lock_the_case_itself_is_kept_off():
     found = {w.pattern: w.hole for w in ways(given, base, given.leaves[0], cavity(given, base), "inside")}
     assert found[ABOVE].y0 == pytest.approx(1000 + 75 + 6.35 + 3.175)
     assert found[BELOW].y1 == pytest.approx(1000 - 75 - 6.35 - 3.175)
+
+
+@pytest.mark.parametrize(
+    ("form", "number", "material", "drilled"),
+    [
+        # Through the sheet; behind a gate lock's case besides; straight; square and leaning; slantwise.
+        ("mortise", "CYL", "hollow-metal", {"square": 1, "hollow": 1}),
+        ("rim", "RIM", "aluminium", {"hollow": 1}),
+        ("gate", "GATE", "steel-gate", {"hollow": 2}),
+        ("mortise", "CYL", "wood", {"square": 1, "channel": 2}),
+        ("bored", "BORED", "wood", {"slanted": 1}),
+        ("cabinet", "CAB", "wood", {"surface": 0}),
+    ],
+)
+def test_how_many_holes_a_way_costs(form, number, material, drilled):
+    given = door(lf=leaf(material=material), lk=lock(form))
+    base, lf = with_lock(number), given.leaves[0]
+    at = cavity(given, base)
+    found = ways(given, base, lf, at, "inside")
+    assert {way.kind: way.drilled for way in found} == drilled
+    for way in found:
+        spot = (way.hole.x0, way.hole.y0)
+        assert len(holes_of(given, base, way, lf, at, spot)) == way.drilled
 
 
 @pytest.mark.parametrize(("pattern", "end", "hole"), [(ABOVE, 1044.45 + 1.25, 1060.0), (BELOW, 894.45 - 1.25, 880.0)])
@@ -165,6 +215,45 @@ def test_a_bored_lock_has_no_case_to_go_round():
     assert points == [(69.85, 1000.0, 22.225), (69.85, 1060.0, 22.225), (69.85, 1060.0, 0.0)]
 
 
+@pytest.mark.parametrize(
+    ("pattern", "hole", "base", "edge"),
+    [
+        (ABOVE, (69.85, 1050.0, 69.85, 1050.0 + 203.2), 1050.0 - 1000.0, (69.85, 1050.0)),
+        (BELOW, (69.85, 930.0 - 203.2, 69.85, 930.0), 1000.0 - 930.0, (69.85, 930.0)),
+        (BESIDE, (110.0, 1000.0, 110.0 + 203.2, 1000.0), 110.0 - 69.85, (110.0, 1000.0)),
+    ],
+)
+def test_along_glass_the_lead_goes_from_the_patch_s_edge(pattern, hole, base, edge):
+    """A patch from 10 to 110 and from 930 to 1050 round a cylinder at 69.85 and 1000, whose lead ends in the middle.
+
+    Inside the patch it goes to its edge, there 6.35 out to the face, and up to 8 in along it (from memory).
+    """
+    patch = lock(x_mm=60.0, y_mm=990.0, width_mm=100.0, height_mm=120.0)
+    given = door(lf=leaf(material="glass", thickness_mm=12.7), lk=patch)
+    base_fit, lf = with_lock("CYL"), given.leaves[0]
+    at = cavity(given, base_fit)
+    (way,) = [w for w in ways(given, base_fit, lf, at, "inside") if w.pattern == pattern]
+    assert tuple(way.hole) == pytest.approx(hole)
+    assert (way.base_mm, way.drilled) == (pytest.approx(base + 6.35), 0)
+    spot = (way.hole.x1, way.hole.y0)
+    assert holes_of(given, base_fit, way, lf, at, spot) == ()
+    points = run_points(given, base_fit, way, lf, at, spot, ())
+    assert points == [(69.85, 1000.0, pytest.approx(6.35)), (*edge, pytest.approx(6.35)), (*edge, 0.0), (*spot, 0.0)]
+
+
+def test_out_of_a_gate_lock_the_lead_goes_up_in_the_middle_of_the_tube():
+    """From behind the case on the key side, 44.45, into the tube's middle, 22.225, up there and out by the hole."""
+    given = door(lf=leaf(material="steel-gate", construction=None), lk=lock("gate"))
+    base, lf = with_lock("GATE"), given.leaves[0]
+    at = cavity(given, base)
+    (way,) = [w for w in ways(given, base, lf, at, "inside") if w.pattern == ABOVE]
+    assert way.base_mm == pytest.approx(75.0 + 6.35 + 3.175 + 44.45)
+    points = run_points(given, base, way, lf, at, (69.85, 1090.0), holes_of(given, base, way, lf, at, (69.85, 1090.0)))
+    assert points == [
+        (69.85, 1000.0, 44.45), (69.85, 1000.0, 22.225), (69.85, 1090.0, 22.225), (69.85, 1090.0, 0.0),
+    ]  # fmt: skip
+
+
 def test_a_slanted_hole_s_slot_is_as_long_as_its_section_in_the_face():
     """3/8 in, at 45 degrees up and some aside: half of it over the sine of its angle to the face, to each side."""
     given = door(lk=lock("bored"))
@@ -177,6 +266,29 @@ def test_a_slanted_hole_s_slot_is_as_long_as_its_section_in_the_face():
     assert abs(hole.edge_deg) == pytest.approx(15, abs=2 + 1e-9)
     long = math.hypot(1.0, 1.0, math.tan(math.radians(hole.edge_deg)))
     assert hole.slot_mm == pytest.approx(4.7625 * long, abs=1e-3)
+
+
+def test_a_slanted_hole_may_end_before_the_far_face():
+    """A jig that leans 20 degrees, give or take 2, in a leaf of 1 3/8 in.
+
+    The bore that leans 18 through the whole leaf begins 34.925 tan 18 = 11.348 aside; at 22 from there it goes
+    11.348 / tan 22 = 28.087 deep, and with half of 3/8 in across leaves less than 1/8 in of the far face. One that
+    begins nearer, at the same slope, ends before it.
+    """
+    given = door(lf=leaf(thickness_mm=34.925), lk=lock("bored"))
+    parts = dict(given.catalogue.parts)
+    told = {**parts["BORED"].attributes, "lead_hole_edge_deg": 20.0, "lead_hole_up_deg": 50.0}
+    parts["BORED"] = replace(parts["BORED"], attributes=told)
+    found = fit(replace(given, catalogue=Catalogue(parts, "told")))
+    assert found.status == "fits"
+    (hole,) = [each for each in found.holes if each.purpose == "cable"]
+    assert abs(hole.up_deg) == 50.0
+    assert abs(hole.edge_deg) == pytest.approx(20, abs=2 + 1e-9)
+    deep = (69.85 - hole.x_mm) / math.tan(math.radians(abs(hole.edge_deg)))
+    assert deep < 28.087
+    long = math.hypot(1.0, math.tan(math.radians(50.0)), math.tan(math.radians(hole.edge_deg)))
+    steep = (long**2 - 1.0) ** 0.5 / long
+    assert 34.925 - deep - 4.7625 * steep >= 3.175 - 0.05
 
 
 @pytest.mark.parametrize(

@@ -10,7 +10,7 @@ import re
 from collections.abc import Collection, Iterator
 from pathlib import Path
 
-from hwsched.kept_sentences import LIST, STEPS, WORDS
+from hwsched.kept_sentences import GATE, LIST, STEPS, WORDS
 from hwsched.rules import RULEBOOK
 from hwsched.rules.rule import DEFERS
 from hwsched.survey import ENTITIES
@@ -20,6 +20,8 @@ RULES = "rules"
 """Of what several rules say, in the modules that they share."""
 _SUMMARIES = {"change": 1, "change_prepared": 2, "change_and_fit": 2}
 """Calls that begin a step, and which argument its title is."""
+_GATE = ("holding.py", "release_gate.py")
+"""Modules of the release that say what keeps an opening back."""
 _TELL = ("_summary", "summary_of", "_sentence", "_took_off")
 """Functions that put titles of steps together."""
 
@@ -115,6 +117,15 @@ def of_rules() -> Iterator[tuple[str, str]]:
     yield WORDS, "building or level"
 
 
+def of_gate() -> Iterator[tuple[str, str]]:
+    """Yield what keeps an opening back."""
+    for name in _GATE:
+        code = (ROOT / "hwsched" / "operations" / "release" / name).read_text(encoding="utf-8")
+        for node in ast.parse(code).body:
+            if isinstance(node, ast.FunctionDef):
+                yield from ((GATE, text) for text in _texts(node) if _worth(text))
+
+
 def of_steps() -> Iterator[tuple[str, str]]:
     """Yield titles of steps."""
     for floor in ("operations", "model"):
@@ -145,7 +156,7 @@ def _titles(node: ast.AST, named: Collection[str]) -> Iterator[ast.AST]:
 
 def sentences() -> list[tuple[str, str]]:
     """Return all of them, each with what it is of."""
-    return sorted({*of_rules(), *of_steps()})
+    return sorted({*of_rules(), *of_gate(), *of_steps()})
 
 
 def written() -> str:

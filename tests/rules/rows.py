@@ -22,6 +22,8 @@ class Row:
     needs: tuple = ()
     severity: str = ""
     about: str = ""
+    words: tuple[str, ...] = ()
+    """What the first verdict says among others."""
 
     def __str__(self):
         return f"{self.rule}: {self.kind}"
@@ -31,12 +33,12 @@ def passes(rule, given, fit):
     return Row(rule, "passes", given, fit)
 
 
-def speaks(rule, given, fit, says=1, severity="", about="", **values):
-    return Row(rule, "speaks", given, fit, says, values, severity=severity, about=about)
+def speaks(rule, given, fit, says=1, severity="", about="", words=(), **values):
+    return Row(rule, "speaks", given, fit, says, values, severity=severity, about=about, words=words)
 
 
-def boundary(rule, given, fit, says=0, severity="", **values):
-    return Row(rule, "boundary", given, fit, says, values, severity=severity)
+def boundary(rule, given, fit, says=0, severity="", words=(), **values):
+    return Row(rule, "boundary", given, fit, says, values, severity=severity, words=words)
 
 
 def unknown(rule, given, fit, *needs):
@@ -52,6 +54,8 @@ def run(row):
     if not said:
         return
     compare_first(row, rule, said[0], "Unknown: needs")
+    for word in row.words:
+        assert word in said[0].message
 
 
 def compare_first(row, rule, first, begins):

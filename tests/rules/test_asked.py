@@ -163,6 +163,26 @@ def test_what_a_rule_asks_of_the_survey_has_a_column(rule):
     assert wrong(needs) == set()
 
 
+@pytest.mark.parametrize("rule", RULES, ids=lambda rule: rule.id)
+def test_a_fit_that_lacks_anything_is_no_error_of_a_rule(rule):
+    """One is judged while it is made: parts, place, lead and stack come one after the other, by hand in any order."""
+    for there, base in openings_and_fits()[1::10]:
+        for made in unfinished(base):
+            judge(rule, there, made, settings=there.settings)
+
+
+def unfinished(base):
+    for name in ("placement", "cable", "stack", "battery"):
+        yield replace(base, **{name: None})
+    yield replace(base, holes=())
+    for role in dict.fromkeys(("unit", *(each.role for each in base.parts))):
+        yield replace(base, parts=tuple(each for each in base.parts if each.role != role))
+        yield replace(base, parts=tuple(each for each in base.parts if each.role == role))
+        # One that is out of the catalogue meanwhile.
+        gone = (replace(each, part="GONE") if each.role == role else each for each in base.parts)
+        yield replace(base, parts=tuple(gone))
+
+
 def blank_surveys(there):
     bare_opening = Opening(there.opening.id, there.opening.mark, form=there.opening.form)
     bare_leaves = tuple(Leaf(each.id) for each in there.leaves)

@@ -17,10 +17,12 @@ from hwsched.rules.bodies import (
     drill_angle_deg,
     existing_bodies,
     lasting_bodies,
+    lock_bodies,
     new_bodies,
     slot_of,
     solid_of,
 )
+from hwsched.rules.exit_devices import rod_line_mm
 from hwsched.rules.screws import screw_places
 from hwsched.survey import ENTITIES
 from hwsched.values import Fit, LockPoint, Settings
@@ -198,8 +200,8 @@ def test_what_of_rods_nobody_told_is_asked_and_never_taken_for_none():
     (column,) = rods(device_form=None)
     assert column.needs == ("existing_item.device_form",)
     assert column.surely is None
-    # Within 6 in of the lock edge, from memory.
-    assert column.solid.high[0] == 152.4
+    # Within 6 in of the lock edge, 1 in deep in the leaf's middle, from memory; as high as the leaf.
+    assert column.solid == Box((0.0, 10.0, MIDDLE - 12.7), (152.4, 2143.6, MIDDLE + 12.7))
     (column,) = rods(device_form="concealed-rods")
     assert column.needs == ("existing_item.rod_x_mm",)
     told = rods(device_form="concealed-rods", rod_x_mm=60.0)
@@ -209,6 +211,20 @@ def test_what_of_rods_nobody_told_is_asked_and_never_taken_for_none():
 def on_face(**facts):
     thing = item("exit-device", 430.0, 1000.0, 800.0, 80.0, **facts)
     return [body for body in lasting_bodies(given(items=[thing])) if body.kind == "on-face"]
+
+
+@pytest.mark.parametrize(
+    ("facts", "line"),
+    [
+        ({"device_form": "rim", "rod_x_mm": 70.0}, (None, ())),
+        ({"device_form": "mortise"}, (None, ())),
+        ({"device_form": None, "rod_x_mm": 70.0}, (None, ("existing_item.device_form",))),
+        ({"device_form": "surface-rods"}, (None, ("existing_item.rod_x_mm",))),
+        ({"device_form": "concealed-rods", "rod_x_mm": 70.0}, (70.0, ())),
+    ],
+)
+def test_where_the_rods_of_a_device_run(facts, line):
+    assert rod_line_mm(item("exit-device", **facts)) == line
 
 
 def test_rods_on_the_face_stand_where_units_and_heads_may_not():
@@ -222,6 +238,26 @@ def test_rods_on_the_face_stand_where_units_and_heads_may_not():
     perhaps = on_face(device_form="surface-rods", rod_x_mm=60.0)
     assert [body.needs for body in perhaps] == [(), (), (), ("existing_item.rod_ends",), ("existing_item.rod_ends",)]
     assert len(on_face(device_form="concealed-rods", rod_x_mm=60.0)) == 1
+
+
+def test_a_device_without_rods_or_without_a_place_hides_none_behind_it():
+    facts = {"device_form": "concealed-rods", "rod_x_mm": 60.0, "rod_ends": "top"}
+    rodded = item("exit-device", 430.0, 1000.0, 800.0, 80.0, **facts)
+    for before in (item("exit-device", 430.0, 500.0, 800.0, 80.0), item("exit-device", x=None)):
+        names = [body.name for body in lasting_bodies(given(items=[before, rodded]))]
+        assert (names.count("the exit device's rod"), names.count("the exit device's latch")) == (1, 1)
+
+
+def test_what_stays_beside_another_lock_or_has_no_place_is_there_too():
+    viewer = item("viewer", 200.0, 1400.0, 14.0, 30.0)
+    kept = item(
+        "lock", 800.0, 1300.0, lock_form="bored", backset_mm=69.85, cylinder_height_mm=1300.0, cross_bore_mm=54.0
+    )
+    for before in (kept, item("lever", x=None), item("pull", disposition="remove")):
+        (hole,) = [body for body in lasting_bodies(given(items=[before, viewer])) if body.item == "viewer"
+                   and body.kind == "spindle"]  # fmt: skip
+        # As wide as its footprint is at the least.
+        assert hole.solid == Rod((200.0, 1400.0, 0.0), (200.0, 1400.0, THICK), 14.0)
 
 
 def test_a_device_that_is_the_lock_has_its_rods_too():
@@ -521,8 +557,30 @@ def test_heads_on_the_faces():
     assert [(body.face, body.solid.diameter_mm) for body in roses] == [("inside", 80.0), ("key", 80.0)]
     (face,) = kinds(new_bodies(given(lk=lock("reader")), fit(lock_number="READ", role="reader")), "head")
     assert numbers(face.solid) == pytest.approx([47.85, 978.0, THICK, 91.85, 1022.0, THICK + 50.0])
-    # No size in the catalogue, no body of a made-up size.
+    # No size in the catalogue, no body of a made-up size; without a collar the head alone.
     assert new("head") == []
+    (head,) = new("head", held, without=("collar",))
+    assert (head.name, head.solid.diameter_mm) == ("the cylinder's head", 35.0)
+    assert [body for body in new_bodies(held, fit(without=("cylinder",))) if body.kind == "head"] == []
+
+
+@pytest.mark.parametrize(
+    "there",
+    [
+        given(lk="none"), given(lk=lock(backset_mm=None)), given(lk=lock(cylinder_height_mm=None)),
+        given(leaves=()), given(lf=leaf(thickness_mm=None)),
+    ],
+)  # fmt: skip
+def test_without_a_lock_or_its_place_there_is_none_and_no_head(there):
+    assert list(lock_bodies(there, fit())) == []
+    assert [body for body in new_bodies(there, fit()) if body.kind == "head"] == []
+
+
+def test_what_an_edge_takes_that_is_no_pocket_is_round():
+    for facts in ({"width_mm": 17.0}, {"height_mm": 350.0}):
+        bore = hole(25.4, "function", face="lock-edge", x_mm=22.225, y_mm=965.2, depth_mm=69.85, **facts)
+        (body,) = kinds(new_bodies(given(), fit(holes=(bore,))), "new-bore")
+        assert body.solid == Rod((0.0, 965.2, 22.225), (69.85, 965.2, 22.225), 25.4)
 
 
 def test_the_angle_between_a_bore_and_its_face():

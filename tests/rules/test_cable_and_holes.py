@@ -5,9 +5,9 @@ from dataclasses import replace
 import pytest
 
 from hwsched.rules import rule_named
-from hwsched.values import CablePath
+from hwsched.values import CablePath, Settings
 from tests.rules.rows import boundary, passes, run, speaks, unknown
-from tests.rules.scenario import cable, catalogue, fit, fp, given, hole, item, leaf, lock, opening, place
+from tests.rules.scenario import cable, catalogue, fit, fp, given, hole, item, leaf, lock, opening, part, place
 
 GLASS = leaf(material="glass", thickness_mm=12.7)
 NO_LEAF = {"leaves": (), "lk": lock("reader")}
@@ -17,12 +17,23 @@ CHANNEL = hole(9.525, "channel", y_mm=1063.5, up_deg=-80.0, from_depth_mm=9.525,
 EDGE = fit(unit="EDGE", placement=place(13.5, 1063.5, face="edge", width_mm=17.4625, height_mm=349.25))
 BARE = fit(holes=(hole(tool="twist-drill"),), without=("fastener",))
 SAWN = fit(holes=(hole(tool="hole-saw"),), without=("fastener",))
+NO_RADIUS = catalogue(CYL={"bend_radius_mm": None})
 METRIC_EDGE = catalogue(EDGE={"pocket_width_mm": 17.5})
 
 
 def closer(low, proud, **facts):
     """One that stands so far out of its face, its lower edge so high; 40 of it stand over the usual hole and screws."""
     return item("closer", 70.0, low + 20.0, 200.0, 40.0, projection_mm=proud, **facts)
+
+
+def aside(x0, proud):
+    """A closer beside the screws of the plate's lower end, its side toward them so far from the lock edge."""
+    return item("closer", x0 + 100.0, 1016.0, 200.0, 40.0, projection_mm=proud)
+
+
+def drilled(tool, deep):
+    """The usual hole made with that, so deep."""
+    return replace(BARE, holes=(hole(tool=tool, depth_mm=deep),))
 
 
 def along(*points):
@@ -99,6 +110,18 @@ ROWS = [
         given(cat=catalogue(CYL={"bend_radius_mm": 8.0})),
         fit(cable=along((0, 0, 0), (50, 0, 0), (50, 17, 0), (90, 17, 0))),
     ),
+    # Of a lead of which nobody told it, 10 mm (from memory): 20 between the corners.
+    boundary(
+        "bend-radius",
+        given(cat=NO_RADIUS),
+        fit(cable=along((0, 0, 0), (50, 0, 0), (50, 20, 0), (90, 20, 0))),
+    ),
+    speaks(
+        "bend-radius",
+        given(cat=NO_RADIUS),
+        fit(cable=along((0, 0, 0), (50, 0, 0), (50, 19.9, 0), (90, 19.9, 0))),
+        radius_mm=10.0,
+    ),
     passes("wall-thickness-known", given(), fit()),
     boundary("wall-thickness-known", given(LIFT, lk=lock("reader"), leaves=(leaf(thickness_mm=120.0),)), fit()),
     passes("way-for-lead", given(), fit()),
@@ -124,6 +147,12 @@ ROWS = [
         "bore-wall",
         given(),
         fit(holes=(hole(9.525, "channel", up_deg=-80.0, depth_mm=20.0, from_depth_mm=3.175 + 9.525 / 2 * 0.984808),)),
+    ),
+    speaks(
+        "bore-wall",
+        given(),
+        fit(holes=(hole(9.525, "channel", up_deg=-80.0, depth_mm=20.0, from_depth_mm=3.1 + 9.525 / 2 * 0.984808),)),
+        short_mm=0.075,
     ),
     boundary("bore-wall", given(), fit(holes=(hole(),))),
     passes("bore-enters", given(), fit(holes=(CHANNEL,))),
@@ -217,6 +246,11 @@ BESIDE_DRILL = 69.85 + 28.0
 def device(gap):
     """An exit device beside where the drill stands, from 20 mm above the axis' way out of the leaf."""
     return item("exit-device", BESIDE_DRILL + gap + 200.0, 1400.0, 400.0, 80.0)
+
+
+def over_drill(low):
+    """An exit device across the way in which the drill stands, from a height on."""
+    return item("exit-device", 69.85, low + 40.0, 100.0, 80.0)
 
 
 ROWS += [
@@ -324,6 +358,11 @@ ROWS += [
     ),
     speaks("drill-stands", given(items=[device(-8.0)]), fit(holes=(CHANNEL,)), short_mm=8.0),
     boundary("drill-stands", given(items=[device(0.0)]), fit(holes=(CHANNEL,))),
+    # Along the face its end, 150 behind the bit, comes to 1117.518 + 379.95 cos 10 = 1491.696, and off it to 65.978: a
+    # round end of 28 is past 50 deep things sqrt(28^2 - 15.978^2) = 22.993 farther up (sizes from memory).
+    boundary("drill-stands", given(items=[over_drill(1491.696 + 22.993)]), fit(holes=(CHANNEL,))),
+    # At 21.993 it is sqrt(21.993^2 + 15.978^2) = 27.185 away.
+    speaks("drill-stands", given(items=[over_drill(1491.696 + 21.993)]), fit(holes=(CHANNEL,)), short_mm=0.815),
     # At 15 degrees to the face with 20 of 304.8 drilled, the drill begins 284.8 sin 15 = 73.712 off it, at 1305.1; its
     # end, rounded by 28, comes to 45.712. What stands on a face is taken to be 50 deep: 284.8 sin 15.9 - 28 = 50.02.
     speaks("drill-stands", given(items=[closer(1292.0, None)]), leaning(15.0), short_mm=4.288),
@@ -339,7 +378,19 @@ ROWS += [
     # Not measured it is taken to stand 4 in out: less than that bit, more than a saw of 50.8 - 25.4 - 9.5.
     boundary("long-tool", given(items=[closer(1050.0, None)]), BARE),
     speaks("long-tool", given(items=[closer(1050.0, None)]), SAWN, short_mm=8.0),
-    # The hand is 58.5 below each screw at 1016, behind a blade of 101.6.
+    # An ordinary bit of 50.8 + 8 x 12.7 stands 25.4 out of its chuck, 25.3 and 25.5 in the hole: 101.7 and 101.5.
+    boundary("long-tool", given(items=[closer(1050.0, None)]), drilled("twist-drill", 25.3)),
+    speaks("long-tool", given(items=[closer(1050.0, None)]), drilled("twist-drill", 25.5), short_mm=0.1),
+    # What lies flat is taken for 6.35: a saw 19 or 19.15 in its hole stands 6.4 or 6.25 out.
+    boundary("long-tool", given(items=[item("trim", 70.0, 1070.0, 200.0, 40.0)]), drilled("hole-saw", 19.0)),
+    speaks(
+        "long-tool", given(items=[item("trim", 70.0, 1070.0, 200.0, 40.0)]), drilled("hole-saw", 19.15), short_mm=0.1
+    ),
+    # The hand is 58.5 below each screw at 1016, behind a blade of 101.6, and 53.5 to the side of the one at 104.
+    boundary("long-tool", given(items=[closer(920.0, 101.6)]), fit(holes=())),
+    speaks("long-tool", given(items=[closer(920.0, 102.3)]), fit(holes=()), short_mm=0.7),
+    boundary("long-tool", given(items=[aside(157.5, 110.0)]), fit(holes=())),
+    speaks("long-tool", given(items=[aside(157.2, 110.0)]), fit(holes=()), short_mm=0.3),
     speaks("long-tool", given(items=[closer(920.0, 110.0)]), fit(holes=()), short_mm=2.5),
     boundary("long-tool", given(items=[closer(917.5, 110.0)]), fit(holes=())),
     passes("tool-room", given(), fit()),
@@ -349,6 +400,11 @@ ROWS += [
     # What stands farther out than the bit, 269.9, stops the drill behind it too.
     speaks("tool-room", given(items=[closer(1050.0, 300.0)]), BARE, short_mm=8.0),
     boundary("tool-room", given(items=[closer(1050.0, 269.9)]), BARE),
+    speaks("tool-room", given(items=[closer(1050.0, 271.0)]), BARE, short_mm=1.1),
+    # The hand behind the longest blade of 304.8, 58.5 below its screw.
+    boundary("tool-room", given(items=[closer(920.0, 304.8)]), fit(holes=())),
+    speaks("tool-room", given(items=[closer(920.0, 305.5)]), fit(holes=()), short_mm=0.7),
+    boundary("tool-room", given(items=[closer(917.5, 310.0)]), fit(holes=())),
     # A blade is 5.5 about its screw at 1164.
     speaks("tool-room", given(items=[closer(1168.0, 60.0)]), fit(holes=()), short_mm=1.5),
     boundary("tool-room", given(items=[closer(1169.5, 60.0)]), fit(holes=())),
@@ -369,6 +425,165 @@ ROWS += [
         "bore-in-stile",
         given(lf=leaf(construction="narrow-stile", stile_mm=96.8375 + 3.175)),
         fit(holes=(hole(53.975, "function"),)),
+    ),
+]
+
+
+WIDE_EDGE = fit(holes=(hole(x_mm=12.0, y_mm=1030.0),))
+NO_UNIT = fit(without=("unit",))
+OTHER_BIT = part("OTHER", "tool", form="hole-saw", diameter_mm=9.525, reach_mm=900.0)
+SHORT_BIT = part("ABIT", "tool", form="twist-drill", diameter_mm=9.525, reach_mm=150.0)
+LONG_BIT = catalogue(DRILL={"diameter_mm": 9.525, "reach_mm": 457.2}, add=[SHORT_BIT, OTHER_BIT])
+
+
+def bit(diameter):
+    """A catalogue with a long bit that is no other size than this."""
+    return catalogue(DRILL={"diameter_mm": diameter, "reach_mm": 457.2})
+
+
+# What is said, of several holes each, and of what nobody told.
+ROWS += [
+    boundary("bend-radius", given(), fit(cable=along((0, 0, 0), (50, 0, 0)))),
+    # One corner takes its radius of each of two stretches: of one of 9 that is more than there is.
+    boundary("bend-radius", given(), fit(cable=along((0, 0, 0), (9, 0, 0), (9, 40, 0))), says=1, tight_bends=1),
+    boundary("bend-radius", given(), fit(cable=along((0, 0, 0), (10, 0, 0), (10, 40, 0)))),
+    unknown("connectors-mate", given(cat=catalogue(UNIT={"mates_with": None})), fit(), "part UNIT.mates_with"),
+    boundary("wall-thickness-known", given(LIFT, lk=lock("reader"), leaves=()), fit(cable=None)),
+    boundary("way-for-lead", given(lf=GLASS, lk=lock("bored")), fit(unit="EDGE", lock_number="BORED", role="lock")),
+    boundary("way-for-lead", given(LIFT, GLASS, lock("bored")), fit(lock_number="BORED", role="lock")),
+    # A hole over the lock's edge and one at the stile's; a lock's own bore answers to its preparation.
+    boundary("hole-edge-distance", given(), fit(holes=(hole(53.975, "bore", x_mm=30.0),))),
+    boundary("hole-edge-distance", given(), fit(holes=(hole(face="lock-edge", x_mm=5.0),))),
+    boundary("hole-edge-distance", given(), fit(holes=(hole(x_mm=5.0, by_template=True),))),
+    speaks("hole-edge-distance", given(), fit(holes=(hole(face="lock-edge"), hole(x_mm=12.0))), short_mm=0.7),
+    speaks(
+        "hole-edge-distance", given(lf=leaf(width_mm=80.0)), fit(), short_mm=2.55, words=("to the stile's inner edge",)
+    ),
+    # A backset or stile read to a millimetre leaves half of one open: at most 0.5 of what is lacking, and no more.
+    *(
+        boundary(
+            "hole-edge-distance", given(lk=lock(backset_mm=12.0)), fit(holes=(hole(x_mm=x),)), says=1, severity=severity
+        )
+        for x, severity in ((12.7 - 0.5, "note"), (12.7 - 0.6, "error"))
+    ),
+    *(
+        boundary(
+            "hole-edge-distance",
+            given(lf=leaf(construction="narrow-stile", stile_mm=82.0)),
+            fit(holes=(hole(x_mm=x),)),
+            says=1,
+            severity=severity,
+        )
+        for x, severity in ((69.3 + 0.5, "note"), (69.3 + 0.6, "error"))
+    ),
+    # A hole of a bore that comes out on the other face has no wall at all; of two each is judged.
+    speaks(
+        "bore-wall",
+        given(lf=leaf(thickness_mm=20.0)),
+        fit(holes=(hole(9.525, up_deg=-45.0, depth_mm=60.0),)),
+        wall_mm=0.0,
+        short_mm=3.175,
+    ),
+    speaks(
+        "bore-wall",
+        given(),
+        fit(
+            holes=(
+                hole(60.0, "channel", up_deg=-80.0, depth_mm=20.0, from_depth_mm=60.0),
+                hole(9.525, "channel", up_deg=-80.0, from_depth_mm=6.0, depth_mm=20.0),
+            )
+        ),
+        says=2,
+    ),
+    boundary("bore-wall", given(lf=leaf(width_mm=None)), fit(holes=(CHANNEL,))),
+    boundary("bore-wall", given(lf=leaf(thickness_mm=None)), fit(holes=(CHANNEL,))),
+    *(
+        boundary("bore-enters", given(lf=leaf(**{name: None})), fit(holes=(CHANNEL,)))
+        for name in ("width_mm", "height_mm", "thickness_mm")
+    ),
+    # A leaf that ends 60 above the lock's case, 10 above the floor: the channel begins in it.
+    boundary("bore-enters", given(lf=leaf(height_mm=1060.0, undercut_mm=10.0)), fit(holes=(CHANNEL,))),
+    # Its bit of 12 in stands 200 out at 7 degrees; one of another size, or a saw, does not lengthen it.
+    boundary("drill-stands", given(cat=LONG_BIT), fit(holes=(steep(7.0),))),
+    boundary("drill-stands", given(cat=bit(9.525 + 0.14)), fit(holes=(steep(7.0),))),
+    speaks("drill-stands", given(cat=bit(9.525 + 0.16)), fit(holes=(steep(7.0),)), free_mm=200.0),
+    speaks("drill-stands", given(cat=catalogue(add=[OTHER_BIT])), fit(holes=(steep(7.0),)), free_mm=200.0),
+    speaks(
+        "drill-stands",
+        given(),
+        fit(holes=(steep(7.0),)),
+        words=("200 mm of it stand out, a drill 56 mm thick comes 3.4 mm into the face",),
+    ),
+    speaks(
+        "drill-stands",
+        given(),
+        fit(holes=(steep(1.9, 20.0, from_depth_mm=9.525),)),
+        words=("it is 2.5 mm shorter than the hole",),
+    ),
+    speaks("drill-stands", given(), fit(holes=(steep(7.0), steep(7.0, name="other"))), says=2),
+    # A hole that is square needs no room beside it, whatever follows it.
+    speaks("drill-stands", given(), fit(holes=(hole(), steep(7.0))), free_mm=200.0),
+    # On the key face the drill stands on the other side of the leaf.
+    boundary("drill-stands", given(items=[over_drill(1491.696)]), fit(holes=(replace(CHANNEL, face="key"),))),
+    speaks(
+        "drill-stands",
+        given(items=[replace(over_drill(1491.696 + 21.993), face="key")]),
+        fit(holes=(replace(CHANNEL, face="key"),)),
+        short_mm=0.815,
+    ),
+    # Tilted toward the edge by 15 degrees too, it stands aside: see the test of where it stands.
+    boundary("hole-covered", given(), fit(holes=(hole(53.975, "bore", y_mm=1012.0),))),
+    boundary("hole-covered", given(), fit(holes=(hole(y_mm=1012.0, face="key"),))),
+    boundary("hole-covered", given(), fit(holes=(hole(y_mm=1012.0, by_template=True),))),
+    boundary("hole-covered", given(), fit(holes=(hole(y_mm=1012.0),), placement=place(face="edge"))),
+    speaks(
+        "hole-covered",
+        given(),
+        fit(holes=(hole(face="key"), hole(y_mm=1012.0))),
+        short_mm=4.35,
+        words=("its rim stands 4.4 mm too far out",),
+    ),
+    speaks("hole-covered", given(), fit(holes=(hole(slot_mm=-81.445),)), words=("the slot of the tilted bit stands",)),
+    # A project that wants 2 mm over the rim.
+    *(
+        boundary(
+            "hole-covered",
+            given(settings=Settings(length_style="mm", limits={"hole-covered.margin_mm": 2.0})),
+            fit(holes=(hole(y_mm=1016.35 + over),)),
+            says=says,
+        )
+        for over, says in ((2.0, 0), (1.9, 1))
+    ),
+    speaks(
+        "hole-covered",
+        given(settings=Settings(length_style="mm", limits={"hole-covered.margin_mm": 2.0})),
+        fit(holes=(hole(y_mm=1016.35 + 1.5),)),
+        short_mm=0.5,
+    ),
+    unknown("pocket-walls", given(lf=leaf(construction="narrow-stile")), EDGE, "leaf.stile_mm"),
+    unknown("pocket-walls", given(lf=leaf(width_mm=None)), EDGE, "leaf.width_mm"),
+    unknown("pocket-walls", given(cat=catalogue(EDGE={"pocket_width_mm": None})), EDGE, "part EDGE.pocket_width_mm"),
+    unknown("pocket-walls", given(cat=catalogue(EDGE={"pocket_depth_mm": None})), EDGE, "part EDGE.pocket_depth_mm"),
+    # A screw of another role, and one of no length, silence none behind them.
+    boundary(
+        "screw-length",
+        given(lf=leaf(thickness_mm=19.05), cat=catalogue(CELL={"form": "wood-screw", "length_mm": 90})),
+        fit(),
+    ),
+    speaks(
+        "screw-length",
+        given(
+            lf=leaf(thickness_mm=19.05),
+            cat=catalogue(add=[part("NOLONG", "fastener", form="wood-screw", size="#6")], SCREW={"length_mm": 25.4}),
+        ),
+        fit(fp("fastener", "SCREW", 4), fp("fastener", "NOLONG"), fp("fastener", "SCREW", 4), without=("cam",)),
+        says=4,
+    ),
+    # 3 mm of plate under its head: 25.4 in 25.4 - 3 + 3.175.
+    boundary(
+        "screw-length",
+        given(lf=leaf(thickness_mm=25.575), cat=catalogue(SCREW={"length_mm": 25.4}, UNIT={"screw_seat_mm": 3.0})),
+        fit(),
     ),
 ]
 

@@ -11,6 +11,7 @@ from tests.rules.scenario import catalogue, chosen, fit, fp, given, hole, leaf, 
 
 SILENT = {"screw_places": None}
 TOOLS = (fp("tool", "BIT"), fp("tool", "DRILL"))
+OF_SURVEY = Refusal("survey", "lock", "case-within-stile", "The case is 2 mm too deep.", {"short_mm": 2.0})
 MISS = Refusal("UNIT", "unit", "trim-clear", "The unit stands 2 mm from the trim.", {"short_mm": 2.0})
 
 IN_EUROS = catalogue(UNIT={"currency": "EUR"})
@@ -145,8 +146,17 @@ ROWS = [
         needed_mm=1371.8,
     ),
     unknown("tool-known", given(cat=LONG), fit(fp("tool", "LOST"), holes=(ACROSS,)), "part LOST.reach_mm"),
-    boundary("tool-known", given(), fit(*TOOLS, holes=(hole(12.75, pilot_mm=None),))),
-    boundary("tool-known", given(), fit(*TOOLS, holes=(hole(12.77, pilot_mm=None),)), says=1),
+    # 0.06 to either side of a bit of 12.7 (from memory).
+    *(boundary("tool-known", given(), fit(*TOOLS, holes=(hole(mm, pilot_mm=None),))) for mm in (12.6403, 12.7597)),
+    *(speaks("tool-known", given(), fit(*TOOLS, holes=(hole(mm, pilot_mm=None),))) for mm in (12.6397, 12.7603)),
+    boundary(
+        "tool-known",
+        given(
+            cat=catalogue(BIT={"diameter_mm": 12.5}),
+            settings=Settings(length_style="mm", limits={"tool-known.tolerance_mm": 0.25}),
+        ),
+        fit(*TOOLS, holes=(hole(12.75, pilot_mm=None),)),
+    ),
     # #6 screws hold a surface unit on wood (common practice).
     passes("fastener-for-material", given(), fit()),
     speaks("fastener-for-material", given(), fit(without=("fastener",)), severity="error", about="UNIT"),
@@ -199,6 +209,129 @@ ROWS += [
         given(cat=catalogue(UNIT={"plate_width_mm": None})),
         Fit("fits", parts=(fp("unit", "UNIT"),)),
         "part UNIT.plate_width_mm",
+    ),
+]
+
+
+SL = part("SL", "consumable", form="sleeve", hole_mm=19.05)
+ODD = part("ODD", "no-such-kind")
+BARE_UNIT = catalogue(UNIT={"screws": None, "screw_size": None})
+NO_READER_UNIT = given(LIFT, lk=lock("reader"), leaves=())
+# What is said, of several things each, and of what nobody told.
+ROWS += [
+    # A sleeve for another hole: which one is nearest, and whether it is too wide or too narrow for that.
+    speaks("sleeve-fits", given(cat=sleeved(13.2)), SLEEVED, says=2, words=("it does not go in.",), short_mm=0.5),
+    speaks("sleeve-fits", given(cat=sleeved(12.2)), SLEEVED, says=2, words=("it falls through.",), short_mm=0.5),
+    speaks(
+        "sleeve-fits",
+        given(cat=sleeved(18.0)),
+        fit(fp("consumable", "SL"), holes=(hole(12.7), hole(19.05))),
+        says=3,
+        hole_mm=19.05,
+        words=("it falls through.",),
+    ),
+    # One of two holes has none, and what is no sleeve fills neither.
+    speaks(
+        "sleeve-fits",
+        given(cat=catalogue(add=[SL])),
+        fit(fp("consumable", "SL"), holes=(hole(12.7), hole(19.05))),
+        hole_mm=12.7,
+        words=("No sleeve of the catalogue",),
+    ),
+    speaks(
+        "sleeve-fits",
+        given(cat=catalogue(add=[replace(SL, attributes={"form": "sealant", "hole_mm": 12.7})])),
+        SLEEVED,
+        hole_mm=12.7,
+        severity="note",
+    ),
+    boundary("sleeve-fits", given(), fit(holes=(hole(53.975, "bore"),))),
+    boundary("sleeve-fits", given(lf=leaf(material="glass")), fit()),
+    boundary("attribute-missing", given(), Fit("fits", parts=(fp("unit", "GONE"), fp("unit", "UNIT")))),
+    speaks(
+        "attribute-missing",
+        given(cat=catalogue(add=[ODD], UNIT={"plate_width_mm": None})),
+        Fit("fits", parts=(fp("consumable", "GONE"), fp("consumable", "ODD"), fp("unit", "UNIT"))),
+        says=2,
+        about="ODD",
+    ),
+    speaks(
+        "superseded-part",
+        given(cat=catalogue(UNIT={"superseded_by": "NEW"})),
+        fit(),
+        words=("superseded by NEW, which is not in the catalogue.",),
+    ),
+    speaks(
+        "superseded-part",
+        given(cat=catalogue(UNIT={"superseded_by": "EDGE"})),
+        fit(),
+        words=("superseded by EDGE.",),
+    ),
+    speaks("template-known", given(cat=catalogue(UNIT=SILENT)), fit(), words=("of UNIT: screw places;",)),
+    speaks("part-known", given(chosen=[chosen("unit", "UNIT"), chosen("strike", "GONE")]), fit(), about="GONE"),
+    speaks("price-known", given(cat=catalogue(UNIT={"list_price": None, "currency": "EUR"})), fit(), parts=1),
+    # Without screws and without their size nobody can tell; with either, the other is what it is.
+    unknown("fastener-for-material", given(cat=BARE_UNIT), fit(), "part UNIT.screws"),
+    boundary("fastener-for-material", given(cat=catalogue(UNIT={"screws": None})), fit()),
+    speaks(
+        "fastener-for-material",
+        given(cat=catalogue(UNIT={"screw_size": None})),
+        fit(without=("fastener",)),
+        words=("has no screw of known size for a leaf of wood",),
+    ),
+    speaks(
+        "fastener-for-material",
+        given(lf=leaf(material="glass")),
+        fit(without=("fastener",)),
+        words=("has no bonding pad for a leaf of glass",),
+    ),
+    speaks("fastener-for-material", given(), fit(without=("fastener",)), words=("has no screw #6 for",)),
+    speaks(
+        "fit-complete",
+        given(),
+        Fit("does-not-fit", refused=(MISS,), nearest_miss=MISS),
+        about="UNIT",
+        words=("Nearest: UNIT. The unit stands 2 mm from the trim.",),
+    ),
+    speaks("fit-complete", given(), Fit("does-not-fit", refused=(MISS,)), refused=1),
+    speaks(
+        "fit-complete",
+        given(),
+        Fit("does-not-fit", refused=(OF_SURVEY,), nearest_miss=OF_SURVEY),
+        about="survey",
+        words=("Nothing is fitted to a survey that contradicts itself. The case is 2 mm too deep.",),
+    ),
+    boundary("fit-complete", given(), Fit("to-measure"), says=1, words=("The fit is unknown.",)),
+    speaks("coin-cell-drain", given(), fit(), words=("the battery pack",)),
+    speaks("coin-cell-drain", given(), fit(power="supply"), words=("the supply",)),
+    unknown(
+        "heading-facts",
+        given(opening(hand=None), leaf(width_mm=None, height_mm=None, material=None)),
+        fit(),
+        "opening.hand",
+        "leaf.width_mm",
+        "leaf.height_mm",
+        "leaf.material",
+    ),
+    # A pocket is one hole, and what is bored behind it another.
+    speaks(
+        "tool-known",
+        given(lf=leaf(material="aluminium")),
+        fit(fp("tool", "MORT"), holes=(POCKET, hole())),
+        3,
+        words=("No mill or saw and files is in the catalogue",),
+    ),
+    speaks(
+        "tool-known", given(cat=LONG), fit(fp("tool", "TWIST"), holes=(ACROSS, hole(pilot_mm=None))), 2, needed_mm=809.4
+    ),
+    speaks("tool-known", given(), fit(fp("cam", "BIT"), holes=(hole(pilot_mm=None),)), diameter_mm=12.7),
+    boundary("tool-known", given(cat=LONG), fit(fp("tool", "BORER"), holes=(replace(ACROSS, depth_mm=None),))),
+    speaks("wall-fixings", NO_READER_UNIT, walled(), words=("screw and plug",)),
+    speaks("unit-window", given(cat=catalogue(UNIT={"window_y0_mm": 61.0})), fit(), severity="error", about="UNIT"),
+    boundary("unit-window", given(cat=catalogue(UNIT={"window_y0_mm": 60.0})), fit()),
+    *(
+        unknown("unit-window", given(cat=catalogue(UNIT={name: None})), fit(), "part UNIT.window_x0_mm")
+        for name in ("window_x0_mm", "window_y0_mm", "window_x1_mm", "window_y1_mm")
     ),
 ]
 

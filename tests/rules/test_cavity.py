@@ -6,9 +6,10 @@ the cylinder, 105 deep and 25.4 thick. A cylinder's hole is 1 1/4 in, 31.75 (sha
 
 import pytest
 
-from hwsched.rules.cavity import cavity, existing_hole_top, lock_body
+from hwsched.rules.bores import as_rod
+from hwsched.rules.cavity import cavity, existing_hole_top, lock_body, way_kinds
 from hwsched.values import Stack
-from tests.rules.scenario import catalogue, fit, given, leaf, lock
+from tests.rules.scenario import catalogue, fit, given, hole, leaf, lock
 
 X, Y, T = 69.85, 1000.0, 44.45
 
@@ -95,3 +96,69 @@ def test_what_an_existing_lock_takes_by_the_survey_alone():
 def test_the_old_hole_ends_half_its_diameter_above_its_centre():
     assert existing_hole_top(given(), leaf()) == pytest.approx(1015.875)
     assert existing_hole_top(given(lk=lock(cylinder_height_mm=None)), leaf()) is None
+
+
+@pytest.mark.parametrize(
+    ("form", "number", "material", "kinds"),
+    [
+        # In what is solid the lead is led through bores, behind a sheet inside it, along glass where a patch stands.
+        ("mortise", "CYL", "wood", ("square", "channel")),
+        ("mortise", "CYL", "aluminium", ("square", "hollow")),
+        ("mortise", "CYL", "glass", ("surface",)),
+        ("rim", "RIM", "composite", ("channel",)),
+        ("rim", "RIM", "glass", ("surface",)),
+        ("euro-profile", "EURO", "wood", ("channel",)),
+        ("euro-profile", "HALF", "wood", ("square", "channel")),
+        ("euro-profile", "HALF", "glass", ("surface",)),
+        ("reader", "READ", "hollow-metal", ("square", "hollow")),
+        ("reader", "READ", "glass", ()),
+        ("bored", "BORED", "mineral-core", ("slanted",)),
+        ("bored", "BORED", "steel-gate", ("hollow",)),
+        ("bored", "BORED", "glass", ()),
+        ("cabinet", "CAB", "wood", ("surface",)),
+        ("gate", "GATE", "steel-gate", ("hollow",)),
+        ("gate", "GATE", "wood", ("surface",)),
+        ("mortise", "CYL", None, ()),
+        (None, "CYL", "wood", ()),
+    ],
+)
+def test_the_ways_for_a_lead_by_form_and_material(form, number, material, kinds):
+    role = {"BORED": "lock", "CAB": "lock", "GATE": "lock", "READ": "reader"}.get(number, "cylinder")
+    there = given(lf=leaf(material=material), lk=lock(form) if form else lock(lock_form=None))
+    assert way_kinds(there, fit(lock_number=number, role=role)) == kinds
+
+
+@pytest.mark.parametrize(
+    ("inside_half", "square"), [(10.0, True), (9.0, True), (10.5, False), (30.0, False), (None, False)]
+)
+def test_behind_a_half_cylinder_the_leaf_is_free(inside_half, square):
+    """Its blind side is 10 mm (DIN 18252 as quoted in trade)."""
+    there = given(lk=lock("euro-profile"), cat=catalogue(HALF={"inside_half_mm": inside_half}))
+    assert ("square" in way_kinds(there, fit(lock_number="HALF"))) is square
+
+
+@pytest.mark.parametrize(
+    ("facts", "start", "end"),
+    [
+        # Square from either face: as deep as it is told, through where it is not.
+        ({"depth_mm": 9.5}, (X, 1030.0, 0.0), (X, 1030.0, 9.5)),
+        ({"depth_mm": None}, (X, 1030.0, 0.0), (X, 1030.0, T)),
+        ({"face": "key", "depth_mm": 9.5}, (X, 1030.0, T), (X, 1030.0, T - 9.5)),
+        ({"face": "key", "depth_mm": None}, (X, 1030.0, T), (X, 1030.0, 0.0)),
+        # No deeper than the leaf is thick, and from where it begins.
+        ({"depth_mm": 90.0}, (X, 1030.0, 0.0), (X, 1030.0, T)),
+        ({"face": "key", "from_depth_mm": 10.0, "depth_mm": None}, (X, 1030.0, T - 10.0), (X, 1030.0, 0.0)),
+        ({"from_depth_mm": 10.0, "depth_mm": 5.0}, (X, 1030.0, 10.0), (X, 1030.0, 15.0)),
+        # At 45 degrees down a depth of 20 along its axis goes 14.142 in and down; aside too it goes 11.547 each way.
+        ({"up_deg": -45.0, "depth_mm": 20.0}, (X, 1030.0, 0.0), (X, 1030.0 - 14.142, 14.142)),
+        (
+            {"up_deg": -45.0, "edge_deg": -45.0, "depth_mm": 20.0},
+            (X, 1030.0, 0.0),
+            (X + 11.547, 1030.0 - 11.547, 11.547),
+        ),
+        ({"up_deg": 45.0, "edge_deg": 45.0, "depth_mm": 20.0}, (X, 1030.0, 0.0), (X - 11.547, 1030.0 + 11.547, 11.547)),
+    ],
+)
+def test_a_hole_as_the_round_body_that_it_takes(facts, start, end):
+    rod = as_rod(hole(**facts), T)
+    assert (rod.start, rod.end, rod.diameter_mm) == (pytest.approx(start), pytest.approx(end, abs=0.001), 12.7)

@@ -138,6 +138,14 @@ def test_what_surely_meets_goes_before_what_perhaps_does():
     assert list(clashes(held, fit(placement=place(y=600.0)), "screw-clear", 0.0)) == []
 
 
+def test_what_just_touches_leaves_nothing_and_runs_into_nothing():
+    # A bore of 38 measured 25.25 above the middle of a hole of 12.5: half of both.
+    held = given(items=[item("deadbolt", 69.85, 1055.25, 60.0, 60.0, cross_bore_mm=38.0, edge_bore_mm=22.0)])
+    (said,) = clashes(held, fit(holes=(replace(fit().holes[0], diameter_mm=12.5),)), "hole-clear", 3.175)
+    assert said.values["gap_mm"] == 0.0
+    assert said.message == "The lead leaves 0 mm to the deadbolt's cross bore; 3.2 mm is needed, short by 3.2 mm."
+
+
 def test_how_much_apart_is_said_by_whom_it_is_asked():
     # The turn's hole ends 9.525 below its middle, the hole's rim 6.35 above its own: 4.125 between them.
     held = given(items=[item("thumb-turn", 69.85, 1050.0, 30.0, 30.0)])

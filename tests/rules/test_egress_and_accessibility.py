@@ -2,6 +2,7 @@
 
 import pytest
 
+from hwsched.values import Settings
 from tests.rules.rows import boundary, passes, run, speaks, unknown
 from tests.rules.scenario import INCH, catalogue, fit, fp, given, item, leaf, lock, opening, place
 
@@ -19,6 +20,9 @@ EURO = fit(lock_number="EURO")
 def bolt(**facts):
     return item("deadbolt", 70.0, 1200.0, 50.0, 60.0, **facts)
 
+
+EVEN = Settings(length_style="mm", limits={"egress-width.lost_mm": 51.0, "egress-width.new_mm": 813.0})
+"""Limits that are met to the last digit: what is just wide enough passes."""
 
 ROWS = [
     # One motion to release all latches and locks (IBC 1010.2.1).
@@ -99,6 +103,10 @@ ROWS = [
     speaks("egress-width", given(EGRESS, leaf(width_mm=33 * INCH)), fit(), clear_mm=31 * INCH, severity="note"),
     speaks("egress-width", given(EGRESS, leaf(width_mm=29 * INCH)), fit(), clear_mm=27 * INCH, severity="warning"),
     boundary("egress-width", given(EGRESS, leaf(width_mm=34 * INCH)), fit()),
+    speaks("egress-width", given(EGRESS, leaf(width_mm=33.9 * INCH)), fit(), clear_mm=31.9 * INCH, severity="note"),
+    boundary("egress-width", given(EGRESS, leaf(width_mm=30 * INCH)), fit(), says=1, severity="note"),
+    boundary("egress-width", given(EGRESS, leaf(width_mm=29.9 * INCH)), fit(), says=1, severity="warning"),
+    boundary("egress-width", given(EGRESS, leaf(width_mm=864.0), settings=EVEN), fit()),
     unknown("egress-width", given(EGRESS, leaf(width_mm=None)), fit(), "leaf.width_mm"),
     # 34 to 48 in above the floor (ADA 404.2.7).
     passes("reach-height", given(ROUTE), fit()),
@@ -131,7 +139,33 @@ ROWS = [
         allowed_mm=101.6,
     ),
     boundary("projection", given(ROUTE, cat=catalogue(UNIT={"depth_mm": 4 * INCH})), fit(placement=place(y=34 * INCH))),
+    speaks("projection", given(ROUTE), fit(placement=place(y=863.5)), low_mm=863.6),
+    speaks(
+        "projection",
+        given(ROUTE, cat=catalogue(UNIT={"depth_mm": 101.7})),
+        fit(placement=place(y=34 * INCH)),
+        depth_mm=101.7,
+    ),
     unknown("projection", given(ROUTE, cat=catalogue(UNIT={"depth_mm": None})), fit(), "part UNIT.depth_mm"),
+]
+
+
+# Of what the rules leave out, and of what nobody told.
+ROWS += [
+    passes("clear-width", given(ROUTE, leaves=()), fit()),
+    passes("clear-width", given(opening(accessible=False), leaf(width_mm=400.0)), fit()),
+    passes("clear-width", given(opening(form="cabinet", accessible=True), leaf(width_mm=400.0)), fit()),
+    # A lift's wall may be surveyed as a leaf, for its thickness; nobody passes through it.
+    passes("clear-width", given(opening(form="lift", accessible=True), leaf(width_mm=400.0), lock("reader")), fit()),
+    passes("projection", given(ROUTE), fit(placement=place(y=30 * INCH, face="edge"))),
+    passes("projection", given(), fit(placement=place(y=30 * INCH))),
+    unknown("reach-height", given(ROUTE, lk=lock(cylinder_height_mm=None)), fit(), "existing_item.cylinder_height_mm"),
+    boundary("reach-height", given(opening(accessible=None), lk=lock(cylinder_height_mm=None)), fit()),
+    *(
+        boundary("egress-width", given(opening(form=form, egress=egress), leaf(width_mm=29 * INCH)), fit())
+        for form, egress in (("cabinet", "egress"), ("single", "none"), ("single", None))
+    ),
+    boundary("egress-width", given(EGRESS, leaves=()), fit()),
 ]
 
 

@@ -1,5 +1,7 @@
 """Rules of the fire door; the classifier table is that of shared/facts 4.1 (NFPA 80 as read in secondary copies)."""
 
+from dataclasses import replace
+
 import pytest
 
 from hwsched.rules import DEFERS, RULES
@@ -69,6 +71,8 @@ ROWS = [
         "rated-undercut", given(RATED, leaf(undercut_mm=0.875 * INCH)), fit(), undercut_mm=22.225, severity="warning"
     ),
     boundary("rated-undercut", given(RATED, leaf(undercut_mm=0.75 * INCH)), fit()),
+    # By more than what is measured, a twentieth of a millimetre.
+    speaks("rated-undercut", given(RATED, leaf(undercut_mm=19.12)), fit(), undercut_mm=19.12),
     boundary("rated-undercut", given(RATED, leaf(undercut_mm=25.0, material="hollow-metal")), fit()),
     passes("rated-old-holes", given(RATED), fit()),
     speaks("rated-old-holes", given(RATED, items=[item("viewer", disposition="remove")]), fit(), items=1),
@@ -92,6 +96,74 @@ ROWS = [
     ),
     # Once it is out of the catalogue nobody can say how it fails.
     unknown("rated-strike", given(RATED), fit(fp("strike", "GONE")), "part GONE.fail"),
+]
+
+
+POCKET = hole(0.0, "pocket", width_mm=25.4, height_mm=50.8)
+KEPT_STRIKE = item("electric-strike", face="frame")
+# What is said, of several holes and strikes each, and of what nobody told.
+ROWS += [
+    speaks("rated-cut", given(RATED), made(hole(), POCKET), words=("is a pocket, not a round hole: stop",)),
+    speaks("rated-cut", given(RATED), made(hole(), hole(53.975, "bore")), words=("is a lock bore: stop",)),
+    # One inch exactly counts as it; a function hole of any size is of the class, and counted once.
+    speaks("rated-hole-allowed", given(RATED), made(hole(25.4)), holes=1),
+    boundary("rated-hole-allowed", given(RATED), made(hole(25.5))),
+    *(
+        speaks("rated-hole-allowed", given(RATED), made(hole(mm, "function")), holes=1)
+        for mm in (25.3, 25.4, 25.5, 31.75)
+    ),
+    boundary("rated-hole-size", given(), made(hole(1.375 * INCH))),
+    speaks("rated-hole-size", given(RATED), made(hole(), hole(1.375 * INCH)), diameter_mm=34.925),
+    boundary("rated-hole-size", given(UNSURE), made(hole(30.0), hole(31.0)), says=2),
+    boundary("rated-old-holes", given(items=[item("viewer", disposition="remove")]), fit()),
+    speaks(
+        "rated-old-holes",
+        given(RATED, items=[item("exit-device", disposition="remove"), item(None, disposition="move")]),
+        fit(),
+        items=2,
+        about="exit device, item",
+    ),
+    speaks(
+        "rated-raceway",
+        given(RATED),
+        made(hole(), hole(9.525, "channel", depth_mm=800.0)),
+        words=("of 800 mm runs inside the rated leaf",),
+    ),
+    speaks(
+        "rated-raceway",
+        given(RATED),
+        made(hole(9.525, "channel", depth_mm=None)),
+        words=("The lead runs inside the rated leaf",),
+    ),
+    unknown("rated-raceway", given(UNSURE), made(hole(9.525, "channel")), "opening.rating"),
+    unknown(
+        "rated-strike",
+        given(UNSURE, cat=catalogue(STRIKE={"fail": None})),
+        fit(fp("strike", "STRIKE")),
+        "opening.rating",
+    ),
+    boundary("rated-strike", given(RATED), fit(fp("strike", "MAG"), fp("strike", "STRIKE"))),
+    speaks(
+        "rated-strike",
+        given(RATED, cat=catalogue(STRIKE={"fail": "fail-safe"})),
+        fit(fp("strike", "MAG"), fp("strike", "STRIKE")),
+        about="STRIKE",
+    ),
+    # Of strikes that stay: one that stays shut is right, one that lets go is not, one that nobody read is asked about.
+    boundary("rated-strike", given(RATED, items=[replace(KEPT_STRIKE, fail="fail-secure")]), fit()),
+    boundary("rated-strike", given(RATED, items=[replace(KEPT_STRIKE, fail="fail-safe", disposition="remove")]), fit()),
+    boundary("rated-strike", given(items=[replace(KEPT_STRIKE, fail="fail-safe")]), fit()),
+    boundary("rated-strike", given(UNSURE, items=[replace(KEPT_STRIKE, fail="fail-safe")]), fit()),
+    speaks("rated-strike", given(RATED, items=[replace(KEPT_STRIKE, fail="fail-safe")]), fit(), severity="error"),
+    boundary(
+        "rated-strike",
+        given(RATED, items=[replace(KEPT_STRIKE, fail="fail-safe"), KEPT_STRIKE]),
+        fit(),
+        says=2,
+        severity="error",
+    ),
+    boundary("rated-undercut", given(lf=leaf(undercut_mm=25.0)), fit()),
+    boundary("rated-undercut", given(RATED, leaf(undercut_mm=None)), fit()),
 ]
 
 

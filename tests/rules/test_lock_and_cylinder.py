@@ -5,7 +5,7 @@ from dataclasses import replace
 import pytest
 
 from hwsched.rules import judge, rule_named
-from hwsched.values import Stack
+from hwsched.values import Settings, Stack
 from tests.rules.rows import boundary, passes, run, speaks, unknown
 from tests.rules.scenario import catalogue, fit, fp, given, hole, item, leaf, lock, opening, part
 
@@ -42,6 +42,19 @@ def threaded(gap=0.0, turns=0, projection=3.175):
 
 
 PITCH = 25.4 / 32
+FOR_THIN = catalogue(BORED={"leaf_low_mm": 30.0})
+EVEN = Settings(
+    length_style="mm",
+    limits={
+        "thread-pitch.pitch_mm": 0.75,
+        "thread-pitch.pitch_tolerance_mm": 0.125,
+        "thread-pitch.diameter_mm": 29.0,
+        "thread-pitch.diameter_tolerance_mm": 0.25,
+        "bored-lead.diameter_mm": 0.5,
+    },
+)
+"""Limits that are met to the last digit: what is just allowed passes."""
+EVEN_THREAD = catalogue(CYL={"thread_pitch_mm": 0.875, "thread_diameter_mm": 29.25})
 ROWS = [
     passes("cylinder-form", given(), fit()),
     speaks("cylinder-form", given(), euro(), severity="error", about="EURO"),
@@ -81,6 +94,19 @@ ROWS = [
     passes("euro-projection", given(lf=EURO_LEAF, lk=lock("euro-profile")), euro()),
     speaks("euro-projection", given(lf=leaf(thickness_mm=50.0), lk=lock("euro-profile")), euro(), says=2, short_mm=1.0),
     speaks("euro-projection", given(lf=leaf(thickness_mm=40.0), lk=lock("euro-profile")), euro(), short_mm=1.0),
+    # On the inside 10 mm at the most (from memory): 28 + 10 = 38.
+    boundary(
+        "euro-projection",
+        given(lf=EURO_LEAF, lk=lock("euro-profile"), cat=catalogue(EURO={"inside_half_mm": 38.0})),
+        euro(),
+    ),
+    speaks(
+        "euro-projection",
+        given(lf=EURO_LEAF, lk=lock("euro-profile"), cat=catalogue(EURO={"inside_half_mm": 38.05})),
+        euro(),
+        short_mm=0.05,
+        allowed_mm=10.0,
+    ),
     boundary("euro-projection", given(lf=leaf(thickness_mm=42.0), lk=lock("euro-profile")), euro()),
     boundary("euro-projection", given(lf=leaf(thickness_mm=48.0), lk=lock("euro-profile")), euro()),
     boundary("euro-projection", given(lf=EURO_LEAF, lk=lock("euro-profile", trim_inside_mm=None)), euro("HALF")),
@@ -106,7 +132,18 @@ ROWS = [
     passes("thread-pitch", given(), fit()),
     speaks("thread-pitch", given(cat=catalogue(CYL={"thread_pitch_mm": 1.0})), fit(), pitch_mm=1.0),
     speaks("thread-pitch", given(cat=catalogue(CYL={"thread_diameter_mm": 28.0})), fit(), diameter_mm=28.0),
-    boundary("thread-pitch", given(cat=catalogue(CYL={"thread_pitch_mm": PITCH + 0.009})), fit()),
+    # A hundredth of pitch and a fifth of diameter, to either side (from memory).
+    *(
+        row
+        for way in (1, -1)
+        for row in (
+            boundary("thread-pitch", given(cat=catalogue(CYL={"thread_pitch_mm": PITCH + way * 0.00995})), fit()),
+            speaks("thread-pitch", given(cat=catalogue(CYL={"thread_pitch_mm": PITCH + way * 0.01005})), fit()),
+            boundary("thread-pitch", given(cat=catalogue(CYL={"thread_diameter_mm": 29.21 + way * 0.199})), fit()),
+            speaks("thread-pitch", given(cat=catalogue(CYL={"thread_diameter_mm": 29.21 + way * 0.201})), fit()),
+        )
+    ),
+    boundary("thread-pitch", given(cat=EVEN_THREAD, settings=EVEN), fit()),
     unknown("thread-pitch", given(cat=catalogue(CYL={"thread_pitch_mm": None})), fit(), "part CYL.thread_pitch_mm"),
     passes("collar-bore", given(), fit()),
     speaks(
@@ -114,6 +151,9 @@ ROWS = [
     ),
     speaks("collar-bore", given(cat=catalogue(COL={"inner_diameter_mm": 33.0})), fit(), severity="warning"),
     boundary("collar-bore", given(cat=catalogue(COL={"inner_diameter_mm": 29.21})), fit()),
+    # 3 mm loose at the most (from memory).
+    boundary("collar-bore", given(cat=catalogue(COL={"inner_diameter_mm": 29.21 + 3.0})), fit()),
+    speaks("collar-bore", given(cat=catalogue(COL={"inner_diameter_mm": 29.21 + 3.02})), fit(), play_mm=3.02),
     unknown("collar-bore", given(cat=catalogue(COL={"inner_diameter_mm": None})), fit(), "part COL.inner_diameter_mm"),
     # Leaf 44.45, body 25.4, engagement 9.525: 44.45 - 25.4 + 9.525 = 28.575 (trade practice, from memory).
     passes("tail-reach", given(lk=lock("rim")), rim()),
@@ -180,6 +220,9 @@ ROWS = [
     # 69.85 - 1.5875 = 68.2625: 68 mm is 0.2625 beyond; 67 mm 1.2625.
     speaks("bored-preparation", given(lk=lock("bored", backset_mm=68.0)), BORED, off_mm=0.2625, severity="note"),
     speaks("bored-preparation", given(lk=lock("bored", backset_mm=67.0)), BORED, severity="error"),
+    # 1/8 in beside an edge bore of 1 in: 31.75 (from memory), where the lock itself takes a leaf as thin.
+    boundary("bored-preparation", given(lf=leaf(thickness_mm=31.75), lk=lock("bored"), cat=FOR_THIN), BORED),
+    speaks("bored-preparation", given(lf=leaf(thickness_mm=31.5), lk=lock("bored"), cat=FOR_THIN), BORED, off_mm=0.125),
     unknown("bored-preparation", given(lk=lock("bored", edge_bore_mm=None)), BORED, "existing_item.edge_bore_mm"),
     # 45 degrees, 15 within 2 toward the edge, bolt holes 5/16 in, square and first (common practice; SDI 111-24).
     passes("bored-lead", given(lk=lock("bored")), leaning(45.0, 15.0)),
@@ -191,6 +234,15 @@ ROWS = [
     speaks("bored-lead", given(lk=lock("bored")), leaning(45.0, 15.0, up_deg=5.0), up_deg=5.0),
     speaks("bored-lead", given(lk=lock("bored")), leaning(45.0, 15.0, diameter=9.0), wanted_mm=7.9375),
     boundary("bored-lead", given(lk=lock("bored")), leaning(43.0, 17.0)),
+    boundary("bored-lead", given(lk=lock("bored")), leaning(47.0, 13.0)),
+    *(
+        speaks("bored-lead", given(lk=lock("bored")), leaning(up, edge), off_deg=2.015)
+        for up, edge in ((42.985, 15.0), (47.015, 15.0), (45.0, 12.985), (45.0, 17.015))
+    ),
+    # A sixty-fourth of an inch, 0.4, to either side of 7.9375 (from memory).
+    *(boundary("bored-lead", given(lk=lock("bored")), leaning(45, 15, diameter=mm)) for mm in (7.539, 8.336)),
+    *(speaks("bored-lead", given(lk=lock("bored")), leaning(45, 15, diameter=mm)) for mm in (7.536, 8.339)),
+    boundary("bored-lead", given(lk=lock("bored"), settings=EVEN), leaning(45, 15, diameter=8.4375)),
     boundary("bored-lead", given(lk=lock("bored")), leaning(0.0, 0.0)),
     passes("cabinet-grip", given(lf=leaf(thickness_mm=19.05), lk=lock("cabinet")), fit(lock_number="CAB", role="lock")),
     speaks(
@@ -386,6 +438,305 @@ ROWS += [
     ),
     boundary("head-on-leaf", given(lk=lock(backset_mm=20.0), cat=WIDE_COLLAR), fit()),
     boundary("head-on-leaf", given(items=[item("lite", 69.85 + 20.0 + 50.0, 1000.0)], cat=WIDE_COLLAR), fit()),
+]
+
+
+CAB = fit(lock_number="CAB", role="lock")
+READ = fit(lock_number="READ", role="reader")
+GATE = fit(lock_number="GATE", role="lock")
+EURO_LOCK = lock("euro-profile")
+M10 = part("M10", "fastener", form="through-bolt", size="M10", length_mm=20.0, head="hexagon", leaf_material="wood")
+# What is said, of several things each, of the two ends of what a rounding leaves open, and of what nobody told.
+ROWS += [
+    # An offset of 2 toward the key side takes 2 from what its half needs, and adds it to the other: 26 and 30.
+    speaks(
+        "euro-projection",
+        given(lf=EURO_LEAF, lk=lock("euro-profile", case_offset_mm=2.0)),
+        euro(),
+        projection_mm=4.0,
+        words=("On the key side the cylinder stands 4 mm past its trim",),
+    ),
+    speaks(
+        "euro-projection",
+        given(lf=EURO_LEAF, lk=lock("euro-profile", case_offset_mm=-4.0)),
+        euro(),
+        says=1,
+        short_mm=2.0,
+        words=("On the key side the cylinder ends 2 mm behind its trim",),
+    ),
+    speaks(
+        "euro-projection",
+        given(lf=EURO_LEAF, lk=lock("euro-profile", case_offset_mm=2.5), cat=catalogue(EURO={"key_half_mm": 27.0})),
+        euro(),
+        says=1,
+        short_mm=0.5,
+        words=("On the inside the cylinder ends 0.5 mm behind",),
+    ),
+    # A blind half of up to 10 mm ends in the leaf; one of 10.5 is a half as any other.
+    boundary(
+        "euro-projection", given(lf=EURO_LEAF, lk=EURO_LOCK, cat=catalogue(HALF={"inside_half_mm": 10.0})), euro("HALF")
+    ),
+    speaks(
+        "euro-projection",
+        given(lf=EURO_LEAF, lk=EURO_LOCK, cat=catalogue(HALF={"inside_half_mm": 10.5})),
+        euro("HALF"),
+        short_mm=17.5,
+    ),
+    unknown(
+        "euro-projection",
+        given(lf=leaf(thickness_mm=None), lk=lock("euro-profile", trim_inside_mm=None)),
+        euro(),
+        "leaf.thickness_mm",
+        "existing_item.trim_inside_mm",
+    ),
+    unknown(
+        "euro-projection",
+        given(lf=EURO_LEAF, lk=EURO_LOCK, cat=catalogue(EURO={"key_half_mm": None})),
+        euro(),
+        "part EURO.key_half_mm",
+    ),
+    unknown(
+        "euro-projection",
+        given(lf=EURO_LEAF, lk=EURO_LOCK, cat=catalogue(EURO={"inside_half_mm": None})),
+        euro(),
+        "part EURO.inside_half_mm",
+    ),
+    unknown(
+        "euro-projection",
+        given(lk="none", lf=EURO_LEAF),
+        euro(),
+        "existing_item.trim_key_mm",
+        "existing_item.trim_inside_mm",
+    ),
+    # Half of the last digit of 44.5 mm, halved, is all that it leaves open.
+    *(
+        boundary("cylinder-flush", given(lf=leaf(thickness_mm=44.5)), threaded(gap), says=1, severity=severity)
+        for gap, severity in (
+            (-0.025, "note"),
+            (-0.0255, "note"),
+            (-0.0265, "error"),
+            (PITCH + 0.025, "note"),
+            (PITCH + 0.0255, "note"),
+            (PITCH + 0.0265, "error"),
+        )
+    ),
+    speaks("cylinder-flush", given(), threaded(-0.5), allowed_mm=0.0),
+    unknown("cylinder-flush", given(lk=lock(trim_key_mm=None)), fit(stack=None), "existing_item.trim_key_mm"),
+    unknown("cylinder-flush", given(cat=catalogue(CYL={"length_mm": None})), fit(stack=None), "part CYL.length_mm"),
+    speaks(
+        "cylinder-flush",
+        given(),
+        fit(stack=Stack("threaded", 0.0, impossible="it stands outside the leaf")),
+        words=("it stands outside the leaf",),
+    ),
+    *(
+        boundary(
+            "cylinder-projection",
+            given(lf=leaf(thickness_mm=44.5), lk=lock(trim_key_mm=3.0)),
+            threaded(projection=12.7 + over),
+            says=1,
+            severity=severity,
+        )
+        for over, severity in ((0.525, "note"), (0.5255, "note"), (0.527, "warning"))
+    ),
+    # 19.05 mm is 3/4 in; 9.5 to 22.5 mm are read to half of one: a bolt of 12 to 22 mm that is made in inches.
+    *(
+        boundary(
+            "cabinet-grip",
+            given(
+                lf=leaf(thickness_mm=thick),
+                lk=lock("cabinet"),
+                cat=catalogue(CAB={"grip_low_mm": 12.7, "grip_mm": 22.225}),
+            ),
+            CAB,
+            says=says,
+            severity=severity,
+        )
+        for thick, says, severity in (
+            (22.225, 0, ""),
+            (22.7, 1, "error"),
+            (12.7, 0, ""),
+            (12.2, 1, "error"),
+            (22.3, 1, "error"),
+            (12.0, 1, "error"),
+            (13.0, 0, ""),
+            (22.0, 0, ""),
+        )
+    ),
+    speaks("cabinet-grip", given(lf=leaf(thickness_mm=25.0), lk=lock("cabinet")), CAB, short_mm=3.0),
+    boundary(
+        "cabinet-grip",
+        given(
+            lf=leaf(thickness_mm=23.0),
+            lk=lock("cabinet"),
+            cat=catalogue(CAB={"grip_low_mm": 12.7, "grip_mm": 22.621875}),
+        ),
+        CAB,
+        says=1,
+        severity="note",
+    ),
+    speaks(
+        "cam-match",
+        given(cat=catalogue(CYL={"cam_fixing": "f9"})),
+        fit(without=("cam",)),
+        words=("for the cam fixing f9",),
+    ),
+    speaks(
+        "cam-match", given(cat=catalogue(CYL={"cam_fixing": None})), fit(without=("cam",)), words=("for this cylinder",)
+    ),
+    unknown("cam-match", given(cat=catalogue(CYL={"cam_fixing": None})), fit(), "part CYL.cam_fixing"),
+    unknown("cam-match", given(cat=catalogue(CAM={"fits": None})), fit(), "part CAM.fits"),
+    unknown(
+        "collar-bore", given(cat=catalogue(CYL={"thread_diameter_mm": None})), fit(), "part CYL.thread_diameter_mm"
+    ),
+    # A head that just fills the bore slips through; one a tenth wider does not.
+    boundary(
+        "collar-bore",
+        given(cat=catalogue(CYL={"head_diameter_mm": 31.0}, COL={"inner_diameter_mm": 31.0})),
+        fit(),
+        says=1,
+        severity="error",
+    ),
+    boundary(
+        "collar-bore", given(cat=catalogue(CYL={"head_diameter_mm": 31.0}, COL={"inner_diameter_mm": 30.9})), fit()
+    ),
+    # One of two bolts' holes comes after the lead's.
+    speaks(
+        "bored-lead",
+        given(lk=lock("bored")),
+        replace(BORED, holes=(*leaning(45.0, 15.0).holes, hole(7.9375, "bolt", name="another", order=3))),
+        order=2,
+    ),
+    boundary("bored-lead", given(lk=lock("bored")), leaning(45.0, 15.0, order=2, bolts=2)),
+    # Of a bore too large by as much as its rounding leaves open, and by more.
+    *(
+        boundary("bored-preparation", given(lk=lock("bored", cross_bore_mm=mm)), BORED, says=1, severity=severity)
+        for mm, severity in ((56.0, "note"), (56.05, "error"), (56.5, "error"))
+    ),
+    # Two things are wrong with it, and each is said.
+    speaks("bored-preparation", given(lf=leaf(thickness_mm=51.0), lk=lock("bored", backset_mm=60.325)), BORED, says=2),
+    # A cross bore that breaks out of the edge, whatever it was read to.
+    speaks(
+        "bored-preparation",
+        given(lk=lock("bored", cross_bore_mm=53.975, backset_mm=26.0), cat=catalogue(BORED={"backset_mm": 26.0})),
+        BORED,
+        severity="error",
+    ),
+    speaks(
+        "gate-bolts",
+        given(lf=STEEL, lk=lock("gate"), cat=catalogue(add=[M10])),
+        fit(fp("fastener", "M10", 4), lock_number="GATE", role="lock"),
+        says=2,
+        words=("It is made for wood",),
+    ),
+    unknown(
+        "gate-bolts",
+        given(lf=replace(STEEL, thickness_mm=None), lk=lock("gate"), cat=bolted()),
+        BOLTED,
+        "leaf.thickness_mm",
+    ),
+    unknown("gate-bolts", given(lf=STEEL, lk=lock("gate"), cat=bolted(length_mm=None)), BOLTED, "part M8.length_mm"),
+    # A stile of 3 33/64 in under a case as wide, read in millimetres: 0.5 is open.
+    *(
+        boundary(
+            "gate-stile",
+            given(lf=leaf(stile_mm=stile), lk=lock("gate"), cat=catalogue(GATE={"case_width_mm": wide})),
+            GATE,
+            says=says,
+            severity=severity,
+        )
+        for stile, wide, says, severity in (
+            (89.0, 89.296875, 1, "note"),
+            (89.0, 89.69375, 1, "error"),
+            (89.296875, 89.296875, 0, ""),
+            (89.0, 88.9, 0, ""),
+            (90.5, 90.4875, 0, ""),
+        )
+    ),
+    speaks(
+        "gate-stile",
+        given(lf=leaf(stile_mm=89.0), lk=lock("gate"), cat=catalogue(GATE={"case_width_mm": 89.296875})),
+        GATE,
+        off_mm=0.297,
+        rounding_mm=0.5,
+    ),
+    unknown(
+        "gate-stile",
+        given(lf=leaf(stile_mm=89.0), lk=lock("gate"), cat=catalogue(GATE={"case_width_mm": None})),
+        GATE,
+        "part GATE.case_width_mm",
+    ),
+    unknown(
+        "gate-mounting",
+        given(lf=leaf(material=None), lk=lock("gate"), cat=catalogue(GATE={"mounting": "weld-on"})),
+        GATE,
+        "leaf.material",
+    ),
+    unknown(
+        "lock-function", given(lk=lock("bored"), cat=catalogue(BORED={"function": None})), BORED, "part BORED.function"
+    ),
+    unknown(
+        "lock-weather",
+        given(opening(exposure="exterior"), cat=catalogue(CYL={"exposure": None})),
+        fit(),
+        "part CYL.exposure",
+    ),
+    # A reader 1 1/4 in deep in a leaf of 31.5 mm: 0.25 is lacking, 0.05 open; in one of 31 mm 0.75 and 0.5. One of
+    # 1 7/32 in, 30.95625, is not as deep as 31 mm, and one of 31.353125 is deeper by less than half of one.
+    *(
+        boundary(
+            "reader-in-leaf",
+            given(lf=leaf(thickness_mm=thick), lk=lock("reader"), cat=catalogue(READ={"depth_mm": deep})),
+            READ,
+            says=says,
+            severity=severity,
+        )
+        for thick, deep, says, severity in (
+            (31.5, 31.75, 1, "error"),
+            (31.0, 31.75, 1, "error"),
+            (31.0, 30.95625, 0, ""),
+            (31.0, 31.353125, 1, "note"),
+        )
+    ),
+    speaks(
+        "reader-in-leaf",
+        given(lf=leaf(thickness_mm=31.0), lk=lock("reader"), cat=catalogue(READ={"depth_mm": 31.353125})),
+        READ,
+        off_mm=0.353,
+        rounding_mm=0.5,
+    ),
+    unknown("reader-in-leaf", given(lf=leaf(thickness_mm=None), lk=lock("reader")), READ, "leaf.thickness_mm"),
+    unknown(
+        "reader-in-leaf", given(lk=lock("reader"), cat=catalogue(READ={"depth_mm": None})), READ, "part READ.depth_mm"
+    ),
+    unknown(
+        "thumb-turn-kept", given(lk=EURO_LOCK, cat=catalogue(EURO={"thumb_turn": None})), euro(), "part EURO.thumb_turn"
+    ),
+    boundary("thumb-turn-kept", given(lk="none"), euro()),
+    unknown(
+        "tail-reach",
+        given(lk=lock("rim", trim_key_mm=None), cat=catalogue(RIM={"tail_length_mm": None})),
+        rim(),
+        "existing_item.trim_key_mm",
+        "part RIM.tail_length_mm",
+    ),
+    # A body of 1 in in a leaf read as 25 mm: 0.4 out, and half a millimetre is open.
+    speaks("tail-reach", given(lf=leaf(thickness_mm=25.0), lk=lock("rim")), rim(), off_mm=0.4, severity="note"),
+    # A tailpiece of 28.5, 0.075 short behind a leaf that was read to 44.5 mm: 0.125, and 0.05 is open.
+    speaks(
+        "tail-reach",
+        given(lf=leaf(thickness_mm=44.5), lk=lock("rim"), cat=catalogue(RIM={"tail_length_mm": 28.575})),
+        rim(),
+        off_mm=0.05,
+        severity="note",
+    ),
+    speaks(
+        "tail-reach",
+        given(lf=leaf(thickness_mm=44.6), lk=lock("rim"), cat=catalogue(RIM={"tail_length_mm": 28.575})),
+        rim(),
+        short_mm=0.15,
+        severity="error",
+    ),
 ]
 
 

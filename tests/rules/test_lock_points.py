@@ -8,6 +8,7 @@ from dataclasses import replace
 import pytest
 
 from hwsched.rules import judge, rule_named
+from hwsched.rules.connected_opening import ConnectedOpening
 from hwsched.rules.judging import of_opening
 from hwsched.rules.reading import leaf_hand, lock_item, lock_leaf
 from hwsched.values import CablePath, Finding, LockPoint, PointFit
@@ -89,6 +90,10 @@ def along(*path):
     return CablePath(path, 200.0, 228.6, 60.0)
 
 
+ACROSS = hole(
+    9.525, "raceway", name="way for the wire across the leaf", face="hinge-edge", x_mm=22.2, y_mm=1000.0, depth_mm=809.4
+)
+SUPPLY = fit(power="supply")
 HIGHER = deadbolt(1400.0)
 ROSE = item("trim", 70.0, 1400.0, 50.0, 50.0)
 FOOTPRINT = tuple(f"existing_item.{name}" for name in ("x_mm", "y_mm", "width_mm", "height_mm"))
@@ -206,12 +211,24 @@ ROWS = [
         fit(unit="EDGE"),
         clear_mm=1710.0 - 50.8 - 1491.8 - 19.05,
     ),
+    # Above the other lock's pocket, which ends at 1230, and a bridge: up to 2143.6 less the margin at the leaf's top.
+    speaks(
+        "pocket-length",
+        first(given(cat=catalogue(EDGE={"pocket_length_mm": 850.0}))),
+        fit(unit="EDGE"),
+        clear_mm=2143.6 - 50.8 - 1230.0 - 19.05,
+    ),
     unknown(
         "pocket-length",
         first(second=deadbolt(case_height_mm=None)),
         fit(unit="EDGE"),
         "existing_item.case_height_mm",
     ),
+    # The way across the leaf that an earlier lock point has carries the wire of a later one too.
+    passes("wire-across-leaf", then(fit(power="supply", holes=(hole(), ACROSS))), SUPPLY),
+    speaks("wire-across-leaf", then(fit(power="supply")), SUPPLY, severity="error"),
+    speaks("wire-across-leaf", then(None), SUPPLY),
+    boundary("wire-across-leaf", then(fit(holes=(hole(), ACROSS)), in_pair(), other_lock()), SUPPLY, says=1),
     # A deadlock above a latch on an escape route: two things hold the leaf, and without a turn it takes a key.
     speaks("one-motion", first(given(FRAME)), fit(), holds=2, severity="warning"),
     speaks("one-motion", then(fit(), given(FRAME)), fit(), holds=2, severity="warning"),
@@ -273,6 +290,19 @@ def test_each_point_reads_its_own_lock_and_leaf():
     assert [leaf_hand(each) for each in reverse] == ["RHR", "LHR"]
     unsaid = [replace(each, opening=replace(each.opening, hand=None)) for each in (active, inactive)]
     assert [leaf_hand(each) for each in unsaid] == [None, None]
+
+
+def test_a_leaf_is_named_only_where_the_points_are_on_several():
+    def named(known):
+        made = ConnectedOpening.of([PointFit(each, fit()) for each in known])
+        return [made.leaf_of(at) for at in made.points]
+
+    assert named(points(given())) == ["", ""]
+    assert named(points(in_pair(), other_lock())) == ["active", "inactive"]
+    assert named([in_pair()]) == [""]
+    # Nor of an opening that names no points.
+    alone = ConnectedOpening(in_pair(), fit())
+    assert [alone.leaf_of(at) for at in alone.points] == [""]
 
 
 def test_two_units_on_one_supply_drop_the_voltage_as_one_that_draws_as_much():

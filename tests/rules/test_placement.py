@@ -2,6 +2,7 @@
 
 import pytest
 
+from hwsched.rules import judge, rule_named
 from hwsched.values import Settings
 from tests.rules.rows import boundary, passes, run, speaks, unknown
 from tests.rules.scenario import catalogue, fit, given, item, leaf, lock, opening, place
@@ -25,6 +26,10 @@ def around(rule, kind, clearance, **speaking):
         unknown(rule, given(items=[item(kind, x=None)]), fit(), "existing_item.x_mm"),
         passes(rule, given(items=[item(kind, 70.0, 1080.0, disposition="remove")]), fit()),
     ]
+
+
+def at_hole(x, y):
+    return fit(placement=place(hole_x_mm=x, hole_y_mm=y))
 
 
 IN_INCHES = catalogue(UNIT={"plate_width_mm": 76.2, "plate_height_mm": 152.4})
@@ -105,6 +110,7 @@ ROWS = [
     # A lever above the plate sweeps down by its width times sin 50 degrees: 60 x 0.766 = 45.96.
     speaks("lever-clear", given(items=[item("lever", 70.0, 1170 + GAP + 40.0, 60.0, 20.0)]), fit(), needed_mm=GAP),
     boundary("lever-clear", given(items=[item("lever", 70.0, 1170 + GAP + 45.963 + 10.0, 60.0, 20.0)]), fit()),
+    speaks("lever-clear", given(items=[item("lever", 70.0, 1170 + GAP + 55.763, 60.0, 20.0)]), fit(), short_mm=0.2),
     # On which face a lever or a pull stands nobody told: near enough to matter it is asked, far off it is not.
     unknown("lever-clear", given(items=[item("lever", 70.0, 1090.0, face=None)]), fit(), "existing_item.face"),
     boundary("lever-clear", given(items=[item("lever", 600.0, 1090.0, face=None)]), fit()),
@@ -146,6 +152,21 @@ ROWS = [
     passes("plate-covers-hole", given(), fit()),
     speaks("plate-covers-hole", given(), fit(placement=place(hole_y_mm=1075.0)), off_mm=5.0, severity="error"),
     boundary("plate-covers-hole", given(), fit(placement=place(hole_y_mm=1070.0))),
+    # The window reaches from 30 + 10 to 30 + 70 and from 1010 + 15 to 1010 + 60; a hundredth is none (common practice).
+    *(
+        row
+        for x, y, across, up in ((40, 1050, -1, 0), (100, 1050, 1, 0), (70, 1025, 0, -1), (70, 1070, 0, 1))
+        for row in (
+            boundary("plate-covers-hole", given(), at_hole(x + 0.00995 * across, y + 0.00995 * up)),
+            speaks("plate-covers-hole", given(), at_hole(x + 0.01005 * across, y + 0.01005 * up), severity="error"),
+            speaks("plate-covers-hole", given(), at_hole(x + 2 * across, y + 2 * up), off_mm=2.0),
+        )
+    ),
+    boundary(
+        "plate-covers-hole",
+        given(settings=Settings(length_style="mm", limits={"plate-covers-hole.tolerance_mm": 0.25})),
+        at_hole(70, 1070.25),
+    ),
     unknown("plate-covers-hole", given(cat=catalogue(UNIT={"window_y1_mm": None})), fit(), "part UNIT.window_x0_mm"),
     passes("unit-on-inside", given(), fit()),
     speaks("unit-on-inside", given(), fit(placement=place(face="key")), severity="error"),
@@ -187,6 +208,126 @@ ROWS = [
     ),
     unknown("unit-weather", given(opening(form="gate", exposure=None)), fit(), "opening.exposure"),
 ]
+
+IN_EDGE = place(13.5, 1063.5, face="edge", width_mm=17.4625, height_mm=349.25)
+GLASS = leaf(material="glass", thickness_mm=12.7)
+WIDE = Settings(length_style="mm", limits={"plate-on-stile.stile_margin_mm": 2.0})
+# Of what the rules leave out, of the two ends of what a rounding leaves open, and of what nobody told.
+ROWS += [
+    speaks("edge-unit-leaf", given(opening(form="lift"), leaf(), lock("reader")), fit(unit="EDGE"), about="EDGE"),
+    speaks("edge-unit-leaf", given(leaves=()), fit(unit="EDGE"), about="EDGE"),
+    *(
+        speaks("edge-unit-leaf", given(opening(form=form)), fit(unit="EDGE"), about="EDGE")
+        for form in ("cabinet", "gate")
+    ),
+    boundary("frame-stop-clear", given(opening(hand=None)), fit(placement=IN_EDGE)),
+    unknown("frame-stop-clear", given(opening(hand=None)), fit(placement=None), "opening.hand"),
+    passes("frame-stop-clear", given(opening(hand="LH", frame_stop_mm=None)), fit(placement=None)),
+    speaks(
+        "frame-stop-clear",
+        given(opening(hand="LH", frame_stop_mm=30.0)),
+        fit(placement=place(face="key")),
+        short_mm=3.175,
+    ),
+    # A stop of 27.3 mm, or 27.25 to 27.35: 0.475 is lacking, and 0.05 is open; at the top 28 mm may be 27.5.
+    speaks("frame-stop-clear", given(opening(hand="LHR", frame_stop_mm=27.3), cat=IN_INCHES), fit(), short_mm=0.475),
+    *(
+        boundary(
+            "frame-stop-clear",
+            given(opening(hand="LHR", frame_stop_mm=28.0, form="pair"), cat=IN_INCHES),
+            fit(placement=place(x=400.0, y=2143.6 - 28.0 - 152.4 - 7.6 - 3.175 + over)),
+            says=says,
+            severity=severity,
+        )
+        for over, says, severity in ((0.04, 0, ""), (0.5, 1, "note"), (0.54, 1, "note"), (0.6, 1, "error"))
+    ),
+    boundary("plate-covers-hole", given(), fit(unit="EDGE", placement=place(hole_y_mm=1200.0))),
+    boundary("plate-covers-hole", given(), fit(placement=place(hole_y_mm=1200.0, face="edge"))),
+    boundary("plate-on-stile", given(lf=leaf(construction="narrow-stile", stile_mm=100.0)), fit(placement=IN_EDGE)),
+    boundary("plate-on-stile", given(lf=leaf(construction="narrow-stile", stile_mm=100.0)), fit(placement=None)),
+    # A stile of 110 mm may be 110.5; a plate to 110 needs so much, and 2 more where a project wants a margin.
+    *(
+        boundary(
+            "plate-on-stile",
+            given(lf=leaf(construction="narrow-stile", stile_mm=110.0), cat=IN_INCHES),
+            fit(placement=place(30.0 + over)),
+            says=1,
+            severity=severity,
+        )
+        for over, severity in ((0.5, "note"), (0.54, "note"), (0.56, "error"))
+    ),
+    speaks(
+        "plate-on-stile",
+        given(lf=leaf(construction="narrow-stile", stile_mm=111.0), settings=WIDE),
+        fit(),
+        needed_mm=112.0,
+        short_mm=1.0,
+    ),
+    # By the hinge edge a width of 915 mm is half of one open, by the top a height in millimetres.
+    *(
+        boundary(
+            "plate-within-leaf",
+            given(lf=leaf(width_mm=915.0), cat=IN_INCHES),
+            fit(placement=place(915.0 - 80.0 - 3.175 + over)),
+            says=says,
+            severity=severity,
+        )
+        for over, says, severity in ((0.04, 0, ""), (0.5, 1, "note"), (0.54, 1, "note"), (0.56, 1, "error"))
+    ),
+    *(
+        boundary(
+            "plate-within-leaf",
+            given(lf=leaf(height_mm=2134.0), cat=IN_INCHES),
+            fit(placement=place(y=2144.0 - 160.0 - 3.175 + over)),
+            says=1,
+            severity=severity,
+        )
+        for over, severity in ((0.5, "note"), (0.56, "error"))
+    ),
+    *(
+        boundary(
+            "plate-within-leaf", given(cat=IN_INCHES), fit(placement=place(y=13.175 - over)), says=1, severity=severity
+        )
+        for over, severity in ((0.5, "note"), (0.56, "error"))
+    ),
+    boundary("plate-within-leaf", given(lf=leaf(width_mm=None)), fit(placement=IN_EDGE)),
+    # Two edges at a corner are two findings.
+    boundary("plate-within-leaf", given(), fit(placement=place(2.0, 12.0)), says=2),
+    unknown(
+        "unit-for-glass", given(lf=GLASS, cat=catalogue(UNIT={"glass_mount": None})), fit(), "part UNIT.glass_mount"
+    ),
+    unknown(
+        "unit-weather",
+        given(opening(form="gate", exposure="exterior"), cat=catalogue(UNIT={"exposure": None})),
+        fit(),
+        "part UNIT.exposure",
+    ),
+    # What a place follows from, for each form.
+    *(
+        unknown("unit-place-known", given(lf=leaf(**{name: None})), fit(), f"leaf.{name}")
+        for name in ("width_mm", "height_mm", "thickness_mm", "material")
+    ),
+    unknown("unit-place-known", given(lk="none"), fit(), "existing_item.lock_form"),
+    unknown(
+        "unit-place-known",
+        given(lk=lock(cylinder_height_mm=None, case_width_mm=None)),
+        fit(),
+        "existing_item.cylinder_height_mm",
+        "existing_item.case_width_mm",
+    ),
+    boundary("unit-place-known", given(lk=lock("rim", case_above_mm=None, case_width_mm=None)), fit()),
+    unknown(
+        "unit-place-known",
+        given(lf=GLASS, lk=lock(case_above_mm=None, x_mm=60.0, y_mm=990.0, width_mm=100.0)),
+        fit(),
+        "existing_item.height_mm",
+    ),
+    boundary("unit-place-known", given(lf=GLASS, lk=lock("rim")), fit()),
+    boundary("unit-place-known", given(lk=lock(backset_mm=None)), fit(without=("unit",))),
+    boundary("unit-place-known", given(opening(form="lift"), lk=lock("reader"), leaves=()), fit()),
+]
+
+
 # unit-place-known never says more than what is missing.
 ROWS = [row for row in ROWS if not (row.kind == "speaks" and row.says == 0)]
 
@@ -208,3 +349,11 @@ def test_a_window_past_the_plate_belongs_to_the_housing():
     under = [below("thumb-turn", 20.0)]
     run(passes("thumb-turn-clear", given(items=under), fit()))
     run(speaks("thumb-turn-clear", given(items=under, cat=tail), fit(), gap_mm=-10.0))
+
+
+@pytest.mark.parametrize(("wide", "words"), [(914.4, ""), (600.0, " as the leaf swings on its hinges")])
+def test_it_is_said_where_the_swing_asks_for_more_than_stands_there(wide, words):
+    """As the rows have it: 3.175 for a usual leaf, 3.738 for one of 600."""
+    held = given(opening(hand="LHR", frame_stop_mm=29.0), leaf(width_mm=wide))
+    (said,) = judge(rule_named("frame-stop-clear"), held, fit(), settings=held.settings)
+    assert f"is needed{words}, short by" in said.message

@@ -4,7 +4,8 @@ from dataclasses import replace
 
 import pytest
 
-from hwsched.rules import judge, rule_named
+from hwsched.rules import across_leaf, judge, rule_named
+from hwsched.rules.pack_life import pack_life
 from hwsched.values import BatteryLife
 from hwsched.values.opening_input import SupplyLink
 from tests.rules.rows import boundary, passes, run, speaks, unknown
@@ -137,6 +138,7 @@ ROWS = [
     ),
     speaks("supply-class-2", given(cat=catalogue(PSU={"class_2": False})), SUPPLY),
     boundary("supply-class-2", given(cat=catalogue(PSU={"output_v": 25.0, "output_a": 4.0})), SUPPLY),
+    speaks("supply-class-2", given(cat=catalogue(PSU={"output_v": 25.1, "output_a": 4.0})), SUPPLY, power_va=100.4),
     unknown("supply-class-2", given(cat=catalogue(PSU={"class_2": None})), SUPPLY, "part PSU.class_2"),
     passes("supply-off-leaf", given(), fit()),
     speaks("supply-off-leaf", given(), SUPPLY, severity="note"),
@@ -245,6 +247,13 @@ ROWS = [
         "existing_item.leaf",
     ),
     boundary("power-crosses-hinge", given(cat=catalogue(LOOP={"conductors": 2})), SUPPLY),
+    # Plus and minus also where a unit is declared with one.
+    speaks(
+        "power-crosses-hinge",
+        given(cat=catalogue(LOOP={"conductors": 1}, UNIT={"supply_conductors": 1})),
+        SUPPLY,
+        needed_conductors=2,
+    ),
     unknown("power-crosses-hinge", given(cat=catalogue(LOOP={"conductors": None})), SUPPLY, "part LOOP.conductors"),
     passes("wire-conductors", given(), SUPPLY),
     speaks("wire-conductors", given(cat=catalogue(WIRE={"conductors": 1})), SUPPLY, severity="error", conductors=1),
@@ -453,6 +462,263 @@ ROWS = [
     speaks("coin-cell-stocked", given(), fit(without=("coin-cell",)), severity="warning"),
     boundary("coin-cell-stocked", given(cat=catalogue(UNIT={"coin_cell": None})), fit(without=("coin-cell",))),
 ]
+
+TWO_PACKS = fit(fp("battery", "CELL", 1))
+NO_CELL = catalogue(drop=("CELL",))
+COMPOSITE = leaf(material="composite")
+STRIKE_ALONE = catalogue(PSU={"tolerance_share": None})
+# What is said, of several things each, and of what nobody told.
+ROWS += [
+    boundary("battery-cold", given(opening(temperature_low_c=None)), fit(unit="GONE")),
+    boundary(
+        "battery-cold",
+        given(opening(temperature_low_c=-15.0), cat=catalogue(CELL={"temperature_low_c": -10.0})),
+        SUPPLY,
+    ),
+    unknown(
+        "battery-cold",
+        given(opening(temperature_low_c=None), cat=catalogue(CELL={"temperature_low_c": None})),
+        fit(),
+        "opening.temperature_low_c",
+    ),
+    unknown(
+        "battery-end-voltage",
+        given(cat=catalogue(UNIT={"pack_low_v": 5.4, "cells": None}, CELL={"end_v": 0.9})),
+        fit(),
+        "part UNIT.cells",
+    ),
+    boundary("battery-fresh-voltage", given(cat=catalogue(UNIT={"cells": None, "pack_high_v": 5.0})), fit()),
+    boundary("battery-fresh-voltage", given(cat=catalogue(UNIT={"pack_high_v": 5.0}, CELL={"voltage_v": None})), fit()),
+    boundary("battery-life", given(opening(operations_per_day=None)), fit(power="supply")),
+    boundary("battery-life", given(opening(operations_per_day=None)), fit(unit="GONE", battery=None)),
+    # Whatever a life follows from and is not told is asked, of the cell and of the unit.
+    *(
+        unknown("battery-life", given(cat=catalogue(CELL={name: None})), fit(battery=None), f"part CELL.{name}")
+        for name in ("capacity_mah", "usable_share", "self_discharge_share")
+    ),
+    *(
+        unknown("battery-life", given(cat=catalogue(UNIT={name: None})), fit(battery=None), f"part UNIT.{name}")
+        for name in ("standing_ua", "operation_ma", "operation_s")
+    ),
+    boundary("battery-life", given(), fit(battery=None)),
+    speaks(
+        "battery-life",
+        given(),
+        days(170.0),
+        needed_days=180.0,
+        words=("The pack lasts about 170 days at 6.44 mAh a day; 180 days are asked, short by 10.",),
+    ),
+    speaks("battery-life", given(), days(179.0), words=("short by 1.",)),
+    speaks("battery-life", given(), days(178.5), words=("short by 2.",)),
+    speaks("battery-life", given(), days(179.5), words=("short by less than one.",)),
+    speaks("cell-count", given(), TWO_PACKS, about="CELL", words=("The pack has 7 cells; the unit takes 6",)),
+    boundary("cell-count", given(cat=catalogue(UNIT={"cells": 5})), fit(), says=1),
+    boundary("cell-stocked", given(cat=catalogue(UNIT={"cell": None})), fit(without=("battery",))),
+    # Batteries of a supply, and a supply of batteries: neither is asked of the other.
+    speaks("supply-off-leaf", given(), SUPPLY, words=("in a place of its own, never on the leaf;",)),
+    speaks(
+        "supply-off-leaf",
+        given(opening(form="lift"), lk=lock("reader"), leaves=()),
+        SUPPLY,
+        words=("in a place of its own;",),
+    ),
+    speaks("supply-share", given(cat=catalogue(UNIT={"supply_a": 2.1})), SUPPLY, words=("The unit draws 2.1 A",)),
+    speaks(
+        "supply-share",
+        given(cat=catalogue(UNIT={"supply_a": 1.7}), items=[strike()]),
+        SUPPLY,
+        words=("All that is connected at the opening draws 2.05 A",),
+    ),
+    unknown("supply-share", given(cat=catalogue(PSU={"output_a": None})), SUPPLY, "part PSU.output_a"),
+    unknown("supply-share", given(cat=catalogue(PSU={"output_v": None})), SUPPLY, "part PSU.output_v"),
+    # 1.5 A and a first moment of 1.0 A are the 2.5 A of the rating.
+    boundary(
+        "supply-share",
+        given(cat=catalogue(UNIT={"supply_a": 1.5}, STRIKE={"inrush_a": 1.0})),
+        fit(fp("strike", "STRIKE"), power="supply"),
+    ),
+    boundary("supply-share", linked(given(cat=catalogue(UNIT={"supply_a": 9.0}))), SUPPLY),
+    speaks(
+        "supply-voltage",
+        given(cat=catalogue(PSU={"output_v": 24.0})),
+        SUPPLY,
+        words=("gives 24 V; the unit takes 10 to 14 V",),
+    ),
+    speaks(
+        "supply-voltage",
+        given(cat=catalogue(STRIKE={"supply_v": 24.0})),
+        fit(fp("strike", "STRIKE"), power="supply"),
+        words=("gives 12 V; STRIKE takes 20.4 to",),
+    ),
+    unknown("supply-voltage", given(cat=catalogue(PSU={"output_v": None})), SUPPLY, "part PSU.output_v"),
+    unknown("supply-voltage", given(cat=catalogue(PSU={"tolerance_share": None})), SUPPLY, "part PSU.tolerance_share"),
+    speaks(
+        "supply-voltage", given(cat=catalogue(PSU={"tolerance_share": None, "output_v": 24.0})), SUPPLY, supply_v=24.0
+    ),
+    # 10 V and 14 V are within 10 to 14 V, where nothing rises over them; 12.5 V and 12 % are 14 V.
+    *(
+        boundary("supply-voltage", given(cat=catalogue(PSU={"output_v": volts, "tolerance_share": share})), SUPPLY)
+        for volts, share in ((10.0, 0.0), (14.0, 0.0), (12.5, 0.12))
+    ),
+    boundary("supply-voltage", linked(given(cat=catalogue(drop=("PSU",)))), SUPPLY),
+    # Who gets too little, and how much.
+    speaks(
+        "supply-drop",
+        given(opening(supply_distance_m=90.0)),
+        SUPPLY,
+        short_v=0.220,
+        words=("and what leads onto the leaf 9.78 V of 11.40 V arrive; the unit needs 10 V, short by 0.22",),
+    ),
+    unknown(
+        "supply-drop",
+        given(NEAR, cat=catalogue(PSU={"output_v": None, "tolerance_share": None})),
+        SUPPLY,
+        "part PSU.output_v",
+        "part PSU.tolerance_share",
+    ),
+    boundary("supply-drop", linked(given(opening(supply_distance_m=900.0))), SUPPLY),
+    boundary("supply-drop", given(), SUPPLY),
+    # Of two that stay the better counts, and one that nobody read is no worse than none.
+    boundary("power-crosses-hinge", given(items=[kept_transfer(conductors=None), kept_transfer()]), KEPT_FIT),
+    boundary("power-crosses-hinge", given(items=[kept_transfer(conductors=1), kept_transfer()]), KEPT_FIT),
+    boundary("power-crosses-hinge", given(items=[kept_transfer(conductors=2)]), KEPT_FIT),
+    speaks(
+        "power-crosses-hinge",
+        given(items=[kept_transfer(conductors=1), kept_transfer(conductors=None)]),
+        KEPT_FIT,
+        conductors=1,
+    ),
+    speaks(
+        "power-crosses-hinge",
+        given(items=[kept_transfer(conductors=0)]),
+        KEPT_FIT,
+        conductors=0,
+        words=("It has 0 conductors; 2 are needed.",),
+    ),
+    boundary(
+        "power-crosses-hinge",
+        given(opening(form="pair"), leaves=PAIR, items=[kept_transfer(), kept_transfer(leaf="active")]),
+        KEPT_FIT,
+    ),
+    speaks("power-crosses-hinge", given(), KEPT_FIT, words=("from the frame onto the leaf.",)),
+    speaks(
+        "power-crosses-hinge",
+        given(opening(form="pair"), leaves=PAIR, items=[item("pull"), kept_transfer(leaf="inactive")]),
+        KEPT_FIT,
+        words=("onto the leaf: the power transfer that stays leads onto the other leaf.",),
+    ),
+    speaks(
+        "power-crosses-hinge",
+        given(items=[kept_transfer(conductors=2), strike()]),
+        KEPT_FIT,
+        words=("4 are needed, 2 of them for the unit, the others",),
+    ),
+    # A strike that the unit switches wants a second pair across the leaf: two cables of two, 31 % of the bore.
+    # 9.525 x sqrt(0.31 / 2) = 3.750 each.
+    boundary("wire-across-leaf", given(items=[strike()], cat=catalogue(WIRE={"outside_diameter_mm": 3.74})), BORED_FIT),
+    speaks(
+        "wire-across-leaf",
+        given(items=[strike()], cat=catalogue(WIRE={"outside_diameter_mm": 3.76})),
+        BORED_FIT,
+        short_mm=0.010,
+        words=("holds 2 cables up to",),
+    ),
+    speaks(
+        "wire-across-leaf",
+        given(cat=catalogue(WIRE={"outside_diameter_mm": 6.95})),
+        BORED_FIT,
+        short_mm=0.016,
+        words=("holds a cable up to",),
+    ),
+    # Beside each other in a raceway of 10: 5 each.
+    boundary(
+        "wire-across-leaf",
+        given(items=[strike()], cat=catalogue(add=[CHANNEL], WIRE={"outside_diameter_mm": 5.0})),
+        OVER_FIT,
+    ),
+    speaks(
+        "wire-across-leaf",
+        given(items=[strike()], cat=catalogue(add=[CHANNEL], WIRE={"outside_diameter_mm": 5.01})),
+        OVER_FIT,
+        short_mm=0.02,
+        about="CHANNEL",
+    ),
+    speaks("wire-across-leaf", given(cat=catalogue(add=[CHANNEL], CHANNEL={"inside_mm": 5.0})), OVER_FIT, short_mm=0.2),
+    unknown(
+        "wire-across-leaf",
+        given(cat=catalogue(add=[CHANNEL], CHANNEL={"inside_mm": None})),
+        OVER_FIT,
+        "part CHANNEL.inside_mm",
+    ),
+    unknown(
+        "wire-across-leaf",
+        given(cat=catalogue(add=[CHANNEL], WIRE={"outside_diameter_mm": None})),
+        OVER_FIT,
+        "part WIRE.outside_diameter_mm",
+    ),
+    unknown("wire-across-leaf", given(opening(rating=None), cat=OVER), OVER_FIT, "opening.rating"),
+    unknown(
+        "wire-across-leaf",
+        given(opening(rating="45"), cat=catalogue(add=[CHANNEL], CHANNEL={"fire_listed": None})),
+        OVER_FIT,
+        "part CHANNEL.fire_listed",
+    ),
+    # On glass only what is made to be bonded there; a way inside is none.
+    speaks(
+        "wire-across-leaf", given(lf=leaf(material="glass", thickness_mm=12.0), cat=OVER), OVER_FIT, about="CHANNEL"
+    ),
+    boundary(
+        "wire-across-leaf",
+        given(
+            lf=leaf(material="glass", thickness_mm=12.0), cat=catalogue(add=[CHANNEL], CHANNEL={"glass_mount": True})
+        ),
+        OVER_FIT,
+    ),
+    speaks(
+        "wire-across-leaf", given(lf=leaf(material="glass", thickness_mm=12.0)), BORED_FIT, words=("never drilled",)
+    ),
+    # A solid core of a bored leaf is what is bored; a composite leaf's has to be told.
+    boundary("wire-across-leaf", given(lf=leaf(core="solid")), BORED_FIT),
+    speaks("wire-across-leaf", given(lf=leaf(core="foam")), BORED_FIT, words=("a foam core",)),
+    unknown("wire-across-leaf", given(lf=COMPOSITE), BORED_FIT, "leaf.core"),
+    boundary("wire-across-leaf", given(lf=replace(COMPOSITE, core="solid")), BORED_FIT),
+    unknown("wire-across-leaf", given(lf=leaf(thickness_mm=None)), BORED_FIT, "leaf.thickness_mm"),
+    # Tubes of aluminium and of a gate have no core; a flush leaf of aluminium may.
+    boundary("wire-across-leaf", given(lf=leaf(material="aluminium", construction="narrow-stile")), PULLED_FIT),
+    boundary("wire-across-leaf", given(lf=leaf(material="steel-gate")), PULLED_FIT),
+    unknown("wire-across-leaf", given(lf=leaf(material="aluminium")), PULLED_FIT, "leaf.core"),
+    unknown(
+        "wire-across-leaf",
+        given(lf=leaf(material="hollow-metal", construction="stile-and-rail")),
+        PULLED_FIT,
+        "leaf.core",
+    ),
+    # A lite of which nobody told the height may be in the way of a bore.
+    unknown(
+        "wire-across-leaf",
+        given(items=[item("lite", 450.0, None, 300.0, 300.0, face="both")]),
+        BORED_FIT,
+        "existing_item.y_mm",
+    ),
+    boundary(
+        "wire-across-leaf", given(lf=STEEL, items=[item("lite", 450.0, None, 300.0, 300.0, face="both")]), PULLED_FIT
+    ),
+    # A raceway lies at the middle of the plate, 1010 + 80 up, 1/2 in to each side (from memory): a pull ends there.
+    speaks(
+        "wire-across-leaf", given(items=[item("pull", 500.0, 1090.0 + 12.7 + 99.5, 40.0, 200.0)], cat=OVER), OVER_FIT
+    ),
+    boundary(
+        "wire-across-leaf", given(items=[item("pull", 500.0, 1090.0 + 12.7 + 100.5, 40.0, 200.0)], cat=OVER), OVER_FIT
+    ),
+    unknown(
+        "wire-across-leaf",
+        given(items=[item("pull", None, 1090.0, 40.0, 200.0)], cat=OVER),
+        OVER_FIT,
+        "existing_item.x_mm",
+    ),
+]
+
+
 # Without a distance this rule can only name what is missing.
 ROWS = [row for row in ROWS if not (row.rule == "supply-distance-known" and row.kind == "speaks")]
 ROWS.append(unknown("supply-distance-known", given(lf=leaf()), SUPPLY, "opening.supply_distance_m"))
@@ -479,6 +745,37 @@ def test_what_is_taken_of_an_own_supply_is_said(asked, words):
     (verdict,) = judge(rule_named("supply-assumed"), asked, SUPPLY, settings=asked.settings)
     assert words in verdict.message
     assert ("held all the time" in verdict.message) == (words == "held all the time")
+
+
+@pytest.mark.parametrize(
+    ("form", "facts", "made", "end"),
+    [
+        ("mortise", {}, {}, (105.0, 1000.0)),
+        # The case's depth nobody told: behind the unit on the face, or in its pocket, 44.45 deep, at its middle.
+        ("mortise", {"case_depth_mm": None}, {}, (69.85, 1030.0)),
+        ("mortise", {"case_depth_mm": None}, {"unit": "EDGE"}, (44.45, 1063.5 + 349.25 / 2)),
+        ("bored", {}, {}, (69.85, 1000.0)),
+        ("bored", {"backset_mm": None}, {}, (69.85, 1030.0)),
+        ("rim", {"case_depth_mm": 60.0}, {}, (69.85, 1030.0)),
+        ("rim", {}, {"placement": None}, None),
+    ],
+)
+def test_where_a_way_across_the_leaf_ends(form, facts, made, end):
+    if made.get("unit") == "EDGE":
+        made = {**made, "placement": place(13.5, 1063.5, face="edge", width_mm=17.4625, height_mm=349.25)}
+    assert across_leaf.target(given(lk=lock(form, **facts)), fit(power="supply", **made)) == end
+
+
+@pytest.mark.parametrize(("off", "mah_per_day"), [(None, 18.312), (100.0, 18.312), (40.0, 15.455), (0.0, 13.550)])
+def test_on_days_off_a_pack_gives_what_those_days_take(off, mah_per_day):
+    """100 operations of 150 mA for 4 s on five days and fewer on two, a mean over seven: 0.16667 mAh each.
+
+    Besides 60 uA in 24 h, 1.44 mAh, and 3 % of 2500 mAh in 365.25 days, 0.2053 mAh (arithmetic).
+    """
+    asked = given(opening(operations_per_day=100.0, operations_day_off=off))
+    found = pack_life(asked, asked.catalogue.get("UNIT"), asked.catalogue.get("CELL"))
+    assert found.mah_per_day == pytest.approx(mah_per_day, abs=0.001)
+    assert found.days == pytest.approx(2000.0 / mah_per_day, rel=0.001)
 
 
 @pytest.mark.parametrize(

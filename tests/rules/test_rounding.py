@@ -6,6 +6,7 @@ A length in whole millimetres may be half of one off, one in inches is exact; a 
 import pytest
 
 from hwsched.rules import judge, rule_named
+from hwsched.rules.rounding import rounding_mm
 from tests.rules.rows import speaks
 from tests.rules.scenario import catalogue, fit, given, leaf, lock, opening, place
 from tests.rules.test_cable_and_holes import EDGE
@@ -89,6 +90,15 @@ ROWS = [
         (THICK,),
     ),
 ]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("mm", "half"),
+    # A length in inches is exact; of three decimals it comes out of a calculation, and was read by nobody.
+    [(44.0, 0.5), (-44.0, 0.5), (40.0, 0.5), (44.5, 0.05), (44.55, 0.005), (44.555, 0.0), (44.45, 0.0), (0.0, 0.0)],
+)
+def test_half_of_the_last_digit_that_was_written(mm, half):
+    assert rounding_mm(mm) == pytest.approx(half, abs=1e-12)
 
 
 @pytest.mark.parametrize(("row", "named"), ROWS, ids=str)

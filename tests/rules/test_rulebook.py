@@ -36,8 +36,8 @@ from hwsched.rules.page import page_of
 from hwsched.rules.wording import label_of
 from hwsched.survey import ENTITIES
 from hwsched.values import DISCIPLINES, SEVERITIES, Fit, Item, Leaf, Opening, Settings
-from tests.rules.rows import Row
-from tests.rules.scenario import fit, given, hole, opening
+from tests.rules.rows import Row, run
+from tests.rules.scenario import fit, fp, given, hole, item, opening
 
 TABLES = (
     "test_lock_and_cylinder",
@@ -88,6 +88,19 @@ def test_every_rule_is_tested_from_three_sides(rule):
         assert any(row.needs for row in rows)
     else:
         assert "speaks" in kinds
+
+
+ASIDE = item("other", face="frame", disposition="remove")
+"""What no rule has a word for: it stands on the frame, and goes."""
+
+
+@pytest.mark.parametrize("rule", RULES, ids=lambda rule: rule.id)
+def test_what_a_rule_leaves_out_silences_nothing_behind_it(rule):
+    """Each row that speaks says the same with a thing and a tool before all others that are none of the rule's."""
+    for row in all_rows()[rule.id]:
+        if row.kind == "speaks":
+            there = replace(row.given, items=(ASIDE, *row.given.items))
+            run(replace(row, given=there, fit=replace(row.fit, parts=(fp("tool", "KEY"), *row.fit.parts))))
 
 
 @pytest.mark.parametrize("rule", RULEBOOK, ids=lambda rule: rule.id)

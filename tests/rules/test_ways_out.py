@@ -8,7 +8,7 @@ from hwsched.rules import DEFERS, judge, rule_named
 from hwsched.rules.judging import check
 from hwsched.survey import INHERITED, ITEM, LEAF, OPENING
 from hwsched.survey.asked import ASKED, asked_of
-from hwsched.values import Item, Leaf, Opening
+from hwsched.values import Fit, Item, Leaf, Opening, Settings
 from tests.rules.rows import boundary, passes, run, speaks, unknown
 from tests.rules.scenario import INCH, catalogue, fit, fp, given, hole, item, leaf, lock, opening, part, place
 
@@ -32,7 +32,7 @@ def pair(items=(), lk=None, **facts):
 
 
 def bolt(form, **facts):
-    return item("flush-bolt", leaf="inactive", face="edge", bolt_form=form, **facts)
+    return item("flush-bolt", **{"leaf": "inactive", "face": "edge", "bolt_form": form, **facts})
 
 
 def astragal(on, face):
@@ -68,12 +68,20 @@ BIG = part(
     "THINGE", "power-transfer", form="transfer-hinge", conductors=4, gauge="24 AWG", fire_listed=True,
     hinge_height_mm=5 * INCH, hinge_width_mm=4.5 * INCH,
 )  # fmt: skip
+
+
+def hinged(**facts):
+    """The catalogue with a transfer hinge of other sizes."""
+    return catalogue(add=[TRANSFER], THINGE=facts)
+
+
 PLATE = {"plate_height_mm": 4.875 * INCH, "plate_width_mm": 1.25 * INCH, "guard_latch": False}
 """ANSI/BHMA A115 lip strike: 4 7/8 by 1 1/4 in, common practice."""
 IN_FRAME = item("strike", face="frame", cutout_height_mm=3.375 * INCH)
 FACE = opening(frame_face_mm=2 * INCH)
 STRIKE = fit(fp("strike", "STRIKE"))
 MAG = fit(fp("strike", "MAG"))
+GATE = fit(lock_number="GATE", role="lock")
 THINGE = fit(fp("power-transfer", "THINGE", kind="power-transfer"), power="supply")
 
 ROWS = [
@@ -181,6 +189,7 @@ ROWS = [
     speaks("delayed-egress", delayed(occupancy_group="E", occupant_load=50), fit(), says=2),
     speaks("delayed-egress", delayed(occupancy_group="E", occupant_load=49, code_edition=2015), fit(), says=2),
     boundary("delayed-egress", delayed(occupancy_group="E", occupant_load=49, code_edition=2018), fit(), says=1),
+    speaks("delayed-egress", delayed(occupancy_group="E", occupant_load=49, code_edition=2017), fit(), says=2),
     boundary("delayed-egress", delayed(occupancy_group="A", code="nfpa-101"), fit(), says=1),
     speaks("delayed-egress", delayed(sprinkler=False, fire_alarm=False), fit(), says=2),
     boundary("delayed-egress", delayed(sprinkler=False, fire_alarm=True), fit(), says=1),
@@ -353,6 +362,25 @@ ROWS = [
     # 4 1/2 by 4 1/2 in is the usual hinge of a 1 3/4 in leaf (common practice).
     passes("transfer-hinge", given(items=[HINGE], cat=catalogue(add=[TRANSFER])), THINGE),
     speaks("transfer-hinge", given(items=[HINGE], cat=catalogue(add=[BIG])), THINGE, hinge_mm=114.3, part_mm=127.0),
+    # 1/16 in to either side of 4 1/2 in, 114.3, in height and in width (common practice).
+    *(
+        row
+        for way in (1, -1)
+        for size in ("hinge_height_mm", "hinge_width_mm")
+        for row in (
+            boundary("transfer-hinge", given(items=[HINGE], cat=hinged(**{size: 114.3 + way * 1.59})), THINGE),
+            speaks("transfer-hinge", given(items=[HINGE], cat=hinged(**{size: 114.3 + way * 1.61})), THINGE),
+        )
+    ),
+    boundary(
+        "transfer-hinge",
+        given(
+            items=[item("hinge", face="edge", w=114.0, h=114.0)],
+            cat=hinged(hinge_height_mm=115.5, hinge_width_mm=112.5),
+            settings=Settings(length_style="mm", limits={"transfer-hinge.off_mm": 1.5}),
+        ),
+        THINGE,
+    ),
     boundary("transfer-hinge", given(cat=catalogue()), fit(power="supply")),
     unknown(
         "transfer-hinge",
@@ -454,6 +482,300 @@ ROWS = [
     passes("access-policy", given(), fit()),
     speaks("access-policy", given(opening(access_policy=None)), fit(), severity="warning"),
     boundary("access-policy", given(opening(access_policy=" ")), fit(), says=1),
+]
+
+
+FAIL_SAFE = catalogue(STRIKE={"fail": "fail-safe"})
+STAYS_SAFE = item("electric-strike", face="frame", fail="fail-safe")
+
+
+def rated_pair(*items, lk=None, **facts):
+    return pair(items, lk, **{"rating": "90", **facts})
+
+
+# What is said, of several things each, and of what nobody told.
+ROWS += [
+    # A deadlock is called one, with a thumb turn only where one could be; any other lock by its function.
+    speaks(
+        "free-inside",
+        given(EGRESS, lk=lock(function="deadlock")),
+        fit(),
+        words=("A deadlock without a thumb turn stands", "from the inside"),
+    ),
+    speaks(
+        "free-inside",
+        given(INWARDS, lk=lock(function="deadlock")),
+        fit(),
+        words=("A deadlock stands", "from the key side"),
+    ),
+    speaks(
+        "free-inside",
+        given(INWARDS, lk=lock(function="storeroom")),
+        fit(),
+        words=("from the key side, and a lock of the function storeroom",),
+    ),
+    unknown("free-inside", given(opening(egress=None), lk=lock(function="deadlock")), fit(), "opening.egress"),
+    unknown("free-inside", given(opening(egress=None), items=[item("deadbolt")]), fit(), "opening.egress"),
+    boundary("free-inside", given(opening(egress=None)), fit()),
+    *(
+        boundary("free-inside", given(opening(form=form, egress=None), lk=lock(function="deadlock")), fit())
+        for form in ("gate", "cabinet")
+    ),
+    # One of two locks of the leaf keeps the side locked.
+    speaks(
+        "fail-by-side",
+        given(INWARDS, lk=lock(function="passage"), items=[item("deadbolt", thumb_turn=True)]),
+        STRIKE,
+        severity="error",
+        words=("keeps the key side locked",),
+    ),
+    speaks("fail-by-side", given(INWARDS, cat=FAIL_SAFE), STRIKE, words=("the key side, from which people leave",)),
+    boundary("fail-by-side", given(UNSURE, items=[STAYS_SAFE]), STRIKE, says=2),
+    # A gate of which nobody told the one or the other, or both.
+    unknown("gate-release", given(EGRESS, lk=lock("gate")), GATE, "part GATE.free_inside"),
+    unknown("gate-release", given(UNSURE, lk=lock("gate")), GATE, "opening.egress_toward", "part GATE.free_inside"),
+    # Exactly as many people as the one code or the other counts from (50, 100).
+    unknown(
+        "panic-hardware",
+        given(replace(EGRESS, occupancy_group="A", occupant_load=50, code=None)),
+        fit(),
+        "opening.code",
+    ),
+    speaks("panic-hardware", given(replace(EGRESS, occupancy_group="A", occupant_load=100, code=None)), fit()),
+    boundary("panic-hardware", given(replace(EGRESS, occupancy_group="A", occupant_load=49, code=None)), fit()),
+    boundary("panic-hardware", given(replace(EGRESS, occupancy_group="B", occupant_load=500)), fit()),
+    boundary("panic-hardware", given(replace(EGRESS, occupancy_group="B", occupant_load=None)), fit()),
+    speaks(
+        "panic-hardware",
+        given(PANIC, items=[item("exit-device", disposition="remove")]),
+        fit(),
+        words=("the survey shows no exit device that stays",),
+    ),
+    # Delayed egress: what of code and group, or of sprinklers and alarm, nobody told.
+    *(
+        boundary("delayed-egress", delayed(**dict.fromkeys(names), **more), fit(), says=2)
+        for names, more in (
+            (("code",), {}),
+            (("occupancy_group",), {}),
+            (("code", "occupancy_group"), {}),
+            (("egress_toward",), {}),
+            (("sprinkler",), {"fire_alarm": False}),
+            (("fire_alarm",), {"sprinkler": False}),
+            (("sprinkler", "fire_alarm"), {}),
+            (("code_edition",), {"occupancy_group": "E"}),
+            (("occupant_load",), {"occupancy_group": "E"}),
+        )
+    ),
+    # One way out with a sensor is enough to ask whether the group allows it.
+    speaks(
+        "electromagnetic-lock",
+        given(replace(BOTH_WAYS, occupancy_group="S"), items=[magnet(), sensor("inside"), button("inside")]),
+        fit(),
+        says=3,
+    ),
+    speaks(
+        "electromagnetic-lock",
+        given(replace(BOTH_WAYS), items=[magnet(), item("release-switch", face="inside")]),
+        fit(),
+        says=2,
+    ),
+    *(
+        boundary("electromagnetic-lock", given(facts, items=[magnet(), *released]), fit(), says=says)
+        for facts, released, says in (
+            (replace(EGRESS, occupancy_group=None), [item("release-switch", face="both")], 2),
+            (replace(PANIC, code_edition=None), [sensor("inside"), button("inside")], 2),
+            # Without a sensor, off a panic path, or under NFPA 101 the edition decides nothing.
+            (replace(PANIC, code_edition=2024), [item("release-switch", face="both")], 1),
+            (replace(PANIC, code_edition=2024, code="nfpa-101"), [sensor("inside"), button("inside")], 1),
+            (replace(EGRESS, code_edition=2024), [sensor("inside"), button("inside")], 1),
+        )
+    ),
+    # A rim lock under its exit device is one thing; beside another lock the device is a second.
+    boundary(
+        "one-motion",
+        given(EGRESS, lk=lock("rim"), items=[item("exit-device"), item("deadbolt")]),
+        fit(),
+        says=1,
+        holds=2,
+        words=("(lock, exit device, deadbolt)",),
+    ),
+    boundary("one-motion", given(EGRESS, items=[item("exit-device")]), fit(), says=1, holds=2),
+    boundary("one-motion", given(EGRESS, lk=lock("rim"), items=[item("deadbolt")]), fit(), says=1, holds=2),
+    boundary("one-motion", given(items=[item("deadbolt"), item("exit-device")]), fit()),
+    boundary("one-motion", given(opening(egress=None), leaves=(), items=[item("deadbolt")]), fit()),
+    # Bolts of a pair: each is looked at, and only those of the inactive leaf, or of one that nobody told.
+    unknown("pair-bolts", pair([bolt("automatic"), bolt(None)], rating="90"), fit(), "existing_item.bolt_form"),
+    speaks("pair-bolts", pair([bolt("automatic"), bolt("manual")], rating="90"), fit()),
+    speaks("pair-bolts", pair([bolt("manual", leaf=None)], rating="90"), fit()),
+    boundary("pair-bolts", pair([bolt("manual", leaf="active")], rating="90"), fit()),
+    boundary("pair-bolts", given(RATED, items=[bolt("manual")]), fit()),
+    boundary("pair-bolts", pair([bolt(None)]), fit()),
+    speaks("pair-bolts", pair([bolt("manual")], egress="egress", occupant_load=49), fit(), load_people=49),
+    speaks("pair-bolts", pair([bolt("manual")], egress="egress", occupant_load=0), fit(), load_people=0),
+    speaks(
+        "pair-bolts",
+        pair([bolt("manual")], egress="egress", occupancy_group="A", occupant_load=0),
+        fit(),
+        load_people=0,
+    ),
+    boundary(
+        "pair-bolts",
+        pair([bolt("manual")], egress="egress", occupant_load=49, sprinkler=None),
+        fit(),
+        says=1,
+        severity="warning",
+    ),
+    # What is latched on the inactive leaf: any lock said to be there, and bolts wherever they are said to be.
+    boundary("pair-inactive-latches", rated_pair(bolt("manual")), fit()),
+    boundary("pair-inactive-latches", rated_pair(bolt("manual", leaf=None)), fit()),
+    unknown(
+        "pair-inactive-latches",
+        rated_pair(bolt(None), lock(leaf="inactive", latch_form="deadbolt")),
+        fit(),
+        "existing_item.bolt_form",
+    ),
+    unknown("pair-inactive-latches", rated_pair(lk=lock(leaf=None)), fit(), "existing_item.bolt_form"),
+    # In which order a pair closes: what comes off wants none, and what nobody told is asked.
+    boundary("pair-closing-order", pair([replace(astragal("active", "inside"), disposition="remove")]), fit()),
+    boundary("pair-closing-order", pair([replace(bolt("automatic"), disposition="remove")]), fit()),
+    boundary("pair-closing-order", pair([bolt("manual")]), fit()),
+    unknown(
+        "pair-closing-order",
+        pair([astragal("active", "inside")], hand=None, closes_first="inactive"),
+        fit(),
+        "opening.hand",
+    ),
+    boundary("pair-closing-order", pair([astragal("active", "both")], closes_first="active"), fit()),
+    speaks(
+        "pair-closing-order",
+        pair([astragal("active", "inside")], closes_first="any"),
+        fit(),
+        words=("By the astragal the inactive leaf must close first; in any order it may come last",),
+    ),
+    speaks(
+        "pair-closing-order",
+        pair([bolt("automatic")], closes_first="active"),
+        fit(),
+        words=("By the automatic bolts the inactive leaf must close first; the active leaf does",),
+    ),
+    # A fail-safe strike that stays unlatches a stair door as a new one does; one that goes, or stays shut, does not.
+    speaks("stair-re-entry", given(STAIR, items=[STAYS_SAFE]), fit(), says=2),
+    boundary("stair-re-entry", given(STAIR, items=[replace(STAYS_SAFE, fail="fail-secure")]), fit(), says=1),
+    boundary("stair-re-entry", given(STAIR, items=[replace(STAYS_SAFE, disposition="remove")]), fit(), says=1),
+    boundary("stair-re-entry", given(opening(stair=True, egress_toward="key")), fit(), says=1, severity="warning"),
+    boundary(
+        "stair-re-entry",
+        given(STAIR, lk=lock(function="passage"), items=[item("deadbolt", thumb_turn=True)]),
+        fit(),
+        says=1,
+        severity="note",
+    ),
+    # Lifts and turnstiles: each is told of what is its own.
+    speaks(
+        "controller-output",
+        given(opening(form="lift", controller_output="none")),
+        fit(),
+        says=2,
+        words=("The reader has no output;",),
+    ),
+    speaks(
+        "controller-output",
+        given(opening(form="turnstile", controller_output="powered")),
+        fit(),
+        words=("The reader has a powered output;",),
+    ),
+    speaks(
+        "controller-output",
+        given(opening(form="lift", fire_recall=False)),
+        fit(),
+        words=("recall to the designated level",),
+    ),
+    speaks(
+        "controller-output",
+        given(opening(form="turnstile", fire_recall=False)),
+        fit(),
+        words=("the turnstile must open on the alarm",),
+    ),
+    # Of rated leaves.
+    boundary("rated-latch", given(opening(form="gate", rating="90"), lk=lock(latch_form="deadbolt")), fit()),
+    boundary("rated-latch", given(RATED, leaves=()), fit()),
+    speaks("rated-latch", pair([lock(leaf="inactive")], lock(leaf="active", latch_form="roller"), rating="90"), fit()),
+    speaks("rated-latch", given(RATED, lk=lock(latch_form="deadbolt"), items=[lock(disposition="remove")]), fit()),
+    boundary("rated-closes", given(RATED), Fit("to-measure")),
+    speaks("rated-closes", given(RATED), Fit("to-measure", placement=place()), severity="note"),
+    boundary("rated-seal", given(opening(smoke_seal="edge")), fit(holes=(hole(0.0, "pocket", face="lock-edge"),))),
+    boundary(
+        "rated-seal",
+        given(opening(form="gate", rating="90", smoke_seal="edge")),
+        fit(holes=(hole(0.0, "pocket", face="lock-edge"),)),
+    ),
+    boundary("rated-seal", given(RATED), fit()),
+    boundary(
+        "rated-seal", given(replace(RATED, smoke_seal="stop")), fit(holes=(hole(0.0, "pocket", face="lock-edge"),))
+    ),
+    # Of a stop that nobody measured only the seal is known: 9.5.
+    speaks(
+        "rated-seal",
+        given(replace(RATED, smoke_seal="stop", frame_stop_mm=None)),
+        fit(placement=place(x=9.0, face="key")),
+        needed_mm=9.5,
+    ),
+    # A hinge of another leaf is not the one that is replaced; and what the part lacks is asked of the part.
+    unknown(
+        "transfer-hinge",
+        given(items=[HINGE], cat=hinged(hinge_width_mm=None)),
+        THINGE,
+        "part THINGE.hinge_width_mm",
+    ),
+    unknown(
+        "transfer-hinge",
+        replace(pair([replace(HINGE, leaf="inactive")]), catalogue=catalogue(add=[TRANSFER])),
+        THINGE,
+        "existing_item.height_mm",
+        "existing_item.width_mm",
+    ),
+    speaks("frame-label", given(opening(rating="90", frame_rating="45")), fit(), words=("the lesser, 45 min;",)),
+    speaks("frame-label", given(opening(rating="45", frame_rating="180")), fit(), words=("the lesser, 45 min;",)),
+    # Strikes and magnets: for a lift or a cabinet nothing is held, and what an exit lock holds is no latch of its own.
+    boundary("strike-fit", given(opening(form="cabinet"), cat=catalogue(STRIKE=PLATE)), STRIKE),
+    boundary("strike-fit", given(opening(form="lift"), leaves=(), cat=catalogue(STRIKE=PLATE)), STRIKE),
+    boundary(
+        "strike-fit",
+        given(
+            FACE, lk=lock("rim", function="exit", latch_form="deadbolt"), items=[IN_FRAME], cat=catalogue(STRIKE=PLATE)
+        ),
+        STRIKE,
+    ),
+    # 4 7/8 in against a cutout 0.04 higher, and 1 1/4 in on a face 0.04 narrower: what is measured is no closer.
+    boundary(
+        "strike-fit",
+        given(
+            opening(frame_face_mm=1.25 * INCH - 0.04),
+            items=[item("strike", face="frame", cutout_height_mm=4.875 * INCH + 0.04)],
+            cat=catalogue(STRIKE=PLATE),
+        ),
+        STRIKE,
+    ),
+    boundary(
+        "magnet-mount", given(opening(form="cabinet", header_depth_mm=1.0), cat=catalogue(MAG={"header_mm": 48.0})), MAG
+    ),
+    boundary(
+        "magnet-mount",
+        given(opening(form="lift", header_depth_mm=1.0), leaves=(), cat=catalogue(MAG={"header_mm": 48.0})),
+        MAG,
+    ),
+    unknown("magnet-mount", given(opening(header_depth_mm=50.0)), MAG, "part MAG.header_mm"),
+    unknown("magnet-mount", pair([magnet(leaf="inactive"), magnet()]), fit(), "existing_item.leaf"),
+    boundary("magnet-mount", pair([magnet(leaf="inactive"), magnet(leaf="active")]), fit()),
+    boundary("magnet-mount", given(items=[magnet(leaf="inactive")]), fit()),
+    speaks(
+        "fixings-outside",
+        given(opening(form="gate"), cat=catalogue(SCREW={"security_drive": False})),
+        fit(placement=place(face="key")),
+    ),
+    boundary(
+        "fixings-outside", given(cat=catalogue(SCREW={"security_drive": False})), fit(placement=place(face="key"))
+    ),
 ]
 
 

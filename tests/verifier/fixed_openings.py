@@ -11,7 +11,7 @@ from typing import Final
 
 from tests.verifier.cells import Cells, Opening
 from tests.verifier.held import FIXED, IN_LEAF, ON_FACE
-from tests.verifier.shops import INCH, catalogue
+from tests.verifier.shops import INCH, TEMPLATE, catalogue
 
 Parts = dict[str, Cells]
 
@@ -40,6 +40,8 @@ def plain() -> Parts:
     parts.pop("VGS", None)
     for part in parts.values():
         kind = part["kind"]
+        for name in TEMPLATE:
+            part.pop(name, None)
         if "lead" in part and kind != "fixed-reader":
             part["lead"] = 228.6
         if "listed" in part and kind != "power-transfer":

@@ -6,7 +6,7 @@ from typing import Final
 
 from tests.verifier.bodies import TOLERANCE_MM, Box, Point, Rod, cable_length, circle_meets, distance, meet, rects_meet
 from tests.verifier.held import ON_LINE, on_face
-from tests.verifier.standing import INCH, PLATE_MM, SKINNED, SOLID, Bore, Rect, Standing, mouth, within
+from tests.verifier.standing import INCH, PLATE_MM, SKINNED, SOLID, Bore, Rect, Standing, mouth, screw_spots, within
 from tests.verifier.violation import Found
 
 LONGEST_BIT_MM: Final = 18 * INCH
@@ -165,6 +165,11 @@ def _screws(at: Standing) -> Iterable[Found]:
         return
     if screw.get("material") != at.leaf["material"]:
         yield ("screw-for-other-material", {}, f"{number} is for {screw.get('material')}")
+    if unit["kind"] == "surface-unit" and unit["screws"] == 4 and at.place["face"] in ("inside", "key"):
+        spots = {(at.place["x_mm"] + dx, at.place["y_mm"] + dy) for dx, dy in screw_spots(unit)}
+        told = {(round(x, 2), round(y, 2)) for x, y, _ in at.pilots}
+        if told != {(round(x, 2), round(y, 2)) for x, y in spots}:
+            yield ("screws-told-elsewhere", {}, f"screws are told at {sorted(told)}, the plate has them elsewhere")
     seat = PLATE_MM if unit.get("seat") is None else unit["seat"]
     deep = screw["length"] - seat
     said = f"{number} of {screw['length']:.2f} mm less a plate of {seat:g} mm"
@@ -311,13 +316,14 @@ def _narrow(at: Standing) -> Iterable[Found]:
     hole = next((b for b in at.bores if b.purpose == "cable" and b.face == "inside"), None)
     if plate is None or turns or hole is None or not isinstance(hole.body, Rod):
         return
-    top = y + 0.625 * INCH
+    top, unit = y + 0.625 * INCH, at.unit or {}
     # Over a case that ends higher the hole goes up with it, out of the sheet clear of its end.
     lock_case, off = at.lock_case(), hole.diameter / 2 + HOLE_CLEAR_MM
-    over = max(top + TOP_TO_HOLE_MM, lock_case.high[1] + off if lock_case is not None else 0.0)
+    past = lock_case.high[1] + off if lock_case is not None else 0.0
+    over = max(top + (unit.get("hole_above") or TOP_TO_HOLE_MM), past)
     for family, is_at, wanted in (
         ("narrow-stile-hole-place", hole.body.start[1], over),
-        ("narrow-stile-plate-place", plate[1], top + TOP_TO_PLATE_MM),
+        ("narrow-stile-plate-place", plate[1], top + (unit.get("plate_above") or TOP_TO_PLATE_MM)),
     ):
         if abs(is_at - wanted) > PLACE_SLIP_MM:
             yield (

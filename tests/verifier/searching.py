@@ -19,7 +19,7 @@ from tests.verifier import judging_locks, judging_power, judging_tools, judging_
 from tests.verifier.bodies import Body, Box, Point, Rod, circle_meets, meet
 from tests.verifier.cells import Cells, Opening
 from tests.verifier.held import on_face
-from tests.verifier.standing import CYLINDER_HOLE_MM, INCH, SKINNED, SOLID, Bore, Rect, Standing
+from tests.verifier.standing import CYLINDER_HOLE_MM, INCH, SKINNED, SOLID, Bore, Rect, Standing, screw_spots
 
 CLEAR_MM: Final = 3 / 16 * INCH
 """Between the unit and what stands on the face; from memory, unverified."""
@@ -35,8 +35,6 @@ GRIP_MM: Final = 9.525
 """Tailpiece into its case; from memory, unverified."""
 HOLE_MM: Final = {"Aluminium": 19.05}
 """Hole for the lead by material, else 1/2 in; common practice."""
-CORNER_MM: Final = 6.0
-"""Screw from both edges of the plate at a corner, where the catalogue gives no places; common practice, unverified."""
 TOLERATED: Final = ("no-wire-across-leaf",)
 """Whether a wire has a way across the leaf is asked before, of the leaf alone."""
 RACEWAY_WALL_MM: Final = 6.35
@@ -49,8 +47,11 @@ CHANNEL_ABOVE_MM: Final = 2.5 * INCH
 CHANNEL_DEG: Final = 10.0
 """Square and slanted bore of 3/8 in, 2-1/2 in above the cylinder, the slanted one 10 degrees to the face; common
 practice."""
+BORED_MM: Final = 9.525
+BORED_DEG: Final = 45.0
 LEAN_DEG: Final = 15.0
-"""Of a bored lock's lead hole toward the lock edge, as the jig on its bolt holes holds it; common practice."""
+"""Of a bored lock's lead hole, where its maker says nothing: diameter, slope, how far it leans toward the lock edge as
+the jig on the bolt holes has it; common practice."""
 WARM: Final = 1.3
 """Resistance of a stranded conductor at 75 degC over that of solid copper at 20 degC: 1.22 by temperature, the rest for
 its lay and its ends."""
@@ -385,7 +386,8 @@ def _ways(bare: Standing, unit: Cells) -> Iterator[_Way]:
     if material in SKINNED:
         narrow = leaf.get("construction") == "Narrow stile"
         if narrow:
-            hole_y = max(y + 0.625 * INCH + judging_units.TOP_TO_HOLE_MM, top + size / 2 + judging_units.HOLE_CLEAR_MM)
+            above = unit.get("hole_above") or judging_units.TOP_TO_HOLE_MM
+            hole_y = max(y + 0.625 * INCH + above, top + size / 2 + judging_units.HOLE_CLEAR_MM)
             zk = lock_case.high[2] if lock_case is not None else t / 2
             yield _square(x, hole_y, 6.35, size, t / 2, "narrow", ((x, y, zk), (x, top, zk)))
             return
@@ -394,17 +396,18 @@ def _ways(bare: Standing, unit: Cells) -> Iterator[_Way]:
         for hole_y in (*(top + off + s for s in steps), *(low - off - s for s in steps)):
             yield _square(x, hole_y, 6.35, size, t / 2, "hollow", ((x, y, t / 2), (x, hole_y, t / 2)))
     elif material in SOLID and kind == "rim-cylinder" and bare.opening.facts.get("rating") == "Not rated":
-        yield from _channels(bare)
+        yield from _channels(bare, unit)
     elif material in SOLID and kind == "bored-lever-lock":
-        # One bore at 45 degrees into the round bore, as deep as it stands off; the jig leans it toward the edge.
+        # One bore into the round bore, at 45 degrees as deep as it stands off; the jig leans it toward the edge.
+        lean, wide = tan(radians(part.get("lead_edge") or LEAN_DEG)), part.get("lead_hole") or BORED_MM
         for i in range(1, 8):
-            drop = t * i / 10
+            deep = t * i / 10
+            drop = deep * tan(radians(part.get("lead_up") or BORED_DEG))
             for sign, edge in ((1.0, top), (-1.0, low)):
-                start = (x - drop * tan(radians(LEAN_DEG)), edge + sign * drop, 0.0)
-                end = (x, edge, drop)
-                body = Rod(start, end, 9.525 / 2)
-                bore = Bore("lead's hole", "cable", "inside", body, 0.0, 9.525)
-                yield _Way("slanted", start, (bore,), ((x, y, min(t / 2, drop)), (x, edge, drop), start))
+                start = (x - deep * lean, edge + sign * drop, 0.0)
+                end = (x, edge, deep)
+                bore = Bore("lead's hole", "cable", "inside", Rod(start, end, wide / 2), 0.0, wide)
+                yield _Way("slanted", start, (bore,), ((x, y, min(t / 2, deep)), (x, edge, deep), start))
 
 
 def _over_face(bare: Standing) -> Iterator[_Way]:
@@ -431,23 +434,24 @@ def _behind_gate(bare: Standing, size: float) -> Iterator[_Way]:
             yield _Way("gate", (x, hole_y, 0.0), (behind, bore), run)
 
 
-def _channels(bare: Standing) -> Iterator[_Way]:
+def _channels(bare: Standing, unit: Cells) -> Iterator[_Way]:
     """Yield the two bores into a rim cylinder's hole: a square one from the face, a slanted one out of its bottom."""
-    (x, y), r = bare.at, CHANNEL_MM / 2
+    wide, entry = unit.get("channel_diameter") or CHANNEL_MM, unit.get("channel_entry") or CHANNEL_MM
+    (x, y), r = bare.at, wide / 2
     edge = y + CYLINDER_HOLE_MM / 2
     back = bare.thick - (bare.locking["body"] - bare.lock["trim_key"])
-    tilt = radians(CHANNEL_DEG)
+    tilt = radians(unit.get("channel_angle") or CHANNEL_DEG)
     for i in range(8):
-        hole_y = y + CHANNEL_ABOVE_MM + 4.0 * i
-        deep = CHANNEL_MM + (hole_y - edge) * tan(tilt)
+        hole_y = y + (unit.get("hole_from") or CHANNEL_ABOVE_MM) + 4.0 * i
+        deep = entry + (hole_y - edge) * tan(tilt)
         # Behind the cylinder its hole is open; into the cylinder no bore may run.
         if deep + r > back:
             continue
-        foot, end = (x, hole_y, CHANNEL_MM), (x, edge, deep)
-        slot = CHANNEL_MM / tan(tilt) + r / sin(tilt)
+        foot, end = (x, hole_y, entry), (x, edge, deep)
+        slot = entry / tan(tilt) + r / sin(tilt)
         bores = (
-            Bore("access hole", "cable", "inside", Rod((x, hole_y, 0.0), foot, r), 0.0, CHANNEL_MM, slot),
-            Bore("channel", "channel", "inside", Rod(foot, end, r), CHANNEL_MM, CHANNEL_MM),
+            Bore("access hole", "cable", "inside", Rod((x, hole_y, 0.0), foot, r), 0.0, wide, slot),
+            Bore("channel", "channel", "inside", Rod(foot, end, r), entry, wide),
         )
         yield _Way("channel", (x, hole_y, 0.0), bores, ((x, y, back), end, foot, (x, hole_y, 0.0)))
 
@@ -464,7 +468,7 @@ def _places(bare: Standing, unit: Cells, way: _Way, kept: list[Rect]) -> Iterato
     x0, x1 = hx - unit["window_x1"], hx - unit["window_x0"]
     y0, y1 = hy - unit["window_y1"], hy - unit["window_y0"]
     if way.name == "narrow":
-        y = bare.at[1] + 0.625 * INCH + judging_units.TOP_TO_PLATE_MM
+        y = bare.at[1] + 0.625 * INCH + (unit.get("plate_above") or judging_units.TOP_TO_PLATE_MM)
         if not y0 <= y <= y1:
             return
         y0 = y1 = y
@@ -601,11 +605,7 @@ def _complete(
     power: str,
 ) -> Standing | None:
     x, y = plate
-    pilots = [
-        (x + dx, y + dy, 0.0)
-        for dx in (CORNER_MM, unit["width"] - CORNER_MM)
-        for dy in (CORNER_MM, unit["height"] - CORNER_MM)
-    ]
+    pilots = [(x + dx, y + dy, 0.0) for dx, dy in screw_spots(unit)]
     end = (x + unit["connector_x"], y + unit["connector_y"], 0.0)
     place: dict[str, Any] = {
         "face": "inside",

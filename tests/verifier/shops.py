@@ -169,7 +169,41 @@ def catalogue(rng: Random) -> dict[str, Cells]:
         # Who sells what draws so much at first sells hinges and loops that carry it.
         parts["VQL"]["gauge"], parts["VQH"]["gauge"] = "22 AWG", "24 AWG"
     parts.update(_sundries(rng))
+    _templates(rng, parts)
     return parts
+
+
+TEMPLATE: Final = (
+    *("screw_places", "hole_above", "plate_above", "hole_from", "channel_entry", "channel_diameter", "channel_angle"),
+    *("lead_hole", "lead_up", "lead_edge"),
+)
+"""What makers may leave blank: then the practice of the trade is taken."""
+
+
+def _templates(rng: Random, parts: dict[str, Cells]) -> None:
+    """Let makers say, or leave blank, where their parts' holes and screws belong."""
+    for unit in parts.values():
+        if unit["kind"] == "surface-unit":
+            if unit["screws"] and rng.random() < 0.6:
+                across = rng.choice((6.0, 7.0)) if unit["housing"] == "Narrow" else rng.choice((7.0, 9.0, 14.0))
+                up = rng.choice((5.0, 9.0, 16.0))
+                spots = [(x, y) for y in (up, unit["height"] - up) for x in (across, unit["width"] - across)]
+                unit["screw_places"] = "; ".join(f"{x:g}, {y:g}" for x, y in spots)
+            if rng.random() < 0.5:
+                unit |= {"hole_above": rng.choice((30.0, 34.925, 40.0)), "plate_above": rng.choice((16.0, 19.05, 22.0))}
+            if rng.random() < 0.5:
+                unit |= {
+                    "hole_from": rng.choice((57.15, 66.0, 76.2)),
+                    "channel_entry": rng.choice((8.0, 9.525, 12.7)),
+                    "channel_diameter": rng.choice((7.9375, 9.525)),
+                    "channel_angle": rng.choice((8.0, 12.0, 15.0)),
+                }
+        elif unit["kind"] == "bored-lever-lock" and rng.random() < 0.5:
+            unit |= {
+                "lead_hole": rng.choice((7.9375, 9.525)),
+                "lead_up": rng.choice((35.0, 45.0, 50.0)),
+                "lead_edge": rng.choice((10.0, 15.0, 20.0)),
+            }
 
 
 def _units(rng: Random) -> dict[str, Cells]:

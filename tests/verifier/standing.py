@@ -22,6 +22,8 @@ from tests.verifier.held import fixings, in_leaf
 
 INCH: Final = 25.4
 PLATE_MM: Final = 3.0
+CORNER_MM: Final = 6.0
+"""Screw from both edges of the plate at a corner, where the catalogue gives no places; common practice, unverified."""
 CYLINDER_HOLE_MM: Final = 1.25 * INCH
 SKINNED: Final = ("Hollow metal", "Aluminium", "Steel gate")
 SOLID: Final = ("Wood, solid core", "Wood, mineral core", "Composite")
@@ -272,6 +274,14 @@ def within(rect: Rect, other: Rect) -> float:
     """By how much one rectangle reaches out of another; 0 where it does not."""
     out = max(other[0] - rect[0], other[1] - rect[1], rect[2] - other[2], rect[3] - other[3], 0.0)
     return out if out > TOLERANCE_MM else 0.0
+
+
+def screw_spots(unit: Cells) -> list[tuple[float, float]]:
+    """Where four screws stand from the lower left corner of a plate: as its maker says, else inside the corners."""
+    if unit.get("screw_places"):
+        pairs = [pair.split(",") for pair in unit["screw_places"].split(";")]
+        return [(float(across), float(up)) for across, up in pairs]
+    return [(x, y) for x in (CORNER_MM, unit["width"] - CORNER_MM) for y in (CORNER_MM, unit["height"] - CORNER_MM)]
 
 
 def stand(opening: Opening, parts: dict[str, Cells], point: dict[str, Any]) -> Standing:

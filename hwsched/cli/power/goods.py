@@ -107,6 +107,7 @@ def _run(arguments: argparse.Namespace) -> int:
 
 def _print(view: ProjectView, bill: Bill) -> None:
     from hwsched.documents.power.power_words import far, run_lengths
+    from hwsched.documents.words import needed
     from hwsched.quantities import run_unit
     from hwsched.wiring.goods import ROLES
 
@@ -116,7 +117,7 @@ def _print(view: ProjectView, bill: Bill) -> None:
         print(building or "no building")
         for each in (goods for goods in bill.goods if goods.building == building):
             told = each.text if each.line is None else f"{each.text}, {run_lengths(each.line, style)}".strip(", ")
-            needs = f" (unknown: needs {', '.join(each.needs)})" if each.needs else ""
+            needs = f" (unknown: needs {needed(each.needs, view.catalogue)})" if each.needs else ""
             amount = f"{each.quantity.normalize():f} {_unit(view, each) or ''}".strip()
             print(f"  {ROLES[each.role]:<18} {each.part or '-':<14} {amount:>10}  {told}{needs}")
             for number, pieces in enumerate(each.line.cuts if each.line is not None else ()):
@@ -124,7 +125,7 @@ def _print(view: ProjectView, bill: Bill) -> None:
                 left = far(each.line.left_m(number), style, 2) if each.line is not None else 0.0
                 print(f"    {number + 1}: {cuts}; {left} {unit} left")
     for work in bill.licensed:
-        needs = f" (unknown: needs {', '.join(work.needs)})" if work.needs else ""
+        needs = f" (unknown: needs {needed(work.needs, view.catalogue)})" if work.needs else ""
         print(f"licensed work, {work.supply}: {work.text}{needs}")
 
 

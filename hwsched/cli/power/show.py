@@ -125,6 +125,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import opened, print_json, said
     from hwsched.operations.findings.waived_power import power_with_waivers
+    from hwsched.rules.wording import label_of
 
     with opened(arguments) as project:
         work = power_with_waivers(project)
@@ -141,7 +142,8 @@ def _run(arguments: argparse.Namespace) -> int:
                     print(f"    {node.name:<24} {node.lowest_v:6.2f} V at worst, needs {node.minimum_v:g} V")
             marks = dict(zip(circuit.openings, circuit.marks, strict=True))
             for proof in circuit.unproved:
-                print(f"    {marks[proof.opening_id]:<24} not proved: {', '.join(proof.missing) or proof.why}")
+                why = "; ".join(map(label_of, proof.missing)) or proof.why
+                print(f"    {marks[proof.opening_id]:<24} not proved: {why}")
     names = {supply.supply.id: supply.supply.name for supply in work.supplies}
     for each in work.findings:
         waived = f" (waived: {each.finding.waived_by})" if each.finding.waived else ""

@@ -11,6 +11,7 @@ from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.jobs import Cancelled, Progress
 from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.kept_sentences import GATE, kept_phrase
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.release.project_view import project_view
 from hwsched.operations.release.release_gate import Passage, passages
@@ -31,7 +32,7 @@ COLUMNS: Final[tuple[Column[HeldLine], ...]] = (
     Column(
         "missing",
         to_phrase("What is missing until it may be picked for and installed"),
-        lambda line: line.missing,
+        lambda line: kept_phrase(line.missing, GATE),
         width=90,
     ),
 )

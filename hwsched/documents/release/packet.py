@@ -24,6 +24,7 @@ from hwsched.documents.stock.box_contents import contents, in_box
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.drawings import bore_detail, edge_view, elevation, face_detail, section
 from hwsched.drawings.opening.exploded import exploded
+from hwsched.kept_sentences import GATE, kept_phrase
 from hwsched.language import phrase, to_phrase
 from hwsched.render.blocks import (
     TICK,
@@ -42,7 +43,9 @@ from hwsched.render.blocks import (
     SignOff,
     Table,
 )
+from hwsched.rules.rule import undeferred
 from hwsched.rules.saying import message_of
+from hwsched.rules.wording import parted, says_only_what_is_missing
 from hwsched.values import Need, OpeningInput, Part
 from hwsched.work.plan import plan
 from hwsched.work.situation import Situation
@@ -140,9 +143,10 @@ def _work(project: ProjectView, view: OpeningView) -> tuple[list[Block], list[Bl
         if fits:
             blocks += tests_blocks(project, situation, plans[number])
             (blocks if view.several else ending).append(_written(situation))
-    if fits:
+    found = _findings(view)
+    ending += found
+    if fits or found:
         ending.append(Paragraph(phrase(words.ADVICE), "small"))
-    ending += _findings(view)
     ending += [
         *(replace(each) for each in apart if isinstance(each, Drawings)),
         *photo_blocks(view),
@@ -268,14 +272,19 @@ def _verdict(project: ProjectView, view: OpeningView) -> list[Block]:
             phrase(
                 "{message} Cure: {cure}",
                 message=message_of(finding),
-                cure=words.cure_at_door(finding.cure, finding.rule),
+                cure=words.cure_at_door(undeferred(finding.cure), finding.rule),
             )
             for finding in view.blocking
         )
         return [Paragraph(phrase("DO NOT INSTALL. {reasons}", reasons=reasons), "stop")]
     if view.held:
         return [
-            Paragraph(phrase("DO NOT INSTALL. {value}", value=" ".join(_sentence(each) for each in view.held)), "stop")
+            Paragraph(
+                phrase(
+                    "DO NOT INSTALL. {value}", value=" ".join(_sentence(kept_phrase(each, GATE)) for each in view.held)
+                ),
+                "stop",
+            )
         ]
     return unproved_blocks(project, view)
 
@@ -396,13 +405,26 @@ def _findings(view: OpeningView) -> list[Block]:
 def finding_lines(view: OpeningView) -> tuple[str, ...]:
     """Return what the rules say of an opening that concerns the person at the door."""
     # Notes are for who specifies, and stand in the schedule: at the door they hide what matters.
-    return tuple(
+    shown = [each for each in view.findings if each.severity != "note"]
+    missing = [each for each in shown if not each.waived and says_only_what_is_missing(each.message, each.needs)]
+    asked = [
+        phrase(
+            "{severity}: Unknown: needs {needs}.",
+            severity=phrase(words.SEVERITY[severity]),
+            needs=words.needed(needs, view.given.catalogue),
+        )
+        for severity in dict.fromkeys(each.severity for each in missing)
+        for needs in parted(need for each in missing if each.severity == severity for need in each.needs)
+    ]
+    said = [
         phrase(words.SEVERITY[f.severity])
         + (phrase(" (waived by {who})", who=f.waived_by) if f.waived else "")
-        + f": {message_of(f)} {words.cure_at_door(f.cure, f.rule)}"
-        for f in view.findings
-        if f.severity != "note"
-    )
+        # Who decides what a rule of safety speaks of is said once, under all of it.
+        + f": {message_of(f)} {words.cure_at_door(undeferred(f.cure), f.rule)}"
+        for f in shown
+        if f not in missing
+    ]
+    return (*asked, *dict.fromkeys(said))
 
 
 PACKET = DocumentKind("packets", to_phrase("Install packets"), ("pdf",), True, build)

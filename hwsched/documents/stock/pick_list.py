@@ -12,6 +12,7 @@ from hwsched.documents.release.schedule import ITEM_ORDER
 from hwsched.documents.stock.box_contents import MEASURES, contents
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.fitting.order_units import held_by
+from hwsched.kept_sentences import GATE, kept_phrase
 from hwsched.language import phrase, to_phrase
 from hwsched.render.blocks import TICK, Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
 from hwsched.rules.saying import message_of
@@ -220,7 +221,7 @@ def _held_back(held: list[OpeningView]) -> Table:
             why = phrase("unknown: needs ") + ", ".join(need.label for need in view.fit.needs)
         elif view.fit.status == "fits":
             # It fits: a person has to decide something first, or what feeds it is in error or not proved.
-            why = "; ".join(view.held)
+            why = "; ".join(kept_phrase(each, GATE) for each in view.held)
         else:
             why = phrase("no combination of parts fits")
         place = words.place(view.given.opening.building, view.given.opening.level)

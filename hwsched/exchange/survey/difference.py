@@ -79,10 +79,6 @@ class OpeningChange:
     facts: tuple[FactChange, ...]
     new_leaves: tuple[SurveyedLeaf, ...] = ()
     new_items: tuple[SurveyedItem, ...] = ()
-    leaves: int = 0
-    """Leaves that the project knows of it."""
-    items: int = 0
-    """Existing items that the project knows of it."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -595,9 +591,7 @@ def _compare(
     # A file that names no items of an opening says nothing of them, and not that they are gone.
     if opening.items:
         kept += [f"{opening.mark}, {_named(item.kind).lower()} {item.face or ''}".rstrip() for item in unmatched]
-    return OpeningChange(
-        opening.mark, held.id, tuple(facts), tuple(new_leaves), tuple(new_items), len(given.leaves), len(given.items)
-    )
+    return OpeningChange(opening.mark, held.id, tuple(facts), tuple(new_leaves), tuple(new_items))
 
 
 def _named(kind: str | None) -> str:

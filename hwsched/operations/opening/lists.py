@@ -89,7 +89,7 @@ def holes(project: Project, openings: Collection[str] | None) -> Iterator[dict[s
     for each in check_openings(project, openings):
         for at in each.points:
             for hole in at.fit.holes if at.fit else ():
-                record = hole_record(at.given, hole, at.fit.placement if at.fit else None)
+                record = hole_record(at.given, hole, at.fit)
                 yield {
                     "mark": each.given.opening.mark,
                     "lock_point": at.given.point.name,

@@ -5,25 +5,22 @@ Whatever goes wrong beside is worked out here: nothing hangs on the others.
 """
 
 import logging
-import os
 import subprocess
-import sys
 import threading
 from collections import deque
 from collections.abc import Iterable, Iterator, Sequence
 from dataclasses import replace
-from pathlib import Path
 from types import TracebackType
 from typing import Any, Final, Self
 
-import hwsched
 from hwsched.model.queries import StoredFit
-from hwsched.operations.opening.fit_worker import Made, Receiver, Sender
+from hwsched.operations.beside import Receiver, Sender, command_of, cores, start
+from hwsched.operations.opening.fit_worker import Made
 from hwsched.operations.opening.fits_within import FitMemory
 from hwsched.values import OpeningInput
 
 _LOG: Final = logging.getLogger(__name__)
-COMMAND: Sequence[str] = (sys.executable, "-m", "hwsched.operations.opening.fit_worker")
+COMMAND: list[str] = command_of("hwsched.operations.opening.fit_worker")
 """Starts a process that works out fits."""
 _CHUNK: Final = 48
 _WATCHED: Final = 64
@@ -85,7 +82,7 @@ class SeveralCores:
             if self._asked is None and place and place % _WATCHED == 0:
                 differ = self._memory.count - made_before >= _SHARE * _WATCHED
                 if differ and place >= _FIRST and len(self._openings) - place >= _LEFT:
-                    self._asked = min(_cores() - 1, _MOST)
+                    self._asked = min(cores() - 1, _MOST)
                     self._start(self._asked)
                 made_before = self._memory.count
             yield inputs
@@ -120,7 +117,7 @@ class SeveralCores:
         first: int | None = None
         process: subprocess.Popen[bytes] | None = None
         try:
-            process = _worker()
+            process = start(COMMAND)
             self.processes.append(process)
             assert process.stdin is not None
             assert process.stdout is not None
@@ -171,15 +168,3 @@ _NOTHING: Final[Any] = None
 def _stripped(inputs: _Opening) -> list[OpeningInput]:
     """Return inputs without the catalogue, which the other has already."""
     return [replace(each, catalogue=_NOTHING) for each in inputs]
-
-
-def _worker() -> "subprocess.Popen[bytes]":
-    around = os.environ.copy()
-    # Where the program is imported from is not always where Python looks by itself.
-    root = str(Path(hwsched.__file__).parent.parent)
-    around["PYTHONPATH"] = os.pathsep.join(filter(None, (root, around.get("PYTHONPATH", ""))))
-    return subprocess.Popen(COMMAND, stdin=subprocess.PIPE, stdout=subprocess.PIPE, env=around)
-
-
-def _cores() -> int:
-    return len(os.sched_getaffinity(0)) if hasattr(os, "sched_getaffinity") else os.cpu_count() or 1

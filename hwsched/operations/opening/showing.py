@@ -17,11 +17,12 @@ from hwsched.operations.findings.checking import Checked, check_openings
 from hwsched.operations.findings.finding_record import FindingRecord, finding_record
 from hwsched.operations.opening.pieces import pieces_by_opening
 from hwsched.operations.power.power_results import power_result
-from hwsched.rules.practice import distance_mm
-from hwsched.rules.reading import lock_leaf
+from hwsched.rules.reading import lock_leaf, unit_part
+from hwsched.rules.screws import screw_places
 from hwsched.values import (
     BatteryLife,
     CablePath,
+    Fit,
     FitPart,
     Hole,
     Item,
@@ -65,8 +66,8 @@ class HoleRecord:
     direction: Point
     """Of length 1."""
     places_mm: tuple[tuple[float, float, float | None], ...] | None
-    """Starts of all its holes. Of a plate's four screws, where the catalogue gives no places: 6 mm inside each corner
-    (common practice, unverified). Null where only the part itself tells: it is the template."""
+    """Starts of all its holes. Of a plate's screws as the catalogue gives them; where it gives none, 6 mm inside the
+    plate's corners (common practice, unverified). Null where only the part itself tells: it is the template."""
 
 
 @dataclass(frozen=True, slots=True, kw_only=True)
@@ -233,8 +234,8 @@ def _fitted(at: PointFit) -> dict[str, Any]:
         "parts": fit.parts,
         "stack": fit.stack,
         "placement": fit.placement,
-        "holes": tuple(hole_record(given, hole, fit.placement) for hole in fit.holes if hole.purpose not in _SCREWS),
-        "screws": tuple(hole_record(given, hole, fit.placement) for hole in fit.holes if hole.purpose in _SCREWS),
+        "holes": tuple(hole_record(given, hole, fit) for hole in fit.holes if hole.purpose not in _SCREWS),
+        "screws": tuple(hole_record(given, hole, fit) for hole in fit.holes if hole.purpose in _SCREWS),
         "lead": fit.cable,
         "power": fit.power,
         "battery": fit.battery,
@@ -246,7 +247,7 @@ def _fitted(at: PointFit) -> dict[str, Any]:
     }
 
 
-def hole_record(given: OpeningInput, hole: Hole, plate: Placement | None = None) -> HoleRecord:
+def hole_record(given: OpeningInput, hole: Hole, fit: Fit | None = None) -> HoleRecord:
     """Return a hole with the point where it starts and its direction.
 
     Source: geometry. ``direction`` is proportional to normal + tan(up) y - tan(edge) x for a hole in a face, and to
@@ -279,24 +280,24 @@ def hole_record(given: OpeningInput, hole: Hole, plate: Placement | None = None)
         whole = (way[0], up, edge)
     long = sqrt(sum(each * each for each in whole))
     direction = (whole[0] / long + 0.0, whole[1] / long + 0.0, whole[2] / long + 0.0)
-    return HoleRecord(hole, hole.depth_mm is None, start, direction, _places(hole, start, plate))
+    return HoleRecord(hole, hole.depth_mm is None, start, direction, _places(given, hole, start, fit))
 
 
 def _places(
-    hole: Hole, start: tuple[float, float, float | None], plate: Placement | None
+    given: OpeningInput, hole: Hole, start: tuple[float, float, float | None], fit: Fit | None
 ) -> tuple[tuple[float, float, float | None], ...] | None:
     """Return where each of a record's holes starts."""
     if not hole.by_template:
         return (start,) if hole.count == 1 else None
-    if hole.purpose != "fixing" or hole.count != 4 or plate is None:
+    unit, plate = (None, None) if fit is None else (unit_part(given, fit), fit.placement)
+    if hole.purpose != "fixing" or unit is None or plate is None:
         return None
-    inset = distance_mm("screw-corner")
-    across = (plate.x_mm + inset, plate.x_mm + plate.width_mm - inset)
-    up = (plate.y_mm + inset, plate.y_mm + plate.height_mm - inset)
+    # As the rules have them: a screw must not be told at another place than where it was proved to end well.
+    spots = screw_places(unit, plate.width_mm, plate.height_mm)
     if plate.face == "edge":
         # The plate lies in the edge: what runs across it runs through the leaf.
-        return tuple((start[0], y, z) for y in up for z in across)
-    return tuple((x, y, start[2]) for y in up for x in across)
+        return tuple((start[0], plate.y_mm + y, plate.x_mm + x) for x, y in spots)
+    return tuple((plate.x_mm + x, plate.y_mm + y, start[2]) for x, y in spots)
 
 
 def _circuit(power: PowerResult, opening_id: str) -> CircuitRecord | None:

@@ -4,6 +4,8 @@ from collections.abc import Iterable, Mapping, Sequence
 from typing import Final
 
 from hwsched.operations.survey.deliveries import OpenQuestion
+from hwsched.rules.rule import undeferred
+from hwsched.rules.wording import label_of, parted, says_only_what_is_missing
 from hwsched.values import Finding
 from hwsched.values.power import PowerResult
 
@@ -44,16 +46,27 @@ def by_opening(questions: Iterable[OpenQuestion]) -> Mapping[str, list[OpenQuest
 
 
 def _own(findings: Iterable[Finding]) -> list[str]:
-    found = []
+    found: list[str] = []
+    missing: list[str] = []
     for finding in findings:
         if finding.waived or finding.severity != "warning":
             continue
-        if finding.needs:
+        if says_only_what_is_missing(finding.message, finding.needs):
+            missing += finding.needs
+        elif finding.needs:
             said = finding.message if "unknown" in finding.message.casefold() else f"unknown: {finding.message}"
-            found.append(f"{said} {finding.cure}")
+            found.append(f"{said} {undeferred(finding.cure)}")
         elif finding.rule in WILL_NOT_LAST:
             found.append(f"a person's decision (accept {finding.rule}, with a reason): {finding.message}")
-    return found
+    # What several rules ask for is asked for once.
+    return [*map(_asked_for, parted(missing)), *dict.fromkeys(found)]
+
+
+def _asked_for(needs: tuple[str, ...]) -> str:
+    named = "; ".join(label_of(need) for need in needs)
+    if needs[0].startswith("part "):
+        return f"unknown: needs {named}. Complete the catalogue."
+    return f"unknown: needs {named}. Complete the survey."
 
 
 def _of_circuit(opening_id: str, power: PowerResult) -> list[str]:
@@ -70,6 +83,6 @@ def _of_circuit(opening_id: str, power: PowerResult) -> list[str]:
     ]  # fmt: skip
     for proof in circuit.unproved:
         if proof.opening_id == opening_id:
-            why = f"needs {', '.join(proof.missing)}" if proof.missing else proof.why
+            why = f"needs {'; '.join(map(label_of, proof.missing))}" if proof.missing else proof.why
             found.append(f"not proved: whether every load finds its voltage; {why}")
     return found

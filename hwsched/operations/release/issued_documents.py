@@ -1,6 +1,6 @@
 """Issuing documents: build from the project as it stands, lay out, write; each file appears whole or not at all."""
 
-from collections.abc import Callable, Iterable, Sequence
+from collections.abc import Callable, Sequence
 from dataclasses import replace
 from pathlib import Path
 from typing import Final
@@ -14,14 +14,11 @@ from hwsched.documents.view import DocumentKind, Format, OpeningView, ProjectVie
 from hwsched.language import in_language
 from hwsched.model.errors import ValueRefusedError
 from hwsched.operations.release.issued_templates import issue_templates
+from hwsched.operations.release.opening_sheets import Files, OpeningSheet, Printing, after
 from hwsched.operations.release.sheet_codes import sheet_code
-from hwsched.render.blocks import Document
+from hwsched.operations.release.sheets_beside import write_sheets
 from hwsched.render.file_names import safe_file_name
-from hwsched.render.ics import render_ics
-from hwsched.render.pdf import render_pdf
-from hwsched.render.xlsx import render_xlsx
-from hwsched.values.revision import letter_at, place_of
-from hwsched.writing import HeldFileError, HeldFilesError, made_folder
+from hwsched.writing import made_folder
 
 Progress = Callable[[int, int], None]
 Cancelled = Callable[[], bool]
@@ -128,19 +125,19 @@ def _issued(
     view = replace(view, paper=sheet)
     since = None if since is None else replace(since, paper=sheet, template_pages=view.template_pages)
     if not kind.per_opening:
-        sheets = _Sheets()
+        sheets = Files()
         stem = safe_file_name(view.office.file_name.format(**_named(view, kind)), set())
         if kind.coded:
             view = replace(view, openings=tuple(replace(e, code=sheet_code(e.points)) for e in view.openings))
         for format_ in wanted:
             made = kind.build(view, None)
             if since is not None and format_ == "pdf":
-                made = marked_since(made, kind.build(since, None), _after(since))
+                made = marked_since(made, kind.build(since, None), after(since))
             sheets.take(dressed(made, _declared_as(kind), view.office), target / stem, format_, sheet)
         if progress is not None:
             progress(1, 1)
         return sheets.all_written()
-    return _per_opening(view, view.openings, kind, target, wanted, sheet, progress, cancelled, since)
+    return _per_opening(view, kind, target, wanted, sheet, progress, cancelled, since)
 
 
 def _declared_as(kind: DocumentKind) -> str:
@@ -164,13 +161,8 @@ def _opening_stem(view: ProjectView, kind: DocumentKind, opening: OpeningView) -
     return view.office.opening_file_name.format(**_named(view, kind), **own)
 
 
-def _after(since: ProjectView) -> str:
-    return letter_at(place_of(since.revision) + 1)
-
-
 def _per_opening(
     view: ProjectView,
-    openings: Iterable[OpeningView],
     kind: DocumentKind,
     target: Path,
     formats: Sequence[Format],
@@ -179,52 +171,16 @@ def _per_opening(
     cancelled: Cancelled | None,
     since: ProjectView | None,
 ) -> list[Path]:
-    chosen = list(openings)
     then = {} if since is None else {each.given.opening.id: each for each in since.openings}
     taken: set[str] = set()
-    sheets = _Sheets()
-    for done, opening in enumerate(chosen, start=1):
-        if cancelled is not None and cancelled():
-            break
-        stem = safe_file_name(_opening_stem(view, kind, opening), taken)
-        document = kind.build(view, replace(opening, code=sheet_code(opening.points)))
-        if since is not None:
-            before = then.get(opening.given.opening.id)
-            document = marked_since(document, None if before is None else kind.build(since, before), _after(since))
-        for format_ in formats:
-            sheets.take(dressed(document, kind.name, view.office), target / stem, format_, paper)
-        if progress is not None:
-            progress(done, len(chosen))
-    return sheets.all_written()
-
-
-class _Sheets:
-    """Files of one printing: one that somebody has open in a viewer does not keep the others from being written."""
-
-    def __init__(self) -> None:
-        self.written: list[Path] = []
-        self.held: list[Path] = []
-
-    def take(self, document: Document, stem: Path, format_: Format, paper: str) -> None:
-        """Write one."""
-        try:
-            self.written.append(_write(document, stem, format_, paper))
-        except HeldFileError as error:
-            self.held.append(error.path)
-
-    def all_written(self) -> list[Path]:
-        """Return the files; raises HeldFilesError where some could not be replaced."""
-        if self.held:
-            raise HeldFilesError(self.held, self.written)
-        return self.written
-
-
-def _write(document: Document, stem: Path, format_: Format, paper: str) -> Path:
-    path = stem.with_name(f"{stem.name}.{format_}")
-    if format_ == "pdf":
-        render_pdf(document, path, "a4" if paper == "a4" else "a5" if paper == "a5" else "letter")
-    elif format_ == "ics":
-        render_ics(document, path)
-    else:
-        render_xlsx(document, path)
-    return path
+    sheets = [
+        OpeningSheet(
+            opening,
+            target / safe_file_name(_opening_stem(view, kind, opening), taken),
+            then.get(opening.given.opening.id),
+        )
+        for opening in view.openings
+    ]
+    bare = None if since is None else replace(since, openings=())
+    printing = Printing(replace(view, openings=()), kind.name, formats, paper, bare)
+    return write_sheets(printing, sheets, progress=progress, cancelled=cancelled).all_written()

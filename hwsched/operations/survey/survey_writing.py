@@ -4,12 +4,13 @@ How a file differs from the project is told in `hwsched.exchange.survey`; here i
 is open.
 """
 
-from collections.abc import Mapping
+from collections.abc import Mapping, Sequence
 from typing import Any, Final
 
-from sqlalchemy import Table
+from sqlalchemy import Table, select
 
 from hwsched.exchange.survey.difference import OpeningChange, Preview
+from hwsched.model.bulk import among
 from hwsched.model.journal import Change
 from hwsched.model.levels import levels_for
 from hwsched.model.queries import by_opening, read_extra, read_inputs
@@ -108,13 +109,19 @@ def write_changed(change: Change, openings: tuple[OpeningChange, ...]) -> None:
         for row_id in own:
             told[row_id]["extra"] = {**held.get(row_id, {}), **told[row_id]["extra"]}
         change.update(table, told.items(), [origins[entity, row_id] for row_id in told])
-    leaves = [(o.opening_id, o.leaves + n, leaf) for o in openings for n, leaf in enumerate(o.new_leaves)]
+    after = _after_last(change, LEAF_TABLE, [o.opening_id for o in openings if o.new_leaves])
+    leaves = [
+        (o.opening_id, after.get(o.opening_id, 0) + n, each) for o in openings for n, each in enumerate(o.new_leaves)
+    ]
     change.insert(
         LEAF_TABLE,
         [{"opening_id": opening_id, "ordinal": ordinal, **leaf.facts} for opening_id, ordinal, leaf in leaves],
         [leaf.origin for _, _, leaf in leaves],
     )
-    items = [(o.opening_id, o.items + n, item) for o in openings for n, item in enumerate(o.new_items)]
+    after = _after_last(change, ITEM_TABLE, [o.opening_id for o in openings if o.new_items])
+    items = [
+        (o.opening_id, after.get(o.opening_id, 0) + n, each) for o in openings for n, each in enumerate(o.new_items)
+    ]
     change.insert(
         ITEM_TABLE,
         [
@@ -123,6 +130,17 @@ def write_changed(change: Change, openings: tuple[OpeningChange, ...]) -> None:
         ],
         [item.origin for _, _, item in items],
     )
+
+
+def _after_last(change: Change, table: Table, opening_ids: Sequence[str]) -> dict[str, int]:
+    """Return the number behind the last of each opening's rows; not their count, since what is removed leaves a gap."""
+    if not opening_ids:
+        return {}
+    query = select(table.c.opening_id, table.c.ordinal)
+    found: dict[str, int] = {}
+    for opening_id, ordinal in among(change.connection, query, table.c.opening_id, opening_ids):
+        found[opening_id] = max(found.get(opening_id, 0), ordinal + 1)
+    return found
 
 
 def _move(change: Change, rows: dict[str, dict[str, Any]]) -> None:

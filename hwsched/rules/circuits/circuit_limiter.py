@@ -15,7 +15,7 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Ver
         margin, laid_a = limits["margin"], circuit.circuit.limiter_a
         if laid_a is None:
             if circuit.devices:
-                yield _none_laid(circuit, margin)
+                yield _none_laid(circuit, margin, held, most)
             continue
         if laid_a < margin * held - 1e-9:
             least = "at least " if most > held else ""
@@ -44,10 +44,9 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Ver
             yield _said(circuit, text, inrush_a=first, limiter_a=laid_a)
 
 
-def _none_laid(circuit: CircuitResult, margin: float) -> Verdict:
+def _none_laid(circuit: CircuitResult, margin: float, least: float, most: float) -> Verdict:
     held = circuit.holding_a
     if held is None:
-        least, most = circuit.held_a or (0.0, 0.0)
         much = f"{least:.3g} to {most:.3g} A" if most > least else f"{least:.3g} A"
         text = f"No fuse or limiter is laid; {much} are held of what is known so far."
         return _said(circuit, text, load_a=least, most_a=most)

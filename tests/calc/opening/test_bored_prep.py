@@ -127,6 +127,33 @@ def test_bolt_holes_square_through():
     assert bored_prep(lock, beside).cannot[0].item == "bolt hole 1"
 
 
+@pytest.mark.parametrize(
+    ("wanted", "there", "work", "cannot", "left_over"),
+    [
+        # A tenth of a millimetre is what two measures may differ by. The cross bore of 54 mm reaches 27 mm; so far, and
+        # a tenth farther, a hole is bored away with it: an old one, and a new one that nobody need drill.
+        (None, BoltHole(25, 0, 4.2), [], 0, ()),
+        (None, BoltHole(25, 0, 4.22), [], 0, (0,)),
+        (BoltHole(25, 0, 4.2), None, [], 0, ()),
+        (BoltHole(25, 0, 4.22), None, ["drill"], 0, ()),
+        # Less than it is to be by a fifth across, a tenth all round, and by more.
+        (BoltHole(0, 40, 8), BoltHole(0, 40, 7.8), [], 0, ()),
+        (BoltHole(0, 40, 8), BoltHole(0, 40, 7.78), ["enlarge"], 0, ()),
+        # An old hole may stand 0.4 mm out of the new one, and a tenth more by its measure.
+        (BoltHole(0, 40, 8), BoltHole(0, 40.5, 8), ["enlarge"], 0, ()),
+        (BoltHole(0, 40, 8), BoltHole(0, 40.52, 8), [], 1, ()),
+        # Where both touch, neither guides the other.
+        (BoltHole(0, 40, 8), BoltHole(0, 46, 4), ["drill"], 0, (0,)),
+        (BoltHole(0, 40, 8), BoltHole(0, 45.9, 4), [], 1, ()),
+    ],
+)
+def test_bolt_holes_to_a_tenth_of_a_millimetre(wanted, there, work, cannot, left_over):
+    lock = replace(LOCK, cross_bore_mm=54, bolt_holes=(wanted,) if wanted else ())
+    found = replace(FOUND, cross_bore_mm=54, bolt_holes=(there,) if there else ())
+    got = bored_prep(lock, found, tolerance_mm=0.4)
+    assert ([each.action for each in got.work], len(got.cannot), got.left_over) == (work, cannot, left_over)
+
+
 def test_bolt_hole_within_the_cross_bore_needs_nothing():
     assert bored_prep(replace(LOCK, bolt_holes=(BoltHole(0, 20, 8),)), FOUND).work == ()
 
@@ -159,6 +186,30 @@ BAD = [
     ({"found": None}, "found"),
     ({"tolerance_mm": -1}, "tolerance_mm"),
 ]  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("found", "field"),
+    [
+        # A cross bore of 54 mm reaches 27 mm toward the edge: there it opens the edge.
+        ({"cross_bore_mm": 54.0, "backset_mm": 27.0}, "found.backset_mm"),
+        ({"cross_bore_mm": 54.0, "backset_mm": 27.1}, None),
+        # Where nothing is bored across, any backset will do.
+        ({"cross_bore_mm": 0.0, "edge_bore_mm": 0.0, "backset_mm": 0.1}, None),
+        ({"leaf_mm": 44.0, "edge_bore_mm": 44.0}, "found.edge_bore_mm"),
+        ({"leaf_mm": 44.0, "edge_bore_mm": 43.9}, None),
+        # Of a leaf that nobody measured none is too wide.
+        ({"leaf_mm": None, "edge_bore_mm": 60.0}, None),
+    ],
+)
+def test_bores_found_stay_within_the_leaf(found, field):
+    told = {**BORED_PREP.example, "found": {**THERE, **found}}
+    if field is None:
+        BORED_PREP.run(told)
+        return
+    with pytest.raises(InputError) as refused:
+        BORED_PREP.run(told)
+    assert refused.value.field == field
 
 
 def test_every_size_above_nothing_is_taken():

@@ -68,6 +68,24 @@ def test_gap_of_exactly_the_tolerance_is_allowed():
     assert got.fits[0].gap_mm == pytest.approx(0.79375)
 
 
+@pytest.mark.parametrize(
+    ("collar", "gap"),
+    [
+        # The head stands 6.35 mm proud. A tenth of a millimetre that nobody can measure may make it seem recessed ...
+        (6.44, -0.09), (6.46, None),
+        # ... and so much farther out than the pitch of 0.79375 mm: 6.35 - 0.89375 = 5.45625.
+        (5.46, 0.89), (5.45, None),
+        (6.35, 0.0),
+    ],
+)  # fmt: skip
+def test_what_cannot_be_measured_widens_the_band_on_both_sides(collar, gap):
+    got = cylinder_stack(
+        44.45, 0, [StackCylinder("C", 28.575, 0)], [StackCollar("K", collar)], [], max_turns_beyond=0, measure_mm=0.1
+    )
+    assert [fit.gap_mm for fit in got.fits] == ([] if gap is None else [pytest.approx(gap)])
+    assert [fit.projection_mm for fit in got.fits] == ([] if gap is None else [pytest.approx(6.35)])
+
+
 def test_order_is_fewest_rings_then_projection_then_gap():
     got = cylinder_stack(
         44.45, 0,
@@ -131,6 +149,18 @@ def test_many_rings_do_not_hang():
         cylinder_stack(
             44.45, 6, cylinders, [], [StackRing(f"r{i}", rng.uniform(0.1, 5)) for i in range(40)], max_rings=30
         )
+
+
+@pytest.mark.parametrize(("most", "formed"), [(2, True), (1, False)])
+def test_as_many_sums_are_formed_as_may_be(monkeypatch, most, formed):
+    """One ring, of which one is used at most, makes two sums: none, and its own height."""
+    monkeypatch.setattr(stack, "_MAX_SUMS", most)
+    asked = 44.45, 0, [StackCylinder("C", 28.575, 0)], [], [StackRing("R", 6.35 + most / 64)]
+    if formed:
+        assert cylinder_stack(*asked, max_rings=1, tolerance_mm=5.0).fits
+    else:
+        with pytest.raises(InputError, match="max_rings"):
+            cylinder_stack(*asked, max_rings=1, tolerance_mm=5.0)
 
 
 @pytest.mark.parametrize("measure", [0.0, 0.051])

@@ -128,6 +128,32 @@ def test_constant_current_by_hand():
     assert "24 V is over the maximum" in found["nominal-voltage"].text
 
 
+@pytest.mark.parametrize(
+    ("minimum_v", "added"),
+    [
+        # 5 ohm at 1 A: 5 V of 12 V. Of two conductors 2.5 V, of three 1.67 V, of four 1.25 V.
+        (7.1, 1), (9.5, 1), (9.6, 2), (10.3, 2), (10.4, 3),
+    ],
+)  # fmt: skip
+def test_as_many_conductors_are_laid_beside_as_it_takes(minimum_v, added):
+    circuit = Circuit(
+        (Run("supply", "a", 145, "1 mm2", "solid"),), (Load("a", "current", 1, minimum_v, 20),), 12, 0, 20
+    )
+    cure = by_kind(circuit, "a")["parallel-run"]
+    assert cure.works
+    assert (cure.values["added_in_parallel"], cure.values["length_m"]) == (added, 145.0 * added)
+    assert cure.volts == pytest.approx(12 - 5 / (1 + added))
+
+
+def test_a_load_that_needs_hardly_a_volt_is_cured_too():
+    """30 ohm at 0.05 A take 1.5 V of 2 V: half a volt is left where 0.8 V are needed; of two conductors 1.25 V."""
+    circuit = Circuit((Run("supply", "a", 870, "1 mm2", "solid"),), (Load("a", "current", 0.05, 0.8, 20),), 2, 0, 20)
+    assert by_kind(circuit, "a")["parallel-run"].volts == pytest.approx(1.25)
+    unstated = replace(circuit, loads=(Load("a", "current", 0.05, None, 20),))
+    with pytest.raises(InputError, match="no load with a stated minimum voltage"):
+        cures(unstated, "a")
+
+
 def test_a_higher_nominal_voltage_needs_the_maximum_of_every_load():
     known = Circuit((Run("supply", "a", 145, "1 mm2", "solid"),), (Load("a", "current", 1, 9, 30),), 12, 0, 20)
     cure = by_kind(known, "a")["nominal-voltage"]

@@ -226,6 +226,18 @@ def test_circuits_of_a_supply_share_the_resistance_inside_it(kind):
     assert compared > 80
 
 
+def test_where_all_operate_at_once_each_circuit_names_its_own_devices_and_those_of_the_others():
+    """Three devices of 0.4 A while they operate; what draws the same at rest operates for nobody."""
+    idle = Device("n0", "current", 0.3, 0.3, minimum_v=10.0)
+    one, two = (Device(f"n{i}", "current", 0.1, 0.4, minimum_v=10.0) for i in range(2))
+    circuits = [FedCircuit(chain(2), [idle, two], 2), FedCircuit(chain(2), [one, two], 2)]
+    peaks = [of_circuit[-1] for of_circuit in supply_states(circuits, Source(24.0, 22.0, ohm=0.5))]
+    assert [peak.operating for peak in peaks] == [(1,), (0, 1)]
+    assert [peak.elsewhere for peak in peaks] == [((1, 0), (1, 1)), ((0, 1),)]
+    # 0.3 + 3 x 0.4 A through half an ohm inside the supply.
+    assert [peak.solution.volts["supply"] for peak in peaks] == [pytest.approx(22.0 - 0.5 * 1.5)] * 2
+
+
 def test_a_circuit_that_collapses_takes_no_other_along_unless_the_source_joins_them():
     def solved(ohm):
         heavy = FedCircuit(chain(4, 200), [Device("n3", "power", 50, 60, minimum_v=10.0)], 1)

@@ -12,8 +12,10 @@ from pypdf import PdfReader
 from hwsched.documents.release.packet import PACKET, spent_words
 from hwsched.documents.view import OpeningView, Photo, ProjectView
 from hwsched.drawings.drawing import Callout
-from hwsched.render.blocks import Drawings, Picture
+from hwsched.render.blocks import Bullets, Drawings, Picture
 from hwsched.render.pdf import render_pdf
+from hwsched.rules.rule import DEFERS
+from hwsched.rules.wording import unknown
 from hwsched.values import Catalogue, Finding, Fit, Hole, Item, Need, Part, PointFit
 from hwsched.values.fit import Purpose, Refusal
 from tests.documents.reading import blocks, facts, lines, texts, ticked
@@ -609,6 +611,24 @@ def test_what_was_not_measured_is_asked_for_and_nothing_may_be_drilled(quay, of_
     assert facts(document)["Leaf thickness"] == "unknown"
     with pytest.raises(ValueError, match="not enough values"):
         lines(document, "Holes")
+
+
+def test_what_is_missing_and_who_decides_is_said_once(quay, of_mark):
+    needs = ("opening.egress_toward",)
+    asked = [
+        Finding(
+            rule, "egress", "warning", unknown(needs).message, "made up", f"{unknown(needs).cure} {DEFERS}", needs=needs
+        )
+        for rule in ("egress-direction", "free-inside")
+    ]
+    more = Finding("made-up", "egress", "warning", "Two motions open it.", "made up", f"Take one out. {DEFERS}")
+    document = PACKET.build(quay, replace(of_mark("WOOD"), findings=(*asked, more, more)))
+    (said,) = [each.items for each in blocks(document) if isinstance(each, Bullets)]
+    assert said == (
+        "Warning: Unknown: needs opening: Direction of egress.",
+        "Warning: Two motions open it. Take one out.",
+    )
+    assert sum("planning note" in line for line in texts(document)) == 1
 
 
 @pytest.mark.parametrize("mark", ["CHANNEL", "SMALL", "POCKET"])

@@ -12,7 +12,7 @@ from hwsched.operations.opening import asked_facts
 from hwsched.operations.opening.asked_openings import QueryRefusedError, asked_openings
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.opening.hand_choices import choose_part
-from hwsched.operations.opening.scope import Scope
+from hwsched.operations.opening.scope import Scope, missing_words
 from hwsched.operations.survey.editing import edit_facts
 from hwsched.operations.survey.own_fields import define_field, set_own_value
 from tests.operations.exact import id_of, small
@@ -157,6 +157,13 @@ MISSING = {
     "no opening stands in Mil House; nearest: Mill House": Scope(buildings=("Mil House",)),
     "no opening stands on a level Grund; nearest: Ground": Scope(levels=("Grund",)),
 }
+
+
+@pytest.mark.parametrize(
+    ("count", "said"), [(1, "Q1"), (5, "Q1, Q2, Q3, Q4, Q5"), (6, "Q1, Q2, Q3, Q4, Q5 and 1 more")]
+)
+def test_of_many_that_are_not_there_five_are_named(count, said):
+    assert missing_words([f"Q{n + 1}" for n in range(count)], []) == f"no opening has the mark {said}"
 
 
 @pytest.mark.parametrize("said", MISSING)

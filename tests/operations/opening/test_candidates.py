@@ -3,6 +3,7 @@
 import shutil
 from dataclasses import replace
 from decimal import Decimal
+from types import SimpleNamespace
 
 import pytest
 
@@ -10,7 +11,8 @@ from hwsched.fitting import fit
 from hwsched.model.project import open_project
 from hwsched.operations.findings.checking import Checked, check_openings
 from hwsched.operations.opening.candidates import candidates, parts_for
-from hwsched.values import Catalogue, Chosen
+from hwsched.values import Catalogue, Chosen, PointFit
+from tests.rules import scenario
 
 
 @pytest.fixture(scope="module")
@@ -82,3 +84,56 @@ def test_trying_is_ended_early_and_tells_how_far_it_is(openings):
     assert len(found) == 2
     assert told == [(1, 6), (2, 6)]
     assert isinstance(openings["M004"], Checked)
+
+
+SHORT, LONG = scenario.fit(), scenario.fit(lock_number="LONG")
+"""Two cylinders, each with a fit of its own around it; the longer one's has neither cam nor collar."""
+MOVED = replace(LONG, parts=(*LONG.parts, *(each for each in SHORT.parts if each.role in ("cam", "collar"))))
+"""The longer cylinder with all that stands around the shorter one."""
+FEW = replace(SHORT, parts=SHORT.parts[:1])
+UNPLACED = replace(SHORT, placement=None)
+
+
+def placed(*at, **facts):
+    return replace(MOVED, placement=scenario.place(*at, **facts))
+
+
+@pytest.mark.parametrize(
+    ("now", "tried", "changes"),
+    [
+        (SHORT, MOVED, ()),
+        (SHORT, LONG, ("no longer CAM, COL",)),
+        (FEW, FEW, ()),
+        # Five are new, of which four are named.
+        (FEW, scenario.fit(without=("coin-cell", "collar")), ("also CAM, UNIT, SCREW, CELL",)),
+        (FEW, scenario.fit(without=("collar",)), ("also CAM, UNIT, SCREW, CELL and 1 more",)),
+        # Four screws on one line, and two on another.
+        (SHORT, replace(MOVED, parts=(*MOVED.parts, scenario.fp("fastener", "SCREW", 2))), ("6 instead of 4 SCREW",)),
+        (UNPLACED, replace(MOVED, placement=None), ()),
+        (SHORT, replace(MOVED, placement=None), ("no unit is placed",)),
+        (UNPLACED, MOVED, ("a unit is placed",)),
+        (SHORT, placed(face="key"), ("the unit stands on the key face, straight",)),
+        (SHORT, placed(pattern="above"), ("the unit stands on the inside face, above",)),
+        (SHORT, placed(30.1), ("the unit stands 30.1 mm from the lock edge, 1010 mm above the floor",)),
+        (SHORT, placed(30.0, 1000.0), ("the unit stands 30 mm from the lock edge, 1000 mm above the floor",)),
+        # Nobody measures four hundredths of a millimetre.
+        (SHORT, placed(30.04, 1009.96), ()),
+        (SHORT, replace(MOVED, holes=(*SHORT.holes, scenario.hole(3.0, "fixing", count=4))), ("5 holes instead of 1",)),
+        # 228.6 - 200 mm are to spare.
+        (SHORT, replace(MOVED, cable=scenario.cable(210.0)), ("lead 18.6 mm to spare instead of 28.6 mm",)),
+        (SHORT, replace(MOVED, cable=scenario.cable(200.0, 250.0)), ("lead 50 mm to spare instead of 28.6 mm",)),
+        (SHORT, replace(MOVED, cable=scenario.cable(200.4)), ()),
+        (SHORT, replace(MOVED, cable=None), ()),
+    ],
+)
+def test_what_else_is_otherwise_is_told_of_two_fits(monkeypatch, now, tried, changes):
+    """From the shorter cylinder to the longer one, the fit with it being given."""
+    catalogue = scenario.catalogue(add=[scenario.part("LONG", "mortise-cylinder", length_mm=31.75)])
+    monkeypatch.setattr("hwsched.operations.opening.candidates.fit", lambda _asked: tried_for)
+    monkeypatch.setattr("hwsched.operations.opening.candidates.check", lambda _given, _fit: ())
+    kept = [each for each in tried.parts if each.role != "cylinder"]
+    tried_for = replace(tried, parts=(scenario.fp("cylinder", "LONG"), *kept))
+    checked = SimpleNamespace(point=lambda _number: PointFit(scenario.given(cat=catalogue), now))
+    (found,) = (each for each in candidates(checked, "cylinder", "mm") if each.part == "LONG")
+    assert found.fits
+    assert found.changes == changes

@@ -113,6 +113,12 @@ def test_a_hole_that_is_new_is_told_whole_and_one_that_moved_by_what_moved():
     assert in_words(moved, "mm")[1:] == ("40 mm", "44.5 mm")
 
 
+def test_what_is_so_or_not_is_said_as_yes_or_no():
+    stood = replace(FIT, holes=(replace(HOLE, by_template=False), FIT.holes[1]))
+    assert in_words(only(FIT, stood), "mm") == ("inside face, lead: by template", "yes", "no")
+    assert in_words(only(stood, FIT), "mm")[1:] == ("no", "yes")
+
+
 def test_holes_in_another_order_are_the_same_holes():
     assert differences(FIT, replace(FIT, holes=FIT.holes[::-1])) == ()
 
@@ -139,6 +145,7 @@ def test_what_is_no_longer_there_is_told_in_one_line_each():
 def test_refusals_of_one_part_by_one_rule_are_compared_together():
     twice = replace(FIT, refused=(MISS, replace(MISS, values={"short_mm": 3.0})))
     found = only(FIT, twice)
+    assert found.before == {"values": {"short_mm": 2.0}}
     assert found.after == [{"values": {"short_mm": 2.0}}, {"values": {"short_mm": 3.0}}]
 
 

@@ -12,8 +12,8 @@ import pytest
 from hwsched.fingerprint import engine
 from hwsched.model.project import open_project
 from hwsched.model.queries import by_opening, read_inputs
+from hwsched.operations.beside import Receiver, Sender
 from hwsched.operations.opening import several_cores
-from hwsched.operations.opening.fit_worker import Receiver, Sender
 from hwsched.operations.opening.fits_within import FitMemory, UnknownFitError
 from hwsched.operations.opening.lock_points import afresh
 from hwsched.operations.opening.several_cores import SeveralCores
@@ -118,7 +118,7 @@ def test_no_process_is_started_for_kinds_that_come_again(monkeypatch):
     """They are told from openings that all differ once some hundred have gone by."""
     started = []
     monkeypatch.setattr(SeveralCores, "_start", lambda _, count: started.append(count))
-    monkeypatch.setattr(several_cores, "_cores", lambda: 4)
+    monkeypatch.setattr(several_cores, "cores", lambda: 4)
 
     def go_through(kinds, many):
         memory, met = FitMemory(), set()

@@ -4,20 +4,23 @@ By hand, as in `test_lock_points`: the plate of 80 x 160 mm begins 29.85 mm from
 cylinder.
 """
 
+from dataclasses import replace
 from decimal import Decimal
 
 import pytest
 
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.opening.hand_choices import choose_part
-from hwsched.operations.opening.showing import show_openings
+from hwsched.operations.opening.showing import hole_record, show_openings
 from hwsched.operations.power.connecting import connect_openings
 from hwsched.operations.power.power_results import power_result
 from hwsched.operations.project.history import history
 from hwsched.operations.survey.editing import edit_facts
 from hwsched.operations.survey.own_fields import define_field, set_own_value
+from hwsched.values import Hole
 from tests.operations.exact import id_of, small
 from tests.operations.powered import WHO, circuit, closet, doors
+from tests.rules.scenario import given, leaf
 
 
 @pytest.fixture
@@ -109,3 +112,33 @@ def test_a_circuit_is_told_of_what_hangs_on_it(tmp_path):
             assert found.volts == at.volts
             assert found.volts["normal"] < next(n for n in worked_out[mark] if n.node == ids[mark]).volts["normal"]
         assert of(project, "3").circuit is None
+
+
+PAIR = given(leaves=(
+    leaf(position="active", thickness_mm=44.45, width_mm=914.4),
+    replace(leaf(position="inactive", thickness_mm=38.1, width_mm=609.6), id="second"),
+))  # fmt: skip
+
+
+@pytest.mark.parametrize(
+    ("position", "face", "start"),
+    [
+        ("active", "inside", (70.0, 1000.0, 0.0)),
+        # From the key face as far out as this leaf is thick, from the hinge edge as far over as it is wide.
+        ("active", "key", (70.0, 1000.0, 44.45)),
+        ("inactive", "key", (70.0, 1000.0, 38.1)),
+        ("active", "hinge-edge", (914.4, 1000.0, 70.0)),
+        ("inactive", "hinge-edge", (609.6, 1000.0, 70.0)),
+        ("inactive", "lock-edge", (0.0, 1000.0, 70.0)),
+        ("", "wall", (70.0, 1000.0, 0.0)),
+    ],
+)
+def test_a_hole_starts_in_its_own_leaf(position, face, start):
+    made = hole_record(PAIR, Hole("lead", position, face, 70.0, 1000.0, 12.7))
+    assert made.start_mm == pytest.approx(start)
+    assert made.through
+
+
+def test_a_hole_in_a_leaf_that_nobody_measured_starts_at_no_known_depth():
+    bare = given(lf=leaf(thickness_mm=None))
+    assert hole_record(bare, Hole("lead", "single", "key", 70.0, 1000.0, 12.7)).start_mm == (70.0, 1000.0, None)

@@ -10,7 +10,7 @@ from hwsched.operations.findings.checking import Checker, look_again, waiver_boo
 from hwsched.operations.findings.waivers import waive
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.opening.hand_choices import choose_part, place_unit
-from hwsched.operations.opening.trial_placement import against_place, with_unit_at
+from hwsched.operations.opening.trial_placement import against_place, place_costs, with_unit_at
 from tests.model.states import state
 from tests.operations.exact import TODAY, small
 from tests.operations.locked import WHO, id_of, yard
@@ -77,6 +77,23 @@ def test_the_window_has_to_lie_over_the_hole(plain, x_mm, y_mm, covers):
     assert against(plain, x_mm, y_mm) == (set() if covers else {"plate-covers-hole"})
 
 
+def test_what_a_place_costs_is_told_as_it_stands_and_as_it_is_tried(plain):
+    checked = looked(plain, "1")
+    stands = place_costs(checked)
+    # The lead's hole, and one screw at each corner of the plate; the lock edge is nearest.
+    assert (stands.holes, stands.errors, stands.against) == (5, 0, "")
+    assert stands.nearest == ("lock edge", pytest.approx(29.85))
+    lead = checked.points[0].fit.cable
+    assert (stands.lead_mm, stands.spare_mm) == (lead.length_mm, pytest.approx(228.6 - lead.length_mm))
+    tried = place_costs(with_unit_at(checked, 39.85, 950.0, Checker(), None))
+    assert (tried.holes, tried.nearest) == (5, ("lock edge", pytest.approx(39.85)))
+    assert tried.spare_mm == pytest.approx(228.6 - tried.lead_mm)
+    # The window's upper border is 60 mm up the plate: 0.1 mm below the hole.
+    low = place_costs(with_unit_at(checked, 29.85, 939.9, Checker(), None))
+    assert low.errors == 1
+    assert "0.1 mm" in low.against
+
+
 def test_notes_and_what_is_waived_forbid_no_place(tmp_path):
     """Every usual opening has notes on tools and keys."""
     with small(tmp_path / "y.hwsched", marks="1") as project:
@@ -100,6 +117,8 @@ def test_what_the_whole_project_waives_forbids_no_place_that_is_tried(tmp_path):
         tried = with_unit_at(looked(project, "1"), 29.85, 939.9, Checker(), waiver_book(project, TODAY))
         (said,) = [finding for finding in tried.findings if finding.rule == "plate-covers-hole"]
         assert (said.waived, said.severity) == (True, "error")
+        costs = place_costs(tried)
+        assert (costs.errors, costs.against) == (0, "")
 
 
 def test_a_waiver_of_another_place_forbids_on(tmp_path):

@@ -342,6 +342,15 @@ def test_a_successor_that_does_not_fit_says_why(yard):
     assert all("28.3 mm off its collar" in each.why for each in found)
 
 
+def test_a_successor_of_which_a_fact_is_missing_says_what_is_needed(yard):
+    usual = catalogue().get("CYL")
+    untold = {name: value for name, value in usual.attributes.items() if name != "length_mm"}
+    supersede(yard, "CYL", "CYL-2", replace(usual, number="CYL-2", attributes=untold))
+    found = successors(yard)
+    assert [(each.before, each.after) for each in found] == [("fits", "to-measure")] * 4
+    assert all(each.why.startswith("needs ") and "CYL-2" in each.why for each in found)
+
+
 def test_a_chosen_part_and_a_chain_of_successors(yard):
     choose_part(yard, id_of(yard, "2"), "cam", "CAM", who=WHO)
     newer = replace(catalogue().get("CAM"), number="CAM-3")

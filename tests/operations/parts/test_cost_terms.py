@@ -250,8 +250,9 @@ def test_what_is_left_out_stays_and_none_takes_away(yard):
 
 def test_a_rate_typed_in_small_letters_changes_the_one_that_is_there(yard):
     usual_terms(yard)
-    set_terms(yard, who=WHO, rates={"eur": "1.10"})
-    assert terms(yard).rates == {"EUR": "1.10"}
+    # And one of a currency of which a hundred are worth one.
+    set_terms(yard, who=WHO, rates={"eur": "1.10", "xts": "0.01"})
+    assert terms(yard).rates == {"EUR": "1.10", "XTS": "0.01"}
 
 
 REFUSED = {

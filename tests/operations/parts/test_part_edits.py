@@ -181,6 +181,9 @@ def test_where_a_part_is_used_by_fits_choices_sets_and_boxes(yard):
     use = where_used(yard, "UNIT")
     assert [(each.mark, each.role, each.quantity) for each in use.openings] == [(mark, "unit", 1.0) for mark in "1234"]
     assert [each.by_hand for each in use.openings] == [False, True, False, False]
+    # What is chosen for 2 waits for its fit: three openings need one each until then.
+    assert [each.in_fit for each in use.openings] == [True, False, True, True]
+    assert use.needed == 3.0
     assert (use.sets, use.boxes, use.follows) == ((("HS-1", "unit", 2.0),), (("RIM", 3.0),), ("RIM",))
     assert not where_used(yard, "NOSUCH").used
 

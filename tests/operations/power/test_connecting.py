@@ -15,7 +15,7 @@ from hwsched.operations.power.connecting import (
     set_route,
 )
 from hwsched.operations.power.power_results import power_result
-from hwsched.operations.project.history import undo
+from hwsched.operations.project.history import history, undo
 from hwsched.operations.survey.editing import edit_facts
 from tests.model.backends import furnished
 from tests.model.states import state
@@ -48,6 +48,22 @@ def test_each_hangs_by_a_run_of_its_own(project, present):
     assert changes.openings == {present["1"], present["3"]}
     # Estimated from the plan: 10 and 30 m along it, no rise (by hand).
     assert lines(project) == [("C1", "supply", "1", 10.0), ("C1", "supply", "3", 30.0)]
+
+
+def test_steps_are_named_by_one_opening_or_by_their_number(project, present):
+    both = [present["1"], present["2"]]
+    connect_openings(project, present["C1"], both, who=WHO)
+    connect_openings(project, present["C2"], both[:1], who=WHO)
+    disconnect_openings(project, both[:1], who=WHO)
+    connect_openings(project, present["C2"], both[:1], who=WHO)
+    disconnect_openings(project, both, who=WHO)
+    assert [step.summary for step in history(project)][-5:] == [
+        "Connect 2 openings to circuit C1 of PS1",
+        "Connect 1 to circuit C2 of PS2",
+        "Take 1 off its circuit",
+        "Connect 1 to circuit C2 of PS2",
+        "Take 2 openings off their circuits",
+    ]
 
 
 def test_lengths_measured_estimated_given_unknown(project, present):

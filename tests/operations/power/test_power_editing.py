@@ -99,6 +99,20 @@ def test_what_was_laid_is_read_back(project, present):
     assert (run.length_m, run.gauge, run.stranding, run.parallel, run.extra_ohm) == (4.0, "16 AWG", "solid", 2, 0.1)
 
 
+def test_a_supply_moves_to_another_level_or_building_and_keeps_the_other(project, present):
+    def place():
+        (supply,) = power(project).supplies
+        return supply.building, supply.level
+
+    assert place() == ("Main", "1")
+    edit_power_row(project, "supply", present["PS1"], {"level": "2"}, who=WHO)
+    assert place() == ("Main", "2")
+    edit_power_row(project, "supply", present["PS1"], {"building": "Annex"}, who=WHO)
+    assert place() == ("Annex", "2")
+    edit_power_row(project, "supply", present["PS1"], {"building": "Main", "level": "1", "standby_hours": 4}, who=WHO)
+    assert place() == ("Main", "1")
+
+
 def test_a_supply_is_laid_unless_said_otherwise(project, present):
     assert {s.name: s.use for s in power(project).supplies} == {"PS1": "laid"}
     add_supply(project, {"name": "PS2", "use": None}, who=WHO)

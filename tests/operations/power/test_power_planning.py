@@ -92,6 +92,31 @@ def test_planned_again_nothing_is_torn_up(project, yard):
     assert lines(project) == first
 
 
+@pytest.mark.parametrize("aim", ["least-cost", "fewest-supplies"])
+@pytest.mark.parametrize(
+    ("of_b", "laid_on", "own", "stays"),
+    [
+        # A door halfway between two supplies that stand: whichever feeds it, by 10 m of the same wire.
+        (30.0, "PA", "WIRE", True),
+        (30.0, "PB", "WIRE", True),
+        # A metre nearer to the other one; and by a wire that costs 30 a metre in place of 0.50.
+        (29.0, "PA", "WIRE", False),
+        (29.0, "PB", "WIRE", True),
+        (30.0, "PA", "DEAR", False),
+    ],
+)
+def test_what_lies_and_costs_no_more_than_a_plan_stays(project, aim, of_b, laid_on, own, stays):
+    write_catalogue(project)
+    more_parts(project, part("DEAR", "wire", 30.0, gauge="18 AWG", conductors=2, stranding="stranded"))
+    supplies = {name: closet(project, name, x_m=x) for name, x in (("PA", 10.0), ("PB", of_b))}
+    there = door(project, "1", plan_x_m=20.0)
+    connect_openings(project, circuit(project, supplies[laid_on], wire=own), [there], who=WHO)
+    fit_all(project)
+    found = propose_plan(project, "Main", aim=aim)
+    assert found.already == stays
+    assert bool(found.torn_up) != stays
+
+
 def test_work_weighs_as_it_costs(project, yard):
     set_terms(project, who=WHO, labour_per_hour="100")
     found = propose_plan(project, "Main")

@@ -29,6 +29,7 @@ from hwsched.operations.release import freezing, frozen_state
 from hwsched.operations.release.freezing import freeze
 from hwsched.operations.release.frozen_record import (
     Frozen,
+    OpeningRecord,
     PointRecord,
     bits_for,
     chunk_of,
@@ -308,6 +309,12 @@ def test_what_a_revision_leaves_out_is_what_the_program_takes_for_unsaid():
                 seen.add("needed")
     assert seen == {"made", "given", "needed"}
     assert msgspec.json.encode(compacted(Told)(Told("a"))) == b'{"name":"a"}'
+    # Of lock points and openings too: a fact that a later program adds makes nothing other than it was.
+    assert msgspec.json.encode(PointRecord()) == b"{}"
+    bare = OpeningRecord(compact_opening(Opening("o", "1")), (), (), (), "f")
+    assert msgspec.json.encode(bare) == (
+        b'{"opening":{"id":"o","mark":"1"},"leaves":[],"items":[],"points":[],"findings":"f"}'
+    )
     assert msgspec.json.decode(b'{"name":"a"}', type=type(compacted(Told)(Told("b")))).words == {}
 
 

@@ -15,6 +15,8 @@ from hwsched.operations.release.release_gate import missing, passages
 from hwsched.operations.survey.deliveries import OpenQuestion
 from hwsched.render.pdf import render_pdf
 from hwsched.rules import RULEBOOK
+from hwsched.rules.rule import DEFERS
+from hwsched.rules.wording import unknown
 from hwsched.values import Finding, Fit
 from hwsched.values.power import Circuit, CircuitResult, PowerFinding, PowerResult, Proof, Supply, SupplyResult
 from tests.documents.quay import WHO, make
@@ -78,6 +80,26 @@ def test_what_is_missing_is_said(quay):
 )
 def test_what_will_not_last_and_what_is_unknown_wait_for_a_person(finding, held):
     assert bool(held_back("1", [finding], PowerResult(), ())) is held
+
+
+def asking(rule, *needs):
+    """A warning that says nothing but that these facts are missing."""
+    said = unknown(needs, cure="")
+    cure = f"{said.cure} {DEFERS}"
+    return Finding(rule, "egress", "warning", said.message, "common practice", cure, needs=needs)
+
+
+def test_what_several_rules_ask_for_is_asked_for_once():
+    findings = [
+        asking("egress-direction", "opening.egress_toward"),
+        asking("free-inside", "opening.egress_toward"),
+        asking("panic-hardware", "opening.occupancy_group", "opening.egress_toward"),
+        asking("unit-weather", "part U-1.exposure"),
+    ]
+    assert held_back("1", findings, PowerResult(), ()) == (
+        "unknown: needs opening: Direction of egress; building or level: Occupancy group. Complete the survey.",
+        "unknown: needs part U-1.exposure. Complete the catalogue.",
+    )
 
 
 def test_the_rules_of_what_will_not_last_are_rules():

@@ -5,6 +5,7 @@ from dataclasses import replace
 import pytest
 
 from hwsched.model.errors import MissingRowError
+from hwsched.model.power_queries import read_power
 from hwsched.model.queries import read_inputs
 from hwsched.model.tables import OPENING_TABLE
 from hwsched.operations.findings.waivers import waive
@@ -12,6 +13,7 @@ from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.opening.hand_choices import choose_part
 from hwsched.operations.parts.cost_terms import set_terms
 from hwsched.operations.power.connecting import connect_openings
+from hwsched.operations.power.power_editing import edit_power_row, remove_power_row
 from hwsched.operations.project.history import undo
 from hwsched.operations.project.settings import set_settings
 from hwsched.operations.release.changed_lines import Changed
@@ -78,6 +80,9 @@ def test_a_part_chosen_by_hand_changes_parts_holes_and_place(yard):
     assert any(line.what == "Unit" and "edge" in line.after for line in opening.place)
     assert any(line.after.startswith("1 × pocket") for line in opening.holes)
     assert opening.findings
+    documents = {each.name: each.marks for each in document_differences(yard, compared(yard))}
+    # Its own sheets by its mark; what is one for the project counts the other unit, and has no marks.
+    assert (documents["packets"], documents["schedule"], documents["pick-list"]) == (("1",), (), ())
 
 
 def test_a_leaf_an_item_and_the_unknown(yard):
@@ -167,6 +172,28 @@ def test_what_a_circuit_feeds_and_its_runs(yard):
     assert lines["Run supply to 2"] == ("", "12 m, 18 AWG str, WIRE")
     assert "Opening 1" not in lines
     assert found.openings[0].mark == "2"
+    # What it feeds now has no fit either; nothing else is otherwise with the supply itself.
+    assert [line.what for line in found.others] == ["Supply PS1: finding circuit-known"]
+    assert compared(yard, "A").others == (Changed("Supply PS1", "", "there"),)
+
+
+def test_a_supply_that_differs_by_a_hair_and_one_that_is_gone(yard):
+    supply = closet(yard)
+    connect_openings(yard, circuit(yard, supply), [id_of(yard, "1")], who=WHO, length_m=9.0)
+    fit_openings(yard, who=WHO)
+    freeze(yard, who=WHO, today=TODAY)
+    with yard.reading() as connection:
+        (run,) = read_power(connection).runs
+    # A millionth of a metre more of wire: no page shows it, and it is not the same.
+    edit_power_row(yard, "run", run.id, {"length_m": 9.000001}, who=WHO)
+    found = compared(yard, "B")
+    assert (found.others, found.circuits) == (
+        (Changed("Supply PS1", "as it was", "otherwise, below what is shown"),), (),
+    )  # fmt: skip
+    remove_power_row(yard, "supply", supply, who=WHO)
+    found = compared(yard, "B")
+    assert found.others == (Changed("Supply PS1", "there", ""),)
+    assert [(each.name, each.kind) for each in found.circuits] == [("PS1 · C1", "gone")]
 
 
 def leaf_of(project, mark):

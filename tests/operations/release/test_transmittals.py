@@ -39,11 +39,12 @@ def files(tmp_path):
 
 def test_what_went_out_is_kept_and_comes_back_bit_for_bit(yard, files, tmp_path):
     freeze(yard, who=WHO)
-    transmit(yard, "Architect", files[:1], who=WHO, purpose="for approval", revision="a")
+    transmit(yard, "Architect", files[:1], who=WHO, purpose="for approval", note="by hand", revision="a")
     content = files[0].read_bytes()
     files[0].write_bytes(b"%PDF-1.4 printed again since")
     (sent,) = transmittals(yard)
     assert (sent.number, sent.person, sent.recipient, sent.purpose) == (1, WHO, "Architect", "for approval")
+    assert sent.note == "by hand"
     assert [(each.name, each.revision, each.size) for each in sent.files] == [("schedule.pdf", "A", len(content))]
     assert sent.files[0].hash == hashlib.sha256(content).hexdigest()
     (back,) = fetch_transmittal(yard, 1, tmp_path / "back")
@@ -56,6 +57,7 @@ def test_what_went_out_is_kept_and_comes_back_bit_for_bit(yard, files, tmp_path)
 def test_files_of_one_name_are_told_apart_by_their_folders(yard, files):
     transmit(yard, "Client", files, who=WHO)
     (sent,) = transmittals(yard)
+    assert (sent.purpose, sent.note) == ("", "")
     assert {each.name for each in sent.files} == {"mill-schedule.pdf", "annexe-schedule.pdf"}
     with pytest.raises(ValueRefusedError, match="named twice"):
         transmit(yard, "Client", [files[0], files[0]], who=WHO)

@@ -13,13 +13,15 @@ from hwsched.exchange.survey.facts import Decisions
 from hwsched.model.chain import broken_links
 from hwsched.model.errors import MissingRowError, NotUndoableError
 from hwsched.model.project import open_project
-from hwsched.model.queries import retired_openings
+from hwsched.model.queries import read_extra, retired_openings
+from hwsched.model.tables import OPENING_TABLE
 from hwsched.operations.project.history import history, redo, redo_one, undo_one
 from hwsched.operations.survey.answering import answer_questions
-from hwsched.operations.survey.deliveries import deliveries, open_questions, take_back
-from hwsched.operations.survey.editing import edit_facts
+from hwsched.operations.survey.deliveries import deliveries, lines_of_delivery, open_questions, take_back
+from hwsched.operations.survey.editing import edit_facts, remove
 from hwsched.operations.survey.open_counts import open_counts
 from hwsched.operations.survey.origins import origins
+from hwsched.operations.survey.own_fields import define_field
 from hwsched.operations.survey.survey_import import import_survey, preview_survey
 from tests.model.states import state
 from tests.once import copied
@@ -119,6 +121,26 @@ def test_what_is_left_open_is_answered_later_without_the_file(project, tmp_path)
     assert (preview.left, facts_of(project, "102")) == ((), ("20", 36))
 
 
+def test_what_a_delivery_did_is_told_row_by_row(project, tmp_path):
+    (first,) = deliveries(project)
+    lines = lines_of_delivery(project, first)
+    # Row 2 of the file, below its heading, is 101: an opening with one leaf. The one sheet of a CSV has its name.
+    assert sorted(line for line in lines if line.startswith("101")) == [
+        "101 leaf: new (doors.csv, doors, row 2)",
+        "101: new (doors.csv, doors, row 2)",
+    ]
+    taken(project, tmp_path, with_rows(**{"102": FIRST[1].replace("36", "38").replace("45 min", "20 min")}))
+    assert sorted(lines_of_delivery(project, deliveries(project)[-1])) == [
+        '102 leaf: changed: Leaf width 36" -> 38" (doors.csv, doors, row 3)',
+        "102: changed: Fire rating 45 min -> 20 min (doors.csv, doors, row 3)",
+    ]
+    # What has gone since is still told: the opening by its mark, and its leaf as one of those gone.
+    remove(project, "opening", openings(project)["101"].opening.id, who="ann")
+    gone = set(lines_of_delivery(project, first)) - set(lines)
+    assert gone == {"an opening that is gone: new (doors.csv, doors, row 2)"}
+    assert "101: new (doors.csv, doors, row 2)" in lines_of_delivery(project, first)
+
+
 def test_what_the_file_should_name_is_asked_and_retired_on_a_person_s_word(project, tmp_path):
     preview = taken(project, tmp_path, with_rows(**{"104": None, "106": None}))
     assert left(project) == [("gone", "104"), ("gone", "106")]
@@ -194,6 +216,42 @@ def test_by_hand_and_blank_are_asked_and_answered_by_cell(project, tmp_path):
     now = openings(project)
     assert (now["104"].opening.hand, now["104"].leaves[0].thickness_mm, now["101"].opening.hand) == (None, 44.45, "RH")
     assert (left(project), taken(project, tmp_path, rows).left) == ([], ())
+
+
+@pytest.mark.parametrize(
+    ("decided", "facts", "asked"),
+    [
+        ({"emptied": frozenset({"hand"})}, (None, 44.45, "RH"), ["blank", "by-hand"]),
+        ({"emptied": frozenset({"all"})}, (None, None, "RH"), ["by-hand"]),
+        ({"over_hand": frozenset({"hand"})}, ("LH", 44.45, "LHR"), ["blank", "blank"]),
+        ({"over_hand": frozenset({"all"})}, ("LH", 44.45, "LHR"), ["blank", "blank"]),
+        # Of facts that nobody set by hand, and that are not blank.
+        ({"over_hand": frozenset({"thickness_mm"})}, ("LH", 44.45, "RH"), ["blank", "blank", "by-hand"]),
+        ({"emptied": frozenset({"rating"})}, ("LH", 44.45, "RH"), ["blank", "blank", "by-hand"]),
+    ],
+)
+def test_by_hand_and_blank_are_answered_by_fact_or_all_at_once(project, tmp_path, decided, facts, asked):
+    by_hand(project, "101", "hand", "RH")
+    taken(project, tmp_path, with_rows(**{"101": FIRST[0].replace("LH", "LHR"), "104": "104,1,Hall,Stair,,36,,90 min"}))
+    decide(project, **decided)
+    now = openings(project)
+    assert (now["104"].opening.hand, now["104"].leaves[0].thickness_mm, now["101"].opening.hand) == facts
+    assert [kind for kind, _ in left(project)] == asked
+
+
+@pytest.mark.parametrize(("answer", "held"), [("file", "BB"), ("held", "AA")])
+def test_a_field_of_the_project_s_own_is_answered_later_too(project, tmp_path, answer, held):
+    define_field(project, "opening", "key_group", "Key group", "text", who="ann")
+    header = "Mark,Level,Key group"
+    for group, told in (("AA", "new=file"), ("BB", "changed=ask")):
+        options = SurveyOptions(decisions=words(told))
+        import_survey(project, delivery(tmp_path, [f"101,1,{group}"], header), options, who="surveyor")
+    assert ("changed", "101") in left(project)
+    decide(project, f"changed:key_group@101={answer}")
+    one = openings(project)["101"].opening.id
+    with project.reading() as connection:
+        assert read_extra(connection, OPENING_TABLE)[one] == {"key_group": held}
+    assert left(project) == []
 
 
 def test_an_empty_cell_beside_what_was_only_ever_said_by_hand_is_no_question(project, tmp_path):
@@ -370,3 +428,20 @@ def test_each_fact_says_its_file_sheet_cell_delivery_and_person(project, tmp_pat
         f"set by foreman in step {hand.step}",
     )
     assert found["Opening", "mark"].said == "delivery 1: doors.csv, sheet doors, cell A3; taken in by surveyor"
+
+
+def test_of_a_pair_each_leaf_has_the_cell_of_its_own_column(project, tmp_path):
+    header = "Mark,Level,Active leaf width,Inactive leaf width,Thickness"
+    path = delivery(tmp_path, ["P-1,1,36,24,1 3/4"], header)
+    import_survey(project, path, SurveyOptions(), who="surveyor")
+    found = origins(project, openings(project)["P-1"].opening.id)
+    cells = {
+        (each.where, each.fact): (each.shown, each.cell) for each in found if each.fact in ("width_mm", "thickness_mm")
+    }
+    assert cells == {
+        ("Leaf active", "width_mm"): ('36"', "C2"),
+        ("Leaf inactive", "width_mm"): ('24"', "D2"),
+        # One column for both.
+        ("Leaf active", "thickness_mm"): ('1 3/4"', "E2"),
+        ("Leaf inactive", "thickness_mm"): ('1 3/4"', "E2"),
+    }

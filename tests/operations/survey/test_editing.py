@@ -1,12 +1,15 @@
 """Editing by hand: one change set each, refused whole, and kept apart from what others did meanwhile."""
 
 import pytest
+from sqlalchemy import select
 
 from hwsched.model import errors
 from hwsched.model.history import changes_of, history
 from hwsched.model.queries import read_inputs
+from hwsched.model.tables import ITEM_TABLE
 from hwsched.operations.project.history import undo
 from hwsched.operations.survey.editing import add_item, add_leaf, add_opening, edit_fact_text, edit_facts, remove
+from hwsched.operations.survey.expected import Expected
 from tests.model.backends import furnished
 from tests.model.states import rows_of, state
 
@@ -160,6 +163,12 @@ def test_leaves_and_items_keep_their_order(project, opening):
     found = given(project, opening)
     assert [item.kind for item in found.items] == ["lock", "closer", "viewer"]
     assert [leaf.position for leaf in found.leaves] == ["single", "inactive"]
+    # Numbered as a survey that is taken in numbers them; what is removed leaves its number free.
+    remove(project, "existing_item", found.items[1].id, who="ann")
+    add_item(project, opening, {"kind": "pull"}, who="ann")
+    with project.reading() as connection:
+        numbered = connection.execute(select(ITEM_TABLE.c.kind, ITEM_TABLE.c.ordinal)).all()
+    assert sorted(numbered, key=lambda row: row.ordinal) == [("lock", 0), ("viewer", 2), ("pull", 3)]
     with pytest.raises(errors.MissingRowError):
         add_item(project, "nobody", {"kind": "lock"}, who="ann")
 
@@ -199,3 +208,61 @@ def test_a_bare_number_is_in_the_fact_s_own_unit_and_only_a_length_in_the_projec
         (found,) = (c.opening for c in read_inputs(connection) if c.opening.id == opening)
     assert (found.plan_x_m, found.temperature_low_c, found.operations_per_day) == (12.0, 5.0, 40.0)
     assert found.frame_stop_mm == pytest.approx(50.8)
+
+
+UNREAD = errors.ValueRefusedError("Frame stop on the leaf", "'abc' is no length")
+STOP, OTHER = 0.625 * 25.4, 0.75 * 25.4
+"""Shown as 5/8" and 3/4"."""
+
+
+@pytest.mark.parametrize(
+    ("held", "said", "wanted"),
+    [
+        (STOP, Expected("5/8", STOP), OTHER),
+        # Typed in another unit it comes to the same but for rounding.
+        (STOP, Expected("15.8750001 mm", STOP + 1e-7), OTHER),
+        # As the project shows it, though it cannot be read so.
+        (STOP, Expected(' 5/8" ', unread=UNREAD), OTHER),
+        (None, Expected("unknown", unread=UNREAD), OTHER),
+        (None, Expected(""), OTHER),
+        (STOP, Expected("5/8", STOP), None),
+        # It is so already: whatever was there before, nobody loses anything.
+        (STOP, Expected("1/2", 12.7), STOP),
+        (STOP, Expected("abc", unread=UNREAD), STOP),
+    ],
+)
+def test_an_edit_is_made_where_a_fact_is_as_a_person_says(project, opening, held, said, wanted):
+    edit_facts(project, "opening", opening, {"frame_stop_mm": held}, who="ann")
+    edit_facts(project, "opening", opening, {"frame_stop_mm": wanted}, who="ben", was={"frame_stop_mm": said})
+    assert given(project, opening).opening.frame_stop_mm == wanted
+
+
+@pytest.mark.parametrize(
+    ("held", "said", "wanted"),
+    [
+        (STOP, Expected("1/2", 12.7), OTHER),
+        (STOP, Expected("15.87501 mm", STOP + 1e-5), OTHER),
+        (STOP, Expected(""), OTHER),
+        (None, Expected("5/8", STOP), OTHER),
+        (STOP, Expected("1/2", 12.7), None),
+    ],
+)
+def test_an_edit_of_what_is_otherwise_is_a_question(project, opening, held, said, wanted):
+    for value in (10.0, held):
+        edit_facts(project, "opening", opening, {"frame_stop_mm": value}, who="ann")
+    before = state(project)
+    with pytest.raises(errors.ConflictError) as refused:
+        edit_facts(project, "opening", opening, {"frame_stop_mm": wanted}, who="ben", was={"frame_stop_mm": said})
+    (clash,) = refused.value.clashes
+    shown = {None: "unknown", STOP: '5/8"', OTHER: '3/4"'}
+    assert (clash.seen, clash.present, clash.wanted) == (said.text or "unknown", shown[held], shown[wanted])
+    # The first step added the opening; who gave the fact its value is told, with that step.
+    assert (clash.who, clash.step) == ("ann", 3)
+    assert state(project) == before
+
+
+def test_what_cannot_be_read_is_refused_where_it_is_not_what_stands_there(project, opening):
+    edit_facts(project, "opening", opening, {"frame_stop_mm": STOP}, who="ann")
+    was = {"frame_stop_mm": Expected("abc", unread=UNREAD)}
+    with pytest.raises(errors.ValueRefusedError, match="'abc' is no length"):
+        edit_facts(project, "opening", opening, {"frame_stop_mm": OTHER}, who="ben", was=was)

@@ -3,14 +3,16 @@
 from dataclasses import replace
 
 import pytest
+from sqlalchemy import select
 
 from hwsched.exchange.survey import renaming
 from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.exchange.survey.facts import Decisions, SurveyedLeaf, SurveyedOpening
 from hwsched.model.project import create_project, open_project
 from hwsched.model.queries import read_inputs
+from hwsched.model.tables import IMPORT_MAPPING, ITEM_TABLE
 from hwsched.operations.project.history import undo
-from hwsched.operations.survey.editing import add_opening
+from hwsched.operations.survey.editing import add_item, add_opening, remove
 from hwsched.operations.survey.survey_import import import_survey, preview_survey
 from hwsched.operations.survey.typed_values import type_in
 from tests.once import copied
@@ -177,6 +179,19 @@ def test_a_blank_cell_of_an_item_is_said_too_and_emptied_on_a_person_s_word(proj
     assert [mark for mark, (backset,) in backsets.items() if backset is None] == ["101", "D-103"]
 
 
+def test_what_a_file_adds_comes_after_what_is_there_though_something_was_removed(project, tmp_path):
+    one = openings(project)["101"].opening.id
+    viewer, _ = (add_item(project, one, {"kind": kind}, who="ann")[1] for kind in ("viewer", "pull"))
+    remove(project, "existing_item", viewer, who="ann")
+    taken(project, tmp_path, with_locks(*["mortise,2 3/4,9"] * 6), LOCKED)
+    first, *more = [item.kind for item in openings(project)["101"].items]
+    assert (first, sorted(more)) == ("pull", ["lite", "lock"])
+    with project.reading() as connection:
+        numbered = connection.execute(select(ITEM_TABLE.c.ordinal).where(ITEM_TABLE.c.opening_id == one)).scalars()
+        # The pull has kept its own; two of one number would stand now this way, now that.
+        assert sorted(numbered) == [1, 2, 3]
+
+
 def by_hand(project, mark, fact, text):
     given = openings(project)[mark]
     type_in(project, "opening", given.opening.id, fact, text, who="foreman")
@@ -304,3 +319,21 @@ def test_marks_are_not_laid_each_beside_each(project, monkeypatch):
         return len(counted)
 
     assert comparisons(400) <= 5 * comparisons(100)
+
+
+@pytest.mark.parametrize(
+    ("name", "word"),
+    [("decimal", "comma"), ("counts", "one"), ("pairs", "leaf"), ("tables", "left-out"), ("openings_in", "rows")],
+)
+def test_how_a_file_is_read_is_remembered_though_it_changes_nothing(project, tmp_path, name, word):
+    def remembered():
+        with project.reading() as connection:
+            (mapping,) = connection.execute(select(IMPORT_MAPPING.c.mapping)).scalars()
+        return mapping.get(name, "")
+
+    path, before = delivery(tmp_path, FIRST), remembered()
+    assert import_survey(project, path, SurveyOptions(), who="surveyor").preview.changed == ()
+    # Nothing was said, and nothing is kept.
+    assert remembered() == before != word
+    import_survey(project, path, SurveyOptions(**{name: word}), who="surveyor")
+    assert remembered() == word

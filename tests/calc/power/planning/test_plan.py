@@ -12,6 +12,7 @@ from hwsched.calc.power.circuit_tree import Network
 from hwsched.calc.power.planning import margins, plan
 from hwsched.calc.power.planning.plan import plan_power
 from hwsched.calc.power.planning.question import AIMS, Drawn, NoPlanError, PlanOpening, PlanPlace, Question, Size, Wire
+from hwsched.calc.power.planning.small_search import MOST_OPENINGS
 from tests.calc.oracles import case_count
 from tests.calc.oracles.planning import best_plan
 from tests.calc.power.planning.questions import question_of, random_numbers
@@ -193,6 +194,26 @@ def test_the_greatest_margin_where_one_is_nearer_over_another_than_by_its_own_wa
     assert found.margin_v == pytest.approx(2.19)
 
 
+def test_of_two_orders_of_a_chain_the_roomier_one_counts_whichever_is_found_first():
+    """One is 10 m from the closet; from there 5 m lead to another, and 6 m to one that needs a volt more."""
+    doors = row_of_doors(3, needed=9.0)
+    needy = replace(doors.openings[2], drawn={"12 V": Drawn(0.3, 0.1, 0.3, 10.0)})
+    found = plan_power(
+        replace(
+            doors,
+            openings=(*doors.openings[:2], needy),
+            to_place_m=[[None], [10.0], [None]],
+            between_m=[[None, 5.0, 5.0], [5.0, None, 6.0], [5.0, 6.0, None]],
+        ),
+        "most-margin",
+    )
+    (leg,) = found.legs
+    # By the shortest steps it would be the last, at 20 m. Thick: at 16 m it shares 10, 16 and 16 m with all three at
+    # 0.1 A, and takes 0.2 A more itself: 0.03 ohm x (42 x 0.1 + 16 x 0.2) = 0.222 V of 1.4 V; at 20 m 0.255 V.
+    assert leg.openings == ("1", "2", "0")
+    assert found.margin_v == pytest.approx(1.4 - 0.222)
+
+
 def test_a_margin_of_which_a_greater_one_is_not_ruled_out_says_so(monkeypatch):
     monkeypatch.setattr(margins, "_WHOLE", 0)
     monkeypatch.setattr(margins, "_TIMES", 1)
@@ -202,6 +223,36 @@ def test_a_margin_of_which_a_greater_one_is_not_ruled_out_says_so(monkeypatch):
     assert found.margin_left_v == pytest.approx(1.35)
     assert not found.proved_best
     assert "up to 1.35 V more margin" in found.proved
+
+
+@pytest.mark.parametrize("aim", ["least-cost", "least-wire"])
+def test_what_has_no_room_nearby_is_fed_from_afar_whatever_that_costs(aim, monkeypatch):
+    """A closet one metre away gives 0.3 A, for one of two; the other opening is 1000 m from the next closet."""
+    monkeypatch.setattr(plan, "MOST_OPENINGS", 0)
+    doors = row_of_doors(2, needed=1.0, shapes=frozenset({"home-run"}))
+    places = tuple(
+        PlanPlace(name, (Size("S", "12 V", amps, 11.4, 1.0),), 1) for name, amps in (("near", 0.3), ("far", 5.0))
+    )
+    found = plan_power(replace(doors, places=places, to_place_m=[[1.0, 1000.0]] * 2), aim)
+    # Thick: 1000 m of 0.03 ohm with 0.3 A lose 9 V of 10.4 V; thin would lose 30 V.
+    assert sorted((leg.place, leg.wire_m) for leg in found.legs) == [("far", 1000.0), ("near", 1.0)]
+    assert next(leg.wire for leg in found.legs if leg.place == "far") == "thick"
+    assert found.wire_m == pytest.approx(1001.0)
+
+
+@pytest.mark.parametrize(("most", "metres"), [(3, 45.0), (2, 55.0), (1, 75.0)])
+@pytest.mark.parametrize("openings", [MOST_OPENINGS, 0])
+def test_a_leg_takes_as_many_openings_as_it_may(monkeypatch, openings, most, metres):
+    """Doors at 10, 20 and 30 m along a cable way, each 5 m off it, tried out or searched by prices."""
+    monkeypatch.setattr(plan, "MOST_OPENINGS", openings)
+    doors = row_of_doors(3, needed=5.0, most_on_leg=most)
+    along = replace(
+        doors,
+        to_place_m=[[15.0], [25.0], [35.0]],
+        between_m=[[abs(i - j) * 10.0 + 10.0 if i != j else None for j in range(3)] for i in range(3)],
+    )
+    # All on one way, 35 + 5 + 5 m; two of them, 35 + 5 m, and the nearest by itself, 15 m; each by itself.
+    assert plan_power(along, "least-wire").wire_m == pytest.approx(metres)
 
 
 def test_only_the_shapes_that_are_asked_for():

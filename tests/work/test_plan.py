@@ -530,6 +530,8 @@ SAID = (
     ("mortise-cylinder-off", "patch's covers", lambda s: s.material == "glass"),
     ("drill-lead", "lean the bit", slanted),
     ("drill-lead", "with the jig on the bolt holes", lambda s: slanted(s) and s.lock_form == "bored"),
+    ("drill-lock", "for the reader", lambda s: s.leaf is None),
+    ("drill-lock", "for the new lock", lambda s: s.leaf is not None),
     ("drill-pocket", "Mill or saw and file", lambda s: s.material == "aluminium"),
     ("drill-pocket", "Mortise", lambda s: s.material != "aluminium"),
     ("drill-pilots", "the empty housing's plate", edge),

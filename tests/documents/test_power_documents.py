@@ -514,9 +514,9 @@ def test_the_calendar_says_of_each_pack_what_is_known_and_what_ends_it():
 
 def test_an_opening_of_which_one_lock_point_has_no_fit_has_no_power_page():
     view = yard([run("supply", "a")])
-    (supplied,) = view.openings[0].points
-    assert power_blocks(view, replace(view.openings[0], points=(supplied, PointFit(supplied.given, None)))) == []
-    assert power_blocks(view, replace(view.openings[0], points=(supplied, supplied))) != []
+    (point,) = view.openings[0].points
+    assert power_blocks(view, replace(view.openings[0], points=(point, PointFit(point.given, None)))) == []
+    assert power_blocks(view, replace(view.openings[0], points=(point, point))) != []
 
 
 def test_a_supply_on_which_nothing_hangs_yet_takes_no_goods():

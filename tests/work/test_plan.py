@@ -530,6 +530,8 @@ SAID = (
     ("mortise-cylinder-off", "patch's covers", lambda s: s.material == "glass"),
     ("drill-lead", "lean the bit", slanted),
     ("drill-lead", "with the jig on the bolt holes", lambda s: slanted(s) and s.lock_form == "bored"),
+    ("drill-lock", "for the reader", lambda s: s.leaf is None),
+    ("drill-lock", "for the new lock", lambda s: s.leaf is not None),
     ("drill-pocket", "Mill or saw and file", lambda s: s.material == "aluminium"),
     ("drill-pocket", "Mortise", lambda s: s.material != "aluminium"),
     ("drill-pilots", "the empty housing's plate", edge),
@@ -916,8 +918,8 @@ def test_without_power_an_opening_does_what_its_parts_and_what_stays_are_said_to
     ):
         strike = Item("strike", kind="electric-strike", disposition=disposition, fail="fail-safe")
         assert without_power(replace(s, given=replace(s.given, items=(*s.given.items, strike)))) == said
-    at_lift = situation_of(of_mark("LIFT").points[0])
-    assert without_power(at_lift) == "unknown: needs the fail mode of what the reader opens"
+    reader = situation_of(of_mark("LIFT").points[0])
+    assert without_power(reader) == "unknown: needs the fail mode of what the reader opens"
 
 
 def test_what_cuts_and_what_the_cutting_wants_is_carried(quay, of_mark):

@@ -301,8 +301,8 @@ def test_openings_that_are_not_fitted_for_the_same_reason_are_one_line(quay):
     assert [line["Mark"] for line in found] == [", ".join(each.mark for each in stale), "UNSEEN"]
     assert found[0]["Status"] == "Not worked out"
     assert found[0]["Why"] == f"No fit counts: {stale[0].unfitted}. Fit the opening."
-    seen = [each for each in quay.openings if each.mark != "UNSEEN"]
-    said = [block.text for block in blocks(SCHEDULE.build(replace(quay, openings=tuple(seen)), None))
+    known = [each for each in quay.openings if each.mark != "UNSEEN"]
+    said = [block.text for block in blocks(SCHEDULE.build(replace(quay, openings=tuple(known)), None))
             if isinstance(block, Paragraph)]  # fmt: skip
     assert "None: every opening fits." in said
 

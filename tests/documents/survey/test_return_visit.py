@@ -69,10 +69,10 @@ def test_each_building_has_its_page_and_what_has_none_too():
 
 def test_beside_a_reader_the_wall_is_measured():
     """Its leaf's thickness is the wall's; where leaves lack it too both are named."""
-    at_lift = visit("L", "leaf.thickness_mm", form="lift")
-    assert found(sheet(at_lift))[0][1] == "wall: Thickness of wall or enclosure"
-    assert lines(sheet(at_lift), "Missing facts")[0]["Fact"] == "wall: Thickness of wall or enclosure"
-    both = sheet(at_lift, visit("1", "leaf.thickness_mm"))
+    reader = visit("L", "leaf.thickness_mm", form="lift")
+    assert found(sheet(reader))[0][1] == "wall: Thickness of wall or enclosure"
+    assert lines(sheet(reader), "Missing facts")[0]["Fact"] == "wall: Thickness of wall or enclosure"
+    both = sheet(reader, visit("1", "leaf.thickness_mm"))
     assert lines(both, "Missing facts")[0]["Fact"] == "leaf: Leaf thickness; wall: Thickness of wall or enclosure"
     assert [row[1] for row in found(both)] == ["wall: Thickness of wall or enclosure", "leaf: Leaf thickness"]
     # All else of a reader is called as everywhere.

@@ -12,7 +12,7 @@ from functools import cache
 from typing import Final
 
 from hwsched.attributes.of_parts import SIGNAL_OPENS, SIGNAL_REFUSES, SIGNAL_WEAK, STANDING_UA, TextName
-from hwsched.language import phrase
+from hwsched.language import phrase, phrase_of_count
 from hwsched.paths import RESOURCES
 from hwsched.work.situation import Situation
 from hwsched.work.steps.bench import at_unit
@@ -126,4 +126,6 @@ def _signal(s: Situation, name: TextName, when: str) -> str:
 
 def _cam(s: Situation) -> str:
     turns = s.fit.stack.turns if s.fit.stack is not None else 0
-    return phrase("{turns} turns beyond centre", turns=turns) if turns else phrase("at centre")
+    if not turns:
+        return phrase("at centre")
+    return phrase_of_count("{count} turn beyond centre", "{count} turns beyond centre", turns)

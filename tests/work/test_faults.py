@@ -77,7 +77,7 @@ def test_where_the_cam_stands_and_what_nobody_knows_is_said(at):
     """CYL goes in by 28 turns, its cam at the case's centre; by one more it would stand one turn beyond."""
     wood = at("WOOD")
     beyond = replace(wood, fit=replace(wood.fit, stack=replace(wood.fit.stack, turns=1)))
-    for s, cam in ((wood, "at centre"), (beyond, "1 turns beyond centre")):
+    for s, cam in ((wood, "at centre"), (beyond, "1 turn beyond centre")):
         assert any(cam in text for texts in said(s).values() for text in texts)
     bare = replace(wood, fit=replace(wood.fit, battery=None, stack=None))
     told = [text for texts in said(bare).values() for text in texts]

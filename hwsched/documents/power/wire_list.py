@@ -4,7 +4,7 @@ from hwsched.calc.power.supply_practice import wire_waste
 from hwsched.documents import words
 from hwsched.documents.power.power_words import far, name_of
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.quantities import LengthStyle, run_unit
 from hwsched.render.blocks import TICK, Block, Cell, Column, Document, Heading, Paragraph, Section, Table
 from hwsched.wiring.goods import ROLES, Bill
@@ -188,10 +188,11 @@ def _reels(lines: tuple[WireLine, ...], style: LengthStyle) -> list[Block]:
             blocks.append(Paragraph(text, "small"))
         if line.spliced:
             join = "joined" if line.kind == "raceway" else "spliced"
-            text = phrase(
-                "{part}: {spliced} pieces are longer than a {what} and are {join}; order them in one length.",
+            text = phrase_of_count(
+                "{part}: {count} piece is longer than a {what} and is {join}; order it in one length.",
+                "{part}: {count} pieces are longer than a {what} and are {join}; order them in one length.",
+                line.spliced,
                 part=line.part,
-                spliced=line.spliced,
                 what=what,
                 join=join,
             )

@@ -4,7 +4,7 @@ from typing import Final
 
 from hwsched.documents import words
 from hwsched.documents.view import OpeningView, ProjectView
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import Facts
 from hwsched.rules.reading import leaf_hand, leaf_name, lock_item, lock_leaf
@@ -139,7 +139,11 @@ def fit_facts(situation: Situation, style: LengthStyle) -> list[tuple[str, str]]
     elif fit.stack is not None and abs(fit.stack.projection_mm) < _LEVEL_MM and not fit.stack.turns:
         pairs.append((phrase("Cylinder head"), phrase("level with the trim")))
     elif fit.stack is not None:
-        turns = phrase(", cam plane {turns} turns beyond centre", turns=fit.stack.turns) if fit.stack.turns else ""
+        count = fit.stack.turns
+        turns = phrase_of_count(
+            ", cam plane {count} turn beyond centre", ", cam plane {count} turns beyond centre", count
+        )
+        turns = turns if count else ""
         pairs.append(
             (
                 phrase("Cylinder head"),

@@ -11,7 +11,7 @@ from hwsched.documents.release.heading_facts import heading_facts
 from hwsched.documents.stock.box_contents import little_of
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.kept_sentences import kept_phrase
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
 from hwsched.rules.reading import LOCK_ROLES, lock_item, lock_leaf
@@ -478,7 +478,11 @@ def _why_not(at: PointFit) -> list[str]:
     needs = [phrase("needs {label}: {blocks}", label=need.label, blocks=need.blocks) for need in at.fit.needs]
     refused = [f"{refusal.part}: {refusal.reason}" for refusal in at.fit.refused[:4]]
     more = len(at.fit.refused) - len(refused)
-    why = needs + refused + ([phrase("and {more} more refusals", more=more)] if more > 0 else [])
+    why = (
+        needs
+        + refused
+        + ([phrase_of_count("and {count} more refusal", "and {count} more refusals", more)] if more > 0 else [])
+    )
     return [f"{at.given.point.name}: {line}" for line in why] if at.given.point.name else why
 
 

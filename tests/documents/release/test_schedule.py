@@ -276,7 +276,7 @@ def test_hundreds_of_marks_are_listed_as_wide_as_the_page_and_none_is_lost(quay)
         assert {f"W{number}" for number in range(60)} <= set(marks)
 
 
-@pytest.mark.parametrize(("count", "more"), [(4, ""), (5, "and 1 more refusals"), (7, "and 3 more refusals")])
+@pytest.mark.parametrize(("count", "more"), [(4, ""), (5, "and 1 more refusal"), (7, "and 3 more refusals")])
 def test_of_many_refusals_four_are_named_and_the_others_counted(quay, count, more):
     refused = tuple(Refusal(f"P{n}", "unit", "plate-within-leaf", f"short by {n} mm") for n in range(count))
     fit = Fit("does-not-fit", refused=refused)

@@ -478,11 +478,9 @@ def _why_not(at: PointFit) -> list[str]:
     needs = [phrase("needs {label}: {blocks}", label=need.label, blocks=need.blocks) for need in at.fit.needs]
     refused = [f"{refusal.part}: {refusal.reason}" for refusal in at.fit.refused[:4]]
     more = len(at.fit.refused) - len(refused)
-    why = (
-        needs
-        + refused
-        + ([phrase_of_count("and {count} more refusal", "and {count} more refusals", more)] if more > 0 else [])
-    )
+    why = needs + refused
+    if more > 0:
+        why.append(phrase_of_count("and {count} more refusal", "and {count} more refusals", more))
     return [f"{at.given.point.name}: {line}" for line in why] if at.given.point.name else why
 
 

@@ -7,7 +7,7 @@ known.
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass
 from math import isfinite
-from typing import Final
+from typing import Final, cast
 
 from hwsched.attributes import Attribute, Value, accepted_by, show_value, within_limits
 from hwsched.catalogue.kind import PartKind
@@ -82,6 +82,7 @@ def problems_of(attributes: Mapping[str, Value], kind: PartKind) -> list[PartPro
             sound[name] = value
     found += _lone(attributes, declared)
     found += _misplaced(sound)
+    found += _uncovered(sound)
     found += _disordered(sound, declared)
     return found
 
@@ -133,6 +134,24 @@ def _misplaced(sound: Mapping[str, Value]) -> Iterator[PartProblem]:
     if isinstance(screws, int | float) and screws != len(places):
         message = f"Screw places are {len(places)}, but Screws is {screws:g}"
         yield PartProblem("screw_places", message, "one place for each screw")
+    wide, high = sound.get("plate_width_mm"), sound.get("plate_height_mm")
+    if isinstance(wide, int | float) and isinstance(high, int | float):
+        for x, y in places:
+            if not (0 <= x <= wide and 0 <= y <= high):
+                message = f"the screw at {x:g}, {y:g} stands beside the plate of {wide:g} x {high:g} mm"
+                yield PartProblem("screw_places", message, "places on the plate, in mm from its lower left")
+
+
+def _uncovered(sound: Mapping[str, Value]) -> Iterator[PartProblem]:
+    """Where a template gives both the hole and the plate above the existing hole, the hole must lie in the window."""
+    hole, plate = sound.get("hole_above_existing_mm"), sound.get("plate_above_existing_mm")
+    low, high = sound.get("window_y0_mm"), sound.get("window_y1_mm")
+    if not all(isinstance(each, int | float) for each in (hole, plate, low, high)):
+        return
+    up = cast(float, hole) - cast(float, plate)
+    if not cast(float, low) <= up <= cast(float, high):
+        message = f"the hole would lie {up:g} mm above the plate's lower edge, its window from {low:g} to {high:g}"
+        yield PartProblem("plate_above_existing_mm", message, "a plate whose window lies over its hole")
 
 
 def _disordered(sound: Mapping[str, Value], declared: Mapping[str, Attribute]) -> Iterator[PartProblem]:

@@ -20,8 +20,12 @@ def value_of(attribute):
 
 def good(kind):
     found = {attribute.name: value_of(attribute) for attribute in kind.attributes}
-    # One place for each screw.
-    return found if "screw_places" not in found else {**found, "screws": 2, "screw_places": "6, 6; 64, 6.5"}
+    if "screw_places" not in found:
+        return found
+    # One place on the plate for each screw, and a window that lies over the hole: 35 - 19 = 16 above the plate's edge.
+    plate = {"plate_width_mm": 70.0, "plate_height_mm": 150.0, "window_y0_mm": 0.0, "window_y1_mm": 40.0}
+    above = {"hole_above_existing_mm": 35.0, "plate_above_existing_mm": 19.0}
+    return {**found, **plate, **above, "screws": 2, "screw_places": "6, 6; 64, 6.5"}
 
 
 def said(attributes, kind):
@@ -83,6 +87,11 @@ def test_order_and_company_speak_of_declared_attributes():
         ("surface-unit", {"window_x0_mm": 30.0, "window_x1_mm": 20.0}, "window_x1_mm", "is less than"),
         ("surface-unit", {"screw_places": "6, 6; upper right"}, "screw_places", "'upper right' is no place"),
         ("surface-unit", {"screw_places": "6, 6; 64, 6; 6, 150"}, "screw_places", "places are 3, but Screws is 2"),
+        ("surface-unit", {"screw_places": "6, 6; 70.5, 6"}, "screw_places", "the screw at 70.5, 6 stands beside"),
+        ("surface-unit", {"screw_places": "6, 6; 6, 150.5"}, "screw_places", "the screw at 6, 150.5 stands beside"),
+        ("surface-unit", {"screw_places": "6, 6; -0.5, 6"}, "screw_places", "the screw at -0.5, 6 stands beside"),
+        ("surface-unit", {"window_y0_mm": 16.5}, "plate_above_existing_mm", "would lie 16 mm above the plate's"),
+        ("surface-unit", {"window_y1_mm": 15.5}, "plate_above_existing_mm", "window from 0 to 15.5"),
         ("edge-unit", {"cell": "AA", "cells": None}, "cells", "Cells in series is empty, but Cell is filled in"),
         ("edge-unit", {"supply_low_v": None, "supply_high_v": 12.0}, "supply_low_v", "is empty, but"),
     ],
@@ -94,6 +103,9 @@ def test_attributes_that_contradict(kind, changed, attribute, says):
 
 
 def test_equal_bounds_are_in_order():
+    kind = kind_of("surface-unit")
+    at_bounds = {"screw_places": "0, 0; 70, 150", "window_y0_mm": 16.0, "window_y1_mm": 16.0}
+    assert problems_of({**good(kind), **at_bounds}, kind) == []
     kind = kind_of("bored-lever-lock")
     assert problems_of({**good(kind), "leaf_low_mm": 45.0, "leaf_high_mm": 45.0}, kind) == []
 

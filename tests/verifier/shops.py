@@ -190,7 +190,9 @@ def _templates(rng: Random, parts: dict[str, Cells]) -> None:
                 spots = [(x, y) for y in (up, unit["height"] - up) for x in (across, unit["width"] - across)]
                 unit["screw_places"] = "; ".join(f"{x:g}, {y:g}" for x, y in spots)
             if rng.random() < 0.5:
-                unit |= {"hole_above": rng.choice((30.0, 34.925, 40.0)), "plate_above": rng.choice((16.0, 19.05, 22.0))}
+                hole = rng.choice((30.0, 34.925, 40.0))
+                # The window of the plate lies over the hole.
+                unit |= {"hole_above": hole, "plate_above": hole - rng.choice((15.875, 18.0))}
             if rng.random() < 0.5:
                 unit |= {
                     "hole_from": rng.choice((57.15, 66.0, 76.2)),

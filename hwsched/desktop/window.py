@@ -4,6 +4,9 @@ Here the subjects are put together: frame, menus, bars, and the connections wher
 do stands with their subjects.
 """
 
+import sys
+from typing import Final
+
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QCloseEvent
 from PySide6.QtWidgets import (
@@ -60,6 +63,11 @@ _FIRST = "today"
 """The place that is shown when a project was opened by who was in none before."""
 
 
+_SWITCH_S: Final = 0.0005
+"""How long a job beside may go on while the screen waits for its turn: each call into the toolkit gives the turn away,
+and to build a page beside a job would wait for it a hundred times."""
+
+
 class Window(QMainWindow):
     """The desktop of one project at a time.
 
@@ -74,6 +82,7 @@ class Window(QMainWindow):
     def __init__(self, who: str, preferences: Preferences | None = None) -> None:
         super().__init__()
         keep_words_plain()
+        sys.setswitchinterval(_SWITCH_S)
         # All that is made stays as long as the window: the collector would look through it for nothing.
         with collector_paused():
             self._build(who, preferences)

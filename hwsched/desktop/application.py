@@ -9,13 +9,13 @@ from pathlib import Path
 from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QApplication
 
-from hwsched.desktop.appearance import Look
-from hwsched.desktop.jobs import Failure
-from hwsched.desktop.last_resort import LastResort, Signals, qt_messages_logged
-from hwsched.desktop.letters import use_own_letters
-from hwsched.desktop.preferences import Preferences
-from hwsched.desktop.spoken import speak_chosen
-from hwsched.desktop.trouble import tell_failure
+from hwsched.desktop.jobs.jobs import Failure
+from hwsched.desktop.jobs.last_resort import LastResort, Signals, qt_messages_logged
+from hwsched.desktop.jobs.trouble import tell_failure
+from hwsched.desktop.looks.appearance import Look
+from hwsched.desktop.looks.letters import use_own_letters
+from hwsched.desktop.looks.spoken import speak_chosen
+from hwsched.desktop.project.preferences import Preferences
 from hwsched.desktop.window import Window
 from hwsched.language import phrase
 from hwsched.telling.log import faults_logged

@@ -18,17 +18,23 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.desktop.centre import Centre
-from hwsched.desktop.drawer import Drawer
-from hwsched.desktop.dropping import Dropping
-from hwsched.desktop.find_field import FindField
+from hwsched.desktop.find.find_field import FindField
 from hwsched.desktop.findings.finding_actions import FindingActions
-from hwsched.desktop.frame import Frame
-from hwsched.desktop.inspector import Inspector
-from hwsched.desktop.layout_kept import LayoutKept
-from hwsched.desktop.leaving import Leaving
-from hwsched.desktop.loading_ahead import LoadingAhead
-from hwsched.desktop.menus import Menus
+from hwsched.desktop.frame.centre import Centre
+from hwsched.desktop.frame.drawer import Drawer
+from hwsched.desktop.frame.dropping import Dropping
+from hwsched.desktop.frame.frame import Frame
+from hwsched.desktop.frame.inspector import Inspector
+from hwsched.desktop.frame.layout_kept import LayoutKept
+from hwsched.desktop.frame.leaving import Leaving
+from hwsched.desktop.frame.loading_ahead import LoadingAhead
+from hwsched.desktop.frame.menus import Menus
+from hwsched.desktop.frame.places import PLACES
+from hwsched.desktop.frame.rail import Rail
+from hwsched.desktop.frame.status_line import StatusLine
+from hwsched.desktop.frame.tool_window import Desk
+from hwsched.desktop.looks.plain_words import keep_words_plain
+from hwsched.desktop.looks.tokens import icon_size, wide
 from hwsched.desktop.opening.fit_actions import FitActions
 from hwsched.desktop.opening.inspected import Inspected
 from hwsched.desktop.opening.opening_actions import OpeningActions
@@ -37,25 +43,19 @@ from hwsched.desktop.opening.past_actions import PastActions
 from hwsched.desktop.opening.place_actions import PlaceActions
 from hwsched.desktop.opening.several_actions import SeveralActions
 from hwsched.desktop.parts.parts_actions import PartsActions
-from hwsched.desktop.places import PLACES
-from hwsched.desktop.plain_words import keep_words_plain
 from hwsched.desktop.power.power_actions import PowerActions
-from hwsched.desktop.preferences import Preferences
 from hwsched.desktop.project.help_way import offer_help
 from hwsched.desktop.project.history_actions import HistoryActions
 from hwsched.desktop.project.people_actions import PeopleActions
+from hwsched.desktop.project.preferences import Preferences
 from hwsched.desktop.project.project_actions import ProjectActions
+from hwsched.desktop.project.recent_menu import RecentMenu
 from hwsched.desktop.project.remains_line import RemainsLine
 from hwsched.desktop.project.tour import Tour
 from hwsched.desktop.project.welcome import Welcome
-from hwsched.desktop.rail import Rail
-from hwsched.desktop.recent_menu import RecentMenu
 from hwsched.desktop.release.release_actions import ReleaseActions
-from hwsched.desktop.status_line import StatusLine
 from hwsched.desktop.survey.openings_place import OpeningsPlace
 from hwsched.desktop.survey.survey_actions import SurveyActions
-from hwsched.desktop.tokens import icon_size, wide
-from hwsched.desktop.tool_window import Desk
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.collector import collector_paused
 

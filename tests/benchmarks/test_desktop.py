@@ -50,7 +50,7 @@ import sys, time
 from PySide6.QtCore import QEventLoop, QTimer
 from PySide6.QtWidgets import QApplication
 application = QApplication([])
-from hwsched.desktop.preferences import Preferences
+from hwsched.desktop.project.preferences import Preferences
 from hwsched.desktop.window import Window
 known = Preferences()
 known.place, known.toured = "openings", True

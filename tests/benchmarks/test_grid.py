@@ -10,7 +10,7 @@ from dataclasses import replace
 import pytest
 from PySide6.QtCore import QSettings, Qt
 
-from hwsched.desktop.project_state import ProjectState
+from hwsched.desktop.project.project_state import ProjectState
 from hwsched.desktop.survey.openings_view import OpeningsView
 from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.model.project import create_project

@@ -8,10 +8,11 @@ from PySide6.QtCore import QCoreApplication, QEvent, QSettings, QThread, QTimer
 from PySide6.QtWidgets import QApplication
 from shiboken6 import isValid
 
-from hwsched.desktop import loading_ahead, watching
-from hwsched.desktop.jobs import Jobs
+from hwsched.desktop.frame import loading_ahead
+from hwsched.desktop.jobs.jobs import Jobs
 from hwsched.desktop.power.power_window import PowerWindow
-from hwsched.desktop.preferences import Preferences
+from hwsched.desktop.project import watching
+from hwsched.desktop.project.preferences import Preferences
 from hwsched.desktop.window import Window
 
 

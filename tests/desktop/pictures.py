@@ -17,11 +17,11 @@ os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 from PySide6.QtCore import QEventLoop, QSettings, Qt, QTimer
 from PySide6.QtWidgets import QApplication
 
-from hwsched.desktop.appearance import Look
-from hwsched.desktop.letters import use_own_letters
-from hwsched.desktop.places import PLACES
-from hwsched.desktop.preferences import Preferences
-from hwsched.desktop.spoken import speak_chosen
+from hwsched.desktop.frame.places import PLACES
+from hwsched.desktop.looks.appearance import Look
+from hwsched.desktop.looks.letters import use_own_letters
+from hwsched.desktop.looks.spoken import speak_chosen
+from hwsched.desktop.project.preferences import Preferences
 from hwsched.desktop.window import Window
 from hwsched.model.project import create_project, open_project
 from hwsched.operations.findings.checking import check_openings

@@ -19,9 +19,9 @@ from PySide6.QtWidgets import (
     QToolButton,
 )
 
-from hwsched.desktop.appearance import Look
-from hwsched.desktop.places import PLACES
-from hwsched.desktop.tokens import TARGET
+from hwsched.desktop.frame.places import PLACES
+from hwsched.desktop.looks.appearance import Look
+from hwsched.desktop.looks.tokens import TARGET
 from tests.desktop.conftest import choose, idle
 
 WORKED = (

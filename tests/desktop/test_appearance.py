@@ -5,9 +5,9 @@ from PySide6.QtCore import QByteArray, QSettings
 from PySide6.QtGui import QPalette
 from PySide6.QtWidgets import QLabel, QTreeWidget, QTreeWidgetItem
 
-from hwsched.desktop.appearance import Look, palette, sheet
-from hwsched.desktop.preferences import Preferences
-from hwsched.desktop.tokens import COLOURS, colour, font
+from hwsched.desktop.looks.appearance import Look, palette, sheet
+from hwsched.desktop.looks.tokens import COLOURS, colour, font
+from hwsched.desktop.project.preferences import Preferences
 
 
 @pytest.fixture

@@ -7,8 +7,8 @@ from PySide6.QtCore import QMimeData, QPoint, QSettings, Qt, QUrl
 from PySide6.QtGui import QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import QApplication
 
-from hwsched.desktop.dropping import dropped
-from hwsched.desktop.preferences import Preferences
+from hwsched.desktop.frame.dropping import dropped
+from hwsched.desktop.project.preferences import Preferences
 from hwsched.desktop.window import Window
 from hwsched.paths import SAMPLE
 from tests.desktop.conftest import idle

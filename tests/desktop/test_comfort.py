@@ -8,11 +8,11 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QFileDialog, QInputDialog, QPushButton
 
-from hwsched.desktop.place import Place
-from hwsched.desktop.places import PLACES
-from hwsched.desktop.preferences import Preferences
+from hwsched.desktop.frame.place import Place
+from hwsched.desktop.frame.places import PLACES
 from hwsched.desktop.project.help_topics import linked, place_topic, text_of, topics
 from hwsched.desktop.project.help_way import topic_here
+from hwsched.desktop.project.preferences import Preferences
 from hwsched.desktop.project.tour import STEPS
 from hwsched.desktop.window import Window
 from hwsched.paths import RESOURCES, SAMPLE

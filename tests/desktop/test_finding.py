@@ -4,7 +4,7 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 
-from hwsched.desktop.finding import Found, find
+from hwsched.desktop.find.finding import Found, find
 from hwsched.desktop.findings.rulebook_window import RulebookWindow
 from hwsched.rules import RULEBOOK
 from tests.desktop.conftest import choose, idle

@@ -4,8 +4,8 @@ import pytest
 from PySide6.QtCore import QRect
 from PySide6.QtWidgets import QWidget
 
-from hwsched.desktop.flow import Flow
-from hwsched.desktop.tokens import SPACE
+from hwsched.desktop.looks.tokens import SPACE
+from hwsched.desktop.widgets.flow import Flow
 
 
 class Box(QWidget):

@@ -7,8 +7,8 @@ from PySide6.QtCore import QSize
 from PySide6.QtGui import QColor, QIcon, QPalette
 from PySide6.QtWidgets import QPushButton
 
-from hwsched.desktop.icons import UnknownIconError, icon, state_icon
-from hwsched.desktop.tokens import COLOURS, STATES
+from hwsched.desktop.looks.icons import UnknownIconError, icon, state_icon
+from hwsched.desktop.looks.tokens import COLOURS, STATES
 from hwsched.paths import RESOURCES
 
 FILES = sorted((RESOURCES / "icons").glob("*.svg"))

@@ -7,7 +7,7 @@ from PySide6.QtCore import Qt, QUrl
 from PySide6.QtGui import QDesktopServices
 from PySide6.QtWidgets import QApplication
 
-from hwsched.desktop.jobs import Jobs
+from hwsched.desktop.jobs.jobs import Jobs
 from hwsched.operations.findings import checking
 from hwsched.operations.release import project_view
 from tests.desktop.conftest import choose, idle

@@ -22,23 +22,23 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.desktop.appearance import Look
 from hwsched.desktop.findings.waive_dialog import WaiveDialog
+from hwsched.desktop.frame.places import PLACES
 from hwsched.desktop.grid.cells import editor_for
 from hwsched.desktop.grid.proposals import proposed
+from hwsched.desktop.looks.appearance import Look
+from hwsched.desktop.looks.spoken import Spoken, own_name, speak_chosen, translate_qt
 from hwsched.desktop.parts.new_set_dialog import NewSetDialog
 from hwsched.desktop.parts.proposed_sets_dialog import ProposedSetsDialog
-from hwsched.desktop.places import PLACES
 from hwsched.desktop.power.move_dialog import MoveDialog
 from hwsched.desktop.power.power_facts_form import NewPowerDialog
-from hwsched.desktop.preferences import Preferences
 from hwsched.desktop.project.help_topics import topics
 from hwsched.desktop.project.people_dialog import PeopleDialog
+from hwsched.desktop.project.preferences import Preferences
 from hwsched.desktop.project.settings_dialog import SettingsDialog
 from hwsched.desktop.project.units import NewProjectDialog, UnitsBox
 from hwsched.desktop.release.print_dialog import PrintDialog
 from hwsched.desktop.release.transmittals_window import TransmittalDialog
-from hwsched.desktop.spoken import Spoken, own_name, speak_chosen, translate_qt
 from hwsched.desktop.survey.facts_form import ATTRIBUTE
 from hwsched.language import STRETCHED, VARIABLE, Stretched, speak
 from hwsched.language import stretched as stretched_text

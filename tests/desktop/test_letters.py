@@ -3,9 +3,9 @@
 from PySide6.QtGui import QFontDatabase, QFontInfo, QFontMetricsF
 from PySide6.QtWidgets import QApplication
 
-from hwsched.desktop import letters
-from hwsched.desktop.letters import FAMILY, use_own_letters
-from hwsched.desktop.tokens import font
+from hwsched.desktop.looks import letters
+from hwsched.desktop.looks.letters import FAMILY, use_own_letters
+from hwsched.desktop.looks.tokens import font
 
 
 def test_the_window_has_the_letters_of_the_pages(qapp):

@@ -5,7 +5,7 @@ from time import process_time
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHeaderView
 
-from hwsched.desktop.lines import Lines
+from hwsched.desktop.widgets.lines import Lines
 
 ROWS = [("≠", f"Leaf: fact {n}", "44.5 mm " * 4, "38 mm") for n in range(200)]
 

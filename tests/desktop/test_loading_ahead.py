@@ -6,16 +6,16 @@ import subprocess
 import sys
 import threading
 
-from hwsched.desktop import loading_ahead
+from hwsched.desktop.frame import loading_ahead
 
 MOST = 5
 """So many small modules may a page load by itself."""
 LOADED = """
 import importlib, json, sys
 from hwsched.desktop import window
-from hwsched.desktop.loading_ahead import BESIDE, pages_of
-from hwsched.desktop.loading_judges import JUDGES
-from hwsched.desktop.places import PLACES
+from hwsched.desktop.frame.loading_ahead import BESIDE, pages_of
+from hwsched.desktop.frame.loading_judges import JUDGES
+from hwsched.desktop.frame.places import PLACES
 def others(before):
     own = ("hwsched.desktop", "PySide6", "shiboken6")
     return sorted(each for each in sys.modules if each not in before and not each.startswith(own))

@@ -7,7 +7,7 @@ from PySide6.QtCore import QBuffer, QIODevice, Qt
 from PySide6.QtGui import QColor, QImage
 from reportlab.pdfgen.canvas import Canvas
 
-from hwsched.desktop.pictures import picture_of
+from hwsched.desktop.looks.pictures import picture_of
 
 
 def photograph(wide, tall, kind):

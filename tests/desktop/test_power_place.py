@@ -12,7 +12,7 @@ from hwsched.desktop.power import power_window
 from hwsched.desktop.power.power_tree import LOOSE
 from hwsched.desktop.power.power_window import PowerWindow
 from hwsched.desktop.power.siting_window import SitingWindow
-from hwsched.desktop.sheet_view import SheetView
+from hwsched.desktop.widgets.sheet_view import SheetView
 from hwsched.desktop.window import Window
 from hwsched.drawings.drawing import Drawing, Line, Text
 from hwsched.operations.power.connecting import set_route

@@ -2,9 +2,9 @@
 
 import pytest
 
-from hwsched.desktop.project_state import ProjectState
-from hwsched.desktop.touched_openings import touched_openings
-from hwsched.desktop.workspace import Workspace
+from hwsched.desktop.project.project_state import ProjectState
+from hwsched.desktop.project.touched_openings import touched_openings
+from hwsched.desktop.project.workspace import Workspace
 from hwsched.model.project import open_project
 from hwsched.operations.changes import Changes
 from hwsched.operations.findings.checking import check_openings

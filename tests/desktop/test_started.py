@@ -5,18 +5,18 @@ import os
 import subprocess
 import sys
 
-from hwsched.desktop import beside
-from hwsched.desktop.later import Later
-from hwsched.desktop.places import PLACES
-from hwsched.desktop.side_place import SidePlace
-from hwsched.desktop.tool_window import ToolWindow
+from hwsched.desktop.frame import beside
+from hwsched.desktop.frame.later import Later
+from hwsched.desktop.frame.places import PLACES
+from hwsched.desktop.frame.side_place import SidePlace
+from hwsched.desktop.frame.tool_window import ToolWindow
 
 STARTED = """
 import json, sys, threading
 from PySide6.QtCore import QEventLoop, QTimer
 from PySide6.QtWidgets import QApplication
 application = QApplication([])
-from hwsched.desktop.preferences import Preferences
+from hwsched.desktop.project.preferences import Preferences
 from hwsched.desktop.window import Window
 known = Preferences()
 known.place, known.toured = "openings", True

@@ -6,9 +6,9 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 
-from hwsched.desktop.jobs import Jobs
-from hwsched.desktop.preferences import Preferences
+from hwsched.desktop.jobs.jobs import Jobs
 from hwsched.desktop.project import today_page
+from hwsched.desktop.project.preferences import Preferences
 from hwsched.desktop.project.today_page import TodayPage
 from hwsched.desktop.project.today_rows import CountRow, LevelRow
 from hwsched.desktop.window import Window

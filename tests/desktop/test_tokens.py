@@ -6,9 +6,7 @@ from typing import get_args
 import pytest
 from PySide6.QtGui import QFont, QPalette
 
-from hwsched.desktop.lines import Lines
-from hwsched.desktop.parts.cost_table import CostTable
-from hwsched.desktop.tokens import (
+from hwsched.desktop.looks.tokens import (
     COLOURS,
     ROW,
     SPACE,
@@ -24,6 +22,8 @@ from hwsched.desktop.tokens import (
     scaled,
     wash,
 )
+from hwsched.desktop.parts.cost_table import CostTable
+from hwsched.desktop.widgets.lines import Lines
 
 READ = 4.5
 """Least contrast of text: WCAG 2.2, success criterion 1.4.3, level AA."""

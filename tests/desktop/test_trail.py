@@ -2,7 +2,7 @@
 
 import pytest
 
-from hwsched.desktop.trail import Station, Trail
+from hwsched.desktop.frame.trail import Station, Trail
 
 
 @pytest.fixture

@@ -15,10 +15,10 @@ from pytestqt.exceptions import capture_exceptions
 from shiboken6 import isValid
 
 from hwsched.desktop.findings.rulebook_window import RulebookWindow
-from hwsched.desktop.jobs import Failure, Jobs
-from hwsched.desktop.last_resort import LastResort, qt_messages_logged
+from hwsched.desktop.jobs.jobs import Failure, Jobs
+from hwsched.desktop.jobs.last_resort import LastResort, qt_messages_logged
+from hwsched.desktop.jobs.trouble import FailureDialog, tell_failure
 from hwsched.desktop.power.power_window import PowerWindow
-from hwsched.desktop.trouble import FailureDialog, tell_failure
 from hwsched.model.errors import ChangeError
 from hwsched.operations.project.history import history
 from hwsched.operations.survey.editing import add_opening, edit_facts

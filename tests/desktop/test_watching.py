@@ -8,11 +8,11 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLineEdit
 
-from hwsched.desktop import watching
 from hwsched.desktop.findings.waivers_window import WaiversWindow
 from hwsched.desktop.parts.sets_window import SetsWindow
 from hwsched.desktop.power.power_window import PowerWindow
-from hwsched.desktop.watching import said_of_others
+from hwsched.desktop.project import watching
+from hwsched.desktop.project.watching import said_of_others
 from hwsched.desktop.window import Window
 from hwsched.model.errors import UnreachableProjectError
 from hwsched.model.project import open_project

@@ -213,7 +213,7 @@ assert said.stdout == "ann\\n"
 
 from PySide6.QtWidgets import QPlainTextEdit, QWidget
 
-from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 
 
 class MarksWindow(ToolWindow):
@@ -226,7 +226,7 @@ class MarksWindow(ToolWindow):
         self.body.addWidget(self.marks)
 '''
         },
-        {"hwsched/desktop/beside.py": ("_SIDE: Final = (", '    SidePlace("marks", "Marks", "All marks, to be copied", later("survey.marks_window:MarksWindow")),')},
+        {"hwsched/desktop/frame/beside.py": ("_SIDE: Final = (", '    SidePlace("marks", "Marks", "All marks, to be copied", later("survey.marks_window:MarksWindow")),')},
         """
 from PySide6.QtWidgets import QApplication
 app = QApplication([])

@@ -7,8 +7,8 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtCore import Qt
 
-from hwsched.desktop.frame import Frame
-from hwsched.desktop.subject import Subject
+from hwsched.desktop.frame.frame import Frame
+from hwsched.desktop.frame.subject import Subject
 from hwsched.values import Finding, PointFit
 
 if TYPE_CHECKING:

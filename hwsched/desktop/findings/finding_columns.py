@@ -4,8 +4,8 @@ from typing import Final
 
 from hwsched.desktop.findings.finding_lines import FindingLine
 from hwsched.desktop.grid.column import Column
-from hwsched.desktop.severities import COLOURS, severity_word
-from hwsched.desktop.tokens import colour
+from hwsched.desktop.looks.severities import COLOURS, severity_word
+from hwsched.desktop.looks.tokens import colour
 from hwsched.language import phrase, to_phrase
 from hwsched.rules.wording import label_of
 from hwsched.values import DISCIPLINES, SEVERITIES

@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 
-from hwsched.desktop.severities import severity_order
+from hwsched.desktop.looks.severities import severity_order
 from hwsched.language import phrase
 from hwsched.operations.findings.checked import Checked
 from hwsched.operations.findings.checked_supplies import CheckedSupply

@@ -11,17 +11,17 @@ from hwsched.desktop.findings.finding_columns import COLUMNS
 from hwsched.desktop.findings.finding_lines import FindingLine, finding_lines
 from hwsched.desktop.findings.mending import Mending
 from hwsched.desktop.findings.waive_pane import WaivePane
+from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.grid.changes_pane import ChangesPane
 from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.kept_views import button
 from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.grid.query_line import QueryLine
-from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.jobs.jobs import Cancelled, Progress
+from hwsched.desktop.looks.severities import severities_in_words
 from hwsched.desktop.opening.fit_report import report_of
-from hwsched.desktop.severities import severities_in_words
 from hwsched.desktop.survey.askable_names import askable_in
-from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.operations.collector import collector_paused
 from hwsched.operations.findings.checked import Checked

@@ -19,9 +19,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.desktop.severities import severity_word
-from hwsched.desktop.tokens import fixed_font, scaled
-from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.desktop.frame.tool_window import Desk, ToolWindow
+from hwsched.desktop.looks.severities import severity_word
+from hwsched.desktop.looks.tokens import fixed_font, scaled
 from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.project.history import newest
 from hwsched.operations.project.reading_settings import settings_of

@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.desktop.severities import severity_word
+from hwsched.desktop.looks.severities import severity_word
 from hwsched.language import phrase
 from hwsched.rules.saying import message_of
 from hwsched.values import Finding

@@ -4,7 +4,7 @@ from PySide6.QtCore import QDate, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QCheckBox, QDateEdit, QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout
 
-from hwsched.desktop.tokens import SPACE
+from hwsched.desktop.looks.tokens import SPACE
 from hwsched.language import phrase, to_phrase
 
 _NOTE = to_phrase(

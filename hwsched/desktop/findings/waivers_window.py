@@ -7,11 +7,11 @@ from typing import Final
 from PySide6.QtWidgets import QWidget
 
 from hwsched.desktop.findings.finding_lines import rule_title
+from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
-from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.findings.waivers import unwaive, waivers
 from hwsched.operations.project.history import newest

@@ -4,8 +4,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QTreeWidgetItem, QWidget
 
-from hwsched.desktop.tool_window import Desk, ToolWindow
-from hwsched.desktop.wrapping import WrappingTree
+from hwsched.desktop.frame.tool_window import Desk, ToolWindow
+from hwsched.desktop.widgets.wrapping import WrappingTree
 from hwsched.language import phrase, to_phrase
 from hwsched.model.errors import ChangeError
 from hwsched.operations.findings.why import HOLES, PLACE, Why, as_lines, why

@@ -16,12 +16,12 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.attributes.unknown import says_nothing, unknown_word
-from hwsched.desktop.choice_box import ChoiceBox, words_of
 from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.model import COLUMN, GROUP, Index
 from hwsched.desktop.grid.proposals import Reading
-from hwsched.desktop.tokens import FOCUS, SPACE, colour
-from hwsched.desktop.typed import Understood, understood
+from hwsched.desktop.looks.tokens import FOCUS, SPACE, colour
+from hwsched.desktop.widgets.choice_box import ChoiceBox, words_of
+from hwsched.desktop.widgets.typed import Understood, understood
 from hwsched.language import phrase
 
 _TAKES: Final = (Qt.Key.Key_Return, Qt.Key.Key_Enter)

@@ -15,8 +15,8 @@ from hwsched.attributes.unknown import in_words, unknown_word
 from hwsched.desktop.grid.cells import editor_for, typed_in
 from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.proposals import Proposal
-from hwsched.desktop.lines import Lines
-from hwsched.desktop.tokens import SPACE, wide
+from hwsched.desktop.looks.tokens import SPACE, wide
+from hwsched.desktop.widgets.lines import Lines
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.survey.fact_edit import FactEdit
 

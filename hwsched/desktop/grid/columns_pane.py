@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.grid.column import Column
-from hwsched.desktop.tokens import SPACE, wide
+from hwsched.desktop.looks.tokens import SPACE, wide
 from hwsched.language import phrase, to_phrase
 
 _NAME: Final = int(Qt.ItemDataRole.UserRole)

@@ -17,7 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.desktop.tokens import SPACE, wide
+from hwsched.desktop.looks.tokens import SPACE, wide
 from hwsched.language import phrase
 
 MOST: Final = 400

@@ -19,7 +19,7 @@ from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.grid.proposals import Reading
 from hwsched.desktop.grid.remembering import arrangement_of, keep_arrangement
 from hwsched.desktop.grid.table import GridTable
-from hwsched.desktop.tokens import SPACE, colour
+from hwsched.desktop.looks.tokens import SPACE, colour
 from hwsched.language import phrase
 
 _FLAG = QItemSelectionModel.SelectionFlag

@@ -7,8 +7,8 @@ from typing import Final
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QLineEdit, QToolButton, QWidget
 
-from hwsched.desktop.flow import Flow
-from hwsched.desktop.tokens import TARGET, scaled, wide
+from hwsched.desktop.looks.tokens import TARGET, scaled, wide
+from hwsched.desktop.widgets.flow import Flow
 from hwsched.language import phrase, to_phrase
 
 

@@ -6,7 +6,7 @@ from PySide6.QtCore import QPoint, Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QFrame, QLineEdit, QListWidget, QListWidgetItem, QWidget
 
-from hwsched.desktop.tokens import wide
+from hwsched.desktop.looks.tokens import wide
 from hwsched.language import phrase
 from hwsched.query import Askable, completions
 

@@ -12,7 +12,7 @@ from typing import Final
 from hwsched.attributes.unknown import in_words, says_nothing
 from hwsched.desktop.grid.column import Column, Row, Target
 from hwsched.desktop.grid.contents import Contents
-from hwsched.desktop.typed import plain_word, understood
+from hwsched.desktop.widgets.typed import plain_word, understood
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
 

@@ -9,10 +9,10 @@ from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QToolButton, QVBoxLayout, QWidget
 
-from hwsched.desktop.flow import Flow
 from hwsched.desktop.grid.asking import Understanding, understand
 from hwsched.desktop.grid.offers import Offers
-from hwsched.desktop.tokens import SPACE, TARGET, colour, scaled
+from hwsched.desktop.looks.tokens import SPACE, TARGET, colour, scaled
+from hwsched.desktop.widgets.flow import Flow
 from hwsched.language import phrase
 from hwsched.query import Askable
 

@@ -21,7 +21,7 @@ from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidge
 
 from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.model import COLUMN, GROUP, GridModel
-from hwsched.desktop.tokens import ROW, SPACE, THIN, colour, scaled
+from hwsched.desktop.looks.tokens import ROW, SPACE, THIN, colour, scaled
 from hwsched.language import phrase
 
 _SHIFT: Final = Qt.KeyboardModifier.ShiftModifier

@@ -3,8 +3,8 @@
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 
-from hwsched.desktop.drawing_view import DrawingView
-from hwsched.desktop.tokens import SPACE
+from hwsched.desktop.looks.tokens import SPACE
+from hwsched.desktop.widgets.drawing_view import DrawingView
 from hwsched.language import phrase
 from hwsched.values import Fit, OpeningInput
 

@@ -9,8 +9,8 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
-from hwsched.desktop.lines import Lines
-from hwsched.desktop.tokens import SPACE, wide
+from hwsched.desktop.looks.tokens import SPACE, wide
+from hwsched.desktop.widgets.lines import Lines
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
 

@@ -9,9 +9,9 @@ from PySide6.QtGui import QColor
 from PySide6.QtWidgets import QHeaderView, QTreeWidget, QTreeWidgetItem, QWidget
 
 from hwsched.calc.parts.cost import Cost
-from hwsched.desktop.severities import severity_word
+from hwsched.desktop.looks.severities import severity_word
+from hwsched.desktop.looks.tokens import scaled
 from hwsched.desktop.survey.register import state_colour, status_word
-from hwsched.desktop.tokens import scaled
 from hwsched.language import phrase
 from hwsched.operations.opening.what_if import Difference
 from hwsched.quantities.money import rounded, summed

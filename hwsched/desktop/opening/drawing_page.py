@@ -18,11 +18,11 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.desktop.looks.tokens import SPACE, wide
 from hwsched.desktop.opening.drawing_state import DrawingState, Thing
 from hwsched.desktop.opening.place_form import PlaceForm
 from hwsched.desktop.opening.scene_view import SceneView
 from hwsched.desktop.opening.tool_row import ToolRow
-from hwsched.desktop.tokens import SPACE, wide
 from hwsched.drawings.drawing import View
 from hwsched.drawings.layers import LAYERS, Layer
 from hwsched.language import phrase

@@ -5,10 +5,10 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
-from hwsched.desktop.frame import Frame
-from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.frame.frame import Frame
+from hwsched.desktop.frame.subject import Subject
+from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.opening.fit_report import report_of
-from hwsched.desktop.subject import Subject
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.changes import Changes
 

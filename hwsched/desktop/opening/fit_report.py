@@ -4,7 +4,7 @@ from __future__ import annotations
 
 from typing import TYPE_CHECKING
 
-from hwsched.desktop.ran import Report
+from hwsched.desktop.jobs.ran import Report
 from hwsched.language import phrase
 from hwsched.operations.changes import Changes
 from hwsched.values import Fit

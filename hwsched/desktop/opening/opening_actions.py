@@ -7,10 +7,10 @@ from typing import TYPE_CHECKING
 
 from PySide6.QtWidgets import QInputDialog, QMessageBox
 
-from hwsched.desktop.frame import Frame
-from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.frame.frame import Frame
+from hwsched.desktop.frame.subject import Subject
+from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.opening.opening_sheet import OpeningSheet
-from hwsched.desktop.subject import Subject
 from hwsched.language import phrase, to_phrase
 from hwsched.model.errors import ChangeError, DuplicateValueError, ValueRefusedError
 from hwsched.survey import ITEM

@@ -5,9 +5,9 @@ Between what an opening holds and what the drawing shows; no widgets.
 
 from typing import TYPE_CHECKING, Final
 
+from hwsched.desktop.looks.severities import severities_in_words
 from hwsched.desktop.opening.drawing_move import Move, Stretch
 from hwsched.desktop.opening.drawing_state import Thing, known_things
-from hwsched.desktop.severities import severities_in_words
 from hwsched.drawings.drawing import View
 from hwsched.drawings.handing import FACES
 from hwsched.drawings.layers import LEAD, LOCK, UNIT, hole_thing

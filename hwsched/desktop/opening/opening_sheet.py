@@ -5,6 +5,7 @@ from collections.abc import Mapping, Sequence
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QLabel, QSplitter, QVBoxLayout, QWidget
 
+from hwsched.desktop.looks.tokens import font
 from hwsched.desktop.opening.assembly_page import AssemblyPage
 from hwsched.desktop.opening.candidates_pane import CandidatesPane
 from hwsched.desktop.opening.drawing_move import Move, Stretch
@@ -18,7 +19,6 @@ from hwsched.desktop.parts.set_book import OpeningSet
 from hwsched.desktop.release.files_page import FilesPage
 from hwsched.desktop.survey.facts_form import FactsForm
 from hwsched.desktop.survey.register import state_of
-from hwsched.desktop.tokens import font
 from hwsched.drawings.layers import UNIT
 from hwsched.language import phrase
 from hwsched.operations.findings.checked import Checked

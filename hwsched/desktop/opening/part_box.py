@@ -3,7 +3,7 @@
 from PySide6.QtCore import QStringListModel, Qt
 from PySide6.QtWidgets import QComboBox, QCompleter, QSizePolicy, QWidget
 
-from hwsched.desktop.workspace import Workspace
+from hwsched.desktop.project.workspace import Workspace
 from hwsched.values import Catalogue
 
 _GAP = "  "

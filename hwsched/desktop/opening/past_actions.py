@@ -5,9 +5,9 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
-from hwsched.desktop.frame import Frame
+from hwsched.desktop.frame.frame import Frame
+from hwsched.desktop.frame.subject import Subject
 from hwsched.desktop.opening.opening_sheet import OpeningSheet
-from hwsched.desktop.subject import Subject
 
 if TYPE_CHECKING:
     from hwsched.operations.changes import Changes

@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.desktop.tokens import SPACE
+from hwsched.desktop.looks.tokens import SPACE
 from hwsched.kept_sentences import STEPS, kept_phrase
 from hwsched.language import phrase, phrase_of_count
 from hwsched.model.time_zone import second_of

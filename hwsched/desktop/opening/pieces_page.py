@@ -7,7 +7,7 @@ from typing import Final
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QAction
 
-from hwsched.desktop.lines import Lines, LinesPage
+from hwsched.desktop.widgets.lines import Lines, LinesPage
 from hwsched.language import phrase, to_phrase
 from hwsched.values.piece import AT_BENCH, BENCH, Piece
 

@@ -4,9 +4,9 @@ from pathlib import Path
 
 from PySide6.QtWidgets import QFileDialog
 
-from hwsched.desktop.frame import Frame
+from hwsched.desktop.frame.frame import Frame
+from hwsched.desktop.frame.subject import Subject
 from hwsched.desktop.opening.opening_sheet import OpeningSheet
-from hwsched.desktop.subject import Subject
 from hwsched.drawings.layers import UNIT
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.findings.checked import Checked

@@ -3,8 +3,8 @@
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QFormLayout, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
+from hwsched.desktop.looks.tokens import SPACE, wide
 from hwsched.desktop.opening.drawing_state import Thing
-from hwsched.desktop.tokens import SPACE, wide
 from hwsched.drawings.layers import UNIT
 from hwsched.language import phrase
 

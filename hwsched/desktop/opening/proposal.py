@@ -6,9 +6,9 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButto
 
 from hwsched.attributes import CellError, Value, read_value
 from hwsched.attributes.unknown import unknown_word
-from hwsched.desktop.lines import Lines
-from hwsched.desktop.tokens import SPACE
-from hwsched.desktop.typed import plain_word, said_value
+from hwsched.desktop.looks.tokens import SPACE
+from hwsched.desktop.widgets.lines import Lines
+from hwsched.desktop.widgets.typed import plain_word, said_value
 from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.opening.side_by_side import SharedFact, edits_of
 from hwsched.quantities import LengthStyle

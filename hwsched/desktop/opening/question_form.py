@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 
 from hwsched.choices import PREFERENCES
 from hwsched.desktop.opening.part_box import PartBox, catalogue_of, part_names
-from hwsched.desktop.workspace import Workspace
+from hwsched.desktop.project.workspace import Workspace
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.opening.hand_choices import ROLES
 from hwsched.operations.opening.what_if import Question

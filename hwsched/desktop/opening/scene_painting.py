@@ -5,11 +5,11 @@ from typing import Final
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPalette, QPen
 
-from hwsched.desktop.drawing_view import paint_page
+from hwsched.desktop.looks.tokens import FOCUS, colour
 from hwsched.desktop.opening.drawing_move import Stretch
 from hwsched.desktop.opening.scene_handles import paint_handles
 from hwsched.desktop.opening.scene_seen import Seen
-from hwsched.desktop.tokens import FOCUS, colour
+from hwsched.desktop.widgets.drawing_view import paint_page
 from hwsched.render.screen import DARK, LIGHT, Look
 
 _AIR_PX: Final = 4.0

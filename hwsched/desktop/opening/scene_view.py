@@ -16,13 +16,13 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from hwsched.desktop.looks.tokens import wide
 from hwsched.desktop.opening.drawing_camera import PX_PER_MM, STEP, Camera, whole_of
 from hwsched.desktop.opening.drawing_move import Move, Stretch
 from hwsched.desktop.opening.drawing_state import DrawingState
 from hwsched.desktop.opening.scene_handles import CURSORS, handle_at
 from hwsched.desktop.opening.scene_keys import press
 from hwsched.desktop.opening.scene_painting import paint_scene
-from hwsched.desktop.tokens import wide
 from hwsched.drawings.layers import UNIT
 from hwsched.drawings.things import lines_for
 from hwsched.language import phrase

@@ -4,7 +4,7 @@ from collections import Counter
 
 from PySide6.QtWidgets import QComboBox, QSizePolicy, QWidget
 
-from hwsched.desktop.tool_window import Desk
+from hwsched.desktop.frame.tool_window import Desk
 from hwsched.language import phrase
 
 

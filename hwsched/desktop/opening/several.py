@@ -5,10 +5,10 @@ from collections.abc import Sequence
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QCheckBox, QLabel, QPushButton, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
-from hwsched.desktop.lines import Lines
+from hwsched.desktop.looks.tokens import SPACE, font
 from hwsched.desktop.opening.many_form import ManyForm
 from hwsched.desktop.opening.proposal import Proposal
-from hwsched.desktop.tokens import SPACE, font
+from hwsched.desktop.widgets.lines import Lines
 from hwsched.language import phrase
 from hwsched.operations.findings.checked import Checked
 from hwsched.operations.opening.side_by_side import Compared, SharedFact, compared

@@ -3,10 +3,10 @@
 from collections.abc import Sequence
 from typing import Final
 
-from hwsched.desktop.frame import Frame
-from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.frame.frame import Frame
+from hwsched.desktop.frame.subject import Subject
+from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.opening.inspected import Inspected
-from hwsched.desktop.subject import Subject
 from hwsched.language import phrase
 from hwsched.operations.opening.side_by_side import SharedFact, shared_facts
 from hwsched.operations.survey.fact_edit import FactEdit

@@ -4,9 +4,9 @@ from collections.abc import Sequence
 
 from PySide6.QtCore import Signal
 
-from hwsched.desktop.lines import Lines, LinesPage
+from hwsched.desktop.looks.severities import severity_word
 from hwsched.desktop.parts.set_book import OpeningSet
-from hwsched.desktop.severities import severity_word
+from hwsched.desktop.widgets.lines import Lines, LinesPage
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.values import Finding, Fit, FitPart, Hole

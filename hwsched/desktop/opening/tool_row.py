@@ -4,9 +4,9 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QSizePolicy, QToolButton, QWidget
 
-from hwsched.desktop.flow import Flow
-from hwsched.desktop.icons import icon
-from hwsched.desktop.tokens import icon_size
+from hwsched.desktop.looks.icons import icon
+from hwsched.desktop.looks.tokens import icon_size
+from hwsched.desktop.widgets.flow import Flow
 
 
 class ToolRow(QWidget):

@@ -5,10 +5,10 @@ from typing import Any
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QCheckBox, QHeaderView, QLabel, QTreeWidget, QTreeWidgetItem, QWidget
 
-from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.frame.tool_window import Desk, ToolWindow
+from hwsched.desktop.jobs.jobs import Cancelled, Progress
+from hwsched.desktop.looks.tokens import scaled
 from hwsched.desktop.survey.register import status_word
-from hwsched.desktop.tokens import scaled
-from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.language import phrase
 from hwsched.operations.opening.fit_differences import in_words
 from hwsched.operations.opening.since_upgrade import (

@@ -4,11 +4,11 @@ from typing import Any
 
 from PySide6.QtWidgets import QFormLayout, QLabel, QTreeWidgetItem, QWidget
 
-from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.frame.tool_window import CHANGED, Desk, ToolWindow
+from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.opening.differences import Differences, summary
 from hwsched.desktop.opening.question_form import QuestionForm
 from hwsched.desktop.opening.scope_box import ScopeBox
-from hwsched.desktop.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.language import phrase
 from hwsched.operations.opening.what_if import Answer, accept_answer, successors, what_if
 from hwsched.operations.shown import ShownOtherwiseError

@@ -7,7 +7,7 @@ from PySide6.QtCore import QSignalBlocker, Qt, Signal
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from hwsched.calc.parts.cost import Cost
-from hwsched.desktop.lines import Lines
+from hwsched.desktop.widgets.lines import Lines
 from hwsched.language import phrase
 from hwsched.operations.parts.cost_since import changed_costs, whole_change
 from hwsched.quantities.money import rounded

@@ -13,7 +13,7 @@ from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
-from hwsched.desktop.tokens import SPACE, font
+from hwsched.desktop.looks.tokens import SPACE, font
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities.money import rounded
 

@@ -8,11 +8,11 @@ from PySide6.QtWidgets import QLabel, QTabWidget, QWidget
 from hwsched.calc.calculator import InputError
 from hwsched.calc.parts.cost import Cost, combined
 from hwsched.calc.project.labour import labour_table
-from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.frame.tool_window import Desk, ToolWindow
+from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.parts.cost_changes_page import LAST, CostChangesPage
 from hwsched.desktop.parts.cost_table import CostTable, UnknownTable
 from hwsched.desktop.parts.terms_form import TermsForm
-from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.documents.parts.cost_estimate import totals
 from hwsched.documents.view import ProjectView
 from hwsched.fitting.costing import terms_of

@@ -17,10 +17,10 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.frame.tool_window import CHANGED, Desk, ToolWindow
+from hwsched.desktop.jobs.jobs import Cancelled, Progress
+from hwsched.desktop.looks.tokens import scaled, wide
 from hwsched.desktop.opening.scope_box import ScopeBox
-from hwsched.desktop.tokens import scaled, wide
-from hwsched.desktop.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.language import phrase
 from hwsched.model.errors import ValueRefusedError
 from hwsched.operations.parts.fewest_part_numbers import FewestPartNumbers, accept_fewest, fewest_part_numbers

@@ -7,7 +7,7 @@ from PySide6.QtCore import QStringListModel, Qt, Signal
 from PySide6.QtWidgets import QFormLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from hwsched.catalogue.traits.entry import NUMBER, SUPERSEDED_BY
-from hwsched.desktop.fact_line import FactLine
+from hwsched.desktop.widgets.fact_line import FactLine
 from hwsched.language import phrase
 from hwsched.operations.parts.part_edits import PartForm
 from hwsched.operations.parts.part_form import KIT, PartEdit, sections, shown_value

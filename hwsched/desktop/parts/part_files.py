@@ -4,9 +4,9 @@ from pathlib import Path
 
 from PySide6.QtWidgets import QFileDialog
 
+from hwsched.desktop.frame.tool_window import ToolWindow
 from hwsched.desktop.release.files_page import FilesPage
 from hwsched.desktop.release.written_out import WrittenOut, opened_by_system
-from hwsched.desktop.tool_window import ToolWindow
 from hwsched.language import phrase, to_phrase
 from hwsched.model.tables import PART
 from hwsched.operations.release.attachments import Attached, attach, attachments_of, detach, fetch

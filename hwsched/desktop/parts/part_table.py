@@ -14,7 +14,7 @@ from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.grid.remembering import arrangement_of
-from hwsched.desktop.typed import said_value
+from hwsched.desktop.widgets.typed import said_value
 from hwsched.language import phrase
 from hwsched.operations.parts.part_form import value_of
 from hwsched.quantities import LengthStyle

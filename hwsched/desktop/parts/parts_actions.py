@@ -5,9 +5,9 @@ from typing import Any
 
 from PySide6.QtWidgets import QFileDialog
 
-from hwsched.desktop.frame import Frame
-from hwsched.desktop.ran import Report
-from hwsched.desktop.subject import Subject
+from hwsched.desktop.frame.frame import Frame
+from hwsched.desktop.frame.subject import Subject
+from hwsched.desktop.jobs.ran import Report
 from hwsched.language import phrase, to_phrase
 
 _WORKBOOKS = to_phrase("Workbooks (*.xlsx)")

@@ -7,14 +7,14 @@ from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QLineEdit, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
 from hwsched.catalogue import KINDS, kind_of
-from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.frame.tool_window import Desk, ToolWindow
+from hwsched.desktop.jobs.jobs import Cancelled, Progress
+from hwsched.desktop.looks.tokens import wide
 from hwsched.desktop.opening.differences import Differences, summary
 from hwsched.desktop.parts.part_facts import PartFacts
 from hwsched.desktop.parts.part_files import PartFiles
 from hwsched.desktop.parts.part_table import PartGrid
 from hwsched.desktop.parts.use_page import UsePage
-from hwsched.desktop.tokens import wide
-from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.language import phrase
 from hwsched.model.tables import ATTACHMENT
 from hwsched.operations.changes import Changes

@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.desktop.tokens import scaled
+from hwsched.desktop.looks.tokens import scaled
 from hwsched.language import phrase
 from hwsched.operations.parts.hardware_sets import Proposed
 

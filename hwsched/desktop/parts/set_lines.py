@@ -14,8 +14,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.desktop.looks.tokens import scaled
 from hwsched.desktop.opening.part_box import PartBox
-from hwsched.desktop.tokens import scaled
 from hwsched.language import phrase
 from hwsched.operations.opening.hand_choices import ROLES
 from hwsched.operations.parts.hardware_sets import PROPOSED_ROLES, Line

@@ -5,13 +5,13 @@ from typing import Any
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QMessageBox, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
-from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.frame.tool_window import Desk, ToolWindow
+from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.opening.part_box import catalogue_of, part_names
 from hwsched.desktop.parts.new_set_dialog import NewSetDialog
 from hwsched.desktop.parts.proposed_sets_dialog import ProposedSetsDialog
 from hwsched.desktop.parts.set_grids import EffectGrid, MemberGrid, SetGrid
 from hwsched.desktop.parts.set_lines import SetLines
-from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.language import phrase
 from hwsched.operations.parts.hardware_sets import (
     HardwareSet,

@@ -17,8 +17,8 @@ from PySide6.QtWidgets import (
 
 from hwsched.calc.parts.cost import Cost
 from hwsched.calc.power.planning.question import Leg
-from hwsched.desktop.jobs import Cancelled, Progress
-from hwsched.desktop.tool_window import CHANGED, Desk, ToolWindow
+from hwsched.desktop.frame.tool_window import CHANGED, Desk, ToolWindow
+from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.language import phrase, to_phrase
 from hwsched.model.errors import ChangeError
 from hwsched.operations.power.planning_accepting import accept_plan

@@ -1,7 +1,7 @@
 """Power in the main window: the way to the place for it."""
 
-from hwsched.desktop.frame import Frame
-from hwsched.desktop.subject import Subject
+from hwsched.desktop.frame.frame import Frame
+from hwsched.desktop.frame.subject import Subject
 
 
 class PowerActions(Subject):

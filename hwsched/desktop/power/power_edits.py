@@ -7,7 +7,7 @@ from collections.abc import Callable
 from pathlib import Path
 from typing import Any, Final
 
-from hwsched.desktop.tool_window import ToolWindow
+from hwsched.desktop.frame.tool_window import ToolWindow
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.changes import Changes
 from hwsched.operations.power import connecting, power_editing

@@ -2,7 +2,7 @@
 
 from PySide6.QtWidgets import QWidget
 
-from hwsched.desktop.frame import Frame
+from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.power.power_window import PowerWindow
 
 

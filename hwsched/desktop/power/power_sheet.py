@@ -7,12 +7,12 @@ from typing import Any, Final
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QLabel, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
-from hwsched.desktop.lines import Lines, LinesPage
+from hwsched.desktop.looks.severities import severity_order, severity_word
 from hwsched.desktop.power.power_facts_form import PowerFactsForm, parts_offered
 from hwsched.desktop.power.power_tree import Key
 from hwsched.desktop.power.power_words import circuit_line, opening_line, supply_line
-from hwsched.desktop.severities import severity_order, severity_word
-from hwsched.desktop.sheet_view import SheetView
+from hwsched.desktop.widgets.lines import Lines, LinesPage
+from hwsched.desktop.widgets.sheet_view import SheetView
 from hwsched.drawings.power.riser import risers
 from hwsched.drawings.power.riser_strings import Levels
 from hwsched.drawings.power.voltage_plot import voltage_plot

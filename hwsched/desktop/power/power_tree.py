@@ -17,7 +17,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTreeWidget, QTreeWidgetItem, QTreeWidgetItemIterator
 
-from hwsched.desktop.tokens import wide
+from hwsched.desktop.looks.tokens import wide
 from hwsched.language import phrase, to_phrase
 from hwsched.telling.natural import natural
 from hwsched.values.power import CircuitResult, NodeResult, PowerResult, Run, SupplyResult

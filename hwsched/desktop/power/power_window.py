@@ -9,6 +9,9 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QAction, QKeySequence, QShortcut
 from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QMenu, QSplitter, QTreeWidgetItem, QWidget
 
+from hwsched.desktop.frame.tool_window import Desk, ToolWindow
+from hwsched.desktop.jobs.trouble import tell_failure
+from hwsched.desktop.looks.tokens import wide
 from hwsched.desktop.power.layout_window import LayoutWindow
 from hwsched.desktop.power.move_dialog import MoveDialog
 from hwsched.desktop.power.power_edits import PowerEdits
@@ -16,9 +19,6 @@ from hwsched.desktop.power.power_facts_form import NewPowerDialog, parts_offered
 from hwsched.desktop.power.power_sheet import PowerSheet, PowerShown
 from hwsched.desktop.power.power_tree import ID, KIND, PowerTree
 from hwsched.desktop.power.siting_window import SitingWindow
-from hwsched.desktop.tokens import wide
-from hwsched.desktop.tool_window import Desk, ToolWindow
-from hwsched.desktop.trouble import tell_failure
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.power.power_results import opening_levels, power_as_it_stands, power_facts
 from hwsched.operations.project.history import newest

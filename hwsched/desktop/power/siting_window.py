@@ -14,9 +14,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.desktop.jobs import Cancelled, Progress
-from hwsched.desktop.severities import severities_in_words
-from hwsched.desktop.tool_window import CHANGED, Desk, ToolWindow
+from hwsched.desktop.frame.tool_window import CHANGED, Desk, ToolWindow
+from hwsched.desktop.jobs.jobs import Cancelled, Progress
+from hwsched.desktop.looks.severities import severities_in_words
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.model.errors import ChangeError
 from hwsched.operations.power.siting_accepting import accept_siting

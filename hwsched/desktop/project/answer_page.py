@@ -6,8 +6,8 @@ from typing import Final
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel, QScrollArea, QVBoxLayout, QWidget
 
-from hwsched.desktop.lines import Lines
 from hwsched.desktop.project.calculator_answers import Told
+from hwsched.desktop.widgets.lines import Lines
 from hwsched.language import phrase
 
 _MOST: Final = 50

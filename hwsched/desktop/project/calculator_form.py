@@ -6,9 +6,9 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QGridLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from hwsched.calc.calculator import Calculator
-from hwsched.desktop.fact_line import FactLine
 from hwsched.desktop.project.calculator_fields import Entry, Path, Section, Table, at, form_of, put
 from hwsched.desktop.project.small_table import SmallTable
+from hwsched.desktop.widgets.fact_line import FactLine
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
 

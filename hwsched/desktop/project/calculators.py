@@ -17,13 +17,13 @@ from PySide6.QtWidgets import (
 
 from hwsched.calc.calculator import Calculator, InputError
 from hwsched.calc.calculators import CALCULATORS
-from hwsched.desktop.drawing_view import DrawingView
-from hwsched.desktop.frame import Frame
+from hwsched.desktop.frame.frame import Frame
+from hwsched.desktop.looks.tokens import SPACE, wide
 from hwsched.desktop.project.answer_page import AnswerPage
 from hwsched.desktop.project.calculator_answers import told
 from hwsched.desktop.project.calculator_fields import Path, in_words, label_of
 from hwsched.desktop.project.calculator_form import CalculatorForm
-from hwsched.desktop.tokens import SPACE, wide
+from hwsched.desktop.widgets.drawing_view import DrawingView
 from hwsched.drawings.calculated import calculated
 from hwsched.language import phrase
 from hwsched.operations.findings.checked import Checked

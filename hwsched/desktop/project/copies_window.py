@@ -5,7 +5,7 @@ from pathlib import Path
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHeaderView, QMessageBox, QTreeWidget, QTreeWidgetItem, QWidget
 
-from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.language import phrase
 from hwsched.operations.project.backups import list_backups, restore
 

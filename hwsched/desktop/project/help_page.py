@@ -18,9 +18,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.desktop.frame import Frame
+from hwsched.desktop.frame.frame import Frame
+from hwsched.desktop.looks.tokens import SPACE, fixed_font, font, wide
 from hwsched.desktop.project.help_topics import GROUPS, linked, text_of, topics
-from hwsched.desktop.tokens import SPACE, fixed_font, font, wide
 from hwsched.language import phrase
 from hwsched.paths import RESOURCES
 

@@ -3,8 +3,8 @@
 from collections.abc import Iterator
 from functools import partial
 
-from hwsched.desktop.finding import Found
-from hwsched.desktop.frame import Frame
+from hwsched.desktop.find.finding import Found
+from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.project.help_topics import place_topic, topics
 from hwsched.language import to_phrase
 

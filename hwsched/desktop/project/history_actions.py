@@ -5,9 +5,9 @@ from collections.abc import Callable
 from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import QDialog, QMessageBox
 
-from hwsched.desktop.frame import Frame
-from hwsched.desktop.jobs import Failure
-from hwsched.desktop.subject import Subject
+from hwsched.desktop.frame.frame import Frame
+from hwsched.desktop.frame.subject import Subject
+from hwsched.desktop.jobs.jobs import Failure
 from hwsched.language import phrase, to_phrase
 from hwsched.model.errors import NotUndoableError
 from hwsched.operations.changes import Changes

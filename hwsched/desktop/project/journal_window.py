@@ -2,7 +2,7 @@
 
 from PySide6.QtWidgets import QPlainTextEdit, QWidget
 
-from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.language import phrase
 from hwsched.operations.project.verifying import accept, verify
 

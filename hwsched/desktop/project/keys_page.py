@@ -5,9 +5,9 @@ from typing import Final
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QLabel, QLineEdit, QVBoxLayout, QWidget
 
-from hwsched.desktop.frame import Frame
-from hwsched.desktop.lines import Lines
-from hwsched.desktop.tokens import SPACE, font
+from hwsched.desktop.frame.frame import Frame
+from hwsched.desktop.looks.tokens import SPACE, font
+from hwsched.desktop.widgets.lines import Lines
 from hwsched.language import phrase, to_phrase
 
 _TITLES: Final = (to_phrase("Command"), to_phrase("Keys"), to_phrase("What it does"))

@@ -5,8 +5,8 @@ from __future__ import annotations
 from collections.abc import Callable
 from typing import TYPE_CHECKING
 
-from hwsched.desktop.frame import Frame
-from hwsched.desktop.subject import Subject
+from hwsched.desktop.frame.frame import Frame
+from hwsched.desktop.frame.subject import Subject
 from hwsched.language import to_phrase
 
 if TYPE_CHECKING:

@@ -5,10 +5,10 @@ from typing import Final
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QFormLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
-from hwsched.desktop.frame import Frame
-from hwsched.desktop.preferences import THEMES, Theme
-from hwsched.desktop.spoken import own_name
-from hwsched.desktop.tokens import ROW, SPACE, TEXT_SIZES, font, scaled, wide
+from hwsched.desktop.frame.frame import Frame
+from hwsched.desktop.looks.spoken import own_name
+from hwsched.desktop.looks.tokens import ROW, SPACE, TEXT_SIZES, font, scaled, wide
+from hwsched.desktop.project.preferences import THEMES, Theme
 from hwsched.language import languages, phrase, to_phrase
 
 _THEMES: Final[dict[Theme, str]] = {

@@ -10,10 +10,10 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import QFileDialog, QInputDialog, QMessageBox
 
-from hwsched.desktop.frame import Frame
-from hwsched.desktop.jobs import Cancelled, Failure, Progress
+from hwsched.desktop.frame.frame import Frame
+from hwsched.desktop.frame.subject import Subject
+from hwsched.desktop.jobs.jobs import Cancelled, Failure, Progress
 from hwsched.desktop.project.remains import Remains, remains_of, rescued_words
-from hwsched.desktop.subject import Subject
 from hwsched.language import phrase, to_phrase
 from hwsched.model.errors import ChangeError, DamagedProjectError, NeedsUpgradeError
 from hwsched.model.project import Project, create_project, open_project

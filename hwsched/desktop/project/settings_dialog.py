@@ -17,8 +17,8 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.choices import PREFERENCES
+from hwsched.desktop.looks.severities import severity_word
 from hwsched.desktop.project.units import UnitsBox
-from hwsched.desktop.severities import severity_word
 from hwsched.kept_sentences import kept_phrase
 from hwsched.language import phrase
 from hwsched.rules import RULEBOOK

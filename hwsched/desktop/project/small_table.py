@@ -15,8 +15,8 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.attributes import shown_unit
+from hwsched.desktop.looks.tokens import SPACE
 from hwsched.desktop.project.calculator_fields import Table, at, put
-from hwsched.desktop.tokens import SPACE
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
 

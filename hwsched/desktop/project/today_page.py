@@ -8,10 +8,10 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QHideEvent, QShowEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollArea, QVBoxLayout, QWidget
 
-from hwsched.desktop.frame import Frame
-from hwsched.desktop.icons import Picture, icon
+from hwsched.desktop.frame.frame import Frame
+from hwsched.desktop.looks.icons import Picture, icon
+from hwsched.desktop.looks.tokens import SPACE, font
 from hwsched.desktop.project.today_rows import CountRow, Legend, LevelRow
-from hwsched.desktop.tokens import SPACE, font
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.project.today import PERSONS, LevelProgress, Person, SinceRelease, Task, Today, read_today
 

@@ -7,9 +7,9 @@ from PySide6.QtCore import QRect, QRectF, QSize, Qt
 from PySide6.QtGui import QFontMetrics, QPainter, QPaintEvent
 from PySide6.QtWidgets import QAbstractButton, QSizePolicy, QWidget
 
-from hwsched.desktop import tokens
-from hwsched.desktop.icons import paint_icon
-from hwsched.desktop.tokens import CORNER, FOCUS, SPACE, STATES, TARGET, colour, font, scaled, wash, wide
+from hwsched.desktop.looks import tokens
+from hwsched.desktop.looks.icons import paint_icon
+from hwsched.desktop.looks.tokens import CORNER, FOCUS, SPACE, STATES, TARGET, colour, font, scaled, wash, wide
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.project.today import LevelProgress, State, Task
 

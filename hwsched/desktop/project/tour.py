@@ -7,9 +7,9 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QSizePolicy, QVBoxLayout, QWidget
 
-from hwsched.desktop.frame import Frame
-from hwsched.desktop.icons import icon
-from hwsched.desktop.tokens import SPACE, TARGET, font, scaled
+from hwsched.desktop.frame.frame import Frame
+from hwsched.desktop.looks.icons import icon
+from hwsched.desktop.looks.tokens import SPACE, TARGET, font, scaled
 from hwsched.language import phrase, to_phrase
 
 

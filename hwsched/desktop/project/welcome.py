@@ -17,9 +17,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.desktop.icons import icon
-from hwsched.desktop.preferences import Preferences
-from hwsched.desktop.tokens import ROW, SPACE, font, scaled, wide
+from hwsched.desktop.looks.icons import icon
+from hwsched.desktop.looks.tokens import ROW, SPACE, font, scaled, wide
+from hwsched.desktop.project.preferences import Preferences
 from hwsched.language import phrase, to_phrase
 from hwsched.telling.masking import masked
 

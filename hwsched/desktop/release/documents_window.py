@@ -22,13 +22,13 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.desktop.jobs import Cancelled, Progress
+from hwsched.desktop.frame.tool_window import Desk, ToolWindow
+from hwsched.desktop.jobs.jobs import Cancelled, Progress
+from hwsched.desktop.jobs.ran import of_files
+from hwsched.desktop.looks.tokens import wide
 from hwsched.desktop.opening.scope_box import ScopeBox
-from hwsched.desktop.ran import of_files
 from hwsched.desktop.release.page_view import PageView
 from hwsched.desktop.release.printing import print_pages
-from hwsched.desktop.tokens import wide
-from hwsched.desktop.tool_window import Desk, ToolWindow
 from hwsched.documents.release.bound_packets import BOUND_PACKETS
 from hwsched.language import phrase
 from hwsched.operations.opening.asked_openings import asked_openings

@@ -8,8 +8,8 @@ from PySide6.QtCore import QMimeData, Qt, Signal
 from PySide6.QtGui import QDragEnterEvent, QDropEvent, QShowEvent
 from PySide6.QtWidgets import QBoxLayout, QSplitter
 
-from hwsched.desktop.lines import Lines, LinesPage
-from hwsched.desktop.pictures import Picture, has_picture, picture_of
+from hwsched.desktop.looks.pictures import Picture, has_picture, picture_of
+from hwsched.desktop.widgets.lines import Lines, LinesPage
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.release.attachments import Attached
 

@@ -5,12 +5,12 @@ from typing import Final
 
 from PySide6.QtWidgets import QWidget
 
+from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
-from hwsched.desktop.jobs import Cancelled, Progress
-from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.kept_sentences import GATE, kept_phrase
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.release.project_view import project_view

@@ -6,10 +6,10 @@ from typing import Any
 from PySide6.QtGui import QFontDatabase
 from PySide6.QtWidgets import QFileDialog, QPlainTextEdit, QWidget
 
-from hwsched.desktop.jobs import Cancelled, Progress
-from hwsched.desktop.ran import of_files
-from hwsched.desktop.tokens import wide
-from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.desktop.frame.tool_window import Desk, ToolWindow
+from hwsched.desktop.jobs.jobs import Cancelled, Progress
+from hwsched.desktop.jobs.ran import of_files
+from hwsched.desktop.looks.tokens import wide
 from hwsched.exchange.release.office_file import EXAMPLE
 from hwsched.language import phrase
 from hwsched.operations.release.office import FILE, clear_office, office_text, set_office, write_office

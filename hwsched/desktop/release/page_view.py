@@ -7,9 +7,9 @@ from PySide6.QtCore import QRectF, QSize, QSizeF, Qt, Signal
 from PySide6.QtGui import QColor, QImage, QKeyEvent, QPainter, QPaintEvent, QPalette, QResizeEvent, QWheelEvent
 from PySide6.QtWidgets import QScrollArea, QWidget
 
-from hwsched.desktop.jobs import Cancelled, Jobs, Progress
-from hwsched.desktop.pictures import image_of
-from hwsched.desktop.tokens import wide
+from hwsched.desktop.jobs.jobs import Cancelled, Jobs, Progress
+from hwsched.desktop.looks.pictures import image_of
+from hwsched.desktop.looks.tokens import wide
 from hwsched.language import phrase
 from hwsched.render.pdf_pages import FoundWords, PdfPages
 from hwsched.render.screen import LIGHT

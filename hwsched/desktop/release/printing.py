@@ -6,8 +6,8 @@ from PySide6.QtCore import QMarginsF, QRectF, QSizeF
 from PySide6.QtGui import QPageLayout, QPageSize, QPainter
 from PySide6.QtPrintSupport import QPrinter
 
-from hwsched.desktop.jobs import Cancelled, Progress
-from hwsched.desktop.pictures import image_of
+from hwsched.desktop.jobs.jobs import Cancelled, Progress
+from hwsched.desktop.looks.pictures import image_of
 from hwsched.render.pdf_pages import PdfPages
 
 _MOST_DPI: Final = 300

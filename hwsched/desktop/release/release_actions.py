@@ -9,12 +9,12 @@ from typing import TYPE_CHECKING
 from PySide6.QtGui import QKeySequence
 from PySide6.QtWidgets import QFileDialog, QInputDialog
 
-from hwsched.desktop.frame import Frame
-from hwsched.desktop.jobs import Cancelled, Progress
-from hwsched.desktop.ran import Report
+from hwsched.desktop.frame.frame import Frame
+from hwsched.desktop.frame.subject import Subject
+from hwsched.desktop.jobs.jobs import Cancelled, Progress
+from hwsched.desktop.jobs.ran import Report
 from hwsched.desktop.release.files_page import FilesPage
 from hwsched.desktop.release.written_out import WrittenOut, opened_by_system
-from hwsched.desktop.subject import Subject
 from hwsched.language import phrase, to_phrase
 from hwsched.model.tables import OPENING_TABLE
 from hwsched.stopping import ask_stop

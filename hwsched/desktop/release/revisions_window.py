@@ -5,9 +5,9 @@ from typing import Any
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHeaderView, QInputDialog, QSplitter, QTreeWidget, QTreeWidgetItem, QWidget
 
-from hwsched.desktop.jobs import Cancelled, Progress
-from hwsched.desktop.tokens import scaled
-from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.desktop.frame.tool_window import Desk, ToolWindow
+from hwsched.desktop.jobs.jobs import Cancelled, Progress
+from hwsched.desktop.looks.tokens import scaled
 from hwsched.language import phrase
 from hwsched.model.errors import minute_of
 from hwsched.operations.release.changed_lines import Changed

@@ -16,10 +16,10 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.desktop.jobs import Cancelled, Progress
-from hwsched.desktop.ran import of_files
-from hwsched.desktop.tokens import wide
-from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.desktop.frame.tool_window import Desk, ToolWindow
+from hwsched.desktop.jobs.jobs import Cancelled, Progress
+from hwsched.desktop.jobs.ran import of_files
+from hwsched.desktop.looks.tokens import wide
 from hwsched.language import phrase
 from hwsched.model.errors import minute_of
 from hwsched.operations.release.transmittals import fetch_transmittal, transmit, transmittals

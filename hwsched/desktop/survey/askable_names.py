@@ -2,7 +2,7 @@
 
 from functools import cache
 
-from hwsched.desktop.workspace import Workspace
+from hwsched.desktop.project.workspace import Workspace
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 from hwsched.query import Askable
 

@@ -7,7 +7,7 @@ from typing import Any
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QTreeWidget, QTreeWidgetItem, QWidget
 
-from hwsched.desktop.tokens import wide
+from hwsched.desktop.looks.tokens import wide
 from hwsched.language import phrase
 from hwsched.operations.findings.checked import Checked
 from hwsched.telling.natural import natural

@@ -5,13 +5,13 @@ from typing import Any, Final
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QSplitter, QTabWidget, QWidget
 
+from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
-from hwsched.desktop.lines import Lines
 from hwsched.desktop.survey.deciding_page import DecidingPage
-from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.desktop.widgets.lines import Lines
 from hwsched.exchange.survey.facts import Decisions
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.model.project import Project

@@ -19,10 +19,10 @@ from PySide6.QtWidgets import (
 
 from hwsched.attributes import Attribute
 from hwsched.attributes.unknown import says_nothing, unknown_word
-from hwsched.desktop.choice_box import ChoiceBox, words_of
+from hwsched.desktop.looks.tokens import colour
 from hwsched.desktop.survey.refused_facts import STANDS, RefusedFacts
-from hwsched.desktop.tokens import colour
-from hwsched.desktop.typed import plain_word, said_value, understood
+from hwsched.desktop.widgets.choice_box import ChoiceBox, words_of
+from hwsched.desktop.widgets.typed import plain_word, said_value, understood
 from hwsched.language import phrase
 from hwsched.operations.findings.checked import Checked
 from hwsched.operations.opening.facts_shown import asked_facts, item_facts

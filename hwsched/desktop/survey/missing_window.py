@@ -6,13 +6,13 @@ from typing import Final
 
 from PySide6.QtWidgets import QComboBox, QFileDialog, QLabel, QWidget
 
+from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
-from hwsched.desktop.jobs import Cancelled, Progress
-from hwsched.desktop.ran import of_files
-from hwsched.desktop.tool_window import Desk, ToolWindow
+from hwsched.desktop.jobs.jobs import Cancelled, Progress
+from hwsched.desktop.jobs.ran import of_files
 from hwsched.language import phrase, to_phrase
 from hwsched.rules.missing import MissingFact, missing_facts
 

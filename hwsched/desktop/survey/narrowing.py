@@ -9,7 +9,7 @@ from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.kept_views import COMMON, KeptViews
 from hwsched.desktop.grid.query_line import Besides, QueryLine
 from hwsched.desktop.grid.remembering import KeptView, keep_views, views_of
-from hwsched.desktop.project_state import ProjectState
+from hwsched.desktop.project.project_state import ProjectState
 from hwsched.desktop.survey.askable_names import askable_in
 from hwsched.desktop.survey.register import Register
 from hwsched.language import phrase

@@ -5,9 +5,9 @@ from typing import Any
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QSplitter
 
-from hwsched.desktop.frame import Frame
+from hwsched.desktop.frame.frame import Frame
+from hwsched.desktop.looks.tokens import wide
 from hwsched.desktop.survey.openings_view import OpeningsView
-from hwsched.desktop.tokens import wide
 
 
 class OpeningsPlace(QSplitter):

@@ -9,14 +9,14 @@ from PySide6.QtWidgets import QComboBox, QLabel, QVBoxLayout, QWidget
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.proposals import Reading
 from hwsched.desktop.grid.query_line import Besides
+from hwsched.desktop.looks.tokens import SPACE
 from hwsched.desktop.opening.earlier_line import EarlierLine
-from hwsched.desktop.project_state import ProjectState
+from hwsched.desktop.project.project_state import ProjectState
 from hwsched.desktop.survey.ahead import Ahead
 from hwsched.desktop.survey.building_tree import BuildingTree
 from hwsched.desktop.survey.narrowing import Narrowing
 from hwsched.desktop.survey.questions_line import QuestionsLine
 from hwsched.desktop.survey.register import STATES, Register
-from hwsched.desktop.tokens import SPACE
 from hwsched.language import phrase
 from hwsched.values import OpeningInput
 

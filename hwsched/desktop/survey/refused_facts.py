@@ -7,7 +7,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QTreeWidgetItem
 
 from hwsched.attributes.unknown import says_nothing
-from hwsched.desktop.tokens import colour
+from hwsched.desktop.looks.tokens import colour
 from hwsched.language import phrase
 
 STANDS: Final = int(Qt.ItemDataRole.UserRole) + 10

@@ -6,10 +6,10 @@ from typing import Final
 from PySide6.QtCore import QSize
 from PySide6.QtGui import QColor, QGuiApplication, QPixmap
 
-from hwsched.desktop.icons import state_icon
+from hwsched.desktop.looks.icons import state_icon
+from hwsched.desktop.looks.tokens import ICON, State, Text, colour, dark_now, scaled
+from hwsched.desktop.looks.tokens import STATES as LOOKS
 from hwsched.desktop.survey.ahead import Ahead
-from hwsched.desktop.tokens import ICON, State, Text, colour, dark_now, scaled
-from hwsched.desktop.tokens import STATES as LOOKS
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.findings.checked import Checked
 

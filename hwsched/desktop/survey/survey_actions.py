@@ -9,9 +9,9 @@ from typing import TYPE_CHECKING, Any
 from PySide6.QtWidgets import QFileDialog, QInputDialog, QMessageBox
 from shiboken6 import isValid
 
-from hwsched.desktop.frame import Frame
-from hwsched.desktop.jobs import Cancelled, Progress
-from hwsched.desktop.subject import Subject
+from hwsched.desktop.frame.frame import Frame
+from hwsched.desktop.frame.subject import Subject
+from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.language import phrase, to_phrase
 
 if TYPE_CHECKING:

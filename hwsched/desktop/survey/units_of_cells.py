@@ -7,7 +7,7 @@ from typing import Final
 from hwsched.attributes import Attribute
 from hwsched.desktop.project.units import UNITS
 from hwsched.desktop.survey.column_words import DECLARED
-from hwsched.desktop.typed import understood
+from hwsched.desktop.widgets.typed import understood
 from hwsched.exchange.problems import WITHOUT_UNIT, Cause, CellProblem
 from hwsched.exchange.survey.outline import ColumnOutline
 from hwsched.language import phrase, phrase_of_count

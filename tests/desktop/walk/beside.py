@@ -13,7 +13,7 @@ from PySide6.QtCore import QSettings, QTimer
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication
 
-from hwsched.desktop.preferences import Preferences
+from hwsched.desktop.project.preferences import Preferences
 from hwsched.desktop.window import Window
 from tests.desktop.walk.hands import KEY
 

@@ -7,7 +7,7 @@ from PySide6.QtCore import QPoint
 from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QComboBox, QDialogButtonBox, QFileDialog, QInputDialog
 
-from hwsched.desktop.jobs import Jobs
+from hwsched.desktop.jobs.jobs import Jobs
 from hwsched.model.project import open_project
 from hwsched.operations.findings import checking
 from hwsched.operations.findings.checking import check_openings

@@ -2,7 +2,7 @@
 
 import pytest
 
-from hwsched.desktop import watching
+from hwsched.desktop.project import watching
 from hwsched.model.project import open_project
 from hwsched.operations.project.history import history
 from hwsched.operations.survey.editing import edit_fact_text

@@ -3,8 +3,8 @@
 import pytest
 from PySide6.QtWidgets import QApplication
 
-from hwsched.desktop.appearance import Look
-from hwsched.desktop.places import PLACES
+from hwsched.desktop.frame.places import PLACES
+from hwsched.desktop.looks.appearance import Look
 from tests.desktop.walk.hands import ALT, KEY, Keyboard
 
 STOPS = 8

@@ -7,7 +7,7 @@ import sys
 import pytest
 from PySide6.QtWidgets import QApplication, QFileDialog, QLineEdit, QPushButton
 
-from hwsched.desktop import watching
+from hwsched.desktop.project import watching
 from hwsched.desktop.window import Window
 from hwsched.model.project import create_project
 from tests.desktop.conftest import checked_of, idle

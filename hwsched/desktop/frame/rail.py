@@ -1,0 +1,100 @@
+"""The rail at the left: the places by the stage of the job."""
+
+from PySide6.QtCore import QSize, Qt
+from PySide6.QtGui import QKeyEvent
+from PySide6.QtWidgets import QButtonGroup, QFrame, QSizePolicy, QToolButton, QVBoxLayout, QWidget
+
+from hwsched.desktop.frame.frame import Frame
+from hwsched.desktop.frame.place import Place
+from hwsched.desktop.looks.icons import icon
+from hwsched.desktop.looks.tokens import ICON, ROW, SPACE, icon_size, scaled
+from hwsched.language import phrase
+
+_STEPS = {Qt.Key.Key_Down: 1, Qt.Key.Key_Up: -1}
+
+
+class RailButton(QToolButton):
+    """One place of the rail; arrow keys lead to the next one."""
+
+    def __init__(self, rail: "Rail", place: Place) -> None:
+        super().__init__(rail)
+        self._rail, self.place = rail, place
+        self.setText(phrase(place.title))
+        self.setAccessibleName(phrase(place.title))
+        self.setAccessibleDescription(phrase(place.tip))
+        self.setToolTip(phrase(place.tip))
+        self.setCheckable(True)
+        if place.icon:
+            self.setIcon(icon(place.icon))
+            self.setIconSize(QSize(scaled(ICON), scaled(ICON)))
+        self.setAutoRaise(True)
+        self.setProperty("keeps focus", True)
+        self.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextUnderIcon)
+        self.setIconSize(icon_size())
+        self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
+        self.setMinimumHeight(scaled(ROW.form + SPACE.small))
+        self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+        """Walk over the places by arrow keys; Return goes there as Space does."""
+        key = Qt.Key(event.key())
+        if key in _STEPS:
+            self._rail.step(self, _STEPS[key])
+        elif key in (Qt.Key.Key_Return, Qt.Key.Key_Enter):
+            self.click()
+        else:
+            super().keyPressEvent(event)
+
+
+class Rail(QFrame):
+    """A button for every place that stands on the rail.
+
+    Parameters
+    ----------
+    frame : Frame
+        Goes to the places.
+    """
+
+    def __init__(self, frame: Frame, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self._frame = frame
+        self.setAccessibleName(phrase("Places"))
+        self.buttons: dict[str, RailButton] = {}
+        self._group = QButtonGroup(self)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(scaled(SPACE.hair), scaled(SPACE.small), scaled(SPACE.hair), scaled(SPACE.small))
+        layout.setSpacing(scaled(SPACE.hair))
+        for place in frame.pages.places.values():
+            if place.rail:
+                button = RailButton(self, place)
+                button.clicked.connect(lambda _checked=False, name=place.name: self._go(name))
+                self.buttons[place.name] = button
+                self._group.addButton(button)
+                layout.addWidget(button)
+        layout.addStretch(1)
+        self.setFixedWidth(max(each.sizeHint().width() for each in self.buttons.values()) + scaled(SPACE.large))
+        frame.trail.moved.connect(self._on_moved)
+
+    def step(self, button: RailButton, by: int) -> None:
+        """Go to the place beside, and take the keyboard along."""
+        walked = list(self.buttons.values())
+        at = walked.index(button) + by
+        if 0 <= at < len(walked):
+            walked[at].setFocus(Qt.FocusReason.TabFocusReason)
+            walked[at].click()
+
+    def _go(self, name: str) -> None:
+        self._frame.go(name)
+        # What cannot be gone to leaves the mark where it was.
+        self._on_moved()
+
+    def _on_moved(self) -> None:
+        here = self._frame.trail.here
+        room = self._frame.pages.room(here.place) if here is not None else ""
+        self._group.setExclusive(False)
+        for name, button in self.buttons.items():
+            button.setChecked(name == room)
+        self._group.setExclusive(True)
+        if self._group.checkedButton() is None and self.buttons:
+            # Of buttons that exclude one another Tab reaches the one that is down; where none is, the first.
+            next(iter(self.buttons.values())).setFocusPolicy(Qt.FocusPolicy.StrongFocus)

@@ -1,0 +1,246 @@
+"""How the whole desktop looks: palette, letters and a small style sheet, from the tokens and the person's choices."""
+
+from string import Template
+from typing import Final
+
+from PySide6.QtCore import QObject, Qt
+from PySide6.QtGui import QFont, QPalette
+from PySide6.QtWidgets import QApplication
+
+from hwsched.desktop.looks.icons import recoloured
+from hwsched.desktop.looks.tokens import (
+    COLOURS,
+    CORNER,
+    FOCUS,
+    ICON,
+    SPACE,
+    TARGET,
+    THIN,
+    TYPE,
+    Role,
+    at_percent,
+    colour,
+)
+from hwsched.desktop.project.preferences import Preferences, Theme
+
+_SCHEMES: Final[dict[Theme, Qt.ColorScheme]] = {
+    "system": Qt.ColorScheme.Unknown,
+    "light": Qt.ColorScheme.Light,
+    "dark": Qt.ColorScheme.Dark,
+}
+_ROLES: Final[dict[QPalette.ColorRole, Role]] = {
+    QPalette.ColorRole.Window: "window",
+    QPalette.ColorRole.WindowText: "text",
+    QPalette.ColorRole.Base: "field",
+    QPalette.ColorRole.AlternateBase: "pane",
+    QPalette.ColorRole.Text: "text",
+    QPalette.ColorRole.Button: "pane",
+    QPalette.ColorRole.ButtonText: "text",
+    QPalette.ColorRole.BrightText: "refused",
+    QPalette.ColorRole.ToolTipBase: "field",
+    QPalette.ColorRole.ToolTipText: "text",
+    QPalette.ColorRole.PlaceholderText: "soft",
+    QPalette.ColorRole.Highlight: "tint",
+    QPalette.ColorRole.HighlightedText: "text",
+    QPalette.ColorRole.Link: "link",
+    QPalette.ColorRole.LinkVisited: "link",
+    QPalette.ColorRole.Light: "field",
+    QPalette.ColorRole.Midlight: "hover",
+    QPalette.ColorRole.Mid: "line",
+    QPalette.ColorRole.Dark: "edge",
+    QPalette.ColorRole.Shadow: "edge",
+    QPalette.ColorRole.Accent: "accent",
+}
+_ARROW: Final = 12
+"""Side of the arrow of a drop-down [px at 100 % text]."""
+_MARK: Final = 14
+"""Side of the square or circle of what is ticked [px at 100 % text]."""
+_INDENT: Final = 18
+"""How far a line of a tree stands in from the one above it, and how large its arrow is [px at 100 % text]."""
+_SHEET: Final = Template(
+    """
+QLineEdit, QPlainTextEdit, QTextEdit, QAbstractSpinBox {
+    background: $field; border: ${thin}px solid $edge; border-radius: ${corner}px; padding: ${half}px ${hair}px;
+}
+QLineEdit, QAbstractSpinBox { min-height: ${line_inner}px; }
+QComboBox {
+    background: $field; border: ${thin}px solid $edge; border-radius: ${corner}px; padding: ${half}px ${hair}px;
+    min-height: ${line_inner}px;
+}
+QComboBox:hover { background: $hover; }
+QComboBox::drop-down { border: none; width: ${wide}px; }
+QComboBox::down-arrow { image: url("$down"); width: ${arrow}px; height: ${arrow}px; }
+QAbstractSpinBox::up-button, QAbstractSpinBox::down-button {
+    subcontrol-origin: border; border: none; width: ${wide}px;
+}
+QAbstractSpinBox::up-button { subcontrol-position: top right; }
+QAbstractSpinBox::down-button { subcontrol-position: bottom right; }
+QAbstractSpinBox::up-arrow { image: url("$up"); width: ${arrow}px; height: ${arrow}px; }
+QAbstractSpinBox::down-arrow { image: url("$down"); width: ${arrow}px; height: ${arrow}px; }
+QComboBox:disabled, QAbstractSpinBox:disabled, QLineEdit:disabled {
+    background: $window; color: $disabled; border: ${thin}px solid $line;
+}
+QCheckBox, QRadioButton { min-height: ${target}px; }
+QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QAbstractSpinBox:focus, QComboBox:focus {
+    border: ${ring}px solid $focus; padding: ${half_less}px ${hair_less}px;
+}
+QAbstractItemView, QScrollArea { border: ${thin}px solid $line; }
+QAbstractItemView:focus, QScrollArea:focus { border: ${ring}px solid $focus; }
+QScrollArea[frameShape="0"] { border: none; }
+QScrollArea[frameShape="0"]:focus { border: ${ring}px solid $focus; }
+QComboBox QLineEdit, QComboBox QLineEdit:focus, QAbstractSpinBox QLineEdit, QAbstractSpinBox QLineEdit:focus {
+    background: transparent; border: none; padding: 0; min-height: 0;
+}
+QAbstractItemView QLineEdit, QAbstractItemView QComboBox { border-radius: 0; min-height: 0; padding: 0 ${half}px; }
+QPushButton {
+    background: $field; border: ${thin}px solid $edge; border-radius: ${corner}px; padding: ${hair}px ${middle}px;
+    min-height: ${inner}px;
+}
+QPushButton[line="true"] { text-align: left; }
+QPushButton:hover { background: $hover; }
+QPushButton:pressed, QPushButton:checked { background: $tint; }
+QPushButton:focus { border: ${ring}px solid $focus; padding: ${hair_less}px ${middle_less}px; }
+QPushButton:default { background: $accent; color: $on_accent; border-color: $accent; }
+QPushButton:default:focus { border: ${ring}px solid $text; }
+QPushButton:disabled { background: $window; color: $disabled; border: ${thin}px solid $line; }
+QToolButton {
+    border: ${thin}px solid transparent; border-radius: ${corner}px; padding: ${hair}px; min-height: ${inner}px;
+}
+QToolButton:hover { background: $hover; }
+QToolButton:pressed, QToolButton:checked { background: $tint; }
+QToolButton:focus { border: ${ring}px solid $focus; padding: ${hair_less}px; }
+QTabWidget::pane { border: none; border-top: ${thin}px solid $line; }
+QTabBar::tab {
+    background: transparent; color: $soft; border: none; border-bottom: ${ring}px solid transparent;
+    padding: ${hair}px ${small}px; min-height: ${inner}px;
+}
+QTabBar::tab:hover { background: $hover; }
+QTabBar::tab:selected { color: $text; border-bottom: ${ring}px solid $accent; }
+QTabBar::tab:selected:focus { background: $tint; }
+QHeaderView::section {
+    background: $window; color: $soft; border: none; border-right: ${thin}px solid $line;
+    border-bottom: ${thin}px solid $line; padding: ${hair}px ${small}px; text-align: left;
+}
+GridTable::item, _Frozen::item { padding: 0 ${hair}px; }
+Lines::item { padding: ${hair}px 0; }
+QCheckBox::indicator, QRadioButton::indicator, QAbstractItemView::indicator {
+    width: ${mark}px; height: ${mark}px; background: $field; border: ${thin}px solid $edge;
+    border-radius: ${hair_less}px;
+}
+QRadioButton::indicator { border-radius: ${round}px; }
+QCheckBox::indicator:checked, QRadioButton::indicator:checked, QAbstractItemView::indicator:checked {
+    background: $accent; border: ${thin}px solid $accent;
+}
+QCheckBox::indicator:checked, QAbstractItemView::indicator:checked { image: url("$tick"); }
+QRadioButton::indicator:checked { image: url("$dot"); }
+QCheckBox::indicator:indeterminate, QAbstractItemView::indicator:indeterminate { background: $tint; }
+QCheckBox::indicator:disabled, QRadioButton::indicator:disabled {
+    background: $window; border: ${thin}px solid $line;
+}
+QMenuBar { background: $window; }
+QMenuBar::item { padding: ${hair}px ${small}px; border-radius: ${corner}px; }
+QMenuBar::item:selected { background: $tint; color: $text; }
+QPushButton, QCheckBox, QRadioButton, QTabBar, QToolBar { icon-size: ${icon}px; }
+QToolBar { border: none; border-bottom: ${thin}px solid $line; spacing: ${hair}px; padding: ${hair}px; }
+QStatusBar { border-top: ${thin}px solid $line; }
+QStatusBar::item { border: none; }
+QSplitter::handle { background: $line; }
+QSplitter::handle:horizontal { width: ${thin}px; margin: 0 ${hair}px; }
+QSplitter::handle:vertical { height: ${small}px; background: transparent; }
+QProgressBar { background: $field; border: ${thin}px solid $line; border-radius: ${corner}px; text-align: center; }
+QProgressBar::chunk { background: $tint; border-radius: ${hair_less}px; }
+QScrollBar { background: transparent; border: none; }
+QScrollBar:vertical { width: ${middle}px; }
+QScrollBar:horizontal { height: ${middle}px; }
+QScrollBar::handle { background: $edge; border: ${less}px solid $window; border-radius: ${corner}px; }
+QScrollBar::handle:vertical { min-height: ${wide}px; }
+QScrollBar::handle:horizontal { min-width: ${wide}px; }
+QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
+QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
+QFrame#card { background: $pane; border: ${thin}px solid $line; border-radius: ${corner}px; }
+QListView::item, QTreeView::item { min-height: ${row}px; }
+QTreeView { qproperty-indentation: $indent; }
+QTreeView::branch:has-children:closed { image: url("$onward"); }
+QTreeView::branch:has-children:open { image: url("$down"); }
+QToolTip { background: $field; color: $text; border: ${thin}px solid $edge; padding: ${hair}px; }
+"""
+)
+
+
+def palette(*, dark: bool) -> QPalette:
+    """Return the palette of a theme."""
+    made = QPalette()
+    for role, name in _ROLES.items():
+        made.setColor(role, colour(name, dark=dark))
+    for role in (QPalette.ColorRole.WindowText, QPalette.ColorRole.Text, QPalette.ColorRole.ButtonText):
+        made.setColor(QPalette.ColorGroup.Disabled, role, colour("disabled", dark=dark))
+    return made
+
+
+def sheet(*, dark: bool, percent: int = 100) -> str:
+    """Return the style sheet of a theme at a text size: what a palette cannot say."""
+    named = {role.replace("-", "_"): codes[dark] for role, codes in COLOURS.items()}
+    # The ring of the focus is thicker than an edge: by so much less stands what it surrounds away from it.
+    less, half = FOCUS - THIN, SPACE.hair // 2
+    return _SHEET.substitute(
+        named,
+        up=recoloured("up", named["soft"]), down=recoloured("down", named["soft"]),
+        onward=recoloured("next", named["soft"]), indent=at_percent(_INDENT, percent),
+        thin=THIN, ring=FOCUS, icon=at_percent(ICON, percent), arrow=at_percent(_ARROW, percent),
+        tick=recoloured("check", named["on_accent"]), dot=recoloured("disc", named["on_accent"]),
+        mark=at_percent(_MARK, percent), round=at_percent(_MARK, percent) // 2, corner=CORNER,
+        target=TARGET, row=at_percent(TARGET, percent),
+        inner=TARGET - 2 * SPACE.hair, line_inner=TARGET - 2 * half - 2 * THIN,
+        half=half, hair=SPACE.hair, small=SPACE.small, middle=SPACE.middle, wide=SPACE.wide,
+        less=SPACE.hair - less, half_less=half - less, hair_less=SPACE.hair - less, middle_less=SPACE.middle - less,
+    )  # fmt: skip
+
+
+class Look(QObject):
+    """Keeps the look of the program as the person has chosen it, and follows when they or the system choose otherwise.
+
+    Parameters
+    ----------
+    application : QApplication
+        Whose look it is.
+    preferences : Preferences
+        What was chosen.
+    """
+
+    def __init__(self, application: QApplication, preferences: Preferences) -> None:
+        super().__init__(application)
+        self._application, self._preferences = application, preferences
+        self._shown: tuple[bool, int] | None = None
+        application.setStyle("Fusion")
+        preferences.changed.connect(self._on_chosen)
+        application.styleHints().colorSchemeChanged.connect(self._on_scheme)
+        self._on_chosen("theme")
+
+    @property
+    def dark(self) -> bool:
+        """Whether the window is dark: by the person's choice, else by the system's."""
+        theme = self._preferences.theme
+        scheme = self._application.styleHints().colorScheme()
+        return theme == "dark" or (theme == "system" and scheme == Qt.ColorScheme.Dark)
+
+    def put_on(self) -> None:
+        """Let palette, letters and style sheet be those that were chosen."""
+        wanted = (self.dark, self._preferences.text_size)
+        if wanted == self._shown:
+            return
+        self._shown = wanted
+        dark, percent = wanted
+        letters = QFont(self._application.font())
+        letters.setPixelSize(at_percent(TYPE.normal, percent))
+        self._application.setFont(letters)
+        self._application.setPalette(palette(dark=dark))
+        self._application.setStyleSheet(sheet(dark=dark, percent=percent))
+
+    def _on_chosen(self, name: str) -> None:
+        if name == "theme":
+            self._application.styleHints().setColorScheme(_SCHEMES[self._preferences.theme])
+        if name in ("theme", "text_size"):
+            self.put_on()
+
+    def _on_scheme(self, _scheme: object) -> None:
+        self.put_on()

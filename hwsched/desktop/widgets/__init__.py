@@ -1,0 +1,1 @@
+"""Pieces that several rooms put on their pages: fields, tables, drawings, rows of buttons."""

@@ -1,0 +1,168 @@
+"""Small read-only tables, and a page of one with its actions below it. What the lines say is for whoever fills them."""
+
+from collections.abc import Collection, Iterator, Sequence
+from contextlib import contextmanager
+from typing import Final
+
+from PySide6.QtCore import Qt
+from PySide6.QtGui import QAction, QResizeEvent
+from PySide6.QtWidgets import (
+    QHBoxLayout,
+    QHeaderView,
+    QLabel,
+    QSizePolicy,
+    QTableWidget,
+    QTableWidgetItem,
+    QToolButton,
+    QVBoxLayout,
+    QWidget,
+)
+
+from hwsched.desktop.looks.tokens import scaled, wide
+from hwsched.language import phrase
+
+_LONGEST: Final = 40
+_LEAST: Final = 12
+"""Figures that a column has which shares what is left: narrower its words would stand one below the other."""
+
+
+class Lines(QTableWidget):
+    """A small read-only table.
+
+    Here belongs how lines are shown and chosen; what a key does with one belongs to whoever stands on it.
+
+    Parameters
+    ----------
+    titles : sequence of str
+        Of the columns.
+    stretch : int
+        From this column on they share what is left of the width.
+    narrow : mapping of column to width, optional
+        Columns that keep a width and wrap [px at 100 % text].
+    """
+
+    def __init__(self, titles: Sequence[str], stretch: int, narrow: dict[int, int] | None = None) -> None:
+        super().__init__(0, len(titles))
+        self.setHorizontalHeaderLabels(list(titles))
+        self.setAccessibleName(phrase("List of {titles}", titles=", ".join(titles)))
+        self.verticalHeader().hide()
+        self.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        self.setEditTriggers(QTableWidget.EditTrigger.NoEditTriggers)
+        # Tab goes on to what stands beside; lines are reached by arrow keys.
+        self.setTabKeyNavigation(False)
+        self.setSelectionBehavior(QTableWidget.SelectionBehavior.SelectRows)
+        self.setWordWrap(True)
+        self.setAlternatingRowColors(True)
+        self.setShowGrid(False)
+        header = self.horizontalHeader()
+        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+        for column in range(len(titles)):
+            mode = QHeaderView.ResizeMode.Stretch if column >= stretch else QHeaderView.ResizeMode.ResizeToContents
+            header.setSectionResizeMode(column, mode)
+        for column, width in (narrow or {}).items():
+            header.setSectionResizeMode(column, QHeaderView.ResizeMode.Interactive)
+            self.setColumnWidth(column, scaled(width))
+        self._sharing = [column for column in range(stretch, len(titles)) if column not in (narrow or {})]
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
+        """Share the room anew."""
+        super().resizeEvent(event)
+        self._share()
+
+    def _share(self) -> None:
+        """Let the last columns share what is left; where that is too little they are scrolled."""
+        header, least = self.horizontalHeader(), wide(_LEAST)
+        taken = sum(header.sectionSize(n) for n in range(self.columnCount()) if n not in self._sharing)
+        enough = self.viewport().width() - taken >= least * len(self._sharing)
+        for column in self._sharing:
+            if enough:
+                header.setSectionResizeMode(column, QHeaderView.ResizeMode.Stretch)
+            else:
+                header.setSectionResizeMode(column, QHeaderView.ResizeMode.Interactive)
+                self.setColumnWidth(column, least)
+
+    def show_rows(self, rows: Sequence[Sequence[str]], *, aside: Collection[int] = ()) -> None:
+        """Show these lines; those set aside are slanted."""
+        with self._unmeasured():
+            self._fill(rows, aside)
+        self._share()
+
+    @contextmanager
+    def _unmeasured(self) -> Iterator[None]:
+        """Measure no row and column meanwhile: lines in sight would be measured anew, all of them, for each cell."""
+        down, across = self.verticalHeader(), self.horizontalHeader()
+        modes = [across.sectionResizeMode(column) for column in range(self.columnCount())]
+        for header in (down, across):
+            header.setSectionResizeMode(QHeaderView.ResizeMode.Fixed)
+        try:
+            yield
+        finally:
+            for column, mode in enumerate(modes):
+                across.setSectionResizeMode(column, mode)
+            down.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+
+    def _fill(self, rows: Sequence[Sequence[str]], aside: Collection[int]) -> None:
+        self.setRowCount(len(rows))
+        for r, row in enumerate(rows):
+            for c, text in enumerate(row):
+                cell = QTableWidgetItem(text)
+                cell.setToolTip(text)
+                cell.setTextAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop)
+                if r in aside:
+                    font = cell.font()
+                    font.setItalic(True)
+                    cell.setFont(font)
+                self.setItem(r, c, cell)
+
+    def chosen_row(self) -> int:
+        """Return the selected line; -1 where there is none."""
+        rows = self.selectionModel().selectedRows()
+        return rows[0].row() if rows else -1
+
+
+class LinesPage(QWidget):
+    """A table with its actions as buttons below and as its context menu, and a line of words.
+
+    Here belongs how such a page looks and offers its actions; what the lines say and what the actions ask for
+    belongs to the page of a subject.
+    """
+
+    def __init__(self, table: Lines) -> None:
+        super().__init__()
+        self.table = table
+        table.setContextMenuPolicy(Qt.ContextMenuPolicy.ActionsContextMenu)
+        table.itemSelectionChanged.connect(self.enable)
+        self.buttons: dict[str, QToolButton] = {}
+        """By the words of their actions."""
+        self._row = QHBoxLayout()
+        self._row.setContentsMargins(4, 0, 4, 4)
+        self.note = QLabel()
+        self.note.setSizePolicy(QSizePolicy.Policy.Ignored, QSizePolicy.Policy.Preferred)
+        self.note.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+        self._row.addWidget(self.note, 1)
+        layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(4)
+        layout.addWidget(table, 1)
+        layout.addLayout(self._row)
+
+    def offer(self, text: str, tip: str) -> QAction:
+        """Add an action, as a button and to the context menu."""
+        made = QAction(text, self)
+        made.setToolTip(tip)
+        # Left to itself a button leaves out the dots that say: something is asked first.
+        made.setIconText(text)
+        self.table.addAction(made)
+        button = QToolButton()
+        button.setDefaultAction(made)
+        self.buttons[text] = button
+        self._row.insertWidget(self._row.count() - 1, button)
+        return made
+
+    def say(self, text: str) -> None:
+        """Show a line of words beside the buttons; a long one is cut, its tip has the whole."""
+        self.note.setText(text if len(text) <= _LONGEST else f"{text[: _LONGEST - 1]}…")
+        self.note.setToolTip(text)
+
+    def enable(self) -> None:
+        """Let what is possible with the selected line be done."""

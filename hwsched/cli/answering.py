@@ -19,7 +19,7 @@ if TYPE_CHECKING:
     from collections.abc import Iterator, Mapping, Sequence
     from typing import Any
 
-    from hwsched.model.written import Written
+    from hwsched.model.journal.written import Written
 
 VERSION = 1
 """Of the shape; raised when a name goes or changes its meaning, not when one is added."""

@@ -25,7 +25,7 @@ if TYPE_CHECKING:
     from hwsched.cli.answering import Answer
     from hwsched.cli.contents import Entry, Room
     from hwsched.cli.verb import Verb
-    from hwsched.model.written import Written
+    from hwsched.model.journal.written import Written
 
 _LOUDNESS = {"-v": "verbose", "--verbose": "verbose", "-q": "quiet", "--quiet": "quiet"}
 
@@ -200,7 +200,7 @@ def _answered(entry: Entry, verb: Verb, arguments: argparse.Namespace) -> int:
         written: Sequence[Written] = ()
         status = _guarded(entry, verb, arguments, written)
     else:
-        from hwsched.model.written import noting
+        from hwsched.model.journal.written import noting
 
         with noting() as written:
             status = _guarded(entry, verb, arguments, written)

@@ -11,7 +11,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     from collections.abc import Sequence
 
-    from hwsched.model.written import Written
+    from hwsched.model.journal.written import Written
 
 _LOG = logging.getLogger(__name__)
 

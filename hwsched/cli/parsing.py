@@ -149,7 +149,7 @@ def _with_project_first(words: list[str], *, anywhere: bool) -> list[str]:
 
 
 def _is_project(word: str) -> bool:
-    from hwsched.model.schema import SUFFIX
+    from hwsched.model.file.schema import SUFFIX
 
     return word.casefold().endswith(SUFFIX) or word.startswith(
         ("postgresql://", "postgresql+psycopg://", "postgres://")

@@ -7,8 +7,8 @@ from dataclasses import replace
 
 from hwsched.attributes.of_parts import OUTSIDE_DIAMETER_MM
 from hwsched.fitting.candidate import fit_part, offered, with_parts
-from hwsched.rules import across_leaf
-from hwsched.rules.leaf_runs import cables
+from hwsched.rules.network import across_leaf
+from hwsched.rules.network.leaf_runs import cables
 from hwsched.rules.practice import distance_mm
 from hwsched.rules.reading import SKINNED, leaf_name, lock_leaf
 from hwsched.rules.wording import length

@@ -8,10 +8,10 @@ from typing import Final
 from hwsched.attributes.of_parts import FORM, LEAF_MATERIAL, LENGTH_MM, SCREW_SEAT_MM, SCREW_SIZE, SCREWS, SIZE
 from hwsched.fitting.candidate import by_hand, cheapest, fit_part, offered, worth
 from hwsched.rules import judge, limits_of, rule_named
-from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.practice import distance_mm, screw_pilot_mm
 from hwsched.rules.reading import SKINNED, entry, leafless, lock_leaf, unit_part
-from hwsched.rules.screws import places_given
+from hwsched.rules.solid.clearances import TOUCH_MM
+from hwsched.rules.solid.screws import places_given
 from hwsched.values import Fit, FitPart, Hole, OpeningInput, Part
 
 _SCREW_LENGTH: Final = rule_named("screw-length")

@@ -10,10 +10,10 @@ from hwsched.calc.opening.pocket import EdgeItem, PocketInput, PocketSpot, pocke
 from hwsched.fitting.lead import with_cable
 from hwsched.fitting.ways import Point
 from hwsched.rules import limits_of, rule_named
-from hwsched.rules.cavity import Cavity
-from hwsched.rules.edge import edge_items, lock_pocket_span
 from hwsched.rules.reading import leaf_name, lock_part, stile_mm
-from hwsched.rules.templates import template_mm
+from hwsched.rules.solid.cavity import Cavity
+from hwsched.rules.solid.edge import edge_items, lock_pocket_span
+from hwsched.rules.solid.templates import template_mm
 from hwsched.rules.wording import length
 from hwsched.values import Fit, Hole, Leaf, OpeningInput, Part, Placement
 

@@ -9,16 +9,16 @@ from hwsched.calc.opening.placement import KeepOut, Rect
 from hwsched.calc.opening.solid import bounds, shrunk
 from hwsched.fitting.candidate import offered
 from hwsched.rules import RULES, limits_of, rule_named
-from hwsched.rules.bodies import Body, Kind, depth_of
 from hwsched.rules.carried import Carried, of_case, of_centre
-from hwsched.rules.clashes import bodies_of, pairs_of
-from hwsched.rules.clearances import less, plate_sizes, swept
-from hwsched.rules.footprints import footprints, stop_bands, stop_carried
-from hwsched.rules.off_stop import off_stop_mm
 from hwsched.rules.practice import screw_diameter_mm
 from hwsched.rules.reading import lock_item, lock_leaf
 from hwsched.rules.rounding import apart_allowances, in_inches, rounding_mm
-from hwsched.rules.screws import screw_places
+from hwsched.rules.solid.bodies import Body, Kind, depth_of
+from hwsched.rules.solid.clashes import bodies_of, pairs_of
+from hwsched.rules.solid.clearances import less, plate_sizes, swept
+from hwsched.rules.solid.footprints import footprints, stop_bands, stop_carried
+from hwsched.rules.solid.off_stop import off_stop_mm
+from hwsched.rules.solid.screws import screw_places
 from hwsched.values import Fit, Leaf, OpeningInput, Part
 
 _FRAME_STOP_CLEAR: Final = rule_named("frame-stop-clear")

@@ -8,7 +8,7 @@ from hwsched.calc.opening.cable import route
 from hwsched.fitting.candidate import chosen_by, fit_part, offered, with_parts, worth
 from hwsched.fitting.ways import Point
 from hwsched.rules.reading import lock_part
-from hwsched.rules.templates import template_mm
+from hwsched.rules.solid.templates import template_mm
 from hwsched.rules.wording import length
 from hwsched.values import CablePath, Fit, OpeningInput, Part
 

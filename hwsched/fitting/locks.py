@@ -47,8 +47,8 @@ from hwsched.quantities.money import ZERO, summed
 from hwsched.rules import limits_of, rule_named, rules_in_slot
 from hwsched.rules.reading import KIND_OF_FORM, LOCK_ROLES, lock_form, lock_item, lock_leaf
 from hwsched.rules.rounding import EQUAL_MM, MEASURE_MM
-from hwsched.rules.tails import reach_off, tail_cut, tail_size, tail_way
-from hwsched.rules.threaded import stack_allowance
+from hwsched.rules.solid.tails import reach_off, tail_cut, tail_size, tail_way
+from hwsched.rules.solid.threaded import stack_allowance
 from hwsched.rules.ways_out import keeps_in
 from hwsched.rules.wording import length
 from hwsched.values import Fit, FitPart, Item, Leaf, OpeningInput, Part, Role, Stack

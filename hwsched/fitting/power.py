@@ -43,12 +43,13 @@ from hwsched.fitting.candidate import (
     with_parts,
 )
 from hwsched.fitting.slots import Slots
-from hwsched.rules import across_leaf, judge, limits_of, rule_named, rules_in_slot
-from hwsched.rules.own_circuit import route_m
-from hwsched.rules.pack_life import pack_life
+from hwsched.rules import judge, limits_of, rule_named, rules_in_slot
+from hwsched.rules.network import across_leaf
+from hwsched.rules.network.own_circuit import route_m
+from hwsched.rules.network.pack_life import pack_life
+from hwsched.rules.network.wire_pieces import wire_pieces
 from hwsched.rules.reading import carries_power, electric_release, in_role, leafless, shared_supply, unit_part
 from hwsched.rules.rule import OpeningRule
-from hwsched.rules.wire_pieces import wire_pieces
 from hwsched.values import BatteryLife, Fit, FitPart, OpeningInput, Part, Role
 
 _BUSY_ON_SUPPLY: Final = rule_named("busy-on-supply")

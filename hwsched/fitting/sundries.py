@@ -19,12 +19,12 @@ from hwsched.fitting.bolts import bolt_holes, lock_bolts
 from hwsched.fitting.candidate import cheapest, chosen_by, fit_part, offered, with_parts
 from hwsched.fitting.fastening import pilots
 from hwsched.rules import limits_of, rule_named
-from hwsched.rules.bores import is_long
-from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.practice import SLEEVE_SLACK_MM, Wanted, consumables, credentials, pocket_tools
-from hwsched.rules.preparation import found_prep, wanted_prep
 from hwsched.rules.reading import leaf_name, lock_item, lock_leaf, lock_part, unit_part
-from hwsched.rules.templates import template_mm
+from hwsched.rules.solid.bores import is_long
+from hwsched.rules.solid.clearances import TOUCH_MM
+from hwsched.rules.solid.preparation import found_prep, wanted_prep
+from hwsched.rules.solid.templates import template_mm
 from hwsched.values import Fit, FitPart, Hole, OpeningInput, Part, Role
 
 _BORED_PREPARATION: Final = rule_named("bored-preparation")

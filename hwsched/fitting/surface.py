@@ -34,15 +34,15 @@ from hwsched.fitting.lead import with_lead
 from hwsched.fitting.ways import ABOVE, Way, holes_of, run_points, ways
 from hwsched.quantities.adding import added
 from hwsched.rules import limits_of, rule_named
-from hwsched.rules.bodies import slot_of
 from hwsched.rules.carried import Carried, of_centre
-from hwsched.rules.cavity import Cavity
-from hwsched.rules.clearances import TOUCH_MM, plate_sizes
-from hwsched.rules.housing import window_of
 from hwsched.rules.last import last
 from hwsched.rules.reading import leaf_name, lock_item, lock_part, stile_mm
 from hwsched.rules.rounding import half_unit
-from hwsched.rules.screws import Spot, screw_places
+from hwsched.rules.solid.bodies import slot_of
+from hwsched.rules.solid.cavity import Cavity
+from hwsched.rules.solid.clearances import TOUCH_MM, plate_sizes
+from hwsched.rules.solid.housing import window_of
+from hwsched.rules.solid.screws import Spot, screw_places
 from hwsched.values import Alternative, Fit, HandPlacement, Leaf, OpeningInput, Part, Placement
 
 _PLATE_ON_STILE: Final = rule_named("plate-on-stile")

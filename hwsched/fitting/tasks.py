@@ -4,7 +4,7 @@ from collections import Counter
 
 from hwsched.attributes.of_parts import FORM
 from hwsched.calc.project.labour import Task
-from hwsched.rules.across_leaf import THROUGH
+from hwsched.rules.network.across_leaf import THROUGH
 from hwsched.rules.reading import in_role, leafless, lock_form, lock_leaf
 from hwsched.values import Fit, OpeningInput
 

@@ -28,8 +28,8 @@ from hwsched.fitting.slots import Slots
 from hwsched.fitting.surface import finer_places, places
 from hwsched.fitting.ways import ORDER
 from hwsched.rules import RULES, rule_named, rules_in_slot
-from hwsched.rules.cavity import cavity
 from hwsched.rules.reading import leaf_span_mm, leafless, lock_leaf
+from hwsched.rules.solid.cavity import cavity
 from hwsched.rules.wording import length
 from hwsched.values import Fit, OpeningInput, Part, Placement, Refusal
 

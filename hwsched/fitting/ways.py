@@ -15,13 +15,13 @@ from hwsched.calc.opening.channel import ChannelInput, channel
 from hwsched.calc.opening.placement import Rect
 from hwsched.quantities.adding import added
 from hwsched.rules import limits_of, rule_named
-from hwsched.rules.bodies import drill_angle_deg
-from hwsched.rules.bores import as_bore
-from hwsched.rules.cavity import Cavity, existing_hole_top, way_kinds
-from hwsched.rules.footprints import footprints
 from hwsched.rules.practice import angle_deg, distance_mm, lead_hole
 from hwsched.rules.reading import SKINNED, in_role, leaf_name, lock_form, lock_item, lock_part
-from hwsched.rules.templates import template_deg, template_mm
+from hwsched.rules.solid.bodies import drill_angle_deg
+from hwsched.rules.solid.bores import as_bore
+from hwsched.rules.solid.cavity import Cavity, existing_hole_top, way_kinds
+from hwsched.rules.solid.footprints import footprints
+from hwsched.rules.solid.templates import template_deg, template_mm
 from hwsched.values import Fit, Hole, Leaf, OpeningInput, Part
 
 _BORED_LEAD: Final = rule_named("bored-lead")

@@ -5,7 +5,7 @@ from typing import Any
 
 from sqlalchemy import select
 
-from hwsched.model.journal import Change
+from hwsched.model.journal.journal import Change
 from hwsched.model.tables import KIT_CONTENT, PART
 from hwsched.values import Part
 

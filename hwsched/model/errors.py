@@ -6,7 +6,7 @@ Front doors show the message as it stands; `ProjectError` ends with exit code 4,
 from collections.abc import Sequence
 from typing import NamedTuple
 
-from hwsched.model.schema import HEAD
+from hwsched.model.file.schema import HEAD
 
 
 class ProjectError(Exception):

@@ -1,6 +1,6 @@
 """Finding or making the level on which an opening stands."""
 
-from hwsched.model.journal import Change
+from hwsched.model.journal.journal import Change
 from hwsched.model.queries import read_levels
 from hwsched.model.tables import BUILDING, LEVEL
 from hwsched.telling.natural import natural

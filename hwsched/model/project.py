@@ -20,12 +20,8 @@ from sqlalchemy.exc import DatabaseError
 from sqlalchemy.pool import NullPool
 from sqlalchemy.util import LRUCache
 
-from hwsched.model.address import read_address, shown_address
-from hwsched.model.backups import keep_daily
 from hwsched.model.bulk import new_ids
 from hwsched.model.catalogue_memory import CatalogueMemory
-from hwsched.model.chain import LastSet
-from hwsched.model.digests import seal_tables
 from hwsched.model.errors import (
     DamagedProjectError,
     ExistingProjectError,
@@ -36,22 +32,26 @@ from hwsched.model.errors import (
     ReadOnlyProjectError,
     ValueRefusedError,
 )
-from hwsched.model.journal import Change, Kind, Session
-from hwsched.model.known_revision import is_current
-from hwsched.model.migrating import revision_of, stamp
-from hwsched.model.schema import APPLICATION_ID, SUFFIX
-from hwsched.model.server import refusal_of_server
-from hwsched.model.shared_folder import network_of
-from hwsched.model.sound_values import check_values
-from hwsched.model.sqlite_file import BUSY_MS, access_to, check_file, connected, harmless, make_file, refusal_of
+from hwsched.model.file.address import read_address, shown_address
+from hwsched.model.file.backups import keep_daily
+from hwsched.model.file.known_revision import is_current
+from hwsched.model.file.migrating import revision_of, stamp
+from hwsched.model.file.schema import APPLICATION_ID, SUFFIX
+from hwsched.model.file.server import refusal_of_server
+from hwsched.model.file.shared_folder import network_of
+from hwsched.model.file.sound_values import check_values
+from hwsched.model.file.sqlite_file import BUSY_MS, access_to, check_file, connected, harmless, make_file, refusal_of
+from hwsched.model.file.synchronised_folder import synchronised_by
+from hwsched.model.file.write_lock import WriteLock
+from hwsched.model.journal.chain import LastSet
+from hwsched.model.journal.digests import seal_tables
+from hwsched.model.journal.journal import Change, Kind, Session
+from hwsched.model.journal.touched import tell
+from hwsched.model.journal.verifying import look
+from hwsched.model.journal.written import note
 from hwsched.model.state_memory import WRITING, StateMemory
-from hwsched.model.synchronised_folder import synchronised_by
 from hwsched.model.tables import CHANGE_SET, METADATA, PROJECT
 from hwsched.model.time_zone import SETTING, checked_zone, read_zone, system_zone, today, zone_of
-from hwsched.model.touched import tell
-from hwsched.model.verifying import look
-from hwsched.model.write_lock import WriteLock
-from hwsched.model.written import note
 from hwsched.quantities import LENGTH_STYLES, BareUnit
 
 _LOG: Final = logging.getLogger(__name__)
@@ -307,7 +307,7 @@ def open_project(target: str | Path) -> Project:
     Raises
     ------
     NeedsUpgradeError
-        For an earlier schema: says what `hwsched.model.upgrading.upgrade_project` would do.
+        For an earlier schema: says what `hwsched.model.file.upgrading.upgrade_project` would do.
     ProjectError
         With a message for people: missing, not ours, newer, damaged, not permitted, busy, unreachable.
     """

@@ -10,7 +10,7 @@ from weakref import WeakKeyDictionary
 
 from sqlalchemy import Connection, RootTransaction, Table, bindparam, select
 
-from hwsched.model.history import newest
+from hwsched.model.journal.history import newest
 from hwsched.model.tables import CHANGE_ENTRY
 
 WRITING: Final = "hwsched_writing"

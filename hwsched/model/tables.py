@@ -466,7 +466,7 @@ CHANGE_SET: Final = Table(
 """Headers of the journal. Kind: edit, undo, redo; target: the edit that an undo or redo speaks of. Number: its place in
 this project; uuid: what it is known by in every copy; base: the newest change set that its maker had seen; device: name
 of the machine; session: one opening of the project by one process or window. Null: written before these were kept.
-Hashes: of the set itself, and of its place behind the one before, see `hwsched.model.chain`."""
+Hashes: of the set itself, and of its place behind the one before, see `hwsched.model.journal.chain`."""
 
 CHANGE_TARGET: Final = Table(
     "change_target",
@@ -512,7 +512,7 @@ TABLE_DIGEST: Final = Table(
     Column("rows", Integer, nullable=False),
     Column("change_set", Integer, nullable=False),
 )
-"""What each journalled table should hold, see `hwsched.model.digests`, and since which change set."""
+"""What each journalled table should hold, see `hwsched.model.journal.digests`, and since which change set."""
 
 JOURNALLED: Final[Mapping[str, Table]] = {
     table.name: table

@@ -3,8 +3,8 @@
 from collections.abc import Sequence
 from dataclasses import dataclass
 
-from hwsched.model.journal import Change
-from hwsched.model.touched import Touched
+from hwsched.model.journal.journal import Change
+from hwsched.model.journal.touched import Touched
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,7 +5,7 @@ from __future__ import annotations
 from functools import cache
 
 from hwsched.model.errors import DamagedProjectError
-from hwsched.model.plain_reading import plain_rows, told
+from hwsched.model.file.plain_reading import plain_rows, told
 from hwsched.operations.collector import collector_paused
 from hwsched.operations.lists import FROM_PLACE, OF_BUILDING, OF_LEVEL, OPENING_ID, SORTED, ListKind
 from hwsched.telling.natural import natural

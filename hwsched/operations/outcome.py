@@ -5,7 +5,7 @@ from typing import Final
 
 from hwsched.exchange.problems import InputRejected
 from hwsched.model.errors import ChangeError, ExistingProjectError, ProjectError
-from hwsched.model.written import Written
+from hwsched.model.journal.written import Written
 from hwsched.operations.changes import Changes
 from hwsched.outside import OutsideError
 from hwsched.writing import UnwritableError

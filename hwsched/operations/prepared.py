@@ -9,7 +9,8 @@ busy the others are.
 from collections.abc import Callable, Collection, Iterable
 from typing import Final, TypeVar
 
-from hwsched.model.journal import Change
+from hwsched.model.journal.journal import Change
+from hwsched.model.journal.touched import Touched
 from hwsched.model.project import Project
 from hwsched.model.tables import (
     BUILDING,
@@ -22,7 +23,6 @@ from hwsched.model.tables import (
     SET_LINE,
     SUPPLY_TABLE,
 )
-from hwsched.model.touched import Touched
 
 ATTEMPTS: Final = 4
 _AROUND: Final = frozenset(

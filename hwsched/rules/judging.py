@@ -9,8 +9,8 @@ from typing import Final
 
 from hwsched.rules import CIRCUIT_RULES, OWN_RULES, RECORD_RULES, RULES
 from hwsched.rules.impossible_facts import without_impossible
-from hwsched.rules.placeless import PlaceReadError, placeless
 from hwsched.rules.rule import Inputs, OpeningRule
+from hwsched.rules.solid.placeless import PlaceReadError, placeless
 from hwsched.rules.speaking import RuleError, each_verdict, finding_of, judge
 from hwsched.values import SEVERITIES, Finding, Fit, LockPoint, OpeningInput, Settings
 from hwsched.values.facts_memory import FactsMemory

@@ -4,7 +4,7 @@ Plain values in, plain values out. A fit says what stands at an opening, here is
 wrong with it is said by the rules under `hwsched.rules.circuits`.
 """
 
-from hwsched.rules.connected_opening import ConnectedOpening
+from hwsched.rules.network.connected_opening import ConnectedOpening
 from hwsched.wiring.supply_results import solve_supplies
 
 __all__ = ["ConnectedOpening", "solve_supplies"]

@@ -18,7 +18,7 @@ from hwsched.calc.calculator import InputError
 from hwsched.calc.power.battery import Battery, Drain, change_on, life_by_weekday
 from hwsched.calc.power.cells import WARM_C, capacity_share
 from hwsched.calc.tables import rows
-from hwsched.rules.cold import cold_needs, cold_share_of
+from hwsched.rules.network.cold import cold_needs, cold_share_of
 from hwsched.rules.reading import in_role, unit_part
 from hwsched.values import Fit, OpeningInput
 

@@ -1,6 +1,6 @@
 """The circuits of a supply that are laid: solved, and what would cure their low voltages.
 
-The solving itself stands in `hwsched.rules.circuit_solving`, where the rules of openings ask it too.
+The solving itself stands in `hwsched.rules.network.circuit_solving`, where the rules of openings ask it too.
 """
 
 from collections.abc import Mapping, Sequence
@@ -8,11 +8,11 @@ from dataclasses import replace
 from typing import Final
 
 from hwsched.rules import limits_of, rule_named
-from hwsched.rules.circuit_laying import Devices, laid_circuit
-from hwsched.rules.circuit_solving import Solved, solved_supply
-from hwsched.rules.circuit_source import CircuitSource, SolvingLimits
-from hwsched.rules.connected_opening import ConnectedOpening
-from hwsched.rules.unknown_draw import most_drawn_a
+from hwsched.rules.network.circuit_laying import Devices, laid_circuit
+from hwsched.rules.network.circuit_solving import Solved, solved_supply
+from hwsched.rules.network.circuit_source import CircuitSource, SolvingLimits
+from hwsched.rules.network.connected_opening import ConnectedOpening
+from hwsched.rules.network.unknown_draw import most_drawn_a
 from hwsched.values import Catalogue, Part, Settings
 from hwsched.values.power import Circuit, CircuitResult, Run, Supply
 from hwsched.wiring.cures import Proofs, cure_offers

@@ -14,8 +14,8 @@ from hwsched.calc.calculator import InputError
 from hwsched.calc.power import circuit_cures, circuit_states, circuit_tree
 from hwsched.calc.power.circuit import Load
 from hwsched.quantities import in_run_unit, run_unit
-from hwsched.rules.circuit_solving import Solved
-from hwsched.rules.leaf_nodes import leaf_words, opening_of
+from hwsched.rules.network.circuit_solving import Solved
+from hwsched.rules.network.leaf_nodes import leaf_words, opening_of
 from hwsched.rules.wording import style_of
 from hwsched.values.power import CureOffer, NodeResult
 

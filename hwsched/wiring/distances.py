@@ -5,7 +5,7 @@ from dataclasses import dataclass
 from typing import Final
 
 from hwsched.calc.power.cable_distance import Distance, PlanPoint, route_distance
-from hwsched.rules.circuit_laying import SUPPLY
+from hwsched.rules.network.circuit_laying import SUPPLY
 from hwsched.values import Opening
 from hwsched.values.power import PowerFacts, Route, Supply
 

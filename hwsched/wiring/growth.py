@@ -7,8 +7,8 @@ what is borne there is borne anywhere nearer. It is worked out and judged as if 
 from collections.abc import Callable, Collection, Mapping, Sequence
 from dataclasses import dataclass, replace
 
-from hwsched.rules.connected_opening import ConnectedOpening
-from hwsched.rules.devices import amps
+from hwsched.rules.network.connected_opening import ConnectedOpening
+from hwsched.rules.network.devices import amps
 from hwsched.values.power import CircuitResult, Growth, PowerFinding, Run, SupplyResult
 
 Judged = tuple[SupplyResult, Sequence[PowerFinding]]

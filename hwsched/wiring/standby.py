@@ -9,7 +9,7 @@ from hwsched.calc.power import standby as sizing_of
 from hwsched.calc.power.supply_practice import duty_equivalent_a
 from hwsched.calc.tables import rows
 from hwsched.rules import limits_of, rule_named
-from hwsched.rules.devices import amps
+from hwsched.rules.network.devices import amps
 from hwsched.values import Catalogue, OpeningInput, Settings
 from hwsched.values.power import Standby, SupplyResult
 

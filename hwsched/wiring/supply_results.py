@@ -18,10 +18,10 @@ from hwsched.attributes.of_parts import (
 )
 from hwsched.calc.calculator import InputError
 from hwsched.rules import limits_of, rule_named
-from hwsched.rules.circuit_source import taken_of_supply
-from hwsched.rules.connected_opening import ConnectedOpening
-from hwsched.rules.devices import Known, devices_at
 from hwsched.rules.judging import judge_supply
+from hwsched.rules.network.circuit_source import taken_of_supply
+from hwsched.rules.network.connected_opening import ConnectedOpening
+from hwsched.rules.network.devices import Known, devices_at
 from hwsched.telling.natural import natural
 from hwsched.values import Catalogue, OpeningInput, Part, Settings
 from hwsched.values.power import (

@@ -12,8 +12,8 @@ from hwsched.attributes.of_parts import GAUGE, REEL_M, STRANDING
 from hwsched.calc.parts.cutting import cut
 from hwsched.calc.power.supply_practice import raceway_kerf_mm, wire_waste
 from hwsched.fitting.order_units import BY_THE_METRE
+from hwsched.rules.network.wire_pieces import wire_pieces
 from hwsched.rules.reading import in_role
-from hwsched.rules.wire_pieces import wire_pieces
 from hwsched.values import Catalogue, FitPart, PointFit
 from hwsched.values.power import RunResult, SupplyResult
 

@@ -1,7 +1,7 @@
 """The journal as a chain, and a digest per table
 
-Revision: 0009, after 0008. The hashes are worked out once the newest schema is reached, see `hwsched.model.migrating`:
-a later migration changes rows too.
+Revision: 0009, after 0008. The hashes are worked out once the newest schema is reached, see
+`hwsched.model.file.migrating`: a later migration changes rows too.
 """
 
 import sqlalchemy as sa

@@ -29,7 +29,7 @@ import pytest
 
 from hwsched.model.project import open_project
 from hwsched.operations.findings.checking import check_openings
-from hwsched.rules.screws import screw_places
+from hwsched.rules.solid.screws import screw_places
 
 HAND_MM = 0.01
 """The hand rounds places to a hundredth."""

@@ -8,12 +8,12 @@ from openpyxl import load_workbook
 from sqlalchemy import select
 
 from hwsched.exchange.survey.book import SurveyOptions
-from hwsched.model.digests import all_plain, digests_of
-from hwsched.model.history import newest
-from hwsched.model.ledger import Ledger
+from hwsched.model.journal.digests import all_plain, digests_of
+from hwsched.model.journal.history import newest
+from hwsched.model.journal.ledger import Ledger
+from hwsched.model.journal.verifying import look, verify
 from hwsched.model.project import create_project, open_project
 from hwsched.model.tables import CHANGE_ENTRY, JOURNALLED
-from hwsched.model.verifying import look, verify
 from hwsched.operations.survey.editing import add_opening, edit_facts
 from hwsched.operations.survey.survey_import import import_survey
 from tests.benchmarks.survey_workbook import write_survey

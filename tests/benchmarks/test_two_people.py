@@ -9,10 +9,10 @@ import sys
 import pytest
 from sqlalchemy import select
 
-from hwsched.model.history import history
+from hwsched.model.journal.history import history
+from hwsched.model.journal.watching import Watch
 from hwsched.model.project import create_project
 from hwsched.model.tables import OPENING_TABLE
-from hwsched.model.watching import Watch
 from hwsched.operations.survey.editing import add_opening
 
 pytestmark = pytest.mark.bench
@@ -24,7 +24,7 @@ OPENINGS = 5
 WRITER = """
 import json, random, sys, time
 from hwsched.model.errors import ConflictError
-from hwsched.model.history import newest
+from hwsched.model.journal.history import newest
 from hwsched.model.project import open_project
 from hwsched.model.queries import opening_ids
 from hwsched.model.tables import OPENING_TABLE

@@ -6,7 +6,7 @@ import pytest
 
 from hwsched.catalogue.traits import screw_places as module
 from hwsched.catalogue.traits.screw_places import read_places
-from hwsched.rules.screws import places_given, screw_places
+from hwsched.rules.solid.screws import places_given, screw_places
 from tests.rules.scenario import catalogue
 
 

@@ -8,7 +8,7 @@ import pytest
 
 from hwsched.cli import ENTRIES
 from hwsched.cli.command import run
-from hwsched.model.history import history
+from hwsched.model.journal.history import history
 from hwsched.model.project import open_project
 
 

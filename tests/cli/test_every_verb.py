@@ -17,7 +17,7 @@ from pathlib import Path
 import pytest
 
 from hwsched.cli import ENTRIES
-from hwsched.model import sqlite_file
+from hwsched.model.file import sqlite_file
 from tests.cli.hostile import DAMAGED, HOSTILE, TOLERABLE
 from tests.cli.trying import (
     ENVELOPED,

@@ -6,7 +6,7 @@ from contextlib import closing
 import pytest
 
 from hwsched.cli.command import run
-from hwsched.model import sqlite_file
+from hwsched.model.file import sqlite_file
 
 READING = (
     "findings check", "opening show", "findings why MARK", "survey missing", "survey questions",

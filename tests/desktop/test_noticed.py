@@ -6,7 +6,7 @@ from contextlib import closing
 import pytest
 
 from hwsched.desktop.window import Window
-from hwsched.model import sqlite_file
+from hwsched.model.file import sqlite_file
 from hwsched.model.project import create_project
 from hwsched.operations.survey.editing import add_opening
 from tests.desktop.conftest import idle

@@ -15,9 +15,9 @@ from hwsched.desktop.project import watching
 from hwsched.desktop.project.watching import said_of_others
 from hwsched.desktop.window import Window
 from hwsched.model.errors import UnreachableProjectError
+from hwsched.model.journal.touched import Touched
 from hwsched.model.project import open_project
 from hwsched.model.queries import opening_ids
-from hwsched.model.touched import Touched
 from hwsched.operations.findings.waivers import waive
 from hwsched.operations.opening.hand_choices import choose_part
 from hwsched.operations.parts.catalogue_import import import_catalogue

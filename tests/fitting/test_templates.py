@@ -11,7 +11,7 @@ from hwsched.model.project import open_project
 from hwsched.model.queries import read_inputs
 from hwsched.rules.judging import check
 from hwsched.rules.practice import rows
-from hwsched.rules.templates import TEMPLATES
+from hwsched.rules.solid.templates import TEMPLATES
 from hwsched.values import Catalogue
 
 

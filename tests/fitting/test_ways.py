@@ -10,8 +10,8 @@ from hypothesis import strategies as st
 from hwsched.calc.opening.bore import LeafSize, bore
 from hwsched.fitting import fit
 from hwsched.fitting.ways import ABOVE, BELOW, BESIDE, STRAIGHT, holes_of, run_points, ways
-from hwsched.rules.bores import angled, as_bore
-from hwsched.rules.cavity import cavity, way_kinds
+from hwsched.rules.solid.bores import angled, as_bore
+from hwsched.rules.solid.cavity import cavity, way_kinds
 from hwsched.values import Catalogue, Fit
 from tests.fitting.door import door, leaf, lock, opening
 from tests.rules.scenario import fp

@@ -104,7 +104,7 @@ FAULTS: Final = (
     ),
     Fault(
         "a screw may end in the lock's case",
-        "rules/clashes.py",
+        "rules/solid/clashes.py",
         'Pair("screw-clear", ("screw",), ("case", "bore",',
         'Pair("screw-clear", ("screw",), ("bore",',
         ("tests/fitting/test_fastening.py::test_a_screw_that_would_end_in_the_case_gives_way_to_a_shorter_one",),

@@ -85,7 +85,9 @@ def test_nobody_but_the_window_puts_actions_together():
             assert not [name for name in imported(path) if name.endswith("_actions")], path.name
 
 
-@pytest.mark.parametrize("module", ["project.project_state", "project.workspace", "project.touched_openings", "frame.trail"])
+@pytest.mark.parametrize(
+    "module", ["project.project_state", "project.workspace", "project.touched_openings", "frame.trail"]
+)
 def test_what_subjects_share_needs_no_screen(module):
     script = (
         "import sys, types\n"

@@ -14,7 +14,8 @@ from hwsched.rules import RULEBOOK
 
 ROOT = Path(hwsched.__file__).parent
 FLOORS = sorted(path.name for path in ROOT.iterdir() if (path / "__init__.py").exists())
-RULE_ROOMS = sorted(path.parent.name for path in (ROOT / "rules").glob("*/__init__.py"))
+# Two rooms of the floor hold no rules, but what rules and fitting both reckon with.
+RULE_ROOMS = sorted({path.parent.name for path in (ROOT / "rules").glob("*/*.py")} - {"solid", "network"})
 
 
 def name_of(path, root=ROOT):

@@ -14,7 +14,7 @@ from pathlib import Path
 
 import pytest
 
-from hwsched.model.schema import HEAD
+from hwsched.model.file.schema import HEAD
 
 ROOT = Path(__file__).parents[2]
 pytestmark = pytest.mark.slow
@@ -302,7 +302,7 @@ def upgrade() -> None:
         {
             "hwsched/survey/leaf.py": ("    (", '        Attribute("weight_kg", "Leaf weight", "number", "kg", synonyms=("weight",), low=1, high=500),'),
             "hwsched/values/facts.py": ("    undercut_mm: float | None = None", "    weight_kg: float | None = None"),
-            "hwsched/model/schema.py": ('HEAD: Final = REVISIONS[-1]', 'HEAD = (REVISIONS := (*REVISIONS, "9999"))[-1]'),
+            "hwsched/model/file/schema.py": ('HEAD: Final = REVISIONS[-1]', 'HEAD = (REVISIONS := (*REVISIONS, "9999"))[-1]'),
         },
         """
 from pathlib import Path

@@ -81,3 +81,15 @@ def test_every_module_that_moved_stands_where_the_page_says():
         before = ROOT / "hwsched" / Path(*was.split("."))
         assert not before.with_suffix(".py").exists(), was
         assert not (before / "__init__.py").exists(), was
+
+
+def test_every_file_that_went_into_a_room_stands_there_and_nowhere_else():
+    went = rows("## Files that went into a room")
+    assert len(went) >= 9
+    for cell, files in went:
+        (room,) = names(cell)
+        at = ROOT / "hwsched" / Path(*room.split("."))
+        assert len(names(files)) > 1
+        for name in names(files):
+            assert (at / f"{name}.py").exists(), f"{room}.{name}"
+            assert not (at.parent / f"{name}.py").exists(), name

@@ -16,10 +16,11 @@ from pathlib import Path
 from hwsched.fingerprint import Engine
 from hwsched.model.blobs import hold_blob
 from hwsched.model.catalogue_writing import write_parts
+from hwsched.model.file.schema import APPLICATION_ID, HEAD
+from hwsched.model.file.sound_schema import NEWEST, read_shape
+from hwsched.model.file.value_kinds import value_checks
 from hwsched.model.project import Project, create_project
 from hwsched.model.queries import StoredFit, read_places
-from hwsched.model.schema import APPLICATION_ID, HEAD
-from hwsched.model.sound_schema import NEWEST, read_shape
 from hwsched.model.tables import (
     ASSIGNED_PART,
     CIRCUIT_TABLE,
@@ -37,7 +38,6 @@ from hwsched.model.tables import (
     TRANSMITTAL,
     WAIVER,
 )
-from hwsched.model.value_kinds import value_checks
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.opening.hand_choices import choose_part, place_unit
 from hwsched.operations.opening.storing_fits import store_fits

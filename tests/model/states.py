@@ -4,7 +4,7 @@ from typing import Any
 
 from sqlalchemy import select
 
-from hwsched.model.history import history
+from hwsched.model.journal.history import history
 from hwsched.model.project import Project
 from hwsched.model.tables import JOURNALLED
 

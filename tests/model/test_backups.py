@@ -8,12 +8,13 @@ from datetime import date, timedelta
 import pytest
 from sqlalchemy import text
 
-from hwsched.model import backups, errors
-from hwsched.model.backups import backups_of, folder_of, thinned
+from hwsched.model import errors
+from hwsched.model.file import backups
+from hwsched.model.file.backups import backups_of, folder_of, thinned
+from hwsched.model.file.rescuing import rescue
+from hwsched.model.file.schema import HEAD
 from hwsched.model.project import create_project, open_project
 from hwsched.model.queries import opening_ids
-from hwsched.model.rescuing import rescue
-from hwsched.model.schema import HEAD
 from hwsched.model.tables import OPENING_TABLE
 from hwsched.operations.project.backups import list_backups, restore
 from hwsched.operations.project.verifying import verify

@@ -3,10 +3,10 @@
 import re
 import shutil
 
-from hwsched.model.history import history, newest
+from hwsched.model.file.upgrading import upgrade_project
+from hwsched.model.journal.history import history, newest
 from hwsched.model.project import open_project
 from hwsched.model.tables import OPENING_TABLE
-from hwsched.model.upgrading import upgrade_project
 from tests.model.saved_projects import SAVED, restore
 
 

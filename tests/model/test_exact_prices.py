@@ -11,14 +11,14 @@ from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 from sqlalchemy import create_engine, select, text
 
-from hwsched.model import migrating
 from hwsched.model.catalogue_writing import write_parts
-from hwsched.model.history import changes_of, entries_of
+from hwsched.model.file import migrating
+from hwsched.model.file.schema import HEAD
+from hwsched.model.file.upgrading import upgrade_project
+from hwsched.model.journal.history import changes_of, entries_of
 from hwsched.model.project import open_project
 from hwsched.model.queries import read_catalogue
-from hwsched.model.schema import HEAD
 from hwsched.model.tables import CHANGE_ENTRY, PART
-from hwsched.model.upgrading import upgrade_project
 from hwsched.operations.project.history import redo, undo
 from hwsched.values import Part
 from tests.model.saved_projects import SAVED, restore

@@ -6,7 +6,7 @@ import pytest
 from sqlalchemy import select
 
 from hwsched.model import errors
-from hwsched.model.history import changes_of, changes_of_opening, entries_of, history, source_of
+from hwsched.model.journal.history import changes_of, changes_of_opening, entries_of, history, source_of
 from hwsched.model.tables import (
     BUILDING,
     CHANGE_SET,

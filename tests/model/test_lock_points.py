@@ -8,7 +8,8 @@ import pytest
 from sqlalchemy import create_engine, literal, select
 
 from hwsched.model import errors
-from hwsched.model.history import history
+from hwsched.model.file.upgrading import upgrade_project
+from hwsched.model.journal.history import history
 from hwsched.model.lock_points import DECIDING, is_lock_row, name_of_point
 from hwsched.model.project import open_project
 from hwsched.model.queries import StoredFit, by_opening, read_fits, read_inputs
@@ -21,7 +22,6 @@ from hwsched.model.tables import (
     OPENING_TABLE,
     PLACED_UNIT,
 )
-from hwsched.model.upgrading import upgrade_project
 from hwsched.operations.opening.storing_fits import store_fits
 from hwsched.operations.project.history import redo, undo, undo_one
 from hwsched.survey import ITEM

@@ -11,13 +11,14 @@ from alembic.script import ScriptDirectory
 from sqlalchemy import create_engine, inspect
 
 from hwsched import paths
-from hwsched.model import errors, known_revision, migrating, schema, sqlite_file
-from hwsched.model.history import changes_of_opening, history
+from hwsched.model import errors
+from hwsched.model.file import known_revision, migrating, schema, sqlite_file
+from hwsched.model.file.schema import HEAD, REVISIONS
+from hwsched.model.file.upgrading import upgrade_project
+from hwsched.model.journal.history import changes_of_opening, history
 from hwsched.model.project import create_project, open_project
 from hwsched.model.queries import opening_ids, read_catalogue, read_fits, read_inputs, read_own_fields
-from hwsched.model.schema import HEAD, REVISIONS
 from hwsched.model.tables import JOURNALLED, METADATA
-from hwsched.model.upgrading import upgrade_project
 from hwsched.operations.project.history import redo, undo
 from hwsched.operations.release.attachments import attachments_of, fetch
 from hwsched.operations.release.revisions import read_revision

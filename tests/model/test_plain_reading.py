@@ -2,7 +2,7 @@
 
 import pytest
 
-from hwsched.model.plain_reading import told
+from hwsched.model.file.plain_reading import told
 
 
 @pytest.mark.parametrize(

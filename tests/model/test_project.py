@@ -16,15 +16,16 @@ import pytest
 from sqlalchemy import select
 from sqlalchemy.exc import OperationalError
 
-from hwsched.model import errors, sqlite_file
+from hwsched.model import errors
 from hwsched.model import project as project_module
-from hwsched.model.history import history
+from hwsched.model.file import sqlite_file
+from hwsched.model.file.schema import APPLICATION_ID
+from hwsched.model.file.sound_schema import schema_of
+from hwsched.model.file.upgrading import upgrade_project
+from hwsched.model.journal.history import history
 from hwsched.model.project import create_project, open_project
 from hwsched.model.queries import opening_ids
-from hwsched.model.schema import APPLICATION_ID
-from hwsched.model.sound_schema import schema_of
 from hwsched.model.tables import OPENING_TABLE, PROJECT
-from hwsched.model.upgrading import upgrade_project
 from tests.model.saved_projects import SAVED, restore
 
 
@@ -335,7 +336,7 @@ def test_a_killed_writer_leaves_the_project_as_before(project, address):
 MAKER = """
 import sys, time
 from pathlib import Path
-from hwsched.model import sqlite_file
+from hwsched.model.file import sqlite_file
 def fill(draft):
     draft.write_bytes(b"half")
     print("half", flush=True)

@@ -14,10 +14,10 @@ from sqlalchemy import select
 
 from hwsched.model import errors
 from hwsched.model.catalogue_writing import write_parts
+from hwsched.model.journal.verifying import verify
 from hwsched.model.project import create_project, open_project
 from hwsched.model.queries import StoredFit
 from hwsched.model.tables import ASSIGNED_PART, OPENING_TABLE
-from hwsched.model.verifying import verify
 from hwsched.operations.opening.hand_choices import choose_part, place_unit, release_part
 from hwsched.operations.opening.storing_fits import store_fits
 from hwsched.operations.project.history import redo, undo, undo_one

@@ -6,8 +6,8 @@ import pytest
 from sqlalchemy import event
 
 from hwsched.model import errors
-from hwsched.model.history import history
-from hwsched.model.journal import Change
+from hwsched.model.journal.history import history
+from hwsched.model.journal.journal import Change
 from hwsched.model.project import create_project, open_project
 from hwsched.model.queries import read_settings
 from hwsched.model.tables import (

@@ -12,10 +12,10 @@ import pytest
 from hwsched.cli.command import run
 from hwsched.model import project as project_module
 from hwsched.model.errors import BusyProjectError, ProjectError
+from hwsched.model.file.shared_folder import NETWORK, network_of
+from hwsched.model.file.write_lock import WriteLock
 from hwsched.model.project import create_project, open_project, place_of
-from hwsched.model.shared_folder import NETWORK, network_of
 from hwsched.model.tables import BUILDING
-from hwsched.model.write_lock import WriteLock
 
 TABLE = """/dev/sda1 / ext4 rw 0 0
 server:/doors {folder}/office nfs4 rw 0 0

@@ -13,14 +13,14 @@ from sqlalchemy import Boolean, Column, Float, Integer, Text
 from sqlalchemy.dialects.sqlite import dialect as sqlite_dialect
 
 from hwsched.model import errors
-from hwsched.model.history import entries_of
+from hwsched.model.file.schema import HEAD, REVISIONS
+from hwsched.model.file.sound_schema import NEWEST, read_shape, schema_of
+from hwsched.model.file.sqlite_file import harmless
+from hwsched.model.file.upgrading import upgrade_project
+from hwsched.model.file.value_kinds import check_of
+from hwsched.model.journal.history import entries_of
 from hwsched.model.project import create_project, open_project
 from hwsched.model.queries import read_fits
-from hwsched.model.schema import HEAD, REVISIONS
-from hwsched.model.sound_schema import NEWEST, read_shape, schema_of
-from hwsched.model.sqlite_file import harmless
-from hwsched.model.upgrading import upgrade_project
-from hwsched.model.value_kinds import check_of
 from tests.model.saved_projects import SAVED, newest_shape, restore
 
 

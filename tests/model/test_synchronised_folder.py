@@ -9,8 +9,8 @@ from types import SimpleNamespace
 import pytest
 
 from hwsched.model.errors import BusyProjectError
+from hwsched.model.file.synchronised_folder import is_placeholder, synchronised_by
 from hwsched.model.project import create_project, open_project
-from hwsched.model.synchronised_folder import is_placeholder, synchronised_by
 from hwsched.model.tables import BUILDING
 
 

@@ -30,7 +30,7 @@ def at_noon(monkeypatch):
         def now(cls, tz=None):
             return datetime(2031, 2, 3, 12, 0, tzinfo=UTC).astimezone(tz)
 
-    for module in ("hwsched.model.time_zone", "hwsched.model.journal", "hwsched.operations.release.freezing"):
+    for module in ("hwsched.model.time_zone", "hwsched.model.journal.journal", "hwsched.operations.release.freezing"):
         monkeypatch.setattr(f"{module}.datetime", Moment)
 
 

@@ -16,7 +16,7 @@ from hypothesis.stateful import RuleBasedStateMachine, initialize, invariant, ru
 
 from hwsched.model import errors
 from hwsched.model.catalogue_writing import write_parts
-from hwsched.model.history import entries_of, history
+from hwsched.model.journal.history import entries_of, history
 from hwsched.model.project import create_project, open_project
 from hwsched.model.tables import BLANK
 from hwsched.operations.opening.hand_choices import choose_part, place_unit, release_part, release_unit

@@ -9,15 +9,15 @@ from hashlib import sha256
 import pytest
 from sqlalchemy import select, text
 
-from hwsched.model import verifying as model_verifying
 from hwsched.model.catalogue_writing import write_parts
-from hwsched.model.digests import all_plain, held_sums, table_sum
-from hwsched.model.history import history, newest
+from hwsched.model.file.schema import HEAD, REVISIONS
+from hwsched.model.file.upgrading import upgrade_project
+from hwsched.model.journal import verifying as model_verifying
+from hwsched.model.journal.digests import all_plain, held_sums, table_sum
+from hwsched.model.journal.history import history, newest
+from hwsched.model.journal.verifying import look
 from hwsched.model.project import create_project, open_project
-from hwsched.model.schema import HEAD, REVISIONS
 from hwsched.model.tables import BUILDING, CHANGE_SET, JOURNALLED, LEAF_TABLE, OPENING_TABLE
-from hwsched.model.upgrading import upgrade_project
-from hwsched.model.verifying import look
 from hwsched.operations.project.history import redo, undo
 from hwsched.operations.project.verifying import accept, verify
 from hwsched.operations.survey.editing import add_opening, edit_facts

@@ -7,8 +7,10 @@ import time
 
 import pytest
 
-from hwsched.model import watching
 from hwsched.model.catalogue_writing import write_parts
+from hwsched.model.journal import watching
+from hwsched.model.journal.touched import touched_since
+from hwsched.model.journal.watching import Watch
 from hwsched.model.project import open_project
 from hwsched.model.tables import (
     BUILDING,
@@ -20,8 +22,6 @@ from hwsched.model.tables import (
     RUN_TABLE,
     SUPPLY_TABLE,
 )
-from hwsched.model.touched import touched_since
-from hwsched.model.watching import Watch
 from hwsched.values import Part
 
 

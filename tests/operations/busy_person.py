@@ -14,7 +14,7 @@ from sqlalchemy import select
 from hwsched.exchange.problems import InputRejected
 from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.model import errors
-from hwsched.model.history import newest
+from hwsched.model.journal.history import newest
 from hwsched.model.project import open_project
 from hwsched.model.tables import ITEM_TABLE, LEAF_TABLE, OPENING_TABLE
 from hwsched.operations.opening.fitting_openings import fit_openings

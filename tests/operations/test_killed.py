@@ -16,7 +16,7 @@ from hwsched.operations.project.settings import set_settings
 
 FIT = """
 import sys, time
-from hwsched.model import journal
+from hwsched.model.journal import journal
 from hwsched.model.project import open_project
 from hwsched.operations.opening.fitting_openings import fit_openings
 real = journal.Change.update

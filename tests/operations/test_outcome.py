@@ -1,6 +1,6 @@
 """What is said of a piece of work that did not come to its end: every step that stands, by number and words."""
 
-from hwsched.model.written import Written
+from hwsched.model.journal.written import Written
 from hwsched.operations.changes import Changes
 from hwsched.operations.outcome import changes_of, said_of
 

@@ -8,9 +8,9 @@ from sqlalchemy import event
 
 from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.model import project as project_module
+from hwsched.model.journal.touched import Touched
 from hwsched.model.project import open_project
 from hwsched.model.state_memory import WRITING
-from hwsched.model.touched import Touched
 from hwsched.operations.findings.checking import check_openings
 from hwsched.operations.opening import fits_within, fitting_openings
 from hwsched.operations.opening.fits_within import FitMemory, and_fit, change_and_fit

@@ -10,8 +10,8 @@ from math import cos, radians, sin
 import pytest
 
 from hwsched.calc.opening.bore import Box, Rod
-from hwsched.rules import bodies as module
-from hwsched.rules.bodies import (
+from hwsched.rules.solid import bodies as module
+from hwsched.rules.solid.bodies import (
     EXISTING,
     NEW,
     drill_angle_deg,
@@ -22,8 +22,8 @@ from hwsched.rules.bodies import (
     slot_of,
     solid_of,
 )
-from hwsched.rules.exit_devices import rod_line_mm
-from hwsched.rules.screws import screw_places
+from hwsched.rules.solid.exit_devices import rod_line_mm
+from hwsched.rules.solid.screws import screw_places
 from hwsched.survey import ENTITIES
 from hwsched.values import Fit, LockPoint, Settings
 from tests.rules.scenario import INCH, catalogue, fit, fp, given, hole, item, leaf, lock, opening, part, place

@@ -6,8 +6,8 @@ the cylinder, 105 deep and 25.4 thick. A cylinder's hole is 1 1/4 in, 31.75 (sha
 
 import pytest
 
-from hwsched.rules.bores import as_rod
-from hwsched.rules.cavity import cavity, existing_hole_top, lock_body, way_kinds
+from hwsched.rules.solid.bores import as_rod
+from hwsched.rules.solid.cavity import cavity, existing_hole_top, lock_body, way_kinds
 from hwsched.values import Stack
 from tests.rules.scenario import catalogue, fit, given, hole, leaf, lock
 

@@ -8,8 +8,8 @@ from typing import get_args
 import pytest
 
 from hwsched.rules import in_rulebook, judge, rule_named
-from hwsched.rules.bodies import EXISTING, NEW, Kind, existing_bodies, new_bodies
-from hwsched.rules.clashes import KINDS, TABLE, bodies_of, clashes, pair_for, pairs_of
+from hwsched.rules.solid.bodies import EXISTING, NEW, Kind, existing_bodies, new_bodies
+from hwsched.rules.solid.clashes import KINDS, TABLE, bodies_of, clashes, pair_for, pairs_of
 from hwsched.values import Settings
 from tests.rules.scenario import catalogue, fit, given, item, leaf, lock, place
 

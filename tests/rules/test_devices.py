@@ -5,7 +5,7 @@ from math import inf
 
 import pytest
 
-from hwsched.rules.devices import amps, device_of, devices_of, on_leaf, releases_kept, switched, unsuited
+from hwsched.rules.network.devices import amps, device_of, devices_of, on_leaf, releases_kept, switched, unsuited
 from hwsched.values import Fit, LockPoint
 from hwsched.values.power import Problem
 from tests.rules.scenario import catalogue, fp, given, item, opening

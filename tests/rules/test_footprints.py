@@ -8,8 +8,8 @@ from dataclasses import replace
 
 import pytest
 
-from hwsched.rules.edge import edge_items, edge_needs, lock_pocket_span
-from hwsched.rules.footprints import footprints, rim_case_carried, stop_bands, stop_carried
+from hwsched.rules.solid.edge import edge_items, edge_needs, lock_pocket_span
+from hwsched.rules.solid.footprints import footprints, rim_case_carried, stop_bands, stop_carried
 from hwsched.values import Fit
 from tests.rules.scenario import catalogue, fit, given, item, leaf, lock, opening, place
 from tests.rules.test_lock_points import deadbolt, first, then

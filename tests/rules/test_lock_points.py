@@ -8,8 +8,8 @@ from dataclasses import replace
 import pytest
 
 from hwsched.rules import judge, rule_named
-from hwsched.rules.connected_opening import ConnectedOpening
 from hwsched.rules.judging import of_opening
+from hwsched.rules.network.connected_opening import ConnectedOpening
 from hwsched.rules.reading import leaf_hand, lock_item, lock_leaf
 from hwsched.values import CablePath, Finding, LockPoint, PointFit
 from hwsched.values.lock_points import lock_points, with_beside

@@ -4,8 +4,9 @@ from dataclasses import replace
 
 import pytest
 
-from hwsched.rules import across_leaf, judge, rule_named
-from hwsched.rules.pack_life import pack_life
+from hwsched.rules import judge, rule_named
+from hwsched.rules.network import across_leaf
+from hwsched.rules.network.pack_life import pack_life
 from hwsched.values import BatteryLife
 from hwsched.values.opening_input import SupplyLink
 from tests.rules.rows import boundary, passes, run, speaks, unknown

@@ -126,7 +126,8 @@ def test_no_two_rules_share_an_id():
 
 def test_every_rule_file_is_registered():
     root = Path(hwsched.rules.__file__).parent
-    files = {path.stem.replace("_", "-") for path in root.glob("*/*.py") if path.stem != "__init__"}
+    rooms = [room for room in root.iterdir() if room.name not in ("solid", "network")]
+    files = {path.stem.replace("_", "-") for room in rooms for path in room.glob("*.py") if path.stem != "__init__"}
     assert files == {rule.id for rule in RULEBOOK}
     assert {rule.discipline for rule in RULES} == set(DISCIPLINES)
     assert len(RULES) >= 70

@@ -6,7 +6,7 @@ turns of 25.4 / 32 beyond. A case's sheet is 1.5 (from memory).
 
 import pytest
 
-from hwsched.rules.tails import reach_off, tail_size, tail_way
+from hwsched.rules.solid.tails import reach_off, tail_size, tail_way
 from tests.rules.scenario import catalogue, given, leaf, lock
 
 SHEET = 1.5

@@ -9,7 +9,7 @@ holds 0.4 A.
 
 import pytest
 
-from hwsched.rules.devices import devices_of
+from hwsched.rules.network.devices import devices_of
 from hwsched.values import Settings
 from hwsched.wiring.failure import failures
 from tests.rules.scenario import fit, fp, part

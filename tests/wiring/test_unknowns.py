@@ -10,7 +10,7 @@ from math import isfinite
 
 import pytest
 
-from hwsched.rules.unknown_draw import most_drawn_a
+from hwsched.rules.network.unknown_draw import most_drawn_a
 from hwsched.values import Settings
 from hwsched.wiring import ConnectedOpening
 from tests.rules.scenario import item, part

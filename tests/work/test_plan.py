@@ -16,7 +16,7 @@ from hwsched.attributes.of_parts import FORM
 from hwsched.calc.opening.bore import Rod
 from hwsched.calc.opening.solid import apart_mm, bounds
 from hwsched.fitting.tasks import tasks_of
-from hwsched.rules.bodies import existing_bodies, head_bodies, screws_of, slot_of, solid_of
+from hwsched.rules.solid.bodies import existing_bodies, head_bodies, screws_of, slot_of, solid_of
 from hwsched.values import Catalogue, FitPart, Item, Part
 from hwsched.work import tools as kinds
 from hwsched.work.checks import without_power

@@ -10,7 +10,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
 
-    from hwsched.model.history import ChangeSetInfo
+    from hwsched.model.journal.history import ChangeSetInfo
     from hwsched.operations.opening.past import PastStep
 
 

@@ -42,7 +42,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
 
 def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import print_json, said
-    from hwsched.model.address import named_after
+    from hwsched.model.file.address import named_after
     from hwsched.model.project import create_project
 
     name = arguments.name or named_after(arguments.project)

@@ -17,7 +17,7 @@ from shiboken6 import isValid
 
 from hwsched.desktop.jobs.job_log import JobLog
 from hwsched.desktop.jobs.ran import Ran, Report
-from hwsched.model.written import Written, noting
+from hwsched.model.journal.written import Written, noting
 from hwsched.operations.outcome import changes_of
 from hwsched.stopping import StopAskedError, stoppable
 from hwsched.telling.masking import masked

@@ -61,7 +61,7 @@ def _new(at: PointFit, fit: Fit) -> list[Thing]:
 
 
 def _named(given: OpeningInput, item: Item, is_lock: bool) -> Thing:
-    from hwsched.rules.footprints import face_of, rectangle
+    from hwsched.rules.solid.footprints import face_of, rectangle
 
     choice = ITEM.attribute("kind").choice(item.kind or "other")
     words = phrase(choice.label) if choice is not None else (item.kind or phrase("Other"))

@@ -12,7 +12,7 @@ from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
 from hwsched.kept_sentences import STEPS, kept_phrase
 from hwsched.language import phrase, to_phrase
-from hwsched.model.history import ChangeSetInfo
+from hwsched.model.journal.history import ChangeSetInfo
 from hwsched.model.time_zone import second_of
 from hwsched.operations.changes import Changes
 from hwsched.operations.project.history import history, redo_one, undo_one

@@ -8,9 +8,9 @@ from PySide6.QtCore import QObject, QTimer, Signal
 from hwsched.desktop.jobs.jobs import Jobs
 from hwsched.kept_sentences import STEPS, kept_phrase
 from hwsched.language import phrase
+from hwsched.model.journal.touched import Touched
+from hwsched.model.journal.watching import Watch
 from hwsched.model.project import Project
-from hwsched.model.touched import Touched
-from hwsched.model.watching import Watch
 from hwsched.operations.changes import Changes
 
 _EACH_MS: Final = 500

@@ -14,8 +14,8 @@ from hwsched.drawings.opening.through_leaf import bore_outline, face_axes, thick
 from hwsched.drawings.unknown import known, positive, unknown_drawing
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, format_length
-from hwsched.rules.footprints import face_of, rectangle
 from hwsched.rules.reading import CASE_IN_LEAF, leaf_hand, leafless, lock_item, lock_part, on_leaf, remains, unit_part
+from hwsched.rules.solid.footprints import face_of, rectangle
 from hwsched.rules.wording import label_of
 from hwsched.values import Fit, Leaf, OpeningInput
 

@@ -37,8 +37,8 @@ from hwsched.drawings.drawing import Callout, Drawing, Line, Shape
 from hwsched.drawings.unknown import positive, unknown_drawing
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities.adding import added
-from hwsched.rules.bodies import screws_of
 from hwsched.rules.reading import leafless, lock_item, lock_leaf
+from hwsched.rules.solid.bodies import screws_of
 from hwsched.rules.wording import label_of
 from hwsched.values import Fit, FitPart, OpeningInput, Part
 from hwsched.work.plan import plan

@@ -13,8 +13,8 @@ from hwsched.drawings.sheet import LeafOnSheet, leaves_on_face
 from hwsched.drawings.unknown import known, positive, unknown_drawing
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
-from hwsched.rules.footprints import stop_bands
 from hwsched.rules.reading import leaf_name, leafless
+from hwsched.rules.solid.footprints import stop_bands
 from hwsched.values import Fit, Hole, OpeningInput
 from hwsched.work.situation import spare_lead_mm
 

@@ -12,8 +12,8 @@ from hwsched.drawings.handing import Face, swings_toward_viewer
 from hwsched.drawings.opening.symbols import box
 from hwsched.drawings.sheet import LeafOnSheet
 from hwsched.drawings.unknown import known, positive
-from hwsched.rules.footprints import stop_bands
 from hwsched.rules.reading import on_leaf
+from hwsched.rules.solid.footprints import stop_bands
 from hwsched.values import OpeningInput
 
 _GAP_MM: Final = 3.0

@@ -10,8 +10,8 @@ from hwsched.drawings.opening.symbols import item_shapes
 from hwsched.drawings.sheet import LeafOnSheet
 from hwsched.drawings.unknown import known
 from hwsched.language import phrase
-from hwsched.rules.footprints import face_of, missing, rectangle
 from hwsched.rules.reading import on_leaf, remains
+from hwsched.rules.solid.footprints import face_of, missing, rectangle
 from hwsched.rules.wording import label_of
 from hwsched.survey import ITEM
 from hwsched.values import Fit, Item, OpeningInput

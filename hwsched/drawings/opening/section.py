@@ -17,8 +17,8 @@ from hwsched.drawings.opening.through_leaf import bore_outline, cut_of, face_axe
 from hwsched.drawings.unknown import known, positive, unknown_drawing
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, format_length
-from hwsched.rules.footprints import rectangle
 from hwsched.rules.reading import CASE_IN_LEAF, by_cylinder, leaf_hand, leafless, lock_part, unit_part
+from hwsched.rules.solid.footprints import rectangle
 from hwsched.rules.wording import label_of
 from hwsched.values import Fit, Leaf, OpeningInput
 

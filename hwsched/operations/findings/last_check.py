@@ -11,7 +11,7 @@ from weakref import WeakValueDictionary, ref
 
 from sqlalchemy import Connection
 
-from hwsched.model.history import newest
+from hwsched.model.journal.history import newest
 from hwsched.model.project import Project
 from hwsched.model.state_memory import WRITING
 

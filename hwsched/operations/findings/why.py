@@ -9,7 +9,7 @@ from sqlalchemy import Connection
 from hwsched.attributes import show_value
 from hwsched.drawings.opening.hole_words import across_words
 from hwsched.model.errors import ValueRefusedError
-from hwsched.model.history import RowChange, changes_of
+from hwsched.model.journal.history import RowChange, changes_of
 from hwsched.model.project import Project
 from hwsched.model.queries import HeldPlace, read_own_words
 from hwsched.operations.findings.checked import Checked

@@ -33,7 +33,7 @@ from hwsched.model.project import Project
 from hwsched.operations.changes import Changes
 from hwsched.operations.survey.editing import edit_facts
 from hwsched.rules import limits_of, rule_named
-from hwsched.rules.cold import cold_share_of
+from hwsched.rules.network.cold import cold_share_of
 from hwsched.rules.reading import in_role, lock_item, lock_leaf, lock_part, unit_part
 from hwsched.values import Fit, OpeningInput, Part
 

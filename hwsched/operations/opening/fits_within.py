@@ -8,7 +8,7 @@ from collections.abc import Callable, Collection, Iterable, Sequence
 from typing import Final
 
 from hwsched.fitting import fit_with_facts
-from hwsched.model.journal import Change
+from hwsched.model.journal.journal import Change
 from hwsched.model.lock_points import settle
 from hwsched.model.project import Project
 from hwsched.model.queries import StoredFit, by_opening, read_fits, read_inputs

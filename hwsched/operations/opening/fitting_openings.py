@@ -3,11 +3,11 @@
 from collections.abc import Iterable
 from dataclasses import dataclass
 
-from hwsched.model.journal import Change
+from hwsched.model.journal.journal import Change
+from hwsched.model.journal.touched import touched_since
 from hwsched.model.project import Project
 from hwsched.model.queries import StoredFit, by_opening, latest_change, read_fits, read_inputs
 from hwsched.model.record_queries import read_packets
-from hwsched.model.touched import touched_since
 from hwsched.operations.changes import Changes
 from hwsched.operations.collector import collector_paused
 from hwsched.operations.opening.fits_within import Cancelled, FitMemory, Progress

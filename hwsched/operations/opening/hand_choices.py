@@ -10,7 +10,7 @@ from typing import Final, get_args
 from sqlalchemy import select
 
 from hwsched.model.errors import MissingRowError, ValueRefusedError
-from hwsched.model.journal import Change
+from hwsched.model.journal.journal import Change
 from hwsched.model.lock_points import points_to_openings
 from hwsched.model.project import Project
 from hwsched.model.queries import points_of_opening

@@ -6,7 +6,7 @@ from typing import Any, Final
 
 from hwsched.attributes import Attribute, show_value
 from hwsched.attributes.unknown import unknown_word
-from hwsched.model.history import RowChange, changes_of_opening, history
+from hwsched.model.journal.history import RowChange, changes_of_opening, history
 from hwsched.model.project import Project
 from hwsched.model.queries import read_levels, read_own_fields
 from hwsched.operations.survey.own_fields import own_attributes

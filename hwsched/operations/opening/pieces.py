@@ -12,7 +12,7 @@ from sqlalchemy import Connection, select
 
 from hwsched.model.bulk import among
 from hwsched.model.errors import MissingRowError, ValueRefusedError
-from hwsched.model.journal import Change
+from hwsched.model.journal.journal import Change
 from hwsched.model.project import Project
 from hwsched.model.tables import ASSIGNED_PART, OPENING_TABLE
 from hwsched.operations.changes import Changes

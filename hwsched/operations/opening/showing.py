@@ -19,7 +19,7 @@ from hwsched.operations.findings.finding_record import FindingRecord, finding_re
 from hwsched.operations.opening.pieces import pieces_by_opening
 from hwsched.operations.power.power_results import power_result
 from hwsched.rules.reading import lock_leaf, unit_part
-from hwsched.rules.screws import screw_places
+from hwsched.rules.solid.screws import screw_places
 from hwsched.values import (
     BatteryLife,
     CablePath,

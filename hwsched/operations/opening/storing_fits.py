@@ -8,7 +8,7 @@ from sqlalchemy import Connection, Table, insert, select
 from hwsched.model.bulk import among, execute_many
 from hwsched.model.columns import json_text
 from hwsched.model.fit_record import fit_texts, text_key
-from hwsched.model.journal import Change
+from hwsched.model.journal.journal import Change
 from hwsched.model.lock_points import points_to_openings
 from hwsched.model.queries import StoredFit
 from hwsched.model.tables import ENGINE, FACTS_READ, FIT_CONTENT, OPENING_FIT

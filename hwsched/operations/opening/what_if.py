@@ -12,7 +12,8 @@ from hwsched.exchange.problems import InputRejected
 from hwsched.fitting.candidate import holes_in
 from hwsched.fitting.costing import price_openings, terms_of
 from hwsched.model.errors import ValueRefusedError
-from hwsched.model.journal import Change
+from hwsched.model.journal.journal import Change
+from hwsched.model.journal.touched import touched_since
 from hwsched.model.power_queries import read_power
 from hwsched.model.project import Project
 from hwsched.model.queries import (
@@ -27,7 +28,6 @@ from hwsched.model.queries import (
     read_own_fields,
     read_terms,
 )
-from hwsched.model.touched import touched_since
 from hwsched.operations.changes import Changes
 from hwsched.operations.opening.fits_within import FitMemory, change_and_fit
 from hwsched.operations.opening.hand_choices import ROLES, write_choices

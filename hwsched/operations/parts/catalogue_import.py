@@ -9,11 +9,11 @@ from hwsched.exchange.parts.catalogue_book import CatalogueRead
 from hwsched.exchange.parts.catalogue_book import read_catalogue as read_book
 from hwsched.exchange.problems import CellProblem, FileProblem, InputRejected
 from hwsched.model.catalogue_writing import write_parts
-from hwsched.model.journal import Change
+from hwsched.model.journal.journal import Change
+from hwsched.model.journal.touched import touched_since
 from hwsched.model.project import Project
 from hwsched.model.queries import latest_change, read_own_fields
 from hwsched.model.tables import KIT_CONTENT, OWN_FIELD, PART
-from hwsched.model.touched import touched_since
 from hwsched.operations.changes import Changes
 from hwsched.operations.imports import TakenIn
 from hwsched.operations.prepared import NotReadyError, change_prepared

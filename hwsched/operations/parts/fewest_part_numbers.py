@@ -10,10 +10,10 @@ from hwsched.calc.parts.fewest_part_numbers import Alternative, Choice, Group, a
 from hwsched.calc.solver import Limits
 from hwsched.fitting import alternatives
 from hwsched.model.errors import ValueRefusedError
-from hwsched.model.journal import Change
+from hwsched.model.journal.journal import Change
+from hwsched.model.journal.touched import touched_since
 from hwsched.model.project import Project
 from hwsched.model.queries import latest_change, read_inputs
-from hwsched.model.touched import touched_since
 from hwsched.operations.changes import Changes
 from hwsched.operations.opening.fits_within import change_and_fit
 from hwsched.operations.opening.hand_choices import write_choices

@@ -11,7 +11,7 @@ from math import isfinite
 from sqlalchemy import Connection, select
 
 from hwsched.model.errors import MissingRowError, ValueRefusedError
-from hwsched.model.journal import Change
+from hwsched.model.journal.journal import Change
 from hwsched.model.project import Project
 from hwsched.model.queries import by_opening, first_points, read_inputs
 from hwsched.model.tables import CHOSEN_PART, HARDWARE_SET, IN_USE, OPENING_TABLE, PART, SET_LINE

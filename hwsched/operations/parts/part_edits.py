@@ -9,7 +9,7 @@ from sqlalchemy import select
 from hwsched.attributes import Attribute
 from hwsched.model.catalogue_writing import write_part
 from hwsched.model.errors import MissingRowError, ValueRefusedError
-from hwsched.model.journal import Change
+from hwsched.model.journal.journal import Change
 from hwsched.model.project import Project
 from hwsched.model.queries import catalogue_of, read_own_fields
 from hwsched.model.tables import HARDWARE_SET, KIT_CONTENT, PART, SET_LINE, SUPPLY_TABLE

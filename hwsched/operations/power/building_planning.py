@@ -31,8 +31,8 @@ from hwsched.operations.power.supply_siting import (
     taken_a,
 )
 from hwsched.rules import limits_of, rule_named
-from hwsched.rules.circuit_source import SolvingLimits
-from hwsched.rules.devices import devices_at
+from hwsched.rules.network.circuit_source import SolvingLimits
+from hwsched.rules.network.devices import devices_at
 from hwsched.values import Catalogue, Settings, SupplyLink
 from hwsched.values.power import Circuit, PowerFacts, PowerResult, Route, Run, Supply
 from hwsched.values.terms import CostTerms

@@ -11,7 +11,7 @@ from sqlalchemy import select
 
 from hwsched.calc.power.circuit_tree import SUPPLY as AT_SUPPLY
 from hwsched.model.errors import MissingRowError, ValueRefusedError
-from hwsched.model.journal import Change
+from hwsched.model.journal.journal import Change
 from hwsched.model.power_queries import level_heights, read_power
 from hwsched.model.project import Project
 from hwsched.model.queries import read_inputs

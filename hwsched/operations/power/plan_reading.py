@@ -29,9 +29,9 @@ from hwsched.calc.project.labour import LabourTable, Task, labour
 from hwsched.fitting.costing import cost_in, hours_of, line_of, terms_of
 from hwsched.quantities.money import product
 from hwsched.rules import limits_of, rule_named
-from hwsched.rules.circuit_laying import LaidCircuit, laid_circuit
-from hwsched.rules.circuit_source import CircuitSource, SolvingLimits
-from hwsched.rules.devices import amps, devices_at
+from hwsched.rules.network.circuit_laying import LaidCircuit, laid_circuit
+from hwsched.rules.network.circuit_source import CircuitSource, SolvingLimits
+from hwsched.rules.network.devices import amps, devices_at
 from hwsched.values import Catalogue, Opening, Part, Settings
 from hwsched.values.power import Circuit, Device, Run, Supply
 from hwsched.values.terms import CostTerms

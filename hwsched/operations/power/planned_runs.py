@@ -6,7 +6,7 @@ from typing import Final
 
 from hwsched.calc.power.planning.question import Plan
 from hwsched.operations.power.supply_siting import CIRCUIT_NAME, leading_nowhere
-from hwsched.rules.circuit_laying import SUPPLY
+from hwsched.rules.network.circuit_laying import SUPPLY
 from hwsched.telling.natural import natural
 from hwsched.values.power import Circuit, PowerFacts, Run
 

@@ -5,11 +5,11 @@ from dataclasses import replace
 
 from hwsched.calc.power.planning.question import NoPlanError, Plan, Question
 from hwsched.calc.solver import Cancelled
-from hwsched.model.journal import Change
+from hwsched.model.journal.journal import Change
+from hwsched.model.journal.touched import touched_since
 from hwsched.model.power_queries import read_power
 from hwsched.model.project import Project
 from hwsched.model.tables import CIRCUIT_TABLE, RUN_TABLE, SUPPLY_TABLE
-from hwsched.model.touched import touched_since
 from hwsched.operations.changes import Changes
 from hwsched.operations.opening.fits_within import change_and_fit
 from hwsched.operations.power.power_planning import PowerProposal, planned_by

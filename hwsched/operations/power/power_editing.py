@@ -15,7 +15,7 @@ from hwsched.calc.calculator import InputError
 from hwsched.calc.power.circuit_tree import SUPPLY as AT_SUPPLY
 from hwsched.calc.power.conductor import gauge_of
 from hwsched.model.errors import MissingRowError, ValueRefusedError
-from hwsched.model.journal import Change
+from hwsched.model.journal.journal import Change
 from hwsched.model.levels import levels_for
 from hwsched.model.power_queries import read_power
 from hwsched.model.project import Project

@@ -8,7 +8,8 @@ from typing import Any, Final
 from hwsched.exchange.power.power_book import SHEETS, PowerRead, PowerRow, read_power_book
 from hwsched.exchange.problems import CellProblem, InputRejected
 from hwsched.model.errors import ChangeError, ValueRefusedError
-from hwsched.model.journal import Change
+from hwsched.model.journal.journal import Change
+from hwsched.model.journal.touched import touched_since
 from hwsched.model.project import Project
 from hwsched.model.queries import latest_change
 from hwsched.model.tables import (
@@ -21,7 +22,6 @@ from hwsched.model.tables import (
     RUN_TABLE,
     SUPPLY_TABLE,
 )
-from hwsched.model.touched import touched_since
 from hwsched.operations.changes import Changes
 from hwsched.operations.imports import TakenIn
 from hwsched.operations.power.power_editing import check_kinds, check_run_among, node_of

@@ -9,7 +9,7 @@ from typing import Any
 from sqlalchemy import Connection, Table, select
 
 from hwsched.model.bulk import new_ids
-from hwsched.model.journal import Change
+from hwsched.model.journal.journal import Change
 from hwsched.model.levels import LevelName, buildings_for, levels_for
 from hwsched.model.queries import opening_ids
 from hwsched.model.tables import BUILDING, CIRCUIT_TABLE, LEVEL, OPENING_TABLE, PART, ROUTE, RUN_TABLE, SUPPLY_TABLE

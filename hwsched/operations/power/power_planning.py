@@ -28,7 +28,7 @@ from hwsched.operations.power.supply_siting import (
     only_supplies,
     others_of,
 )
-from hwsched.rules.circuit_laying import SUPPLY
+from hwsched.rules.network.circuit_laying import SUPPLY
 from hwsched.telling.natural import natural
 from hwsched.values import Catalogue
 from hwsched.values.power import PowerFacts, PowerResult

@@ -4,11 +4,11 @@ from collections.abc import Callable, Collection
 from dataclasses import replace
 
 from hwsched.calc.power.siting import NoSitingError, Problem, Siting
-from hwsched.model.journal import Change
+from hwsched.model.journal.journal import Change
+from hwsched.model.journal.touched import touched_since
 from hwsched.model.power_queries import read_power
 from hwsched.model.project import Project
 from hwsched.model.tables import CIRCUIT_TABLE, SUPPLY_TABLE
-from hwsched.model.touched import touched_since
 from hwsched.operations.changes import Changes
 from hwsched.operations.opening.fits_within import change_and_fit
 from hwsched.operations.power.connecting import connect_to

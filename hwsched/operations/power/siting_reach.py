@@ -13,7 +13,7 @@ from hwsched.calc.power.circuit_tree import Run
 from hwsched.calc.power.conductor import conductor, longest_run_m, loop_ohm
 from hwsched.model.errors import ValueRefusedError
 from hwsched.rules import limits_of, rule_named
-from hwsched.rules.devices import amps, on_leaf, unsuited
+from hwsched.rules.network.devices import amps, on_leaf, unsuited
 from hwsched.values import Catalogue, Settings
 from hwsched.values.power import Circuit, Device, PowerResult, Supply
 from hwsched.wiring.circuits import circuit_source

@@ -42,9 +42,9 @@ from hwsched.operations.power.siting_reach import (
     suits,
 )
 from hwsched.rules import limits_of, rule_named
-from hwsched.rules.circuit_laying import SUPPLY
-from hwsched.rules.devices import amps, devices_at
-from hwsched.rules.leaf_runs import leaf_runs
+from hwsched.rules.network.circuit_laying import SUPPLY
+from hwsched.rules.network.devices import amps, devices_at
+from hwsched.rules.network.leaf_runs import leaf_runs
 from hwsched.telling.natural import natural
 from hwsched.values import Catalogue, OpeningInput, Part, Settings, SupplyLink, exchange_of
 from hwsched.values.power import Circuit, PowerFacts, PowerResult, Run, Supply

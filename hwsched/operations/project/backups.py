@@ -2,9 +2,9 @@
 
 from pathlib import Path
 
-from hwsched.model import backups
-from hwsched.model.backups import Backup
 from hwsched.model.errors import MissingProjectError, ValueRefusedError
+from hwsched.model.file import backups
+from hwsched.model.file.backups import Backup
 from hwsched.model.project import place_of
 
 __all__ = ["Backup", "list_backups", "restore"]

@@ -13,9 +13,9 @@ from hwsched.documents.survey.survey_sheets import SURVEY_SHEETS
 from hwsched.exchange.problems import CellProblem, FileProblem
 from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.model.errors import BusyProjectError, ExistingProjectError
+from hwsched.model.file.sqlite_file import check_file, close_file, set_aside, verbs_of
+from hwsched.model.journal.written import apart
 from hwsched.model.project import Project, create_project
-from hwsched.model.sqlite_file import check_file, close_file, set_aside, verbs_of
-from hwsched.model.written import apart
 from hwsched.operations.findings.checking import Checker
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.parts.catalogue_import import import_catalogue

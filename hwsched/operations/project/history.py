@@ -3,11 +3,11 @@
 Undo and redo go by person: nobody takes back what another did without choosing that step in the history.
 """
 
-from hwsched.model.history import ChangeSetInfo
-from hwsched.model.history import history as read_history
-from hwsched.model.history import newest as read_newest
+from hwsched.model.journal.history import ChangeSetInfo
+from hwsched.model.journal.history import history as read_history
+from hwsched.model.journal.history import newest as read_newest
+from hwsched.model.journal.reverting import last_done, last_undone, revert
 from hwsched.model.project import Project
-from hwsched.model.reverting import last_done, last_undone, revert
 from hwsched.operations.changes import Changes
 
 

@@ -5,11 +5,11 @@ from contextlib import contextmanager
 from pathlib import Path
 from tempfile import TemporaryDirectory
 
-from hwsched.model import rescuing
 from hwsched.model.errors import ValueRefusedError
+from hwsched.model.file import rescuing
+from hwsched.model.file.rescuing import Rescued
+from hwsched.model.file.schema import SUFFIX
 from hwsched.model.project import Project, open_project, place_of
-from hwsched.model.rescuing import Rescued
-from hwsched.model.schema import SUFFIX
 
 __all__ = ["Rescued", "lost_words", "rescue", "what_is_left"]
 

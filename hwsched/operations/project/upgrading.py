@@ -2,7 +2,7 @@
 
 from pathlib import Path
 
-from hwsched.model.upgrading import Upgraded, upgrade_project
+from hwsched.model.file.upgrading import Upgraded, upgrade_project
 
 __all__ = ["Upgraded", "upgrade"]
 

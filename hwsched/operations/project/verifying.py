@@ -1,9 +1,9 @@
 """Whether the project is as its journal left it, and saying that it shall stand as it is."""
 
+from hwsched.model.journal.verifying import Foreign
+from hwsched.model.journal.verifying import accept as accept_found
+from hwsched.model.journal.verifying import verify as verify_all
 from hwsched.model.project import Project
-from hwsched.model.verifying import Foreign
-from hwsched.model.verifying import accept as accept_found
-from hwsched.model.verifying import verify as verify_all
 from hwsched.operations.changes import Changes
 from hwsched.operations.snapshot import of_one_state
 

@@ -17,7 +17,7 @@ from hwsched.exchange.problems import FileProblem, InputRejected
 from hwsched.model.blobs import hold_blob, read_blob
 from hwsched.model.bulk import among
 from hwsched.model.errors import MissingRowError, ValueRefusedError
-from hwsched.model.journal import Change
+from hwsched.model.journal.journal import Change
 from hwsched.model.project import Project
 from hwsched.model.tables import ATTACHMENT, BLOB, JOURNALLED, OPENING_TABLE
 from hwsched.operations.changes import Changes

@@ -5,7 +5,7 @@ from typing import Final
 
 from hwsched.documents.view import OpeningView, ProjectView
 from hwsched.language import to_phrase
-from hwsched.model.history import first_written
+from hwsched.model.journal.history import first_written
 from hwsched.model.project import Project
 from hwsched.stopping import Asking
 

@@ -13,9 +13,9 @@ from sqlalchemy import Select, Table, bindparam, select
 
 from hwsched.attributes import Attribute, Value, accepted_by, unfit_character, within_limits
 from hwsched.model.errors import MissingRowError, ValueRefusedError, minute_of
-from hwsched.model.history import changes_of
-from hwsched.model.journal import Change
-from hwsched.model.refusals import said_table
+from hwsched.model.journal.history import changes_of
+from hwsched.model.journal.journal import Change
+from hwsched.model.journal.refusals import said_table
 from hwsched.model.tables import OPENING_TABLE
 from hwsched.quantities.money import MoneyError, exact_decimal
 

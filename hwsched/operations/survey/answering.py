@@ -11,7 +11,7 @@ from hwsched.exchange.survey.decisions import answered
 from hwsched.exchange.survey.difference import FactChange, OpeningChange, Preview, Undecided, difference
 from hwsched.exchange.survey.facts import Answer, AnswerKey, Decisions, SurveyRead, is_same
 from hwsched.model.bulk import among
-from hwsched.model.journal import Change
+from hwsched.model.journal.journal import Change
 from hwsched.model.project import Project
 from hwsched.model.queries import opening_ids, read_extra, read_inputs, retired_openings
 from hwsched.model.tables import DELIVERY, ITEM_TABLE, LEAF_TABLE, OPEN_QUESTION, OPENING_TABLE

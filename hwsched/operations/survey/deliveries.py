@@ -17,9 +17,9 @@ from hwsched.exchange.survey.difference import Preview, Undecided
 from hwsched.exchange.survey.facts import SurveyRead
 from hwsched.exchange.survey.left import content_of, undecided_of
 from hwsched.model.errors import MissingRowError, NotUndoableError
-from hwsched.model.fact_words import FactWords
-from hwsched.model.history import Entry, changes_of, entries_of, standing
-from hwsched.model.journal import Change
+from hwsched.model.journal.fact_words import FactWords
+from hwsched.model.journal.history import Entry, changes_of, entries_of, standing
+from hwsched.model.journal.journal import Change
 from hwsched.model.project import Project
 from hwsched.model.tables import DELIVERY, OPEN_QUESTION, OPENING_TABLE
 from hwsched.model.time_zone import read_zone, told_in

@@ -11,8 +11,8 @@ from sqlalchemy import Table, select
 
 from hwsched.attributes import Attribute, CellError, Value, read_value
 from hwsched.model.errors import ValueRefusedError
-from hwsched.model.fact_words import FactWords
-from hwsched.model.journal import Change
+from hwsched.model.journal.fact_words import FactWords
+from hwsched.model.journal.journal import Change
 from hwsched.model.levels import levels_for
 from hwsched.model.project import Project
 from hwsched.model.queries import HeldPlace, read_places, retired_openings

@@ -11,10 +11,10 @@ from typing import Any
 
 from hwsched.attributes import Attribute, Value, show_value
 from hwsched.model.errors import Clash, ConflictError, ValueRefusedError
-from hwsched.model.fact_words import FactWords
-from hwsched.model.facts import Path
-from hwsched.model.history import RowChange, changes_of, newest
-from hwsched.model.journal import Change
+from hwsched.model.journal.fact_words import FactWords
+from hwsched.model.journal.facts import Path
+from hwsched.model.journal.history import RowChange, changes_of, newest
+from hwsched.model.journal.journal import Change
 
 _CLOSE_MM = 1e-6
 """A millionth of a millimetre: lengths typed in other units differ by rounding only."""

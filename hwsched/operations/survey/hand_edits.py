@@ -14,7 +14,7 @@ from sqlalchemy.engine import Connection
 from hwsched.exchange.survey.decisions import answered
 from hwsched.exchange.survey.difference import FactChange, OpeningChange, Preview
 from hwsched.exchange.survey.facts import Decisions, is_same
-from hwsched.model.history import RowChange, changes_of_rows
+from hwsched.model.journal.history import RowChange, changes_of_rows
 from hwsched.model.queries import read_levels
 from hwsched.model.time_zone import second_of
 

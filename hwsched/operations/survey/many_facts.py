@@ -7,7 +7,7 @@ from sqlalchemy import Table
 
 from hwsched.attributes import Attribute
 from hwsched.model.errors import ValueRefusedError
-from hwsched.model.journal import Change
+from hwsched.model.journal.journal import Change
 from hwsched.model.project import Project
 from hwsched.model.queries import read_own_fields
 from hwsched.model.tables import ITEM_TABLE, LEAF_TABLE, OPENING_TABLE

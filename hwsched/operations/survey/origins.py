@@ -6,7 +6,7 @@ from typing import Any, Final
 
 from hwsched.attributes import Attribute, show_value
 from hwsched.exchange.survey.words import SIZE
-from hwsched.model.history import RowChange, changes_of_opening
+from hwsched.model.journal.history import RowChange, changes_of_opening
 from hwsched.model.project import Project
 from hwsched.model.queries import read_inputs, read_levels, read_own_fields
 from hwsched.operations.snapshot import of_one_state

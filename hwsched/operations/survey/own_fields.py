@@ -7,7 +7,7 @@ from sqlalchemy import Table, select
 
 from hwsched.attributes import Attribute, AttributeKind, Choice, Unit
 from hwsched.model.errors import ValueRefusedError
-from hwsched.model.journal import Change
+from hwsched.model.journal.journal import Change
 from hwsched.model.project import Project
 from hwsched.model.queries import OwnField
 from hwsched.model.tables import ITEM_TABLE, OPENING_TABLE, OWN_FIELD, PART

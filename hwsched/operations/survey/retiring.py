@@ -13,8 +13,8 @@ from sqlalchemy import select
 
 from hwsched.calc.power.circuit_tree import SUPPLY as AT_SUPPLY
 from hwsched.model.errors import MissingRowError, ValueRefusedError
-from hwsched.model.history import RowChange, changes_of, entries_of
-from hwsched.model.journal import Change
+from hwsched.model.journal.history import RowChange, changes_of, entries_of
+from hwsched.model.journal.journal import Change
 from hwsched.model.project import Project
 from hwsched.model.queries import opening_ids, retired_openings
 from hwsched.model.tables import BUILDING, CIRCUIT_TABLE, IN_USE, LEVEL, OPENING_TABLE, RUN_TABLE

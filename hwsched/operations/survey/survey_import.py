@@ -16,7 +16,8 @@ from hwsched.exchange.survey.facts import SurveyedOpening
 from hwsched.exchange.survey.mapping import RememberedMapping, SheetMapping
 from hwsched.exchange.survey.outline import SheetOutline, outline
 from hwsched.exchange.survey.plan import plan_of
-from hwsched.model.journal import Change
+from hwsched.model.journal.journal import Change
+from hwsched.model.journal.touched import Touched, touched_since
 from hwsched.model.project import Project
 from hwsched.model.queries import (
     latest_change,
@@ -27,7 +28,6 @@ from hwsched.model.queries import (
     retired_openings,
 )
 from hwsched.model.tables import IMPORT_MAPPING, ITEM_TABLE, OPENING_TABLE
-from hwsched.model.touched import Touched, touched_since
 from hwsched.operations.changes import Changes
 from hwsched.operations.collector import collector_paused
 from hwsched.operations.imports import TakenIn

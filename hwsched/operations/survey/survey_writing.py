@@ -11,7 +11,7 @@ from sqlalchemy import Table, select
 
 from hwsched.exchange.survey.difference import OpeningChange, Preview
 from hwsched.model.bulk import among
-from hwsched.model.journal import Change
+from hwsched.model.journal.journal import Change
 from hwsched.model.levels import levels_for
 from hwsched.model.queries import by_opening, read_extra, read_inputs
 from hwsched.model.tables import BLANK, ITEM_TABLE, LEAF_TABLE, OPENING_TABLE

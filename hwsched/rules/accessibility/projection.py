@@ -3,9 +3,9 @@
 from collections.abc import Iterable
 
 from hwsched.attributes.of_parts import DEPTH_MM
-from hwsched.rules.clearances import ON_FACE, TOUCH_MM
 from hwsched.rules.reading import unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.solid.clearances import ON_FACE, TOUCH_MM
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput
 

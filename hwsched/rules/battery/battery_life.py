@@ -11,8 +11,8 @@ from hwsched.attributes.of_parts import (
     USABLE_SHARE,
 )
 from hwsched.calc.calculator import InputError
-from hwsched.rules.cold import cold_needs
-from hwsched.rules.pack_life import pack_life
+from hwsched.rules.network.cold import cold_needs
+from hwsched.rules.network.pack_life import pack_life
 from hwsched.rules.reading import in_role, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import unknown

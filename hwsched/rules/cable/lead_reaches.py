@@ -3,9 +3,9 @@
 from collections.abc import Iterable
 
 from hwsched.attributes.of_parts import LEAD_MM
-from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import lock_part, unit_in_lock
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.solid.clearances import TOUCH_MM
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput
 

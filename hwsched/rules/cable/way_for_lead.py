@@ -2,9 +2,9 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.cavity import way_kinds
 from hwsched.rules.reading import leafless, lock_form, lock_leaf, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
+from hwsched.rules.solid.cavity import way_kinds
 from hwsched.values import Fit, OpeningInput
 
 

@@ -4,7 +4,7 @@ from collections.abc import Iterable
 
 from hwsched.catalogue import kind_of
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.rules.templates import taken
+from hwsched.rules.solid.templates import taken
 from hwsched.values import Fit, OpeningInput
 
 

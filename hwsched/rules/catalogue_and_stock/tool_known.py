@@ -4,11 +4,11 @@ from collections.abc import Iterable
 
 from hwsched.attributes.of_parts import DIAMETER_MM, FORM, REACH_MM
 from hwsched.quantities.drill_sizes import format_drill
-from hwsched.rules.bores import is_long
-from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.practice import pocket_tools
 from hwsched.rules.reading import entry, lock_leaf
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.solid.bores import is_long
+from hwsched.rules.solid.clearances import TOUCH_MM
 from hwsched.rules.wording import length, style_of, unknown
 from hwsched.values import Fit, Hole, OpeningInput, Part
 

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.circuit_problems import of_problem
+from hwsched.rules.network.circuit_problems import of_problem
 from hwsched.rules.rule import SUPPLIES, Inputs, Limits, Rule, Verdict
 from hwsched.values.power import SupplyResult
 

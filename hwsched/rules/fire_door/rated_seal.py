@@ -2,9 +2,9 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import rated, stop_side
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.solid.clearances import TOUCH_MM
 from hwsched.rules.ways_out import is_door
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput

@@ -2,9 +2,9 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import rated
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.solid.clearances import TOUCH_MM
 from hwsched.rules.wording import length
 from hwsched.values import Fit, OpeningInput
 

@@ -4,10 +4,10 @@ from collections.abc import Iterable
 
 from hwsched.calc.calculator import InputError
 from hwsched.calc.opening.bore import LeafSize, bore
-from hwsched.rules.bores import angled, as_bore
-from hwsched.rules.cavity import cavity
 from hwsched.rules.reading import lock_leaf
 from hwsched.rules.rule import Limits, Rule, Verdict
+from hwsched.rules.solid.bores import angled, as_bore
+from hwsched.rules.solid.cavity import cavity
 from hwsched.values import Fit, OpeningInput
 
 

@@ -5,10 +5,10 @@ from dataclasses import replace
 
 from hwsched.calc.calculator import InputError
 from hwsched.calc.opening.bore import LeafSize, bore
-from hwsched.rules.bores import angled, as_bore
-from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import lock_leaf
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.solid.bores import angled, as_bore
+from hwsched.rules.solid.clearances import TOUCH_MM
 from hwsched.rules.wording import length
 from hwsched.values import Fit, OpeningInput
 

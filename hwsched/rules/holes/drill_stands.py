@@ -6,11 +6,11 @@ from math import cos, radians, sin, tan
 from hwsched.attributes.of_parts import DIAMETER_MM, FORM, REACH_MM
 from hwsched.calc.opening.bore import Rod, Vector
 from hwsched.calc.opening.solid import apart_mm
-from hwsched.rules.bodies import drill_angle_deg, existing_bodies
-from hwsched.rules.bores import angled
-from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import lock_leaf
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.solid.bodies import drill_angle_deg, existing_bodies
+from hwsched.rules.solid.bores import angled
+from hwsched.rules.solid.clearances import TOUCH_MM
 from hwsched.rules.wording import length
 from hwsched.values import Fit, Hole, OpeningInput
 

@@ -6,13 +6,13 @@ from itertools import pairwise
 
 from hwsched.calc.opening.bore import Box, Rod, Vector, segment_to_box_mm, segment_to_segment_mm
 from hwsched.calc.opening.solid import shrunk
-from hwsched.rules.bores import as_rod
 from hwsched.rules.carried import Carried, of_case, of_centre
-from hwsched.rules.cavity import lock_body
-from hwsched.rules.clearances import ON_FACE, TOUCH_MM
 from hwsched.rules.reading import at_point, beside_here, leaf_name, lock_item, lock_leaf, on_leaf, other_locks
 from hwsched.rules.rounding import apart_allowances, by_rounding, least_excuse
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.solid.bores import as_rod
+from hwsched.rules.solid.cavity import lock_body
+from hwsched.rules.solid.clearances import ON_FACE, TOUCH_MM
 from hwsched.rules.wording import length
 from hwsched.values import Fit, OpeningInput
 

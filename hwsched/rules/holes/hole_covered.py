@@ -3,11 +3,11 @@
 from collections.abc import Iterable
 
 from hwsched.calc.opening.placement import Rect
-from hwsched.rules.bodies import slot_of
-from hwsched.rules.clearances import ON_FACE, TOUCH_MM
-from hwsched.rules.footprints import footprints
 from hwsched.rules.reading import unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.solid.bodies import slot_of
+from hwsched.rules.solid.clearances import ON_FACE, TOUCH_MM
+from hwsched.rules.solid.footprints import footprints
 from hwsched.rules.wording import length
 from hwsched.values import Fit, OpeningInput
 

@@ -3,10 +3,10 @@
 from collections.abc import Iterable
 
 from hwsched.rules.carried import between, of_centre
-from hwsched.rules.clearances import ON_FACE, TOUCH_MM
 from hwsched.rules.reading import lock_item, lock_leaf, stile_mm
 from hwsched.rules.rounding import by_rounding, half_unit
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.solid.clearances import ON_FACE, TOUCH_MM
 from hwsched.rules.wording import length
 from hwsched.values import Fit, OpeningInput
 

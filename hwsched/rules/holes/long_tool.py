@@ -2,8 +2,8 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.clashes import clashes
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.solid.clashes import clashes
 from hwsched.values import Fit, OpeningInput
 
 

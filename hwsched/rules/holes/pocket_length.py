@@ -3,10 +3,10 @@
 from collections.abc import Iterable
 
 from hwsched.attributes.of_parts import POCKET_LENGTH_MM
-from hwsched.rules.clearances import TOUCH_MM
-from hwsched.rules.edge import clear_edge, edge_needs
 from hwsched.rules.reading import unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.solid.clearances import TOUCH_MM
+from hwsched.rules.solid.edge import clear_edge, edge_needs
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput
 

@@ -3,10 +3,10 @@
 from collections.abc import Iterable
 
 from hwsched.attributes.of_parts import POCKET_DEPTH_MM, POCKET_WIDTH_MM
-from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import lock_leaf, stile_mm, unit_part
 from hwsched.rules.rounding import by_rounding, half_unit
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.solid.clearances import TOUCH_MM
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput
 

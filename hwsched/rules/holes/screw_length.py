@@ -3,9 +3,9 @@
 from collections.abc import Iterable
 
 from hwsched.attributes.of_parts import FORM, LENGTH_MM, SCREW_SEAT_MM, SCREW_SIZE, SIZE
-from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import entry, leafless, lock_leaf, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.solid.clearances import TOUCH_MM
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput, Part
 

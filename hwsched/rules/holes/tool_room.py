@@ -2,9 +2,9 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.clashes import clashes
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.rules.tools import LIMITS
+from hwsched.rules.solid.clashes import clashes
+from hwsched.rules.solid.tools import LIMITS
 from hwsched.values import Fit, OpeningInput
 
 

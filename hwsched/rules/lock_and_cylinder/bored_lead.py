@@ -4,7 +4,7 @@ from collections.abc import Iterable
 
 from hwsched.rules.reading import lock_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
-from hwsched.rules.templates import template_deg, template_mm
+from hwsched.rules.solid.templates import template_deg, template_mm
 from hwsched.rules.wording import length
 from hwsched.values import Fit, Hole, OpeningInput, Part
 

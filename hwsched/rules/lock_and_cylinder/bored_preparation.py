@@ -4,10 +4,10 @@ from collections.abc import Iterable
 
 from hwsched.calc.calculator import InputError
 from hwsched.calc.opening.bored_prep import PrepFound, PrepResult, PrepTrouble, bored_prep
-from hwsched.rules.preparation import found_prep, wanted_prep
 from hwsched.rules.reading import lock_part
 from hwsched.rules.rounding import EQUAL_MM, Allowance, allowance, by_rounding
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.solid.preparation import found_prep, wanted_prep
 from hwsched.rules.wording import label_of, length, unknown
 from hwsched.values import Fit, OpeningInput
 

@@ -6,7 +6,7 @@ from hwsched.attributes.of_parts import CAM_OFFSET_MM, LENGTH_MM, THREAD_PITCH_M
 from hwsched.rules.reading import lock_item, lock_leaf, lock_part
 from hwsched.rules.rounding import EQUAL_MM, by_rounding
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.rules.threaded import LIMITS, heights_in, stack_allowance
+from hwsched.rules.solid.threaded import LIMITS, heights_in, stack_allowance
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput
 

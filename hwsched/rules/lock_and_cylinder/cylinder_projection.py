@@ -5,7 +5,7 @@ from collections.abc import Iterable
 from hwsched.rules.reading import lock_part
 from hwsched.rules.rounding import EQUAL_MM, by_rounding
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
-from hwsched.rules.threaded import heights_in, stack_allowance
+from hwsched.rules.solid.threaded import heights_in, stack_allowance
 from hwsched.rules.wording import length
 from hwsched.values import Fit, OpeningInput
 

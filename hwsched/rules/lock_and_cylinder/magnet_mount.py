@@ -3,9 +3,9 @@
 from collections.abc import Iterable
 
 from hwsched.attributes.of_parts import HEADER_MM
-from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import entry, leafless, lock_leaf, on_leaf, part_fact, remains
 from hwsched.rules.rule import Limits, Rule, Verdict
+from hwsched.rules.solid.clearances import TOUCH_MM
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput
 

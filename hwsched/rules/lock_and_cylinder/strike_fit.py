@@ -3,9 +3,9 @@
 from collections.abc import Iterable
 
 from hwsched.attributes.of_parts import GUARD_LATCH, PLATE_HEIGHT_MM, PLATE_WIDTH_MM
-from hwsched.rules.clearances import TOUCH_MM
 from hwsched.rules.reading import entry, leafless, lock_item, part_fact
 from hwsched.rules.rule import Limits, Rule, Verdict
+from hwsched.rules.solid.clearances import TOUCH_MM
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput, Part
 

@@ -6,7 +6,7 @@ from hwsched.calc.calculator import InputError
 from hwsched.rules.reading import in_role, lock_part
 from hwsched.rules.rounding import EQUAL_MM, Allowance, by_rounding
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
-from hwsched.rules.tails import TailWay, reach_off, tail_cut, tail_size, tail_way
+from hwsched.rules.solid.tails import TailWay, reach_off, tail_cut, tail_size, tail_way
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput, Part
 

@@ -3,13 +3,13 @@
 from collections.abc import Iterable
 
 from hwsched.rules.carried import of_centre
-from hwsched.rules.clearances import ON_FACE, TOUCH_MM, gap_mm, less, plate_sizes
-from hwsched.rules.footprints import stop_bands, stop_carried
-from hwsched.rules.housing import housing_rect
-from hwsched.rules.off_stop import off_stop_mm
 from hwsched.rules.reading import lock_item, lock_leaf, unit_part
 from hwsched.rules.rounding import apart_allowances, by_rounding, least_excuse
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.solid.clearances import ON_FACE, TOUCH_MM, gap_mm, less, plate_sizes
+from hwsched.rules.solid.footprints import stop_bands, stop_carried
+from hwsched.rules.solid.housing import housing_rect
+from hwsched.rules.solid.off_stop import off_stop_mm
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput
 

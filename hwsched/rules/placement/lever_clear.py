@@ -3,9 +3,9 @@
 from collections.abc import Iterable
 from typing import Final
 
-from hwsched.rules.clearances import near
-from hwsched.rules.levers import LIMITS
 from hwsched.rules.rule import Limits, Rule, Verdict
+from hwsched.rules.solid.clearances import near
+from hwsched.rules.solid.levers import LIMITS
 from hwsched.values import Fit, OpeningInput
 
 KINDS: Final = ("lever",)

@@ -2,10 +2,10 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.clearances import ON_FACE
-from hwsched.rules.housing import window_of
 from hwsched.rules.reading import unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.solid.clearances import ON_FACE
+from hwsched.rules.solid.housing import window_of
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput
 

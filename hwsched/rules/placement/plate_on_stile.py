@@ -3,11 +3,11 @@
 from collections.abc import Iterable
 
 from hwsched.rules.carried import between, of_centre
-from hwsched.rules.clearances import ON_FACE, TOUCH_MM, plate_sizes
-from hwsched.rules.housing import housing_rect
 from hwsched.rules.reading import lock_item, lock_leaf, stile_mm, unit_part
 from hwsched.rules.rounding import by_rounding, half_unit
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.solid.clearances import ON_FACE, TOUCH_MM, plate_sizes
+from hwsched.rules.solid.housing import housing_rect
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput
 

@@ -3,8 +3,8 @@
 from collections.abc import Iterable
 from typing import Final
 
-from hwsched.rules.clearances import near
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.solid.clearances import near
 from hwsched.values import Fit, OpeningInput
 
 KINDS: Final = ("thumb-turn",)

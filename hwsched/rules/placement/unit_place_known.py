@@ -2,9 +2,9 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.footprints import missing
 from hwsched.rules.reading import leaf_span_mm, leafless, lock_form, lock_item, lock_leaf, unit_in_lock, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
+from hwsched.rules.solid.footprints import missing
 from hwsched.rules.wording import unknown
 from hwsched.values import Fit, OpeningInput
 

@@ -3,7 +3,7 @@
 from collections.abc import Iterable, Sequence
 
 from hwsched.attributes.of_parts import CONDUCTORS
-from hwsched.rules.leaf_runs import conductors_on_leaf, unit_conductors
+from hwsched.rules.network.leaf_runs import conductors_on_leaf, unit_conductors
 from hwsched.rules.reading import carries_power, in_role, leafless, lock_leaf, remains, transfers_kept, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import unknown

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.own_circuit import devices_of_opening, taken_of_own
+from hwsched.rules.network.own_circuit import devices_of_opening, taken_of_own
 from hwsched.rules.reading import supply_part, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.values import Fit, OpeningInput

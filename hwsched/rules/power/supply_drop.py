@@ -3,8 +3,8 @@
 from collections.abc import Iterable
 
 from hwsched.attributes.of_parts import OUTPUT_V, TOLERANCE_SHARE
-from hwsched.rules.leaf_runs import leaf_wire
-from hwsched.rules.own_circuit import OwnCircuit, own_circuit, route_m
+from hwsched.rules.network.leaf_runs import leaf_wire
+from hwsched.rules.network.own_circuit import OwnCircuit, own_circuit, route_m
 from hwsched.rules.reading import supply_part, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import run_length, short_v, unknown

@@ -4,8 +4,8 @@ from collections.abc import Iterable
 from math import fsum
 
 from hwsched.attributes.of_parts import OUTPUT_A, OUTPUT_V
-from hwsched.rules.devices import amps
-from hwsched.rules.own_circuit import devices_of_opening
+from hwsched.rules.network.devices import amps
+from hwsched.rules.network.own_circuit import devices_of_opening
 from hwsched.rules.reading import supply_part, unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.wording import short_a, unknown

@@ -3,8 +3,8 @@
 from collections.abc import Iterable
 
 from hwsched.attributes.of_parts import CURRENT, OUTPUT_V, REGULATED, TOLERANCE_SHARE
-from hwsched.rules.devices import unsuited
-from hwsched.rules.own_circuit import devices_of_opening
+from hwsched.rules.network.devices import unsuited
+from hwsched.rules.network.own_circuit import devices_of_opening
 from hwsched.rules.reading import supply_part, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import short_v, unknown

@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.leaf_runs import UNMEASURED_OHM, unmeasured
+from hwsched.rules.network.leaf_runs import UNMEASURED_OHM, unmeasured
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.values import Fit, OpeningInput, PointFit
 

@@ -3,8 +3,8 @@
 from collections.abc import Iterable
 
 from hwsched.attributes.of_parts import FIRE_LISTED, GLASS_MOUNT, INSIDE_MM, OUTSIDE_DIAMETER_MM
-from hwsched.rules import across_leaf
-from hwsched.rules.leaf_runs import cables, leaf_wire
+from hwsched.rules.network import across_leaf
+from hwsched.rules.network.leaf_runs import cables, leaf_wire
 from hwsched.rules.practice import distance_mm
 from hwsched.rules.reading import in_role, lock_leaf, rated, unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict

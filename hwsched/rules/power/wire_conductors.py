@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 
 from hwsched.attributes.of_parts import CONDUCTORS
-from hwsched.rules.leaf_runs import leaf_wire, unit_conductors
+from hwsched.rules.network.leaf_runs import leaf_wire, unit_conductors
 from hwsched.rules.reading import unit_part
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import unknown

@@ -6,7 +6,7 @@ from hwsched.attributes.of_parts import THREAD_PITCH_MM
 from hwsched.rules.reading import lock_item, lock_leaf, lock_part
 from hwsched.rules.rounding import EQUAL_MM
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.rules.threaded import stack_limits
+from hwsched.rules.solid.threaded import stack_limits
 from hwsched.rules.wording import length
 from hwsched.values import Fit, OpeningInput
 

@@ -2,10 +2,10 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.edge import pocket_span
 from hwsched.rules.reading import leaf_span_mm, lock_item, lock_leaf
 from hwsched.rules.rounding import MEASURE_MM, allowance, by_rounding
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.solid.edge import pocket_span
 from hwsched.rules.wording import length
 from hwsched.values import Fit, Item, Leaf, OpeningInput
 

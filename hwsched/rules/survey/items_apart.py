@@ -2,10 +2,10 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.clearances import gap_mm
-from hwsched.rules.footprints import face_of, rectangle
 from hwsched.rules.reading import leafless, lock_leaf, on_leaf
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.solid.clearances import gap_mm
+from hwsched.rules.solid.footprints import face_of, rectangle
 from hwsched.rules.wording import length
 from hwsched.values import Fit, OpeningInput
 

@@ -2,9 +2,9 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.footprints import face_of, rectangle
 from hwsched.rules.reading import leaf_span_mm, lock_leaf, on_leaf
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.solid.footprints import face_of, rectangle
 from hwsched.rules.wording import length
 from hwsched.values import Fit, OpeningInput
 

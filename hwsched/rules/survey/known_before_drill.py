@@ -3,9 +3,9 @@
 from collections.abc import Iterable
 from typing import Final
 
-from hwsched.rules.footprints import face_of, missing
 from hwsched.rules.reading import leafless, lock_form, lock_item, lock_leaf, on_leaf, remains, stile_mm, unit_in_lock
 from hwsched.rules.rule import Limits, Rule, Verdict
+from hwsched.rules.solid.footprints import face_of, missing
 from hwsched.rules.wording import unknown
 from hwsched.values import Fit, OpeningInput
 

@@ -3,11 +3,11 @@
 from collections.abc import Iterable, Iterator
 
 from hwsched.calc.opening.placement import Rect
-from hwsched.rules.clearances import gap_mm
-from hwsched.rules.footprints import rectangle
 from hwsched.rules.practice import distance_mm
 from hwsched.rules.reading import CASE_IN_LEAF, leafless, lock_item, lock_leaf, on_leaf
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.solid.clearances import gap_mm
+from hwsched.rules.solid.footprints import rectangle
 from hwsched.rules.wording import length
 from hwsched.values import Fit, Item, OpeningInput
 

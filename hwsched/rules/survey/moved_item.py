@@ -2,8 +2,8 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.footprints import face_of
 from hwsched.rules.rule import Limits, Rule, Verdict
+from hwsched.rules.solid.footprints import face_of
 from hwsched.values import Fit, OpeningInput
 
 

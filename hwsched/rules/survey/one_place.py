@@ -4,9 +4,9 @@ from collections.abc import Iterable, Iterator
 from itertools import combinations
 
 from hwsched.calc.opening.placement import Rect
-from hwsched.rules.footprints import face_of, rectangle
 from hwsched.rules.reading import leafless, lock_item, lock_leaf, on_leaf
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.solid.footprints import face_of, rectangle
 from hwsched.rules.wording import length
 from hwsched.values import Fit, Item, Leaf, OpeningInput
 

@@ -4,7 +4,7 @@ from collections.abc import Callable
 from typing import Final
 
 from hwsched.language import phrase
-from hwsched.rules.across_leaf import THROUGH
+from hwsched.rules.network.across_leaf import THROUGH
 from hwsched.values import Hole
 from hwsched.work import cautions, tools
 from hwsched.work.situation import Situation

@@ -2,7 +2,7 @@
 
 from hwsched.attributes.of_parts import FORM
 from hwsched.language import phrase
-from hwsched.rules.across_leaf import THROUGH
+from hwsched.rules.network.across_leaf import THROUGH
 from hwsched.rules.reading import in_role
 from hwsched.work import cautions, tools
 from hwsched.work.situation import Situation

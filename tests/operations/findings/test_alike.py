@@ -11,8 +11,8 @@ from hwsched.model.project import open_project
 from hwsched.operations.findings.checking import check_openings
 from hwsched.rules import RULES, judging
 from hwsched.rules.judging import _WHEREVER, AlikeMemory, check, check_alike
-from hwsched.rules.placeless import placeless
 from hwsched.rules.rule import Verdict
+from hwsched.rules.solid.placeless import placeless
 from hwsched.values.facts_memory import FactsMemory
 
 

@@ -22,10 +22,10 @@ from sqlalchemy import insert, select, update
 from hwsched.fingerprint import engine
 from hwsched.model.catalogue_writing import write_parts
 from hwsched.model.errors import ValueRefusedError
+from hwsched.model.file.upgrading import upgrade_project
 from hwsched.model.project import open_project
 from hwsched.model.queries import StoredFit, latest_change, opening_ids, read_fits, read_inputs
 from hwsched.model.tables import CHANGE_SET, ENGINE, ISSUED_PACKET, OPENING_FIT
-from hwsched.model.upgrading import upgrade_project
 from hwsched.operations.findings.checking import Checker, check_openings, look_again
 from hwsched.operations.findings.verdict import not_passed
 from hwsched.operations.findings.waivers import waive

@@ -3,7 +3,7 @@
 import pytest
 
 from hwsched.operations.power.plan_reading import drawn_of, standing_of
-from hwsched.rules.circuit_source import SolvingLimits
+from hwsched.rules.network.circuit_source import SolvingLimits
 from hwsched.values import Settings
 from hwsched.wiring import ConnectedOpening
 from tests.wiring.power_rows import circuit, connected, parts, supply

@@ -13,7 +13,7 @@ from hwsched.operations.opening.fits_within import FitMemory
 from hwsched.operations.opening.lock_points import point_results
 from hwsched.operations.power.building_planning import Asked, BuildingPlanning
 from hwsched.operations.power.planned_runs import with_laying
-from hwsched.rules.connected_opening import ConnectedOpening
+from hwsched.rules.network.connected_opening import ConnectedOpening
 from hwsched.values import Settings, SupplyLink
 from hwsched.values.power import PowerFacts
 from hwsched.values.terms import CostTerms

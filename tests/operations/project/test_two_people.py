@@ -7,7 +7,7 @@ import pytest
 
 from hwsched.model import errors
 from hwsched.model.catalogue_writing import write_parts
-from hwsched.model.facts import flat
+from hwsched.model.journal.facts import flat
 from hwsched.model.project import Project, open_project
 from hwsched.operations.findings.checking import check_openings
 from hwsched.operations.findings.waivers import unwaive, waive, waivers

@@ -9,7 +9,7 @@ from sqlalchemy import func, select, update
 from hwsched.exchange.problems import InputRejected
 from hwsched.model.catalogue_writing import write_parts
 from hwsched.model.errors import DamagedProjectError, MissingRowError, NotUndoableError, ValueRefusedError
-from hwsched.model.history import changes_of_opening
+from hwsched.model.journal.history import changes_of_opening
 from hwsched.model.tables import ATTACHMENT, BLOB
 from hwsched.operations.project.history import history, redo, undo, undo_one
 from hwsched.operations.release import attachments

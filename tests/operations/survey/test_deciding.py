@@ -10,8 +10,8 @@ from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.exchange.survey.deciding import lines_of
 from hwsched.exchange.survey.decisions import read_decisions, read_word, written
 from hwsched.exchange.survey.facts import Decisions
-from hwsched.model.chain import broken_links
 from hwsched.model.errors import MissingRowError, NotUndoableError
+from hwsched.model.journal.chain import broken_links
 from hwsched.model.project import open_project
 from hwsched.model.queries import read_extra, retired_openings
 from hwsched.model.tables import OPENING_TABLE

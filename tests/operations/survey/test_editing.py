@@ -4,7 +4,7 @@ import pytest
 from sqlalchemy import select
 
 from hwsched.model import errors
-from hwsched.model.history import changes_of, history
+from hwsched.model.journal.history import changes_of, history
 from hwsched.model.queries import read_inputs
 from hwsched.model.tables import ITEM_TABLE
 from hwsched.operations.project.history import undo

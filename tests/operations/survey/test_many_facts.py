@@ -3,7 +3,7 @@
 import pytest
 
 from hwsched.model import errors
-from hwsched.model.history import history
+from hwsched.model.journal.history import history
 from hwsched.model.queries import read_inputs
 from hwsched.operations.project.history import undo
 from hwsched.operations.survey.editing import add_item, add_opening, edit_fact_text

@@ -122,7 +122,7 @@ def test_the_file_itself_is_left_alone(project, tmp_path):
 
 
 def test_where_a_fact_came_from(project, tmp_path):
-    from hwsched.model.history import changes_of
+    from hwsched.model.journal.history import changes_of
 
     import_survey(project, survey(tmp_path, ONE), SurveyOptions(), who="ann")
     opening = openings(project)["1"].opening.id
@@ -167,7 +167,7 @@ import sys
 from pathlib import Path
 from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.model.project import open_project
-from hwsched.model import journal
+from hwsched.model.journal import journal
 from hwsched.operations.survey.survey_import import import_survey
 real = journal.Change.insert
 def slow(self, table, rows, origins=None):

@@ -1,0 +1,1 @@
+"""A project as a file or a database: opened, moved to a newer schema, examined, locked, copied, rescued."""

@@ -15,6 +15,8 @@ if TYPE_CHECKING:
 
 FORMATS = ("table", "record", "json", "jsonl", "csv")
 _WIDEST = 48
+# Smaller numbers are told with all their digits: to three places nothing is left of them.
+_SMALL = 0.1
 
 
 class Listed(TypedDict):
@@ -148,6 +150,15 @@ def _cell(value: object) -> object:
     return f"{value:.10g}" if isinstance(value, float) else value
 
 
+def _told(value: object) -> object:
+    """Return a value as people read it: what is worked out to nine places is told to three; files have it whole."""
+    if isinstance(value, dict):
+        return "; ".join(f"{name}={_told(each)}" for name, each in value.items())
+    if isinstance(value, float) and abs(value) >= _SMALL:
+        return f"{round(value, 3):.10g}"
+    return _cell(value)
+
+
 def _names(rows: Sequence[dict[str, Any]]) -> list[str]:
     return list(rows[0]) if rows else []
 
@@ -157,7 +168,7 @@ def _table(rows: Sequence[dict[str, Any]], kind: ListKind) -> str:
         return f"No rows: {kind.name}.\n"
     names = list(kind.first) or _names(rows)
     cells = [[name.replace("_", " ") for name in names]]
-    cells += [[_short(_cell(row.get(name))) for name in names] for row in rows]
+    cells += [[_short(_told(row.get(name))) for name in names] for row in rows]
     wide = [max(len(line[place]) for line in cells) for place in range(len(names))]
     numbers = [all(isinstance(row.get(name), int | float | None) for row in rows) for name in names]
     lines = []
@@ -180,7 +191,7 @@ def _records(rows: Sequence[dict[str, Any]], kind: ListKind) -> str:
         return f"No rows: {kind.name}.\n"
     wide = max(len(name) for name in _names(rows))
     return "\n".join(
-        "".join(f"{name.replace('_', ' '):<{wide}}  {_cell(value)}\n" for name, value in row.items()) for row in rows
+        "".join(f"{name.replace('_', ' '):<{wide}}  {_told(value)}\n" for name, value in row.items()) for row in rows
     )
 
 

@@ -133,3 +133,21 @@ def test_a_value_of_another_kind_is_named_and_not_listed(statement, sample_file,
     assert "is damaged: in table opening, row " in problem["message"]
     # A list that reads other tables has nothing to do with it.
     assert run(["parts", "list", str(sample_file), "parts", "--json"]) == 0
+
+
+def test_people_read_three_places_and_files_hold_them_all(sample_file, capsys):
+    whole = told(capsys, "opening", "list", str(sample_file), "places", "B/1")["rows"][0]["x_mm"]
+    assert whole != round(whole, 3)
+    for form in ("table", "record"):
+        assert run(["opening", "list", str(sample_file), "places", "B/1", "--format", form]) == 0
+        words = capsys.readouterr().out.split()
+        assert f"{round(whole, 3):.10g}" in words
+        assert f"{whole:.10g}" not in words
+    assert run(["opening", "list", str(sample_file), "places", "B/1", "--format", "csv"]) == 0
+    assert f"{whole:.10g}" in capsys.readouterr().out
+
+
+@pytest.mark.parametrize("verb", ["plan", "layout"])
+def test_a_building_that_is_not_there_is_told_with_those_that_are(verb, sample_file, capsys):
+    assert run(["power", verb, str(sample_file), "Mil House"]) == 3
+    assert "there is no building 'Mil House'; nearest: Mill House" in capsys.readouterr().err

@@ -15,8 +15,20 @@ def check_building(connection: Connection, name: str) -> None:
     ValueRefusedError
         Says how a new one is made.
     """
+    unknown = _unknown(connection, name)
+    if unknown:
+        raise ValueRefusedError("building", f"{unknown}; --new-building makes a new one")
+
+
+def no_supply(connection: Connection, name: str) -> ValueRefusedError:
+    """Return what is said of a building that has nothing to supply from: it may be none of the project's."""
+    there = f"{name} has no supply and no place for one; lay one first"
+    return ValueRefusedError("building", _unknown(connection, name) or there)
+
+
+def _unknown(connection: Connection, name: str) -> str:
     known = [str(row) for row in connection.execute(select(BUILDING.c.name).order_by(BUILDING.c.name)).scalars()]
     if name in known:
-        return
+        return ""
     there = nearest_words(name, known) or f"; there is {', '.join(known) or 'none yet'}"
-    raise ValueRefusedError("building", f"there is no building '{name}'{there}; --new-building makes a new one")
+    return f"there is no building '{name}'{there}"

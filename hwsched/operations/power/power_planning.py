@@ -21,6 +21,7 @@ from hwsched.model.project import Project
 from hwsched.model.queries import by_opening, latest_change, read_fits, read_inputs, read_settings, read_terms
 from hwsched.operations.opening.fits_within import FitMemory
 from hwsched.operations.power.building_planning import Asked, BuildingPlanning, Solve
+from hwsched.operations.power.known_buildings import no_supply
 from hwsched.operations.power.planned_runs import Laying, told_runs
 from hwsched.operations.power.power_results import read_power_result
 from hwsched.operations.power.supply_siting import (
@@ -150,9 +151,9 @@ def planned_by(project: Project, basis: PlanBasis, solve: Solve) -> PowerProposa
         fits = read_fits(connection, ids)
         before = read_power_result(connection, catalogue, facts, {}, None)
         here = [supply for supply in facts.supplies if supply.building == building]
+        if not here:
+            raise no_supply(connection, building)
         others = others_of(connection, facts, {s.id for s in here}, set(ids), catalogue)
-    if not here:
-        raise ValueRefusedError("building", f"{building} has no supply and no place for one; lay one first")
     connected, demanded, left_out, hanging = demands_of(openings, fits, facts, basis.fits, asked.circuit_id)
     marks = {inputs[0].opening.id: inputs[0].opening.mark for inputs in every}
     planned = _planned(facts, asked, list(demanded))

@@ -31,6 +31,7 @@ from hwsched.operations.opening.fits_within import FitMemory
 from hwsched.operations.opening.lock_points import point_results, standing_of
 from hwsched.operations.opening.standings import Standings
 from hwsched.operations.power.connecting import beyond
+from hwsched.operations.power.known_buildings import no_supply
 from hwsched.operations.power.power_results import read_power_result
 from hwsched.operations.power.siting_reach import (
     CandidatePlace,
@@ -164,9 +165,9 @@ def proposed_by(project: Project, building: str, basis: Basis, solve: Solve) -> 
         fits = read_fits(connection, ids)
         before = read_power_result(connection, catalogue, facts, {}, None)
         supplies = [supply for supply in facts.supplies if supply.building == building]
+        if not supplies:
+            raise no_supply(connection, building)
         others = others_of(connection, facts, {s.id for s in supplies}, set(ids), catalogue)
-    if not supplies:
-        raise ValueRefusedError("building", f"{building} has no supply and no place for one; lay one first")
     present = {c.supply_id: c for c in facts.circuits if c.name == CIRCUIT_NAME}
     places = [place_of(supply, present.get(supply.id), catalogue, settings) for supply in supplies]
     connected, demanded, left_out, kept = demands_of(openings, fits, facts, basis.fits)

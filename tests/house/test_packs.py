@@ -10,7 +10,7 @@ import pytest
 from openpyxl import Workbook
 
 PACK = Path(__file__).parent / "example_pack"
-GUIDE = Path(__file__).parents[2] / "DEVELOPERS.md"
+GUIDE = Path(__file__).parents[2] / "resources" / "handbook" / "packages.md"
 
 
 @pytest.fixture(scope="module")

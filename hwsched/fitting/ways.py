@@ -1,6 +1,7 @@
 """The ways by which a lead can come to the face of a leaf, each with where its hole may be and how its run goes.
 
-What ways there are follows from `rules.solid.cavity`; distances are practice. Where the unit then stands is in `surface`.
+What ways there are follows from `rules.solid.cavity`; distances are practice. Where the unit then stands is told by
+`surface`.
 """
 
 from dataclasses import dataclass, replace

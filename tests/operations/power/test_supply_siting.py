@@ -371,7 +371,11 @@ def test_what_is_missing_is_named(project, yard):
 
 @pytest.mark.parametrize(
     ("building", "wire", "word"),
-    [("Nowhere", None, "there is no building .Nowhere."), ("Main", "PSU", "'PSU' is no wire"), ("Main", "NONE", "'NONE' is no wire")],
+    [
+        ("Nowhere", None, "there is no building .Nowhere."),
+        ("Main", "PSU", "'PSU' is no wire"),
+        ("Main", "NONE", "'NONE' is no wire"),
+    ],
 )
 def test_what_cannot_be_asked(project, yard, building, wire, word):
     with pytest.raises(errors.ValueRefusedError, match=word):

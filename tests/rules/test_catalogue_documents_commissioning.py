@@ -78,6 +78,7 @@ ROWS = [
         given(LIFT, lk=lock("reader"), leaves=(), cat=catalogue(UNIT={"screws": 0})),
         walled(),
         severity="error",
+        words=("bonded to glass", "nothing holds it on a wall"),
     ),
     unknown(
         "wall-fixings",

@@ -79,6 +79,8 @@ class Fact:
         return self.attribute.kind == "text" and self not in (FINDING, WAIVED, USES)
 
 
+HOLDING: Final = "holding"
+"""Word of a finding that keeps an opening from going out: an error, a missing fact, what a person has to decide."""
 STATUS: Final = Fact(
     _RESULT,
     Attribute(
@@ -109,7 +111,10 @@ USES: Final = Fact(
 FINDING: Final = Fact(
     _RESULT,
     Attribute(
-        "finding", "Finding", note=f"Identifier of a rule, or {', '.join(SEVERITIES)}; what is waived does not count."
+        "finding",
+        "Finding",
+        note=f"Identifier of a rule, {', '.join(SEVERITIES)}, or {HOLDING}: what keeps an opening from going out. What "
+        "is waived does not count.",
     ),
     "findings",
     "finding",
@@ -208,9 +213,8 @@ class Askable:
         """Return the names that the project has for a fact."""
         if fact.entity == OPENING.name:
             return {"building": self.buildings, "level": self.levels}.get(fact.attribute.name, no_names)
-        return {USES: self.parts, FINDING: self._rules_and_severities, WAIVED: self._rules_and_severities}.get(
-            fact, no_names
-        )
+        of_result = {USES: self.parts, FINDING: self._rules_and_words, WAIVED: self._rules_and_severities}
+        return of_result.get(fact, no_names)
 
     def reader(self, fact: Fact) -> CellReader:
         """Return the reader of what is asked for a fact: that of a survey's cells."""
@@ -219,6 +223,9 @@ class Askable:
     def said_names(self) -> tuple[str, ...]:
         """Return the names under which facts can be suggested: as they are written, and their labels."""
         return tuple(dict.fromkeys(name for fact in self.facts for name in (fact.name, fact.attribute.label)))
+
+    def _rules_and_words(self) -> Collection[str]:
+        return (*SEVERITIES, HOLDING, *self.rules())
 
     def _rules_and_severities(self) -> Collection[str]:
         return (*SEVERITIES, *self.rules())

@@ -114,7 +114,7 @@ def button(text: str, tip: str, slot: Callable[[], object]) -> QToolButton:
 COMMON: Final[Mapping[str, str]] = {
     to_phrase("All"): "",
     to_phrase("To measure"): "status = to-measure",
-    to_phrase("Held"): "status = fits and finding = error",
+    to_phrase("Held"): "status = fits and finding = holding",
     to_phrase("Does not fit"): "status = does-not-fit",
 }
 """Views of openings that everybody has, by the words of the states."""

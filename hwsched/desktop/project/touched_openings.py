@@ -7,6 +7,7 @@ from hwsched.desktop.project.workspace import Workspace
 from hwsched.operations.changes import Changes
 from hwsched.operations.findings.checked import Checked
 from hwsched.operations.project.reading_settings import settings_of
+from hwsched.operations.survey.open_counts import questioned
 from hwsched.operations.survey.places import otherwise_closed, otherwise_placed
 
 if TYPE_CHECKING:
@@ -36,12 +37,21 @@ def touched_openings(workspace: Workspace, changes: Changes) -> set[str]:
             touched |= before | set(workspace.sets)
     if changes.entities & _PLACE_TABLES:
         touched |= otherwise_placed(project, workspace.checked)
+    if "open_question" in changes.entities:
+        touched |= _waiting_otherwise(workspace)
     if "opening" in changes.entities:
         touched |= otherwise_closed(project, workspace.checked, changes.openings)
     if changes.entities & _POWER_TABLES:
         every = changes.entities & _OF_ALL_POWER
         touched = on_same_supplies(project, touched | set(power_facts(project).connected()) if every else touched)
     return touched
+
+
+def _waiting_otherwise(workspace: Workspace) -> set[str]:
+    """Return the openings about which a question was left or is left, of those that are shown."""
+    with workspace.project.reading() as connection:
+        asked = questioned(connection)
+    return {id_ for id_, each in workspace.checked.items() if each.waits or id_ in asked}
 
 
 def _waived_otherwise(checked: Checked, book: "WaiverBook") -> bool:

@@ -49,7 +49,7 @@ def state_of(checked: Checked) -> str:
         return BEING_CHECKED
     if checked.fit is None:
         return "Earlier version" if checked.standing == "earlier-version" else "Not worked out yet"
-    if checked.fit.status == "fits" and any(f.severity == "error" and not f.waived for f in checked.findings):
+    if checked.kept_back:
         return "Held"
     return _FITS[checked.fit.status]
 

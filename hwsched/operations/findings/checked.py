@@ -5,12 +5,32 @@ What only shows openings needs this and not the rules, which take longer to load
 
 from collections.abc import Sequence
 from dataclasses import dataclass
+from typing import Final
 
 from hwsched.attributes import Attribute, Value
 from hwsched.model.queries import HeldPlace
 from hwsched.values import Finding, Fit, OpeningInput, PointFit
 from hwsched.values.fit import together
 from hwsched.values.standing import Standing
+
+WILL_NOT_LAST: Final = frozenset({"battery-life", "battery-cold", "battery-end-voltage"})
+"""Rules whose warnings say that what is installed will not last: a person decides, by accepting them."""
+
+
+def holds_back(finding: Finding) -> bool:
+    """Tell whether an opening may not go out while this is said of it: an error, a missing fact, or what will not last.
+
+    Examples
+    --------
+    >>> unknown = Finding("M1", "wall-fixings", "holes", "warning", "Unknown.", "", "", needs=("opening.wall_build",))
+    >>> holds_back(unknown)
+    True
+    """
+    if finding.waived:
+        return False
+    if finding.severity == "warning":
+        return bool(finding.needs) or finding.rule in WILL_NOT_LAST
+    return finding.severity == "error"
 
 
 @dataclass(frozen=True, slots=True)
@@ -47,6 +67,8 @@ class Checked:
     """Its lock points with what is stored for them, whether it counts or not."""
     places: tuple[HeldPlace, ...] = ()
     """Its level and its building, with what they say of the facts that it takes from them."""
+    waits: bool = False
+    """Whether its circuit keeps it back, or a question that a delivery of the survey left about it."""
 
     def __post_init__(self) -> None:
         if not self.points:
@@ -77,6 +99,12 @@ class Checked:
         if at.fit is None and self.standing == "earlier-version":
             return next((each for each in self.held if each.given.point == at.given.point), at)
         return at
+
+    @property
+    def kept_back(self) -> bool:
+        """Whether it fits and yet may not be picked for and installed; why is told by the release gate."""
+        fits = self.fit is not None and self.fit.status == "fits"
+        return fits and (self.waits or any(map(holds_back, self.findings)))
 
     @property
     def inputs(self) -> tuple[OpeningInput, ...]:

@@ -26,6 +26,7 @@ from hwsched.operations.collector import collector_paused
 from hwsched.operations.findings.checked import Checked, OwnValue
 from hwsched.operations.findings.checked_supplies import CheckedSupply, checked_supplies
 from hwsched.operations.findings.last_check import LastCheck
+from hwsched.operations.findings.of_circuit import of_circuit, waived_power
 from hwsched.operations.findings.waiver_book import WaiverBook
 from hwsched.operations.opening.lock_points import Make, PointResult, outright, point_results, standing_of
 from hwsched.operations.opening.seen_first import ReadOpenings
@@ -34,6 +35,7 @@ from hwsched.operations.power.power_results import read_power_result
 from hwsched.operations.release.packet_key import packet_key
 from hwsched.operations.release.released import as_stored
 from hwsched.operations.snapshot import of_one_state
+from hwsched.operations.survey.open_counts import questioned
 from hwsched.operations.survey.own_fields import own_attributes
 from hwsched.rules import OF_WAIVERS, RECORDS, in_rulebook
 from hwsched.rules.judging import AlikeMemory, check, check_alike, judge_record, of_opening
@@ -174,6 +176,7 @@ def check_project(
         work = _power(project, made, whole=whole)
         book = waiver_book(project, day) if made or work.supplies else None
         openings = _with_records(project, _with_power(made, work), book, day)
+        openings = _waiting(project, openings, work, book)
         if whole and checker is not None:
             with project.reading() as connection:
                 checker.last.keep(project, connection, day, ((each.given.opening.id, each) for each in openings))
@@ -242,6 +245,20 @@ def _with_power(checked: list[Checked], work: PowerResult) -> list[Checked]:
         else each
         for each in checked
     ]
+
+
+def _waiting(project: Project, checked: list[Checked], work: PowerResult, book: WaiverBook | None) -> list[Checked]:
+    """Mark what its circuit keeps back, or a question that a delivery left."""
+    if not checked:
+        return checked
+    with project.reading() as connection:
+        wait = set(questioned(connection))
+    if work.supplies:
+        said = waived_power(work, checked, book)
+        wait |= {each.given.opening.id for each in checked if of_circuit(each.given.opening.id, said)}
+    if not wait:
+        return checked
+    return [replace(each, waits=True) if each.given.opening.id in wait else each for each in checked]
 
 
 def waiver_book(project: Project, today: date) -> WaiverBook | None:
@@ -349,4 +366,5 @@ def look_again(
     looked = _judged(project, ids, checker, make=outright, earlier=earlier)
     day = today or project.today()
     book = waiver_book(project, day) if looked else None
-    return _with_records(project, _with_power(looked, _power(project, looked, fresh=True)), book, day)
+    work = _power(project, looked, fresh=True)
+    return _waiting(project, _with_records(project, _with_power(looked, work), book, day), work, book)

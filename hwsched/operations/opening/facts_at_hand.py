@@ -8,10 +8,10 @@ from collections.abc import Callable, Iterable, Sequence
 from typing import Any, Final
 
 from hwsched.attributes import AttributeKind
-from hwsched.operations.findings.checked import Checked
+from hwsched.operations.findings.checked import Checked, holds_back
 from hwsched.quantities.money import exact_decimal
 from hwsched.query import FINDING, PLACE, STATUS, USES, WAIVED, Fact
-from hwsched.query.facts import PLACES
+from hwsched.query.facts import HOLDING, PLACES
 from hwsched.survey import ITEM, LEAF, OPENING
 from hwsched.values import Finding, Fit, OpeningInput
 from hwsched.values.standing import Standing
@@ -74,7 +74,10 @@ def of_checked(each: Checked) -> dict[Fact, tuple[Any, ...]]:
     """Return what was worked out of an opening, with what is found at it."""
     return {
         **of_fit(each.fit, each.standing, each.inputs),
-        FINDING: _spoken((f for f in each.findings if not f.waived), judged=each.fit is not None),
+        FINDING: (
+            *_spoken((f for f in each.findings if not f.waived), judged=each.fit is not None),
+            *((HOLDING,) if each.waits or any(map(holds_back, each.findings)) else ()),
+        ),
         WAIVED: _spoken((f for f in each.findings if f.waived), judged=each.fit is not None),
     }
 

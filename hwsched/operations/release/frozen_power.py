@@ -5,7 +5,7 @@ from collections.abc import Collection, Mapping, Sequence
 from hwsched.model.project import Project
 from hwsched.operations.findings.checked import Checked
 from hwsched.operations.findings.checking import waiver_book
-from hwsched.operations.findings.waived_power import waived_power
+from hwsched.operations.findings.of_circuit import waived_power
 from hwsched.operations.power.power_results import power_result
 from hwsched.operations.release.frozen_record import Frozen, PowerRecord, SupplyRecord
 from hwsched.values.power import PowerFacts, PowerFinding, PowerResult

@@ -10,7 +10,7 @@ from hwsched.model.queries import latest_change, read_catalogue, read_set_names,
 from hwsched.operations.collector import collector_paused
 from hwsched.operations.findings.checked import Checked
 from hwsched.operations.findings.checking import Checker, Progress, check_openings, waiver_book
-from hwsched.operations.findings.waived_power import waived_power
+from hwsched.operations.findings.of_circuit import waived_power
 from hwsched.operations.opening.pieces import bench_work
 from hwsched.operations.power.power_results import read_power_result
 from hwsched.operations.release.holding import by_opening, held_back

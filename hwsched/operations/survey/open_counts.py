@@ -2,7 +2,7 @@
 
 from typing import Final
 
-from sqlalchemy import func, select
+from sqlalchemy import Connection, func, select
 
 from hwsched.model.project import Project
 from hwsched.model.tables import DELIVERY, IN_USE, OPEN_QUESTION, OPENING_TABLE
@@ -21,6 +21,17 @@ _COUNTS: Final = (
     .group_by(DELIVERY.c.number)
     .order_by(DELIVERY.c.number)
 )
+_ASKED: Final = (
+    select(OPEN_QUESTION.c.opening_id)
+    .join(OPENING_TABLE, OPEN_QUESTION.c.opening_id == OPENING_TABLE.c.id)
+    .where(*OPEN)
+    .distinct()
+)
+
+
+def questioned(connection: Connection) -> frozenset[str]:
+    """Return the openings about which a question is left."""
+    return frozenset(connection.execute(_ASKED).scalars())
 
 
 def open_counts(project: Project) -> dict[int, int]:

@@ -218,7 +218,7 @@ def test_values_of_a_column_are_chosen_by_keys_and_columns_frozen_grouped_and_ke
 
 QUERIES = (
     "rating is known and leaf.thickness > 1 3/4",
-    "status = fits and finding = error",
+    "status = fits and finding = holding",
     "item.backset >= 2 3/4 and not (building = Mill House)",
     "finding = warning or waived = error",
     "rating is unknown",

@@ -5,7 +5,7 @@ from types import SimpleNamespace
 
 import pytest
 
-from hwsched.operations.findings.waived_power import waived_power
+from hwsched.operations.findings.of_circuit import waived_power
 from hwsched.values import Finding
 from hwsched.values.power import PowerFinding, PowerResult
 

@@ -13,6 +13,7 @@ from hwsched.operations.opening.asked_openings import QueryRefusedError, asked_o
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.opening.hand_choices import choose_part
 from hwsched.operations.opening.scope import Scope, missing_words
+from hwsched.operations.release.project_view import project_view
 from hwsched.operations.survey.editing import edit_facts
 from hwsched.operations.survey.own_fields import define_field, set_own_value
 from tests.operations.exact import id_of, small
@@ -84,6 +85,17 @@ def test_queries_find_what_a_check_of_everything_says(sample):
         wanted = [each.given.opening.mark for each in checked if meant(each)]
         assert where(sample, text) == wanted, text
         assert 0 < len(wanted) < len(checked), text
+
+
+def test_what_the_release_gate_holds_is_held_by_every_name(sample):
+    """By the gate itself, by the state that the window shows, and by a query: one word, one meaning."""
+    held = [each.mark for each in project_view(sample).openings if each.fit.status == "fits" and not each.ready]
+    checked = check_openings(sample)
+    assert len(held) >= 10
+    assert [each.given.opening.mark for each in checked if each.kept_back] == held
+    assert where(sample, "status = fits and finding = holding") == held
+    # More than errors hold an opening: a fact that is missing does, and what a person has to decide.
+    assert set(where(sample, "status = fits and finding = error")) < set(held)
 
 
 def test_fits_and_findings_are_read_only_for_what_the_survey_leaves_open(sample, monkeypatch):

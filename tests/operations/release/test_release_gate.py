@@ -9,7 +9,9 @@ from hwsched.documents.release.packet import PACKET
 from hwsched.documents.stock.pick_list import quantities
 from hwsched.documents.view import OpeningView
 from hwsched.exchange.survey.left import undecided_of
-from hwsched.operations.release.holding import WILL_NOT_LAST, by_opening, held_back
+from hwsched.operations.findings.checked import WILL_NOT_LAST, Checked
+from hwsched.operations.findings.checking import _waiting, check_openings
+from hwsched.operations.release.holding import by_opening, held_back
 from hwsched.operations.release.issued_packets import write_down_packets
 from hwsched.operations.release.release_gate import missing, passages
 from hwsched.operations.survey.deliveries import OpenQuestion
@@ -122,8 +124,13 @@ def test_the_rules_of_what_will_not_last_are_rules():
         (on_circuit("1", severity="note", proofs=(Proof("1", "not-proved", ("run.length",)),)), True),
     ],
 )
-def test_an_error_of_the_circuit_that_feeds_an_opening_holds_it(power, held):
+def test_an_error_of_the_circuit_that_feeds_an_opening_holds_it(quay, power, held):
     found = held_back("1", (), power, ())
+    wood = check_openings(quay[0], [of(quay[1], "WOOD").given.opening.id])[0]
+    given = replace(wood.given, opening=replace(wood.given.opening, id="1"))
+    # The window's state of it follows.
+    (marked,) = _waiting(quay[0], [Checked(given, wood.fit, ())], power, None)
+    assert (wood.kept_back, marked.kept_back) == (False, held)
     assert bool(found) is held
     if held:
         assert "MAIN/A" in found[0] or "not proved" in found[0]

@@ -15,6 +15,7 @@ from hwsched.model.journal.chain import broken_links
 from hwsched.model.project import open_project
 from hwsched.model.queries import read_extra, retired_openings
 from hwsched.model.tables import OPENING_TABLE
+from hwsched.operations.findings.checking import check_openings
 from hwsched.operations.project.history import history, redo, redo_one, undo_one
 from hwsched.operations.survey.answering import answer_questions
 from hwsched.operations.survey.deliveries import deliveries, lines_of_delivery, open_questions, take_back
@@ -205,6 +206,21 @@ def test_a_spelling_that_was_told_once_is_known_at_later_deliveries(project, tmp
     decide(project, "spelling=file")
     preview = taken(project, tmp_path, rows)
     assert (preview.left, preview.new, preview.missing, len(openings(project))) == ((), (), (), 6)
+
+
+def test_an_opening_waits_while_a_question_about_it_is_left(project, tmp_path):
+    def waiting():
+        return {each.given.opening.mark for each in check_openings(project) if each.waits}
+
+    assert waiting() == set()
+    by_hand(project, "101", "hand", "RH")
+    taken(project, tmp_path, with_rows(**{"101": FIRST[0].replace("LH", "LHR"), "104": "104,1,Hall,Stair,,36,,90 min"}))
+    assert left(project) == [("blank", "104"), ("blank", "104"), ("by-hand", "101")]
+    assert waiting() == {"101", "104"}
+    decide(project, "by-hand=held")
+    assert waiting() == {"104"}
+    decide(project, "blank=held")
+    assert waiting() == set()
 
 
 def test_by_hand_and_blank_are_asked_and_answered_by_cell(project, tmp_path):

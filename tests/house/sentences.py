@@ -20,7 +20,7 @@ RULES = "rules"
 """Of what several rules say, in the modules that they share."""
 _SUMMARIES = {"change": 1, "change_prepared": 2, "change_and_fit": 2}
 """Calls that begin a step, and which argument its title is."""
-_GATE = ("holding.py", "release_gate.py")
+_GATE = ("release/holding.py", "release/release_gate.py", "findings/of_circuit.py")
 """Modules of the release that say what keeps an opening back."""
 _TELL = ("_summary", "summary_of", "_sentence", "_took_off")
 """Functions that put titles of steps together."""
@@ -120,7 +120,7 @@ def of_rules() -> Iterator[tuple[str, str]]:
 def of_gate() -> Iterator[tuple[str, str]]:
     """Yield what keeps an opening back."""
     for name in _GATE:
-        code = (ROOT / "hwsched" / "operations" / "release" / name).read_text(encoding="utf-8")
+        code = (ROOT / "hwsched" / "operations" / name).read_text(encoding="utf-8")
         for node in ast.parse(code).body:
             if isinstance(node, ast.FunctionDef):
                 yield from ((GATE, text) for text in _texts(node) if _worth(text))

@@ -208,15 +208,20 @@ def _of_point(
         ]
     beside = [each for each in view.points if each.given is not given]
     bars = bar_unit(style)
-    drawings = [elevation(given, fit, face, style, beside=beside) for face in ("inside", "key")]
+    # How holes lean is said once, where they are drawn cut open.
+    leaning = situation.leaf is not None and any(hole.up_deg or hole.edge_deg for hole in fit.holes)
+    slanted = [bore_detail(given, fit, style, listed=True)] if leaning else []
+    leans = any(drawing.to_scale for drawing in slanted)
+    drawings = [elevation(given, fit, face, style, beside=beside, angles=not leans) for face in ("inside", "key")]
     if work is None:
         return [*blocks, *views(drawings, 80.0, same_scale=True, bars=bars), *legend_blocks(drawings, project.paper)]
     cut = None
     if situation.leaf is not None:
         cut = edge_view(given, fit, style) if situation.in_edge else section(given, fit, style)
     lettered = section_letter(situation, cut)
-    detail = [face_detail(given, fit, "inside", style, cut=lettered)] if situation.leaf is not None else []
-    slanted = [bore_detail(given, fit, style)] if detail and any(h.up_deg or h.edge_deg for h in fit.holes) else []
+    detail = (
+        [face_detail(given, fit, "inside", style, cut=lettered, angles=not leans)] if situation.leaf is not None else []
+    )
     if view.several:
         blocks += [Facts(tuple(fit_facts(situation, style))), *views(drawings, 50.0, same_scale=True, bars=bars)]
         for each in (*([cut] if cut is not None else []), *detail, *slanted):
@@ -340,6 +345,9 @@ def box_blocks(project: ProjectView, view: OpeningView, plans: list[Plan]) -> li
             rows.append((TICK, much, unit, part.part, part.description + carried))
             for inside in contents(project.catalogue, part.part, part.quantity):
                 rows.append(("", inside.shown, inside.unit, inside.number, inside.text))
+    if len(strong) == len(rows):
+        # Bold tells a part from what lies in its box.
+        strong = set()
     columns = (
         Column("", 0.3, "centre"),
         Column(phrase("Qty"), 0.6, "right"),

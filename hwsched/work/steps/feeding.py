@@ -70,8 +70,8 @@ FEEDING = (
         "try-key",
         "door",
         lambda s: phrase(
-            "Present the programmed key with the {leaf} open: the unit answers, and the lock follows both ways. If not, "
-            "look now, before the unit is closed.",
+            "With the {leaf} open try the programmed key: unit and lock answer both ways. If not, look now, before "
+            "closing it.",
             leaf=s.leaf_word,
         ),
         when=lambda s: s.unit is not None and s.leaf is not None,
@@ -80,7 +80,7 @@ FEEDING = (
     StepKind(
         "try-reader",
         "wall",
-        "Present the programmed key: the unit answers. If not, look now, before the unit is closed.",
+        "Try the programmed key: the unit answers. If not, look now, before the unit is closed.",
         when=lambda s: s.unit is not None and s.leaf is None,
         after=("set-clock",),
         brings="try-key",

@@ -19,8 +19,8 @@ from hwsched.render.wrap import printable
 from hwsched.stopping import asking
 
 _TICK: Final = 7.0
-_NUMBER: Final = re.compile(r"(\d(?:[\d /.'\"×-]|mm\b)*)(.*)", re.DOTALL)
-"""A length or the sides of a pocket, and the words behind it."""
+_NUMBER: Final = re.compile(r"((?:[^\W\d]{1,4}\. )?\d(?:[\d /.'\"×-]|mm\b)*)(.*)", re.DOTALL)
+"""A length, the number of a drill or the sides of a pocket, and the words behind it."""
 _LONGEST_WORDS: Final = 14
 """Letters of what is no number and stands in a column for numbers all the same, such as at its centre."""
 _FEW_WORDS: Final = 24
@@ -288,8 +288,8 @@ def parted(text: str) -> tuple[str, str]:
 
     Examples
     --------
-    >>> parted('2 31/64" above'), parted("at its centre"), parted("18.0 mm × 322.0 mm"), parted("60.3 mm below")
-    (('2 31/64"', 'above'), ('', 'at its centre'), ('18.0 mm × 322.0 mm', ''), ('60.3 mm', 'below'))
+    >>> parted('2 31/64" above'), parted("at its centre"), parted("18.0 mm × 322.0 mm"), parted("No. 29")
+    (('2 31/64"', 'above'), ('', 'at its centre'), ('18.0 mm × 322.0 mm', ''), ('No. 29', ''))
     """
     found = _NUMBER.fullmatch(text)
     if found is None or len(found[2].strip()) > _FEW_WORDS:

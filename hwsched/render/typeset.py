@@ -336,7 +336,8 @@ def set_facts(pages: Pages, block: Facts) -> None:
 def _set_run_in_facts(pages: Pages, block: Facts) -> None:
     """Set pairs whose label begins the first line of the value, in their order; a long one takes two cells of its row."""
     gap, size = 8.0, pages.type.body
-    columns = max(1, min(block.columns, int(pages.width // _PAIR)))
+    # By half cells: two long ones may part a row evenly.
+    columns = 2 * max(1, min(block.columns, int(pages.width // _PAIR)))
     cell = (pages.width - gap * (columns - 1)) / columns
     leading, air = size * pages.type.leading, 1.5 * pages.type.pad
     first = 0
@@ -366,7 +367,7 @@ def _set_run_in_facts(pages: Pages, block: Facts) -> None:
 
 
 def _spans(pages: Pages, block: Facts, columns: int, cell: float, gap: float) -> list[tuple[int, ...]]:
-    """Share rows of cells among pairs so that all take the fewest lines: of each row the cells that each pair takes."""
+    """Share rows of half cells among pairs so that all take the fewest lines: of each row what each pair takes."""
     size, pairs = pages.type.body, block.pairs
     # What a row takes beside its lines, told in lines, so that few rows are worth something, too.
     air = 1.5 * pages.type.pad / (size * pages.type.leading)
@@ -377,7 +378,7 @@ def _spans(pages: Pages, block: Facts, columns: int, cell: float, gap: float) ->
     best: list[tuple[float, list[tuple[int, ...]]]] = [(0.0, [])]
     for end in range(1, len(pairs) + 1):
         found = []
-        for count in range(1, min(columns, end) + 1):
+        for count in range(1, min(columns // 2, end) + 1):
             # The last row may leave cells empty; any other gives them away.
             for spans in _shares(columns, count):
                 lines = max(tall(end - count + n, span) for n, span in enumerate(spans))
@@ -389,14 +390,16 @@ def _spans(pages: Pages, block: Facts, columns: int, cell: float, gap: float) ->
 
 @lru_cache
 def _shares(cells: int, count: int) -> tuple[tuple[int, ...], ...]:
-    """Return the ways in which so many pairs share the cells of a row, the most even first.
+    """Return the ways in which so many pairs share the half cells of a row, a whole one each at least.
+
+    The most even first.
 
     Examples
     --------
-    >>> _shares(3, 2), _shares(3, 3)
-    (((1, 1), (1, 2), (2, 1)), ((1, 1, 1),))
+    >>> _shares(6, 2), _shares(6, 3)
+    (((2, 2), (2, 3), (3, 2), (3, 3), (2, 4), (4, 2)), ((2, 2, 2),))
     """
-    ways = [way for way in product(range(1, cells + 1), repeat=count) if sum(way) <= cells]
+    ways = [way for way in product(range(2, cells + 1), repeat=count) if sum(way) <= cells]
     return tuple(sorted(ways, key=lambda way: (max(way), way)))
 
 

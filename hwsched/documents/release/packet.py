@@ -49,7 +49,7 @@ from hwsched.render.blocks import (
 )
 from hwsched.rules.rule import undeferred
 from hwsched.rules.saying import message_of
-from hwsched.rules.wording import parted, says_only_what_is_missing
+from hwsched.rules.wording import says_only_what_is_missing
 from hwsched.values import Need, OpeningInput, Part
 from hwsched.work.plan import plan
 from hwsched.work.situation import Situation
@@ -112,7 +112,7 @@ def _pages(project: ProjectView, view: OpeningView) -> list[Section]:
         )
         pictures = [each for each in ending if isinstance(each, Picture)]
         work_sheets = replace(door, blocks=(*work, *pictures), sheets=_MORE_SHEETS - 1)
-        return [work_sheets, replace(door, blocks=side, landscape=True)]
+        return [work_sheets, replace(door, blocks=side, landscape=True, sheets=1)]
     return [replace(door, blocks=(*work, *power, *ending))]
 
 
@@ -394,7 +394,7 @@ def spent_words(unit: Part) -> str:
     Examples
     --------
     >>> spent_words(Part("U-1", "surface-unit", attributes={"pack_low_v": 5.4}))
-    'The unit works down to 5.4 V: a pack that reads less while it operates is spent or badly connected.'
+    'Under 5.4 V in operation: pack spent or badly connected.'
     """
     lowest = unit.number_of(PACK_LOW_V)
     if lowest is None:
@@ -404,7 +404,7 @@ def spent_words(unit: Part) -> str:
             number=unit.number,
         )
     return phrase(
-        "The unit works down to {lowest:g} V: a pack that reads less while it operates is spent or badly connected.",
+        "Under {lowest:g} V in operation: pack spent or badly connected.",
         lowest=lowest,
     )
 
@@ -423,10 +423,12 @@ def finding_lines(view: OpeningView) -> tuple[str, ...]:
         phrase(
             "{severity}: Unknown: needs {needs}.",
             severity=phrase(words.SEVERITY[severity]),
-            needs=words.needed(needs, view.given.catalogue),
+            needs=words.needed(
+                tuple(dict.fromkeys(need for each in missing if each.severity == severity for need in each.needs)),
+                view.given.catalogue,
+            ),
         )
         for severity in dict.fromkeys(each.severity for each in missing)
-        for needs in parted(need for each in missing if each.severity == severity for need in each.needs)
     ]
     said = [
         phrase(words.SEVERITY[f.severity])

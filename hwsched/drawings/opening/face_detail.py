@@ -27,7 +27,13 @@ _CUT_MM = 20.0
 
 
 def face_detail(
-    given: OpeningInput, fit: Fit, face: Face, length_style: LengthStyle = "fraction", *, cut: str = "", angles: bool = True
+    given: OpeningInput,
+    fit: Fit,
+    face: Face,
+    length_style: LengthStyle = "fraction",
+    *,
+    cut: str = "",
+    angles: bool = True,
 ) -> Drawing:
     """Draw the part of a face on which work is done, larger than an elevation can.
 

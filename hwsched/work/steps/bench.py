@@ -36,9 +36,7 @@ def at_unit(s: Situation, what: str, *, operating: bool = False) -> tuple[Readin
 
 def _power(s: Situation) -> str:
     if s.on_supply:
-        return phrase(
-            "Connect the unit to a bench supply set within the reading, plus and minus as marked."
-        )
+        return phrase("Connect the unit to a bench supply set within the reading, plus and minus as marked.")
     count = sum(part.quantity for part in s.parts("battery"))
     return phrase("Put the {count:g} cells into the pack, polarity as marked.", count=count)
 

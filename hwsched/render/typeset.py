@@ -334,7 +334,7 @@ def set_facts(pages: Pages, block: Facts) -> None:
 
 
 def _set_run_in_facts(pages: Pages, block: Facts) -> None:
-    """Set pairs whose label begins the first line of the value, in their order; a long one takes two cells of its row."""
+    """Set pairs whose label begins the first line of the value, in their order; a long one takes more of its row."""
     gap, size = 8.0, pages.type.body
     # By half cells: two long ones may part a row evenly.
     columns = 2 * max(1, min(block.columns, int(pages.width // _PAIR)))

@@ -79,7 +79,6 @@ def wiring_sheet(
         Numbers of parts that stand in the frame; by default those in the role of a strike.
     leaf : str
         Of an opening whose devices are on several leaves: which one; see `hwsched.drawings.power.wiring_way.leaves_of`.
-
     cautioned : bool
         Whether the page says beside it what keeps mains away and who decides: its notes then do not.
 

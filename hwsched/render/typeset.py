@@ -200,6 +200,8 @@ def set_bullets(pages: Pages, block: Bullets) -> None:
         since = pages.spot
         lines = list(pages.wrap(item, pages.width - indent, size))
         sign = f"{number}." if block.numbered else "–"
+        if pages.type.door and pages.type.whole:
+            pages.need(min(len(lines) * leading, pages.full * _WHOLE))
         pages.need(min(len(lines), 3) * leading)
         while lines:
             pages.need(leading)

@@ -77,7 +77,7 @@ STATIC: Final = Caution(
 LEAD: Final = Caution(
     "lead",
     "Lead",
-    "No kink, no sharp edge; pull a lead by hand, not by its plug.",
+    "No kink, no sharp edge; pull the lead, never its plug.",
     lambda s: s.fit.cable is not None,
 )
 

@@ -423,9 +423,13 @@ def finding_lines(view: OpeningView) -> tuple[str, ...]:
         phrase(
             "{severity}: Unknown: needs {needs}.",
             severity=phrase(words.SEVERITY[severity]),
-            needs=words.needed(
-                tuple(dict.fromkeys(need for each in missing if each.severity == severity for need in each.needs)),
-                view.given.catalogue,
+            needs=_gathered(
+                [
+                    words.needed((need,), view.given.catalogue)
+                    for each in missing
+                    if each.severity == severity
+                    for need in each.needs
+                ]
             ),
         )
         for severity in dict.fromkeys(each.severity for each in missing)

@@ -70,7 +70,7 @@ def _mark(s: Situation) -> str:
         )
     return phrase(
         "Mark the centres of the hole table from {centre} and the edge{each}; before drilling lay true-size "
-        "template{named} on (its list says the page).",
+        "template{named} on (page in its list).",
         centre=centre,
         each=each,
         named=named,

@@ -134,7 +134,7 @@ OLD_LOCK = (
         "case-out",
         "lock edge",
         lambda s: phrase(
-            "Take off {named}, unscrew the case and draw it out: nothing is drilled against it.",
+            "Take off {named}, unscrew the case and draw it out before you drill.",
             named=through_case(s),
         ),
         when=lambda s: s.case_out,

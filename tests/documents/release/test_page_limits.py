@@ -1,4 +1,4 @@
-"""How many pages a packet takes: two for a door on batteries, three for a supply, a pair or a rated door; never one more.
+"""How many pages a packet takes: two for a door on batteries, three for a supply, a pair or a rated door; no more.
 
 Openings of the sample and of random shops, each as it is and with as much said of it as people say: long names, a
 remark, parts described at length. ``HWSCHED_FUZZ`` draws more.
@@ -164,6 +164,13 @@ def test_no_packet_of_a_random_shop_takes_a_page_more(shop):
     assert seen["edge", "no channel"] + seen["edge", "channel"] >= 1
     assert {kind_of(view)[0] for view in views} >= {"mortise-cylinder", "bored-lever-lock", "rim-cylinder"}
     assert sum(most_pages(view) == 3 for view in views) >= 10
+
+
+def test_no_packet_of_the_quay_takes_a_page_more(quay):
+    """Of its parts the catalogue says little: what is missing is asked for on the sheets, in long sentences."""
+    views = fitted(quay)
+    assert {kind_of(view)[2] for view in views} == {"channel", "no channel"}
+    assert too_long(quay, views) == {}
 
 
 def test_a_packet_that_truly_says_more_takes_more_pages(shop):

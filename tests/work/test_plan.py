@@ -807,7 +807,7 @@ def test_what_stands_through_a_case_is_named_as_it_was_found(openings):
     assert "levers, turn and escutcheons" in plan(bare).step("case-out").text
 
 
-STOP, BOTH = "Set the depth stop.", "so that neither splinters."
+STOP, BOTH = "Use the depth stop.", "so that neither splinters."
 PRACTICE = (
     # Material, holes as depth, tool and pilot, and how it is drilled: common practice.
     ("wood", [(9.5, "spade-bit", None)], f" {STOP}"),

@@ -82,7 +82,7 @@ def practice(s: Situation, holes: tuple[Hole, ...]) -> str:
     stopped = any(hole.depth_mm is not None for hole in holes)
     through = any(hole.depth_mm is None for hole in holes)
     if s.material in _SOLID:
-        said = phrase(" Set the depth stop.") if stopped else ""
+        said = phrase(" Use the depth stop.") if stopped else ""
         if any(hole.tool == "hole-saw" and hole.depth_mm is not None for hole in holes):
             # A saw leaves what is within it standing.
             said += phrase(" Lever the core out with a screwdriver.")

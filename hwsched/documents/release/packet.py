@@ -104,14 +104,15 @@ def _pages(project: ProjectView, view: OpeningView) -> list[Section]:
         (), mark=view.mark, at_door=True, code=view.code, stop=not view.ready, sheets=_MORE_SHEETS if more else _SHEETS
     )
     if _is_wide(power):
-        # Wiring is wide: it has a sheet of its own, on which the work ends.
-        last = [each for each in ending if not isinstance(each, Drawings | Picture)]
+        # Wiring is wide: it has a sheet of its own, on which the work ends. What the rules say has room before it.
+        found = _findings(view)
+        last = [each for each in ending if not isinstance(each, Drawings | Picture) and each not in found]
         side = (
             *power,
             *(replace(each, abreast=3) if isinstance(each, SignOff) else each for each in last),
         )
         pictures = [each for each in ending if isinstance(each, Picture)]
-        work_sheets = replace(door, blocks=(*work, *pictures), sheets=_MORE_SHEETS - 1)
+        work_sheets = replace(door, blocks=(*work, *found, *pictures), sheets=_MORE_SHEETS - 1)
         return [work_sheets, replace(door, blocks=side, landscape=True, sheets=1)]
     return [replace(door, blocks=(*work, *power, *ending))]
 

@@ -173,6 +173,17 @@ def test_no_packet_of_the_quay_takes_a_page_more(quay):
     assert too_long(quay, views) == {}
 
 
+def test_a_wired_door_of_which_the_rules_say_much_takes_three_pages(sample, shop):
+    """Its wiring has a sheet of its own, with no room for more than the end of the work."""
+    wired = [each for each in fitted(sample) if len(PACKET.build(sample, each).sections) == 2]
+    assert wired
+    most = max(fitted(shop), key=lambda each: sum(len(f.message) for f in each.findings if f.severity == "warning"))
+    told = [replace(each, findings=most.findings) for each in wired]
+    assert sum(finding.severity == "warning" for finding in most.findings) >= 3
+    assert too_long(sample, told) == {}
+    assert too_long(sample, told[:1], "a4") == {}
+
+
 def test_a_packet_that_truly_says_more_takes_more_pages(shop):
     """Nothing is squeezed in or left out at any price: what no page has room for goes on."""
     view = next(each for each in fitted(shop) if most_pages(each) == 2)

@@ -489,6 +489,10 @@ def column_widths(table: Table, texts: list[list[str]], total: float, sizes: sty
             sides = [side for much, _ in found for side in re.split("(?<=×) ", much)]
             narrowest = max((_large_width(side, "", sizes) for side in sides), default=0.0)
             whole = max((_large_width(much, said, sizes) for much, said in found), default=0.0)
+            if sizes.door:
+                # Three short words, such as at its centre, stand on one line, too.
+                short = (row[number] for row in texts if not is_large(row[number]) and not _wordy(column, row[number]))
+                whole = max(whole, *(width_per_size(each, False, sizes.narrow) * sizes.table for each in short), 0.0)
             head = max(head, min(narrowest + 2 * sizes.side + 0.5, total * _WIDEST_NUMBER))
         heads.append(head)
         wanted_word = max(min(body, total * _WIDEST_WORD), min(whole, total * _WIDEST_NUMBER))

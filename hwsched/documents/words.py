@@ -19,8 +19,8 @@ UNKNOWN = to_phrase("unknown")
 STATUS = {"fits": to_phrase("Fits"), "does-not-fit": to_phrase("Does not fit"), "to-measure": to_phrase("To measure")}
 SEVERITY = {"error": to_phrase("Error"), "warning": to_phrase("Warning"), "note": to_phrase("Note")}
 ADVICE = to_phrase(
-    "This is a planning note, not a code ruling. The adopted code edition, the authority having "
-    "jurisdiction, the product and door listings, and a licensed or qualified person decide."
+    "This is a planning note, not a code ruling. The adopted code edition, the authority having jurisdiction, product "
+    "and door listings, and a licensed or qualified person decide."
 )
 ABBREVIATIONS = {
     "LH": to_phrase("left hand, seen from the key side"),

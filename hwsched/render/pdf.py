@@ -188,11 +188,14 @@ def _closeness(
         return trial.number
 
     bare = tuple(block for block in section.blocks if not _is_spare(block))
-    loose, close = 0, len(style.TIGHTER) - 2
+    loose, close = 0, max(0, len(style.TIGHTER) - 1 - style.BEYOND)
     most = sheets(style.TIGHTER[loose], bare)
     least = most if most == 1 else sheets(style.TIGHTER[close], bare)
-    if section.sheets and least > section.sheets and sheets(style.TIGHTER[-1], bare) < least:
-        return style.TIGHTER[-1], bare
+    if section.sheets and least > section.sheets:
+        fewer = [(sheets(type_, bare), at) for at, type_ in enumerate(style.TIGHTER) if at > close]
+        fewest, at = min(((max(count, section.sheets), at) for count, at in fewer), default=(least, close))
+        if fewest < least:
+            return style.TIGHTER[at], bare
     blocks = bare
     for wish in _wishes(section.blocks, close):
         for one, limit in wish:

@@ -106,6 +106,7 @@ SITE: Final = Type(
 """Read at the door, at arm's length: nothing under 11 pt, labels of drawings at 9."""
 _CLOSE: Final = replace(SITE, leading=1.08, table_leading=1.06, pad=0.7, gap=2.5)
 _CLOSEST: Final = replace(SITE, leading=1.05, table_leading=1.04, pad=0.5, gap=2.0)
+_TIGHT: Final = replace(SITE, leading=1.02, table_leading=1.02, pad=0.3, gap=1.2, views=0.7, whole=False)
 TIGHTER: Final = (
     SITE,
     replace(SITE, leading=1.12, table_leading=1.09, pad=1.0, gap=3.0),
@@ -116,6 +117,9 @@ TIGHTER: Final = (
     replace(_CLOSEST, views=0.78),
     replace(_CLOSEST, views=0.7),
     replace(_CLOSEST, views=0.7, whole=False),
-    replace(_CLOSEST, views=0.7, whole=False, coarse=2.0),
+    _TIGHT,
+    replace(_TIGHT, coarse=2.0),
 )
 """The same, each closer than the one before, for what would begin a sheet for its last lines. Letters keep theirs."""
+BEYOND: Final = 2
+"""So many of them, the last, serve only where a section would else take more sheets than it may."""

@@ -19,8 +19,8 @@ from hwsched.render.wrap import printable
 from hwsched.stopping import asking
 
 _TICK: Final = 7.0
-_NUMBER: Final = re.compile(r"(\d(?:[\d /.'\"×-]|mm\b)*)(.*)", re.DOTALL)
-"""A length or the sides of a pocket, and the words behind it."""
+_NUMBER: Final = re.compile(r"((?:[^\W\d]{1,4}\. )?\d(?:[\d /.'\"×-]|mm\b)*)(.*)", re.DOTALL)
+"""A length, the number of a drill or the sides of a pocket, and the words behind it."""
 _LONGEST_WORDS: Final = 14
 """Letters of what is no number and stands in a column for numbers all the same, such as at its centre."""
 _FEW_WORDS: Final = 24
@@ -188,6 +188,7 @@ def _begun(pages: Pages, table: Table) -> _Begun:
     unders: list[str] = [""] * len(texts)
     if pages.type.door and any(column.below for column in table.columns):
         table, texts, unders = _below(table, texts)
+        table, texts = _without_none(table, texts)
     widths = column_widths(table, texts, pages.width, pages.type)
     titles = tuple(
         pages.wrap(column.title, width - 2 * pages.type.side, pages.type.table_head, True)
@@ -211,20 +212,36 @@ def _abreast(table: Table) -> Table:
     return replace(table, columns=table.columns * table.abreast, rows=tuple(rows), strong_rows=frozenset(), abreast=1)
 
 
+def _without_none(table: Table, texts: list[list[str]]) -> tuple[Table, list[list[str]]]:
+    """Leave out columns that say in every row that there is none, such as pilots: the others get their room.
+
+    An empty cell is no such word: it may be there to be written in.
+    """
+    kept = [n for n in range(len(table.columns)) if any(cells[n] != "-" for cells in texts)]
+    if len(kept) == len(table.columns) or not kept or table.leads_to is not None:
+        return table, texts
+    rows = tuple(tuple(row[n] if n < len(row) else None for n in kept) for row in table.rows)
+    shown = [[cells[n] for n in kept] for cells in texts]
+    return replace(table, columns=tuple(table.columns[n] for n in kept), rows=rows), shown
+
+
 def _run_in(table: Table, texts: list[list[str]]) -> tuple[Table, list[list[str]]]:
-    """Set columns behind the one before them, after a colon."""
+    """Set columns behind the one before them, after a colon, the next ones after a semicolon."""
     columns: list[Column] = []
     found: list[list[str]] = [[] for _ in texts]
+    mark = ": "
     for number, column in enumerate(table.columns):
         if not column.run_in or not columns:
+            mark = ": "
             columns.append(column)
             for cells, made in zip(texts, found, strict=True):
                 made.append(cells[number])
             continue
         before = columns[-1]
-        columns[-1] = replace(before, title=f"{before.title}: {column.title}", width=before.width + column.width)
+        columns[-1] = replace(before, title=f"{before.title}{mark}{column.title}", width=before.width + column.width)
         for cells, made in zip(texts, found, strict=True):
-            made[-1] = ": ".join(cell for cell in (made[-1], cells[number]) if cell)
+            made[-1] = mark.join(cell for cell in (made[-1], cells[number]) if cell)
+        mark = "; "
     return replace(table, columns=tuple(columns), rows=tuple(tuple(made) for made in found)), found
 
 
@@ -271,8 +288,8 @@ def parted(text: str) -> tuple[str, str]:
 
     Examples
     --------
-    >>> parted('2 31/64" above'), parted("at its centre"), parted("18.0 mm × 322.0 mm"), parted("60.3 mm below")
-    (('2 31/64"', 'above'), ('', 'at its centre'), ('18.0 mm × 322.0 mm', ''), ('60.3 mm', 'below'))
+    >>> parted('2 31/64" above'), parted("at its centre"), parted("18.0 mm × 322.0 mm"), parted("No. 29")
+    (('2 31/64"', 'above'), ('', 'at its centre'), ('18.0 mm × 322.0 mm', ''), ('No. 29', ''))
     """
     found = _NUMBER.fullmatch(text)
     if found is None or len(found[2].strip()) > _FEW_WORDS:
@@ -472,6 +489,10 @@ def column_widths(table: Table, texts: list[list[str]], total: float, sizes: sty
             sides = [side for much, _ in found for side in re.split("(?<=×) ", much)]
             narrowest = max((_large_width(side, "", sizes) for side in sides), default=0.0)
             whole = max((_large_width(much, said, sizes) for much, said in found), default=0.0)
+            if sizes.door:
+                # Three short words, such as at its centre, stand on one line, too.
+                short = (row[number] for row in texts if not is_large(row[number]) and not _wordy(column, row[number]))
+                whole = max(whole, *(width_per_size(each, False, sizes.narrow) * sizes.table for each in short), 0.0)
             head = max(head, min(narrowest + 2 * sizes.side + 0.5, total * _WIDEST_NUMBER))
         heads.append(head)
         wanted_word = max(min(body, total * _WIDEST_WORD), min(whole, total * _WIDEST_NUMBER))
@@ -479,7 +500,7 @@ def column_widths(table: Table, texts: list[list[str]], total: float, sizes: sty
     if sum(heads) > total:
         return [width * total / sum(heads) for width in heads]
     # Long words may not take the room that other columns' text needs: they get what fits into a part of the table.
-    most = max(total * _FOR_WORDS, sum(heads))
+    most = max(total * (1.0 if sizes.door else _FOR_WORDS), sum(heads))
     wanted = sum(words) - sum(heads)
     share = min(1.0, (most - sum(heads)) / wanted) if wanted > 0 else 0.0
     least = [head + share * (word - head) for head, word in zip(heads, words, strict=True)]

@@ -2,6 +2,7 @@
 
 from collections.abc import Callable, Sequence
 from functools import lru_cache
+from itertools import product
 from typing import Final, NamedTuple
 
 from hwsched.language import phrase
@@ -34,6 +35,8 @@ _PAIR: Final = 170.0
 """Least width of a label and its value where the page is read at the door [pt]."""
 
 
+_HEADED: Final = 6.5 * style.MM
+"""Height of a line to sign under a head: a line of a hand, since nothing stands under it [pt]."""
 _FACTS_GAP: Final = 14.0
 """Between two columns of facts [pt]."""
 
@@ -197,6 +200,8 @@ def set_bullets(pages: Pages, block: Bullets) -> None:
         since = pages.spot
         lines = list(pages.wrap(item, pages.width - indent, size))
         sign = f"{number}." if block.numbered else "–"
+        if pages.type.door and pages.type.whole:
+            pages.need(min(len(lines) * leading, pages.full * _WHOLE))
         pages.need(min(len(lines), 3) * leading)
         while lines:
             pages.need(leading)
@@ -331,29 +336,73 @@ def set_facts(pages: Pages, block: Facts) -> None:
 
 
 def _set_run_in_facts(pages: Pages, block: Facts) -> None:
-    """Set pairs whose label begins the first line of the value."""
+    """Set pairs whose label begins the first line of the value, in their order; a long one takes more of its row."""
     gap, size = 8.0, pages.type.body
-    columns = max(1, min(block.columns, int(pages.width // _PAIR)))
+    # By half cells: two long ones may part a row evenly.
+    columns = 2 * max(1, min(block.columns, int(pages.width // _PAIR)))
     cell = (pages.width - gap * (columns - 1)) / columns
     leading, air = size * pages.type.leading, 1.5 * pages.type.pad
-    for first in range(0, len(block.pairs), columns):
-        row = [(label, _led(pages, label, value, cell, size)) for label, value in block.pairs[first : first + columns]]
-        done, tall, since = 0, max(len(lines) for _, lines in row), pages.spot
+    first = 0
+    for spans in _spans(pages, block, columns, cell, gap):
+        at, row = 0, []
+        for span, (label, value) in zip(spans, block.pairs[first : first + len(spans)], strict=True):
+            wide = span * (cell + gap) - gap
+            row.append((at * (cell + gap), wide, label, _led(pages, label, value, wide, size)))
+            at += span
+        done, tall, since = 0, max(len(lines) for *_, lines in row), pages.spot
         while done < tall:
             pages.need(leading + air)
             count = max(1, min(tall - done, int((pages.room - air) / leading)))
             height = count * leading + air
-            for column, (label, lines) in enumerate(row):
-                x = pages.left + column * (cell + gap)
+            for across, wide, label, lines in row:
+                x = pages.left + across
                 part = lines[done : done + count]
                 if part:
                     _set_led(pages, label if not done else "", part, x, pages.y - size * pages.type.rise, size, leading)
                 pages.painter.set_pen(style.RULE)
-                pages.canvas.line(x, pages.y - height + 0.3, x + cell, pages.y - height + 0.3)
+                pages.canvas.line(x, pages.y - height + 0.3, x + wide, pages.y - height + 0.3)
             pages.advance(height)
             done += count
         _mark_first(pages, range(first, first + len(row)), since)
+        first += len(row)
     pages.advance(pages.type.gap)
+
+
+def _spans(pages: Pages, block: Facts, columns: int, cell: float, gap: float) -> list[tuple[int, ...]]:
+    """Share rows of half cells among pairs so that all take the fewest lines: of each row what each pair takes."""
+    size, pairs = pages.type.body, block.pairs
+    # What a row takes beside its lines, told in lines, so that few rows are worth something, too.
+    air = 1.5 * pages.type.pad / (size * pages.type.leading)
+
+    def tall(number: int, span: int) -> int:
+        return len(_led(pages, *pairs[number], span * (cell + gap) - gap, size))
+
+    best: list[tuple[float, list[tuple[int, ...]]]] = [(0.0, [])]
+    for end in range(1, len(pairs) + 1):
+        found = []
+        for count in range(1, min(columns // 2, end) + 1):
+            # The last row may leave cells empty; any other gives them away.
+            for spans in _shares(columns, count):
+                lines = max(tall(end - count + n, span) for n, span in enumerate(spans))
+                before, rows = best[end - count]
+                found.append((before + lines + air, [*rows, spans]))
+        best.append(min(found, key=lambda each: each[0]))
+    return best[-1][1]
+
+
+@lru_cache
+def _shares(cells: int, count: int) -> tuple[tuple[int, ...], ...]:
+    """Return the ways in which so many pairs share the half cells of a row, a whole one each at least.
+
+    The most even first.
+
+    Examples
+    --------
+    >>> _shares(6, 2), _shares(6, 3)
+    (((2, 2), (2, 3), (3, 2), (3, 3), (2, 4), (4, 2)), ((2, 2, 2),))
+    """
+    ways = [way for way in product(range(2, cells + 1), repeat=count) if sum(way) <= cells]
+    return tuple(sorted(ways, key=lambda way: (max(way), way)))
 
 
 def _mark_first(pages: Pages, numbers: range, since: tuple[int, int, float]) -> None:
@@ -371,42 +420,62 @@ def _to_sign(pages: Pages) -> float:
 def sign_off_height(pages: Pages, block: SignOff) -> float:
     """Return about what lines to sign take."""
     rows = -(-len(block.roles) // block.abreast)
+    if _is_headed(pages, block):
+        return pages.type.small * pages.type.leading + rows * _HEADED
     return rows * (_to_sign(pages) if pages.type.door else 12.0 * style.MM)
+
+
+def _is_headed(pages: Pages, block: SignOff) -> bool:
+    """Tell whether what is to be written is said once, over several lines to sign, and not under each."""
+    return pages.type.door and len(block.roles) > block.abreast
 
 
 def set_sign_off(pages: Pages, block: SignOff) -> None:
     """Set lines to sign: role, name, signature, date."""
-    height, size, gap = _to_sign(pages), pages.type.small, 12.0
+    size, gap, door, headed = pages.type.small, 12.0, pages.type.door, _is_headed(pages, block)
+    height = _HEADED if headed else _to_sign(pages)
     leading = pages.type.body * pages.type.leading
-    shares: tuple[float, ...] = (0.26, 0.27, 0.27, 0.2) if pages.type.door else (0.2, 0.3, 0.3, 0.2)
+    shares: tuple[float, ...] = (0.26, 0.27, 0.27, 0.2) if door else (0.2, 0.3, 0.3, 0.2)
     cell = (pages.width - gap * (block.abreast - 1)) / block.abreast
     # A role is not broken for the lines beside it; they share what it leaves.
     role = max((pages.wide(each) for each in block.roles), default=0.0) * pages.type.body + 9.0
     first_share = min(max(shares[0], role / cell), 0.45)
     shares = (first_share, *(each * (1 - first_share) / (1 - shares[0]) for each in shares[1:]))
+    written = (phrase("Name"), phrase("Signature"), phrase("Date"))
+    if headed:
+        pages.need(min(sign_off_height(pages, block), pages.full))
+        places = []
+        for number in range(min(block.abreast, len(block.roles))):
+            x = pages.left + number * (cell + gap) + cell * shares[0]
+            for share, name in zip(shares[1:], written, strict=True):
+                places.append((x, pages.y - size * pages.type.rise, name))
+                x += cell * share
+        pages.painter.lines(places, size, False, style.SOFT)
+        pages.advance(size * pages.type.leading)
     for first in range(0, len(block.roles), block.abreast):
         row = [
             pages.wrap(role, cell * shares[0] - 8.0, pages.type.body)
             for role in block.roles[first : first + block.abreast]
         ]
-        tall = max(height, max(map(len, row)) * leading + (0.0 if pages.type.door else 8.0))
+        tall = max(height, max(map(len, row)) * leading + (0.0 if door else 8.0))
         pages.need(tall)
-        # Under the line, with air, stands what is to be written on it.
+        # Under the line, with air, stands what is to be written on it, where no head says it.
         under = size * 0.75 + 2.5
-        base = pages.y - tall + under + 1.5
+        base = pages.y - tall + (3.0 if headed else under + 1.5)
         roles, words = [], []
         for number, lines in enumerate(row):
             left = pages.left + number * (cell + gap)
             roles += [(left, base + (len(lines) - 1 - at) * leading, line) for at, line in enumerate(lines)]
             x = left + cell * shares[0]
             pages.painter.set_pen(style.LINE_TO_SIGN)
-            for share, name in zip(shares[1:], (phrase("Name"), phrase("Signature"), phrase("Date")), strict=True):
+            for share, name in zip(shares[1:], written, strict=True):
                 end = x + cell * share - 8.0
                 pages.canvas.line(x, base - 1.0, end, base - 1.0)
                 words.append((x, base - under, name))
                 x += cell * share
         pages.painter.lines(roles, pages.type.body, False, style.INK)
-        pages.painter.lines(words, size - (1.0 if not pages.type.door else 0.0), False, style.SOFT)
+        if not headed:
+            pages.painter.lines(words, size - (0.0 if door else 1.0), False, style.SOFT)
         pages.advance(tall)
     pages.advance(pages.type.gap)
 

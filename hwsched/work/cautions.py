@@ -26,8 +26,8 @@ FILL: Final = Caution(
 EGRESS: Final = Caution(
     "egress",
     "Egress",
-    "Egress. From inside the door must open with one ordinary movement: no key, code, card or second action, with "
-    "power on, power off and battery dead. Do not leave the opening before this is tested.",
+    "Egress. From inside one ordinary movement must open the door: no key, code, card or second action, with power on, "
+    "off, and battery dead. Test it before you leave.",
     lambda s: s.egress,
 )
 DUST: Final = Caution(
@@ -77,7 +77,7 @@ STATIC: Final = Caution(
 LEAD: Final = Caution(
     "lead",
     "Lead",
-    "No kink and no sharp edge; draw a lead by hand, never by its plug.",
+    "No kink, no sharp edge; pull the lead, never its plug.",
     lambda s: s.fit.cable is not None,
 )
 

@@ -71,13 +71,13 @@ _LINES: Final = (
     _Line("Cylinder head in its collar", "level with its rim", lambda s: s.has("collar")),
     _Line("Lead and cover", "unpinched, unforced", lambda s: s.fit.cable is not None),
     _Line(
-        "Volts at the unit, at rest",
+        "Volts at unit, at rest",
         "",
         lambda s: s.unit is not None and s.fit.power != "none",
         reading=lambda s: at_unit(s, phrase("Voltage at the unit, nothing operating")),
     ),
     _Line(
-        "Volts at the unit as it operates",
+        "Volts at unit, operating",
         "",
         lambda s: s.unit is not None and s.fit.power != "none",
         reading=lambda s: at_unit(s, phrase("Voltage at the unit while it operates"), operating=True),

@@ -478,12 +478,12 @@ def other_mounting(s):
 
 # Words that a step says at some openings and not at others, with the openings at which whoever does it wants them.
 SAID = (
-    ("program", "Set the clock.", lambda s: role(s, "coin-cell")),
-    ("feed-off", "the coin cell keeps the clock", lambda s: role(s, "coin-cell")),
+    ("program", "set the clock", lambda s: role(s, "coin-cell")),
+    ("feed-off", "the coin cell keeps time", lambda s: role(s, "coin-cell")),
     ("feed-off", "bench supply", fed_from_afar),
     ("feed-off", "Take the pack out", lambda s: not fed_from_afar(s)),
     ("bench-power", "Connect the unit to a bench supply", fed_from_afar),
-    ("bench-power", "cells into the unit's pack", lambda s: not fed_from_afar(s)),
+    ("bench-power", "cells into the pack", lambda s: not fed_from_afar(s)),
     ("build-cylinder", "thread lock on its screws", lambda s: of_form(s, "consumable", "thread-lock")),
     ("build-cylinder", "off the tailpiece", cut_off),
     ("cut-tail", "at its notch", cut_off),
@@ -491,7 +491,7 @@ SAID = (
     ("cut-tail", "Thread lock", lambda s: of_form(s, "consumable", "thread-lock")),
     ("lead-through", "Put the extension on the lead", lambda s: role(s, "lead-extension")),
     ("lead-through", "Push the pull wire in", lambda s: in_leaf(s) and not wall(s)),
-    ("lead-through", "through the case and", lambda s: in_leaf(s) and in_pocket(s)),
+    ("lead-through", "back through the case", lambda s: in_leaf(s) and in_pocket(s)),
     ("lead-through", "at the unit's pocket", lambda s: in_leaf(s) and edge(s)),
     ("lead-through", "at the access hole", lambda s: in_leaf(s) and not edge(s) and not wall(s)),
     ("lead-through", "lay it flat along the face", lambda s: not in_leaf(s) and s.leaf is not None
@@ -510,7 +510,7 @@ SAID = (
     ("drill-bolts", "with the case as template", lambda s: s.lock_form == "gate"),
     ("drill-bolts", "with the jig as template", lambda s: s.lock_form != "gate"),
     ("mortise-cylinder-in", "turn the lead along with it", lambda s: s.fit.cable is not None),
-    ("mortise-cylinder-in", "the lead lies flat", lambda s: s.fit.cable is not None),
+    ("mortise-cylinder-in", "the lead flat beside it", lambda s: s.fit.cable is not None),
     ("supply-mount", "off the leaf", lambda s: s.leaf is not None),
     ("plug-in", "Press until no gap shows", wet),
     ("cover", "gasket lies in its groove", wet),
@@ -599,8 +599,8 @@ SHEET = (
     ("Fire label on leaf and frame", lambda s: s.leaf is not None and s.given.opening.rating != "none"),
     ("Cylinder head in its collar", lambda s: role(s, "collar")),
     ("Lead and cover", lambda s: s.fit.cable is not None),
-    ("Volts at the unit, at rest", lambda s: s.unit is not None and s.fit.power != "none"),
-    ("Volts at the unit as it operates", lambda s: s.unit is not None and s.fit.power != "none"),
+    ("Volts at unit, at rest", lambda s: s.unit is not None and s.fit.power != "none"),
+    ("Volts at unit, operating", lambda s: s.unit is not None and s.fit.power != "none"),
     ("On loss of the supply", lambda s: s.unit is not None and s.fit.power == "supply"),
     ("Clock, and record of the tests", lambda s: s.unit is not None),
 )  # fmt: skip
@@ -713,9 +713,9 @@ def test_a_pack_at_rest_gives_its_nominal_voltage_and_works_down_to_what_the_uni
     told = replace(s, given=replace(s.given, catalogue=Catalogue(parts, "test")))
     assert plan(told).step("pack-in").readings[0].expected == "9 to 12 V"
     lines = {check.text: check.expected for check in plan(told).checks}
-    assert lines["Volts at the unit as it operates"] == "5.4 to 12 V"
+    assert lines["Volts at unit, operating"] == "5.4 to 12 V"
     asked = {check.text: check.expected for check in plan(s).checks}
-    assert asked["Volts at the unit as it operates"].startswith("unknown: needs part UNIT, lowest and highest pack")
+    assert asked["Volts at unit, operating"].startswith("unknown: needs part UNIT, lowest and highest pack")
 
 
 def test_a_lock_with_its_unit_inside_is_fed_and_tried_and_nothing_is_plugged(quay, of_mark):
@@ -807,7 +807,7 @@ def test_what_stands_through_a_case_is_named_as_it_was_found(openings):
     assert "levers, turn and escutcheons" in plan(bare).step("case-out").text
 
 
-STOP, BOTH = "Set the stop to the depth in the table.", "so that neither splinters."
+STOP, BOTH = "Use the depth stop.", "so that neither splinters."
 PRACTICE = (
     # Material, holes as depth, tool and pilot, and how it is drilled: common practice.
     ("wood", [(9.5, "spade-bit", None)], f" {STOP}"),

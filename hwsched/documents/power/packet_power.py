@@ -112,7 +112,7 @@ def _supply(project: ProjectView, view: OpeningView) -> list[Block]:
                 )
     blocks += _laid(project, view, supply)
     for leaf in leaves_of(circuit, opening_id):
-        sheet = wiring_sheet(supply, circuit, opening_id, project.length_style, leaf=leaf)
+        sheet = wiring_sheet(supply, circuit, opening_id, project.length_style, leaf=leaf, cautioned=True)
         blocks.append(Drawings((sheet,), height_mm=110.0))
     blocks.append(Paragraph(f"{caution('mains-on-leaf')} {caution('separation')}", "caution"))
     return blocks

@@ -49,7 +49,7 @@ from hwsched.render.blocks import (
 )
 from hwsched.rules.rule import undeferred
 from hwsched.rules.saying import message_of
-from hwsched.rules.wording import parted, says_only_what_is_missing
+from hwsched.rules.wording import says_only_what_is_missing
 from hwsched.values import Need, OpeningInput, Part
 from hwsched.work.plan import plan
 from hwsched.work.situation import Situation
@@ -104,15 +104,16 @@ def _pages(project: ProjectView, view: OpeningView) -> list[Section]:
         (), mark=view.mark, at_door=True, code=view.code, stop=not view.ready, sheets=_MORE_SHEETS if more else _SHEETS
     )
     if _is_wide(power):
-        # Wiring is wide: it has a sheet of its own, on which the work ends.
-        last = [each for each in ending if not isinstance(each, Drawings | Picture)]
+        # Wiring is wide: it has a sheet of its own, on which the work ends. What the rules say has room before it.
+        found = _findings(view)
+        last = [each for each in ending if not isinstance(each, Drawings | Picture) and each not in found]
         side = (
             *power,
             *(replace(each, abreast=3) if isinstance(each, SignOff) else each for each in last),
         )
         pictures = [each for each in ending if isinstance(each, Picture)]
-        work_sheets = replace(door, blocks=(*work, *pictures), sheets=_MORE_SHEETS - 1)
-        return [work_sheets, replace(door, blocks=side, landscape=True)]
+        work_sheets = replace(door, blocks=(*work, *found, *pictures), sheets=_MORE_SHEETS - 1)
+        return [work_sheets, replace(door, blocks=side, landscape=True, sheets=1)]
     return [replace(door, blocks=(*work, *power, *ending))]
 
 
@@ -208,15 +209,20 @@ def _of_point(
         ]
     beside = [each for each in view.points if each.given is not given]
     bars = bar_unit(style)
-    drawings = [elevation(given, fit, face, style, beside=beside) for face in ("inside", "key")]
+    # How holes lean is said once, where they are drawn cut open.
+    leaning = situation.leaf is not None and any(hole.up_deg or hole.edge_deg for hole in fit.holes)
+    slanted = [bore_detail(given, fit, style, listed=True)] if leaning else []
+    leans = any(drawing.to_scale for drawing in slanted)
+    drawings = [elevation(given, fit, face, style, beside=beside, angles=not leans) for face in ("inside", "key")]
     if work is None:
         return [*blocks, *views(drawings, 80.0, same_scale=True, bars=bars), *legend_blocks(drawings, project.paper)]
     cut = None
     if situation.leaf is not None:
         cut = edge_view(given, fit, style) if situation.in_edge else section(given, fit, style)
     lettered = section_letter(situation, cut)
-    detail = [face_detail(given, fit, "inside", style, cut=lettered)] if situation.leaf is not None else []
-    slanted = [bore_detail(given, fit, style)] if detail and any(h.up_deg or h.edge_deg for h in fit.holes) else []
+    detail = (
+        [face_detail(given, fit, "inside", style, cut=lettered, angles=not leans)] if situation.leaf is not None else []
+    )
     if view.several:
         blocks += [Facts(tuple(fit_facts(situation, style))), *views(drawings, 50.0, same_scale=True, bars=bars)]
         for each in (*([cut] if cut is not None else []), *detail, *slanted):
@@ -340,6 +346,9 @@ def box_blocks(project: ProjectView, view: OpeningView, plans: list[Plan]) -> li
             rows.append((TICK, much, unit, part.part, part.description + carried))
             for inside in contents(project.catalogue, part.part, part.quantity):
                 rows.append(("", inside.shown, inside.unit, inside.number, inside.text))
+    if len(strong) == len(rows):
+        # Bold tells a part from what lies in its box.
+        strong = set()
     columns = (
         Column("", 0.3, "centre"),
         Column(phrase("Qty"), 0.6, "right"),
@@ -386,7 +395,7 @@ def spent_words(unit: Part) -> str:
     Examples
     --------
     >>> spent_words(Part("U-1", "surface-unit", attributes={"pack_low_v": 5.4}))
-    'The unit works down to 5.4 V: a pack that reads less while it operates is spent or badly connected.'
+    'Under 5.4 V in operation: pack spent or badly connected.'
     """
     lowest = unit.number_of(PACK_LOW_V)
     if lowest is None:
@@ -396,7 +405,7 @@ def spent_words(unit: Part) -> str:
             number=unit.number,
         )
     return phrase(
-        "The unit works down to {lowest:g} V: a pack that reads less while it operates is spent or badly connected.",
+        "Under {lowest:g} V in operation: pack spent or badly connected.",
         lowest=lowest,
     )
 
@@ -415,10 +424,16 @@ def finding_lines(view: OpeningView) -> tuple[str, ...]:
         phrase(
             "{severity}: Unknown: needs {needs}.",
             severity=phrase(words.SEVERITY[severity]),
-            needs=words.needed(needs, view.given.catalogue),
+            needs=_gathered(
+                [
+                    words.needed((need,), view.given.catalogue)
+                    for each in missing
+                    if each.severity == severity
+                    for need in each.needs
+                ]
+            ),
         )
         for severity in dict.fromkeys(each.severity for each in missing)
-        for needs in parted(need for each in missing if each.severity == severity for need in each.needs)
     ]
     said = [
         phrase(words.SEVERITY[f.severity])

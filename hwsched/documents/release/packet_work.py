@@ -75,16 +75,16 @@ def _said(work: Plan, step: Step) -> str:
 def tests_table(work: Plan) -> Table:
     """Return the test sheet: what is tried, what is expected, and room for what was found."""
     rows: list[tuple[Cell, ...]] = [
-        (number, check.text, check.expected, TICK, TICK, phrase("read ......") if check.reading is not None else "")
+        (number, check.text, check.expected, phrase("read ......") if check.reading is not None else "", TICK, TICK)
         for number, check in enumerate(work.checks, start=1)
     ]
     columns = (
         Column(phrase("No."), 0.2, "right"),
         Column(phrase("Test"), 3.3),
         Column(phrase("Expected"), 2.2, run_in=True),
+        Column(phrase("Reading"), 1.0, run_in=True),
         Column(phrase("Pass"), 0.2, "centre"),
         Column(phrase("Fail"), 0.2, "centre"),
-        Column(phrase("Reading"), 1.0, below=True),
     )
     return Table(columns, tuple(rows), title=phrase("Test sheet"))
 

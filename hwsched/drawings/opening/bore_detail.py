@@ -24,7 +24,9 @@ _TALL_MM = 150.0
 _ARC_MM = 16.0
 
 
-def bore_detail(given: OpeningInput, fit: Fit, length_style: LengthStyle = "fraction") -> Drawing:
+def bore_detail(
+    given: OpeningInput, fit: Fit, length_style: LengthStyle = "fraction", *, listed: bool = False
+) -> Drawing:
     """Draw the bores side by side in two views: upright section (left) and plan (right), inside face on the left.
 
     Parameters
@@ -33,6 +35,8 @@ def bore_detail(given: OpeningInput, fit: Fit, length_style: LengthStyle = "frac
         Survey and fit.
     length_style : LengthStyle
         How dimensions are written.
+    listed : bool
+        Whether a table of the holes stands beside it: then no note says them again.
 
     Returns
     -------
@@ -62,22 +66,19 @@ def bore_detail(given: OpeningInput, fit: Fit, length_style: LengthStyle = "frac
     # Both views hang from one level, so that they stand side by side whatever heights they show.
     shapes = [*_moved(upright, 0.0, -up_span[1]), *_moved(plan, 0.0, -plan_span[1])]
     deep = max(up_span[1] - up_span[0], plan_span[1] - plan_span[0])
-    for x, words in ((0.0, phrase("Upright section")), (thick + between, phrase("Plan"))):
+    for x, words in ((0.0, phrase("Upright section")), (thick + between, phrase("Plan, hinge edge on top"))):
         shapes.append(Text(x + thick / 2, 0.0, words, "label", "centre", dy=3.0))
     shapes += stack_horizontal(-(up_span[1] - up_span[0]), -1.0, [(0.0, thick, format_length(thick, length_style))])
-    notes = (
-        phrase("In the plan the hinge edge is above."),
-        *(
-            phrase(
-                "{part}{name}, {size_words}, {direction_words}, from the {part_2}.",
-                part=phrase("Hole {order}: ", order=a.hole.order) if a.hole.order else "",
-                name=a.hole.name,
-                size_words=size_words(a.hole, length_style),
-                direction_words=direction_words(a.hole),
-                part_2=phrase("inside") if a.hole.face == "inside" else phrase("{face} side", face=phrase(a.hole.face)),
-            )
-            for a in axes
-        ),
+    notes = tuple(
+        phrase(
+            "{part}{name}, {size_words}, {direction_words}, from the {part_2}.",
+            part=phrase("Hole {order}: ", order=a.hole.order) if a.hole.order else "",
+            name=a.hole.name,
+            size_words=size_words(a.hole, length_style),
+            direction_words=direction_words(a.hole),
+            part_2=phrase("inside") if a.hole.face == "inside" else phrase("{face} side", face=phrase(a.hole.face)),
+        )
+        for a in (() if listed else axes)
     )
     return Drawing(TITLE, tuple(shapes), (0.0, -deep, 2 * thick + between, 0.0), notes, coarsest=10.0 if tall else 5.0)
 

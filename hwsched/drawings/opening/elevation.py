@@ -35,6 +35,7 @@ def elevation(
     *,
     keepouts: Sequence[KeepOut] = (),
     beside: Sequence[PointFit] = (),
+    angles: bool = True,
 ) -> Drawing:
     """Draw a face of an opening as it is after the work.
 
@@ -52,6 +53,8 @@ def elevation(
         Hatched with their clearance; x from the lock edge of the lock's leaf [mm].
     beside : sequence of PointFit, optional
         The opening's other lock points: what stands new there is drawn as an outline.
+    angles : bool
+        Whether callouts say how holes lean; a bore detail beside it says it, too.
 
     Returns
     -------
@@ -80,7 +83,7 @@ def elevation(
         shapes += lock_shapes(given, fit, face, place, lock_leaf_on_sheet)
     for other in beside:
         shapes += outlined(other, face, leaves, length_style)
-    made, made_notes = new_work(given, fit, face, leaves, length_style)
+    made, made_notes = new_work(given, fit, face, leaves, length_style, angles=angles)
     shapes += made
     shapes += _dimensions(fit, face, place, leaves, length_style)
     more += [*item_notes, *made_notes, CONVENTION_NOTE]

@@ -27,7 +27,13 @@ _CUT_MM = 20.0
 
 
 def face_detail(
-    given: OpeningInput, fit: Fit, face: Face, length_style: LengthStyle = "fraction", *, cut: str = ""
+    given: OpeningInput,
+    fit: Fit,
+    face: Face,
+    length_style: LengthStyle = "fraction",
+    *,
+    cut: str = "",
+    angles: bool = True,
 ) -> Drawing:
     """Draw the part of a face on which work is done, larger than an elevation can.
 
@@ -41,6 +47,8 @@ def face_detail(
         How dimensions are written; distances to be marked are given to 1/64 in.
     cut : str, optional
         Letter of the section at the cylinder, where one is drawn: its plane is marked.
+    angles : bool
+        Whether callouts say how holes lean; a bore detail beside it says it, too.
 
     Returns
     -------
@@ -61,7 +69,7 @@ def face_detail(
     shapes = _ground(given, leaf, face, region)
     gone, kept, _ = existing_items(given, fit, (leaf,), face, place, region)
     shapes += [*kept, *gone, *lock_shapes(given, fit, face, place, leaf, region)]
-    made, notes = new_work(given, fit, face, (leaf,), length_style)
+    made, notes = new_work(given, fit, face, (leaf,), length_style, angles=angles)
     shapes += made
     shapes += _spare_lead(fit, face, leaf, length_style)
     shapes += _dimensions(fit, face, place, leaf, region, length_style)

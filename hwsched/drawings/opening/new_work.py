@@ -19,9 +19,18 @@ from hwsched.values import Fit, Hole, OpeningInput
 
 
 def new_work(
-    given: OpeningInput, fit: Fit, face: Face, leaves: tuple[LeafOnSheet, ...], style: LengthStyle
+    given: OpeningInput,
+    fit: Fit,
+    face: Face,
+    leaves: tuple[LeafOnSheet, ...],
+    style: LengthStyle,
+    *,
+    angles: bool = True,
 ) -> tuple[list[Shape], list[str]]:
-    """Draw unit, holes and cable as a face shows them; what is on the other face or inside is hidden lines."""
+    """Draw unit, holes and cable as a face shows them; what is on the other face or inside is hidden lines.
+
+    Without ``angles`` callouts do not say how holes lean: a bore detail beside it says it.
+    """
     notes: list[str] = []
     shapes = of_thing(_unit(given, fit, face, leaves), UNIT)
     for hole in sorted(fit.holes, key=lambda h: h.order):
@@ -38,7 +47,7 @@ def new_work(
                     )
                 )
             continue
-        shapes += of_thing(_hole(hole, face, leaf, style), hole_thing(hole))
+        shapes += of_thing(_hole(hole, face, leaf, style, angles), hole_thing(hole))
     if fit.cable is not None and len(fit.cable.points_mm) > 1:
         leaf = _on(leaves, fit.placement.leaf if fit.placement else "") or leaves[0]
         points = tuple((leaf.across(x), y) for x, y, _ in fit.cable.points_mm)
@@ -83,10 +92,10 @@ def _unit(given: OpeningInput, fit: Fit, face: Face, leaves: tuple[LeafOnSheet, 
     return shapes
 
 
-def _hole(hole: Hole, face: Face, leaf: LeafOnSheet, style: LengthStyle) -> list[Shape]:
+def _hole(hole: Hole, face: Face, leaf: LeafOnSheet, style: LengthStyle, angles: bool) -> list[Shape]:
     x, y = hole.x_mm, hole.y_mm
     if hole.from_depth_mm > 0:
-        return _inside(hole, face, leaf, style)
+        return _inside(hole, face, leaf, style, angles)
     if hole.face != face:
         thick = leaf.leaf.thickness_mm
         if hole.depth_mm is not None or not positive(thick) or hole.diameter_mm <= 0:
@@ -115,7 +124,7 @@ def _hole(hole: Hole, face: Face, leaf: LeafOnSheet, style: LengthStyle) -> list
     return shapes
 
 
-def _inside(hole: Hole, face: Face, leaf: LeafOnSheet, style: LengthStyle) -> list[Shape]:
+def _inside(hole: Hole, face: Face, leaf: LeafOnSheet, style: LengthStyle, angles: bool) -> list[Shape]:
     """Draw a hole that begins below its face, at the bottom of another one: its axis as a hidden line."""
     axes = face_axes(Fit("fits", holes=(hole,)), leaf.leaf.thickness_mm or 0.0)
     if not axes or not positive(leaf.leaf.thickness_mm):
@@ -124,6 +133,6 @@ def _inside(hole: Hole, face: Face, leaf: LeafOnSheet, style: LengthStyle) -> li
     shapes: list[Shape] = [Line(((leaf.across(x0), y0), (leaf.across(x1), y1)), "hidden", name=hole.name)]
     if hole.face == face:
         number = f"Hole {hole.order}: " if hole.order else ""
-        words = f"{number}{size_words(hole, style)}, {direction_words(hole)}"
+        words = f"{number}{size_words(hole, style)}" + (f", {direction_words(hole)}" if angles else "")
         shapes.append(Callout(leaf.across(x1), y1, words, "right" if leaf.lock_left else "left"))
     return shapes

@@ -31,9 +31,10 @@ from hwsched.quantities import LengthStyle
 from hwsched.values.power import CircuitResult, Device, NodeResult, SupplyResult
 
 LEAF_NOTE: Final = "No mains goes onto the leaf: within the dashed line only the extra-low voltage of this circuit."
+DEAD_NOTE: Final = "Take the circuit off the supply and make sure that it is dead before wiring."
 CAUTION_NOTE: Final = (
-    "Take the circuit off the supply and make sure that it is dead before wiring. Keep these wires apart from mains "
-    "wiring. Each product's own sheet and listing, local code and the authority having jurisdiction decide."
+    f"{DEAD_NOTE} Keep these wires apart from mains wiring. Each product's own sheet and listing, local code and the "
+    "authority having jurisdiction decide."
 )
 OWN_SHEET: Final = "terminal: see the product's own sheet"
 
@@ -62,6 +63,7 @@ def wiring_sheet(
     style: LengthStyle = "fraction",
     frame_parts: frozenset[str] | None = None,
     leaf: str = "",
+    cautioned: bool = False,
 ) -> Drawing:
     """Draw how one opening is wired, terminal by terminal.
 
@@ -77,6 +79,8 @@ def wiring_sheet(
         Numbers of parts that stand in the frame; by default those in the role of a strike.
     leaf : str
         Of an opening whose devices are on several leaves: which one; see `hwsched.drawings.power.wiring_way.leaves_of`.
+    cautioned : bool
+        Whether the page says beside it what keeps mains away and who decides: its notes then do not.
 
     Returns
     -------
@@ -107,10 +111,12 @@ def wiring_sheet(
         wire=sheet.wire(1),
     )
     leads = phrase("From the opening's terminals to a device: its own leads, or wire as its sheet says.")
-    said = [phrase("Schematic, not to scale."), wires, STRANDING_NOTE, leads, *sheet.notes]
-    return Drawing(
-        title, tuple(sheet.shapes), bounds, (" ".join(said), CAUTION_NOTE, *notes), to_scale=False, schematic=True
-    )
+    said = [wires, STRANDING_NOTE, leads, *sheet.notes]
+    if cautioned:
+        told = (" ".join([*said, DEAD_NOTE]), *notes)
+    else:
+        told = (" ".join([phrase("Schematic, not to scale."), *said]), CAUTION_NOTE, *notes)
+    return Drawing(title, tuple(sheet.shapes), bounds, told, to_scale=False, schematic=True)
 
 
 class _Sheet:

@@ -14,8 +14,8 @@ def at_opening(s: Situation) -> Where:
 def _compare(s: Situation) -> str:
     if s.leaf is None:
         return phrase(
-            "Compare mark and place with this packet, and find out what runs behind the reader. Stop and "
-            "report if anything differs."
+            "Compare mark and place with this packet; find out what runs behind the reader. Stop and report if "
+            "anything differs."
         )
     hand = "" if s.lock_form == "cabinet" else "hand, "
     return phrase(
@@ -27,7 +27,7 @@ def _compare(s: Situation) -> str:
 
 def _wedge(s: Situation) -> str:
     if s.lock_form == "cabinet":
-        return phrase("Open the door, empty what stands behind its lock, and hold it still.")
+        return phrase("Open the door, clear what stands behind its lock, and hold it still.")
     if s.lock_form == "gate":
         return phrase("Open the gate and tie it so that no wind moves it.")
     return phrase("Wedge the leaf open and protect the floor under it.")

@@ -36,25 +36,21 @@ def at_unit(s: Situation, what: str, *, operating: bool = False) -> tuple[Readin
 
 def _power(s: Situation) -> str:
     if s.on_supply:
-        return phrase(
-            "Connect the unit to a bench supply set to a voltage within the reading below, plus and minus as marked."
-        )
+        return phrase("Connect the unit to a bench supply set within the reading, plus and minus as marked.")
     count = sum(part.quantity for part in s.parts("battery"))
-    return phrase("Put the {count:g} cells into the unit's pack, each as its polarity is marked.", count=count)
+    return phrase("Put the {count:g} cells into the pack, polarity as marked.", count=count)
 
 
 def _program(s: Situation) -> str:
-    clock = phrase(" Set the clock.") if s.has("coin-cell") else ""
+    clock = phrase(", set the clock") if s.has("coin-cell") else ""
     return phrase(
-        "Program key and unit with each other.{clock} Try the key, then one without permission: the "
-        "first works, the second is refused.",
-        clock=clock,
+        "Program key and unit{clock}. Try them: this key works, one without permission is refused.", clock=clock
     )
 
 
 def _feed_off(s: Situation) -> str:
-    kept = phrase("; the coin cell keeps the clock") if s.has("coin-cell") else ""
-    return f"{phrase('Take the bench supply off') if s.on_supply else phrase('Take the pack out')} again{kept}."
+    kept = phrase(": the coin cell keeps time") if s.has("coin-cell") else ""
+    return f"{phrase('Take the bench supply off') if s.on_supply else phrase('Take the pack out')}{kept}."
 
 
 def _built(s: Situation) -> str:
@@ -75,7 +71,7 @@ BENCH = (
     StepKind(
         "coin-cell",
         "bench",
-        "Put the coin backup cell into the unit, positive side as marked.",
+        "Put the coin cell into the unit, plus as marked.",
         when=lambda s: s.has("coin-cell"),
         after=("lay-out-box",),
         parts=lambda s: s.parts("coin-cell"),
@@ -93,7 +89,7 @@ BENCH = (
         parts=lambda s: s.parts("battery"),
         tools=lambda s: (tools.METER, tools.BENCH_SUPPLY) if s.on_supply else (tools.METER,),
         cautions=(cautions.CELLS, cautions.STATIC),
-        readings=lambda s: at_unit(s, phrase("Volts at the unit on the bench")),
+        readings=lambda s: at_unit(s, phrase("Volts on the bench")),
         brings="ready",
         on_record=(("unit", "programmed"), ("unit", "tested")),
         done_text="The unit was fed.",

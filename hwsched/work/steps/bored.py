@@ -7,7 +7,7 @@ BORED = (
     StepKind(
         "latch-in",
         "lock edge",
-        "Fit the new latch into the edge bore, its bevel toward the strike.",
+        "Fit the new latch into the edge bore, bevel toward the strike.",
         when=lambda s: s.new_lock == "bored-lever-lock",
         after=("wire-in",),
         tools=lambda s: (tools.SCREWDRIVERS,),

@@ -62,15 +62,15 @@ def _mark(s: Situation) -> str:
     named = f" {', '.join(s.templates)}" if s.templates else ""
     if s.paged:
         return phrase(
-            "Mark the centres of the hole table from {centre} and the edge{each}; before drilling lay on true-size "
-            "template{named}.",
+            "Mark the centres of the hole table from {centre} and the edge{each}; before drilling lay true-size "
+            "template{named} on.",
             centre=centre,
             each=each,
             named=named,
         )
     return phrase(
         "Mark the centres of the hole table from {centre} and the edge{each}; before drilling lay true-size "
-        "template{named} on (page: its list).",
+        "template{named} on (page in its list).",
         centre=centre,
         each=each,
         named=named,
@@ -82,7 +82,7 @@ def practice(s: Situation, holes: tuple[Hole, ...]) -> str:
     stopped = any(hole.depth_mm is not None for hole in holes)
     through = any(hole.depth_mm is None for hole in holes)
     if s.material in _SOLID:
-        said = phrase(" Set the stop to the depth in the table.") if stopped else ""
+        said = phrase(" Use the depth stop.") if stopped else ""
         if any(hole.tool == "hole-saw" and hole.depth_mm is not None for hole in holes):
             # A saw leaves what is within it standing.
             said += phrase(" Lever the core out with a screwdriver.")
@@ -188,10 +188,10 @@ def _pilots(s: Situation) -> str:
         held = phrase("Mark the {count} screw centres through the empty housing's plate", count=count)
     else:
         held = phrase(
-            "Hold the unit's plate alone where the drawing shows, level. Mark the {count} screw centres through it",
+            "Hold the unit's plate alone as drawn, level. Mark its {count} screws",
             count=count,
         )
-    return phrase("{held}, put it away, and drill the pilots, {numbers}.", held=held, numbers=numbers(holes))
+    return phrase("{held}, put it away and drill the pilots, {numbers}.", held=held, numbers=numbers(holes))
 
 
 def _clean(s: Situation) -> str:
@@ -295,8 +295,8 @@ DRILLING = (
         "drill-channel",
         "inside",
         lambda s: phrase(
-            "From the bottom of the square bore drill {numbers}, the channel, at the angle in the table "
-            "with the jig: lean the bit slowly, it cuts its slot.",
+            "From the bottom of the square bore drill {numbers}, the channel, with the jig, at the angle in the "
+            "table: lean the bit slowly, it cuts its slot.",
             numbers=numbers(_channels(s)),
         ),
         when=lambda s: bool(_channels(s)),
@@ -377,7 +377,7 @@ DRILLING = (
         "line-holes",
         "inside",
         lambda s: (
-            phrase("Press in, where the lead passes, each into the hole of its size: ")
+            phrase("Press in where the lead passes, each in the hole of its size: ")
             + "; ".join(part.description or part.part for part in s.of_form("consumable", *_LININGS))
             + "."
         ),

@@ -7,8 +7,8 @@ EURO_PROFILE = (
     StepKind(
         "euro-cylinder-in",
         "key side",
-        "Push the cylinder in with its cam central, within the profile, until the hole for its screw stands behind the "
-        "edge. Set the retaining screw by hand and tighten it only so far that the cam still turns freely.",
+        "Push the cylinder in, its cam within the profile, until the hole for its screw stands behind the edge. Set the "
+        "retaining screw by hand, tighten it only so far that the cam turns freely.",
         when=lambda s: s.new_lock == "euro-cylinder",
         after=("lead-through",),
         parts=lambda s: s.parts("cylinder"),

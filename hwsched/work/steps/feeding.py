@@ -70,8 +70,8 @@ FEEDING = (
         "try-key",
         "door",
         lambda s: phrase(
-            "Present the programmed key with the {leaf} open: the unit answers, and the lock follows both ways. If not, "
-            "look now, before the unit is closed.",
+            "Try the programmed key, {leaf} open: unit answers, lock follows both ways. If not, look now: the unit is "
+            "open.",
             leaf=s.leaf_word,
         ),
         when=lambda s: s.unit is not None and s.leaf is not None,
@@ -80,7 +80,7 @@ FEEDING = (
     StepKind(
         "try-reader",
         "wall",
-        "Present the programmed key: the unit answers. If not, look now, before the unit is closed.",
+        "Try the programmed key: the unit answers. If not, look now: the unit is open.",
         when=lambda s: s.unit is not None and s.leaf is None,
         after=("set-clock",),
         brings="try-key",

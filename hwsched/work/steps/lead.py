@@ -36,10 +36,10 @@ def _through(s: Situation) -> str:
             under=phrase(", not pinched under the edge of the lock's cover") if s.material == "glass" else "",
         )
     goal = phrase("the unit's pocket") if s.in_edge else phrase("the access hole")
-    through = phrase("the case and ") if s.cased else ""
+    through = phrase(" through the case") if s.cased else ""
     return phrase(
-        "{longer}Push the pull wire in at {goal} until it shows at {start}. Tape the lead flat "
-        "alongside it and draw it through {through}{goal}, the new {lock} still in the hand.",
+        "{longer}Push the pull wire in at {goal} until it shows at {start}. Tape the lead flat to it and draw it "
+        "back{through}, the new {lock} in the hand.",
         longer=longer,
         goal=goal,
         start=start,

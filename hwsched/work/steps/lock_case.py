@@ -7,8 +7,7 @@ LOCK_CASE = (
     StepKind(
         "case-back",
         "lock edge",
-        "Put the case back, then its screws and all that was taken off it. By hand latch and bolt run fully out and "
-        "back, without drag.",
+        "Screw the case in again with all that came off it. By hand latch and bolt run free, fully out and back.",
         when=lambda s: s.case_out,
         after=("wire-in",),
         tools=lambda s: (tools.SCREWDRIVERS,),

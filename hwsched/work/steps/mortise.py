@@ -13,7 +13,7 @@ def _dressed(s: Situation) -> str:
         for part in pieces
     )
     order = phrase(", in this order") if len(pieces) > 1 else ""
-    return phrase("Lead first, slide {named} over the cylinder up to its head{order}.", named=named, order=order)
+    return phrase("Lead first, slide {named} over the cylinder to its head{order}.", named=named, order=order)
 
 
 def front_plate(s: Situation) -> str:
@@ -29,11 +29,10 @@ def _in(s: Situation) -> str:
         else phrase("its head stands as the packet says")
     )
     twist = phrase("; turn the lead along with it, its far end free") if s.fit.cable is not None else ""
-    lead = phrase("; the lead lies flat and leaves square beside the cam") if s.fit.cable is not None else ""
+    lead = phrase(", the lead flat beside it") if s.fit.cable is not None else ""
     return phrase(
-        "Start the thread square and by hand, never crossed. Turn the cylinder in{turns}, until "
-        "{flush}{twist}. Its mark stands upright, the cam swings free{lead}. Set the set screw by "
-        "hand, tighten it gently, refit the {plate}.",
+        "Start the thread square, by hand, never crossed. Turn the cylinder in{turns}, until {flush}{twist}. Mark "
+        "upright, cam free{lead}. Set the set screw by hand, tighten it gently, refit the {plate}.",
         turns=turns,
         flush=flush,
         twist=twist,

@@ -14,25 +14,22 @@ _OFF = ("take-off-cylinder",)
 def _rim_off(s: Situation) -> str:
     if s.exit_device:
         return phrase(
-            "Take off what covers the exit device's head, then the head, as its maker says; bar and rail "
-            "stay. Unscrew the back plate, draw out the old cylinder to the key side and keep cylinder "
-            "and plate for the owner."
+            "Take off cover and exit device's head as their maker says; bar and rail stay. Unscrew the back plate, "
+            "draw the old cylinder out to the key side; keep both."
         )
     return phrase(
-        "Take off the rim lock's case, unscrew the back plate, draw out the old cylinder to the key "
-        "side and keep cylinder and plate for the owner."
+        "Take off the rim lock's case. Unscrew the back plate, draw the old cylinder out to the key side; keep both."
     )
 
 
 def _mortise_off(s: Situation) -> str:
     if s.material == "glass":
         return phrase(
-            "Take off the patch's covers, loosen the set screw, unscrew the old cylinder from the key side and keep it "
-            "for the owner. No screw of the clamp on the glass is loosened."
+            "Take off the patch's covers, loosen the set screw, unscrew the old cylinder from the key side; keep it. "
+            "Loosen no screw of the clamp on the glass."
         )
     return phrase(
-        "Take off the lock's front plate where it covers the set screw, loosen the set screw, unscrew the old cylinder "
-        "from the key side and keep it for the owner."
+        "Take off the front plate, loosen the set screw, unscrew the old cylinder from the key side; keep it."
     )
 
 
@@ -51,8 +48,8 @@ def through_case(s: Situation) -> str:
         found.setdefault("thumb-turn")
     if not found:
         return phrase("levers, turn and escutcheons")
-    named = ", ".join(phrase(_THROUGH_CASE[kind]) for kind in found)
-    return phrase("{named}, all through the case", named=named)
+    *before, last = (phrase(_THROUGH_CASE[kind]) for kind in found)
+    return phrase("{before} and {last}", before=", ".join(before), last=last) if before else last
 
 
 OLD_LOCK = (
@@ -69,8 +66,8 @@ OLD_LOCK = (
     StepKind(
         "euro-cylinder-off",
         "lock edge",
-        "Turn the key about 15 degrees until the cam stands within the cylinder's profile, take the retaining screw "
-        "out of the edge and draw out the old cylinder; keep it for the owner.",
+        "Turn the key about 15° until the cam stands within the profile, take the retaining screw out of the edge, draw "
+        "the old cylinder out; keep it.",
         when=lambda s: s.lock_form == "euro-profile",
         after=_BEFORE,
         tools=lambda s: (tools.SCREWDRIVERS,),
@@ -90,7 +87,7 @@ OLD_LOCK = (
     StepKind(
         "bored-lock-off",
         "inside",
-        "Take off the old lever or knob set, then its latch; keep them for the owner.",
+        "Take off the old lever or knob set, then its latch; keep them.",
         when=lambda s: s.lock_form == "bored",
         after=_BEFORE,
         tools=lambda s: (tools.SCREWDRIVERS,),
@@ -100,7 +97,7 @@ OLD_LOCK = (
     StepKind(
         "cabinet-bolt-off",
         "inside",
-        "Unscrew the old bolt from the cabinet door and keep it for the owner.",
+        "Unscrew the old bolt from the cabinet door; keep it.",
         when=lambda s: s.lock_form == "cabinet",
         after=_BEFORE,
         tools=lambda s: (tools.SCREWDRIVERS, tools.WRENCH),
@@ -110,7 +107,7 @@ OLD_LOCK = (
     StepKind(
         "gate-latch-off",
         "key side",
-        "Unbolt the old latch from the gate and keep it for the owner.",
+        "Unbolt the old latch from the gate; keep it.",
         when=lambda s: s.lock_form == "gate",
         after=_BEFORE,
         tools=lambda s: (tools.SCREWDRIVERS, tools.WRENCH),
@@ -120,8 +117,7 @@ OLD_LOCK = (
     StepKind(
         "compare-cam",
         "hand",
-        "Lay old and new cylinder side by side: the cams have the same form, and turn to the same side. Stop and "
-        "report if not.",
+        "Lay old and new cylinder side by side: the same cam, turning to the same side. If not, stop and report.",
         when=lambda s: s.lock_form in ("mortise", "euro-profile") and s.has("cylinder"),
         after=("mortise-cylinder-off", "euro-cylinder-off"),
         brings="old-off",
@@ -129,8 +125,7 @@ OLD_LOCK = (
     StepKind(
         "compare-tail",
         "hand",
-        "Lay old and new tailpiece side by side: the same section, and long enough for the case before it is broken "
-        "off. Stop and report if not.",
+        "Compare the tailpieces: same section, the new one long enough before it is broken off. If not, stop and report.",
         when=lambda s: s.lock_form == "rim" and s.has("cylinder"),
         after=("rim-lock-off",),
         brings="old-off",
@@ -139,7 +134,7 @@ OLD_LOCK = (
         "case-out",
         "lock edge",
         lambda s: phrase(
-            "Take off {named}. Undo the case's screws and draw it out: nothing is drilled against it.",
+            "Take off {named}, unscrew the case and draw it out before you drill.",
             named=through_case(s),
         ),
         when=lambda s: s.case_out,

@@ -20,13 +20,12 @@ def _tail(s: Situation) -> str:
 def _case_back(s: Situation) -> str:
     if s.exit_device:
         return phrase(
-            "Put the exit device's head back over the tailpiece, which enters its hub without force; the "
-            "lead is not under its edge. Push the bar: the latch draws fully back, springs out again, "
-            "and nothing drags."
+            "Put the exit device's head back, the tailpiece in its hub without force, no lead under its edge. Push "
+            "the bar: the latch draws fully back and springs out again; nothing drags."
         )
     return phrase(
-        "Put the rim lock's case back over the tailpiece, which enters its hub without force; the "
-        "lead is not under the case's edge. By hand the bolt runs fully out and back."
+        "Put the rim lock's case back, the tailpiece in its hub without force, no lead under its edge. By hand the "
+        "bolt runs fully out and back."
     )
 
 
@@ -43,9 +42,8 @@ RIM = (
     StepKind(
         "rim-cylinder-in",
         "key side",
-        "Push the cylinder through its hole from the key side, mark upright; lay its own back plate on from the "
-        "inside, the lead beside the tailpiece and not under the plate. Break its screws off to length and tighten both evenly; "
-        "the tailpiece turns freely.",
+        "Push the cylinder in from the key side, mark upright. Lay its own back plate on inside, the lead beside the "
+        "tailpiece, not under the plate. Break its screws off to length, tighten both evenly; the tailpiece turns freely.",
         when=lambda s: s.new_lock == "rim-cylinder",
         after=("lead-through",),
         parts=lambda s: s.parts("cylinder"),

@@ -28,6 +28,9 @@ def _wire(s: Situation) -> str:
     if s.leaf is None:
         return phrase("Lay the wire from the supply to where the unit comes, apart from mains wiring.")
     goal = phrase("the unit's pocket") if s.in_edge else phrase("the access hole")
+    if not s.in_edge and not s.holes("cable", "channel"):
+        # Along the face of glass nothing is drilled.
+        goal = phrase("where the unit comes")
     if s.has(THROUGH):
         return phrase(
             "Lay the wire over the power transfer and in the raceway to {goal}; close the raceway.", goal=goal
@@ -55,17 +58,20 @@ def _wire(s: Situation) -> str:
 def _measured(s: Situation) -> str:
     """Say how the wire is tried before the unit comes: nobody else ties its far end."""
     far, live = phrase("where the wiring shows"), phrase("Switch the output on")
+    plus = phrase("that the wiring calls plus")
     if s.has("supply"):
-        far, live = (
+        # Of one opening alone nobody draws the wiring.
+        far, live, plus = (
             phrase("to the supply's output"),
             phrase("Once licensed hands have connected its mains, switch the output on"),
+            phrase("from its plus"),
         )
     return phrase(
         "With the output off connect the wire's far end {far}. {live} and measure at this end: volts "
-        "in range, plus on the wire that the wiring calls plus. Mark it, and switch the output off "
-        "again.",
+        "in range, plus on the wire {plus}. Mark it, and switch the output off again.",
         far=far,
         live=live,
+        plus=plus,
     )
 
 
@@ -74,7 +80,7 @@ SUPPLY = (
         "supply-mount",
         "wall",
         lambda s: phrase(
-            "Mount the supply{part} where the power page says; its mains connection waits for licensed hands.",
+            "Mount the supply{part} where the owner and its listing allow; its mains connection waits for licensed hands.",
             part="" if s.leaf is None else phrase(" off the leaf,"),
         ),
         when=lambda s: s.has("supply", "standby-battery"),

@@ -15,8 +15,8 @@ UNIT_IN_EDGE = (
     StepKind(
         "try-housing",
         "lock edge",
-        "Take the electronics out of the housing and put them away. The empty housing slides into its pocket by hand, "
-        "without force and without play; work the pocket over until it does, and take the housing out.",
+        "Put the housing's electronics away. Empty, it slides into its pocket by hand, without force or play; work the "
+        "pocket over until it does, then take it out.",
         when=_in_edge,
         after=("drill-bridge",),
         tools=lambda s: (tools.SCREWDRIVERS, tools.FILE),
@@ -25,8 +25,7 @@ UNIT_IN_EDGE = (
     StepKind(
         "connect-in-hand",
         "hand",
-        "Put the electronics back into the housing. Push the lead's plug in, square and to its full depth, with the "
-        "unit in the hand.",
+        "Put the electronics back. With the unit in the hand push the lead's plug in, square and to its full depth.",
         when=lambda s: _in_edge(s) and s.fit.cable is not None,
         after=("lock-in", "polarity"),
         cautions=(cautions.STATIC, cautions.COIN),
@@ -37,12 +36,12 @@ UNIT_IN_EDGE = (
         "lock edge",
         lambda s: (
             phrase(
-                "Slide the unit in while the slack of the lead{length} is guided into the pocket beside it; no force. "
-                "Screw it down with ",
+                "Slide the unit in without force, the slack of the lead{length} beside it in the pocket. Screw it down "
+                "with ",
                 length=phrase(", {length} to spare,", length=s.spare_lead) if s.spare_lead else "",
             )
             + ", ".join(f"{part.quantity:g} × {part.description or part.part}" for part in screws(s))
-            + phrase("; its plate lies flush with the edge.")
+            + phrase("; its plate lies flush.")
         ),
         when=_in_edge,
         after=("try-key",),

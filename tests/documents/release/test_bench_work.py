@@ -16,7 +16,7 @@ ALL = (("unit", "built"), ("unit", "programmed"), ("unit", "tested"), ("cylinder
 # Steps before the way to the site, by the work with which each is done.
 DONE = {
     "Put the coin": {("unit", "built")},
-    "into the unit's pack": {("unit", "programmed"), ("unit", "tested")},
+    "into the pack": {("unit", "programmed"), ("unit", "tested")},
     "Program": {("unit", "programmed"), ("unit", "tested")},
     "Take the pack out": {("unit", "programmed"), ("unit", "tested")},
     "Screw": {("cylinder", "built")},

@@ -650,7 +650,7 @@ def test_a_pack_is_spent_where_its_unit_stops(quay, of_mark):
     low = replace(
         quay.catalogue.parts["UNIT"], attributes={**quay.catalogue.parts["UNIT"].attributes, "pack_low_v": 5.4}
     )
-    assert "down to 5.4 V" in spent_words(low)
+    assert "Under 5.4 V in operation" in spent_words(low)
     assert "8.5" not in spent_words(low)
     # The catalogue of these openings does not say it: the sheet says what is missing, and no figure of its own.
     shown = "\n".join(texts(PACKET.build(quay, of_mark("WOOD"))))
@@ -745,7 +745,7 @@ def test_beside_a_unit_in_the_edge_it_lies_in_the_pocket(quay, of_mark):
         for drawing in block.drawings for shape in drawing.shapes if isinstance(shape, Callout)
     ]  # fmt: skip
     assert sum(text.startswith("Spare lead ") and text.endswith(": in the pocket") for text in callouts) == 1
-    assert any("to spare, is guided into the pocket beside it" in text for text in texts(document))
+    assert any("to spare, beside it in the pocket" in text for text in texts(document))
 
 
 def test_a_missing_fact_of_an_item_names_the_items_that_lack_it(quay, of_mark):

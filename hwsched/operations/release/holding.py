@@ -1,9 +1,8 @@
 """What keeps an opening back beside its own fit and errors: its circuit, what is unknown, what nobody decided yet."""
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Sequence
 from typing import Final
 
-from hwsched.operations.survey.deliveries import OpenQuestion
 from hwsched.rules.rule import undeferred
 from hwsched.rules.wording import label_of, parted, says_only_what_is_missing
 from hwsched.values import Finding
@@ -14,7 +13,7 @@ WILL_NOT_LAST: Final = frozenset({"battery-life", "battery-cold", "battery-end-v
 
 
 def held_back(
-    opening_id: str, findings: Iterable[Finding], power: PowerResult, questions: Sequence[OpenQuestion]
+    opening_id: str, findings: Iterable[Finding], power: PowerResult, questions: Sequence[tuple[int, str]]
 ) -> tuple[str, ...]:
     """Return what keeps an opening back beside its own fit and errors, each as a sentence.
 
@@ -26,23 +25,14 @@ def held_back(
         Its own.
     power : PowerResult
         With what is waived of supplies and circuits marked.
-    questions : sequence of OpenQuestion
-        That deliveries of the survey left about it.
+    questions : sequence of tuple
+        That deliveries of the survey left about it: number of the delivery, kind.
     """
     return (
         *_own(findings),
         *_of_circuit(opening_id, power),
-        *(f"unfinished question of delivery {each.delivery}: {each.undecided.kind}" for each in questions),
+        *(f"unfinished question of delivery {delivery}: {kind}" for delivery, kind in questions),
     )
-
-
-def by_opening(questions: Iterable[OpenQuestion]) -> Mapping[str, list[OpenQuestion]]:
-    """Return questions by the opening that they are about; those about no opening that is there are left out."""
-    found: dict[str, list[OpenQuestion]] = {}
-    for each in questions:
-        if each.undecided.opening_id:
-            found.setdefault(each.undecided.opening_id, []).append(each)
-    return found
 
 
 def _own(findings: Iterable[Finding]) -> list[str]:

@@ -73,6 +73,23 @@ class HeldFilesError(UnwritableError):
         self.paths, self.written = paths, written
 
 
+class StoppedWritingError(UnwritableError):
+    """Writing of several files came to an end at one that cannot be written; what was written before stays.
+
+    Parameters
+    ----------
+    error : UnwritableError
+        Why.
+    written : list of Path
+        Files that were written, each whole.
+    """
+
+    def __init__(self, error: UnwritableError, written: list[Path]) -> None:
+        others = "1 other file was" if len(written) == 1 else f"{len(written)} other files were"
+        super().__init__(f"{error}. {others} written before" if written else str(error))
+        self.error, self.written = error, written
+
+
 def made_folder(folder: Path) -> Path:
     """Make a folder, and those above it, where it is missing; raises UnwritableError."""
     try:

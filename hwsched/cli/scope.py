@@ -8,6 +8,7 @@ if TYPE_CHECKING:
     from collections.abc import Sequence
 
     from hwsched.model.project import Project
+    from hwsched.operations.opening.scope import Scope
 
 _LONGEST_BYTES = 10_000_000
 """Of a file of marks: a hundred times what the largest site has."""
@@ -53,26 +54,31 @@ def openings_asked(project: Project, arguments: argparse.Namespace, marks: Seque
     marks : sequence of str, optional
         Marks that stand on the line by themselves: they are taken as those of ``--mark`` are.
     """
-    typed = [*marks, *arguments.marks]
-    if not typed and not is_scoped(arguments):
+    if not marks and not is_scoped(arguments):
         return None
     import sys
 
     from hwsched.operations.opening.asked_openings import asked_openings
+
+    found = asked_openings(project, scope_asked(arguments, marks))
+    for note in found.notes:
+        print(f"hwsched: {note}", file=sys.stderr)
+    return list(found.ids)
+
+
+def scope_asked(arguments: argparse.Namespace, marks: Sequence[str] = ()) -> Scope:
+    """Return what the options ask for, as typed; raises ValueRefusedError for a file of marks that cannot be read."""
     from hwsched.operations.opening.scope import Scope
 
+    typed = [*marks, *arguments.marks]
     files = [text for text in typed if text.startswith("@")]
-    scope = Scope(
+    return Scope(
         buildings=tuple(arguments.building),
         levels=tuple(arguments.level),
         marks=tuple(text for text in typed if not text.startswith("@")),
         listed=tuple(mark for file in files for mark in _listed(file.removeprefix("@"))) if files else None,
         where=arguments.where,
     )
-    found = asked_openings(project, scope)
-    for note in found.notes:
-        print(f"hwsched: {note}", file=sys.stderr)
-    return list(found.ids)
 
 
 def _listed(name: str) -> list[str]:

@@ -59,6 +59,8 @@ class OpeningView:
     """What else keeps it from being picked for and installed: its circuit, what is unknown, what nobody decided."""
     bench: frozenset[tuple[str, str, str]] = frozenset()
     """What is on record as done at the bench: lock point, role of the piece, and built, programmed or tested."""
+    unheld_by: str = ""
+    """Letter of the revision that it is of, where that holds neither bench work nor photos; empty for all others."""
     photo: Photo | None = None
     """Of the door; None where none is attached, or none was asked for."""
 

@@ -10,6 +10,7 @@ from dataclasses import dataclass
 from datetime import tzinfo
 from typing import Any, Final
 
+import msgspec
 from sqlalchemy import Connection, insert, select
 
 from hwsched.model.bulk import among, execute_many
@@ -89,6 +90,37 @@ def read_frozen(connection: Connection, keys: Collection[str]) -> dict[str, byte
     if missing := next((key for key in wanted if key not in found), None):
         raise DamagedProjectError(f"the project is damaged: it has lost the frozen content {missing}")
     return found
+
+
+def named_in(kind: str, content: bytes) -> tuple[frozenset[str], frozenset[str]]:
+    """Return the hashes of contents and of files that a frozen content names: all of them stay for as long as it does.
+
+    Parameters
+    ----------
+    kind, content
+        As they are held; see `hwsched.operations.release.frozen_record`.
+    """
+    if kind not in _NAMING:
+        return _NONE, _NONE
+    told = msgspec.json.decode(content)
+    if kind == "revision":
+        alone = (told.get(name) for name in _OF_ROOT)
+        return frozenset(filter(None, (*alone, *told["openings"].values()))), _NONE
+    if kind == "chunk":
+        return frozenset(key for _, key in told.values()), _NONE
+    if kind == "opening":
+        fits = (point["fit"] for point in told["points"] if point.get("fit"))
+        return frozenset((*fits, told["findings"])), frozenset(file["hash"] for file in told.get("files", ()))
+    if kind == "files":
+        return _NONE, frozenset(file["hash"] for file in told)
+    if kind == "office":
+        return _NONE, frozenset(told["files"].values())
+    return frozenset(told["parts" if kind == "catalogue" else "supplies"].values()), _NONE
+
+
+_NAMING: Final = frozenset({"revision", "chunk", "opening", "files", "office", "catalogue", "power"})
+_OF_ROOT: Final = ("engine", "project", "catalogue", "rules", "power", "files", "office")
+_NONE: Final[frozenset[str]] = frozenset()
 
 
 def read_revisions(connection: Connection) -> list[RevisionInfo]:

@@ -64,3 +64,13 @@ class Office:
     def notes_of(self, document: str) -> tuple[str, ...]:
         """Return the notes of a document."""
         return (*self.notes.get(ALL, ()), *self.notes.get(document, ()))
+
+
+@dataclass(frozen=True, slots=True)
+class OfficeThen:
+    """How the office's documents looked, as somebody declared it."""
+
+    text: str = ""
+    """Empty: as by default."""
+    files: Mapping[str, str] = field(default_factory=dict)
+    """Hashes of the pictures that it names."""

@@ -5,6 +5,7 @@ operation under the same identifier. Fits are shared by openings alike, pieces n
 """
 
 from collections import Counter
+from collections.abc import Iterable
 from dataclasses import dataclass, replace
 from typing import Final
 from uuid import UUID, uuid5
@@ -113,3 +114,35 @@ def pieces_of(point: LockPoint, fit: Fit) -> tuple[Piece, ...]:
                 )
             )
     return tuple(found)
+
+
+@dataclass(frozen=True, slots=True)
+class PieceThen:
+    """What was on record of a piece from the bench: work, serial number, lot."""
+
+    point_id: str
+    role: str
+    part: str
+    number: int
+    """Counted from 1 among equal ones."""
+    done: tuple[str, ...] = ()
+    serial: str = ""
+    lot: str = ""
+
+
+def bench_of(pieces: Iterable[PieceThen]) -> frozenset[tuple[str, str, str]]:
+    """Return what was done at the bench: lock point, role of the piece, and built, programmed or tested.
+
+    Of several pieces alike at a lock point the work stands there only where it was done to each that is on record.
+
+    Examples
+    --------
+    >>> both = PieceThen("p", "unit", "U-1", 1, ("built", "tested")), PieceThen("p", "unit", "U-1", 2, ("built",))
+    >>> bench_of(both)
+    frozenset({('p', 'unit', 'built')})
+    """
+    found: dict[tuple[str, str], set[str]] = {}
+    for each in pieces:
+        place = (each.point_id, each.role)
+        found[place] = set(each.done) & found.get(place, set(each.done))
+    return frozenset((*place, word) for place, words in found.items() for word in words)

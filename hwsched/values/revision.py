@@ -9,7 +9,9 @@ from typing import Any, Final
 
 from hwsched.values.finding import Finding
 from hwsched.values.fit import Fit, together
+from hwsched.values.office import OfficeThen
 from hwsched.values.opening_input import Catalogue, OpeningInput, Part, PointFit, Settings
+from hwsched.values.piece import PieceThen
 from hwsched.values.power import PowerFacts, PowerResult
 from hwsched.values.terms import CostTerms
 
@@ -146,6 +148,26 @@ class LevelThen:
 
 
 @dataclass(frozen=True, slots=True)
+class FileThen:
+    """A file that hung at a thing; its content is held by its hash."""
+
+    entity: str
+    """Name of the thing's table."""
+    row_id: str
+    name: str
+    """Of the file as it was taken in."""
+    hash: str
+    """SHA-256 of the content."""
+    media_type: str
+    size: int
+    """Bytes."""
+    title: str = ""
+    note: str = ""
+    about: str = ""
+    """What people called the thing; empty where it is an opening's, which has its mark."""
+
+
+@dataclass(frozen=True, slots=True)
 class OpeningThen:
     """An opening as it was."""
 
@@ -155,6 +177,12 @@ class OpeningThen:
     """With the waivers laid over them that were in force."""
     set_name: str = ""
     own: tuple[OwnValueThen, ...] = ()
+    files: tuple[FileThen, ...] = ()
+    """At it, its leaves and all else that is its own, in the order in which they were attached."""
+    pieces: tuple[PieceThen, ...] = ()
+    """Of which bench work, serial number or lot were on record, with those that stand in the same place."""
+    asked: tuple[tuple[int, str], ...] = ()
+    """Questions that deliveries of the survey had left open about it: number of the delivery, kind."""
 
     @property
     def given(self) -> OpeningInput:
@@ -201,6 +229,11 @@ class RevisionThen:
     power: PowerResult
     openings: tuple[OpeningThen, ...] = field(default=())
     """In the order of building, level and mark."""
+    files: tuple[FileThen, ...] | None = None
+    """At what is no opening's: parts, supplies, sets. None: an earlier version froze it, which held neither files nor
+    bench work of anything."""
+    office: OfficeThen | None = None
+    """None: an earlier version froze it, which did not hold it."""
 
     @property
     def used(self) -> tuple[Part, ...]:

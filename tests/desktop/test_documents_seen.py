@@ -6,8 +6,11 @@ from PySide6.QtCore import Qt
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 from PySide6.QtWidgets import QDialog, QFileDialog
 
+from hwsched.cli.command import run
 from hwsched.desktop.release.documents_window import DocumentsWindow
+from hwsched.operations.release.freezing import freeze
 from hwsched.operations.release.project_view import project_view
+from hwsched.operations.survey.editing import edit_facts
 from tests.desktop.conftest import checked_of, choose, idle
 
 LEFT = Qt.MouseButton.LeftButton
@@ -110,6 +113,37 @@ def test_a_query_says_of_which_openings_and_files_are_written(documents, at_work
     made = at_work.frame.jobs.log.entries[0]
     assert (made.title, made.report.words) == ("Writing files", f"2 files written into {folder}")
     assert sorted(made.report.files) == sorted(folder.iterdir())
+
+
+def test_a_revision_is_seen_and_written_as_it_was_frozen(documents, at_work, qtbot, tmp_path, monkeypatch):
+    project, workspace = at_work.frame.state.workspace.project, at_work.frame.state.workspace
+    assert [documents.state.itemText(n) for n in range(documents.state.count())] == ["The project as it stands"]
+    opening = checked_of(at_work, "M116").given.opening.id
+    at_work.frame.edit(lambda: edit_facts(project, "opening", opening, {"notes": "seen from the yard"}, who="tester"))
+    idle(qtbot, at_work)
+    freeze(project, who="tester", checker=workspace.checker)
+    at_work.frame.edit(lambda: edit_facts(project, "opening", opening, {"notes": "seen again"}, who="tester"))
+    idle(qtbot, at_work)
+    choose(at_work, "M116")
+    documents.follow()
+    assert [documents.state.itemText(n) for n in range(1, documents.state.count())] == ["Revision A"]
+    for state, words, other in (("Home", "seen again", "from the yard"), ("End", "from the yard", "seen again")):
+        documents.state.setFocus()
+        qtbot.keyClick(documents.state, getattr(Qt.Key, f"Key_{state}"))
+        # A query asks the project as it stands.
+        assert documents.where.isEnabled() == (state == "Home")
+        show(qtbot, documents, at_work, "packets")
+        said = " ".join(text_of(documents).split())
+        assert words in said
+        assert other not in said
+    assert "Revision A" in said
+    monkeypatch.setattr(QFileDialog, "getExistingDirectory", lambda *_: str(tmp_path / "out"))
+    qtbot.mouseClick(documents.write_it, LEFT)
+    idle(qtbot, at_work)
+    first = (tmp_path / "out" / "packets" / "M116.pdf").read_bytes()
+    words = ["release", "print", str(project.path), "packets", "--revision", "A", "--mark", "M116"]
+    assert run([*words, "-o", str(tmp_path / "typed")]) == 0
+    assert (tmp_path / "typed" / "packets" / "M116.pdf").read_bytes() == first
 
 
 def test_pages_of_before_are_said_to_be_so(documents, at_work, qtbot):

@@ -8,7 +8,7 @@ from pypdf import PdfReader
 from hwsched.desktop.window import Window
 from hwsched.model.project import open_project
 from hwsched.model.record_queries import read_packets
-from hwsched.operations.release import issued_documents
+from hwsched.operations.release import printed_set
 from hwsched.operations.release.issued_documents import issue_by_name
 from tests.desktop.conftest import idle
 from tests.operations.exact import id_of, small
@@ -63,7 +63,7 @@ def test_packets_that_were_only_printed_are_not(shown, qtbot, file, tmp_path):
 def test_packets_of_a_print_that_was_stopped_are_not(shown, qtbot, file, tmp_path, monkeypatch, printed):
     """Stopped before the first packet, after one of two or after the last: nobody knows which are in whose hands."""
 
-    def stopped(view, name, folder, formats, *, paper, progress, cancelled):
+    def stopped(view, name, folder, formats, *, paper, progress, cancelled, since):
         def told(done, total):
             progress(done, total)
             if done >= printed:
@@ -73,7 +73,7 @@ def test_packets_of_a_print_that_was_stopped_are_not(shown, qtbot, file, tmp_pat
             shown.frame.jobs.cancel()
         return issue_by_name(view, name, folder, formats, paper=paper, progress=told, cancelled=cancelled)
 
-    monkeypatch.setattr(issued_documents, "issue_by_name", stopped)
+    monkeypatch.setattr(printed_set, "issue_by_name", stopped)
     shown.release.print_documents(["packets"], "all", tmp_path, "letter", went_out=True)
     idle(qtbot, shown)
     assert len(list(tmp_path.glob("packets/*.pdf"))) == printed

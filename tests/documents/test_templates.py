@@ -6,11 +6,13 @@ from dataclasses import replace
 import pytest
 from pypdf import PdfReader
 
+from hwsched.documents.release import type_sheets
 from hwsched.documents.release.packet import PACKET
-from hwsched.documents.release.type_sheets import TYPE_SHEETS
+from hwsched.documents.release.template_names import TEMPLATE_FILE
+from hwsched.documents.release.type_sheets import TYPE_SHEETS, sheet_types
 from hwsched.operations.release.issued_documents import issue
 from hwsched.operations.release.issued_templates import issue_templates_first, templates
-from hwsched.render.blocks import Facts, Steps
+from hwsched.render.blocks import Facts, Heading, Steps
 from tests.documents.reading import blocks
 from tests.drawings.measuring import named, words
 
@@ -242,14 +244,58 @@ def test_where_templates_are_printed_along_each_step_names_the_page_on_which_its
     assert min(number for _, number in seen) > 1
 
 
-def test_a_strip_names_the_page_of_its_template(printed):
+def shared_and_strips(view):
+    """What the steps of the type sheet of WOOD and METRIC say of templates, and by mark what the strips do."""
+    steps, strips, mark = [], {}, ""
+    for block in blocks(TYPE_SHEETS.build(view, None)):
+        if isinstance(block, Steps):
+            steps += [line.text for line in block.lines if "template" in line.text and "Mark the centres" in line.text]
+        elif isinstance(block, Heading):
+            mark = block.text
+        elif isinstance(block, Facts):
+            strips.update((mark, text) for label, text in block.pairs if label == "Template")
+    return steps, strips
+
+
+def test_the_step_of_a_type_sheet_names_the_page_as_that_of_its_packets_does(quay, printed):
     view, _, pages = printed
-    pairs = [
-        pair for block in blocks(TYPE_SHEETS.build(view, None)) if isinstance(block, Facts) for pair in block.pairs
-    ]
-    told = [named_pages(text) for label, text in pairs if label == "Template"]
-    assert len(told) == 2  # WOOD and METRIC are of one type
-    assert all(begins(pages, *found) for (found,) in told)
+    for project in (view, quay):
+        (step,), strips = shared_and_strips(project)
+        packets = {
+            line.text
+            for each in project.openings
+            if each.mark in ("WOOD", "METRIC")
+            for block in blocks(PACKET.build(project, each))
+            if isinstance(block, Steps)
+            for line in block.lines
+            if "Mark the centres" in line.text
+        }
+        assert packets == {step}
+        assert not strips, "what all of them share stands on the sheet"
+    (found,) = named_pages(shared_and_strips(view)[0][0])
+    assert begins(pages, *found)
+    # The code says what is done and drilled; templates printed along or not, strips and sheet belong together.
+    assert {kind.code for kind in sheet_types(view)} == {kind.code for kind in sheet_types(quay)}
+
+
+@pytest.mark.parametrize("along", [True, False])
+def test_a_strip_names_the_page_of_its_template_where_it_differs(quay, printed, monkeypatch, along):
+    view, _, pages = printed
+    real = type_sheets.template_names
+
+    def other_for_metric(given, fit, style, paged):
+        if given.opening.mark != "METRIC":
+            return real(given, fit, style, paged)
+        return (f"T-OTHR, page 99 of {TEMPLATE_FILE}",) if paged else ("T-OTHR",)
+
+    monkeypatch.setattr(type_sheets, "template_names", other_for_metric)
+    (step,), strips = shared_and_strips(view if along else quay)
+    assert step.endswith("before drilling lay on true-size template named on the strip.")
+    assert strips.keys() == {"WOOD", "METRIC"}
+    assert strips["METRIC"].startswith("T-OTHR")
+    if along:
+        (found,) = named_pages(strips["WOOD"])
+        assert begins(pages, *found)
 
 
 def test_pages_that_are_otherwise_are_no_change_since_a_revision(printed, tmp_path):

@@ -14,7 +14,8 @@ if TYPE_CHECKING:
 class AttachmentShown(TypedDict):
     """A file at a thing."""
 
-    id: str
+    id: str | None
+    """Null of one that a revision holds."""
     mark: str | None
     about: str
     name: str
@@ -36,6 +37,7 @@ def _arguments(parser: argparse.ArgumentParser) -> None:
     from hwsched.cli.session import add_output, add_project
 
     add_project(parser)
+    parser.add_argument("--revision", metavar="LETTER", help="those that hung there when this revision was frozen")
     parser.add_argument("words", nargs="*", metavar="THING", help="as for hwsched release attach; all when left out")
     add_output(parser, "write them into this folder; nothing there is overwritten", "--fetch", folder=True)
 
@@ -46,19 +48,24 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.session import opened, print_json, said
     from hwsched.operations.opening.named_openings import marks_by_id
     from hwsched.operations.release.attachments import attachments_of, fetch_into
+    from hwsched.operations.release.frozen_files import attachments_then
     from hwsched.operations.survey.things import thing_named
 
     with opened(arguments) as project:
         thing = thing_named(project, arguments.words) if arguments.words else None
         # An opening's mark alone means all that hangs at it, at its leaves and at what stands on them.
         opening = thing.row_id if thing is not None and thing.entity == "opening" else None
-        found = attachments_of(project, None if opening else thing, opening_id=opening)
+        alone = None if opening else thing
+        if arguments.revision is None:
+            found = attachments_of(project, alone, opening_id=opening)
+        else:
+            found = attachments_then(project, arguments.revision, alone, opening_id=opening)
         written = fetch_into(project, found, Path(arguments.output)) if arguments.output else []
         marks = marks_by_id(project, {each.opening_id for each in found if each.opening_id})
     shown: Attachments = {
         "attachments": [
             {
-                "id": each.id,
+                "id": each.id or None,
                 "mark": marks.get(each.opening_id or ""),
                 "about": each.about,
                 "name": each.name,
@@ -77,7 +84,8 @@ def _run(arguments: argparse.Namespace) -> int:
         return DONE
     for each in found:
         words = " · ".join(word for word in (each.title, each.note) if word)
-        print(f"{each.id[:8]}  {each.about:<20} {each.name}  {each.media_type}, {each.size:,} bytes  {words}".rstrip())
+        known, size = (each.id or each.hash)[:8], f"{each.size:,} bytes"
+        print(f"{known}  {each.about:<20} {each.name}  {each.media_type}, {size}  {words}".rstrip())
     for path in written:
         said(arguments, f"Wrote {path}")
     if not found:

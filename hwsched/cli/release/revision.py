@@ -13,7 +13,8 @@ if TYPE_CHECKING:
 
     from hwsched.model.project import Project
     from hwsched.operations.release.changed_lines import Changed as Line
-    from hwsched.values.revision import Scope
+    from hwsched.values.piece import PieceThen
+    from hwsched.values.revision import FileThen, Scope
 
 _NEXT = "the next"
 
@@ -65,6 +66,10 @@ class OpeningShown(TypedDict):
     findings: list[dict[str, Any]]
     set: str | None
     own: list[dict[str, Any]]
+    files: list[dict[str, Any]] | None
+    """Photos and others, each with its sha256; null where an earlier version froze it, which held none."""
+    bench: list[dict[str, Any]] | None
+    """What was on record from the bench of its pieces; null as for files."""
 
 
 class Changed(TypedDict):
@@ -85,6 +90,8 @@ class OpeningChanged(TypedDict):
     place: list[Changed]
     holes: list[Changed]
     findings: list[Changed]
+    files: list[Changed]
+    bench: list[Changed]
 
 
 class CircuitChanged(TypedDict):
@@ -255,6 +262,8 @@ def _show(arguments: argparse.Namespace, project: Project) -> int:
             "findings": plain(list(opening.findings)),
             "set": opening.set_name or None,
             "own": plain(list(opening.own)),
+            "files": None if then.files is None else [_file(each) for each in opening.files],
+            "bench": None if then.files is None else [_piece(each) for each in opening.pieces],
         }
     )
     if arguments.json:
@@ -269,7 +278,37 @@ def _show(arguments: argparse.Namespace, project: Project) -> int:
             print(f"    {part.role:<15} {part.part:<12} x{part.quantity:g}  {part.reason}")
     for finding in opening.findings:
         print(f"  {finding.severity}: {finding.message}" + (f" Waived by {finding.waived_by}." * finding.waived))
+    for piece in opening.pieces:
+        words = [*piece.done, *(f"{w} {text}" for w, text in (("serial", piece.serial), ("lot", piece.lot)) if text)]
+        print(f"  bench: {piece.role} {piece.part} #{piece.number}: {', '.join(words) or 'nothing on record'}")
+    for file in opening.files:
+        print(f"  file: {file.title or file.name} ({file.name}, {file.size:,} bytes, {file.hash[:8]})")
+    if then.files is None:
+        print("  Files and bench work are unknown: an earlier version froze this revision, which held none.")
     return DONE
+
+
+def _file(held: FileThen) -> dict[str, Any]:
+    return {
+        "entity": held.entity,
+        "name": held.name,
+        "title": held.title or None,
+        "note": held.note or None,
+        "media_type": held.media_type,
+        "byte_count": held.size,
+        "sha256": held.hash,
+    }
+
+
+def _piece(held: PieceThen) -> dict[str, Any]:
+    return {
+        "role": held.role,
+        "part": held.part,
+        "number": held.number,
+        "done": list(held.done),
+        "serial": held.serial or None,
+        "lot": held.lot or None,
+    }
 
 
 def _compare(arguments: argparse.Namespace, project: Project) -> int:
@@ -294,6 +333,8 @@ def _compare(arguments: argparse.Namespace, project: Project) -> int:
                     "place": _changed(each.place),
                     "holes": _changed(each.holes),
                     "findings": _changed(each.findings),
+                    "files": _changed(each.files),
+                    "bench": _changed(each.bench),
                 }
                 for each in found.openings
             ],
@@ -307,7 +348,9 @@ def _compare(arguments: argparse.Namespace, project: Project) -> int:
     )
     if arguments.json:
         return DONE
-    print(f"{found.before} -> {found.after}: {len(found.openings)} openings are otherwise, {found.same} are the same")
+    otherwise = "1 opening is" if len(found.openings) == 1 else f"{len(found.openings)} openings are"
+    same = "1 is" if found.same == 1 else f"{found.same} are"
+    print(f"{found.before} -> {found.after}: {otherwise} otherwise, {same} the same")
     for each in found.others:
         print(f"  {each.what}: {each.before or '-'} -> {each.after or '-'}")
     for opening in found.openings:

@@ -1,5 +1,6 @@
 """Documents seen before they are printed: page by page, searched, printed or written as files."""
 
+from collections.abc import Callable
 from functools import partial
 from pathlib import Path
 from typing import Any, Final
@@ -30,13 +31,15 @@ from hwsched.desktop.opening.scope_box import ScopeBox
 from hwsched.desktop.release.page_view import PageView
 from hwsched.desktop.release.printing import print_pages
 from hwsched.documents.release.bound_packets import BOUND_PACKETS
+from hwsched.documents.view import ProjectView
 from hwsched.language import phrase
 from hwsched.operations.opening.asked_openings import asked_openings
 from hwsched.operations.opening.scope import Scope
 from hwsched.operations.release.issued_documents import PRINTS, issue_by_name
 from hwsched.operations.release.previewing import preview
-from hwsched.operations.release.printed_view import printed_view
+from hwsched.operations.release.printed_view import printed_view, revision_asked
 from hwsched.operations.release.project_view import project_view
+from hwsched.operations.release.revisions import revisions
 from hwsched.operations.release.walking_order import WALKS
 from hwsched.render.pdf_pages import FoundWords, PdfPages
 
@@ -60,6 +63,11 @@ class DocumentsWindow(ToolWindow):
         self.scope = ScopeBox(desk)
         self.scope.setAccessibleName(phrase("Openings"))
         self.scope.setCurrentIndex(0 if desk.chosen() else self.scope.count() - 1)
+        self.state = QComboBox()
+        self.state.setAccessibleName(phrase("State"))
+        self.state.setToolTip(
+            phrase("The project as it stands, or as it was frozen: with photos and bench work of then")
+        )
         self.where = QLineEdit()
         self.where.setAccessibleName(phrase("Those of a query"))
         self.where.setPlaceholderText(phrase("or those of a query, such as rating is known"))
@@ -93,6 +101,7 @@ class DocumentsWindow(ToolWindow):
         self._build()
         self._connect()
         self.names.setCurrentRow(0)
+        self.list_states()
         self.view.show_pages(
             None, phrase("Choose a document and openings; Show makes its pages. Nothing is printed by it.")
         )
@@ -107,14 +116,28 @@ class DocumentsWindow(ToolWindow):
     def follow(self) -> None:
         """Say that the pages are of before."""
         self.scope.follow()
+        self.list_states()
         if self._shown is not None:
             self.told.setText(phrase("The project has changed since these pages were made; Show makes them anew."))
         self.enable()
 
+    def list_states(self) -> None:
+        """List the revisions anew; what was chosen stays chosen while it is there."""
+        before = self.state.currentData()
+        self.state.blockSignals(True)
+        self.state.clear()
+        self.state.addItem(phrase("The project as it stands"), "")
+        for each in reversed(revisions(self.desk.workspace.project)):
+            self.state.addItem(phrase("Revision {letter}", letter=each.letter), each.letter)
+        self.state.setCurrentIndex(max(self.state.findData(before), 0))
+        self.state.blockSignals(False)
+
     def enable(self) -> None:
         """There must be openings to show, and pages to print."""
         idle = self.idle
-        asked = bool(self.where.text().strip() or self.scope.ids())
+        # A query asks the project as it stands.
+        self.where.setEnabled(not self.state.currentData())
+        asked = bool((self.where.isEnabled() and self.where.text().strip()) or self.scope.ids())
         pages = self.view.pages is not None and self.view.pages.count > 0
         # Only what is carried along a walk has an order of it.
         self.walk.setEnabled(self.name == BOUND_PACKETS.name)
@@ -125,17 +148,32 @@ class DocumentsWindow(ToolWindow):
 
     def make_pages(self) -> None:
         """Make the pages of the document as it would be printed, off the screen's thread."""
-        project, checker = self.desk.workspace.project, self.desk.workspace.checker
-        name, where, ids = self.name, self.where.text().strip(), self.scope.ids()
-        paper, walk = str(self.paper.currentData()), str(self.walk.currentData())
+        name, paper, asked = self.name, str(self.paper.currentData()), self._asked()
 
         def work(progress: Progress, cancelled: Cancelled) -> Any:
-            wanted = asked_openings(project, Scope(where=where)).ids if where else tuple(ids)
-            view = printed_view(project, project_view(project, list(wanted), checker=checker), name, walk)
+            view = asked()
             made = preview(view, name, paper=paper, progress=progress, cancelled=cancelled)
-            return None if cancelled() else (PdfPages(made), len(wanted), (name, wanted, paper))
+            ids = tuple(each.given.opening.id for each in view.openings)
+            return None if cancelled() else (PdfPages(made), len(ids), (name, ids, paper))
 
         self.run(phrase("Making pages: {text}", text=self.names.currentItem().text()), work, self._on_made)
+
+    def _asked(self) -> Callable[[], ProjectView]:
+        """Return what reads, off the screen's thread, what the chosen document is printed from."""
+        project, checker = self.desk.workspace.project, self.desk.workspace.checker
+        name, walk, letter = self.name, str(self.walk.currentData()), str(self.state.currentData() or "")
+        where, ids = self.where.text().strip(), self.scope.ids()
+        # Of a revision all means all that it holds, those that are gone since too.
+        of_then = None if self.scope.currentData() == "all" else ids
+
+        def asked() -> ProjectView:
+            if letter:
+                view, then, _ = revision_asked(project, letter, ids=of_then)
+                return printed_view(project, view, name, walk, then)
+            wanted = asked_openings(project, Scope(where=where)).ids if where else tuple(ids)
+            return printed_view(project, project_view(project, list(wanted), checker=checker), name, walk)
+
+        return asked
 
     def ask_printer(self) -> None:
         """Ask for a printer and print the pages that are shown."""
@@ -177,15 +215,11 @@ class DocumentsWindow(ToolWindow):
 
     def write_into(self, folder: Path) -> None:
         """Write the document into a folder in all its formats."""
-        project, checker = self.desk.workspace.project, self.desk.workspace.checker
-        name, where, ids = self.name, self.where.text().strip(), self.scope.ids()
-        paper, walk = str(self.paper.currentData()), str(self.walk.currentData())
+        name, paper, asked = self.name, str(self.paper.currentData()), self._asked()
 
         def work(progress: Progress, cancelled: Cancelled) -> Any:
-            wanted = asked_openings(project, Scope(where=where)).ids if where else tuple(ids)
-            view = printed_view(project, project_view(project, list(wanted), checker=checker), name, walk)
             return issue_by_name(
-                view, name, folder, _FORMATS[name], paper=paper, progress=progress, cancelled=cancelled
+                asked(), name, folder, _FORMATS[name], paper=paper, progress=progress, cancelled=cancelled
             )  # fmt: skip
 
         def then(written: list[Path]) -> None:
@@ -237,6 +271,7 @@ class DocumentsWindow(ToolWindow):
     def _build(self) -> None:
         left, right = QWidget(), QWidget()
         form = QFormLayout()
+        form.addRow(phrase("State"), self.state)
         form.addRow(phrase("Openings"), self.scope)
         form.addRow("", self.where)
         form.addRow(phrase("Paper"), self.paper)
@@ -281,6 +316,7 @@ class DocumentsWindow(ToolWindow):
         self.search.textChanged.connect(lambda _text: self.search_pages())
         self.search.returnPressed.connect(self.search_on)
         self.where.textChanged.connect(lambda _text: self.enable())
+        self.state.currentIndexChanged.connect(lambda _at: self.enable())
         self.scope.currentIndexChanged.connect(lambda _at: self.enable())
         self.names.currentRowChanged.connect(lambda _row: self.enable())
         self.names.itemActivated.connect(lambda _item: self.make_pages() if self.show_it.isEnabled() else None)

@@ -18,7 +18,6 @@ from hwsched.desktop.release.written_out import WrittenOut, opened_by_system
 from hwsched.language import phrase, to_phrase
 from hwsched.model.tables import OPENING_TABLE
 from hwsched.stopping import ask_stop
-from hwsched.writing import HeldFilesError
 
 if TYPE_CHECKING:
     from hwsched.documents.view import Format
@@ -102,51 +101,33 @@ class ReleaseActions(Subject):
         def work(progress: Progress, cancelled: Cancelled) -> list[Path]:
             from hwsched.documents.release.bound_packets import BOUND_PACKETS
             from hwsched.documents.release.packet import PACKET
-            from hwsched.model.errors import ValueRefusedError
-            from hwsched.operations.release.issued_documents import PRINTS, TEMPLATES, issue_by_name
+            from hwsched.operations.release.issued_documents import PRINTS
             from hwsched.operations.release.issued_packets import write_down_packets
-            from hwsched.operations.release.issued_templates import issue_templates_first
+            from hwsched.operations.release.printed_set import print_set
             from hwsched.operations.release.printed_view import printed_view
             from hwsched.operations.release.project_view import project_view
 
             view = project_view(workspace.project, ids, checker=workspace.checker, progress=progress)
-            written: list[Path] = []
-            held: dict[str, list[Path]] = {}
-            refused: ValueRefusedError | None = None
-            if TEMPLATES in names and (formats is None or "pdf" in formats):
-                # First, so that the steps of packets name the pages.
-                try:
-                    view, written = issue_templates_first(
-                        view, folder, paper=paper, progress=progress, cancelled=cancelled
-                    )
-                except HeldFilesError as error:
-                    held[TEMPLATES] = error.paths
-                except ValueRefusedError as error:
-                    # Where none is drilled by one all else is printed before that is said.
-                    refused = error
-            for name, _, has in PRINTS:
-                wanted = [each for each in has if formats is None or each in formats]
-                if name not in names or name == TEMPLATES or not wanted:
-                    continue
-                shown = printed_view(workspace.project, view, name, walk)
-                try:
-                    written += issue_by_name(
-                        shown, name, folder, wanted, paper=paper, progress=progress, cancelled=cancelled
-                    )  # fmt: skip
-                except HeldFilesError as error:
-                    # One that a viewer has open keeps neither the rest of its document nor the other documents.
-                    written += error.written
-                    held[name] = error.paths
+            wanted = {
+                name: [each for each in has if formats is None or each in formats]
+                for name, _, has in PRINTS
+                if name in names
+            }
+            printed = print_set(
+                view,
+                {name: some for name, some in wanted.items() if some},
+                folder,
+                dressed=lambda shown, name: printed_view(workspace.project, shown, name, walk),
+                paper=paper,
+                progress=progress,
+                cancelled=cancelled,
+            )
             # What was not printed to the end did not go out; what another document lacks does not matter.
-            if went_out and any(each in names and each not in held for each in (PACKET.name, BOUND_PACKETS.name)):
+            if went_out and printed.went_out(PACKET.name, BOUND_PACKETS.name):
                 ask_stop()
                 write_down_packets(workspace.project, view, who=workspace.who)
                 kept_back.extend(each.mark for each in view.openings if not each.ready)
-            if held:
-                raise HeldFilesError([path for paths in held.values() for path in paths], written)
-            if refused is not None:
-                raise refused
-            return written
+            return printed.all_written()
 
         def then(written: list[Path]) -> None:
             held_back = (

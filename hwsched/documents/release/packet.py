@@ -169,6 +169,13 @@ def _named(project: ProjectView, situation: Situation) -> Situation:
 
 
 def _unprinted(view: OpeningView) -> list[Block]:
+    if view.unheld_by:
+        said = phrase(
+            "NO PHOTO. Revision {letter} was frozen by an earlier version, which held neither photos nor what was "
+            "done at the bench.",
+            letter=view.unheld_by,
+        )
+        return [Paragraph(said, "strong")]
     if view.photo is None or not view.photo.refused:
         return []
     said = phrase("NO PHOTO. {name} {refused}.", name=view.photo.name, refused=view.photo.refused)

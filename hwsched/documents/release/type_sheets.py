@@ -60,6 +60,8 @@ _OF_EACH: Final = (
 )
 """Facts that change nothing of what is done and drilled; they stand on the strips."""
 _LINE: Final = "." * 18
+_ON_STRIP: Final = to_phrase("named on the strip")
+"""What a step says of a template that openings alike do not share."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -85,10 +87,27 @@ def sheet_types(project: ProjectView) -> tuple[SheetType, ...]:
     return tuple(sorted(made, key=lambda each: -len(each.openings)))
 
 
-def shared_blocks(project: ProjectView, view: OpeningView) -> list[Block]:
-    """Return what a type sheet says of an opening that fits."""
+def shared_blocks(
+    project: ProjectView, view: OpeningView, templates: Sequence[tuple[str, ...] | None] = ()
+) -> list[Block]:
+    """Return what a type sheet says of an opening that fits.
+
+    Parameters
+    ----------
+    project, view
+        What is printed; the opening.
+    templates : sequence
+        What the templates of each lock point are called there; None: openings alike do not share them, and each strip
+        says it. Empty: nobody names them.
+    """
     # What is on record of one opening's pieces stands on its strip.
     parts = situations(replace(view, bench=frozenset()))
+    if templates:
+        paged, on_strip = bool(project.template_pages), (phrase(_ON_STRIP),)
+        parts = [
+            replace(each, templates=on_strip if names is None else names, paged=paged or names is None)
+            for each, names in zip(parts, templates, strict=True)
+        ]
     plans = [plan(situation) for situation in parts]
     style = project.length_style
     blocks: list[Block] = []
@@ -174,13 +193,28 @@ def _contents(project: ProjectView, types: Sequence[SheetType]) -> Section:
     return Section(tuple(blocks))
 
 
+def _templates(project: ProjectView, view: OpeningView) -> tuple[tuple[str, ...], ...]:
+    """Return what the templates of each lock point are called, with their pages where they are printed along."""
+    style, pages = project.length_style, project.template_pages
+    return tuple(template_names(each.given, each.fit, style, pages) for each in situations(view))
+
+
 def _pages(project: ProjectView, kind: SheetType) -> Iterator[Section]:
     head = phrase("Type {code}", code=kind.code)
     marks = ", ".join(view.mark for view in kind.openings)
-    yield Section(
-        (Heading(head), Paragraph(phrase("For {marks}.", marks=marks)), *kind.blocks), mark=head, at_door=True
-    )
-    strips = [block for view in kind.openings for block in _strip(project, kind, view)]
+    every = [_templates(project, view) for view in kind.openings]
+    # Where the steps of one would name what is not the other's, each strip names its own.
+    shared = [all(each[n] == every[0][n] for each in every) for n in range(len(every[0]))]
+    named = [names if same else None for names, same in zip(every[0], shared, strict=True)]
+    blocks = shared_blocks(project, kind.openings[0], named)
+    yield Section((Heading(head), Paragraph(phrase("For {marks}.", marks=marks)), *blocks), mark=head, at_door=True)
+    strips = [
+        block
+        for view, names in zip(kind.openings, every, strict=True)
+        for block in _strip(
+            project, kind, view, [() if same else each for each, same in zip(names, shared, strict=True)]
+        )
+    ]
     yield Section(
         (Heading(phrase("Strips of type {code}", code=kind.code)), Columns(2), *strips),
         mark=phrase("Strips {code}", code=kind.code),
@@ -188,7 +222,10 @@ def _pages(project: ProjectView, kind: SheetType) -> Iterator[Section]:
     )
 
 
-def _strip(project: ProjectView, kind: SheetType, view: OpeningView) -> list[Block]:
+def _strip(
+    project: ProjectView, kind: SheetType, view: OpeningView, templates: Sequence[tuple[str, ...]]
+) -> list[Block]:
+    """Return what is one opening's own; templates: of each lock point where the sheet does not name them."""
     opening = view.given.opening
     pairs = [
         (phrase("Type"), f"{kind.code}{phrase(', sheet code {code}', code=view.code) if view.code else ''}"),
@@ -207,14 +244,14 @@ def _strip(project: ProjectView, kind: SheetType, view: OpeningView) -> list[Blo
         ),
     ]
     parts = situations(view)
-    for situation in parts:
+    for situation, names in zip(parts, templates, strict=True):
         named = f"{situation.given.point.name}: " if view.several else ""
         style = project.length_style
         said = [*leaf_facts(situation, style), *lock_facts(situation, style), *fit_facts(situation, style)]
         pairs += [(f"{named}{label}", text) for label, text in said if label in map(phrase, _OF_EACH)]
-        pairs.append((f"{named}{phrase('Done at the bench')}", bench_words(situation)))
-        templates = template_names(situation.given, situation.fit, style, project.template_pages)
-        pairs += [(f"{named}{phrase('Template')}", "; ".join(templates))] if templates else []
+        unheld = phrase("unknown: revision {letter} holds none", letter=view.unheld_by) if view.unheld_by else ""
+        pairs.append((f"{named}{phrase('Done at the bench')}", unheld or bench_words(situation)))
+        pairs += [(f"{named}{phrase('Template')}", "; ".join(names))] if names else []
     pairs += [(label, text or phrase(words.UNKNOWN)) for label, text in view.own]
     blocks: list[Block] = [Heading(view.mark, 2), Facts(tuple(pairs))]
     lines = finding_lines(view)

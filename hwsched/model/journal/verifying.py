@@ -15,12 +15,22 @@ from sqlalchemy import Connection, func, select
 
 from hwsched.model import blobs
 from hwsched.model.errors import DamagedProjectError
-from hwsched.model.frozen import read_frozen
+from hwsched.model.frozen import named_in, read_frozen
 from hwsched.model.journal.chain import altered_sets, broken_links
 from hwsched.model.journal.digests import Held, Sum, digests_of, held_sums, read_rows
 from hwsched.model.journal.entry_writing import known, row_bytes
 from hwsched.model.journal.journal import Change
-from hwsched.model.tables import BLANK, BLOB, CHANGE_ENTRY, CHANGE_SET, FACTS_READ, FIT_CONTENT, FROZEN, JOURNALLED
+from hwsched.model.tables import (
+    BLANK,
+    BLOB,
+    CHANGE_ENTRY,
+    CHANGE_SET,
+    FACTS_READ,
+    FIT_CONTENT,
+    FROZEN,
+    JOURNALLED,
+    REVISION,
+)
 from hwsched.values.earlier_words import in_present_words
 from hwsched.values.fit import Status
 
@@ -86,7 +96,7 @@ class Foreign:
     sets: Mapping[int, str] = field(default_factory=dict)
     """Change sets of which the chain does not hold, with what is wrong there."""
     contents: tuple[str, ...] = ()
-    """Contents known by their hash that do not have it any more, as table and key."""
+    """Contents known by their hash that do not have it any more, or are gone: table, key and what is wrong."""
 
     def __bool__(self) -> bool:
         return bool(self.tables or self.sets or self.contents)
@@ -95,7 +105,7 @@ class Foreign:
         """Return what was found, for people, a sentence each."""
         found = [str(each) for each in self.tables]
         found += [f"change set {number} of the journal: {wrong}" for number, wrong in self.sets.items()]
-        return found + [f"{each}: its content is not what was taken in" for each in self.contents]
+        return found + list(self.contents)
 
 
 def look(connection: Connection) -> Foreign:
@@ -241,10 +251,10 @@ def _altered_texts(connection: Connection) -> Iterable[str]:
         select(FIT_CONTENT.c.key, FIT_CONTENT.c.status, FIT_CONTENT.c.content)
     ):
         if sha256(content.encode()).hexdigest() != key or _status(content) != status:
-            yield f"table fit_content, row {key}"
+            yield f"table fit_content, row {key}: {_ALTERED}"
     for key, names in connection.execute(select(FACTS_READ.c.key, FACTS_READ.c.names)):
         if sha256(names.encode()).hexdigest()[: len(key)] != key:
-            yield f"table facts_read, row {key}"
+            yield f"table facts_read, row {key}: {_ALTERED}"
 
 
 _STATUSES: Final = frozenset(get_args(Status))
@@ -267,14 +277,28 @@ def _status(content: str) -> Any:
 
 
 def _altered_bytes(connection: Connection) -> Iterable[str]:
+    files: set[str] = set()
     for key, content in connection.execute(select(BLOB.c.hash, BLOB.c.content)):
+        files.add(key)
         if blobs.hash_of(bytes(content)) != key:
-            yield f"table blob, row {key}"
-    for (key,) in connection.execute(select(FROZEN.c.hash)).all():
+            yield f"table blob, row {key}: {_ALTERED}"
+    rows = connection.execute(select(FROZEN.c.hash, FROZEN.c.kind)).all()
+    contents, wanted, named = {key for key, _ in rows}, set[str](), set[str]()
+    for key, kind in rows:
         try:
-            read_frozen(connection, [key])
+            further, of_files = named_in(kind, read_frozen(connection, [key])[key])
         except DamagedProjectError:
-            yield f"table frozen, row {key}"
+            yield f"table frozen, row {key}: {_ALTERED}"
+        else:
+            wanted |= further
+            named |= of_files
+    roots = set(connection.execute(select(REVISION.c.root)).scalars())
+    yield from (f"table frozen, row {key}: {_GONE}" for key in sorted((wanted | roots) - contents))
+    yield from (f"table blob, row {key}: {_GONE}" for key in sorted(named - files))
+
+
+_ALTERED: Final = "its content is not what was taken in"
+_GONE: Final = "it is gone, and a revision names it"
 
 
 def accept(change: Change, found: Foreign) -> None:

@@ -20,7 +20,7 @@ from hwsched.operations.findings.checked import Checked
 from hwsched.operations.findings.checking import Checker, look_again
 from hwsched.operations.survey.accepted_values import mark_of
 from hwsched.values import PointFit
-from hwsched.values.piece import AT_BENCH, BENCH, ISSUED, PLANNED, Piece, pieces_of, state_text, with_state
+from hwsched.values.piece import AT_BENCH, BENCH, ISSUED, PLANNED, Piece, PieceThen, pieces_of, state_text, with_state
 
 
 def pieces(project: Project, opening_id: str) -> tuple[Piece, ...]:
@@ -106,22 +106,37 @@ def record_piece(
     return Changes.of(change)
 
 
-def bench_work(connection: Connection, ids: Collection[str]) -> dict[str, frozenset[tuple[str, str, str]]]:
-    """Return what is on record as done at the bench: lock point, role and work, by the opening's identifier.
+def recorded_pieces(connection: Connection, ids: Collection[str] | None = None) -> dict[str, tuple[PieceThen, ...]]:
+    """Return what the bench put on record, by the opening's identifier; those of which nothing is are left out.
 
-    Of several pieces alike at a lock point the work stands there only where it was done to each that is on record.
+    That a packet went out writes a row of each piece: those alone would be the fit a second time. Beside one of which
+    something is said they count: what was done to one of two was not done to both.
+
+    Parameters
+    ----------
+    connection : Connection
+        In a transaction.
+    ids : collection of str, optional
+        Openings; all when left out.
     """
-    found: dict[str, frozenset[tuple[str, str, str]]] = {}
+    found: dict[str, tuple[PieceThen, ...]] = {}
     for opening_id, rows in _rows(connection, ids).items():
-        by_role: dict[tuple[str, str], set[str]] = {}
+        by_place: dict[tuple[str, str], list[PieceThen]] = {}
         for row in rows:
-            words = set(row.state.split(", ")) & set(BENCH)
-            key = (row.lock_point_id or "", row.role)
-            by_role[key] = words & by_role.get(key, words)
-        work = frozenset((*key, word) for key, words in by_role.items() for word in words)
-        if work:
-            found[opening_id] = work
+            words = row.state.split(", ")
+            done = tuple(word for word in BENCH if word in words)
+            piece = PieceThen(
+                row.lock_point_id or "", row.role, row.part, row.piece, done, row.serial or "", row.lot or ""
+            )
+            by_place.setdefault((piece.point_id, piece.role), []).append(piece)
+        told = [each for alike in by_place.values() if any(map(_is_told, alike)) for each in alike]
+        if told:
+            found[opening_id] = tuple(sorted(told, key=lambda each: (each.point_id, each.role, each.part, each.number)))
     return found
+
+
+def _is_told(piece: PieceThen) -> bool:
+    return bool(piece.done or piece.serial or piece.lot)
 
 
 def _bench_work(piece: Piece, done: Collection[str]) -> tuple[str, ...]:
@@ -183,7 +198,7 @@ def piece_named(found: Sequence[Piece], name: str, point: str | None = None) -> 
     raise ValueRefusedError("piece", f"'{name}' is {'more than one' if here else 'none'} of {offered or 'no piece'}")
 
 
-def _rows(connection: Connection, ids: Collection[str]) -> dict[str, list[Any]]:
+def _rows(connection: Connection, ids: Collection[str] | None) -> dict[str, list[Any]]:
     found: dict[str, list[Any]] = {}
     query = select(ASSIGNED_PART).order_by(ASSIGNED_PART.c.role, ASSIGNED_PART.c.part, ASSIGNED_PART.c.piece)
     for row in among(connection, query, ASSIGNED_PART.c.opening_id, ids):

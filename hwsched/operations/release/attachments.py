@@ -41,6 +41,7 @@ class Attached:
     """A file at a thing."""
 
     id: str
+    """Empty of one that a revision holds."""
     entity: str
     """Name of the thing's table."""
     row_id: str
@@ -192,6 +193,8 @@ def fetch(project: Project, attachment_id: str) -> bytes:
 def fetch_into(project: Project, attached: Iterable[Attached], folder: Path) -> list[Path]:
     """Write attachments into a folder under names that are safe everywhere; nothing there is overwritten.
 
+    Those of a revision are found by their content.
+
     Returns
     -------
     list of Path
@@ -205,8 +208,15 @@ def fetch_into(project: Project, attached: Iterable[Attached], folder: Path) -> 
     made_folder(folder)
     written: list[Path] = []
     for each in attached:
-        written.append(write_under_free_name(folder, each.name, fetch(project, each.id)))
+        written.append(write_under_free_name(folder, each.name, _content(project, each)))
     return written
+
+
+def _content(project: Project, each: Attached) -> bytes:
+    if each.id:
+        return fetch(project, each.id)
+    with project.reading() as connection:
+        return read_blob(connection, each.hash)
 
 
 def write_under_free_name(folder: Path, name: str, content: bytes) -> Path:

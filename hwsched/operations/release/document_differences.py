@@ -11,6 +11,9 @@ from hwsched.documents.documents import DOCUMENTS
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.model.project import Project
 from hwsched.operations.findings.checking import Cancelled, Checker, Progress
+from hwsched.operations.release.frozen_files import files_of_openings
+from hwsched.operations.release.office import office_of
+from hwsched.operations.release.photos import with_photos_unread
 from hwsched.operations.release.project_view import project_view
 from hwsched.operations.release.revision_differences import RevisionDifferences
 from hwsched.operations.release.revision_view import revision_view
@@ -18,6 +21,8 @@ from hwsched.operations.release.revisions import read_revision
 from hwsched.operations.release.sheet_codes import sheet_code
 from hwsched.render.blocks import Block
 from hwsched.telling.natural import natural
+from hwsched.values.office import Office
+from hwsched.values.revision import RevisionThen
 
 _HEADLESS: Final = ""
 """For revision and day: they stand in every head and change nothing of what a sheet says."""
@@ -52,15 +57,23 @@ def document_differences(
     checker, progress, cancelled : optional
         As for `hwsched.operations.release.freezing.freeze`.
     """
-    was = revision_view(read_revision(project, found.before))
+    then = read_revision(project, found.before)
+    was = _of_revision(project, then)
     gone_and_new = {each.opening_id for each in found.openings}
-    if found.after == "present":
+    newer = None if found.after == "present" else read_revision(project, found.after)
+    if newer is None:
         there = {each.given.opening.id for each in was.openings}
         ids = [each for each in there | gone_and_new if each not in _gone(found)]
         now = project_view(project, ids, checker=checker)
+        with project.reading() as connection:
+            now = with_photos_unread(now, files_of_openings(connection, ids))
     else:
-        now = revision_view(read_revision(project, found.after))
-    was, now = (replace(view, revision=_HEADLESS, date=_HEADLESS) for view in (was, now))
+        now = _of_revision(project, newer)
+    if then.files is None or (newer is not None and newer.files is None):
+        # What one of them does not hold nobody can compare.
+        was, now = (_without_files(view, now.office) for view in (was, now))
+    # No revision holds what went to whom.
+    was, now = (replace(view, revision=_HEADLESS, date=_HEADLESS, sent=()) for view in (was, now))
     touched = _touched(found, was, now)
     told = []
     for done, kind in enumerate(DOCUMENTS, start=1):
@@ -72,6 +85,19 @@ def document_differences(
         if progress is not None:
             progress(done, len(DOCUMENTS))
     return tuple(told)
+
+
+def _of_revision(project: Project, then: RevisionThen) -> ProjectView:
+    with project.reading() as connection:
+        office = None if then.office is None else office_of(connection, then.office)
+    return with_photos_unread(
+        revision_view(then, office), {each.given.opening.id: each.files for each in then.openings}
+    )  # fmt: skip
+
+
+def _without_files(view: ProjectView, office: Office) -> ProjectView:
+    bare = (replace(each, bench=frozenset(), unheld_by="", photo=None) for each in view.openings)
+    return replace(view, openings=tuple(bare), office=office)
 
 
 def _gone(found: RevisionDifferences) -> frozenset[str]:

@@ -19,8 +19,10 @@ import msgspec
 from hwsched.model.frozen import hash_of
 from hwsched.values import Finding, Fit, Item, Leaf, Opening, OpeningInput, Part, Settings
 from hwsched.values.earlier_words import in_present_words
+from hwsched.values.office import OfficeThen
+from hwsched.values.piece import PieceThen
 from hwsched.values.power import PowerFacts, PowerFinding, SupplyResult
-from hwsched.values.revision import LevelThen, OwnFieldThen, OwnValueThen, RuleText
+from hwsched.values.revision import FileThen, LevelThen, OwnFieldThen, OwnValueThen, RuleText
 from hwsched.values.terms import CostTerms
 
 FORMAT: Final = 1
@@ -91,6 +93,10 @@ class Root:
     """Of an opening's checksum that say in which chunk it stands, see `chunk_of`."""
     openings: Mapping[str, str] = field(default_factory=dict)
     """Chunks by their names."""
+    files: str = ""
+    """Those at what is no opening's. Empty: an earlier version made it, which held no files, no bench work, no open
+    questions and not how documents look."""
+    office: str = ""
 
 
 def _default(of: Field[Any]) -> Any:
@@ -141,11 +147,15 @@ OpeningRecord: Final[Any] = msgspec.defstruct(
         ("findings", str),
         ("set_name", str, ""),
         ("own", tuple[OwnValueThen, ...], ()),
+        ("files", tuple[FileThen, ...], ()),
+        ("pieces", tuple[PieceThen, ...], ()),
+        ("asked", tuple[tuple[int, str], ...], ()),
     ],
     frozen=True,
     omit_defaults=True,
 )
-"""An opening: what was surveyed and chosen, and the contents of its fits and findings."""
+"""An opening: what was surveyed and chosen, and the contents of its fits and findings; what hangs at it, and what the
+bench did for it."""
 
 _TYPES: Final[Mapping[str, Any]] = {
     "revision": Root,
@@ -160,6 +170,8 @@ _TYPES: Final[Mapping[str, Any]] = {
     "opening": OpeningRecord,
     "fit": Fit,
     "findings": tuple[Finding, ...],
+    "files": tuple[FileThen, ...],
+    "office": OfficeThen,
 }
 """Kind of content to what it holds. Of a chunk: identifier to mark and content of each opening."""
 _MANY: Final = ("opening", "chunk")

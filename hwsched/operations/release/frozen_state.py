@@ -30,8 +30,10 @@ from hwsched.model.tables import BUILDING, CHANGE_ENTRY, IN_USE, LEVEL, OPENING_
 from hwsched.operations.collector import collector_paused
 from hwsched.operations.findings.checked import Checked
 from hwsched.operations.findings.checking import Cancelled, Checker, Progress, check_openings
+from hwsched.operations.opening.pieces import recorded_pieces
 from hwsched.operations.power.power_results import on_same_supplies
 from hwsched.operations.project.engine import engine_fingerprint
+from hwsched.operations.release.frozen_files import files_of_openings, other_files
 from hwsched.operations.release.frozen_power import Entries, others_too, put_power
 from hwsched.operations.release.frozen_record import (
     FORMAT,
@@ -50,25 +52,30 @@ from hwsched.operations.release.frozen_record import (
     compact_opening,
     thawed,
 )
+from hwsched.operations.release.office import read_declared
+from hwsched.operations.survey.deliveries import questions_by_opening
 from hwsched.rules import RULEBOOK
 from hwsched.values import Catalogue, Fit
+from hwsched.values.piece import PieceThen
 from hwsched.values.power import PowerFacts
-from hwsched.values.revision import LevelThen, OwnFieldThen, OwnValueThen, RuleText, Scope
+from hwsched.values.revision import FileThen, LevelThen, OwnFieldThen, OwnValueThen, RuleText, Scope
 
 _OWN: Final = frozenset(
     {
         *("opening", "leaf", "existing_item", "lock_point", "chosen_part", "placed_unit", "assigned_part"),
-        *("opening_fit", "issued_packet"),
+        *("opening_fit", "issued_packet", "attachment", "open_question"),
     }
 )
 """Tables whose rows matter to their own opening, and to those that hang on the same supplies."""
+_NOT_OF_ONE: Final = frozenset({"attachment", "open_question"})
+"""Of them those whose rows may be of no opening: then they matter to none."""
 _NOTHING: Final = frozenset(
     {
-        *("revision", "attachment", "import_mapping", "person", "delivery", "open_question"),
+        *("revision", "import_mapping", "person", "delivery"),
         *("transmittal", "office"),
     }
 )
-"""Tables that no revision holds anything of. What stands in neither set can matter to any opening."""
+"""Tables of which openings hold nothing. What stands in neither set can matter to any opening."""
 _PLACES: Final = frozenset({"building", "level"})
 """A new one matters only to the openings that were put there."""
 _POINT = attrgetter(*POINT_FACTS)
@@ -98,6 +105,21 @@ class _Base:
     root: Root
     changed: frozenset[str] | None
     """Openings that may be otherwise since; None: any may be."""
+
+
+@dataclass(frozen=True, slots=True)
+class _Beside:
+    """What is held of openings beside what is judged, by their identifiers."""
+
+    files: Mapping[str, tuple[FileThen, ...]]
+    pieces: Mapping[str, tuple[PieceThen, ...]]
+    asked: Mapping[str, tuple[tuple[int, str], ...]]
+
+    @classmethod
+    def of(cls, connection: Connection, ids: Collection[str] | None) -> "_Beside":
+        return cls(
+            files_of_openings(connection, ids), recorded_pieces(connection, ids), questions_by_opening(connection, ids)
+        )
 
 
 def gather(
@@ -156,11 +178,13 @@ def _gathered(
         record = _project_record(connection)
         names = read_set_names(connection)
         present = read_power(connection)
+        files, office = made.put("files", other_files(connection)), made.put("office", read_declared(connection))
     every = None if scope == Scope() else ids
     held: Mapping[str, Entries] = {}
     engine = made.put("engine", dict(engine_fingerprint()))
     bits = bits_for(len(ids))
-    if known is not None and (known.root.engine != engine or known.root.bits != bits):
+    if known is not None and (known.root.engine != engine or known.root.bits != bits or not known.root.files):
+        # One of before it held files lacks them at openings that nobody has touched since.
         known = None
     fresh = every
     touched: Collection[str] = ()
@@ -178,7 +202,12 @@ def _gathered(
         known_ids = {each.given.opening.id for each in kept}
         fresh = [each for each in ids if each not in known_ids] if kept else None
     checked = kept + _checked(project, fresh, today, checker, progress, cancelled)
-    entries = {each.given.opening.id: (each.given.opening.mark, _put(made, each, names)) for each in checked}
+    with project.reading() as connection:
+        # Of all at once it is asked without naming each.
+        beside = _Beside.of(
+            connection, None if len(checked) == len(ids) else [each.given.opening.id for each in checked]
+        )
+    entries = {each.given.opening.id: (each.given.opening.mark, _put(made, each, names, beside)) for each in checked}
     if known is None or known.changed is None:
         chunks = _put_chunks(made, entries, bits)
         power = put_power(made, project, checked, every, present, {})
@@ -196,7 +225,7 @@ def _gathered(
         parts = known.root.catalogue
     root = Root(
         FORMAT, change_set, today.isoformat(), scope.plain(), engine, made.put("project", record), parts,
-        _put_rules(made), power, len(ids), bits, chunks,
+        _put_rules(made), power, len(ids), bits, chunks, files, office,
     )  # fmt: skip
     return Gathered(change_set, made.put("revision", root), made, len(ids))
 
@@ -283,7 +312,7 @@ def _changed_since(connection: Connection, number: int) -> frozenset[str] | None
     for entity, action, opening_id in connection.execute(query):
         if entity in _OWN and opening_id is not None:
             found.add(opening_id)
-        elif entity not in _NOTHING and not (entity in _PLACES and action == "insert"):
+        elif entity not in _NOTHING | _NOT_OF_ONE and not (entity in _PLACES and action == "insert"):
             return None
     # An opening decides with others whether their rooms have a way out.
     return frozenset(found | in_rooms_touched_since(connection, number))
@@ -317,20 +346,24 @@ def _renewed(
     return chunks
 
 
-def _put(made: Frozen, checked: Checked, set_names: Mapping[str, str]) -> str:
+def _put(made: Frozen, checked: Checked, set_names: Mapping[str, str], beside: _Beside) -> str:
     given = checked.given
+    opening_id = given.opening.id
     record = OpeningRecord(
         compact_opening(given.opening),
         tuple(map(compact_leaf, given.leaves)),
         tuple(map(compact_item, given.items)),
         tuple(PointRecord(*_POINT(point.given), _put_fit(made, point.fit)) for point in checked.points),
         made.shared("findings", checked.findings),
-        set_names.get(given.opening.id, ""),
+        set_names.get(opening_id, ""),
         tuple(
             OwnValueThen(each.entity, each.row_id, each.attribute.name, _plain(each.value))
             for each in checked.own
             if each.value is not None
         ),
+        beside.files.get(opening_id, ()),
+        beside.pieces.get(opening_id, ()),
+        beside.asked.get(opening_id, ()),
     )
     return made.put("opening", record)
 

@@ -1,10 +1,9 @@
 """What keeps an opening back beside its own fit and errors: its circuit, what is unknown, what nobody decided yet."""
 
-from collections.abc import Iterable, Mapping, Sequence
+from collections.abc import Iterable, Sequence
 
 from hwsched.operations.findings.checked import holds_back
 from hwsched.operations.findings.of_circuit import of_circuit
-from hwsched.operations.survey.deliveries import OpenQuestion
 from hwsched.rules.rule import undeferred
 from hwsched.rules.wording import label_of, parted, says_only_what_is_missing
 from hwsched.values import Finding
@@ -12,7 +11,7 @@ from hwsched.values.power import PowerResult
 
 
 def held_back(
-    opening_id: str, findings: Iterable[Finding], power: PowerResult, questions: Sequence[OpenQuestion]
+    opening_id: str, findings: Iterable[Finding], power: PowerResult, questions: Sequence[tuple[int, str]]
 ) -> tuple[str, ...]:
     """Return what keeps an opening back beside its own fit and errors, each as a sentence.
 
@@ -24,23 +23,14 @@ def held_back(
         Its own.
     power : PowerResult
         With what is waived of supplies and circuits marked.
-    questions : sequence of OpenQuestion
-        That deliveries of the survey left about it.
+    questions : sequence of tuple
+        That deliveries of the survey left about it: number of the delivery, kind.
     """
     return (
         *_own(findings),
         *of_circuit(opening_id, power),
-        *(f"unfinished question of delivery {each.delivery}: {each.undecided.kind}" for each in questions),
+        *(f"unfinished question of delivery {delivery}: {kind}" for delivery, kind in questions),
     )
-
-
-def by_opening(questions: Iterable[OpenQuestion]) -> Mapping[str, list[OpenQuestion]]:
-    """Return questions by the opening that they are about; those about no opening that is there are left out."""
-    found: dict[str, list[OpenQuestion]] = {}
-    for each in questions:
-        if each.undecided.opening_id:
-            found.setdefault(each.undecided.opening_id, []).append(each)
-    return found
 
 
 def _own(findings: Iterable[Finding]) -> list[str]:

@@ -19,7 +19,7 @@ from hwsched.model.project import Project
 from hwsched.model.tables import OFFICE
 from hwsched.operations.changes import Changes
 from hwsched.operations.release.attachments import read_file
-from hwsched.values.office import Office
+from hwsched.values.office import Office, OfficeThen
 from hwsched.writing import made_folder, replacing
 
 _NAME: Final = "office"
@@ -74,12 +74,27 @@ def clear_office(project: Project, *, who: str) -> Changes:
 
 def read_held_office(connection: Connection) -> Office:
     """Return what is declared, with its pictures; the default where nothing is."""
+    return office_of(connection, read_declared(connection))
+
+
+def read_declared(connection: Connection) -> OfficeThen:
+    """Return what is declared as it is kept; an empty text where nothing is."""
     row = connection.execute(select(OFFICE.c.text, OFFICE.c.files).where(OFFICE.c.name == _NAME)).first()
-    if row is None:
+    return OfficeThen() if row is None else OfficeThen(row.text, row.files)
+
+
+def office_of(connection: Connection, declared: OfficeThen) -> Office:
+    """Return how documents look by what is, or was, declared, with its pictures.
+
+    Raises
+    ------
+    MissingRowError, DamagedProjectError
+        Where a picture is gone, or is not what was taken in.
+    """
+    if not declared.text:
         return Office()
-    office = read_office(row.text, FILE, [line.name for line in LINES])
-    pictures = {name: read_blob(connection, key) for name, key in row.files.items()}
-    return replace(office, pictures=pictures)
+    office = read_office(declared.text, FILE, [line.name for line in LINES])
+    return replace(office, pictures={name: read_blob(connection, key) for name, key in declared.files.items()})
 
 
 def office_text(project: Project) -> str:

@@ -11,17 +11,18 @@ from hwsched.operations.collector import collector_paused
 from hwsched.operations.findings.checked import Checked
 from hwsched.operations.findings.checking import Checker, Progress, check_openings, waiver_book
 from hwsched.operations.findings.of_circuit import waived_power
-from hwsched.operations.opening.pieces import bench_work
+from hwsched.operations.opening.pieces import recorded_pieces
 from hwsched.operations.power.power_results import read_power_result
-from hwsched.operations.release.holding import by_opening, held_back
+from hwsched.operations.release.holding import held_back
 from hwsched.operations.release.office import read_held_office
 from hwsched.operations.release.transmittals import read_transmittals
 from hwsched.operations.snapshot import of_one_state
-from hwsched.operations.survey.deliveries import read_questions
+from hwsched.operations.survey.deliveries import questions_by_opening
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 from hwsched.rules import RULEBOOK
 from hwsched.stopping import Asking, asking
 from hwsched.survey import OPENING
+from hwsched.values.piece import bench_of
 from hwsched.wiring import ConnectedOpening
 
 
@@ -65,8 +66,8 @@ def _view(
         known = {each.given.opening.id: ConnectedOpening.of(each.points) for each in checked}
         # Of some openings only the supplies on which they hang: another building's are no part of what was asked for.
         hanging = None if ids is None else list(known)
-        questions = by_opening(read_questions(connection))
-        bench = bench_work(connection, list(known))
+        questions = questions_by_opening(connection)
+        pieces = recorded_pieces(connection, hanging)
         sent, office = read_transmittals(connection), read_held_office(connection)
         work = read_power_result(connection, catalogue, read_power(connection), known, hanging)
     work = waived_power(work, checked, waiver_book(project, project.today()))
@@ -85,7 +86,7 @@ def _view(
                 sets.get(each.given.opening.id, ""),
                 each.points,
                 each.standing,
-                bench=bench.get(each.given.opening.id, frozenset()),
+                bench=bench_of(pieces.get(each.given.opening.id, ())),
                 held=held_back(each.given.opening.id, each.findings, work, questions.get(each.given.opening.id, ())),
             )
             for each in asking(checked)

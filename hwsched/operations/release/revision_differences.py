@@ -20,7 +20,7 @@ from hwsched.quantities.drill_sizes import format_drill
 from hwsched.survey import ENTITIES
 from hwsched.telling.natural import natural
 from hwsched.values import Catalogue, Finding, Fit, Hole, Part
-from hwsched.values.revision import OpeningThen, Scope
+from hwsched.values.revision import FileThen, OpeningThen, Scope
 
 UNKNOWN: Final = "unknown"
 _NO_CATALOGUE: Final = Catalogue({}, "")
@@ -42,11 +42,15 @@ class OpeningDifference:
     """Of the unit, its lead and the state of the fit."""
     holes: tuple[Changed, ...] = ()
     findings: tuple[Changed, ...] = ()
+    files: tuple[Changed, ...] = ()
+    """Photos and other files at it and at what is its own."""
+    bench: tuple[Changed, ...] = ()
+    """What was done to its pieces at the bench, their serial numbers and lots."""
 
     @property
     def lines(self) -> tuple[Changed, ...]:
         """All of it."""
-        return (*self.facts, *self.parts, *self.place, *self.holes, *self.findings)
+        return (*self.facts, *self.parts, *self.place, *self.holes, *self.findings, *self.files, *self.bench)
 
 
 @dataclass(frozen=True, slots=True)
@@ -130,14 +134,20 @@ def _compared(source: Source, was: Root, now: Root, before: str, after: str) -> 
     style: LengthStyle = next((each for each in LENGTH_STYLES if each == record.settings.length_style), "fraction")
     then = openings_then(source, [old[each][1] for each in otherwise if each in old], record, _NO_CATALOGUE)
     later = openings_then(source, [new[each][1] for each in otherwise if each in new], record, _NO_CATALOGUE)
+    # What one of the two does not hold cannot be told apart from what was not there.
+    told = both_hold_files(was, now)
     found = [
-        _difference(
-            each,
-            then[old[each][1]] if each in old else None,
-            later[new[each][1]] if each in new else None,
-            style,
-        )
+        difference
         for each in otherwise
+        if (
+            difference := _difference(
+                each,
+                _told(then[old[each][1]], told) if each in old else None,
+                _told(later[new[each][1]], told) if each in new else None,
+                style,
+            )
+        )
+        is not None
     ]
     changed = sum(each.kind != "new" for each in found)
     supplies, circuits = (
@@ -156,9 +166,20 @@ def _compared(source: Source, was: Root, now: Root, before: str, after: str) -> 
     )
 
 
+def both_hold_files(was: Root, now: Root) -> bool:
+    """Tell whether both states hold files and bench work: what an earlier version froze does not."""
+    return bool(was.files and now.files)
+
+
+def _told(then: OpeningThen, files: bool) -> OpeningThen:
+    return then if files else replace(then, files=(), pieces=(), asked=())
+
+
 def _difference(
     opening_id: str, was: OpeningThen | None, now: OpeningThen | None, style: LengthStyle
-) -> OpeningDifference:
+) -> OpeningDifference | None:
+    if was == now:
+        return None
     there = now or was
     assert there is not None
     if was is None or now is None:
@@ -171,7 +192,9 @@ def _difference(
         tuple(unshared(_parts(was), _parts(now))),
         tuple(_shown(_places(was, style), _places(now, style))),
         tuple(_shown(_holes(was, style), _holes(now, style))),
-        tuple(_findings(was.findings, now.findings)),
+        (*_findings(was.findings, now.findings), *unshared(_asked(was), _asked(now))),
+        tuple(file_lines(was.files, now.files)),
+        tuple(unshared(_bench(was), _bench(now))),
     )
 
 
@@ -332,7 +355,73 @@ def _lines(findings: Sequence[Finding]) -> dict[str, str]:
     return told
 
 
+def _asked(then: OpeningThen) -> dict[str, str]:
+    found: dict[str, str] = {}
+    for delivery, kind in then.asked:
+        name = f"Question of delivery {delivery}"
+        found[name] = f"{found[name]}, {kind}" if name in found else kind
+    return found
+
+
+def _bench(then: OpeningThen) -> dict[str, str]:
+    names = {point.given.point.id: point.given.point.name for point in then.points}
+    found: dict[str, str] = {}
+    for each in then.pieces:
+        at = f" at {names[each.point_id]}" if names.get(each.point_id) else ""
+        said = [*each.done, *(f"{word} {text}" for word, text in (("serial", each.serial), ("lot", each.lot)) if text)]
+        found[f"Bench, {each.role} {each.part} #{each.number}{at}"] = ", ".join(said) or "nothing on record"
+    return found
+
+
+_HASH_LETTERS: Final = 8
+
+
+def file_lines(was: Sequence[FileThen], now: Sequence[FileThen]) -> Iterable[Changed]:
+    """Yield what is otherwise of the files at things: which hang there, what is in them, in which order."""
+    old, new = ({(each.entity, each.row_id, each.hash): each for each in files} for files in (was, now))
+    gone, come = ([each for key, each in one.items() if key not in two] for one, two in ((old, new), (new, old)))
+    for each in gone:
+        # One of the same name at the same thing took its place.
+        after = next((new for new in come if _placed(new) == _placed(each)), None)
+        if after is not None:
+            come.remove(after)
+        yield Changed(_file_name(each), _content(each), "" if after is None else _content(after))
+    for each in come:
+        yield Changed(_file_name(each), "", _content(each))
+    stays, turned = [key for key in old if key in new], [key for key in new if key in old]
+    for key in stays:
+        called = _file_name(new[key])
+        yield from unshared(_words(old[key], called), _words(new[key], called))
+    if stays != turned:
+        yield Changed("Order of files", *(", ".join(new[key].name for key in keys) for keys in (stays, turned)))
+
+
+def _placed(each: FileThen) -> tuple[str, str, str]:
+    return each.entity, each.row_id, each.name
+
+
+def _file_name(each: FileThen) -> str:
+    thing = each.about or ("" if each.entity == "opening" else each.entity.replace("_", " "))
+    return f"File {each.name}{f' at {thing}' if thing else ''}"
+
+
+def _content(each: FileThen) -> str:
+    # The digits tell two photos of one size apart.
+    return f"{each.size / 1000:,.1f} kB, {each.hash[:_HASH_LETTERS]}"
+
+
+def _words(each: FileThen, called: str) -> dict[str, str]:
+    told = {f"{called}: name": each.name, f"{called}: title": each.title, f"{called}: note": each.note}
+    return {what: text for what, text in told.items() if text}
+
+
 def _others(source: Source, was: Root, now: Root) -> Iterable[Changed]:
+    if bool(was.files) != bool(now.files):
+        yield Changed("Photos, files and bench work", *("held" if root.files else "not held" for root in (was, now)))
+    elif was.files != now.files:
+        yield from file_lines(*(source.one("files", root.files) for root in (was, now)))
+    if was.office and now.office and was.office != now.office:
+        yield Changed("How documents look", "as it was", "otherwise")
     if was.engine != now.engine:
         before, after = (source.one("engine", root.engine) for root in (was, now))
         yield from unshared(_flat("Program", before), _flat("Program", after))

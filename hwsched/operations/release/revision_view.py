@@ -7,16 +7,20 @@ from hwsched.documents.view import OpeningView, ProjectView
 from hwsched.operations.release.holding import held_back
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 from hwsched.survey import OPENING
+from hwsched.values.office import Office
+from hwsched.values.piece import bench_of
 from hwsched.values.revision import OpeningThen, RevisionThen
 
 
-def revision_view(then: RevisionThen) -> ProjectView:
-    """Return a revision as documents see it.
+def revision_view(then: RevisionThen, office: Office | None = None) -> ProjectView:
+    """Return a revision as documents see it, without photos.
 
     Parameters
     ----------
     then : RevisionThen
         As it was frozen.
+    office : Office, optional
+        How its documents look; as by default when left out.
     """
     style: LengthStyle = next((s for s in LENGTH_STYLES if s == then.settings.length_style), "fraction")
     return ProjectView(
@@ -33,7 +37,9 @@ def revision_view(then: RevisionThen) -> ProjectView:
                 each.set_name,
                 each.points,
                 "current" if each.fit is not None else "not-worked-out",
-                held=held_back(each.given.opening.id, each.findings, then.power, ()),
+                bench=bench_of(each.pieces),
+                unheld_by=then.letter if then.files is None else "",
+                held=held_back(each.given.opening.id, each.findings, then.power, each.asked),
             )
             for each in then.openings
         ),
@@ -43,6 +49,7 @@ def revision_view(then: RevisionThen) -> ProjectView:
         power=then.power,
         terms=then.terms,
         level_heights={(level.building, level.level): level.height_m for level in then.levels},
+        office=office or Office(),
     )
 
 

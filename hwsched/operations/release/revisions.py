@@ -94,7 +94,8 @@ def read_revision(project: Project, letter: str, marks: Collection[str] | None =
             info.letter, info.at, info.person, info.purpose, Scope.of(info.scope), root.change_set, root.day,
             source.one("engine", root.engine), record.title, record.settings, record.terms, record.own_fields,
             record.levels, catalogue, own, rules, power.present,
-            _power(source, power), openings,
+            _power(source, power), openings, source.one("files", root.files) if root.files else None,
+            source.one("office", root.office) if root.office else None,
         )  # fmt: skip
 
 
@@ -134,6 +135,9 @@ def openings_then(
             findings[each.findings],
             each.set_name,
             each.own,
+            each.files,
+            each.pieces,
+            each.asked,
         )
         for key, each in found.items()
     }

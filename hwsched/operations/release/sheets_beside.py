@@ -16,6 +16,7 @@ from hwsched.fingerprint import engine
 from hwsched.language import spoken
 from hwsched.operations.beside import Receiver, Sender, command_of, cores, start
 from hwsched.operations.release.opening_sheets import Files, OpeningSheet, Printing, write_sheet
+from hwsched.writing import StoppedWritingError, UnwritableError
 
 _LOG: Final = logging.getLogger(__name__)
 COMMAND: list[str] = command_of("hwsched.operations.release.sheet_worker")
@@ -58,16 +59,20 @@ def write_sheets(
 
     Raises
     ------
-    UnwritableError
-        For a folder that cannot be written.
+    StoppedWritingError
+        For a folder that cannot be written, a disk that is full; says what was written before.
     """
     if workers is None:
         workers = min(cores() - 1, len(sheets) // _EACH, _MOST)
     found = Files()
-    with SheetsBeside(printing, sheets, workers) as turns:
-        while not (cancelled is not None and cancelled()) and turns.one_more():
-            if progress is not None:
-                progress(turns.done, len(sheets))
+    turns = SheetsBeside(printing, sheets, workers)
+    try:
+        with turns:
+            while not (cancelled is not None and cancelled()) and turns.one_more():
+                if progress is not None:
+                    progress(turns.done, len(sheets))
+    except UnwritableError as error:
+        raise StoppedWritingError(error, [path for each in turns.files.values() for path in each.written]) from error
     for place in sorted(turns.files):
         found.add(turns.files[place])
     return found

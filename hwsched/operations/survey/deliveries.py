@@ -16,6 +16,7 @@ from hwsched.exchange.survey.deciding import Settled, settled_key
 from hwsched.exchange.survey.difference import Preview, Undecided
 from hwsched.exchange.survey.facts import SurveyRead
 from hwsched.exchange.survey.left import content_of, undecided_of
+from hwsched.model.bulk import among
 from hwsched.model.errors import MissingRowError, NotUndoableError
 from hwsched.model.journal.fact_words import FactWords
 from hwsched.model.journal.history import Entry, changes_of, entries_of, standing
@@ -77,6 +78,14 @@ _ROWS: Final = (
     .order_by(DELIVERY.c.number, OPEN_QUESTION.c.id)
 )
 
+_KINDS: Final = (
+    select(OPEN_QUESTION.c.opening_id, DELIVERY.c.number, OPEN_QUESTION.c.kind)
+    .join(DELIVERY, OPEN_QUESTION.c.delivery_id == DELIVERY.c.id)
+    .outerjoin(OPENING_TABLE, OPEN_QUESTION.c.opening_id == OPENING_TABLE.c.id)
+    .where(*OPEN, OPEN_QUESTION.c.opening_id.is_not(None))
+    .order_by(DELIVERY.c.number, OPEN_QUESTION.c.id)
+)
+
 
 def read_settled(connection: Connection) -> EarlierAnswers:
     """Return what was decided at earlier deliveries."""
@@ -97,6 +106,24 @@ def read_questions(connection: Connection, delivery: int | None = None) -> list[
     if delivery is not None:
         query = query.where(DELIVERY.c.number == delivery)
     return [OpenQuestion(row.id, row.number, _undecided(row)) for row in connection.execute(query)]
+
+
+def questions_by_opening(
+    connection: Connection, ids: Collection[str] | None = None
+) -> dict[str, tuple[tuple[int, str], ...]]:
+    """Return what is left to be decided of openings that are there: number of the delivery and kind, oldest first.
+
+    Parameters
+    ----------
+    connection : Connection
+        In a transaction.
+    ids : collection of str, optional
+        Openings; all when left out.
+    """
+    found: dict[str, tuple[tuple[int, str], ...]] = {}
+    for opening_id, number, kind in among(connection, _KINDS, OPEN_QUESTION.c.opening_id, ids):
+        found[opening_id] = (*found.get(opening_id, ()), (number, kind))
+    return found
 
 
 def open_questions(project: Project, delivery: int | None = None) -> list[OpenQuestion]:

@@ -41,7 +41,7 @@ KINDS: Final[tuple[Kind, ...]] = (
     Kind("set", HARDWARE_SET, "name"),
 )
 """Things with a name of their own; those of an opening (a leaf, an existing item) are named by its mark and a word."""
-_OF_OPENINGS: Final = {
+OF_OPENINGS: Final = {
     LEAF_TABLE.name: "leaf",
     ITEM_TABLE.name: "existing item",
     LOCK_POINT.name: "lock point",
@@ -113,7 +113,7 @@ def names_of(connection: Connection, things: Collection[Thing]) -> dict[Thing, s
         found.update(
             (Thing(entity, row[0]), f"{prefix}{row[1]}") for row in among(connection, query, kind.table.c.id, ids)
         )
-    for entity, word in _OF_OPENINGS.items():
+    for entity, word in OF_OPENINGS.items():
         table = JOURNALLED[entity]
         ids = [thing.row_id for thing in things if thing.entity == entity]
         query = select(table.c.id, OPENING_TABLE.c.mark).join(OPENING_TABLE, table.c.opening_id == OPENING_TABLE.c.id)

@@ -13,10 +13,11 @@ from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.model.errors import DamagedProjectError, MissingRowError, ValueRefusedError
 from hwsched.model.frozen import RevisionInfo
 from hwsched.model.project import open_project
-from hwsched.model.tables import FROZEN, OPENING_TABLE
+from hwsched.model.tables import FROZEN, OPENING_TABLE, PART
 from hwsched.operations.findings.checking import Checker, check_openings
 from hwsched.operations.findings.waivers import waive
 from hwsched.operations.opening.fitting_openings import fit_openings
+from hwsched.operations.opening.pieces import pieces, record_piece
 from hwsched.operations.parts.catalogue_import import import_catalogue
 from hwsched.operations.parts.cost_terms import set_terms
 from hwsched.operations.power.connecting import connect_openings, set_route
@@ -26,6 +27,7 @@ from hwsched.operations.project.engine import engine_fingerprint
 from hwsched.operations.project.history import redo, undo
 from hwsched.operations.project.settings import set_settings
 from hwsched.operations.release import freezing, frozen_state, project_view
+from hwsched.operations.release.attachments import attach_content, attachments_of, detach
 from hwsched.operations.release.freezing import freeze
 from hwsched.operations.release.frozen_record import (
     Frozen,
@@ -46,6 +48,7 @@ from hwsched.operations.survey.survey_import import import_survey
 from hwsched.paths import SAMPLE
 from hwsched.rules import RULEBOOK
 from hwsched.values import Catalogue, Fit, Item, Leaf, Opening, OpeningInput
+from hwsched.values.piece import AT_BENCH
 from hwsched.values.revision import Scope
 from hwsched.values.terms import CostTerms
 from tests.model.backends import furnished
@@ -411,6 +414,32 @@ def same_both_ways(project, base, scope=None, today=TODAY):
     return len(onto.contents), len(bare.contents)
 
 
+def beside(walk, rng):
+    """Do something to what hangs at openings and parts, or to the bench's record."""
+    project = walk.project
+    opening = rng.choice(walk.openings())
+    held = attachments_of(project)
+    if held and rng.random() < 0.4:
+        one = rng.choice(held)
+        detach(project, [one.id], who=WHO)
+        walk.log.append(f"detach {one.name} of {one.about}")
+    elif rng.random() < 0.6:
+        (entity, row) = rng.choice([("opening", opening), ("leaf", walk.given(opening).leaves[0].id)])
+        if rng.random() < 0.2:
+            with project.reading() as connection:
+                entity, row = "part", connection.execute(select(PART.c.id)).scalar()
+        name = f"{rng.randrange(10**6)}.txt"
+        attach_content(project, entity, row, name, name.encode(), who=WHO)
+        walk.log.append(f"attach {name} to {entity} {row}")
+    else:
+        there = [each for each in pieces(project, opening) if each.role in AT_BENCH]
+        if there:
+            piece = rng.choice(there)
+            done = [word for word in AT_BENCH[piece.role] if rng.random() < 0.5]
+            record_piece(project, opening, piece.id, who=WHO, done=done, serial=rng.choice([None, "", piece.id[:6]]))
+            walk.log.append(f"bench {piece.role} of {opening}: {done}")
+
+
 def same_after_a_check(project, checker, today=TODAY):
     """Whole, and with what that checker found earlier."""
     assert gather(project, Scope(), today, checker=checker).root == gather(project, Scope(), today).root
@@ -522,6 +551,8 @@ def test_random_edits_between_revisions(tmp_path, seed):
     checker, found = Checker(), None
     for number in range(STEPS):
         walk.step()
+        if rng.random() < 0.3:
+            beside(walk, rng)
         if found is None or rng.random() < 0.2:
             found = check_openings(walk.project, checker=checker, today=TODAY)
         if rng.random() > 0.35 and number != STEPS - 1:

@@ -8,13 +8,11 @@ from pypdf import PdfReader
 from hwsched.documents.release.packet import PACKET
 from hwsched.documents.stock.pick_list import quantities
 from hwsched.documents.view import OpeningView
-from hwsched.exchange.survey.left import undecided_of
 from hwsched.operations.findings.checked import WILL_NOT_LAST, Checked
 from hwsched.operations.findings.checking import _waiting, check_openings
-from hwsched.operations.release.holding import by_opening, held_back
+from hwsched.operations.release.holding import held_back
 from hwsched.operations.release.issued_packets import write_down_packets
 from hwsched.operations.release.release_gate import missing, passages
-from hwsched.operations.survey.deliveries import OpenQuestion
 from hwsched.render.pdf import render_pdf
 from hwsched.rules import RULEBOOK
 from hwsched.rules.rule import DEFERS
@@ -137,11 +135,7 @@ def test_an_error_of_the_circuit_that_feeds_an_opening_holds_it(quay, power, hel
 
 
 def test_an_unfinished_question_of_a_survey_holds_the_opening_that_it_is_about():
-    asked = OpenQuestion("q", 3, undecided_of("gone", "M1", "1", {}))
-    nowhere = OpenQuestion("r", 3, undecided_of("renamed", "M2", None, {}))
-    held = by_opening([asked, nowhere])
-    assert list(held) == ["1"]
-    assert held_back("1", (), PowerResult(), held["1"]) == ("unfinished question of delivery 3: gone",)
+    assert held_back("1", (), PowerResult(), [(3, "gone")]) == ("unfinished question of delivery 3: gone",)
 
 
 def test_those_that_pass_go_out_without_the_others(quay):

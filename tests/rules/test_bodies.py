@@ -644,9 +644,9 @@ def test_a_drill_stands_square_behind_its_bit():
 
 
 def test_a_hand_comes_to_the_lead_and_to_what_is_turned_from_the_edge():
-    """A hand at the lead is 1 in across and reaches 3 in out (from memory); a driver lies along x, its hand behind."""
+    """A hand at the lead is 1 in across (from memory); a driver lies along x, its hand behind."""
     (pinch,) = [each for each in new("tool", without=("fastener", "cylinder")) if "plugs" in each.name]
-    assert pinch.solid == Rod((69.85, 1030.0, 0.0), (69.85, 1030.0, -76.2), 25.4)
+    assert pinch.solid == Rod((69.85, 1030.0, 0.0), (69.85, 1030.0, -120.0), 25.4)
     blade, fist = new("usual-tool", holes=(), without=("fastener",))
     assert blade.solid == Rod((0.0, 1000.0, MIDDLE), (-101.6, 1000.0, MIDDLE), 11.0)
     assert numbers(fist.solid) == pytest.approx([-221.6, 941.5, MIDDLE - 53.5, -101.6, 1058.5, MIDDLE + 53.5])
@@ -665,8 +665,8 @@ def test_what_is_on_the_lock_edge_stands_before_it():
 def test_a_gate_lock_has_its_case_outside_and_nuts_inside():
     """90 x 150, bolted 1/2 in from both edges at each corner, a socket of 3/4 in on the nut (from memory)."""
     made = fit(lock_number="GATE", role="lock")
-    case, *nuts = kinds(new_bodies(given(lk=lock("gate")), made), "bolted-on")
-    assert numbers(case.solid) == pytest.approx([24.85, 925.0, THICK, 114.85, 1075.0, THICK + 50.0])
+    lock_case, *nuts = kinds(new_bodies(given(lk=lock("gate")), made), "bolted-on")
+    assert numbers(lock_case.solid) == pytest.approx([24.85, 925.0, THICK, 114.85, 1075.0, THICK + 50.0])
     spots = [(37.55, 937.7), (37.55, 1062.3), (102.15, 937.7), (102.15, 1062.3)]
     assert [each.solid.start[:2] for each in nuts] == [pytest.approx(spot) for spot in spots]
     assert {(each.face, each.solid.diameter_mm) for each in nuts} == {("inside", 19.05)}

@@ -415,36 +415,37 @@ ROWS += [
     # The longest bit goes straight to its hole, 6.35 about its axis; a hole under a closer no bit bores.
     speaks("tool-room", given(items=[closer(1033.0, 60.0)], settings=NO_PINCH), BARE, severity="error", short_mm=3.35),
     boundary("tool-room", given(items=[closer(1036.35, 60.0)], settings=NO_PINCH), BARE),
-    # Thumb and finger that draw the lead out and plug it in are 1 in across, 12.7 about the hole's middle, 3 in out.
+    # Thumb and finger that draw the lead out and plug it in are 1 in across (from memory): 12.7 about the hole.
     speaks("tool-room", given(items=[closer(1042.0, 60.0)]), BARE, words=FINGERS, short_mm=0.7),
     boundary("tool-room", given(items=[closer(1042.7, 60.0)]), BARE),
     boundary("tool-room", given(items=[closer(1042.0, 60.0, face="key")]), BARE),
     # The other leaf's hole, a hole for something else, one in another face than the unit's: no lead is plugged there.
     boundary("tool-room", given(items=[closer(1042.0, 60.0)]), holed(purpose="function")),
     boundary("tool-room", given(items=[closer(1042.0, 60.0)]), holed(leaf="inactive")),
-    # What is on the lock edge lies over the set screw at 1000, blade 11 across; a guard's kind is none that comes off.
-    passes("tool-room", given(items=[guard(1060.0)]), fit(holes=())),
-    speaks("tool-room", given(items=[guard(1050.0)]), fit(holes=()), about="CYL", words=("set screw",), short_mm=5.5),
-    boundary("tool-room", given(items=[guard(1055.5)]), fit(holes=())),
-    speaks("tool-room", given(items=[guard(1055.0)]), fit(holes=()), short_mm=0.5),
-    boundary("tool-room", given(items=[guard(1050.0, "astragal")]), fit(holes=())),
-    boundary("tool-room", given(items=[guard(1050.0, "label")]), fit(holes=())),
-    boundary("tool-room", given(items=[guard(1050.0, disposition="remove")]), fit(holes=())),
+    # What is on the lock edge comes off for the work, a guard or an astragal: a note, as far as it lies over the set
+    # screw at 1000, blade 11 across.
+    boundary("tool-room", given(items=[guard(1050.0)]), fit(holes=())),
+    passes("long-tool", given(items=[guard(1060.0)]), fit(holes=())),
+    speaks("long-tool", given(items=[guard(1050.0)]), fit(holes=()), about="CYL", words=("set screw",), short_mm=5.5),
+    boundary("long-tool", given(items=[guard(1055.5)]), fit(holes=())),
+    speaks("long-tool", given(items=[guard(1054.5)]), fit(holes=()), short_mm=1.0),
     speaks("long-tool", given(items=[guard(1050.0, "astragal")]), fit(holes=()), words=("astragal on the lock edge",)),
-    # A euro cylinder is held from the edge too; a bored lock has nothing there.
+    boundary("long-tool", given(items=[guard(1050.0, "label")]), fit(holes=())),
+    boundary("long-tool", given(items=[guard(1050.0, disposition="remove")]), fit(holes=())),
     # Of a unit in the edge the screws at both ends of its pocket, at 1063.5 and 1412.75.
     speaks(
-        "tool-room", given(items=[guard(1420.0)]), EDGE, about="EDGE", words=("screw of the unit in the lock edge",)
+        "long-tool", given(items=[guard(1420.0)]), EDGE, about="EDGE", words=("screw of the unit in the lock edge",)
     ),
-    boundary("tool-room", given(items=[guard(1240.0)]), EDGE),
+    boundary("long-tool", given(items=[guard(1240.0)]), EDGE),
+    # A euro cylinder is held from the edge too; a bored lock has nothing there.
     speaks(
-        "tool-room",
+        "long-tool",
         given(lk=lock("euro-profile"), items=[guard(1050.0)]),
         fit(lock_number="EURO", holes=()),
         words=("fixing screw",),
     ),
     boundary(
-        "tool-room", given(lk=lock("bored"), items=[guard(1050.0)]), fit(lock_number="BORED", role="lock", holes=())
+        "long-tool", given(lk=lock("bored"), items=[guard(1050.0)]), fit(lock_number="BORED", role="lock", holes=())
     ),
     # What stands farther out than the bit, 269.9, stops the drill behind it too.
     speaks("tool-room", given(items=[closer(1050.0, 300.0)]), BARE, short_mm=8.0),

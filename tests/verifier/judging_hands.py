@@ -1,4 +1,4 @@
-"""Judges whether hands come to what is printed: to nuts, to a thumb turn, to the lead's plug, to the lock edge.
+"""Judges whether hands come to what is printed: to nuts, to a thumb turn and to the lead's plug.
 
 Sizes are the least that surely is in the way:
 
@@ -7,7 +7,6 @@ Sizes are the least that surely is in the way:
 | nut or head of a bolt that passes the leaf | 1/2 in across | 5/16 in nut across its flats, from memory |
 | thumb turn narrower than 1 in | what its longer side sweeps, at most 2 in across | trade usage, from memory |
 | thumb and finger at a lead's hole | 5/8 in across, 2 in out | from memory |
-| blade in the lock edge | 1/4 in across | from memory |
 | bolt of a gate lock | 1/2 in inside the corners of its case | from memory |
 """
 
@@ -16,7 +15,7 @@ from typing import Final
 
 from tests.verifier.bodies import Rod, circle_meets, meet, rects_meet
 from tests.verifier.cells import Cells
-from tests.verifier.judging_tools import COMES_OFF, standing_out
+from tests.verifier.judging_tools import standing_out
 from tests.verifier.standing import INCH, Rect, Standing
 from tests.verifier.violation import Found
 
@@ -24,7 +23,6 @@ NUT_MM: Final = 0.25 * INCH
 TURN_MM: Final = 1.0 * INCH
 PINCH_MM: Final = 0.3125 * INCH
 FINGER_MM: Final = 2.0 * INCH
-BLADE_MM: Final = 0.125 * INCH
 CORNER_MM: Final = 0.5 * INCH
 _BOLTED: Final = ("Pull", "Lever or knob")
 _FACES: Final = {"Inside": "key", "Key side": "inside"}
@@ -38,7 +36,6 @@ def judged(at: Standing) -> Iterable[Found]:
     yield from _nuts(at)
     yield from _turns(at)
     yield from _plug(at)
-    yield from _edge(at)
     yield from _gate(at)
 
 
@@ -100,31 +97,21 @@ def _plug(at: Standing) -> Iterable[Found]:
                     yield ("no-room-for-fingers", {"x_mm": x, "y_mm": y}, f"no fingers at the lead: the {kind.lower()}")
 
 
-def _edge(at: Standing) -> Iterable[Found]:
-    turned = [at.at[1]] if at.locking["kind"] in ("mortise-cylinder", "euro-cylinder") else []
-    if at.place.get("face") == "edge" and at.unit is not None:
-        turned += [at.place["y_mm"], at.place["y_mm"] + at.unit["pocket_length"]]
-    for item, rect in at.items("Lock edge"):
-        if item["kind"] in (*COMES_OFF, "Hinge", "Flush bolt", "Deadbolt", "Lock", "Power transfer"):
-            continue
-        for y in turned:
-            if rect[1] < y + BLADE_MM - 0.05 and y - BLADE_MM + 0.05 < rect[3]:
-                yield ("no-room-at-edge", {"y_mm": y}, f"the {item['kind'].lower()} lies over a screw in the edge")
-
-
 def _gate(at: Standing) -> Iterable[Found]:
     part = at.locking
     if part["kind"] != "gate-lock":
         return
     (x, y), w, h = at.at, part["case_width"] / 2, part["case_height"] / 2
-    case: Rect = (x - w, y - h, x + w, y + h)
+    lock_case: Rect = (x - w, y - h, x + w, y + h)
     for item, rect in at.items("Key side", "Both faces"):
-        if item["kind"] not in _LIES_UNDER and rects_meet(case, rect):
+        if item["kind"] not in _LIES_UNDER and rects_meet(lock_case, rect):
             yield ("gate-case-on-item", {"x_mm": rect[0], "y_mm": rect[1]}, f"the case stands on {_name(item)}")
     if part["mounting"] != "Bolted on":
         return
     spots = [
-        (a, b) for a in (case[0] + CORNER_MM, case[2] - CORNER_MM) for b in (case[1] + CORNER_MM, case[3] - CORNER_MM)
+        (a, b)
+        for a in (lock_case[0] + CORNER_MM, lock_case[2] - CORNER_MM)
+        for b in (lock_case[1] + CORNER_MM, lock_case[3] - CORNER_MM)
     ]
     for item, rect in at.items("Inside", "Both faces"):
         for a, b in spots if item["kind"] not in _LIES_UNDER else ():

@@ -127,6 +127,8 @@ def _handled(opening: Opening) -> None:
         opening.items.append(_item("Pull", face, x, y + up, 25.4, 160.0, 45.0))
     elif opening.mark.startswith(("MO", "EU")) and rng.random() < 0.03:
         opening.items.append(_item("Other", "Lock edge", 0.0, y + rng.choice((0.0, 200.0, -300.0)), 20.0, 150.0, 3.0))
+    for item in opening.items:
+        item["on_leaf"] = opening.leaf().get("leaf")
 
 
 _INSETS: Final = {

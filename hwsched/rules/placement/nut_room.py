@@ -18,7 +18,8 @@ RULE = Rule(
     discipline="placement",
     severity="error",
     basis="common practice: a plate lies flat beside nuts, never on them; sizes from memory, unverified",
-    cure="Move the unit off the nuts; or have flush heads put in, or the pull taken away, and survey its fixings as 0.",
+    cure="Move the unit off the nuts, or have what they hold moved or removed and survey it so; where the bolts end "
+    "flush in this face, place the unit by hand and accept the finding.",
     judge=_judge,
     slot="unit",
     limits=LIMITS,

@@ -501,7 +501,7 @@ def _on_edge(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
             continue
         out = proud_of(kind, item.projection_mm, sizes(given.settings))
         box = Box((-out, y - high / 2, 0.0), (0.0, y + high / 2, thick))
-        name = f"the {kind.replace('-', ' ')} on the lock edge"
+        name = f"the {'item' if kind == 'other' else kind.replace('-', ' ')} on the lock edge"
         yield Body("on-edge", name, box, face="lock-edge", item=kind, carried=of_item(item))
 
 
@@ -685,12 +685,12 @@ def _bolted_on(given: OpeningInput, lock: Item, part: Part, x: float, y: float, 
     wide, high = part.number_of(CASE_WIDTH_MM), part.number_of(CASE_HEIGHT_MM)
     if wide is None or high is None:
         return
-    case, own = Rect(x - wide / 2, y - high / 2, x + wide / 2, y + high / 2), of_centre(lock)
+    lock_case, own = Rect(x - wide / 2, y - high / 2, x + wide / 2, y + high / 2), of_centre(lock)
     name = "the gate lock's case"
-    yield Body("bolted-on", name, _slab(case, "key", thick), part.number, "key", carried=own, made=(wide, high))
+    yield Body("bolted-on", name, _slab(lock_case, "key", thick), part.number, "key", carried=own, made=(wide, high))
     if part.text_of(MOUNTING) == "bolt-on":
         limits = nut_limits(given.settings)
-        for at_x, at_y in corners(case, limits["corner_mm"]):
+        for at_x, at_y in corners(lock_case, limits["corner_mm"]):
             nut = Rod((at_x, at_y, -_PROUD), (at_x, at_y, 0.0), limits["socket_mm"])
             name = "a nut of the gate lock's bolts"
             yield Body("bolted-on", name, nut, part.number, "inside", carried=own, made=(wide, high))

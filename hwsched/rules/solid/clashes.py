@@ -48,7 +48,7 @@ class Pair:
 
 _CUTS: Final[tuple[Kind, ...]] = ("lead-hole", "new-bore", "pocket")
 _HEADS: Final[tuple[Kind, ...]] = ("head", "bolted-on")
-_STANDING: Final = ("on-face", "proud", "on-edge")
+_STANDING: Final = ("on-face", "proud")
 _TOOLS: Final[tuple[Kind, ...]] = ("tool", "usual-tool")
 _IN_LEAF: Final[tuple[Kind, ...]] = ("case", "bore", "spindle", "bolt", "other-lock")
 _LIMITS: Final[tuple[Kind, ...]] = ("beyond-stile", "beyond-leaf")
@@ -91,13 +91,14 @@ TABLE: Final = (
     Pair("", ("way-across",), ("glass",), why="what may be bored or pulled keeps farther off, by another rule"),
     Pair("", ("way-across",), ("beyond-leaf", "beyond-stile"), why="it begins at the hinge edge"),
     Pair("", ("way-across",), ("on-face", "sweep", "stop", *_HEADS, "plate"), why="it is in the leaf, they on a face"),
-    Pair("tool-room", ("tool",), ("proud", "on-edge"), lies_on=COME_OFF),
+    Pair("tool-room", ("tool",), ("proud",), lies_on=COME_OFF),
     Pair("long-tool", ("usual-tool",), ("proud", "on-edge")),
     Pair("", ("screw", *_CUTS, "way-across"), ("proud",), why="they are in the leaf, it stands out of a face"),
     Pair(
         "", ("screw", *_CUTS, "way-across"), ("nut", "on-edge"), why="they keep off the bolts; the edge is asked alone"
     ),
     Pair("", (*_HEADS, "plate"), ("on-edge",), why="they stand on a face, it on the edge"),
+    Pair("", ("tool",), ("on-edge",), why="what is on the edge comes off for the work; a note says so"),
     Pair("", _TOOLS, ("nut",), why="a nut is no higher than the blade before it"),
     Pair("", (*_HEADS, "plate"), ("proud",), why="what stands on one face is held apart in its plane"),
     Pair("", _TOOLS, (*_IN_LEAF, "glass", *_LIMITS), why="a tool stands before the face, they in the leaf or beyond"),

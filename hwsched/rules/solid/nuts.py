@@ -64,8 +64,8 @@ def is_under(fixing: Solid, rects: Iterator[Rect] | list[Rect]) -> bool:
     return any(rect.x0 <= x0 and x1 <= rect.x1 and rect.y0 <= y0 and y1 <= rect.y1 for rect in rects)
 
 
-def corners(case: Rect, corner_mm: float) -> Iterator[tuple[float, float]]:
+def corners(lock_case: Rect, corner_mm: float) -> Iterator[tuple[float, float]]:
     """Yield where the bolts of a lock's case stand."""
-    for x in (case.x0 + corner_mm, case.x1 - corner_mm):
-        yield x, case.y0 + corner_mm
-        yield x, case.y1 - corner_mm
+    for x in (lock_case.x0 + corner_mm, lock_case.x1 - corner_mm):
+        yield x, lock_case.y0 + corner_mm
+        yield x, lock_case.y1 - corner_mm

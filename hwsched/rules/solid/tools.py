@@ -138,15 +138,6 @@ LIMITS: Final = (
         low=0.0,
         high=100.0,
     ),
-    Limit(
-        "finger_mm",
-        76.2,
-        "How far out of the face they reach.",
-        "from memory, unverified, 3 in",
-        unit="mm",
-        low=0.0,
-        high=300.0,
-    ),
 )
 """Of the rule that says whether tools and fingers have room; the other one takes them from there."""
 _RULE: Final = "tool-room"
@@ -211,7 +202,7 @@ def hand(x: float, y: float, z: float, out: float, stands_mm: float, size: Mappi
 def fingers(hole: Hole, thick: float, size: Mapping[str, float]) -> Rod:
     """Return thumb and finger at a lead's hole."""
     z, out = (0.0, -1.0) if hole.face == "inside" else (thick, 1.0)
-    return shank(hole.x_mm, hole.y_mm, z, out, size["finger_mm"], size["pinch_mm"])
+    return shank(hole.x_mm, hole.y_mm, z, out, size["hand_long_mm"], size["pinch_mm"])
 
 
 def at_edge(y: float, z: float, size: Mapping[str, float], *, long: bool) -> Iterator[Rod | Box]:

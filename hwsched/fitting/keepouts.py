@@ -44,12 +44,24 @@ class Surroundings:
     needs: tuple[str, ...]
     carried: tuple[Carried, ...]
     """Of each keep-out the facts of the survey by which it stands there."""
+    unsure: tuple[bool, ...] = ()
+    """Of each keep-out whether it may as well not be there: nobody measured it."""
+
+    def surely(self) -> "Surroundings":
+        """Return what stands there whatever was not measured."""
+        kept = [i for i, unsure in enumerate(self.unsure) if not unsure]
+        return replace(
+            self,
+            keepouts=tuple(self.keepouts[i] for i in kept),
+            carried=tuple(self.carried[i] for i in kept),
+            unsure=tuple(False for _ in kept),
+        )
 
 
 def surroundings(given: OpeningInput, fit: Fit, leaf: Leaf, face: str) -> Surroundings:
     """Return what a unit keeps off on a face, by the rules that guard each thing; a rule switched off guards none."""
     off = given.settings.rules_off
-    found: list[tuple[KeepOut, Carried]] = []
+    found: list[tuple[KeepOut, Carried, bool]] = []
     needs: dict[str, None] = {}
     for item in footprints(given, fit, face):
         for rule in _GUARDS.get(item.kind, ()):
@@ -60,17 +72,24 @@ def surroundings(given: OpeningInput, fit: Fit, leaf: Leaf, face: str) -> Surrou
                 needs.update(dict.fromkeys(item.needs))
                 continue
             limits = limits_of(rule, given.settings)
-            found.append((KeepOut(item.name, moved(item.rect, limits), limits["clearance_mm"]), item.carried))
+            found.append(
+                (KeepOut(item.name, moved(item.rect, limits), limits["clearance_mm"]), item.carried, item.perhaps)
+            )
     # The stop hides a band of the face that closes against it: what stands there hits the frame.
     if _FRAME_STOP_CLEAR.id not in off:
         bands, missing = stop_bands(given, leaf, face)
         needs.update(dict.fromkeys(missing))
         clearance = limits_of(_FRAME_STOP_CLEAR, given.settings)["clearance_mm"]
-        found += [(KeepOut(_STOP, band, clearance), stop_carried(given, leaf, band)) for band in bands]
+        found += [(KeepOut(_STOP, band, clearance), stop_carried(given, leaf, band), False) for band in bands]
     if _NUT_ROOM.id not in off:
         nuts = (body for body in bodies_of(given, fit, ("nut",)) if body.face == face)
-        found += [(KeepOut(body.name, _seen(body), 0.0), body.carried) for body in nuts]
-    return Surroundings(tuple(each for each, _ in found), tuple(needs), tuple(facts for _, facts in found))
+        found += [(KeepOut(body.name, _seen(body), 0.0), body.carried, bool(body.needs)) for body in nuts]
+    return Surroundings(
+        tuple(each for each, _, _ in found),
+        tuple(needs),
+        tuple(facts for _, facts, _ in found),
+        tuple(unsure for _, _, unsure in found),
+    )
 
 
 def _seen(body: Body) -> Rect:

@@ -371,7 +371,7 @@ ROWS += [
         given(lk=lock("gate"), items=[on_gate(69.85, 1085.0, "inside", 100.0)]),
         BOLTED,
         short_mm=6.825,
-        words=("A nut of the gate lock's bolts on the inside face",),
+        words=("A socket on a nut of the gate lock's bolts on the inside face",),
     ),
     boundary("head-clear", given(lk=lock("gate"), items=[on_gate(69.85, 1062.3 + 29.525, "inside", 100.0)]), BOLTED),
     boundary("head-clear", given(lk=lock("gate"), items=[on_gate(69.85, 1085.0, "inside", 100.0)], cat=WELDED), BOLTED),

@@ -483,7 +483,7 @@ def _nuts(given: OpeningInput, leaf: Leaf, face: str, thick: float) -> Iterator[
         if rect is None or face_of(item) != ("key" if face == "inside" else "inside"):
             continue
         needs = NEEDS if item.bolt_inset_mm is None else ()
-        name = f"the nut of {NAMES[item.kind or '']}"
+        name = f"the room for a socket at the nut of {NAMES[item.kind or '']}"
         for fixing in fixings(item, rect, _spindle_x(item, lock, rect), thick, None):
             if not is_under(fixing, under):
                 nut = nut_on_face(fixing, face, thick, _PROUD, socket)
@@ -692,7 +692,7 @@ def _bolted_on(given: OpeningInput, lock: Item, part: Part, x: float, y: float, 
         limits = nut_limits(given.settings)
         for at_x, at_y in corners(lock_case, limits["corner_mm"]):
             nut = Rod((at_x, at_y, -_PROUD), (at_x, at_y, 0.0), limits["socket_mm"])
-            name = "a nut of the gate lock's bolts"
+            name = "a socket on a nut of the gate lock's bolts"
             yield Body("bolted-on", name, nut, part.number, "inside", carried=own, made=(wide, high))
 
 

@@ -15,7 +15,7 @@ from hwsched.rules.reading import lock_item, lock_leaf
 from hwsched.rules.rounding import apart_allowances, in_inches, rounding_mm
 from hwsched.rules.solid.bodies import Body, Kind, depth_of
 from hwsched.rules.solid.clashes import bodies_of, pairs_of
-from hwsched.rules.solid.clearances import less, plate_sizes, swept
+from hwsched.rules.solid.clearances import less, moved, plate_sizes
 from hwsched.rules.solid.footprints import footprints, stop_bands, stop_carried
 from hwsched.rules.solid.off_stop import off_stop_mm
 from hwsched.rules.solid.screws import screw_places
@@ -32,6 +32,7 @@ _STOP: Final = "frame stop"
 _ROUNDS: Final = 4
 _SCREW_BESIDE_HOLE: Final = rule_named("screw-beside-hole")
 SCREW_BESIDE_HOLE: Final = _SCREW_BESIDE_HOLE.id
+_NUT_ROOM: Final = rule_named("nut-room")
 _OF_SCREWS: Final = (rule_named("screw-clear"), rule_named("screw-in-leaf"))
 
 
@@ -43,12 +44,24 @@ class Surroundings:
     needs: tuple[str, ...]
     carried: tuple[Carried, ...]
     """Of each keep-out the facts of the survey by which it stands there."""
+    unsure: tuple[bool, ...] = ()
+    """Of each keep-out whether it may as well not be there: nobody measured it."""
+
+    def surely(self) -> "Surroundings":
+        """Return what stands there whatever was not measured."""
+        kept = [i for i, unsure in enumerate(self.unsure) if not unsure]
+        return replace(
+            self,
+            keepouts=tuple(self.keepouts[i] for i in kept),
+            carried=tuple(self.carried[i] for i in kept),
+            unsure=tuple(False for _ in kept),
+        )
 
 
 def surroundings(given: OpeningInput, fit: Fit, leaf: Leaf, face: str) -> Surroundings:
     """Return what a unit keeps off on a face, by the rules that guard each thing; a rule switched off guards none."""
     off = given.settings.rules_off
-    found: list[tuple[KeepOut, Carried]] = []
+    found: list[tuple[KeepOut, Carried, bool]] = []
     needs: dict[str, None] = {}
     for item in footprints(given, fit, face):
         for rule in _GUARDS.get(item.kind, ()):
@@ -59,15 +72,29 @@ def surroundings(given: OpeningInput, fit: Fit, leaf: Leaf, face: str) -> Surrou
                 needs.update(dict.fromkeys(item.needs))
                 continue
             limits = limits_of(rule, given.settings)
-            rect = swept(item.rect, limits["sweep_deg"]) if "sweep_deg" in limits else item.rect
-            found.append((KeepOut(item.name, rect, limits["clearance_mm"]), item.carried))
+            found.append(
+                (KeepOut(item.name, moved(item.rect, limits), limits["clearance_mm"]), item.carried, item.perhaps)
+            )
     # The stop hides a band of the face that closes against it: what stands there hits the frame.
     if _FRAME_STOP_CLEAR.id not in off:
         bands, missing = stop_bands(given, leaf, face)
         needs.update(dict.fromkeys(missing))
         clearance = limits_of(_FRAME_STOP_CLEAR, given.settings)["clearance_mm"]
-        found += [(KeepOut(_STOP, band, clearance), stop_carried(given, leaf, band)) for band in bands]
-    return Surroundings(tuple(each for each, _ in found), tuple(needs), tuple(facts for _, facts in found))
+        found += [(KeepOut(_STOP, band, clearance), stop_carried(given, leaf, band), False) for band in bands]
+    if _NUT_ROOM.id not in off:
+        nuts = (body for body in bodies_of(given, fit, ("nut",)) if body.face == face)
+        found += [(KeepOut(body.name, _seen(body), 0.0), body.carried, bool(body.needs)) for body in nuts]
+    return Surroundings(
+        tuple(each for each, _, _ in found),
+        tuple(needs),
+        tuple(facts for _, facts, _ in found),
+        tuple(unsure for _, _, unsure in found),
+    )
+
+
+def _seen(body: Body) -> Rect:
+    (x0, y0, _), (x1, y1, _) = body.reach
+    return Rect(x0, y0, x1, y1)
 
 
 def has_rounding(given: OpeningInput, leaf: Leaf, unit: Part, around: Surroundings) -> bool:

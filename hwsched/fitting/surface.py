@@ -4,7 +4,7 @@ Places are calculated in `calc.placement`; what a unit keeps off stands in `keep
 by the rules of the slot.
 """
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Iterator, Mapping, Sequence, Set
 from contextlib import suppress
 from dataclasses import dataclass, replace
 from typing import Final
@@ -125,6 +125,7 @@ def places(
     # Windows beside several screws may share a place.
     found = list({(way.kind, *_rounded(each)): (each, way, ask) for each, way, ask in found}.values())
     if not found:
+        yield from _but_for_unknown(given, bare, unit, leaf, at, span, set())
         nearest = question.bare
         with suppress(InputError):
             nearest = _nearest(question)
@@ -134,9 +135,33 @@ def places(
     for i, (each, way, ask) in enumerate(found):
         rest = _but(others, others[i] or _alternative(question, each))
         yield _built(question, way, ask, each.plate, each.hole, rest), f"{way.pattern.capitalize()}: "
+    had = {(way.kind, *_rounded(each)) for each, way, _ in found}
     # None of them would do: where only screws keep a way from having a place, a shorter one is told of.
     for ask, way, each in _but_for_screws(question, {(way.pattern, way.kind) for _, way, _ in found}):
         yield _built(question, way, ask, each.plate, each.hole), f"{way.pattern.capitalize()}: "
+    yield from _but_for_unknown(given, bare, unit, leaf, at, span, had)
+
+
+def _but_for_unknown(
+    given: OpeningInput,
+    bare: Fit,
+    unit: Part,
+    leaf: Leaf,
+    at: Cavity,
+    span: tuple[float, float],
+    had: Set[object],
+) -> Iterator[tuple[Fit, str]]:
+    """Yield the places that would be there but for what nobody measured: a rule asks for it, and none says no."""
+    question = _question(given, bare, unit, leaf, at, span, surely=True)
+    if question is None:
+        return
+    for ask, group in question.asks:
+        by_name = {way.pattern: way for way in group}
+        with suppress(InputError):
+            for each in place(ask).alternatives:
+                way = by_name[each.pattern]
+                if (way.kind, *_rounded(each)) not in had:
+                    yield _built(question, way, ask, each.plate, each.hole), f"{way.pattern.capitalize()}: "
 
 
 def _by_rounding(
@@ -234,8 +259,13 @@ def _question(
     span: tuple[float, float],
     *,
     loose: bool = False,
+    surely: bool = False,
 ) -> _Question | None:
-    """Put the question; loose: with as much more room as the rounding of the survey leaves open."""
+    """Put the question.
+
+    loose: with as much more room as the rounding of the survey leaves open; surely: with all that may be free where
+    nobody measured, None where there is nothing of that.
+    """
     housing = housing_of(unit)
     if housing is None or leaf.width_mm is None:
         return None
@@ -243,6 +273,10 @@ def _question(
     lock = lock_part(given, bare)
     # Whichever unit it is, the same stands round the same lock, and the same ways lead from it.
     around = last("surroundings", (given, lock), lambda: surroundings(given, bare, leaf, FACE))
+    if surely:
+        if not any(around.unsure):
+            return None
+        around = around.surely()
     if loose and not has_rounding(given, leaf, unit, around):
         return None
     pairs = zip(around.keepouts, around.carried, strict=True)

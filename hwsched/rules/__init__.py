@@ -84,6 +84,7 @@ from hwsched.rules.placement.glazing_clear import RULE as GLAZING_CLEAR
 from hwsched.rules.placement.item_clear import RULE as ITEM_CLEAR
 from hwsched.rules.placement.label_clear import RULE as LABEL_CLEAR
 from hwsched.rules.placement.lever_clear import RULE as LEVER_CLEAR
+from hwsched.rules.placement.nut_room import RULE as NUT_ROOM
 from hwsched.rules.placement.plate_covers_hole import RULE as PLATE_COVERS_HOLE
 from hwsched.rules.placement.plate_on_stile import RULE as PLATE_ON_STILE
 from hwsched.rules.placement.plate_within_leaf import RULE as PLATE_WITHIN_LEAF

@@ -381,9 +381,9 @@ def place(x=30.0, y=1010.0, **facts):
     return Placement(x_mm=x, y_mm=y, **{**usual, **facts})
 
 
-def cable(needed=200.0, available=228.6):
+def cable(needed=200.0, available=228.6, slack_mm=60.0):
     points = ((69.85, 1000.0, 22.0), (69.85, 1000.0, 0.0), (69.85, 1100.0, 0.0))
-    return CablePath(points, needed, available, 60.0)
+    return CablePath(points, needed, available, slack_mm)
 
 
 def hole(diameter=12.7, purpose="cable", **facts):

@@ -66,6 +66,9 @@ IN_LEAF = {
     "pull": [
         ("bolt", Rod((300.0, 1195.0, 0.0), (300.0, 1195.0, THICK), 5 / 16 * INCH)),
         ("bolt", Rod((300.0, 1205.0, 0.0), (300.0, 1205.0, THICK), 5 / 16 * INCH)),
+        # Their nuts on the key face, as broad as a socket of 3/4 in (from memory).
+        ("nut", Rod((300.0, 1195.0, THICK), (300.0, 1195.0, THICK + 50.0), 0.75 * INCH)),
+        ("nut", Rod((300.0, 1205.0, THICK), (300.0, 1205.0, THICK + 50.0), 0.75 * INCH)),
     ],
     # 3/4 in deep into the edge and 1 in wide (from memory; trade tip page), as high as it is.
     "flush-bolt": [("bolt", Box((0.0, 1180.0, MIDDLE - INCH / 2), (0.75 * INCH, 1220.0, MIDDLE + INCH / 2)))],
@@ -174,7 +177,9 @@ def the_case(**facts):
 
 def test_a_pull_is_bolted_at_both_ends():
     found = of_item(lasting_bodies(given(items=[item("pull", 80.0, 1200.0, 30.0, 200.0, face="key")])), "pull")
-    assert [solid.start[1] for _, solid in found] == [1115.0, 1285.0]
+    assert [(kind, solid.start[1]) for kind, solid in found] == [
+        ("bolt", 1115.0), ("bolt", 1285.0), ("nut", 1115.0), ("nut", 1285.0),
+    ]  # fmt: skip
 
 
 def rods(**facts):
@@ -622,7 +627,7 @@ def test_a_drill_stands_square_behind_its_bit():
     """A bit of 1/2 in is 6 in long, 1 in of it in the chuck (from memory): 152.4 - 25.4 - 9.5 stand out of the hole."""
 
     def at(kind, **facts):
-        return new(kind, holes=(hole(**facts),), without=("fastener",))
+        return new(kind, holes=(hole(**{"purpose": "bore", **facts}),), without=("fastener", "cylinder"))
 
     (usual,) = at("usual-tool", tool="twist-drill")
     assert numbers(usual.solid) == pytest.approx([69.85, 1030.0, -117.5, 69.85, 1030.0, -267.5, 56.0])
@@ -638,12 +643,43 @@ def test_a_drill_stands_square_behind_its_bit():
         assert at("tool", **other) == []
 
 
+def test_a_hand_comes_to_the_lead_and_to_what_is_turned_from_the_edge():
+    """A hand at the lead is 1 in across (from memory); a driver lies along x, its hand behind."""
+    (pinch,) = [each for each in new("tool", without=("fastener", "cylinder")) if "plugs" in each.name]
+    assert pinch.solid == Rod((69.85, 1030.0, 0.0), (69.85, 1030.0, -120.0), 25.4)
+    blade, fist = new("usual-tool", holes=(), without=("fastener",))
+    assert blade.solid == Rod((0.0, 1000.0, MIDDLE), (-101.6, 1000.0, MIDDLE), 11.0)
+    assert numbers(fist.solid) == pytest.approx([-221.6, 941.5, MIDDLE - 53.5, -101.6, 1058.5, MIDDLE + 53.5])
+    off = given(lk=lock(case_offset_mm=2.0))
+    assert {each.solid.start[2] for each in new("tool", off, holes=(), without=("fastener",))[::2]} == {MIDDLE + 2.0}
+
+
+def test_what_is_on_the_lock_edge_stands_before_it():
+    guard = item("other", 0.0, 1050.0, 20.0, 100.0, face="edge", projection_mm=3.0)
+    (found,) = kinds(lasting_bodies(given(items=[guard])), "on-edge")
+    assert found.solid == Box((-3.0, 1000.0, 0.0), (0.0, 1100.0, THICK))
+    for other in ({"kind": "hinge"}, {"face": "key"}, {"y_mm": None}, {"height_mm": None}, {"disposition": "remove"}):
+        assert kinds(lasting_bodies(given(items=[replace(guard, **other)])), "on-edge") == []
+
+
+def test_a_gate_lock_has_its_case_outside_and_nuts_inside():
+    """90 x 150, bolted 1/2 in from both edges at each corner, a socket of 3/4 in on the nut (from memory)."""
+    made = fit(lock_number="GATE", role="lock")
+    lock_case, *nuts = kinds(new_bodies(given(lk=lock("gate")), made), "bolted-on")
+    assert numbers(lock_case.solid) == pytest.approx([24.85, 925.0, THICK, 114.85, 1075.0, THICK + 50.0])
+    spots = [(37.55, 937.7), (37.55, 1062.3), (102.15, 937.7), (102.15, 1062.3)]
+    assert [each.solid.start[:2] for each in nuts] == [pytest.approx(spot) for spot in spots]
+    assert {(each.face, each.solid.diameter_mm) for each in nuts} == {("inside", 19.05)}
+    welded = given(lk=lock("gate"), cat=catalogue(GATE={"mounting": "weld-on"}))
+    assert len(kinds(new_bodies(welded, made), "bolted-on")) == 1
+
+
 def test_a_hand_turns_each_screw_behind_its_blade():
     """107 x 117 of room for the hand (from memory), behind a blade of 4 in or 12 in, 11 thick (common practice)."""
-    hands = new("usual-tool", holes=())
+    hands = new("usual-tool", holes=(), without=("cylinder",))
     spots = [(36.0, 1016.0), (104.0, 1016.0), (36.0, 1164.0), (104.0, 1164.0)]
     assert [hand.solid.low for hand in hands] == [(x - 53.5, y - 58.5, -101.6 - 120.0) for x, y in spots]
     assert [hand.solid.high for hand in hands] == [(x + 53.5, y + 58.5, -101.6) for x, y in spots]
-    both = new("tool", holes=())
+    both = new("tool", holes=(), without=("cylinder",))
     assert [each.solid for each in both[1::2]] == [Rod((x, y, 0.0), (x, y, -304.8), 11.0) for x, y in spots]
     assert {each.solid.high[2] for each in both[::2]} == {-304.8}

@@ -26,6 +26,19 @@ def closer(low, proud, **facts):
     return item("closer", 70.0, low + 20.0, 200.0, 40.0, projection_mm=proud, **facts)
 
 
+def guard(middle, kind="other", **facts):
+    """Something 100 high on the lock edge, its middle so high."""
+    return item(kind, 0.0, middle, 20.0, 100.0, face="edge", **facts)
+
+
+def holed(**facts):
+    return replace(BARE, holes=(hole(**facts),))
+
+
+NO_PINCH = Settings(length_style="mm", limits={"tool-room.pinch_mm": 0.0})
+FINGERS = ("A hand that draws the lead out and plugs it in",)
+
+
 def aside(x0, proud):
     """A closer beside the screws of the plate's lower end, its side toward them so far from the lock edge."""
     return item("closer", x0 + 100.0, 1016.0, 200.0, 40.0, projection_mm=proud)
@@ -76,6 +89,11 @@ ROWS = [
     passes("lead-reaches", given(), fit(cable=cable(200.0))),
     speaks("lead-reaches", given(), fit(cable=cable(230.0)), short_mm=1.4, severity="error", about="CYL"),
     boundary("lead-reaches", given(), fit(cable=cable(228.6))),
+    # 1 in of lead is left free to plug it in, slack of the unit or what is over.
+    speaks("lead-reaches", given(), fit(cable=cable(228.6, slack_mm=20.0)), short_mm=5.4, words=("plug it in",)),
+    boundary("lead-reaches", given(), fit(cable=cable(228.6, slack_mm=25.4))),
+    boundary("lead-reaches", given(), fit(cable=cable(203.2, slack_mm=0.0))),
+    speaks("lead-reaches", given(), fit(cable=cable(203.9, slack_mm=0.0)), short_mm=0.7),
     unknown("lead-reaches", given(cat=catalogue(CYL={"lead_mm": None})), fit(), "part CYL.lead_mm"),
     passes("connectors-mate", given(), fit()),
     passes("connectors-mate", given(), fit(fp("lead-extension", "EXT"))),
@@ -395,8 +413,40 @@ ROWS += [
     boundary("long-tool", given(items=[closer(917.5, 110.0)]), fit(holes=())),
     passes("tool-room", given(), fit()),
     # The longest bit goes straight to its hole, 6.35 about its axis; a hole under a closer no bit bores.
-    speaks("tool-room", given(items=[closer(1033.0, 60.0)]), BARE, severity="error", short_mm=3.35),
-    boundary("tool-room", given(items=[closer(1036.35, 60.0)]), BARE),
+    speaks("tool-room", given(items=[closer(1033.0, 60.0)], settings=NO_PINCH), BARE, severity="error", short_mm=3.35),
+    boundary("tool-room", given(items=[closer(1036.35, 60.0)], settings=NO_PINCH), BARE),
+    # Thumb and finger that draw the lead out and plug it in are 1 in across (from memory): 12.7 about the hole.
+    speaks("tool-room", given(items=[closer(1042.0, 60.0)]), BARE, words=FINGERS, short_mm=0.7),
+    boundary("tool-room", given(items=[closer(1042.7, 60.0)]), BARE),
+    boundary("tool-room", given(items=[closer(1042.0, 60.0, face="key")]), BARE),
+    # The other leaf's hole, a hole for something else, one in another face than the unit's: no lead is plugged there.
+    boundary("tool-room", given(items=[closer(1042.0, 60.0)]), holed(purpose="function")),
+    boundary("tool-room", given(items=[closer(1042.0, 60.0)]), holed(leaf="inactive")),
+    # What is on the lock edge comes off for the work, a guard or an astragal: a note, as far as it lies over the set
+    # screw at 1000, blade 11 across.
+    boundary("tool-room", given(items=[guard(1050.0)]), fit(holes=())),
+    passes("long-tool", given(items=[guard(1060.0)]), fit(holes=())),
+    speaks("long-tool", given(items=[guard(1050.0)]), fit(holes=()), about="CYL", words=("set screw",), short_mm=5.5),
+    boundary("long-tool", given(items=[guard(1055.5)]), fit(holes=())),
+    speaks("long-tool", given(items=[guard(1054.5)]), fit(holes=()), short_mm=1.0),
+    speaks("long-tool", given(items=[guard(1050.0, "astragal")]), fit(holes=()), words=("astragal on the lock edge",)),
+    boundary("long-tool", given(items=[guard(1050.0, "label")]), fit(holes=())),
+    boundary("long-tool", given(items=[guard(1050.0, disposition="remove")]), fit(holes=())),
+    # Of a unit in the edge the screws at both ends of its pocket, at 1063.5 and 1412.75.
+    speaks(
+        "long-tool", given(items=[guard(1420.0)]), EDGE, about="EDGE", words=("screw of the unit in the lock edge",)
+    ),
+    boundary("long-tool", given(items=[guard(1240.0)]), EDGE),
+    # A euro cylinder is held from the edge too; a bored lock has nothing there.
+    speaks(
+        "long-tool",
+        given(lk=lock("euro-profile"), items=[guard(1050.0)]),
+        fit(lock_number="EURO", holes=()),
+        words=("fixing screw",),
+    ),
+    boundary(
+        "long-tool", given(lk=lock("bored"), items=[guard(1050.0)]), fit(lock_number="BORED", role="lock", holes=())
+    ),
     # What stands farther out than the bit, 269.9, stops the drill behind it too.
     speaks("tool-room", given(items=[closer(1050.0, 300.0)]), BARE, short_mm=8.0),
     boundary("tool-room", given(items=[closer(1050.0, 269.9)]), BARE),
@@ -410,7 +460,7 @@ ROWS += [
     boundary("tool-room", given(items=[closer(1169.5, 60.0)]), fit(holes=())),
     # A lever, a pull or a plate comes off for the work; where a closer stands must be told.
     boundary("tool-room", given(items=[item("lever", 70.0, 1030.0, 60.0, 40.0)]), BARE),
-    unknown("tool-room", given(items=[closer(1033.0, 60.0, face=None)]), BARE, "existing_item.face"),
+    unknown("tool-room", given(items=[closer(1033.0, 60.0, face=None)], settings=NO_PINCH), BARE, "existing_item.face"),
     passes("bore-in-stile", given(), fit()),
     # A cross bore of 2 1/8 in at 2 3/4 in reaches to 69.85 + 26.9875 = 96.8375.
     speaks(

@@ -89,7 +89,7 @@ COARSE = {("frame-stop-clear", "pin_mm"): 0.5}
 """Limits that move what they decide by a share of themselves only."""
 BEHIND = {("tool-room", "drill_long_mm"), ("tool-room", "hand_long_mm")}
 """Where a drill or a hand ends behind decides nothing: whatever stands that far out has met its front already."""
-BY_OTHERS = {"tool-room": ("tool-room", "long-tool")}
+BY_OTHERS = {"tool-room": ("tool-room", "long-tool"), "nut-room": ("nut-room", "head-clear")}
 """Rules whose limits others take from them too."""
 
 

@@ -333,6 +333,15 @@ ROWS = [
 WIDE_COLLAR = catalogue(COL={"outer_diameter_mm": 40.0})
 
 
+def on_gate(x, y, face="key", w=40.0):
+    """Something 40 high on a gate."""
+    return item("other", x + 20.0 if w == 40.0 else x, y, w, 40.0, face=face)
+
+
+CASE = ("The gate lock's case on the key face",)
+WELDED = catalogue(GATE={"mounting": "weld-on"})
+
+
 def lever(gap, reach=20.0, face="key"):
     """A lever beside the cylinder, its end so far from what reaches to that place."""
     return item("lever", 69.85 + reach + gap + 30.0, 1000.0, 60.0, 20.0, face=face)
@@ -351,6 +360,29 @@ ROWS += [
         short_mm=1.0,
     ),
     speaks("head-clear", given(lk=lock("bored"), items=[lever(-2.0, 40.0, "both")]), BORED, says=2, short_mm=2.0),
+    # A gate lock's case is 90 x 150 on the key face; on the inside its nuts stand 1/2 in within its corners (from
+    # memory), at 37.55 and 102.15, 937.7 and 1062.3, a socket 3/4 in across.
+    passes("head-clear", given(lk=lock("gate"), items=[on_gate(200.0, 1000.0, "both")]), BOLTED),
+    speaks("head-clear", given(lk=lock("gate"), items=[on_gate(109.85, 1000.0)]), BOLTED, short_mm=5.0, words=CASE),
+    boundary("head-clear", given(lk=lock("gate"), items=[on_gate(114.85, 1000.0)]), BOLTED),
+    boundary("head-clear", given(lk=lock("gate"), items=[on_gate(69.85, 1000.0, "inside")]), BOLTED),
+    speaks(
+        "head-clear",
+        given(lk=lock("gate"), items=[on_gate(69.85, 1085.0, "inside", 100.0)]),
+        BOLTED,
+        short_mm=6.825,
+        words=("A socket on a nut of the gate lock's bolts on the inside face",),
+    ),
+    boundary("head-clear", given(lk=lock("gate"), items=[on_gate(69.85, 1062.3 + 29.525, "inside", 100.0)]), BOLTED),
+    boundary("head-clear", given(lk=lock("gate"), items=[on_gate(69.85, 1085.0, "inside", 100.0)], cat=WELDED), BOLTED),
+    # A rose over the nut of a pull on the other face: 80 across, a bolt at 69.85, 1045.
+    speaks(
+        "head-clear",
+        given(lk=lock("bored"), items=[item("pull", 69.85, 1060.0, 20.0, 60.0, bolt_inset_mm=15.0)]),
+        BORED,
+        says=2,
+    ),
+    speaks("head-clear-of-stop", given(opening(hand="LH", frame_stop_mm=30.0), lk=lock("gate")), BOLTED, short_mm=5.15),
     # The reader's face is 44 square: 22 to each side.
     speaks(
         "head-clear",

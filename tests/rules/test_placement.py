@@ -1,5 +1,7 @@
 """Rules of placement: the usual plate covers x 30 to 110, y 1010 to 1170 on the inside face."""
 
+from dataclasses import replace
+
 import pytest
 
 from hwsched.rules import judge, rule_named
@@ -26,6 +28,24 @@ def around(rule, kind, clearance, **speaking):
         unknown(rule, given(items=[item(kind, x=None)]), fit(), "existing_item.x_mm"),
         passes(rule, given(items=[item(kind, 70.0, 1080.0, disposition="remove")]), fit()),
     ]
+
+
+def turn_beside(off, wide, high):
+    """A thumb turn beside the plate, its middle so far from it, 3/16 in besides."""
+    return item("thumb-turn", 110.0 + GAP + off, 1080.0, wide, high)
+
+
+def key_pull(x, height=50.0, **facts):
+    return item("pull", x, 1060.0, 20.0, height, **{"face": "key", **facts})
+
+
+def euro_beside(x, number="EURO"):
+    """A unit beside the lock."""
+    return fit(lock_number=number, placement=place(x, 920.0))
+
+
+NARROW_PLATE = lock("euro-profile", x_mm=69.85, y_mm=1000.0, width_mm=30.0, height_mm=200.0)
+FIXINGS = ("existing_item.bolt_inset_mm",)
 
 
 def at_hole(x, y):
@@ -101,6 +121,43 @@ ROWS = [
     speaks("plate-within-leaf", given(), fit(placement=place(y=1981.6)), short_mm=1.175, about="leaf's top"),
     *around("trim-clear", "trim", GAP),
     *around("thumb-turn-clear", "thumb-turn", GAP),
+    # A turn alone, 20 x 50, sweeps 25 to each side; one of 12 x 30 has fingers in 1 1/2 in; a plate of 40 leaves both
+    # room; of 20 x 200 the turn is 2 in at the most (all from memory). The plate's side stands at 110.
+    boundary("thumb-turn-clear", given(items=[turn_beside(25.0, 20.0, 50.0)]), fit()),
+    speaks("thumb-turn-clear", given(items=[turn_beside(24.5, 20.0, 50.0)]), fit(), short_mm=0.5),
+    boundary("thumb-turn-clear", given(items=[turn_beside(19.05, 12.0, 30.0)]), fit()),
+    speaks("thumb-turn-clear", given(items=[turn_beside(18.05, 12.0, 30.0)]), fit(), short_mm=1.0),
+    boundary("thumb-turn-clear", given(items=[turn_beside(20.0, 40.0, 60.0)]), fit()),
+    boundary("thumb-turn-clear", given(items=[turn_beside(25.4, 20.0, 200.0)]), fit()),
+    speaks("thumb-turn-clear", given(items=[turn_beside(25.0, 20.0, 200.0)]), fit(), short_mm=0.4),
+    # Over it the footprint counts as before: 3/16 in.
+    boundary("thumb-turn-clear", given(items=[item("thumb-turn", 70.0, 985.0 - GAP, 20.0, 50.0)]), fit()),
+    # A euro cylinder's own knob stands on its axis at 69.85, 1000 in a plate of 30 x 200: 19.05 to the side.
+    boundary("thumb-turn-clear", given(lk=NARROW_PLATE), euro_beside(69.85 + 19.05 + GAP)),
+    speaks("thumb-turn-clear", given(lk=NARROW_PLATE), euro_beside(69.85 + 18.05 + GAP), short_mm=1.0),
+    boundary("thumb-turn-clear", given(lk=replace(NARROW_PLATE, thumb_turn=False)), euro_beside(88.0, "HALF")),
+    speaks("thumb-turn-clear", given(lk=replace(NARROW_PLATE, thumb_turn=False)), euro_beside(88.0)),
+    # A pull on the key face is bolted 15 from its ends, at 1050 and 1070 and x 70; a socket is 3/4 in, from memory.
+    passes("nut-room", given(items=[key_pull(300.0)]), fit()),
+    speaks("nut-room", given(items=[key_pull(70.0)]), fit(), severity="error", words=("nut of the pull's bolt",)),
+    boundary("nut-room", given(items=[key_pull(110.0 + 9.525)]), fit()),
+    speaks("nut-room", given(items=[key_pull(119.0)]), fit(), short_mm=0.525),
+    boundary("nut-room", given(items=[key_pull(70.0, bolt_inset_mm=0.0)]), fit()),
+    boundary("nut-room", given(items=[key_pull(70.0, face="inside")]), fit()),
+    boundary("nut-room", given(items=[key_pull(70.0, face="both")]), fit()),
+    boundary("nut-room", given(items=[key_pull(70.0, disposition="remove")]), fit()),
+    unknown("nut-room", given(items=[key_pull(70.0, height=20.0, bolt_inset_mm=None)]), fit(), *FIXINGS),
+    boundary("nut-room", given(items=[key_pull(300.0, bolt_inset_mm=None)]), fit()),
+    # Bolted to a pull or under a push plate on this face, it has no nuts here.
+    boundary("nut-room", given(items=[key_pull(119.0), item("push-plate", 140.0, 1060.0, 60.0, 200.0)]), fit()),
+    speaks("nut-room", given(items=[key_pull(119.0), item("push-plate", 140.0, 1060.0, 60.0, 25.0)]), fit()),
+    # A lever on the key face alone is bolted above and below its spindle.
+    speaks(
+        "nut-room",
+        given(items=[item("lever", 115.0, 1100.0, 20.0, 70.0, face="key", bolt_inset_mm=10.0)]),
+        fit(),
+        words=("nut of the lever's bolt",),
+    ),
     *around("exit-device-clear", "exit-device", 12.7),
     *around("closer-clear", "closer", 25.4),
     *around("glazing-clear", "lite", 12.7),

@@ -414,6 +414,20 @@ CASES: Final[tuple[FixedOpening, ...]] = (
     FixedOpening("collar-on-item", _with(mortise("K1"), existing_item("Pull", "Key side", 69.85, 1090.0, 50.8, 110.0))),
     FixedOpening("head-in-stop", narrow("K2", {"hand": "LH"})),
     FixedOpening(
+        "unit-on-nut",
+        _with(mortise("K3"), existing_item("Pull", "Key side", 69.85, 1175.0, 30.0, 240.0, bolts=20.0)),
+    ),
+    FixedOpening(
+        "unit-in-turn",
+        _with(mortise("K4"), existing_item("Thumb turn", "Inside", 20.0, 1080.0, 12.0, 50.0)),
+    ),
+    FixedOpening(
+        "gate-case-on-item", _with(gate("G3"), existing_item("Pull", "Key side", 50.8, 960.0, 25.0, 160.0, bolts=0.0))
+    ),
+    FixedOpening(
+        "gate-nut-under-item", _with(gate("G4"), existing_item("Pull", "Inside", 50.8, 1010.0, 50.0, 160.0, bolts=0.0))
+    ),
+    FixedOpening(
         "pocket-meets-lite",
         _with(mortise("E1"), existing_item("Lite or vision panel", "Both faces", 90.0, 1300.0, 100.0, 300.0)),
         "in the edge",

@@ -8,7 +8,7 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from typing import Any
 
-from tests.verifier import judging_locks, judging_power, judging_tools, judging_units
+from tests.verifier import judging_hands, judging_locks, judging_power, judging_tools, judging_units
 from tests.verifier.cells import Cells, Opening
 from tests.verifier.standing import Standing, stand
 from tests.verifier.violation import Found
@@ -62,4 +62,5 @@ def _found(at: Standing) -> Iterable[Found]:
     yield from judging_locks.judged(at)
     yield from judging_units.judged(at)
     yield from judging_tools.judged(at)
+    yield from judging_hands.judged(at)
     yield from judging_power.judged(at)

@@ -20,7 +20,7 @@ BLADE_MM: Final = 3.0
 """Half of the blade that turns a No. 6 screw; from memory, unverified."""
 FIST_MM: Final = 40.0
 """Half of a hand round a handle; a clenched hand is 95 across in the MIL-STD-1472 family, from memory."""
-_COMES_OFF: Final = (
+COMES_OFF: Final = (
     "Lever or knob",
     "Thumb turn",
     "Pull",
@@ -38,7 +38,7 @@ def judged(at: Standing) -> Iterable[Found]:
         return
     for face, out in (("inside", -1.0), ("key", 1.0)):
         start = 0.0 if face == "inside" else at.thick
-        standing = [*_standing(at, face, start, out)]
+        standing = [*standing_out(at, face, start, out)]
         if not standing:
             continue
         for bore in at.bores:
@@ -50,9 +50,10 @@ def judged(at: Standing) -> Iterable[Found]:
             yield from _blocked(standing, "screw", (x, y, start), BLADE_MM, start, out, REACH_MM, FIST_MM)
 
 
-def _standing(at: Standing, face: str, start: float, out: float) -> Iterable[tuple[str, Box]]:
+def standing_out(at: Standing, face: str, start: float, out: float) -> Iterable[tuple[str, Box]]:
+    """Yield what stays out of a face while one works there: kind and body."""
     for item, rect in at.items("Inside" if face == "inside" else "Key side", "Both faces"):
-        if item["kind"] in _COMES_OFF or item["kind"] in ("Lite or vision panel", "Louvre"):
+        if item["kind"] in COMES_OFF or item["kind"] in ("Lite or vision panel", "Louvre"):
             continue
         low, high = sorted((start, start + out * (item.get("proud") or 0.0)))
         yield item["kind"], Box((rect[0], rect[1], low), (rect[2], rect[3], high))

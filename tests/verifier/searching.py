@@ -15,7 +15,7 @@ from itertools import combinations_with_replacement, islice
 from math import radians, sin, tan
 from typing import Any, Final
 
-from tests.verifier import judging_locks, judging_power, judging_tools, judging_units
+from tests.verifier import judging_hands, judging_locks, judging_power, judging_tools, judging_units
 from tests.verifier.bodies import Body, Box, Point, Rod, circle_meets, meet
 from tests.verifier.cells import Cells, Opening
 from tests.verifier.held import on_face
@@ -81,6 +81,15 @@ ROD_HOLE_MM: Final = 4.7625
 ROD_GUIDE_MM: Final = 12.7
 LATCH_MM: Final = 25.4
 """Half of what a rod's guides and its latch take of the face; from memory, unverified."""
+SOCKET_MM: Final = 0.375 * INCH
+"""Half of a socket on the nut of a 5/16 in or M8 bolt; from memory, unverified."""
+PINCH_MM: Final = 0.5 * INCH
+FINGER_MM: Final = 3.0 * INCH
+"""Half of thumb and finger about a lead, and how far out of the face they reach; from memory, unverified."""
+FINGERS_MM: Final = 1.5 * INCH
+LONG_TURN_MM: Final = 2.0 * INCH
+"""Across a turn with thumb and finger beside it, where no ring or plate as broad leaves that room; the longest turn;
+from memory, unverified."""
 FREE_FACE_MM: Final = 250.0
 """Beyond it nothing may stand on the face for a raceway over it to be taken as free."""
 _STEP_MM: Final = 8.0
@@ -131,7 +140,13 @@ def search(opening: Opening, parts: dict[str, Cells]) -> Witness | None:
             round(bare.under_head() - part.get("length", 0.0), 1),
             part["plug"],
         )
-        if alike in seen or list(judging_locks.judged(bare)) or _bore_near_glass(bare) or _head_under_lever(bare):
+        if (
+            alike in seen
+            or list(judging_locks.judged(bare))
+            or _on_items(bare)
+            or _bore_near_glass(bare)
+            or _head_under_lever(bare)
+        ):
             continue
         seen.add(alike)
         for number, unit in _of_kind(parts, "surface-unit"):
@@ -149,6 +164,30 @@ def _bore_near_glass(bare: Standing) -> bool:
     """Tell whether a bore that the lock needs comes nearer to glass than the trade cuts."""
     glass = [body for kind, body in bare.bodies() if kind in ("Lite or vision panel", "Louvre")]
     return any(meet(bore.body, body, WIDER_MM["Louvre"]) for bore in bare.bores for body in glass)
+
+
+def _on_items(bare: Standing) -> bool:
+    """Tell whether a gate lock's case, or a socket on its nuts, would stand on what stays."""
+    part, (x, y) = bare.locking, bare.at
+    if part["kind"] != "gate-lock":
+        return False
+    w, h = part["case_width"] / 2, part["case_height"] / 2
+    items = [
+        rect
+        for item, rect in bare.items("Inside", "Key side", "Both faces")
+        if item["kind"] not in ("Trim or escutcheon", "Push plate", "Kick plate")
+    ]
+    return any(x - w < r[2] and r[0] < x + w and y - h < r[3] and r[1] < y + h for r in items)
+
+
+def _hand_at_lead(at: Standing) -> bool:
+    """Tell whether thumb and finger come to each hole for the lead beside all that stands out and stays."""
+    face = at.place["face"]
+    start, out = (0.0, -1.0) if face == "inside" else (at.thick, 1.0)
+    stays = [box for _, box in judging_tools.standing_out(at, face, start, out)]
+    holes = [b.body.start for b in at.bores if b.purpose == "cable" and b.face == face and isinstance(b.body, Rod)]
+    hands = [Rod((x, y, start), (x, y, start + out * FINGER_MM), PINCH_MM) for x, y, _ in holes]
+    return not any(meet(hand, box) for hand in hands for box in stays)
 
 
 def _swept(rect: Rect) -> Rect:
@@ -360,7 +399,13 @@ def _kept_off(bare: Standing) -> list[Rect]:
     turned = any(item["kind"] == "Thumb turn" for item in bare.opening.items)
     if bare.lock.get("thumb_turn") == "yes" and part["kind"] == "mortise-cylinder" and not turned:
         rects.append((x - 15.0, y - 25.0, x + 15.0, y + 25.0))
+    for tx, ty, (x0, y0, x1, y1) in judging_hands.turns(bare):
+        if min(x1 - x0, y1 - y0) < FINGERS_MM:
+            r = max(FINGERS_MM, min(max(x1 - x0, y1 - y0), LONG_TURN_MM)) / 2
+            rects.append((tx - r, ty - r, tx + r, ty + r))
     found += [(x0 - CLEAR_MM, y0 - CLEAR_MM, x1 + CLEAR_MM, y1 + CLEAR_MM) for x0, y0, x1, y1 in rects]
+    sockets = judging_hands.nuts(bare, "inside")
+    found += [(x - SOCKET_MM, y - SOCKET_MM, x + SOCKET_MM, y + SOCKET_MM) for _, x, y in sockets]
     return found
 
 
@@ -670,6 +715,8 @@ def _sound(at: Standing) -> bool:
         and all(family == "narrow-lead-through-case" for family, _, _ in judging_units.judged(at))
         and not any(family == "rated-unlisted" for family, _, _ in judging_locks.judged(at))
         and not any(judging_tools.judged(at))
+        and not any(judging_hands.judged(at))
+        and _hand_at_lead(at)
     )
 
 

@@ -59,6 +59,7 @@ def survey(rng: Random, parts: dict[str, Cells], count: int, first: int = 1, bla
         if form == "mortise" and not any(item["kind"] == "Lever or knob" for item in drawn.items):
             # Where trim stands nothing would say where it ends.
             drawn.lock["trim_inside"] = drawn.lock["trim_key"] = 0.0
+        _handled(drawn)
         _fixed(drawn)
         if rng.random() < blanks:
             _leave_open(rng, drawn)
@@ -115,6 +116,19 @@ def _fixed(opening: Opening) -> None:
                 item["rod_ends"] = rng.choice(("Up and down", "Up only"))
         if rng.random() < 0.03:
             opening.blank.add(f"item{i}.{rng.choice([name for name in _OF_FIXED if name in item])}")
+
+
+def _handled(opening: Opening) -> None:
+    """Let some gates have a pull beside or over the lock's place, and a few lock edges a guard; from the mark alone."""
+    rng = Random(f"handled {opening.mark}")
+    x, y = opening.lock.get("backset") or 0.0, opening.lock["y"]
+    if opening.mark.startswith("GA") and rng.random() < 0.3:
+        up, face = rng.choice((-260.0, -180.0, -90.0, 150.0, 220.0)), rng.choice(("Inside", "Key side"))
+        opening.items.append(_item("Pull", face, x, y + up, 25.4, 160.0, 45.0))
+    elif opening.mark.startswith(("MO", "EU")) and rng.random() < 0.03:
+        opening.items.append(_item("Other", "Lock edge", 0.0, y + rng.choice((0.0, 200.0, -300.0)), 20.0, 150.0, 3.0))
+    for item in opening.items:
+        item["on_leaf"] = opening.leaf().get("leaf")
 
 
 _INSETS: Final = {

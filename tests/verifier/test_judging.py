@@ -178,6 +178,13 @@ WRONG = (
     ("mortise", "unit-on-lite", beside(*LITE, 160.0, 1100.0, 100.0, 100.0)),
     ("mortise", "unit-on-label", beside("Fire label", "Inside", 70.0, 1130.0, 20.0, 20.0)),
     ("mortise", "unit-on-item", beside("Thumb turn", "Inside", 69.85, 1130.0, 20.0, 20.0)),
+    # The plate ends at 110.85; a nut is 12.7 across, a turn of 20 x 50 sweeps 25, fingers are 15.9 across.
+    ("mortise", "unit-on-nut", pull_bolted_at(117.0, 1008.0)),
+    ("mortise", "unit-in-turn", beside("Thumb turn", "Inside", 135.65, 1080.0, 20.0, 50.0)),
+    ("mortise", "no-room-for-fingers", beside("Closer", "Inside", 69.85, 1043.7, 30.0, 40.0, proud=60.0)),
+    # The gate lock's case is 50 x 160 at 50.8, 950: its bolts at 38.5 and 63.1, 882.7 and 1017.3.
+    ("gate", "gate-case-on-item", beside("Other", "Key side", 95.7, 950.0, 40.0, 40.0)),
+    ("gate", "gate-nut-under-item", beside("Pull", "Inside", 79.35, 1017.3, 20.0, 60.0)),
     # A collar of 41 at 1016 reaches from 995.5 to 1036.5 and from 49.35 to 90.35.
     ("mortise", "collar-on-item", beside("Pull", "Key side", 69.85, 1060.0, 50.0, 47.2)),
     ("mortise", "head-in-stop", facts(hand="LH", stop=49.5)),
@@ -305,6 +312,19 @@ KEPT = (
     ("mortise", "lead-hole-uncovered", move(0.0, 7.6)),
     ("mortise", "plate-off-leaf", move(-34.85, 0.0)),
     ("mortise", "plate-in-stop", facts(stop=34.8)),
+    ("mortise", "unit-on-nut", pull_bolted_at(117.3, 1008.0)),
+    ("mortise", "unit-on-nut", beside("Pull", "Inside", 117.0, 1095.3, 10.0, 200.0, bolts=12.7)),
+    (
+        "mortise",
+        "unit-on-nut",
+        all_of(pull_bolted_at(117.0, 1008.0), beside("Push plate", "Inside", 140.0, 1080.0, 50.0, 400.0)),
+    ),
+    ("mortise", "unit-in-turn", beside("Thumb turn", "Inside", 135.95, 1080.0, 20.0, 50.0)),
+    ("mortise", "unit-in-turn", beside("Thumb turn", "Inside", 128.0, 1080.0, 26.0, 50.0)),
+    ("mortise", "no-room-for-fingers", beside("Closer", "Inside", 69.85, 1044.1, 30.0, 40.0, proud=60.0)),
+    ("mortise", "no-room-for-fingers", beside("Closer", "Key side", 69.85, 1043.7, 30.0, 40.0, proud=60.0)),
+    ("gate", "gate-case-on-item", beside("Other", "Key side", 95.9, 950.0, 40.0, 40.0)),
+    ("gate", "gate-nut-under-item", beside("Pull", "Inside", 79.6, 1017.3, 20.0, 60.0)),
     ("mortise", "collar-on-item", beside("Pull", "Key side", 69.85, 1060.0, 50.0, 47.0)),
     ("mortise", "unit-hits-stop-in-swing", all_of(facts(stop=31.5), lambda a: a.part("unit").update(depth=38.0))),
     # 42 above: 34.4 less 9.5 are 24.9, over the widest collar's 22.2.

@@ -18,6 +18,15 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         yield unknown((f"part {lock.number}.lead_mm",), lock.number)
     elif cable is not None:
         spare = cable.available_mm - cable.length_mm
+        free = max(spare, 0.0) + cable.slack_mm
+        if free < limits["hand_mm"] - TOUCH_MM:
+            short = limits["hand_mm"] - free
+            yield Verdict(
+                f"{length(given, free)} of lead is left free at the unit; to plug it in before the unit closes over it "
+                f"{length(given, limits['hand_mm'])} is needed, short by {length(given, short)}.",
+                values={"free_mm": free, "needed_mm": limits["hand_mm"], "short_mm": short},
+                about=lock.number,
+            )
         if spare < limits["spare_mm"] - TOUCH_MM:
             short = limits["spare_mm"] - spare
             yield Verdict(
@@ -33,7 +42,7 @@ RULE = Rule(
     title="Lead reaches the unit",
     discipline="cable",
     severity="error",
-    basis="the catalogue's lead against the way that it takes; common practice for slack and hand",
+    basis="the catalogue's lead against the way that it takes; practice for slack; room to plug it in from memory",
     cure="Take a lead extension whose plugs mate, a part with a longer lead, or a nearer place.",
     judge=_judge,
     slot="unit",
@@ -46,6 +55,15 @@ RULE = Rule(
             unit="mm",
             low=0.0,
             high=3000.0,
+        ),
+        Limit(
+            "hand_mm",
+            25.4,
+            "Lead, slack included, that must be free at the unit so that thumb and finger plug it in.",
+            "from memory, unverified, 1 in",
+            unit="mm",
+            low=0.0,
+            high=300.0,
         ),
     ),
 )

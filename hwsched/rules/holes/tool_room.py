@@ -1,4 +1,4 @@
-"""Rule: drill and screwdriver come square to each hole and screw: nothing that stays stands in their straight way."""
+"""Rule: drill, screwdriver and fingers come square to each hole and screw: nothing that stays is in their way."""
 
 from collections.abc import Iterable
 
@@ -14,7 +14,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
 
 RULE = Rule(
     id="tool-room",
-    title="Room for drill and screwdriver",
+    title="Room for drill, screwdriver and hand",
     discipline="holes",
     severity="error",
     basis="geometry; sizes of tools and hands common practice or from memory, unverified",

@@ -13,7 +13,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
 
 RULE = Rule(
     id="head-clear",
-    title="Head, collar and rose clear of what stands on the face",
+    title="Head, collar, rose or gate lock clear of what stands on the face",
     discipline="lock-and-cylinder",
     severity="error",
     basis="geometry; common practice",

@@ -12,7 +12,7 @@ KINDS: Final = ("label", "viewer")
 
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    return near(given, fit, KINDS, limits["clearance_mm"])
+    return near(given, fit, KINDS, limits)
 
 
 RULE = Rule(

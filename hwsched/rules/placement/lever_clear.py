@@ -13,7 +13,7 @@ KINDS: Final = ("lever",)
 
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    return near(given, fit, KINDS, limits["clearance_mm"], limits["sweep_deg"])
+    return near(given, fit, KINDS, limits)
 
 
 RULE = Rule(

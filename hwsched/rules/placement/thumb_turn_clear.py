@@ -1,10 +1,11 @@
-"""Rule: unit clear of a thumb turn."""
+"""Rule: unit clear of a thumb turn and of the fingers that turn it."""
 
 from collections.abc import Iterable
 from typing import Final
 
-from hwsched.rules.rule import Limit, Limits, Rule, Verdict
+from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.solid.clearances import near
+from hwsched.rules.solid.turns import LIMITS
 from hwsched.values import Fit, OpeningInput
 
 KINDS: Final = ("thumb-turn",)
@@ -12,28 +13,18 @@ KINDS: Final = ("thumb-turn",)
 
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    return near(given, fit, KINDS, limits["clearance_mm"])
+    return near(given, fit, KINDS, limits)
 
 
 RULE = Rule(
     id="thumb-turn-clear",
-    title="Unit clear of a thumb turn",
+    title="Unit clear of a thumb turn and fingers round it",
     discipline="placement",
     severity="error",
-    basis="common practice",
+    basis="common practice; room for fingers and length of a turn from memory, unverified",
     cure="Place the unit higher or beside it, or replace the thumb turn.",
     judge=_judge,
     slot="unit",
     guards=KINDS,
-    limits=(
-        Limit(
-            "clearance_mm",
-            3 / 16 * 25.4,
-            "Least distance of the unit from a thumb turn.",
-            "common practice, 3/16 in",
-            unit="mm",
-            low=0.0,
-            high=200.0,
-        ),
-    ),
+    limits=LIMITS,
 )

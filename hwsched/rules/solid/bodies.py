@@ -11,6 +11,8 @@ from math import atan, cos, degrees, inf, radians, sin, tan
 from typing import Final, Literal
 
 from hwsched.attributes.of_parts import (
+    CASE_HEIGHT_MM,
+    CASE_WIDTH_MM,
     CROSS_BORE_MM,
     DEPTH_MM,
     EDGE_BORE_MM,
@@ -20,6 +22,7 @@ from hwsched.attributes.of_parts import (
     HEAD_DIAMETER_MM,
     HOLE_MM,
     LENGTH_MM,
+    MOUNTING,
     OUTER_DIAMETER_MM,
     SCREW_SEAT_MM,
     SIZE,
@@ -63,26 +66,32 @@ from hwsched.rules.solid.footprints import (
 )
 from hwsched.rules.solid.housing import housing_rect
 from hwsched.rules.solid.levers import sweep_deg
+from hwsched.rules.solid.nuts import corners, is_bolted, is_under, nut_limits
+from hwsched.rules.solid.nuts import on_face as nut_on_face
 from hwsched.rules.solid.screws import screw_places
-from hwsched.rules.solid.tools import at_hole, at_screw, is_square, proud_of, sizes
+from hwsched.rules.solid.tools import at_edge, at_hole, at_screw, fingers, is_square, proud_of, sizes
+from hwsched.rules.solid.turns import half_mm, turn_limits
 from hwsched.rules.wording import length
 from hwsched.values import Fit, Hole, Item, Leaf, OpeningInput, Part
 
 Kind = Literal[
     "case", "bore", "spindle", "bolt", "glass", "other-lock", "on-face", "sweep", "stop", "beyond-stile", "beyond-leaf",
-    "proud", "screw", "lead-hole", "new-bore", "pocket", "way-across", "head", "plate", "tool", "usual-tool",
+    "proud", "nut", "on-edge", "screw", "lead-hole", "new-bore", "pocket", "way-across", "head", "bolted-on", "plate",
+    "tool", "usual-tool",
 ]  # fmt: skip
 EXISTING: Final[tuple[Kind, ...]] = (
     "case", "bore", "spindle", "bolt", "glass", "other-lock", "on-face", "sweep", "stop", "beyond-stile", "beyond-leaf",
-    "proud",
+    "proud", "nut", "on-edge",
 )  # fmt: skip
-"""What stands there already, the leaf's own limits included; what is on a face as a plane and, proud, as a solid."""
+"""What stands there already, the leaf's own limits included; what is on a face as a plane and, proud, as a solid; on
+the other face the nuts of what is bolted through the leaf, as broad as the socket that turns them."""
 NEW: Final[tuple[Kind, ...]] = (
-    "screw", "lead-hole", "new-bore", "pocket", "way-across", "head", "plate", "tool", "usual-tool",
+    "screw", "lead-hole", "new-bore", "pocket", "way-across", "head", "bolted-on", "plate", "tool", "usual-tool",
 )  # fmt: skip
 """What comes in: a screw, a hole or channel for the lead, a bore for the lock, an in-edge unit's pocket, a way for the
-supply's wire from the hinge edge, a head, collar or rose on a face, a unit's plate; and for the time of the work what
-bores and drives: what must come to each hole and screw in any case, and what one has at hand."""
+supply's wire from the hinge edge, a head, collar or rose on a face, a lock that is bolted on with its nuts on the other
+face, a unit's plate; and for the time of the work what bores and drives, and fingers: what must come to each hole and
+screw in any case, and what one has at hand."""
 
 _FACE: Final = ("existing_item.face",)
 """What is missing of an item that may stand on either face."""
@@ -96,6 +105,8 @@ _PROUD: Final = 50.0
 """Depth of what stands on a face: faces are compared as planes, so that it only has to be there [mm]."""
 _IN_LEAF: Final = ("lite", "louvre")
 """Kinds of item that take the leaf's place."""
+_NOT_ON_EDGE: Final = ("hinge", "label", "lock", "deadbolt", "flush-bolt")
+"""Kinds of item that lie flush in an edge, or stand in the other one."""
 _TURNED: Final = ("thumb-turn", "lever")
 """Kinds of item with a spindle from the face into the lock."""
 _ENTERS: Final = {
@@ -178,6 +189,7 @@ def lasting_bodies(given: OpeningInput) -> tuple[Body, ...]:
         *_of_items(given, leaf, thick),
         *_of_devices(given, leaf, thick),
         *_on_faces(given, leaf, thick),
+        *_on_edge(given, leaf, thick),
         *_limits(given, leaf),
     )
 
@@ -405,7 +417,9 @@ def _on_faces(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
                     carried=found.carried,
                 )
                 yield _proud(given, found, face, thick)
+        yield from _nuts(given, leaf, face, thick)
         yield from _sweeps(given, leaf, face, thick)
+        yield from _turns(given, face, thick)
         bands, needs = stop_bands(given, leaf, face)
         if needs and given.opening.form != "pair":
             # Whether one stands there, or how wide, nobody told: at the lock edge it counts as wide as it can be.
@@ -445,6 +459,50 @@ def _sweeps(given: OpeningInput, leaf: Leaf, face: str, thick: float) -> Iterato
             rod, needs = Rod((x, y, z), end, bar), _FACE if face_unknown(item) else ()
             carried = of_item(item)
             yield Body("sweep", "the lever as it is turned", rod, face=face, item="lever", needs=needs, carried=carried)
+
+
+def _turns(given: OpeningInput, face: str, thick: float) -> Iterator[Body]:
+    """Yield what thumb turns sweep with fingers round them."""
+    limits = turn_limits(given.settings)
+    z = 0.0 if face == "inside" else thick
+    for found in footprints(given, Fit("to-measure"), face):
+        half = half_mm(found.rect, limits) if found.kind == "thumb-turn" and found.rect is not None else 0.0
+        if found.rect is not None and half > 0:
+            x, y = (found.rect.x0 + found.rect.x1) / 2, (found.rect.y0 + found.rect.y1) / 2
+            rod = Rod((x, y, z), (x, y, z + (-_PROUD if face == "inside" else _PROUD)), 2 * half)
+            name, needs = "the thumb turn with fingers round it", (found.needs or _FACE) if found.perhaps else ()
+            yield Body("sweep", name, rod, face=face, item="thumb-turn", needs=needs, carried=found.carried)
+
+
+def _nuts(given: OpeningInput, leaf: Leaf, face: str, thick: float) -> Iterator[Body]:
+    """Yield where bolts of what stands on the other face alone have their nuts, unless under something else."""
+    lock, socket = lock_item(given), nut_limits(given.settings)["socket_mm"]
+    under = [found.rect for found in footprints(given, Fit("to-measure"), face) if found.rect is not None]
+    for item in given.items:
+        rect = rectangle(item) if is_bolted(item) and remains(item) and on_leaf(item, leaf) else None
+        if rect is None or face_of(item) != ("key" if face == "inside" else "inside"):
+            continue
+        needs = NEEDS if item.bolt_inset_mm is None else ()
+        name = f"the room for a socket at the nut of {NAMES[item.kind or '']}"
+        for fixing in fixings(item, rect, _spindle_x(item, lock, rect), thick, None):
+            if not is_under(fixing, under):
+                nut = nut_on_face(fixing, face, thick, _PROUD, socket)
+                kind, carried = item.kind or "", of_item(item)
+                yield Body("nut", name, nut, face=face, item=kind, needs=needs, carried=carried)
+
+
+def _on_edge(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
+    """Yield what stands on the lock edge before what is in it."""
+    for item in given.items:
+        if item is lock_item(given) or not remains(item) or not on_leaf(item, leaf) or face_of(item) != "edge":
+            continue
+        y, high, kind = item.y_mm, item.height_mm, item.kind or "other"
+        if kind in _NOT_ON_EDGE or y is None or high is None:
+            continue
+        out = proud_of(kind, item.projection_mm, sizes(given.settings))
+        box = Box((-out, y - high / 2, 0.0), (0.0, y + high / 2, thick))
+        name = f"the {'item' if kind == 'other' else kind.replace('-', ' ')} on the lock edge"
+        yield Body("on-edge", name, box, face="lock-edge", item=kind, carried=of_item(item))
 
 
 def _slab(rect: Rect, face: str, thick: float) -> Box:
@@ -610,6 +668,9 @@ def head_bodies(given: OpeningInput, fit: Fit) -> Iterator[Body]:
             face = Rect(x - wide / 2, y - high / 2, x + wide / 2, y + high / 2)
             yield head("the reader's face", _slab(face, "key", thick), "key", wide, high)
         return
+    if part.kind == "gate-lock":
+        yield from _bolted_on(given, lock, part, x, y, thick)
+        return
     collar = in_role(given, fit, "collar")
     sizes = [part.number_of(HEAD_DIAMETER_MM), collar.number_of(OUTER_DIAMETER_MM) if collar is not None else None]
     widest = max((size for size in sizes if size is not None), default=None)
@@ -617,6 +678,22 @@ def head_bodies(given: OpeningInput, fit: Fit) -> Iterator[Body]:
         name = "the cylinder's collar" if collar is not None and sizes[1] == widest else "the cylinder's head"
         end: Vector = (x, y, thick + _PROUD)
         yield head(name, Rod((x, y, thick), end, widest), "key", widest)
+
+
+def _bolted_on(given: OpeningInput, lock: Item, part: Part, x: float, y: float, thick: float) -> Iterator[Body]:
+    """Yield a gate lock's case on the key face, and on the inside the nuts of its bolts."""
+    wide, high = part.number_of(CASE_WIDTH_MM), part.number_of(CASE_HEIGHT_MM)
+    if wide is None or high is None:
+        return
+    lock_case, own = Rect(x - wide / 2, y - high / 2, x + wide / 2, y + high / 2), of_centre(lock)
+    name = "the gate lock's case"
+    yield Body("bolted-on", name, _slab(lock_case, "key", thick), part.number, "key", carried=own, made=(wide, high))
+    if part.text_of(MOUNTING) == "bolt-on":
+        limits = nut_limits(given.settings)
+        for at_x, at_y in corners(lock_case, limits["corner_mm"]):
+            nut = Rod((at_x, at_y, -_PROUD), (at_x, at_y, 0.0), limits["socket_mm"])
+            name = "a socket on a nut of the gate lock's bolts"
+            yield Body("bolted-on", name, nut, part.number, "inside", carried=own, made=(wide, high))
 
 
 def unit_bodies(given: OpeningInput, fit: Fit) -> Iterator[Body]:
@@ -645,12 +722,36 @@ def tool_bodies(given: OpeningInput, fit: Fit, *, long: bool) -> Iterator[Body]:
             name = f"{'a drill on its longest bit' if long else 'an ordinary drill'} at the {hole.name}"
             for rod in at_hole(hole, thick, size, long=long):
                 yield Body(kind, name, rod, hole.name, hole.face, carried=own, made=(hole.diameter_mm,))
+    place = fit.placement
+    for hole in fit.holes if long and place is not None else ():
+        if hole.purpose == "cable" and hole.leaf == leaf_name(leaf) and place is not None and hole.face == place.face:
+            # The lead is drawn out of its hole and plugged in before the unit closes over it.
+            rod, name = fingers(hole, thick, size), "a hand that draws the lead out and plugs it in"
+            yield Body(kind, name, rod, hole.name, hole.face, carried=own, made=(hole.diameter_mm,))
+    for about, name, y, z in _edge_screws(given, fit, leaf, thick):
+        which = "a screwdriver with its longest blade" if long else "an ordinary screwdriver"
+        for solid in at_edge(y, z, size, long=long):
+            yield Body(kind, f"{which} at {name}", solid, about, "lock-edge", carried=own)
     for screw in screws_of(given, fit, thick):
         if isinstance(screw.solid, Rod):
             which = "a screwdriver with its longest blade" if long else "an ordinary screwdriver"
             name, (x, y, _) = f"{which} at {screw.name}", screw.solid.start
             for solid in at_screw(x, y, screw.face, thick, size, long=long):
                 yield Body(kind, name, solid, screw.about, screw.face, carried=own, made=screw.made)
+
+
+def _edge_screws(given: OpeningInput, fit: Fit, leaf: Leaf, thick: float) -> Iterator[tuple[str, str, float, float]]:
+    """Yield what is turned from the lock edge: part, name, height and place across the leaf."""
+    lock, part, unit, place = lock_item(given), lock_part(given, fit), unit_part(given, fit), fit.placement
+    if lock is not None and part is not None and lock.cylinder_height_mm is not None:
+        middle = thick / 2 + (lock.case_offset_mm or 0.0)
+        if part.kind == "mortise-cylinder":
+            yield part.number, "the cylinder's set screw, from the lock edge", lock.cylinder_height_mm, middle
+        elif part.kind == "euro-cylinder":
+            yield part.number, "the cylinder's fixing screw, from the lock edge", lock.cylinder_height_mm, middle
+    if unit is not None and place is not None and place.face == "edge" and place.leaf == leaf_name(leaf):
+        for y in (place.y_mm, place.y_mm + place.height_mm):
+            yield unit.number, "a screw of the unit in the lock edge", y, thick / 2
 
 
 def drill_angle_deg(hole: Hole) -> float:

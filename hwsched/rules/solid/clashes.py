@@ -47,6 +47,7 @@ class Pair:
 
 
 _CUTS: Final[tuple[Kind, ...]] = ("lead-hole", "new-bore", "pocket")
+_HEADS: Final[tuple[Kind, ...]] = ("head", "bolted-on")
 _STANDING: Final = ("on-face", "proud")
 _TOOLS: Final[tuple[Kind, ...]] = ("tool", "usual-tool")
 _IN_LEAF: Final[tuple[Kind, ...]] = ("case", "bore", "spindle", "bolt", "other-lock")
@@ -55,9 +56,9 @@ TABLE: Final = (
     Pair("screw-clear", ("screw",), ("case", "bore", "spindle", "bolt", "other-lock")),
     Pair("screw-beside-hole", ("screw",), _CUTS),
     Pair("screw-in-leaf", ("screw",), ("glass", "beyond-stile", "beyond-leaf")),
-    Pair("head-clear", ("head",), ("sweep",)),
-    Pair("head-clear", ("head",), ("on-face",), lies_on=("trim", "push-plate", "kick-plate")),
-    Pair("head-clear-of-stop", ("head",), ("stop",)),
+    Pair("head-clear", _HEADS, ("sweep", "nut")),
+    Pair("head-clear", _HEADS, ("on-face",), lies_on=("trim", "push-plate", "kick-plate")),
+    Pair("head-clear-of-stop", _HEADS, ("stop",)),
     Pair("head-on-leaf", ("head",), ("glass", "beyond-stile", "beyond-leaf")),
     Pair("hole-clear", _CUTS, ("spindle", "bolt")),
     Pair("hole-clear-of-lock", _CUTS, ("other-lock",)),
@@ -70,7 +71,8 @@ TABLE: Final = (
     Pair("glazing-clear", ("plate",), ("glass",)),
     Pair("item-clear", ("plate",), ("on-face",)),
     Pair("lever-clear", ("plate",), ("sweep",)),
-    Pair("trim-clear", ("plate",), ("head",)),
+    Pair("trim-clear", ("plate",), _HEADS),
+    Pair("nut-room", ("plate",), ("nut",)),
     Pair(
         "", ("plate",), ("case", "bore", "spindle", "bolt", "other-lock"), why="it stands on the face, they in the leaf"
     ),
@@ -78,23 +80,31 @@ TABLE: Final = (
     Pair("", ("screw", *_CUTS), ("on-face", "sweep", "stop"), why="they are in the leaf, the others on a face"),
     Pair("", _CUTS, ("case", "bore"), why="the hole for the lead comes into the lock, the new bore enlarges the old"),
     Pair("", ("new-bore", "pocket"), ("beyond-leaf",), why="a bore or pocket begins at an edge"),
-    Pair("", ("head",), ("case", "bore", "spindle", "bolt", "other-lock"), why="a head stands over what it closes"),
-    Pair("", ("head",), ("screw", *_CUTS), why="a head stands over the bore that it closes; screws are the unit's"),
+    Pair("", ("bolted-on",), ("glass", "beyond-stile", "beyond-leaf"), why="its width and the stile are asked alone"),
+    Pair("", _HEADS, ("case", "bore", "spindle", "bolt", "other-lock"), why="a head stands over what it closes"),
+    Pair("", ("bolted-on",), ("head",), why="a lock has one or the other"),
+    Pair("", _HEADS, ("screw", *_CUTS), why="a head stands over the bore that it closes; screws are the unit's"),
     Pair("", _CUTS, _CUTS, why="one leads into the other"),
     Pair("way-clear", ("way-across",), ("spindle", "bolt", "other-lock")),
     Pair("way-clear", ("screw",), ("way-across",)),
     Pair("", ("way-across",), ("case", "bore", *_CUTS), why="it ends in the lock's pocket, or behind the unit"),
     Pair("", ("way-across",), ("glass",), why="what may be bored or pulled keeps farther off, by another rule"),
     Pair("", ("way-across",), ("beyond-leaf", "beyond-stile"), why="it begins at the hinge edge"),
-    Pair("", ("way-across",), ("on-face", "sweep", "stop", "head", "plate"), why="it is in the leaf, they on a face"),
+    Pair("", ("way-across",), ("on-face", "sweep", "stop", *_HEADS, "plate"), why="it is in the leaf, they on a face"),
     Pair("tool-room", ("tool",), ("proud",), lies_on=COME_OFF),
-    Pair("long-tool", ("usual-tool",), ("proud",)),
+    Pair("long-tool", ("usual-tool",), ("proud", "on-edge")),
     Pair("", ("screw", *_CUTS, "way-across"), ("proud",), why="they are in the leaf, it stands out of a face"),
-    Pair("", ("head", "plate"), ("proud",), why="what stands on one face is held apart in its plane"),
+    Pair(
+        "", ("screw", *_CUTS, "way-across"), ("nut", "on-edge"), why="they keep off the bolts; the edge is asked alone"
+    ),
+    Pair("", (*_HEADS, "plate"), ("on-edge",), why="they stand on a face, it on the edge"),
+    Pair("", ("tool",), ("on-edge",), why="what is on the edge comes off for the work; a note says so"),
+    Pair("", _TOOLS, ("nut",), why="a nut is no higher than the blade before it"),
+    Pair("", (*_HEADS, "plate"), ("proud",), why="what stands on one face is held apart in its plane"),
     Pair("", _TOOLS, (*_IN_LEAF, "glass", *_LIMITS), why="a tool stands before the face, they in the leaf or beyond"),
     Pair("", _TOOLS, ("on-face",), why="the same things are there as the solids that they are"),
     Pair("", _TOOLS, ("sweep", "stop"), why="the leaf stands open for the work, and a lever is not held down"),
-    Pair("", _TOOLS, ("screw", *_CUTS, "way-across", "head", "plate"), why="it makes or drives them, or comes before"),
+    Pair("", _TOOLS, ("screw", *_CUTS, "way-across", *_HEADS, "plate"), why="it makes or drives them, or comes before"),
     Pair("", ("tool",), ("usual-tool",), why="one is taken in place of the other"),
 )
 """The table: each new kind with every kind that is there and every other new kind, once."""
@@ -141,19 +151,20 @@ def clashes(given: OpeningInput, fit: Fit, rule_id: str, clearance_mm: float) ->
             continue
         if late:
             movers = bodies_of(given, fit, pair.new, held)
-        worst: dict[tuple[str, str, int], Verdict] = {}
+        worst: dict[tuple[str, str, str | int], Verdict] = {}
         for mover in movers:
             for other, verdict in _judged(given, mover, others, clearance_mm):
-                # Screws of a unit are alike: what the one says that comes farthest into a body goes for all of them.
-                key = (mover.name, mover.face, id(other))
+                # Screws of a unit are alike, and nuts of a pull: what the one says that comes farthest into a body goes
+                # for all of them.
+                key = (mover.name, mover.face, other.name if other.kind == "nut" else id(other))
                 if key not in worst or _short(verdict) > _short(worst[key]):
                     worst[key] = verdict
         yield from worst.values()
 
 
 def _is_worked_on(fit: Fit) -> bool:
-    """Tell whether anything is bored or driven at all."""
-    return bool(fit.holes) or fit.placement is not None
+    """Tell whether anything is bored, driven or turned at all."""
+    return bool(fit.holes or fit.parts) or fit.placement is not None
 
 
 def _short(verdict: Verdict) -> float:
@@ -203,7 +214,7 @@ def _far(a: Box, b: Box, clearance_mm: float) -> bool:
 
 def _verdict(given: OpeningInput, mover: Body, other: Body, gap: float, clearance_mm: float) -> Verdict:
     name = f"{mover.name[:1].upper()}{mover.name[1:]}"
-    at = f" on the {mover.face} face" if mover.kind == "head" else ""
+    at = f" on the {mover.face} face" if mover.kind in _HEADS else ""
     if gap < 0:
         said = f"{name}{at} runs {length(given, -gap)} into {other.name}"
     else:
@@ -285,7 +296,7 @@ _GROUP_OF: Final[Mapping[Kind, _Group]] = {
     **dict.fromkeys(EXISTING, _lasting),
     **dict.fromkeys(("case", "bore"), _of_lock),
     **dict.fromkeys(NEW, _holes),
-    "head": _heads,
+    **dict.fromkeys(("head", "bolted-on"), _heads),
     **dict.fromkeys(("screw", "plate"), _unit),
     "tool": _tools,
     "usual-tool": _usual_tools,

@@ -1,6 +1,6 @@
 """How near a unit's plate may come to what stands on its face. Which distance each kind wants is a rule's limit."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from math import radians, sin
 from typing import Final
 
@@ -12,6 +12,7 @@ from hwsched.rules.rounding import MEASURE_MM, apart_allowances, by_rounding, le
 from hwsched.rules.rule import Verdict
 from hwsched.rules.solid.footprints import Footprint, footprints
 from hwsched.rules.solid.housing import housing_rect
+from hwsched.rules.solid.turns import turned
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput, Part
 
@@ -36,6 +37,13 @@ def swept(rect: Rect, sweep_deg: float) -> Rect:
     return Rect(rect.x0, rect.y0 - (rect.x1 - rect.x0) * sin(radians(sweep_deg)), rect.x1, rect.y1)
 
 
+def moved(rect: Rect, limits: Mapping[str, float]) -> Rect:
+    """Return a footprint with what its item sweeps where the limits of the rule that guards it tell of that."""
+    if "sweep_deg" in limits:
+        return swept(rect, limits["sweep_deg"])
+    return turned(rect, limits) if "turn_mm" in limits else rect
+
+
 def less(rect: Rect, x_mm: float, y_mm: float) -> Rect:
     """Return a rectangle with so much less on each side, at the least its middle.
 
@@ -53,10 +61,8 @@ def plate_sizes(unit: Part) -> tuple[float | None, ...]:
     return unit.number_of(PLATE_WIDTH_MM), unit.number_of(PLATE_HEIGHT_MM)
 
 
-def near(
-    given: OpeningInput, fit: Fit, kinds: Sequence[str], clearance_mm: float, sweep_deg: float = 0.0
-) -> Iterable[Verdict]:
-    """Judge the unit's distance from everything of some kinds on its face."""
+def near(given: OpeningInput, fit: Fit, kinds: Sequence[str], limits: Mapping[str, float]) -> Iterable[Verdict]:
+    """Judge the unit's distance from everything of some kinds on its face, as it stands and as it is moved."""
     unit = unit_part(given, fit)
     place = fit.placement
     if unit is None or unit.kind != "surface-unit" or (place is not None and place.face not in ON_FACE):
@@ -68,8 +74,8 @@ def near(
             yield unknown(found.needs, found.name)
         # Without a place the unit is asked only what is unknown of its surroundings.
         elif housing is not None:
-            rect = swept(found.rect, sweep_deg) if sweep_deg else found.rect
-            yield from _verdict(given, found, housing, rect, clearance_mm, unit)
+            rect = moved(found.rect, limits)
+            yield from _verdict(given, found, housing, rect, limits["clearance_mm"], unit)
 
 
 def _verdict(

@@ -13,6 +13,7 @@ from hwsched.attributes.of_parts import (
     CASE_WIDTH_MM,
     DEPTH_MM,
     THREAD_DIAMETER_MM,
+    THUMB_TURN,
     TRIM_DIAMETER_MM,
     NumberName,
 )
@@ -36,6 +37,7 @@ from hwsched.rules.reading import (
 )
 from hwsched.rules.solid.exit_devices import device_rects, devices
 from hwsched.rules.solid.housing import housing_rect
+from hwsched.rules.solid.turns import turn_limits
 from hwsched.values import Fit, Item, Leaf, LockPoint, OpeningInput
 
 _ELSEWHERE: Final = {"hinge": "edge", "strike": "frame", "electric-strike": "frame", "electromagnetic-lock": "frame"}
@@ -135,6 +137,9 @@ def _footprints(given: OpeningInput, fit: Fit, face: str) -> tuple[Footprint, ..
         trim = _lock_trim(given, fit, lock, leaf, face, _at_lock(lock, others, found))
         if trim is not None:
             found.append(trim)
+        turn = _lock_turn(given, fit, lock, face, found)
+        if turn is not None:
+            found.append(turn)
     if leaf is not None:
         found += device_rods(given, leaf, face)
     if others and leaf is not None:
@@ -227,6 +232,27 @@ def _lock_trim(
         if own.rect is not None or not any(o.kind == "exit-device" for o in others):
             return own
     return _surveyed_trim(lock, face, others)
+
+
+def _lock_turn(given: OpeningInput, fit: Fit, lock: Item, face: str, found: list[Footprint]) -> Footprint | None:
+    """Return the turn of a lock or new cylinder that is part of its trim, with fingers round it; None without one."""
+    part, x, y = lock_part(given, fit), lock.backset_mm, lock.cylinder_height_mm
+    turned = lock.thumb_turn or (part is not None and part.flag_of(THUMB_TURN))
+    if face != "inside" or not turned or lock.lock_form not in ("mortise", "euro-profile") or x is None or y is None:
+        return None
+    # What was surveyed by itself stands where it was measured; without any place the trim is asked for.
+    if any(each.kind == "thumb-turn" for each in found):
+        return None
+    half = turn_limits(given.settings)["fingers_mm"] / 2
+    rect = Rect(x - half, y - half, x + half, y + half)
+    # A plate as broad as that, or broader, leaves the room by itself.
+    if any(each.rect is not None and _holds(each.rect, rect) for each in found):
+        return None
+    return Footprint("thumb-turn", "thumb turn", rect, carried=of_centre(lock))
+
+
+def _holds(outer: Rect, inner: Rect) -> bool:
+    return outer.x0 <= inner.x0 and inner.x1 <= outer.x1 and outer.y0 <= inner.y0 and inner.y1 <= outer.y1
 
 
 def _own(lock: Item, kind: str, name: str) -> Footprint:

@@ -1,4 +1,4 @@
-"""What drills and drives stand for in the solid model: room for bit, drill, driver and hand square to a face.
+"""What drills and drives stand for in the solid model: room for bit, drill, driver and hand square to a face or edge.
 
 The leaf stands open for the work: only what stands out of its own faces can be in the way. Here belongs where tools
 stand and how large they are; that they must have room is said by the rules.
@@ -129,8 +129,17 @@ LIMITS: Final = (
         low=20.0,
         high=500.0,
     ),
+    Limit(
+        "pinch_mm",
+        25.4,
+        "Across thumb and finger that draw a lead out of its hole and hold its plug.",
+        "from memory, unverified, 1 in",
+        unit="mm",
+        low=0.0,
+        high=100.0,
+    ),
 )
-"""Of the rule that says whether tools have room; the other one takes them from there."""
+"""Of the rule that says whether tools and fingers have room; the other one takes them from there."""
 _RULE: Final = "tool-room"
 _DECLARED: Final = {limit.name: limit.value for limit in LIMITS}
 FLAT: Final = ("trim", "push-plate", "kick-plate", "label", "astragal", "viewer")
@@ -188,6 +197,23 @@ def hand(x: float, y: float, z: float, out: float, stands_mm: float, size: Mappi
     wide, high = size["hand_wide_mm"] / 2, size["hand_high_mm"] / 2
     low, top = sorted((z + out * stands_mm, z + out * (stands_mm + size["hand_long_mm"])))
     return Box((x - wide, y - high, low), (x + wide, y + high, top))
+
+
+def fingers(hole: Hole, thick: float, size: Mapping[str, float]) -> Rod:
+    """Return thumb and finger at a lead's hole."""
+    z, out = (0.0, -1.0) if hole.face == "inside" else (thick, 1.0)
+    return shank(hole.x_mm, hole.y_mm, z, out, size["hand_long_mm"], size["pinch_mm"])
+
+
+def at_edge(y: float, z: float, size: Mapping[str, float], *, long: bool) -> Iterator[Rod | Box]:
+    """Yield what turns a screw in the lock edge: the blade before it, and the hand behind."""
+    stands, wide, high = (
+        size["blade_long_mm" if long else "blade_mm"],
+        size["hand_wide_mm"] / 2,
+        size["hand_high_mm"] / 2,
+    )
+    yield Rod((0.0, y, z), (-stands, y, z), size["shank_mm"])
+    yield Box((-stands - size["hand_long_mm"], y - high, z - wide), (-stands, y + high, z + wide))
 
 
 def at_hole(hole: Hole, thick: float, size: Mapping[str, float], *, long: bool) -> Iterator[Rod]:

@@ -9,7 +9,8 @@ from hwsched.desktop.parts.set_book import OpeningSet
 from hwsched.desktop.widgets.lines import Lines, LinesPage
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
-from hwsched.values import Finding, Fit, FitPart, Hole
+from hwsched.values import Catalogue, Finding, Fit, FitPart, Hole
+from hwsched.values.amounts import amount_words
 
 
 class PartsPage(LinesPage):
@@ -40,12 +41,19 @@ class PartsPage(LinesPage):
         self.act_place.triggered.connect(lambda: self.wants_why.emit("place"))
         self._placed = False
 
-    def show_fit(self, fit: Fit, of_set: OpeningSet | None) -> None:
+    def show_fit(self, fit: Fit, of_set: OpeningSet | None, catalogue: Catalogue, style: LengthStyle) -> None:
         """Show the parts of a fit; those that go before the hardware set's line are told apart."""
         self._placed = fit.placement is not None
         roles = of_set.roles if of_set is not None else frozenset()
         rows = [
-            (p.role, p.part, f"{p.quantity:g}", source_words(p, p.role in roles), p.description, p.reason)
+            (
+                p.role,
+                p.part,
+                amount_words(catalogue.get(p.part), p.quantity, style),
+                source_words(p, p.role in roles),
+                p.description,
+                p.reason,
+            )
             for p in fit.parts
         ]
         self.table.show_rows(rows)

@@ -23,6 +23,7 @@ from hwsched.rules.rule import Slot
 from hwsched.rules.tracing import Traced, UsedFact, traced
 from hwsched.survey import ENTITIES, INHERITED, ITEM, OPENING
 from hwsched.values import Finding, Fit, Hole, OpeningInput, PointFit, RunnerUp
+from hwsched.values.amounts import part_words
 
 PLACE, HOLES = "place", "holes"
 """What can be asked about besides the roles of parts and the rules."""
@@ -151,7 +152,8 @@ class _Teller:
     def _part(self, role: str) -> Why:
         parts = [part for part in self.fit.parts if part.role == role]
         headline = "; ".join(
-            f"{p.part}{'' if p.quantity == 1 else f' × {p.quantity:g}'} {p.description}" for p in parts
+            f"{part_words(p.part, self.given.catalogue.get(p.part), p.quantity, self.style)} {p.description}"
+            for p in parts
         )
         reasons = []
         for part in parts:

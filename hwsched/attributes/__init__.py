@@ -8,7 +8,7 @@ from hwsched.attributes.cell_error import CellError
 from hwsched.attributes.headers import normal, split_unit
 from hwsched.attributes.limits import Value, accepted_by, as_text, within_limits
 from hwsched.attributes.reading import CellReader, Read, read_value, reader_of
-from hwsched.attributes.showing import show_value, shown_unit
+from hwsched.attributes.showing import said_value, show_value, shown_unit
 from hwsched.attributes.values import reading_of, unclear_word, unfit_character
 
 __all__ = [
@@ -28,6 +28,7 @@ __all__ = [
     "read_value",
     "reader_of",
     "reading_of",
+    "said_value",
     "show_value",
     "shown_unit",
     "split_unit",

@@ -8,6 +8,7 @@ from typing import Final
 
 from hwsched.attributes.attribute import Attribute
 from hwsched.attributes.limits import Value
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.quantities.money import decimal_text
 
@@ -78,3 +79,16 @@ def show_value(
     if not unit or not with_unit:
         return text
     return f"{text}{unit}" if unit == "°" else f"{text} {unit}"
+
+
+def said_value(attribute: Attribute, value: Value, style: LengthStyle = "mm", *, unknown: str = "") -> str:
+    """Write a value as people read it on the screen: as `show_value`, a word among several in the language in force.
+
+    Examples
+    --------
+    >>> said_value(Attribute("stair", "Stair door", "flag"), True)
+    'yes'
+    """
+    shown = show_value(attribute, value, style, unknown=unknown)
+    chosen = attribute.kind == "flag" or (isinstance(value, str) and attribute.choice(value) is not None)
+    return phrase(shown) if chosen and value is not None else shown

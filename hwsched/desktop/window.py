@@ -170,7 +170,7 @@ class Window(QMainWindow):
     def _build_ways(self) -> None:
         """Add the commands of the window itself."""
         add, trail = self.frame.commands.add, self.frame.trail
-        self.field = FindField(self.frame.finder, self)
+        self.field = FindField(self.frame.finder, self, self.frame.jobs)
         add(
             "find",
             to_phrase("Find anything"),

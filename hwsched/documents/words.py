@@ -97,12 +97,6 @@ def location(room_from: str | None, room_to: str | None) -> str:
     return room_from or room_to or ""
 
 
-def quantity(value: float) -> int | float:
-    """Return whole quantities as whole numbers."""
-    rounded = round(value, 3)
-    return int(rounded) if rounded == int(rounded) else rounded
-
-
 _COMMAND: Final = re.compile(r"\bhwsched [a-z-]+ [a-z-]+")
 
 

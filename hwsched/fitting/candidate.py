@@ -6,6 +6,7 @@ from decimal import Decimal
 from math import inf
 
 from hwsched.fitting.order_units import lacking, price_told
+from hwsched.language import to_phrase
 from hwsched.quantities.money import ZERO, Exchange, exact_decimal, product, summed
 from hwsched.rules import each_verdict, rules_in_slot, severity_of
 from hwsched.rules.rule import OpeningRule, Slot
@@ -16,11 +17,11 @@ _UNRANKED = 100
 """What a part without preference counts; ranks go up to 99."""
 _UNITS = ("surface-unit", "edge-unit")
 """Kinds that serve alike; parts of any other kind serve alike only among themselves."""
-_BLOCKS = {
-    "lock": "the choice of cylinder or lock",
-    "unit": "the control unit and its place",
-    "power": "the power source",
-    "whole": "the opening",
+BLOCKS = {
+    "lock": to_phrase("the choice of cylinder or lock"),
+    "unit": to_phrase("the control unit and its place"),
+    "power": to_phrase("the power source"),
+    "whole": to_phrase("the opening"),
 }
 
 
@@ -115,7 +116,7 @@ def judged_on(
 
 def needs_of(facts: Iterable[str], slot: Slot) -> tuple[Need, ...]:
     """Put missing facts into needs."""
-    return tuple(Need(fact, label_of(fact), _BLOCKS[slot]) for fact in dict.fromkeys(facts))
+    return tuple(Need(fact, label_of(fact), BLOCKS[slot]) for fact in dict.fromkeys(facts))
 
 
 def fit_part(given: OpeningInput, role: Role, part: Part, reason: str, quantity: float = 1.0) -> FitPart:

@@ -4,6 +4,8 @@ from collections.abc import Sequence
 from typing import Final
 
 from hwsched.exchange.problems import InputRejected
+from hwsched.kept_sentences import STEPS, kept_phrase
+from hwsched.language import phrase
 from hwsched.model.errors import ChangeError, ExistingProjectError, ProjectError
 from hwsched.model.journal.written import Written
 from hwsched.operations.changes import Changes
@@ -38,9 +40,13 @@ def said_of(written: Sequence[Written]) -> str:
     'Nothing was changed in the project.'
     """
     if not written:
-        return "Nothing was changed in the project."
-    named = "; ".join(f"{each.number} ({each.summary})" for each in written[:_NAMED])
-    more = f" and {len(written) - _NAMED} more" if len(written) > _NAMED else ""
+        return phrase("Nothing was changed in the project.")
+    named = "; ".join(f"{each.number} ({kept_phrase(each.summary, STEPS)})" for each in written[:_NAMED])
+    more = phrase(" and {count} more", count=len(written) - _NAMED) if len(written) > _NAMED else ""
     if len(written) == 1:
-        return f"Written before that, and it stands: change set {named}. Undo takes it back."
-    return f"Written before that, and they stand: change sets {named}{more}. Undo takes them back, the last one first."
+        return phrase("Written before that, and it stands: change set {named}. Undo takes it back.", named=named)
+    return phrase(
+        "Written before that, and they stand: change sets {named}{more}. Undo takes them back, the last one first.",
+        named=named,
+        more=more,
+    )

@@ -7,6 +7,7 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, field
 from typing import Any, Final
 
+from hwsched.language import phrase
 from hwsched.values.finding import Finding
 from hwsched.values.fit import Fit, together
 from hwsched.values.office import OfficeThen
@@ -84,10 +85,12 @@ class Scope:
     def words(self) -> str:
         """As people read it."""
         if self.marks:
-            return f"openings {', '.join(self.marks)}"
+            return phrase("openings {marks}", marks=", ".join(self.marks))
         if self.building is None:
-            return "the whole project"
-        return self.building if self.level is None else f"{self.building}, level {self.level}"
+            return phrase("the whole project")
+        if self.level is None:
+            return self.building
+        return phrase("{building}, level {level}", building=self.building, level=self.level)
 
     def plain(self) -> dict[str, Any]:
         """Return it as it is held."""

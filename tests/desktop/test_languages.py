@@ -4,9 +4,10 @@ What is not English there is data: marks, names, parts, messages of rules, and w
 """
 
 import pytest
-from PySide6.QtCore import QStringListModel, Qt
+from PySide6.QtCore import QModelIndex, QStringListModel, Qt
 from PySide6.QtWidgets import (
     QAbstractButton,
+    QAbstractItemView,
     QApplication,
     QComboBox,
     QGroupBox,
@@ -21,28 +22,49 @@ from PySide6.QtWidgets import (
     QTreeWidget,
     QWidget,
 )
+from sqlalchemy import select
 
 from hwsched.desktop.findings.waive_dialog import WaiveDialog
+from hwsched.desktop.findings.why_window import WhyWindow
 from hwsched.desktop.frame.places import PLACES
 from hwsched.desktop.grid.cells import editor_for
 from hwsched.desktop.grid.proposals import proposed
+from hwsched.desktop.jobs.jobs import Failure
+from hwsched.desktop.jobs.trouble import tell_failure
 from hwsched.desktop.looks.appearance import Look
 from hwsched.desktop.looks.spoken import Spoken, own_name, speak_chosen, translate_qt
+from hwsched.desktop.opening.upgrade_window import UpgradeWindow
 from hwsched.desktop.parts.new_set_dialog import NewSetDialog
 from hwsched.desktop.parts.proposed_sets_dialog import ProposedSetsDialog
 from hwsched.desktop.power.move_dialog import MoveDialog
 from hwsched.desktop.power.power_facts_form import NewPowerDialog
+from hwsched.desktop.project.conflict_question import ConflictQuestion
 from hwsched.desktop.project.help_topics import topics
 from hwsched.desktop.project.people_dialog import PeopleDialog
 from hwsched.desktop.project.preferences import Preferences
 from hwsched.desktop.project.settings_dialog import SettingsDialog
 from hwsched.desktop.project.units import NewProjectDialog, UnitsBox
+from hwsched.desktop.release.gate_window import GateWindow
 from hwsched.desktop.release.print_dialog import PrintDialog
+from hwsched.desktop.release.revisions_window import RevisionsWindow
 from hwsched.desktop.release.transmittals_window import TransmittalDialog
 from hwsched.desktop.survey.facts_form import ATTRIBUTE
+from hwsched.desktop.window import Window
 from hwsched.language import STRETCHED, VARIABLE, Stretched, speak
 from hwsched.language import stretched as stretched_text
+from hwsched.model.errors import ConflictError
+from hwsched.model.tables import BUILDING, CHANGE_ENTRY, CIRCUIT_TABLE, HARDWARE_SET, SUPPLY_TABLE
+from hwsched.operations.opening.fitting_openings import fit_openings
+from hwsched.operations.opening.hand_choices import choose_part
+from hwsched.operations.outcome import REFUSED
+from hwsched.operations.parts.part_edits import edit_part
+from hwsched.operations.parts.part_form import PartEdit
+from hwsched.operations.project.history import newest, redo
+from hwsched.operations.project.settings import set_settings
+from hwsched.operations.release.freezing import freeze
 from hwsched.operations.release.issued_documents import PRINTS
+from hwsched.operations.release.revision_differences import differences
+from hwsched.operations.survey.editing import edit_fact_text, edit_facts, remove_openings
 from hwsched.rules import RULEBOOK
 from hwsched.survey import SUPPLY
 from hwsched.values import Settings
@@ -50,6 +72,7 @@ from tests.desktop.conftest import checked_of, choose, idle
 from tests.desktop.test_access import cut
 from tests.house.texts import texts
 from tests.language.plainness import longest_first, unsaid
+from tests.operations.opening.test_since_upgrade import older_yard
 
 
 @pytest.fixture
@@ -274,3 +297,176 @@ def test_the_environment_asks_for_a_language_before_the_person_does(qapp, monkey
     monkeypatch.delenv(VARIABLE)
     assert speak_chosen(qapp, Preferences()) == "en"
     assert own_name("de") == "Deutsch"
+
+
+def cells(part):
+    """Every text that stands in the lists of a page, spoken or shown."""
+    for view in part.findChildren(QAbstractItemView):
+        model = view.model()
+        waiting = [QModelIndex()]
+        while model is not None and waiting:
+            above = waiting.pop()
+            for row in range(model.rowCount(above)):
+                for column in range(model.columnCount(above)):
+                    here = model.index(row, column, above)
+                    for role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
+                        yield str(model.data(here, role) or "")
+                waiting.append(model.index(row, 0, above))
+
+
+def unsaid_cells(part, data):
+    """Tell each text of a list that did not come through the catalogue."""
+    return {f"{left!r} in {text!r}" for text in set(cells(part)) if (left := unsaid(text, data))}
+
+
+def rules_and_limits():
+    """Identifiers that a person knows rules and their limits by, in every language."""
+    return {rule.id for rule in RULEBOOK} | {limit.name for rule in RULEBOOK for limit in rule.limits}
+
+
+def things(window):
+    """Data, and what is called by its identifier."""
+    data = {*data_of(window), *rules_and_limits()}
+    for each in window.frame.state.workspace.checked.values():
+        for finding in each.findings:
+            data -= {finding.message, finding.cure}
+            data |= {finding.point, *finding.values, "No.", "Ah", "(leaf)"}
+        for part in each.given.catalogue.parts.values():
+            # Names of plugs, cells and the like are the maker's.
+            data |= {
+                value for value in part.attributes.values() if isinstance(value, str) and any(map(str.isdigit, value))
+            }
+        for at in each.points:
+            data |= {at.given.point.name}
+            data -= {hole.name for hole in at.fit.holes} if at.fit is not None else set()
+    with window.frame.state.workspace.project.reading() as connection:
+        for query in (
+            select(SUPPLY_TABLE.c.name), select(CIRCUIT_TABLE.c.name), select(HARDWARE_SET.c.name),
+            select(BUILDING.c.access_policy), select(CHANGE_ENTRY.c.origin).distinct(),
+        ):  # fmt: skip
+            data |= set(connection.execute(query).scalars())
+    return longest_first(data)
+
+
+def test_the_reasons_of_everything_come_through_the_catalogue(whole, qtbot):
+    """The chain of each role, place, hole and rule of every opening, and the lists of its sheet."""
+    data, found, asked = things(whole), {}, 0
+    for each in list(whole.frame.state.workspace.checked.values()):
+        choose(whole, each.given.opening.mark)
+        for page in (
+            whole.sheet.parts_page,
+            whole.sheet.holes_page,
+            whole.sheet.refused_page,
+            whole.sheet.findings_page,
+        ):
+            found |= dict.fromkeys(unsaid_cells(page, data), f"{each.given.opening.mark} {type(page).__name__}")
+        whole.frame.go("why", (each.given.opening.mark, "", "", ""))
+        window = whole.frame.side.windows[WhyWindow]
+        for at in range(window.about.count()):
+            window.about.setCurrentIndex(at)
+            asked += 1
+            said = [*unsaid_cells(window, data), *faults(window, data)]
+            found |= dict.fromkeys(said, f"{each.given.opening.mark} {window.about.currentData()}")
+    window.close()
+    assert asked > 200
+    assert not found, "\n".join(f"{where}: {what}" for what, where in sorted(found.items())[:60])
+
+
+def test_what_holds_openings_back_comes_through_the_catalogue(whole, qtbot):
+    whole.beside.acts["gate"].trigger()
+    gate = whole.frame.side.windows[GateWindow]
+    idle(qtbot, whole)
+    found = unsaid_cells(gate, things(whole))
+    assert gate.model.rowCount() > 5
+    assert not found, "\n".join(sorted(found))
+
+
+def test_differences_of_revisions_come_through_the_catalogue(whole, qtbot):
+    project = whole.frame.state.workspace.project
+    freeze(project, who="tester", purpose="")
+    opening = checked_of(whole, "M004").given.opening
+    leaf, item = checked_of(whole, "M004").given.leaves[0], checked_of(whole, "M004").given.items[0]
+    edit_facts(project, "opening", opening.id, {"hand": "RH", "rating": "90", "egress": None}, who="tester")
+    edit_facts(project, "leaf", leaf.id, {"thickness_mm": 51.0}, who="tester")
+    edit_facts(project, "existing_item", item.id, {"backset_mm": 60.0}, who="tester")
+    choose_part(project, opening.id, "unit", "ARC-UN", who="tester")
+    set_settings(project, who="tester", prefer="stock", rules_off={"case-offset-taken": True})
+    remove_openings(project, [checked_of(whole, "M005").given.opening.id], who="tester")
+    edit_part(project, PartEdit("ARC-UN", {"description": "UNIT"}), who="tester")
+    fit_openings(project, who="tester")
+    whole.release.act_revisions.trigger()
+    window = whole.frame.side.windows[RevisionsWindow]
+    window.list.topLevelItem(0).setSelected(True)
+    qtbot.mouseClick(window.compare, Qt.MouseButton.LeftButton)
+    idle(qtbot, whole)
+    found = {*unsaid_cells(window, things(whole)), *faults(window, things(whole))}
+    assert window.found.topLevelItemCount() > 3
+    assert not found, "\n".join(sorted(found))
+
+
+def test_a_question_about_what_somebody_else_changed_comes_through_the_catalogue(whole, qtbot):
+    data, project = things(whole), whole.frame.state.workspace.project
+    opening, leaf = checked_of(whole, "M004").given.opening, checked_of(whole, "M004").given.leaves[0]
+    base = newest(project)
+    edit_facts(project, "opening", opening.id, {"hand": "RH", "rating": "90"}, who="ann")
+    edit_facts(project, "leaf", leaf.id, {"thickness_mm": 51.0, "core": "solid"}, who="ann")
+    choose_part(project, opening.id, "unit", "ARC-UN", who="ann")
+    asked = []
+    for act in (
+        lambda: edit_facts(project, "opening", opening.id, {"hand": "LH", "rating": None}, who="ben", base=base),
+        lambda: edit_facts(project, "leaf", leaf.id, {"thickness_mm": 38.0}, who="ben", base=base),
+        lambda: choose_part(project, opening.id, "unit", "ARC-UW", who="ben", base=base),
+        lambda: remove_openings(project, [opening.id], who="ben", base=base),
+    ):
+        with pytest.raises(ConflictError) as refused:
+            act()
+        question = ConflictQuestion(refused.value)
+        qtbot.addWidget(question)
+        asked += faults(question, [*data, "ann"])
+        asked += [question.text()] if unsaid(question.text(), [*data, "ann", "you", "now"]) else []
+    assert not asked, "\n".join(asked)
+
+
+def refused(window, act, name):
+    """Do what cannot be done, and return the box in which that is told."""
+    try:
+        act()
+    except REFUSED as error:
+        return tell_failure(Failure("", error, ()), window)
+    raise AssertionError(name)
+
+
+def test_what_cannot_be_done_is_told_through_the_catalogue(whole, qtbot):
+    data, project = [*things(whole), "leaf.thickness_mm", "NONE-1", "purple"], whole.frame.state.workspace.project
+    opening, leaf = checked_of(whole, "M004").given.opening, checked_of(whole, "M004").given.leaves[0]
+    acts = {
+        "length": lambda: edit_fact_text(project, "leaf", leaf.id, "thickness_mm", "3..5", who="tester"),
+        "far": lambda: edit_fact_text(project, "leaf", leaf.id, "thickness_mm", "4000 mm", who="tester"),
+        "choice": lambda: edit_fact_text(project, "opening", opening.id, "rating", "purple", who="tester"),
+        "part": lambda: choose_part(project, opening.id, "unit", "NONE-1", who="tester"),
+        "gone": lambda: edit_facts(project, "opening", "nobody", {"hand": "LH"}, who="tester"),
+        "twice": lambda: edit_facts(project, "opening", opening.id, {"mark": "M005"}, who="tester"),
+        "redo": lambda: redo(project, who="tester"),
+        "revision": lambda: differences(project, "Z"),
+    }
+    found = []
+    for name, act in acts.items():
+        box = refused(whole, act, name)
+        found += [f"{name}: {each}" for each in faults(box, data)]
+        box.close()
+    assert not found, "\n".join(found)
+
+
+def test_what_an_upgrade_makes_different_comes_through_the_catalogue(stretched, qtbot, tmp_path):
+    older_yard(tmp_path / "yard.hwsched")
+    window = Window("tester")
+    qtbot.addWidget(window)
+    window.show()
+    window.project.open_project(str(tmp_path / "yard.hwsched"))
+    idle(qtbot, window)
+    qtbot.mouseClick(window.openings.earlier.show_them, Qt.MouseButton.LeftButton)
+    idle(qtbot, window)
+    shown = window.frame.side.windows[UpgradeWindow]
+    assert shown.tree.topLevelItemCount() > 5
+    found = unsaid_cells(shown, [*things(window), "older", "rules", "tables"])
+    assert not found, "\n".join(sorted(found))

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QApplication
 from hwsched.desktop.parts.parts_window import PartsWindow
 from hwsched.operations.parts.part_edits import edit_part, part_form
 from hwsched.operations.parts.part_form import PartEdit
-from tests.desktop.conftest import idle
+from tests.desktop.conftest import choose, idle
 
 LEFT = Qt.MouseButton.LeftButton
 NUMBER = "ARC-M18"
@@ -198,3 +198,27 @@ def test_a_dropped_photograph_is_attached_and_shown(parts, qtbot, tmp_path):
     click(qtbot, parts, "ARC-M14")
     assert parts.files.table.rowCount() == 0
     assert parts.files.picture.image is None
+
+
+def test_what_one_opening_takes_of_a_bottle_is_no_number_of_bottles(parts, at_work, qtbot):
+    checked = at_work.frame.state.workspace.checked.values()
+    taken = [p for each in checked if each.fit for p in each.fit.parts if p.quantity == 0.05]
+    bottle = taken[0].part
+    click(qtbot, parts, bottle)
+    bar = parts.pages.tabBar()
+    qtbot.mouseClick(bar, LEFT, pos=bar.tabRect(1).center())
+    idle(qtbot, at_work)
+    group = parts.use.tree.topLevelItem(0)
+    assert {group.child(n).text(2) for n in range(group.childCount())} == {"some drops"}
+    # Bottles are bought whole: what all take together is counted so.
+    assert parts.use.said.text().startswith("Needed 1 · went out 0")
+    at_work.frame.go("openings")
+    choose(at_work, next(each.given.opening.mark for each in checked if each.fit and taken[0] in each.fit.parts))
+    table = at_work.sheet.parts_page.table
+    said = {table.item(row, 1).text(): table.item(row, 2).text() for row in range(table.rowCount())}
+    assert said[bottle] == "some drops"
+    assert all(text == "some drops" or text.split()[0].replace(".", "").isdigit() for text in said.values())
+    at_work.sheet.pages.setCurrentWidget(at_work.sheet.pieces_page)
+    at_work.opening.show_pieces()
+    pieces = at_work.sheet.pieces_page.table
+    assert "some drops" in {pieces.item(row, 4).text() for row in range(pieces.rowCount())}

@@ -86,3 +86,51 @@ def test_what_is_loaded_later_is_there_when_it_is():
     assert len(called) > 10
     assert all(callable(each.load()) for each in called)
     assert all(issubclass(side.window.load(), ToolWindow) for side in sides)
+
+
+FOUND = """
+import json, sys, threading
+from PySide6.QtCore import QEventLoop, QTimer
+from PySide6.QtTest import QTest
+from PySide6.QtWidgets import QApplication
+application = QApplication([])
+from hwsched.desktop.project.preferences import Preferences
+from hwsched.desktop.window import Window
+known = Preferences()
+known.toured = True
+window = Window("b", known)
+window.show()
+here, screen = [], threading.get_ident()
+
+class Watched:
+    def find_spec(self, name, _path=None, _target=None):
+        if threading.get_ident() == screen:
+            here.append(name)
+
+sys.meta_path.insert(0, Watched())
+QTest.keyClicks(window.field, "stair")
+first = [each.kind for each in window.field.list.found]
+before = "hwsched.rules" in sys.modules and hasattr(sys.modules["hwsched.rules"], "RULEBOOK")
+loop, timer, end = QEventLoop(), QTimer(), QTimer()
+timer.timeout.connect(lambda: any(each.kind == "Rule" for each in window.field.list.found) and loop.quit())
+timer.start(5)
+end.timeout.connect(loop.quit)
+end.start(60000)
+loop.exec()
+print(json.dumps({"first": first, "before": before, "here": here, "then": [e.kind for e in window.field.list.found]}))
+timer.timeout.disconnect()
+window.close()
+timer.timeout.connect(lambda: not window.isVisible() and loop.quit())
+loop.exec()
+"""
+
+
+def test_the_first_words_typed_into_find_load_rules_beside_and_show_them_when_they_are_there(tmp_path):
+    named = {**os.environ, "XDG_CONFIG_HOME": str(tmp_path), "QT_QPA_PLATFORM": "offscreen"}
+    ran = subprocess.run([sys.executable, "-c", FOUND], env=named, capture_output=True, text=True, timeout=120)
+    assert ran.returncode == 0, ran.stderr
+    told = json.loads(ran.stdout.splitlines()[-1])
+    assert not told["before"], "rules were loaded before the list was shown"
+    assert "Rule" not in told["first"]
+    assert "Rule" in told["then"]
+    assert not [name for name in told["here"] if name.startswith(("hwsched.rules", "hwsched.calc", "hwsched.values"))]

@@ -9,11 +9,17 @@ import io
 import re
 from collections.abc import Collection, Iterator
 from pathlib import Path
+from typing import get_args
 
-from hwsched.kept_sentences import GATE, LIST, STEPS, WORDS
+from hwsched.catalogue import KINDS
+from hwsched.drawings.opening.hole_words import FACE_WORDS, PATTERNS
+from hwsched.fitting.candidate import BLOCKS
+from hwsched.kept_sentences import ERRORS, FIT, GATE, LIST, STEPS, WORDS
+from hwsched.paths import RESOURCES
 from hwsched.rules import RULEBOOK
 from hwsched.rules.rule import DEFERS
-from hwsched.survey import ENTITIES
+from hwsched.survey import ENTITIES, POWER_ENTITIES
+from hwsched.values.fit import Role
 
 ROOT = Path(__file__).parents[2]
 RULES = "rules"
@@ -22,6 +28,10 @@ _SUMMARIES = {"change": 1, "change_prepared": 2, "change_and_fit": 2}
 """Calls that begin a step, and which argument its title is."""
 _GATE = ("release/holding.py", "release/release_gate.py", "findings/of_circuit.py")
 """Modules of the release that say what keeps an opening back."""
+_OWN_ERRORS = ("cli", "desktop")
+"""Floors that say by themselves what they refuse."""
+_THINGS = ("slack", "survey", "stile", "exit device", "order", "issue", "drill", "controller")
+"""What findings are about, where no name of a fact says it."""
 _TELL = ("_summary", "summary_of", "_sentence", "_took_off")
 """Functions that put titles of steps together."""
 
@@ -70,9 +80,11 @@ def _name(node: ast.expr) -> str:
 def _texts(node: ast.AST) -> Iterator[str]:
     """Yield what is said in a piece of code."""
     if isinstance(node, ast.FunctionDef):
-        body = node.body[1:] if ast.get_docstring(node) is not None else node.body
-        for part in body:
+        for part in node.body:
             yield from _texts(part)
+        return
+    if isinstance(node, ast.Expr) and isinstance(node.value, ast.Constant):
+        # What is written about it.
         return
     if isinstance(node, ast.Compare | ast.Subscript | ast.Raise):
         return
@@ -89,6 +101,31 @@ def _words(node: ast.AST) -> Iterator[str]:
         for text in map(sentence, (choice.body, choice.orelse)):
             if re.fullmatch("[ ,]*[a-z][a-z' ]+", text):
                 yield text.strip()
+    for named in (part for part in ast.walk(node) if isinstance(part, ast.keyword) and part.arg == "about"):
+        text = sentence(named.value)
+        if re.fullmatch("[a-z][a-z ]+", text):
+            yield text
+
+
+def _told_in(path: Path) -> Iterator[str]:
+    """Yield what a module says, in functions, classes and constants."""
+    for node in ast.parse(path.read_text(encoding="utf-8")).body:
+        if isinstance(node, ast.FunctionDef | ast.ClassDef):
+            yield from filter(_worth, _texts(node))
+        elif isinstance(node, ast.Assign | ast.AnnAssign) and node.value is not None:
+            yield from filter(_worth, _texts(node.value))
+
+
+def _under(*folders: str) -> Iterator[Path]:
+    for each in folders:
+        at = ROOT / "hwsched" / each
+        yield from sorted(at.rglob("*.py")) if at.is_dir() else (at,)
+
+
+def _begun(text: str) -> Iterator[str]:
+    """Yield the last words of a text behind which something else is put."""
+    if text.endswith(": "):
+        yield re.split(r"[.;}] ", text)[-1].strip(" :")
 
 
 def _worth(text: str) -> bool:
@@ -104,7 +141,7 @@ def of_rules() -> Iterator[tuple[str, str]]:
         if of == "page":
             continue
         for node in ast.parse(path.read_text(encoding="utf-8")).body:
-            if isinstance(node, ast.FunctionDef):
+            if isinstance(node, ast.FunctionDef | ast.ClassDef):
                 for text in _texts(node):
                     if _worth(text):
                         yield of if of in known else RULES, text
@@ -112,8 +149,14 @@ def of_rules() -> Iterator[tuple[str, str]]:
     for rule in RULEBOOK:
         yield rule.id, rule.cure.replace("{", "{{").replace("}", "}}")
     yield RULES, DEFERS
-    for entity in ENTITIES:
-        yield from ((WORDS, word) for word in (entity.name.replace("_", " "), *(a.label for a in entity.attributes)))
+    declared = [(each.name, each.attributes) for each in (*ENTITIES, *POWER_ENTITIES)]
+    for name, attributes in (*declared, *((kind.name, kind.attributes) for kind in KINDS)):
+        yield WORDS, name.replace("_", " ").replace("-", " ")
+        for each in attributes:
+            yield from ((WORDS, word) for word in (each.label, *(choice.label for choice in each.choices)))
+            plain = {text for choice in each.choices for text in (choice.value, choice.value.replace("-", " "))}
+            yield from ((WORDS, word) for word in plain if re.fullmatch("[a-z][a-z -]+", word))
+    yield from ((WORDS, word) for word in BLOCKS.values())
     yield WORDS, "building or level"
 
 
@@ -124,6 +167,36 @@ def of_gate() -> Iterator[tuple[str, str]]:
         for node in ast.parse(code).body:
             if isinstance(node, ast.FunctionDef):
                 yield from ((GATE, text) for text in _texts(node) if _worth(text))
+
+
+def of_fits() -> Iterator[tuple[str, str]]:
+    """Yield why parts stand in fits, and what holes are for."""
+    for path in _under("fitting", "calc/opening", "wiring", "operations/opening/fit_differences.py"):
+        for text in _told_in(path):
+            # What is named behind it stands in another piece.
+            yield FIT, f"{text} {{what}}" if text.endswith((" of", " on", " at")) else text
+            yield from ((WORDS, word) for word in _begun(text))
+        yield from ((WORDS, word) for word in _words(ast.parse(path.read_text(encoding="utf-8"))))
+    for path in sorted((RESOURCES / "practice").glob("*.csv")):
+        with path.open(encoding="utf-8", newline="") as file:
+            yield from ((FIT, row["reason"]) for row in csv.DictReader(file) if row.get("reason"))
+    yield from ((WORDS, word) for word in (*PATTERNS, *FACE_WORDS.values(), *get_args(Role), *_THINGS))
+
+
+def of_errors() -> Iterator[tuple[str, str]]:
+    """Yield what is said of what cannot be done."""
+    for path in sorted((ROOT / "hwsched").rglob("*.py")):
+        if path.relative_to(ROOT / "hwsched").parts[0] in _OWN_ERRORS:
+            continue
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+            if isinstance(node, ast.Raise) and isinstance(node.exc, ast.Call):
+                said = (*node.exc.args, *(each.value for each in node.exc.keywords))
+                yield from ((WORDS, word) for word in map(sentence, said[:-1]) if re.fullmatch("[a-z][a-z ]+", word))
+                yield from ((ERRORS, text) for each in said for text in _texts(each) if _worth(text))
+    for path in _under("attributes", "quantities", "exchange", "model/journal/refusals.py"):
+        yield from ((ERRORS, text) for text in _told_in(path))
+        yield from ((WORDS, word) for word in _words(ast.parse(path.read_text(encoding="utf-8"))))
+    yield from ((WORDS, word) for word in ("accepted", "empty", "none yet"))
 
 
 def of_steps() -> Iterator[tuple[str, str]]:
@@ -156,7 +229,8 @@ def _titles(node: ast.AST, named: Collection[str]) -> Iterator[ast.AST]:
 
 def sentences() -> list[tuple[str, str]]:
     """Return all of them, each with what it is of."""
-    return sorted({*of_rules(), *of_gate(), *of_steps()})
+    found = (*of_rules(), *of_gate(), *of_fits(), *of_errors(), *of_steps())
+    return sorted({(of, text.strip().lstrip(";, ")) for of, text in found if "{{" not in text})
 
 
 def written() -> str:

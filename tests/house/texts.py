@@ -6,6 +6,7 @@ Texts stand where they are said, `phrase("...")`, or are declared: names of fact
 import ast
 import csv
 from collections.abc import Iterator
+from dataclasses import fields
 from pathlib import Path
 from typing import get_args
 
@@ -19,13 +20,15 @@ from hwsched.desktop.project.units import UNITS
 from hwsched.drawings.layers import LAYERS
 from hwsched.exchange.survey.decisions import KINDS as DIFFERENCES
 from hwsched.language import DOMAIN, FOLDER
+from hwsched.model.journal import fact_words
 from hwsched.model.roles import ROLES
+from hwsched.operations.opening import fit_differences
 from hwsched.operations.release.issued_documents import PRINTS
 from hwsched.paths import RESOURCES
 from hwsched.quantities import BARE_UNITS
 from hwsched.rules import RULEBOOK
 from hwsched.survey import ENTITIES, PLACE_ENTITIES, POWER_ENTITIES
-from hwsched.values import DISCIPLINES, SEVERITIES
+from hwsched.values import DISCIPLINES, SEVERITIES, Part
 from hwsched.values.fit import Role
 from hwsched.values.standing import WHY
 from hwsched.work import cautions, tools
@@ -72,6 +75,7 @@ def declared() -> Iterator[str]:
     """Yield the texts that are declared, and said where they are shown."""
     for rule in RULEBOOK:
         yield from (rule.title, rule.basis, rule.discipline.replace("-", " "))
+        yield from (text for limit in rule.limits for text in (limit.text, limit.source))
     for severity in SEVERITIES:
         yield from (severity, severity.capitalize())
     yield from DISCIPLINES.values()
@@ -105,6 +109,8 @@ def declared() -> Iterator[str]:
         for row in csv.DictReader(file):
             yield from (row["title"], row["look"])
     yield from (text for _of, text in sentences())
+    yield from (each.name.replace("_", " ").capitalize() for each in fields(Part))
+    yield from (*fact_words.said_words(), *fit_differences.said_words())
     for calculator in CALCULATORS:
         yield calculator.title
         yield from _of_form(form_of(calculator))

@@ -58,6 +58,8 @@ def _fit_all(arguments: argparse.Namespace) -> int:
     print_json(result)
     if arguments.json:
         return DONE
+    from hwsched.values.amounts import times_words
+
     print(f"{len(outcomes)} openings: " + ", ".join(_counted(result)))
     for each in outcomes if arguments.marks else ():
         print(f"\n{each.given.opening.mark}: {each.fit.status}")
@@ -65,7 +67,8 @@ def _fit_all(arguments: argparse.Namespace) -> int:
             if at.given.point.name:
                 print(f"  at the {at.given.point.name}: {at.fit.status if at.fit else 'unknown'}")
             for part in at.fit.parts if at.fit else ():
-                print(f"  {part.role:<15} {part.part:<12} x{part.quantity:g}  {part.reason}")
+                much = times_words(at.given.catalogue.get(part.part), part.quantity, at.given.settings.length_style)
+                print(f"  {part.role:<15} {part.part:<12} {much}  {part.reason}")
             for need in at.fit.needs if at.fit else ():
                 print(f"  unknown: needs {need.label} ({need.blocks})")
             for refusal in at.fit.refused if at.fit else ():

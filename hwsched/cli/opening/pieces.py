@@ -10,6 +10,7 @@ TYPE_CHECKING = False
 if TYPE_CHECKING:
     import argparse
 
+    from hwsched.values import Catalogue
     from hwsched.values.piece import Piece
 
 
@@ -62,6 +63,7 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.operations.opening.lock_points import point_named
     from hwsched.operations.opening.named_openings import marks_of, openings_of_marks
     from hwsched.operations.opening.pieces import piece_named, pieces, record_piece
+    from hwsched.operations.parts.part_edits import part_form
 
     with opened(arguments) as project:
         opening = openings_of_marks(project, [arguments.mark])[0]
@@ -82,19 +84,22 @@ def _run(arguments: argparse.Namespace) -> int:
             record_piece(project, opening, piece.id, who=who(arguments), done=work)
         found = [each for each in pieces(project, opening) if point in (None, each.point_id)]
         mark = marks_of(project, [opening])[0]
+        catalogue, style = part_form(project).catalogue, project.length_style
     result: Pieces = {"mark": mark, "pieces": [_record(each) for each in found]}
     print_json(result)
     if arguments.json:
         return DONE
     for each in found:
-        print(_line(each))
+        print(_line(each, catalogue, style))
     if not found:
         print(f"{mark} has no pieces: it has no fit.")
     return DONE
 
 
-def _line(piece: Piece) -> str:
-    count = "" if piece.quantity == 1 else f" x{piece.quantity:g}"
+def _line(piece: Piece, catalogue: Catalogue, style: str) -> str:
+    from hwsched.values.amounts import times_words
+
+    count = "" if piece.quantity == 1 else f" {times_words(catalogue.get(piece.part), piece.quantity, style)}"
     known = [f"serial {piece.serial}"] if piece.serial else []
     known += [f"lot {piece.lot}"] if piece.lot else []
     known += piece.done

@@ -9,6 +9,7 @@ if TYPE_CHECKING:
     import argparse
 
     from hwsched.operations.opening.showing import OpeningRecord
+    from hwsched.values import Catalogue
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -24,14 +25,16 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.cli.scope import openings_asked
     from hwsched.cli.session import opened, print_json
     from hwsched.operations.opening.showing import show_openings
+    from hwsched.operations.parts.part_edits import part_form
 
     with opened(arguments) as project:
         shown = show_openings(project, openings_asked(project, arguments, arguments.named))
+        catalogue, style = part_form(project).catalogue, project.length_style
     if arguments.json:
         print_json(shown)
         return DONE
     for opening in shown.openings:
-        _tell(opening)
+        _tell(opening, catalogue, style)
     return DONE
 
 
@@ -45,7 +48,9 @@ def _in_force(opening: OpeningRecord) -> list[str]:
     return [f"{label}: {value}" for label, value in known if value]
 
 
-def _tell(opening: OpeningRecord) -> None:
+def _tell(opening: OpeningRecord, catalogue: Catalogue, style: str) -> None:
+    from hwsched.values.amounts import times_words
+
     place = ", ".join(each for each in (opening.facts.building, opening.facts.level) if each)
     print(f"{opening.mark}: {place}" if place else opening.mark)
     for line in _in_force(opening):
@@ -53,7 +58,8 @@ def _tell(opening: OpeningRecord) -> None:
     for point in opening.lock_points:
         print(f"  {point.name or 'lock point'}: {point.status}")
         for part in point.parts:
-            print(f"    {part.role:<15} {part.part:<12} x{part.quantity:g}")
+            much = times_words(catalogue.get(part.part), part.quantity, style)
+            print(f"    {part.role:<15} {part.part:<12} {much}")
         for each in (*point.holes, *point.screws):
             print(f"    hole {each.hole.order}: {each.hole.name}, in {each.hole.face}")
         for need in point.needs:

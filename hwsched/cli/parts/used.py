@@ -63,11 +63,12 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.operations.parts.part_edits import part_form
     from hwsched.operations.parts.where_used import where_used
     from hwsched.telling.nearest import nearest_words
+    from hwsched.values.amounts import plain_amount, times_words, whole
 
     number = arguments.number
     with opened(arguments) as project:
         part = part_form(project).catalogue.get(number)
-        found = where_used(project, number)
+        found, style = where_used(project, number), project.length_style
         if part is None and not found.used:
             near = nearest_words(number, part_form(project).catalogue.parts)
             raise MissingRowError(f"the catalogue has no part '{number}', and nothing uses one{near}")
@@ -96,16 +97,20 @@ def _run(arguments: argparse.Namespace) -> int:
         return DONE
     for each in found.openings:
         how = "chosen by hand" if each.by_hand else "worked out"
-        print(f"{each.mark}: {each.role} x {each.quantity:g}, {how}" + ("" if each.in_fit else ", not in a fit"))
+        print(
+            f"{each.mark}: {each.role} {times_words(part, each.quantity, style)}, {how}"
+            + ("" if each.in_fit else ", not in a fit")
+        )
     for name, role, quantity in found.sets:
-        print(f"set {name}: {role} x {quantity:g}")
+        print(f"set {name}: {role} {times_words(part, quantity, style)}")
     for box, quantity in found.boxes:
-        print(f"in the box of {box} x {quantity:g}")
+        print(f"in the box of {box} {times_words(part, quantity, style)}")
     for label, names in (("supersedes", found.follows), ("supply", found.supplies)):
         if names:
             print(f"{label} {', '.join(names)}")
-    stock = "not counted" if part is None or part.stock is None else f"{part.stock:g}"
-    print(f"needed {found.needed:g}, went out {found.issued:g}, in stock {stock}")
+    stock = "not counted" if part is None or part.stock is None else plain_amount(part.stock)
+    unit = part.unit if part is not None else ""
+    print(f"needed {whole(found.needed, unit)}, went out {whole(found.issued, unit)}, in stock {stock}")
     return DONE
 
 

@@ -268,6 +268,8 @@ def _show(arguments: argparse.Namespace, project: Project) -> int:
     )
     if arguments.json:
         return DONE
+    from hwsched.values.amounts import times_words
+
     program = then.engine.get("program", "")
     print(f"{mark} as of revision {then.letter}, frozen {second_of(then.at)} by {then.person}, {program}")
     for row in (asdict(opening.given.opening), *map(asdict, opening.given.leaves), *map(asdict, opening.given.items)):
@@ -275,7 +277,8 @@ def _show(arguments: argparse.Namespace, project: Project) -> int:
     for point in opening.points:
         print(f"  {'not worked out' if point.fit is None else point.fit.status}")
         for part in () if point.fit is None else point.fit.parts:
-            print(f"    {part.role:<15} {part.part:<12} x{part.quantity:g}  {part.reason}")
+            much = times_words(point.given.catalogue.get(part.part), part.quantity, point.given.settings.length_style)
+            print(f"    {part.role:<15} {part.part:<12} {much}  {part.reason}")
     for finding in opening.findings:
         print(f"  {finding.severity}: {finding.message}" + (f" Waived by {finding.waived_by}." * finding.waived))
     for piece in opening.pieces:

@@ -5,7 +5,8 @@ from PySide6.QtGui import QFocusEvent, QKeyEvent
 from PySide6.QtWidgets import QFrame, QHeaderView, QLineEdit, QTreeWidget, QTreeWidgetItem, QWidget
 from shiboken6 import isValid
 
-from hwsched.desktop.find.finding import Finder, Found
+from hwsched.desktop.find.finding import Finder, Found, load_rules
+from hwsched.desktop.jobs.jobs import Jobs
 from hwsched.desktop.looks.tokens import colour, wide
 from hwsched.language import phrase
 
@@ -62,6 +63,11 @@ class FoundList(QTreeWidget):
             at = max(self._at(), 0) + by if by else 0
             self.setCurrentIndex(self.model().index(min(max(at, 0), len(self.found) - 1), 0))
 
+    def walk_to(self, at: int) -> None:
+        """Choose a line by its place."""
+        if self.found:
+            self.setCurrentIndex(self.model().index(at, 0))
+
     def chosen(self) -> Found | None:
         """Return the chosen one."""
         at = self._at()
@@ -80,11 +86,14 @@ class FindField(QLineEdit):
         Finds what they mean.
     over : QWidget
         The window; the list is laid over what stands in it.
+    jobs : Jobs
+        Loads beside the screen's thread what can be found and is not loaded yet.
     """
 
-    def __init__(self, finder: Finder, over: QWidget) -> None:
+    def __init__(self, finder: Finder, over: QWidget, jobs: Jobs) -> None:
         super().__init__()
         self._finder, self._over = finder, over
+        self._jobs = jobs.beside(over)
         self._before: QWidget | None = None
         self.setPlaceholderText(phrase("Find anything: opening, part, rule, command …   (Ctrl+K)"))
         self.setAccessibleName(phrase("Find anything"))
@@ -130,6 +139,17 @@ class FindField(QLineEdit):
         )
         self.list.raise_()
         self.list.show()
+        if not self._finder.whole:
+            self._jobs.run("", load_rules, lambda _done: self._look_again(), kept=False)
+
+    def _look_again(self) -> None:
+        """Show what can be found now besides, where it is still asked; what was chosen stays chosen."""
+        chosen = self.list.chosen()
+        if not self.list.isVisible():
+            return
+        self._look(self.text())
+        same = [at for at, each in enumerate(self.list.found) if chosen is not None and _alike(each, chosen)]
+        self.list.walk_to(same[0] if same else 0)
 
     def _take(self) -> None:
         """Do what is chosen, once this key or click is dealt with: it may open a question."""
@@ -148,3 +168,7 @@ class FindField(QLineEdit):
             before.setFocus(Qt.FocusReason.OtherFocusReason)
         else:
             self.clearFocus()
+
+
+def _alike(one: Found, other: Found) -> bool:
+    return (one.kind, one.title, one.words) == (other.kind, other.title, other.words)

@@ -4,14 +4,17 @@ A source gives all that it has for the words; who asks ranks them. Openings, par
 commands are asked of the frame, and other subjects add their own.
 """
 
+import sys
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass
 from functools import partial
+from importlib import import_module
 from typing import Any, Final, Literal
 
 from hwsched.desktop.frame.commands import NEEDED, Commands
 from hwsched.desktop.project.project_state import ProjectState
 from hwsched.language import phrase, to_phrase
+from hwsched.operations.collector import collector_paused
 from hwsched.operations.findings.checked import Checked
 
 Kind = Literal["Opening", "Place", "Command", "Part", "Rule", "Help"]
@@ -136,12 +139,15 @@ class Finder:
         for number, part in one.given.catalogue.parts.items() if one is not None else ():
             yield Found("Part", number, part.description, partial(self._go, "parts", number))
 
-    def rules(self) -> Iterable[Found]:
-        """Return rules by title and identifier."""
-        from hwsched.rules import RULEBOOK
+    @property
+    def whole(self) -> bool:
+        """Whether everything can be found; until rules are loaded they are missing, see `load_rules`."""
+        return _rulebook() is not None
 
+    def rules(self) -> Iterable[Found]:
+        """Return rules by title and identifier; none before they are loaded, which takes longer than a key."""
         possible = self._state.workspace is not None
-        for rule in RULEBOOK:
+        for rule in _rulebook() or ():
             of, go = phrase(rule.discipline.replace("-", " ")), partial(self._go, "rulebook", rule.id)
             yield Found("Rule", phrase(rule.title), of, go, possible, rule.id)
 
@@ -155,6 +161,17 @@ class Finder:
             on = self._acted_on(each.acts_on) if possible else phrase(NEEDED[each.needs])
             words = " · ".join(word for word in (on, each.keys, each.tip) if word)
             yield Found("Command", each.title, words, each.act.trigger, possible)
+
+
+def _rulebook() -> Sequence[Any] | None:
+    # While another thread loads it the module is there, and its table of contents is not.
+    return getattr(sys.modules.get("hwsched.rules"), "RULEBOOK", None)
+
+
+def load_rules(*_: object) -> None:
+    """Load the rules, off the screen's thread; what is there already costs nothing."""
+    with collector_paused():
+        import_module("hwsched.rules")
 
 
 def _where(checked: Checked) -> str:

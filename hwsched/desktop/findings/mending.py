@@ -5,6 +5,7 @@ from typing import Any, Final, Literal
 
 from PySide6.QtCore import QObject
 
+from hwsched.attributes import said_value
 from hwsched.attributes.unknown import unknown_word
 from hwsched.desktop.findings.finding_lines import FindingLine, shares
 from hwsched.desktop.frame.tool_window import Desk
@@ -12,7 +13,6 @@ from hwsched.desktop.grid.changes_pane import ChangesPane
 from hwsched.desktop.grid.column import Column, Target
 from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.proposals import Proposal, Reading, proposed
-from hwsched.desktop.widgets.typed import said_value
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.findings.checked import Checked
 from hwsched.operations.findings.waiver_book import facts_of, input_of

@@ -11,7 +11,7 @@ from hwsched.model.errors import ChangeError
 from hwsched.operations.findings.why import HOLES, PLACE, Why, as_lines, why
 from hwsched.rules import in_rulebook
 
-_WORDS = {PLACE: to_phrase("place of the unit"), HOLES: "holes"}
+_WORDS = {PLACE: to_phrase("place of the unit"), HOLES: to_phrase("holes")}
 
 
 class WhyWindow(ToolWindow):

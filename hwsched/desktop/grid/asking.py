@@ -7,6 +7,7 @@ it is a query of `hwsched.query`, as `hwsched opening list --where` takes it.
 from dataclasses import dataclass
 from typing import Final
 
+from hwsched.kept_sentences import kept_error
 from hwsched.language import phrase
 from hwsched.query import (
     Askable,
@@ -84,7 +85,7 @@ def understand(text: str, askable: Askable) -> Understanding:
         if not _meant(text):
             return Understanding(text, said=_looked_for(text))
         unfinished = error.fault.start >= len(text.rstrip())
-        return Understanding(text, said=str(error), fault=error.fault, unfinished=unfinished)
+        return Understanding(text, said=kept_error(str(error)), fault=error.fault, unfinished=unfinished)
     if query.root is None or _only_words(query.root):
         return Understanding(text, said=_looked_for(text))
     if query.searches and (fact := _begun(text, askable)):

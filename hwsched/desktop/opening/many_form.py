@@ -14,11 +14,10 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.attributes import Attribute
+from hwsched.attributes import Attribute, said_value
 from hwsched.attributes.unknown import says_nothing
 from hwsched.desktop.looks.tokens import colour
 from hwsched.desktop.survey.facts_form import ATTRIBUTE, FactDelegate, FactsForm, Index
-from hwsched.desktop.widgets.typed import said_value
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.opening.side_by_side import SharedFact, value_words
 from hwsched.quantities import LengthStyle

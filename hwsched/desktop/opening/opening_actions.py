@@ -144,7 +144,8 @@ class OpeningActions(Subject):
 
         workspace, checked = self.state.workspace, self.state.checked
         if workspace is not None and checked is not None:
-            self.sheet.pieces_page.show_pieces(pieces_on_record(workspace.project, checked))
+            pieces = pieces_on_record(workspace.project, checked)
+            self.sheet.pieces_page.show_pieces(pieces, checked.given.catalogue, workspace.project.length_style)
 
     def ask_serial(self, piece: Piece) -> None:
         """Ask for the serial number of a piece and write it down."""

@@ -270,7 +270,8 @@ class OpeningSheet(QWidget):
         self._draw(checked, style)
         self._show_numbers(self.drawing.state.chosen)
         # A hardware set speaks of the first lock point.
-        self.parts_page.show_fit(fit, self.sets.get(checked.given.opening.id) if at.given.point.number == 1 else None)
+        of_set = self.sets.get(checked.given.opening.id) if at.given.point.number == 1 else None
+        self.parts_page.show_fit(fit, of_set, at.given.catalogue, style)
         self.holes_page.show_fit(fit, style)
         refused = self.refused_page.show_fit(fit)
         for page, words in (

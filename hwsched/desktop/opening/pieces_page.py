@@ -9,6 +9,8 @@ from PySide6.QtGui import QAction
 
 from hwsched.desktop.widgets.lines import Lines, LinesPage
 from hwsched.language import phrase, to_phrase
+from hwsched.values import Catalogue
+from hwsched.values.amounts import amount_words
 from hwsched.values.piece import AT_BENCH, BENCH, Piece
 
 _WORK: Final = {"built": to_phrase("Built"), "programmed": to_phrase("Programmed"), "tested": to_phrase("Tested")}
@@ -59,7 +61,7 @@ class PiecesPage(LinesPage):
         made.triggered.connect(partial(self._tell_work, word))
         return made
 
-    def show_pieces(self, pieces: Sequence[Piece]) -> None:
+    def show_pieces(self, pieces: Sequence[Piece], catalogue: Catalogue, style: str) -> None:
         """Show these pieces; those that the fit has no longer stand aside."""
         self._pieces = tuple(pieces)
         several = any(piece.point_name for piece in pieces)
@@ -70,7 +72,7 @@ class PiecesPage(LinesPage):
                 piece.role,
                 piece.part,
                 str(piece.number),
-                f"{piece.quantity:g}",
+                amount_words(catalogue.get(piece.part), piece.quantity, style),
                 piece.serial,
                 piece.lot,
                 _state(piece),

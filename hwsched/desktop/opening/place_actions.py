@@ -8,6 +8,7 @@ from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.frame.subject import Subject
 from hwsched.desktop.opening.opening_sheet import OpeningSheet
 from hwsched.drawings.layers import UNIT
+from hwsched.kept_sentences import kept_error
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.findings.checked import Checked
 from hwsched.quantities import LengthError, format_length, parse_length
@@ -137,7 +138,7 @@ class PlaceActions(Subject):
         try:
             x_mm, y_mm = (parse_length(text, workspace.project.bare_unit) for text in (across, up))
         except LengthError as error:
-            form.say(str(error))
+            form.say(kept_error(str(error)))
             return
         if thing == UNIT:
             self.move_unit(x_mm, y_mm)

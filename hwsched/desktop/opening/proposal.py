@@ -4,11 +4,12 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
-from hwsched.attributes import CellError, Value, read_value
+from hwsched.attributes import CellError, Value, read_value, said_value
 from hwsched.attributes.unknown import unknown_word
 from hwsched.desktop.looks.tokens import SPACE
 from hwsched.desktop.widgets.lines import Lines
-from hwsched.desktop.widgets.typed import plain_word, said_value
+from hwsched.desktop.widgets.typed import plain_word
+from hwsched.kept_sentences import kept_error
 from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.opening.side_by_side import SharedFact, edits_of
 from hwsched.quantities import LengthStyle
@@ -101,8 +102,8 @@ class Proposal(QFrame):
         try:
             return read_value(attribute, text, bare_unit=unit).value, ""
         except CellError as error:
-            return None, f"'{text}' {error.message}" + (
-                phrase("; accepted: {accepted}", accepted=error.accepted) if error.accepted else ""
+            return None, f"'{text}' {kept_error(error.message)}" + (
+                phrase("; accepted: {accepted}", accepted=kept_error(error.accepted)) if error.accepted else ""
             )
 
     def _follow(self) -> None:

@@ -7,9 +7,11 @@ from PySide6.QtCore import Signal
 from hwsched.desktop.looks.severities import severity_word
 from hwsched.desktop.parts.set_book import OpeningSet
 from hwsched.desktop.widgets.lines import Lines, LinesPage
+from hwsched.kept_sentences import FIT, kept_phrase
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
-from hwsched.values import Finding, Fit, FitPart, Hole
+from hwsched.values import Catalogue, Finding, Fit, FitPart, Hole
+from hwsched.values.amounts import amount_words
 
 
 class PartsPage(LinesPage):
@@ -39,13 +41,21 @@ class PartsPage(LinesPage):
         )
         self.act_place.triggered.connect(lambda: self.wants_why.emit("place"))
         self._placed = False
+        self._parts: tuple[FitPart, ...] = ()
 
-    def show_fit(self, fit: Fit, of_set: OpeningSet | None) -> None:
+    def show_fit(self, fit: Fit, of_set: OpeningSet | None, catalogue: Catalogue, style: LengthStyle) -> None:
         """Show the parts of a fit; those that go before the hardware set's line are told apart."""
-        self._placed = fit.placement is not None
+        self._placed, self._parts = fit.placement is not None, fit.parts
         roles = of_set.roles if of_set is not None else frozenset()
         rows = [
-            (p.role, p.part, f"{p.quantity:g}", source_words(p, p.role in roles), p.description, p.reason)
+            (
+                phrase(p.role),
+                p.part,
+                amount_words(catalogue.get(p.part), p.quantity, style),
+                source_words(p, p.role in roles),
+                p.description,
+                kept_phrase(p.reason, FIT),
+            )
             for p in fit.parts
         ]
         self.table.show_rows(rows)
@@ -56,7 +66,7 @@ class PartsPage(LinesPage):
                 font = cell.font()
                 font.setBold(True)
                 cell.setFont(font)
-        words = f"set {of_set.name}" if of_set is not None else ""
+        words = phrase("set {name}", name=of_set.name) if of_set is not None else ""
         self.say(phrase("{count} by hand instead of {words}", count=len(own), words=words) if own else words)
         self.enable()
 
@@ -68,14 +78,12 @@ class PartsPage(LinesPage):
         self.act_place.setEnabled(self._placed)
 
     def _ask_part(self, row: int) -> None:
-        role, part = self.table.item(row, 0), self.table.item(row, 1)
-        if role is not None and part is not None:
-            self.wants_part.emit(role.text(), part.text())
+        if 0 <= row < len(self._parts):
+            self.wants_part.emit(self._parts[row].role, self._parts[row].part)
 
     def _ask_why(self, row: int) -> None:
-        role = self.table.item(row, 0)
-        if role is not None:
-            self.wants_why.emit(role.text())
+        if 0 <= row < len(self._parts):
+            self.wants_why.emit(self._parts[row].role)
 
 
 class HolesPage(LinesPage):
@@ -106,19 +114,21 @@ class HolesPage(LinesPage):
 
     def show_fit(self, fit: Fit, style: LengthStyle) -> None:
         """Show the holes of a fit."""
+        from hwsched.drawings.opening.hole_words import face_words
+        from hwsched.work.tools import WORDS as TOOLS
         from hwsched.work.tools import drill_words
 
         self._holes = fit.holes
         self.table.show_rows(
             [
                 (
-                    h.name + (f" ×{h.count}" if h.count > 1 else ""),
-                    h.face,
+                    kept_phrase(h.name, FIT) + (f" ×{h.count}" if h.count > 1 else ""),
+                    face_words(h.face),
                     format_length(h.x_mm, style),
                     drill_words(h.diameter_mm, style),
                     "" if h.pilot_mm is None else drill_words(h.pilot_mm, style),
-                    "through" if h.depth_mm is None else format_length(h.depth_mm, style),
-                    h.tool,
+                    phrase("through") if h.depth_mm is None else format_length(h.depth_mm, style),
+                    phrase(TOOLS.get(h.tool, h.tool)) if h.tool else "",
                 )
                 for h in fit.holes
             ]
@@ -223,11 +233,17 @@ class RefusedPage(LinesPage):
     def show_fit(self, fit: Fit) -> int:
         """Show what a fit lacks and refuses; returns how many lines."""
         needs = [
-            ("", phrase("unknown"), phrase("needs {label}: {blocks}", label=need.label, blocks=need.blocks))
+            (
+                "",
+                phrase("unknown"),
+                phrase("needs {label}: {blocks}", label=phrase(need.label), blocks=phrase(need.blocks)),
+            )
             for need in fit.needs
         ]
         self._needs = len(needs)
-        self.table.show_rows([*needs, *((r.part, r.rule, r.reason) for r in fit.refused)])
+        self.table.show_rows(
+            [*needs, *((kept_phrase(r.part, FIT), r.rule, kept_phrase(r.reason, r.rule)) for r in fit.refused)]
+        )
         self.enable()
         return self.table.rowCount()
 
@@ -243,7 +259,7 @@ class RefusedPage(LinesPage):
 def source_words(part: FitPart, in_set: bool) -> str:
     """Say where a part comes from."""
     if part.source == "set":
-        return "set"
+        return phrase("set")
     if part.source == "by-hand":
         return phrase("by hand instead of set") if in_set else phrase("by hand")
-    return "fit"
+    return phrase("fit")

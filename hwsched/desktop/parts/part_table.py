@@ -6,7 +6,7 @@ from typing import Any, Final
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QWidget
 
-from hwsched.attributes import Attribute
+from hwsched.attributes import Attribute, said_value
 from hwsched.catalogue import kind_of
 from hwsched.catalogue.traits.entry import ENTRY, ON_HAND
 from hwsched.desktop.grid.column import Column
@@ -14,7 +14,6 @@ from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.grid.remembering import arrangement_of
-from hwsched.desktop.widgets.typed import said_value
 from hwsched.language import phrase
 from hwsched.operations.parts.part_form import value_of
 from hwsched.quantities import LengthStyle

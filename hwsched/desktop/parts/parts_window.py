@@ -316,7 +316,7 @@ class PartsWindow(ToolWindow):
 
         def then(found: PartUse) -> None:
             if found.number == self._at:
-                self.use.show_use(found, part.stock if part is not None else None)
+                self.use.show_use(found, part, self._style())
 
         self.run(
             phrase("Looking where {number} is used", number=number),

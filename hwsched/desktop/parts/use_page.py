@@ -7,6 +7,9 @@ from PySide6.QtWidgets import QHeaderView, QLabel, QTreeWidget, QTreeWidgetItem,
 
 from hwsched.language import phrase
 from hwsched.operations.parts.where_used import PartUse
+from hwsched.quantities import LengthStyle
+from hwsched.values import Part
+from hwsched.values.amounts import amount_words, plain_amount, whole
 
 _OPENING: Final = int(Qt.ItemDataRole.UserRole)
 
@@ -36,18 +39,18 @@ class UsePage(QWidget):
         self.tree.clear()
         self.said.setText(phrase("Looking where it is used…"))
 
-    def show_use(self, use: PartUse, stock: float | None) -> None:
-        """Show where a part is used."""
+    def show_use(self, use: PartUse, part: Part | None, style: LengthStyle) -> None:
+        """Show where a part is used; part: as the catalogue has it."""
         self.tree.clear()
-        on_hand = phrase("not counted") if stock is None else f"{stock:g}"
+        stock, unit = (part.stock, part.unit) if part is not None else (None, "")
         words = phrase(
-            "Needed {needed:g} · went out {issued:g} · in stock {on_hand}",
-            needed=use.needed,
-            issued=use.issued,
-            on_hand=on_hand,
+            "Needed {needed} · went out {issued} · in stock {on_hand}",
+            needed=whole(use.needed, unit),
+            issued=whole(use.issued, unit),
+            on_hand=phrase("not counted") if stock is None else plain_amount(stock),
         )
         if stock is not None and use.needed - use.issued > stock:
-            words += phrase(" · short by {needed:g}", needed=use.needed - use.issued - stock)
+            words += phrase(" · short by {needed}", needed=whole(use.needed - use.issued - stock, unit))
         self.said.setText(words if use.used else phrase("Nothing uses it."))
         openings = self._group(
             phrase("{count} openings", count=len({each.mark for each in use.openings})), len(use.openings)
@@ -58,7 +61,7 @@ class UsePage(QWidget):
                 [
                     each.mark,
                     each.role,
-                    f"{each.quantity:g}",
+                    amount_words(part, each.quantity, style),
                     how if each.in_fit else phrase("{how}, in no fit that counts", how=how),
                 ]
             )
@@ -66,10 +69,10 @@ class UsePage(QWidget):
             openings.addChild(item)
         sets = self._group(phrase("Hardware sets"), len(use.sets))
         for name, role, quantity in use.sets:
-            sets.addChild(QTreeWidgetItem([name, role, f"{quantity:g}"]))
+            sets.addChild(QTreeWidgetItem([name, role, amount_words(part, quantity, style)]))
         boxes = self._group(phrase("In the box of"), len(use.boxes))
         for box, quantity in use.boxes:
-            boxes.addChild(QTreeWidgetItem([box, "", f"{quantity:g}"]))
+            boxes.addChild(QTreeWidgetItem([box, "", amount_words(part, quantity, style)]))
         for title, names in ((phrase("Supersedes"), use.follows), (phrase("Supplies"), use.supplies)):
             group = self._group(title, len(names))
             for name in names:

@@ -30,16 +30,19 @@ def topics() -> tuple[Topic, ...]:
     """Return all pages, by group, in the order in which they are listed."""
     from hwsched.rules import RULEBOOK
 
+    rules = (Topic(f"rules/{rule.id}", "Rules", phrase(rule.title)) for rule in RULEBOOK)
+    return (*pages(), *sorted(rules, key=lambda each: each.title))
+
+
+def pages() -> tuple[Topic, ...]:
+    """Return the pages that are files, in the same order; nothing is loaded for them."""
     places = [_of_file(f"places/{path.stem}", "Places") for path in (_HANDBOOK / "places").glob("*.md")]
     first = {f"places/{name}": at for at, name in enumerate(_ORDER)}
     places.sort(key=lambda each: (first.get(each.name, len(first)), each.title))
     handbook = sorted(
         (_of_file(f"handbook/{path.stem}", "Handbook") for path in _HANDBOOK.glob("*.md")), key=lambda each: each.title
     )
-    rules = sorted(
-        (Topic(f"rules/{rule.id}", "Rules", phrase(rule.title)) for rule in RULEBOOK), key=lambda each: each.title
-    )
-    return (*places, *handbook, *rules)
+    return (*places, *handbook)
 
 
 def titles() -> tuple[str, ...]:
@@ -86,7 +89,7 @@ def linked(name: str, target: str) -> str:
     if not target.endswith(".md") or "://" in target:
         return ""
     path = (_path(name).parent / target).resolve()
-    known = {_path(each.name).resolve(): each.name for each in topics() if each.group != "Rules"}
+    known = {_path(each.name).resolve(): each.name for each in pages()}
     return known.get(path, "")
 
 

@@ -5,8 +5,8 @@ from functools import partial
 
 from hwsched.desktop.find.finding import Found
 from hwsched.desktop.frame.frame import Frame
-from hwsched.desktop.project.help_topics import place_topic, topics
-from hwsched.language import to_phrase
+from hwsched.desktop.project.help_topics import pages, place_topic
+from hwsched.language import phrase, to_phrase
 
 
 def topic_here(frame: Frame) -> str:
@@ -23,10 +23,9 @@ def offer_help(frame: Frame) -> None:
     """Add the command that leads from any place to its page, and let pages be found by their words."""
 
     def found() -> Iterator[Found]:
-        for each in topics():
-            # A rule is found as such already.
-            if each.group != "Rules":
-                yield Found("Help", each.title, each.group, partial(frame.go, "help", each.name))
+        # A rule is found as such already.
+        for each in pages():
+            yield Found("Help", each.title, phrase(each.group), partial(frame.go, "help", each.name))
 
     frame.commands.add(
         "help-here",

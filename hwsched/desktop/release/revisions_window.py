@@ -1,6 +1,6 @@
 """Revisions: states of the project under a letter; freezing one, and what is different from another or from now."""
 
-from typing import Any
+from typing import Any, Final
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHeaderView, QInputDialog, QSplitter, QTreeWidget, QTreeWidgetItem, QWidget
@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QHeaderView, QInputDialog, QSplitter, QTreeWidget,
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.looks.tokens import scaled
-from hwsched.language import phrase
+from hwsched.language import phrase, to_phrase
 from hwsched.model.errors import minute_of
 from hwsched.operations.release.changed_lines import Changed
 from hwsched.operations.release.document_differences import DocumentDifference, document_differences
@@ -18,6 +18,7 @@ from hwsched.operations.release.revisions import revisions
 from hwsched.values.revision import Scope
 
 _OPENING = int(Qt.ItemDataRole.UserRole)
+_KINDS: Final = {"new": to_phrase("new"), "gone": to_phrase("gone"), "changed": to_phrase("changed")}
 
 
 class RevisionsWindow(ToolWindow):
@@ -129,11 +130,11 @@ class RevisionsWindow(ToolWindow):
         if found.others:
             self._add(phrase("The project"), "", found.others)
         for each in found.openings:
-            self._add(each.mark, each.kind, each.lines, each.opening_id)
+            self._add(each.mark, phrase(_KINDS[each.kind]), each.lines, each.opening_id)
         for circuit in found.circuits:
-            self._add(phrase("Circuit {name}", name=circuit.name), circuit.kind, circuit.lines)
+            self._add(phrase("Circuit {name}", name=circuit.name), phrase(_KINDS[circuit.kind]), circuit.lines)
         if documents:
-            said = [(each.title, ", ".join(each.marks) or "otherwise") for each in documents]
+            said = [(phrase(each.title), ", ".join(each.marks) or phrase("otherwise")) for each in documents]
             self._add(phrase("Documents"), "", tuple(Changed(title, "", words) for title, words in said))
         after = phrase("the project as it stands") if found.after == "present" else found.after
         self.told.setText(

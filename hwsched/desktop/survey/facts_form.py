@@ -17,12 +17,12 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.attributes import Attribute
+from hwsched.attributes import Attribute, said_value
 from hwsched.attributes.unknown import says_nothing, unknown_word
 from hwsched.desktop.looks.tokens import colour
 from hwsched.desktop.survey.refused_facts import STANDS, RefusedFacts
 from hwsched.desktop.widgets.choice_box import ChoiceBox, words_of
-from hwsched.desktop.widgets.typed import plain_word, said_value, understood
+from hwsched.desktop.widgets.typed import plain_word, understood
 from hwsched.language import phrase
 from hwsched.operations.findings.checked import Checked
 from hwsched.operations.opening.facts_shown import asked_facts, item_facts

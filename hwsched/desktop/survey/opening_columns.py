@@ -5,14 +5,13 @@ from dataclasses import dataclass, field
 from functools import partial
 from typing import Any, Final, get_args
 
-from hwsched.attributes import Attribute
+from hwsched.attributes import Attribute, said_value
 from hwsched.attributes.unknown import MARK, unknown_word
 from hwsched.desktop.grid.column import Column, Target
 from hwsched.desktop.looks.severities import severities_in_words
 from hwsched.desktop.parts.set_book import OpeningSet
 from hwsched.desktop.survey.ahead import Ahead
 from hwsched.desktop.survey.states import STATES, state_colour, state_of, state_shape
-from hwsched.desktop.widgets.typed import said_value
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.findings.checked import Checked
 from hwsched.quantities import LengthStyle, format_length

@@ -6,8 +6,8 @@ from PySide6.QtCore import QStringListModel, Qt, Signal
 from PySide6.QtGui import QWheelEvent
 from PySide6.QtWidgets import QComboBox, QCompleter, QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
 
-from hwsched.attributes import Attribute, CellError, read_value, shown_unit
-from hwsched.desktop.widgets.typed import said_value
+from hwsched.attributes import Attribute, CellError, read_value, said_value, shown_unit
+from hwsched.kept_sentences import kept_error
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
 
@@ -181,8 +181,8 @@ class FactLine(QWidget):
                 else:
                     self._say(f"{said}{was}", bad=False)
             except CellError as error:
-                wanted = phrase("; accepted: {accepted}", accepted=error.accepted) if error.accepted else ""
-                self._say(f"{error.message}{wanted}{was}", bad=True)
+                wanted = phrase("; accepted: {accepted}", accepted=kept_error(error.accepted)) if error.accepted else ""
+                self._say(f"{kept_error(error.message)}{wanted}{was}", bad=True)
         self.changed.emit()
 
     def _understood(self) -> str:

@@ -5,7 +5,8 @@ Words of choices are said in the language in force and read in it; what is writt
 
 from dataclasses import dataclass
 
-from hwsched.attributes import Attribute, CellError, Value, read_value, show_value
+from hwsched.attributes import Attribute, CellError, Value, read_value, said_value
+from hwsched.kept_sentences import kept_error
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, format_length
 
@@ -20,19 +21,6 @@ class Understood:
     words: str
     """The value as it would be shown; of a refused text why, and what is accepted."""
     refused: bool = False
-
-
-def said_value(attribute: Attribute, value: Value, style: LengthStyle = "mm", *, unknown: str = "") -> str:
-    """Write a value as people read it on the screen: as `show_value`, a word among several in the language in force.
-
-    Examples
-    --------
-    >>> said_value(Attribute("stair", "Stair door", "flag"), True)
-    'yes'
-    """
-    shown = show_value(attribute, value, style, unknown=unknown)
-    chosen = attribute.kind == "flag" or (isinstance(value, str) and attribute.choice(value) is not None)
-    return phrase(shown) if chosen and value is not None else shown
 
 
 def words_among(attribute: Attribute) -> tuple[str, ...] | None:
@@ -76,8 +64,8 @@ def understood(attribute: Attribute, text: str, bare_unit: str | None, style: Le
     try:
         value = read_value(attribute, text, bare_unit=bare_unit if attribute.kind == "length" else None).value
     except CellError as error:
-        words = f"'{text}' {error.message}" + (
-            phrase("; accepted: {accepted}", accepted=error.accepted) if error.accepted else ""
+        words = f"'{text}' {kept_error(error.message)}" + (
+            phrase("; accepted: {accepted}", accepted=kept_error(error.accepted)) if error.accepted else ""
         )
         return Understood(None, words, refused=True)
     if value is None:

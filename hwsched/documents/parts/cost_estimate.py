@@ -10,6 +10,7 @@ from hwsched.fitting.costing import price_openings, terms_of
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities.money import rounded
 from hwsched.render.blocks import Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
+from hwsched.values.amounts import plain_amount
 from hwsched.wiring.costing import WITH_BUILDING, price_bill
 
 NO_SET = to_phrase("no hardware set")
@@ -76,7 +77,7 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
         ),
     ]
     if whole.unknown:
-        rows = tuple((u.about, words.quantity(float(u.quantity)), words.needed(u.needs)) for u in whole.unknown)
+        rows = tuple((u.about, plain_amount(float(u.quantity)), words.needed(u.needs)) for u in whole.unknown)
         columns = (Column(phrase("What"), 1.5), Column(phrase("Qty"), 0.7, "right"), Column(phrase("Needs"), 4.0))
         blocks += [
             Paragraph(phrase("Not counted, since something is unknown:"), "caution"),

@@ -7,6 +7,7 @@ from hwsched.documents import words
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.language import phrase, to_phrase
 from hwsched.render.blocks import Block, Cell, Column, Document, Event, Facts, Heading, Paragraph, Section, Table
+from hwsched.values.amounts import plain_amount
 from hwsched.wiring.batteries import Due, dues
 
 
@@ -78,7 +79,7 @@ def _weakest(found: tuple[Due, ...]) -> Table:
             (
                 due.mark,
                 words.place(*due.place),
-                f"{words.quantity(due.count)} × {due.designation or due.cell}",
+                f"{plain_amount(due.count)} × {due.designation or due.cell}",
                 phrase(words.UNKNOWN) if due.operations is None else round(due.operations),
                 phrase(words.UNKNOWN) if due.mah_per_day is None else round(due.mah_per_day, 2),
                 phrase(words.UNKNOWN) if due.days is None else int(due.days),
@@ -105,7 +106,7 @@ def _by_day(dated: list[Due]) -> Table:
     rows = tuple(
         (
             due.due_on.isoformat() if due.due_on else "", due.mark, words.place(*due.place),
-            f"{words.quantity(due.count)} × {due.designation or due.cell}",
+            f"{plain_amount(due.count)} × {due.designation or due.cell}",
         )
         for due in dated
     )  # fmt: skip
@@ -153,7 +154,7 @@ def _defaults() -> list[Block]:
 
 
 def _event(project: ProjectView, due: Due) -> Event:
-    cells = f"{words.quantity(due.count)} × {due.designation or due.cell}"
+    cells = f"{plain_amount(due.count)} × {due.designation or due.cell}"
     days = (
         ""
         if due.days is None

@@ -9,6 +9,7 @@ from hwsched.drawings.power.wiring_way import leaves_of
 from hwsched.language import phrase
 from hwsched.quantities import run_unit
 from hwsched.render.blocks import Block, Cell, Column, Drawings, Facts, Heading, Paragraph, Table
+from hwsched.values.amounts import plain_amount
 from hwsched.values.power import SupplyResult
 from hwsched.wiring.batteries import dues
 from hwsched.wiring.goods import boxes
@@ -150,7 +151,7 @@ def _batteries(view: OpeningView) -> list[Block]:
             life = phrase(words.UNKNOWN) if due.days is None else words.days(due.days)
             pairs = (
                 *(((phrase("Unit"), phrase("of the {name}", name=at.given.point.name)),) if view.several else ()),
-                (phrase("Cells"), f"{words.quantity(due.count)} × {due.designation or due.cell}"),
+                (phrase("Cells"), f"{plain_amount(due.count)} × {due.designation or due.cell}"),
                 (phrase("Life at the surveyed use"), life),
                 (
                     phrase("Change by"),

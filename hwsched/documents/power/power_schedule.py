@@ -12,6 +12,7 @@ from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.quantities import run_unit
 from hwsched.render.blocks import Block, Cell, Column, Document, Drawings, Facts, Heading, Paragraph, Section, Table
 from hwsched.rules.saying import cure_of, message_of
+from hwsched.values.amounts import plain_amount
 from hwsched.values.power import CircuitResult, NodeResult, PowerFinding, SupplyResult
 from hwsched.wiring.failure import What, failures, on_alarm, without_power
 from hwsched.wiring.goods import ROLES
@@ -241,7 +242,7 @@ def _margins(result: SupplyResult) -> list[Block]:
 def _goods(project: ProjectView, supply_id: str) -> list[Block]:
     """Return what is put up with a supply, and what of it is licensed work; its wire is cut for the whole building."""
     rows = tuple(
-        (ROLES[each.role], each.part or "-", words.quantity(float(each.quantity)), each.text, words.needed(each.needs))
+        (ROLES[each.role], each.part or "-", plain_amount(float(each.quantity)), each.text, words.needed(each.needs))
         for each in project.bill.goods
         if each.supply_id == supply_id
     )

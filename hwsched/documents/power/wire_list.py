@@ -7,6 +7,7 @@ from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.quantities import LengthStyle, run_unit
 from hwsched.render.blocks import TICK, Block, Cell, Column, Document, Heading, Paragraph, Section, Table
+from hwsched.values.amounts import plain_amount
 from hwsched.wiring.goods import ROLES, Bill
 from hwsched.wiring.take_off import WireLine
 
@@ -97,7 +98,7 @@ def goods_blocks(bill: Bill) -> list[Block]:
             each.level,
             ROLES[each.role],
             each.part or "-",
-            words.quantity(float(each.quantity)),
+            plain_amount(float(each.quantity)),
             each.text,
             words.needed(each.needs),
         )

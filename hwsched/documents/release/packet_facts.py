@@ -9,6 +9,7 @@ from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import Facts
 from hwsched.rules.reading import leaf_hand, leaf_name, lock_item, lock_leaf
 from hwsched.values import Fit
+from hwsched.values.amounts import plain_amount
 from hwsched.wiring.batteries import dues
 from hwsched.work.checks import without_power
 from hwsched.work.situation import Situation
@@ -180,7 +181,7 @@ def fit_facts(situation: Situation, style: LengthStyle) -> list[tuple[str, str]]
             )
         )
     found = dues([(situation.given, fit)])
-    cells = [f"{words.quantity(due.count)} × {due.designation or due.cell}" for due in found]
+    cells = [f"{plain_amount(due.count)} × {due.designation or due.cell}" for due in found]
     if fit.battery is not None:
         pairs.append(
             (phrase("Battery"), ", ".join([*cells, phrase("{days} as surveyed", days=words.days(fit.battery.days))]))

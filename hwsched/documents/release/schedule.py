@@ -8,7 +8,6 @@ from typing import Final
 from hwsched.documents import words
 from hwsched.documents.power.power_words import run_lengths
 from hwsched.documents.release.heading_facts import heading_facts
-from hwsched.documents.stock.box_contents import little_of
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.kept_sentences import kept_phrase
 from hwsched.language import phrase, phrase_of_count, to_phrase
@@ -16,6 +15,7 @@ from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
 from hwsched.rules.reading import LOCK_ROLES, lock_item, lock_leaf
 from hwsched.values import SEVERITIES, FitPart, PointFit
+from hwsched.values.amounts import little_of, plain_amount
 from hwsched.wiring.goods import ROLES
 
 # Order of item lines: secure, then electrical, then what is mounted with them; tools are not hardware.
@@ -335,7 +335,7 @@ def _differences(group: HeadingGroup, other: HeadingGroup) -> list[str]:
 
 def _counted(project: ProjectView, part: FitPart, count: int) -> tuple[Cell, Cell, str]:
     """Return what one opening takes of a part, what so many take, and the unit."""
-    return words.quantity(part.quantity), words.quantity(part.quantity * count), _unit_of(project, part)
+    return plain_amount(part.quantity), plain_amount(part.quantity * count), _unit_of(project, part)
 
 
 def _supplies(project: ProjectView) -> list[Section]:
@@ -397,9 +397,7 @@ def _goods(project: ProjectView) -> Table:
         part = project.catalogue.get(number)
         unit = part.unit if part is not None else ""
         note = "; ".join(dict.fromkeys(told))
-        rows.append(
-            (building or phrase("no building"), names[role], number or "-", words.quantity(quantity), unit, note)
-        )
+        rows.append((building or phrase("no building"), names[role], number or "-", plain_amount(quantity), unit, note))
     columns = (
         Column(phrase("Building"), 1.2),
         Column(phrase("What"), 1.2),

@@ -4,11 +4,11 @@ from typing import Final
 
 from hwsched.documents import words
 from hwsched.documents.release.schedule import headings, item_lines
-from hwsched.documents.stock.box_contents import little_of
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.language import phrase, to_phrase
 from hwsched.render.blocks import Block, Cell, Column, Document, Heading, Paragraph, Section, Table
 from hwsched.values import Catalogue, FitPart
+from hwsched.values.amounts import little_of, plain_amount
 
 _ACROSS: Final = (
     (to_phrase("Cylinder, lock, reader"), ("cylinder", "lock", "reader")),
@@ -83,7 +83,7 @@ def _said(catalogue: Catalogue, part: FitPart) -> str:
     little = little_of(catalogue.get(part.part), part.quantity)
     if little:
         return f"{part.part}: {little}"
-    return part.part if part.quantity == 1 else f"{words.quantity(part.quantity)} × {part.part}"
+    return part.part if part.quantity == 1 else f"{plain_amount(part.quantity)} × {part.part}"
 
 
 SCHEDULE_ACROSS = DocumentKind(

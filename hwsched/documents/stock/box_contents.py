@@ -2,14 +2,12 @@
 
 from collections.abc import Iterator
 from dataclasses import dataclass
-from typing import Final
 
-from hwsched.attributes.of_parts import FORM
-from hwsched.documents import words
-from hwsched.language import phrase, to_phrase
-from hwsched.quantities import METRES_PER_FOOT, LengthStyle, in_run_unit, run_unit
+from hwsched.language import phrase
+from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import Cell
 from hwsched.values import Catalogue, Part
+from hwsched.values.amounts import little_of, measured, plain_amount
 
 
 @dataclass(frozen=True, slots=True)
@@ -26,14 +24,7 @@ class Content:
     @property
     def shown(self) -> Cell:
         """Quantity as it is printed."""
-        return words.quantity(self.quantity)
-
-
-MEASURES: Final = frozenset({"m", "ft", "in", "mm", "cm", "yd", "l", "ml", "kg", "g", "lb"})
-"""Order units of which any part can be cut or poured off."""
-_RUNS: Final = {"m": 1.0, "ft": METRES_PER_FOOT}
-_LITTLE: Final = {"thread-lock": to_phrase("some drops"), "sealant": to_phrase("a bead")}
-"""What one opening takes of a consumable, by its form."""
+        return plain_amount(self.quantity)
 
 
 def in_box(part: Part | None, quantity: float, style: LengthStyle) -> tuple[Cell, str, str]:
@@ -50,31 +41,8 @@ def in_box(part: Part | None, quantity: float, style: LengthStyle) -> tuple[Cell
     >>> in_box(Part("W", "wire", unit="M"), 3.048, "fraction"), in_box(Part("W", "wire", unit="M"), 3.048, "mm")
     ((10, 'FT', ''), (3.048, 'M', ''))
     """
-    unit = part.unit if part is not None else ""
-    metres = _RUNS.get(unit.casefold())
-    if metres is not None:
-        return (
-            words.quantity(round(in_run_unit(quantity * metres, style), 2 if style != "mm" else 3)),
-            run_unit(style).upper(),
-            "",
-        )
     little = little_of(part, quantity)
-    return ("-", "", phrase(": {little}", little=little)) if little else (words.quantity(quantity), unit, "")
-
-
-def little_of(part: Part | None, quantity: float) -> str:
-    """Say what one opening takes of something that runs through its container; empty for what is counted or cut.
-
-    Examples
-    --------
-    >>> little_of(Part("S", "consumable", unit="EA", attributes={"form": "sealant"}), 0.1)
-    'a bead'
-    >>> little_of(Part("C", "cam", unit="EA"), 1)
-    ''
-    """
-    if part is None or quantity == round(quantity) or part.kind != "consumable" or part.unit.casefold() in MEASURES:
-        return ""
-    return phrase(_LITTLE.get(part.text_of(FORM) or "", to_phrase("a little")))
+    return ("-", "", phrase(": {little}", little=little)) if little else (*measured(part, quantity, style), "")
 
 
 def contents(catalogue: Catalogue, number: str, quantity: float) -> Iterator[Content]:

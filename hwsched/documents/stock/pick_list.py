@@ -3,19 +3,19 @@
 from collections import defaultdict
 from collections.abc import Iterable
 from dataclasses import dataclass, field
-from math import ceil
 from typing import Final
 
 from hwsched.documents import words
 from hwsched.documents.power.power_words import run_lengths
 from hwsched.documents.release.schedule import ITEM_ORDER
-from hwsched.documents.stock.box_contents import MEASURES, contents
+from hwsched.documents.stock.box_contents import contents
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.fitting.order_units import held_by
 from hwsched.kept_sentences import GATE, kept_phrase
 from hwsched.language import phrase, to_phrase
 from hwsched.render.blocks import TICK, Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
 from hwsched.rules.saying import message_of
+from hwsched.values.amounts import plain_amount, whole
 from hwsched.wiring.goods import ROLES, Goods, LicensedWork, laid
 
 Station = tuple[str, str]
@@ -82,19 +82,6 @@ def quantities(project: ProjectView) -> dict[Station, dict[str, _Line]]:
     # Building by building in the order of the openings, levels as they come.
     order = list(dict.fromkeys(building for building, _ in places))
     return dict(sorted(places.items(), key=lambda each: order.index(each[0][0])))
-
-
-def whole(quantity: float, unit: str) -> int | float:
-    """Return how much of a part is picked: whole pieces, but any length or weight.
-
-    Examples
-    --------
-    >>> whole(4.75, "EA"), whole(4.75, "M"), whole(1.0000000001, "EA")
-    (5, 4.75, 1)
-    """
-    if unit.casefold() in MEASURES:
-        return words.quantity(quantity)
-    return ceil(round(quantity, 6))
 
 
 def build(project: ProjectView, _: OpeningView | None = None) -> Document:
@@ -189,8 +176,8 @@ def _table(project: ProjectView, lines: dict[str, _Line], title: str, *, marks: 
             # Counted by the piece: as many boxes would be many times too much.
             what, unit = phrase("{what} ({unit} of {held:g})", what=what, unit=unit, held=held), _PIECE
         count = whole(line.quantity, unit)
-        if count != words.quantity(line.quantity):
-            what += phrase(" ({quantity:g} used up)", quantity=words.quantity(line.quantity))
+        if count != plain_amount(line.quantity):
+            what += phrase(" ({quantity:g} used up)", quantity=plain_amount(line.quantity))
         if line.told:
             what += f": {'; '.join(line.told)}"
         row: tuple[Cell, ...] = (TICK, number, what, count, unit)

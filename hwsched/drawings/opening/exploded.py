@@ -41,6 +41,7 @@ from hwsched.rules.reading import leafless, lock_item, lock_leaf
 from hwsched.rules.solid.bodies import screws_of
 from hwsched.rules.wording import label_of
 from hwsched.values import Fit, FitPart, OpeningInput, Part
+from hwsched.values.amounts import part_words
 from hwsched.work.plan import plan
 from hwsched.work.situation import Situation
 
@@ -99,6 +100,7 @@ def exploded(given: OpeningInput, fit: Fit) -> Drawing:
     ]
     if missing or leaf is None or lock is None:
         return unknown_drawing(TITLE, missing)
+    style = given.settings.length_style
     thick, x, y = leaf.thickness_mm or 0.0, lock.backset_mm or 0.0, lock.cylinder_height_mm or 0.0
     pieces = list(_pieces(given, fit, x, y, thick))
     numbers = _numbers(Situation(given, fit, leaf, lock), fit)
@@ -115,12 +117,10 @@ def exploded(given: OpeningInput, fit: Fit) -> Drawing:
         middle = tuple(added(b.low[n] + b.high[n] for b in boxes) / (2 * len(boxes)) for n in range(3))
         at = project((middle[0], middle[1], middle[2]))
         step = numbers.get((piece.part.role, piece.part.part))
-        many = f" ×{piece.part.quantity:g}" if piece.part.quantity != 1 else ""
+        many = part_words(piece.part.part, given.catalogue.get(piece.part.part), piece.part.quantity, style)
         said = f"{step}: " if step is not None else ""
         side: Literal["left", "right"] = "right" if piece.way == "key" else "left"
-        words.append(
-            Callout(*at, f"{said}{phrase(piece.part.role)} {piece.part.part}{many}", side, about=piece.part.role)
-        )
+        words.append(Callout(*at, f"{said}{phrase(piece.part.role)} {many}", side, about=piece.part.role))
     for way in ("key", "inside", "edge"):
         lines += _way(way, [b for b in bodies if b.name != "leaf"], (x, y, thick))
     shapes = [*lines, *shapes_of_bodies(bodies)]
@@ -130,7 +130,7 @@ def exploded(given: OpeningInput, fit: Fit) -> Drawing:
         TITLE,
         (*shapes, *words),
         (min(xs), min(ys), max(xs), max(ys)),
-        (phrase(_NOTE), *_left_out(fit, pieces, numbers)),
+        (phrase(_NOTE), *_left_out(given, fit, pieces, numbers)),
         to_scale=False,
     )
 
@@ -314,13 +314,16 @@ def _way(way: str, bodies: list[Seen], at: Vector) -> list[Shape]:
     return [Line((project(ends[0]), project(ends[1])), "centre", name=f"way, {way}")] if ends is not None else []
 
 
-def _left_out(fit: Fit, pieces: list[_Piece], numbers: Mapping[tuple[str, str], int]) -> Iterator[str]:
+def _left_out(
+    given: OpeningInput, fit: Fit, pieces: list[_Piece], numbers: Mapping[tuple[str, str], int]
+) -> Iterator[str]:
     drawn = {id(piece.part) for piece in pieces}
     rest = [part for part in fit.parts if id(part) not in drawn and part.role not in _NOT_IN]
     if rest:
         said = [
             (f"{numbers[part.role, part.part]}: " if (part.role, part.part) in numbers else "")
-            + f"{phrase(part.role)} {part.part}" + (f" ×{part.quantity:g}" if part.quantity != 1 else "")
+            + f"{phrase(part.role)} "
+            + part_words(part.part, given.catalogue.get(part.part), part.quantity, given.settings.length_style)
             for part in rest
         ]  # fmt: skip
         yield phrase("Goes in too, without a size to draw: {said}.", said=", ".join(said))

@@ -70,6 +70,48 @@ def across_words(face: str, across_mm: float, style: LengthStyle) -> str:
     return f"{format_length(across_mm, style)} {phrase(_ACROSS.get(face, to_phrase('from the lock edge')))}"
 
 
+FACE_WORDS: Final = {
+    "inside": to_phrase("inside face"),
+    "key": to_phrase("key face"),
+    "lock-edge": to_phrase("lock edge"),
+    "hinge-edge": to_phrase("hinge edge"),
+    "edge": to_phrase("lock edge"),
+    "top": to_phrase("top edge"),
+    "bottom": to_phrase("bottom edge"),
+    "wall": to_phrase("wall"),
+}
+"""Faces of a leaf, as people read them."""
+PATTERNS: Final = {
+    "straight": to_phrase("straight"),
+    "above": to_phrase("above"),
+    "below": to_phrase("below"),
+    "in-edge": to_phrase("in the edge"),
+    "beside": to_phrase("beside"),
+}
+
+
+def face_words(face: str) -> str:
+    """Name a face.
+
+    Examples
+    --------
+    >>> face_words("inside"), face_words("lock-edge")
+    ('inside face', 'lock edge')
+    """
+    return phrase(FACE_WORDS.get(face, face))
+
+
+def pattern_words(pattern: str) -> str:
+    """Say how a unit stands to the cylinder.
+
+    Examples
+    --------
+    >>> pattern_words("in-edge")
+    'in the edge'
+    """
+    return phrase(PATTERNS.get(pattern, pattern))
+
+
 def full_words(hole: Hole, style: LengthStyle) -> str:
     """Say all that is needed at the bench, in one line."""
     words = [f"{hole.name}: {size_words(hole, style)}"]

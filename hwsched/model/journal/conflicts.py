@@ -12,6 +12,7 @@ from typing import Any, Final
 
 from sqlalchemy import Connection, select
 
+from hwsched.language import phrase
 from hwsched.model.bulk import among, rows_by_id
 from hwsched.model.errors import Clash, ConflictError
 from hwsched.model.journal.fact_words import FactWords
@@ -151,7 +152,7 @@ class _Search:
             return
         opening = present["id"] if entity == "opening" else present.get("opening_id")
         if seen is None and wanted is None:
-            said = ["not there", "there", "removed"]
+            said = [phrase("not there"), phrase("there"), phrase("removed")]
             yield self._clash(words.row(entity, present), said, by_others[-1], opening)
             return
         before, now = _facts_of(seen), _facts_of(present)
@@ -163,9 +164,9 @@ class _Search:
                 continue
             texts = [words.value(entity, path, values.get(path)) for values in (before, now, after)]
             if seen is None:
-                texts[0] = "not there"
+                texts[0] = phrase("not there")
             if wanted is None:
-                texts[2] = "removed"
+                texts[2] = phrase("removed")
             yield self._clash(words.fact(entity, path, present), texts, touched[-1], opening)
 
     def _clash(self, fact: str, said: Sequence[str], entry: Entry, opening: str | None) -> Clash:

@@ -8,7 +8,9 @@ from typing import Any, Final
 
 from sqlalchemy import Connection, select
 
-from hwsched.attributes import Attribute, show_value
+from hwsched.attributes import Attribute, said_value
+from hwsched.attributes.unknown import unknown_word
+from hwsched.language import phrase, to_phrase
 from hwsched.model.journal.facts import Path
 from hwsched.model.lock_points import name_of_point
 from hwsched.model.tables import (
@@ -31,22 +33,37 @@ Row = Mapping[str, Any]
 
 _DECLARED: Final = {entity.name: entity for entity in (*ENTITIES, *PLACE_ENTITIES, *POWER_ENTITIES)}
 _LABELS: Final[Mapping[Path, str]] = {
-    ("opening", "level_id"): "Building and level",
-    ("opening", "set_id"): "Hardware set",
-    ("supply", "level_id"): "Building and level",
-    ("project", "name"): "Title",
-    ("project", "length_style"): "Lengths",
-    ("project", "bare_unit"): "Unit of bare lengths",
-    ("project", "prefer"): "Ranked first by",
-    ("project", "time_zone"): "Time zone",
-    ("level", "height_m"): "Height of the floor",
-    ("route", "length_m"): "Length of the cable route",
-    ("route", "pinned"): "Siting keeps the pair",
-    ("person", "role"): "Role",
-    ("assigned_part", "serial"): "Serial number",
+    ("opening", "level_id"): to_phrase("Building and level"),
+    ("opening", "set_id"): to_phrase("Hardware set"),
+    ("supply", "level_id"): to_phrase("Building and level"),
+    ("project", "name"): to_phrase("Title"),
+    ("project", "length_style"): to_phrase("Lengths"),
+    ("project", "bare_unit"): to_phrase("Unit of bare lengths"),
+    ("project", "prefer"): to_phrase("Ranked first by"),
+    ("project", "time_zone"): to_phrase("Time zone"),
+    ("level", "height_m"): to_phrase("Height of the floor"),
+    ("route", "length_m"): to_phrase("Length of the cable route"),
+    ("route", "pinned"): to_phrase("Siting keeps the pair"),
+    ("person", "role"): to_phrase("Role"),
+    ("assigned_part", "serial"): to_phrase("Serial number"),
+}
+_NOTHING: Final = {
+    "chosen_part": to_phrase("left to the fit"),
+    "placed_unit": to_phrase("left to the fit"),
+    "run": to_phrase("on no circuit"),
 }
 _NAMED_BY: Final = {"opening": "mark", "part": "number", "own_field": "label"}
 """Column by which people know a row; the name where none is given."""
+
+
+def _row_word(entity: str) -> str:
+    return entity.replace("_", " ").capitalize()
+
+
+def said_words() -> tuple[str, ...]:
+    """Return the words that are made of names of tables and of their columns, for the list of all texts."""
+    plain = (each.name.replace("_", " ").capitalize() for table in TABLES.values() for each in table.c)
+    return tuple(dict.fromkeys((*map(_row_word, TABLES), *plain)))
 
 
 class FactWords:
@@ -70,12 +87,15 @@ class FactWords:
     def fact(self, entity: str, path: Path, row: Row) -> str:
         """Return what people call one fact of a row."""
         whose = self.whose(entity, row)
-        return f"{self._label(entity, path)} of {whose}" if whose else self._label(entity, path)
+        label = self._label(entity, path)
+        return phrase("{fact} of {whose}", fact=label, whose=whose) if whose else label
 
     def row(self, entity: str, row: Row) -> str:
         """Return what people call a row."""
-        what, whose = entity.replace("_", " ").capitalize(), self.whose(entity, row)
-        return f"{what} {whose}" if self._own_name(entity, row) else f"{what} of {whose}" if whose else what
+        what, whose = phrase(_row_word(entity)), self.whose(entity, row)
+        if self._own_name(entity, row):
+            return f"{what} {whose}"
+        return phrase("{fact} of {whose}", fact=what, whose=whose) if whose else what
 
     def whose(self, entity: str, row: Row) -> str:
         """Return the name of a row, or of what it belongs to; empty for the project."""
@@ -83,7 +103,8 @@ class FactWords:
         if own:
             return own
         if entity == ASSIGNED_PART.name:
-            return f"{row['role']} {row['part']} of {self.name(OPENING_TABLE.name, row['opening_id'])}"
+            opening = self.name(OPENING_TABLE.name, row["opening_id"])
+            return phrase("{fact} of {whose}", fact=f"{phrase(row['role'])} {row['part']}", whose=opening)
         for column, target in REFERENCES[entity].items():
             if row.get(column) is not None:
                 return self.name(target, row[column])
@@ -93,21 +114,21 @@ class FactWords:
         """Return a value as the project shows it."""
         target = REFERENCES[entity].get(path[0])
         if target is not None:
-            return "none" if value is None else self.name(target, value)
+            return phrase("none") if value is None else self.name(target, value)
         if path[:2] == ("settings", "rules_off"):
-            return "off" if value else "on"
+            return phrase("off" if value else "on")
         if path[:2] == ("settings", "limits"):
-            return "the rule's own" if value is None else f"{value:g}"
+            return phrase("the rule's own") if value is None else f"{value:g}"
         attribute = self.attribute(entity, path)
         if attribute is not None:
             if attribute.name in ("from_node", "to_node") and value is not None:
                 return self.name(OPENING_TABLE.name, value) or str(value)
-            return show_value(attribute, value, self.style, unknown="unknown")
+            return said_value(attribute, value, self.style, unknown=unknown_word())
         if value is None:
-            return "unknown"
-        return {True: "yes", False: "no"}[value] if isinstance(value, bool) else f"{value:.12g}" if isinstance(
-            value, float
-        ) else str(value)  # fmt: skip
+            return unknown_word()
+        if isinstance(value, bool):
+            return phrase("yes" if value else "no")
+        return f"{value:.12g}" if isinstance(value, float) else str(value)
 
     def attribute(self, entity: str, path: Path) -> Attribute | None:
         """Return the declaration of a fact, where it has one."""
@@ -118,25 +139,28 @@ class FactWords:
 
     def slot(self, entity: str, key: Path) -> str:
         """Return what people call a place that rows of a table take in turn."""
-        words = {
-            "chosen_part": "Part for the role {2} of {0}{1}",
-            "placed_unit": "Place of the unit of {0}{1}",
-            "set_line": "Lines for the role {1} of hardware set {0}",
-            "route": "Cable route between {0} and {1}",
-            "run": "Circuit of {0}",
-        }
         owners = {"set_line": ("hardware_set",), "route": ("opening", "supply"), "run": ("opening",)}
         at = owners.get(entity, ("opening", LOCK_POINT.name))
         names = [self.name(owner, part) for owner, part in zip(at, key, strict=False)]
         if at[-1] == LOCK_POINT.name and names[1]:
             names[1] = f", {names[1]}"
-        return words[entity].format(*names, *key[len(names) :])
+        said = (*names, *key[len(names) :])
+        if entity == "chosen_part":
+            return phrase(
+                "Part for the role {role} of {opening}{point}", opening=said[0], point=said[1], role=phrase(said[2])
+            )
+        if entity == "placed_unit":
+            return phrase("Place of the unit of {opening}{point}", opening=said[0], point=said[1])
+        if entity == "set_line":
+            return phrase("Lines for the role {role} of hardware set {name}", name=said[0], role=phrase(said[1]))
+        if entity == "route":
+            return phrase("Cable route between {opening} and {supply}", opening=said[0], supply=said[1])
+        return phrase("Circuit of {opening}", opening=said[0])
 
     def content(self, entity: str, rows: Iterable[Row]) -> str:
         """Return what stands in such a place."""
         texts = sorted(self._content(entity, row) for row in rows)
-        nothing = {"chosen_part": "left to the fit", "placed_unit": "left to the fit", "run": "on no circuit"}
-        return ", ".join(texts) or nothing.get(entity, "nothing")
+        return ", ".join(texts) or phrase(_NOTHING.get(entity, to_phrase("nothing")))
 
     def name(self, entity: str, row_id: str) -> str:
         """Return the name of a row by its identifier; empty where there is none any more."""
@@ -147,7 +171,7 @@ class FactWords:
                 BUILDING, LEVEL.c.building_id == BUILDING.c.id
             )  # fmt: skip
             found = self._connection.execute(query.where(LEVEL.c.id == row_id)).first()
-            return "" if found is None else ", ".join(each or "unknown" for each in found)
+            return "" if found is None else ", ".join(each or unknown_word() for each in found)
         if entity == CIRCUIT_TABLE.name:
             circuit = select(SUPPLY_TABLE.c.name, CIRCUIT_TABLE.c.name).join(
                 CIRCUIT_TABLE, CIRCUIT_TABLE.c.supply_id == SUPPLY_TABLE.c.id
@@ -168,26 +192,31 @@ class FactWords:
     def _label(self, entity: str, path: Path) -> str:
         attribute = self.attribute(entity, path)
         if attribute is not None:
-            return attribute.label
+            return phrase(attribute.label)
         if path[0] == "extra" and len(path) > 1:
             query = select(OWN_FIELD.c.label).where(OWN_FIELD.c.entity == entity, OWN_FIELD.c.name == path[1])
             return str(self._connection.execute(query).scalar() or path[1])
         if path[0] == "settings" and len(path) > 1:
-            first = {"limits": "Limit", "rules_off": "Rule", "terms": "Terms:"}.get(path[1])
-            if first is not None:
-                return " ".join((first, *path[2:])).replace("_", " " if first == "Terms:" else "_")
+            rest = " ".join(path[2:])
+            if path[1] == "limits":
+                return phrase("Limit {name}", name=rest)
+            if path[1] == "rules_off":
+                return phrase("Rule {name}", name=rest)
+            if path[1] == "terms":
+                return phrase("Terms: {name}", name=rest.replace("_", " "))
             path = path[1:]
-        return _LABELS.get((entity, *path), " ".join(path).replace("_", " ").capitalize())
+        return phrase(_LABELS.get((entity, *path), " ".join(path).replace("_", " ").capitalize()))
 
     def _content(self, entity: str, row: Row) -> str:
         if entity == "placed_unit":
             x, y = (format_length(row[name], self.style) for name in ("x_mm", "y_mm"))
-            return f"{row['face']} face, {x} from the lock edge, {y} up"
+            return phrase("{face} face, {x} from the lock edge, {y} up", face=phrase(row["face"]), x=x, y=y)
         if entity == "run":
-            length = "length unknown" if row.get("length_m") is None else f"{row['length_m']:g} m"
+            length = phrase("length unknown") if row.get("length_m") is None else f"{row['length_m']:g} m"
             begin = self.name(OPENING_TABLE.name, row["from_node"]) or row["from_node"]
-            return f"{self.name(CIRCUIT_TABLE.name, row['circuit_id'])} from {begin}, {length}"
+            circuit = self.name(CIRCUIT_TABLE.name, row["circuit_id"])
+            return phrase("{circuit} from {begin}, {length}", circuit=circuit, begin=begin, length=length)
         if entity == "route":
-            length = "not measured" if row.get("length_m") is None else f"{row['length_m']:g} m"
-            return f"{length}, kept by the siting" if row.get("pinned") else length
+            length = phrase("not measured") if row.get("length_m") is None else f"{row['length_m']:g} m"
+            return phrase("{length}, kept by the siting", length=length) if row.get("pinned") else length
         return str(row["part"]) if row["quantity"] == 1 else f"{row['part']} × {row['quantity']:g}"

@@ -6,8 +6,10 @@ from typing import Any
 
 from sqlalchemy import Connection
 
-from hwsched.attributes import show_value
-from hwsched.drawings.opening.hole_words import across_words
+from hwsched.attributes import said_value
+from hwsched.drawings.opening.hole_words import across_words, face_words, pattern_words
+from hwsched.kept_sentences import FIT, kept_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.model.errors import ValueRefusedError
 from hwsched.model.journal.history import RowChange, changes_of
 from hwsched.model.project import Project
@@ -20,9 +22,12 @@ from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length
 from hwsched.quantities.money import Money
 from hwsched.rules import OPENINGS, RULES, in_rulebook, limits_of
 from hwsched.rules.rule import Slot
+from hwsched.rules.saying import cure_of, message_of
 from hwsched.rules.tracing import Traced, UsedFact, traced
 from hwsched.survey import ENTITIES, INHERITED, ITEM, OPENING
 from hwsched.values import Finding, Fit, Hole, OpeningInput, PointFit, RunnerUp
+from hwsched.values.amounts import part_words
+from hwsched.work.tools import WORDS as TOOLS
 
 PLACE, HOLES = "place", "holes"
 """What can be asked about besides the roles of parts and the rules."""
@@ -34,6 +39,8 @@ _SLOT_OF: Mapping[str, Slot] = {
 }
 """Slot whose rules decide what is asked about; the rest is judged with the whole opening."""
 _ENTITIES = {entity.name: entity for entity in ENTITIES}
+_POWER = {"battery": to_phrase("on battery"), "supply": to_phrase("on a supply")}
+_SOURCES = {"by-hand": to_phrase("chosen by hand"), "set": to_phrase("a line of its hardware set")}
 
 
 @dataclass(frozen=True, slots=True)
@@ -151,22 +158,31 @@ class _Teller:
     def _part(self, role: str) -> Why:
         parts = [part for part in self.fit.parts if part.role == role]
         headline = "; ".join(
-            f"{p.part}{'' if p.quantity == 1 else f' × {p.quantity:g}'} {p.description}" for p in parts
+            f"{part_words(p.part, self.given.catalogue.get(p.part), p.quantity, self.style)} {p.description}"
+            for p in parts
         )
         reasons = []
         for part in parts:
-            source = {"by-hand": "chosen by hand", "set": "a line of its hardware set"}.get(part.source, "by the fit")
-            reasons.append(Reason(f"{part.part}: {part.reason} ({source})"))
+            source = phrase(_SOURCES.get(part.source, to_phrase("by the fit")))
+            reasons.append(Reason(f"{part.part}: {kept_phrase(part.reason, FIT)} ({source})"))
         reasons += self._decided_by(role)
         refused = [each for each in self.fit.refused if each.role == role]
         if refused:
-            reasons.append(Reason("Refused", tuple(f"{r.part}, {r.rule}: {r.reason}" for r in refused)))
+            said = tuple(f"{r.part}, {r.rule}: {kept_phrase(r.reason, r.rule)}" for r in refused)
+            reasons.append(Reason(phrase("Refused"), said))
         if self.fit.battery is not None and role == "battery":
             life = self.fit.battery
             reasons.append(
                 Reason(
-                    f"Lasts about {int(life.days)} days: {life.capacity_mah:g} mAh × {life.usable_share:g} usable × "
-                    f"{life.cold_share:g} in the cold, over {life.mah_per_day:.3f} mAh a day"
+                    phrase(
+                        "Lasts about {days} days: {capacity_mah:g} mAh × {usable_share:g} usable × "
+                        "{cold_share:g} in the cold, over {mah_per_day:.3f} mAh a day",
+                        days=int(life.days),
+                        capacity_mah=life.capacity_mah,
+                        usable_share=life.usable_share,
+                        cold_share=life.cold_share,
+                        mah_per_day=life.mah_per_day,
+                    )
                 )
             )
         reasons += self._runners_up()
@@ -177,101 +193,136 @@ class _Teller:
         rules = [rule for rule in RULES if rule.slot == slot and rule.id not in self.given.settings.rules_off]
         found = [traced(rule, self.given, self.fit) for rule in rules]
         facts = self._facts(fact for each in found for fact in each.facts if each.facts)
-        reasons = [Reason("Facts that decided", facts)] if facts else []
+        reasons = [Reason(phrase("Facts that decided"), facts)] if facts else []
         if slot != "whole":
-            reasons.append(Reason("Rules that it had to pass", tuple(self._passed(each) for each in found)))
+            reasons.append(Reason(phrase("Rules that it had to pass"), tuple(self._passed(each) for each in found)))
         return reasons
 
     def _passed(self, each: Traced) -> str:
         limits = limits_of(each.rule, self.given.settings)
         numbers = ", ".join(f"{name} {value:g}" for name, value in limits.items())
-        said = " ".join(verdict.message for verdict in each.verdicts)
-        return f"{each.rule.id}{f' ({numbers})' if numbers else ''}: {said or 'holds'}"
+        said = " ".join(kept_phrase(verdict.message, each.rule.id) for verdict in each.verdicts)
+        return f"{each.rule.id}{f' ({numbers})' if numbers else ''}: {said or phrase('holds')}"
 
     def _runners_up(self) -> list[Reason]:
         if not self.fit.runners_up:
             return []
         lines = tuple(
-            f"{', '.join(each.parts)}: cost {self._cost(each)}, {each.holes} holes, {each.power}"
+            phrase(
+                "{parts}: cost {cost}, {holes} holes, {power}",
+                parts=", ".join(each.parts),
+                cost=self._cost(each),
+                holes=each.holes,
+                power=phrase(_POWER.get(each.power, each.power)),
+            )
             for each in self.fit.runners_up
         )
-        return [Reason(f"Ranked by {self.given.settings.prefer}; runners-up", lines)]
+        return [Reason(phrase("Ranked by {prefer}; runners-up", prefer=phrase(self.given.settings.prefer)), lines)]
 
     def _cost(self, runner_up: RunnerUp) -> str:
         if runner_up.cost_needs:
-            return f"unknown: needs {', '.join(runner_up.cost_needs)}"
+            return phrase("unknown: needs {needs}", needs=", ".join(runner_up.cost_needs))
         return Money(runner_up.cost, self.fit.currency).shown()
 
     def _place(self) -> Why:
         place = self.fit.placement
         if place is None:
             raise ValueError("no unit is placed")
-        headline = (
-            f"{place.pattern}, {place.face} face, {across_words(place.face, place.x_mm, self.style)}, "
-            f"{self._length(place.y_mm)} above the floor"
+        headline = phrase(
+            "{pattern}, {face}, {across}, {height} above the floor",
+            pattern=pattern_words(place.pattern),
+            face=face_words(place.face),
+            across=across_words(place.face, place.x_mm, self.style),
+            height=self._length(place.y_mm),
         )
-        reasons = [
-            Reason("placed by hand" if place.source == "by-hand" else "placed by the fit: the shortest lead first")
-        ]
+        by_hand = place.source == "by-hand"
+        reasons = [Reason(phrase("placed by hand" if by_hand else "placed by the fit: the shortest lead first"))]
         if place.clearances:
-            free = tuple(f"{name}: {self._length(mm)} free" for name, mm in place.clearances)
-            reasons.append(Reason("Free distances", free))
+            free = tuple(
+                phrase("{name}: {length} free", name=kept_phrase(name, FIT), length=self._length(mm))
+                for name, mm in place.clearances
+            )
+            reasons.append(Reason(phrase("Free distances"), free))
         if place.alternatives:
             other = tuple(
-                f"{a.pattern} at {self._length(a.x_mm)}, {self._length(a.y_mm)}: lead {self._length(a.cable_mm)}"
+                phrase(
+                    "{pattern} at {x}, {y}: lead {lead}",
+                    pattern=pattern_words(a.pattern),
+                    x=self._length(a.x_mm),
+                    y=self._length(a.y_mm),
+                    lead=self._length(a.cable_mm),
+                )
                 for a in place.alternatives
             )
-            reasons.append(Reason("Other places that would do", other))
+            reasons.append(Reason(phrase("Other places that would do"), other))
         cable = self.fit.cable
         if cable is not None:
-            stretches = tuple(f"{name}: {self._length(mm)}" for name, mm in cable.segments)
-            text = f"Lead: needs {self._length(cable.length_mm)}, has {self._length(cable.available_mm)}"
+            stretches = tuple(f"{kept_phrase(name, FIT)}: {self._length(mm)}" for name, mm in cable.segments)
+            text = phrase(
+                "Lead: needs {needed}, has {held}",
+                needed=self._length(cable.length_mm),
+                held=self._length(cable.available_mm),
+            )
             reasons.append(Reason(text, stretches))
         return Why(PLACE, headline, (*reasons, *self._decided_by(PLACE)))
 
     def _holes(self) -> Why:
         lines = tuple(self._hole(hole) for hole in sorted(self.fit.holes, key=lambda hole: hole.order))
-        reasons = (Reason("In the order of drilling", lines), *self._decided_by(HOLES))
-        return Why(HOLES, f"{sum(hole.count for hole in self.fit.holes)} holes", reasons)
+        reasons = (Reason(phrase("In the order of drilling"), lines), *self._decided_by(HOLES))
+        return Why(
+            HOLES, phrase_of_count("{count} hole", "{count} holes", sum(hole.count for hole in self.fit.holes)), reasons
+        )
 
     def _hole(self, hole: Hole) -> str:
-        size = "pocket" if hole.purpose == "pocket" else f"diameter {self._length(hole.diameter_mm)}"
-        where = (
-            "through the part as template"
-            if hole.by_template
-            else f"{across_words(hole.face, hole.x_mm, self.style)}, {self._length(hole.y_mm)} above the floor"
+        size = (
+            phrase("pocket")
+            if hole.purpose == "pocket"
+            else phrase("diameter {length}", length=self._length(hole.diameter_mm))
         )
-        tool = f", with {hole.tool}" if hole.tool else ""
-        return f"{hole.order}. {hole.name}: {size}, {hole.face} face, {where}{tool}"
+        where = (
+            phrase("through the part as template")
+            if hole.by_template
+            else phrase(
+                "{across}, {height} above the floor",
+                across=across_words(hole.face, hole.x_mm, self.style),
+                height=self._length(hole.y_mm),
+            )
+        )
+        tool = phrase(", with {tool}", tool=phrase(TOOLS.get(hole.tool, hole.tool))) if hole.tool else ""
+        return f"{hole.order}. {kept_phrase(hole.name, FIT)}: {size}, {face_words(hole.face)}, {where}{tool}"
 
     def _rule(self, rule_id: str) -> Why:
         said = [finding for finding in self.findings if finding.rule == rule_id]
         known = in_rulebook(rule_id)
-        title = known.title if known is not None else rule_id
+        title = phrase(known.title) if known is not None else rule_id
         reasons = [reason for finding in said for reason in self._finding(finding)]
         if known is not None and known.subject is OPENINGS:
             facts = self._facts(traced(known, self.given, self.fit).facts)
             if facts:
-                reasons.append(Reason("Facts that it looked at", facts))
+                reasons.append(Reason(phrase("Facts that it looked at"), facts))
         if known is not None:
             limits = limits_of(known, self.given.settings)
             lines = tuple(
                 f"{limit.name} {limits[limit.name]:g}"
-                + ("" if limits[limit.name] == limit.value else f" (the rule's own: {limit.value:g})")
-                + f": {limit.text} Source: {limit.source}"
+                + (
+                    ""
+                    if limits[limit.name] == limit.value
+                    else phrase(" (the rule's own: {value:g})", value=limit.value)
+                )
+                + phrase(": {text} Source: {source}", text=phrase(limit.text), source=phrase(limit.source))
                 for limit in known.limits
             )
             if lines:
-                reasons.append(Reason("Limits", lines))
-            reasons.append(Reason(f"Basis: {known.basis}"))
+                reasons.append(Reason(phrase("Limits"), lines))
+            reasons.append(Reason(phrase("Basis: {basis}", basis=phrase(known.basis))))
         return Why(rule_id, title, tuple(reasons))
 
     def _finding(self, finding: Finding) -> Iterable[Reason]:
         numbers = tuple(f"{name} = {value:g}" for name, value in finding.values.items())
-        waived = f" (waived by {finding.waived_by})" if finding.waived else ""
-        about = f"{finding.about}: " if finding.about else ""
-        yield Reason(f"{finding.severity}{waived}: {about}{finding.message}", numbers)
-        yield Reason(f"Cure: {finding.cure}")
+        waived = phrase(" (waived by {person})", person=finding.waived_by) if finding.waived else ""
+        about = f"{kept_phrase(finding.about, FIT)}: " if finding.about else ""
+        yield Reason(f"{phrase(finding.severity)}{waived}: {about}{message_of(finding)}", numbers)
+        yield Reason(phrase("Cure: {cure}", cure=cure_of(finding)))
 
     def _facts(self, facts: Iterable[UsedFact]) -> tuple[str, ...]:
         lines: dict[str, None] = {}
@@ -283,9 +334,9 @@ class _Teller:
             origin, named = self._origin(fact.entity, fact.row_id, fact.attribute), self._named(fact)
             place = self._said_by(fact)
             if place is not None:
-                named = f"{place.entity.capitalize()} {place.name}".strip()
+                named = f"{phrase(place.entity.capitalize())} {place.name}".strip()
                 origin = self._origin(place.entity, place.row_id, fact.attribute)
-            what = f"{named}: {attribute.label} {show_value(attribute, fact.value, self.style)}"
+            what = f"{named}: {phrase(attribute.label)} {said_value(attribute, fact.value, self.style)}"
             lines[f"{what}{f' ({origin})' if origin else ''}"] = None
         return tuple(lines)
 
@@ -301,7 +352,7 @@ class _Teller:
         """Name what a fact belongs to: an existing item by its kind."""
         item = next((item for item in self.given.items if item.id == fact.row_id), None)
         kind = ITEM.attribute("kind").choice(item.kind) if item is not None and item.kind else None
-        return kind.label if kind is not None else _ENTITIES[fact.entity].label
+        return phrase(kind.label if kind is not None else _ENTITIES[fact.entity].label)
 
     def _origin(self, entity: str, row_id: str, attribute: str) -> str:
         if row_id not in self._origins:
@@ -318,7 +369,7 @@ def _origins(changes: Iterable[RowChange]) -> dict[str, str]:
     for change in changes:
         for name, value in (change.after or {}).items():
             known = held.setdefault(name, [])
-            step = f"step {change.change_set}, {change.who}"
+            step = phrase("step {number}, {person}", number=change.change_set, person=change.who)
             back = None if change.kind == "edit" else next((o for v, o in reversed(known) if v == value), None)
             known.append((value, back or change.origin or step))
     return {name: known[-1][1] for name, known in held.items()}

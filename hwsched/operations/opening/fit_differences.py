@@ -1,19 +1,24 @@
 """What differs between two fits of one opening, value by value; words alone are no difference."""
 
-from collections.abc import Iterator, Mapping, Sequence
+from collections.abc import Callable, Iterator, Mapping, Sequence
 from dataclasses import dataclass, fields, is_dataclass
 from decimal import Decimal
-from typing import Any, Final
+from functools import cache
+from typing import Any, Final, get_args
 
+from hwsched.drawings.opening.hole_words import FACE_WORDS
+from hwsched.kept_sentences import FIT, kept_phrase
+from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.quantities.money import decimal_text
-from hwsched.values import Fit, Hole, Placement
+from hwsched.rules.wording import label_of
+from hwsched.values import Fit, Hole, Placement, fit
+from hwsched.work.tools import WORDS as WORDS_OF_TOOLS
 
 _WORDS: Final = frozenset({"reason", "description", "label", "blocks", "name"})
 """What a sheet says of a value that is compared by itself."""
 _SAME: Final = 6e-4
 """Numbers that differ by less are one number that was rounded on two ways: places were once kept to 3 or 4 decimals."""
-_FACES: Final = {"inside": "inside face", "key": "key face", "lock-edge": "lock edge", "hinge-edge": "hinge edge"}
 _TOLD: Final = {
     "purpose": ("count", "diameter_mm", "width_mm", "height_mm", "depth_mm", "x_mm", "y_mm", "tool"),
     "pattern": ("face", "pattern", "x_mm", "y_mm"),
@@ -69,10 +74,18 @@ def _compared(before: Fit, after: Fit) -> Iterator[Differs]:
     for each in fields(Fit):
         if each.name not in _LISTED and each.name != "status":
             yield from _thing(_said(each.name), each.name, getattr(before, each.name), getattr(after, each.name))
-    yield from _members("refused {} as {} by {}", before.refused, after.refused, ("part", "role", "rule"))
-    yield from _members("needs {}", before.needs, after.needs, ("fact",))
+    yield from _members(_refused, before.refused, after.refused, ("part", "role", "rule"))
+    yield from _members(_needs, before.needs, after.needs, ("fact",))
     yield from _cost(before, after)
     yield from _value("what else would fit", "", _plain(before.runners_up), _plain(after.runners_up))
+
+
+def _refused(part: str, role: str, rule: str) -> str:
+    return f"refused {part} as {role} by {rule}"
+
+
+def _needs(fact: str) -> str:
+    return f"needs {label_of(fact)}"
 
 
 def _parts(fit: Fit) -> dict[tuple[str, str], tuple[float, str]]:
@@ -118,16 +131,18 @@ def _holes(before: Sequence[Hole], after: Sequence[Hole]) -> Iterator[Differs]:
         for at in range(max(len(was), len(now))):
             old, new = (holes[at] if at < len(holes) else None for holes in (was, now))
             named = old or new
-            title = f"{_FACES.get(kind[2], kind[2])}, {named.name if named is not None else kind[0]}"
+            title = f"{FACE_WORDS.get(kind[2], kind[2])}, {named.name if named is not None else kind[0]}"
             yield from _thing(title, "", old, new)
 
 
-def _members(title: str, before: Sequence[Any], after: Sequence[Any], names: tuple[str, ...]) -> Iterator[Differs]:
+def _members(
+    title: Callable[..., str], before: Sequence[Any], after: Sequence[Any], names: tuple[str, ...]
+) -> Iterator[Differs]:
     """Compare what is told apart by some of its fields; a value is what else is known of it, such as its numbers."""
     was, now = (_by(members, names) for members in (before, after))
     for key in dict.fromkeys((*was, *now)):
         told = [each[0] if each is not None and len(each) == 1 else each for each in (was.get(key), now.get(key))]
-        yield from _value(title.format(*key), "", *told)
+        yield from _value(title(*key), "", *told)
 
 
 def _by(members: Sequence[Any], names: tuple[str, ...]) -> dict[tuple[str, ...], list[dict[str, Any]]]:
@@ -206,10 +221,43 @@ def in_words(each: Differs, style: LengthStyle) -> tuple[str, str, str]:
         How the project shows lengths.
     """
     way = each.what.rpartition(" ")[2]
-    return each.what, _shown(each.before, each.unit, style, way), _shown(each.after, each.unit, style, way)
+    return _spoken(each.what), _shown(each.before, each.unit, style, way), _shown(each.after, each.unit, style, way)
 
 
-_WAYS: Final = {"up": ("up", "down"), "edge": ("toward the lock edge", "toward the hinge edge")}
+def _spoken(what: str) -> str:
+    """Say what differs, or a word of a value, in the language in force; numbers and names of things stay."""
+    if what in _known():
+        return phrase(what)
+    head, found, tail = what.partition(": ")
+    if found and not what.startswith(_TOLD_WHOLE):
+        return f"{_spoken(head)}: {_spoken(tail)}"
+    role, found, part = what.rpartition(" ")
+    return f"{phrase(role)} {part}" if found and role in _known() and role != "needs" else kept_phrase(what, FIT)
+
+
+@cache
+def _known() -> frozenset[str]:
+    return frozenset(said_words())
+
+
+def said_words() -> tuple[str, ...]:
+    """Return the words by which values of a fit are named, for the list of all texts."""
+    made = (held for held in vars(fit).values() if isinstance(held, type) and is_dataclass(held))
+    named = (_said(each.name) for held in made for each in fields(held))
+    words = (*_TITLES, *WORDS_OF_TOOLS, *get_args(fit.Role), *get_args(fit.Status), *get_args(fit.Purpose))
+    return tuple(dict.fromkeys((*named, *words, *map(_said, words), *FACE_WORDS, *FACE_WORDS.values())))
+
+
+_TOLD_WHOLE: Final = ("needs ", "refused ", "who chose ")
+_TITLES: Final = (
+    "unit", "place of the unit", "other places for the unit", "clearances of the unit", "what the cost needs",
+    "what else would fit", "by-hand", "set", "worked-out", "battery", "supply", "straight", "above", "below", "in-edge",
+    "beside", "threaded", "euro-profile", "rim", "bored", "hasp",
+)  # fmt: skip
+_WAYS: Final = {
+    "up": (to_phrase("up"), to_phrase("down")),
+    "edge": (to_phrase("toward the lock edge"), to_phrase("toward the hinge edge")),
+}
 """To which side a hole leans by an angle above zero, and by one below."""
 
 
@@ -217,28 +265,29 @@ def _leaning(value: float, way: str) -> str:
     over, under = _WAYS.get(way, ("", "-"))
     if not over:
         return f"{value:g}°"
-    return f"{abs(value):.3g}° {over if value >= 0 else under}"
+    return f"{abs(value):.3g}° {phrase(over if value >= 0 else under)}"
 
 
 def _shown(value: Any, unit: str, style: LengthStyle, way: str = "") -> str:
     if value is None or value == []:
-        return "none"
+        return phrase("none")
     if value == {}:
-        return "yes"
+        return phrase("yes")
     if isinstance(value, bool):
-        return "yes" if value else "no"
+        return phrase("yes" if value else "no")
     if isinstance(value, float | int):
         if unit == "mm":
             return format_length(float(value), style)
         return _leaning(float(value), way) if unit == "deg" else f"{round(value, 3):g}"
     if isinstance(value, Mapping):
-        told = next((names for mark, names in _TOLD.items() if mark in value), tuple(value))
-        shown = [(name, _shown(value[name], _unit_of(name), style)) for name in told if name in value]
-        return ", ".join(f"{_said(name)} {text}".strip() for name, text in shown if text not in ("", "none")) or "yes"
+        listed = next((names for mark, names in _TOLD.items() if mark in value), tuple(value))
+        shown = [(name, _shown(value[name], _unit_of(name), style)) for name in listed if name in value]
+        told = [f"{phrase(_said(name))} {text}".strip() for name, text in shown if text not in ("", phrase("none"))]
+        return ", ".join(told) or phrase("yes")
     if isinstance(value, list | tuple):
         between = "; " if any(isinstance(each, Mapping) for each in value) else ", "
         return between.join(_shown(each, unit, style) for each in value)
-    return str(value) or "none"
+    return _spoken(str(value)) or phrase("none")
 
 
 def _unit_of(name: str) -> str:

@@ -14,7 +14,7 @@ from hwsched.operations.opening.facts_shown import asked_facts, item_facts
 from hwsched.operations.survey.fact_edit import FactEdit
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.survey import ITEM, LEAF, OPENING
-from hwsched.values import FitPart
+from hwsched.values.amounts import part_words
 
 
 @dataclass(frozen=True, slots=True)
@@ -146,7 +146,12 @@ def _results(left: Checked, right: Checked, style: LengthStyle) -> Iterable[Comp
         yield line(
             role.replace("-", " ").capitalize(),
             [
-                ", ".join(_amount(each, p) for p in each.fit.parts if p.role == role) or "none"
+                ", ".join(
+                    part_words(p.part, each.given.catalogue.get(p.part), p.quantity, style)
+                    for p in each.fit.parts
+                    if p.role == role
+                )
+                or "none"
                 if each.fit is not None
                 else "no fit counts"
                 for each in both
@@ -168,16 +173,6 @@ def _results(left: Checked, right: Checked, style: LengthStyle) -> Iterable[Comp
             f"{severity.capitalize()}s",
             [" ".join(_said_once(each, severity)) or "none" for each in both],
         )
-
-
-def _amount(at: Checked, part: FitPart) -> str:
-    # A window that shows openings has no pages yet: what stands on them is loaded once two are compared.
-    from hwsched.documents.stock.box_contents import little_of  # noqa: PLC0415
-
-    little = little_of(at.given.catalogue.get(part.part), part.quantity)
-    if little:
-        return f"{part.part}: {little}"
-    return part.part + (f" ×{part.quantity:g}" if part.quantity != 1 else "")
 
 
 def _said_once(at: Checked, severity: str) -> Iterable[str]:

@@ -4,12 +4,15 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass, fields
 from typing import Any, Final, Literal
 
-from hwsched.attributes import show_value
+from hwsched.attributes import said_value
 from hwsched.drawings.power.power_words import conductor_words, run_length_words
+from hwsched.kept_sentences import ERRORS, kept_phrase
+from hwsched.language import phrase
 from hwsched.operations.release.changed_lines import Changed, unshared
 from hwsched.operations.release.frozen_record import PowerRecord, SupplyRecord
 from hwsched.operations.release.revisions import Source
 from hwsched.quantities import LengthStyle
+from hwsched.rules.saying import message_of
 from hwsched.survey import CIRCUIT, SUPPLY
 from hwsched.survey.entity import Entity
 from hwsched.values.power import CircuitResult, SupplyResult
@@ -55,18 +58,22 @@ def power_differences(
         found = list(_circuits(old.result if old else None, new.result if new else None, style))
         if not of_supply and not found and new is not None:
             # A hair's breadth in what is worked out: not on any page, and yet not the same.
-            of_supply.append(Changed(f"Supply {new.result.supply.name}", "as it was", "otherwise, below what is shown"))
+            of_supply.append(Changed(_supply_word(new), phrase("as it was"), phrase("otherwise, below what is shown")))
         lines += of_supply
         circuits += found
     return tuple(sorted(lines, key=lambda line: line.what)), tuple(sorted(circuits, key=lambda found: found.name))
 
 
+def _supply_word(record: SupplyRecord) -> str:
+    return phrase("Supply {name}", name=record.result.supply.name)
+
+
 def _supply(was: SupplyRecord | None, now: SupplyRecord | None, style: LengthStyle) -> Iterable[Changed]:
     there = now or was
     assert there is not None
-    name = f"Supply {there.result.supply.name}"
+    name = _supply_word(there)
     if was is None or now is None:
-        yield Changed(name, "" if was is None else "there", "" if now is None else "there")
+        yield Changed(name, *("" if record is None else phrase("there") for record in (was, now)))
         return
     for line in unshared(_of_supply(was, style), _of_supply(now, style)):
         yield Changed(f"{name}: {line.what}", line.before, line.after)
@@ -77,17 +84,21 @@ def _of_supply(record: SupplyRecord, style: LengthStyle) -> dict[str, str]:
     lines = _facts(SUPPLY, result.supply, style)
     standby = result.standby
     for what, value, unit in (
-        ("held at once", result.holding_a, "A"),
-        ("peak", result.peak_a, "A"),
-        ("standby battery needed", standby.needed_ah if standby is not None else None, "Ah"),
+        (phrase("held at once"), result.holding_a, "A"),
+        (phrase("peak"), result.peak_a, "A"),
+        (phrase("standby battery needed"), standby.needed_ah if standby is not None else None, "Ah"),
     ):
         if value is not None:
             lines[what] = f"{value:.2f} {unit}"
-    lines |= {f"not worked out, {each.kind}": each.message for each in result.problems}
+    lines |= {
+        phrase("not worked out, {kind}", kind=phrase(each.kind)): kept_phrase(each.message, ERRORS)
+        for each in result.problems
+    }
     for said in record.findings:
         each = said.finding
-        waived = f" (waived by {each.waived_by})" if each.waived else ""
-        lines[f"finding {each.rule} {each.about}".rstrip()] = f"{each.severity}: {each.message}{waived}"
+        waived = phrase(" (waived by {person})", person=each.waived_by) if each.waived else ""
+        what = phrase("finding {rule}", rule=f"{each.rule} {each.about}".rstrip())
+        lines[what] = f"{phrase(each.severity)}: {message_of(each)}{waived}"
     return lines
 
 
@@ -111,25 +122,34 @@ def _circuits(was: SupplyResult | None, now: SupplyResult | None, style: LengthS
 
 def _of_circuit(result: CircuitResult, style: LengthStyle) -> dict[str, str]:
     lines = _facts(CIRCUIT, result.circuit, style)
-    lines |= {f"Opening {mark}": "on it" for mark in result.marks}
+    lines |= {phrase("Opening {mark}", mark=mark): phrase("on it") for mark in result.marks}
     for run in (*result.runs, *result.unsolved_runs):
         wire = f", {run.part}" if run.part else ""
-        what = f"{'Transfer' if run.transfer else 'Run'} {run.from_name} to {run.to_name}"
+        what = phrase(
+            "Transfer {first} to {last}" if run.transfer else "Run {first} to {last}",
+            first=run.from_name,
+            last=run.to_name,
+        )
         lines[what] = f"{run_length_words(run.length_m, style)}, {conductor_words(run)}{wire}"
     for node in result.nodes:
         if node.lowest_v is not None:
-            lines[f"Lowest voltage at {node.name}"] = f"{node.lowest_v:.2f} V"
+            lines[phrase("Lowest voltage at {name}", name=node.name)] = f"{node.lowest_v:.2f} V"
     if result.limiter_a is not None:
-        lines["Limiter, worked out"] = f"{result.limiter_a:.2f} A"
+        lines[phrase("Limiter, worked out")] = f"{result.limiter_a:.2f} A"
     for state, why in result.collapsed.items():
-        lines[f"No solution in state {state}"] = why
-    return lines | {f"Not worked out, {each.kind} {each.about}".rstrip(): each.message for each in result.problems}
+        lines[phrase("No solution in state {state}", state=phrase(state))] = why
+    return lines | {
+        phrase("Not worked out, {kind}", kind=f"{phrase(each.kind)} {each.about}".rstrip()): kept_phrase(
+            each.message, ERRORS
+        )
+        for each in result.problems
+    }
 
 
 def _facts(entity: Entity, row: Any, style: LengthStyle) -> dict[str, str]:
     declared = {attribute.name: attribute for attribute in entity.attributes}
     return {
-        declared[each.name].label: show_value(declared[each.name], value, style)
+        phrase(declared[each.name].label): said_value(declared[each.name], value, style)
         for each in fields(row)
         if each.name in declared and (value := getattr(row, each.name)) is not None
     }

@@ -5,8 +5,13 @@ from dataclasses import dataclass, fields, is_dataclass, replace
 from datetime import date
 from typing import Any, Final, Literal, cast
 
-from hwsched.attributes import show_value
-from hwsched.drawings.opening.hole_words import across_words
+from hwsched.attributes import said_value
+from hwsched.attributes.unknown import unknown_word
+from hwsched.catalogue import kind_of
+from hwsched.catalogue.traits.entry import ENTRY, ON_HAND
+from hwsched.drawings.opening.hole_words import across_words, face_words, pattern_words
+from hwsched.kept_sentences import FIT, kept_phrase
+from hwsched.language import phrase, to_phrase
 from hwsched.model.frozen import revision_with
 from hwsched.model.project import Project
 from hwsched.operations.findings.checking import Cancelled, Checker, Progress
@@ -17,13 +22,23 @@ from hwsched.operations.release.power_differences import CircuitDifference, powe
 from hwsched.operations.release.revisions import Source, entries_of, openings_then
 from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length
 from hwsched.quantities.drill_sizes import format_drill
+from hwsched.rules.saying import message_of
 from hwsched.survey import ENTITIES
 from hwsched.telling.natural import natural
 from hwsched.values import Catalogue, Finding, Fit, Hole, Part
+from hwsched.values.amounts import amount_words
 from hwsched.values.revision import FileThen, OpeningThen, Scope
 
-UNKNOWN: Final = "unknown"
 _NO_CATALOGUE: Final = Catalogue({}, "")
+STATES: Final = {
+    "fits": to_phrase("fits"),
+    "does-not-fit": to_phrase("does not fit"),
+    "to-measure": to_phrase("to measure"),
+    "": to_phrase("not worked out"),
+}
+"""Of a fit; empty for none."""
+_SOURCES: Final = {"by-hand": to_phrase("by hand"), "set": to_phrase("of the hardware set")}
+_POWER: Final = {"battery": to_phrase("on battery"), "supply": to_phrase("on a supply")}
 _LABELS: Final = {entity.name: entity for entity in ENTITIES}
 
 
@@ -136,6 +151,7 @@ def _compared(source: Source, was: Root, now: Root, before: str, after: str) -> 
     later = openings_then(source, [new[each][1] for each in otherwise if each in new], record, _NO_CATALOGUE)
     # What one of the two does not hold cannot be told apart from what was not there.
     told = both_hold_files(was, now)
+    bottles = _of_catalogue(source, was, then.values()), _of_catalogue(source, now, later.values())
     found = [
         difference
         for each in otherwise
@@ -145,6 +161,7 @@ def _compared(source: Source, was: Root, now: Root, before: str, after: str) -> 
                 _told(then[old[each][1]], told) if each in old else None,
                 _told(later[new[each][1]], told) if each in new else None,
                 style,
+                bottles,
             )
         )
         is not None
@@ -176,7 +193,11 @@ def _told(then: OpeningThen, files: bool) -> OpeningThen:
 
 
 def _difference(
-    opening_id: str, was: OpeningThen | None, now: OpeningThen | None, style: LengthStyle
+    opening_id: str,
+    was: OpeningThen | None,
+    now: OpeningThen | None,
+    style: LengthStyle,
+    bottles: tuple[Mapping[str, Part], Mapping[str, Part]],
 ) -> OpeningDifference | None:
     if was == now:
         return None
@@ -189,7 +210,7 @@ def _difference(
         there.mark,
         "changed",
         tuple(_facts(was, now, style)),
-        tuple(unshared(_parts(was), _parts(now))),
+        tuple(_shown(_parts(was, bottles[0], style), _parts(now, bottles[1], style))),
         tuple(_shown(_places(was, style), _places(now, style))),
         tuple(_shown(_holes(was, style), _holes(now, style))),
         (*_findings(was.findings, now.findings), *unshared(_asked(was), _asked(now))),
@@ -227,21 +248,22 @@ def _finer(what: str, was: Any, now: Any) -> Iterable[Changed]:
         for each in fields(was):
             before, after = getattr(was, each.name), getattr(now, each.name)
             if before != after:
-                yield Changed(f"{what}: {each.name.replace('_', ' ')}", str(before), str(after))
+                yield Changed(f"{what}: {phrase(each.name.replace('_', ' '))}", str(before), str(after))
     else:
         yield Changed(what, str(was), str(now))
 
 
 def _facts(was: OpeningThen, now: OpeningThen, style: LengthStyle) -> Iterable[Changed]:
-    yield from _values("opening", "Opening", was.given.opening, now.given.opening, style)
+    yield from _values("opening", phrase("Opening"), was.given.opening, now.given.opening, style)
     for entity, of_was, of_now in (
         ("leaf", was.given.leaves, now.given.leaves),
         ("existing_item", was.given.items, now.given.items),
     ):
         yield from _rows(entity, of_was, of_now, style)
     yield from unshared(_by_hand(was), _by_hand(now))
-    own_was = {f"Own field {each.name}": str(each.value) for each in was.own}
-    yield from unshared(own_was, {f"Own field {each.name}": str(each.value) for each in now.own})
+    yield from unshared(
+        *({phrase("Own field {name}", name=each.name): str(each.value) for each in own} for own in (was.own, now.own))
+    )
 
 
 def _rows(entity: str, was: Sequence[Any], now: Sequence[Any], style: LengthStyle) -> Iterable[Changed]:
@@ -250,15 +272,19 @@ def _rows(entity: str, was: Sequence[Any], now: Sequence[Any], style: LengthStyl
         before, after = old.get(row_id), new.get(row_id)
         name = _name(entity, after if after is not None else before)
         if before is None or after is None:
-            yield Changed(name, "" if before is None else "there", "" if after is None else "there")
+            yield _there(name, before is not None, now=after is not None)
         else:
             yield from _values(entity, name, before, after, style)
 
 
+def _there(what: str, was: bool, *, now: bool) -> Changed:
+    return Changed(what, *(phrase("there") if held else "" for held in (was, now)))
+
+
 def _name(entity: str, row: Any) -> str:
-    kind = row.position if entity == "leaf" else row.kind
-    word = entity.replace("_", " ").capitalize()
-    return f"{word} {kind}" if kind else word
+    word, attribute = phrase(_LABELS[entity].label), "position" if entity == "leaf" else "kind"
+    kind = getattr(row, attribute)
+    return f"{word}, {said_value(_LABELS[entity].attribute(attribute), kind)}" if kind else word
 
 
 def _values(entity: str, name: str, was: Any, now: Any, style: LengthStyle) -> Iterable[Changed]:
@@ -267,57 +293,86 @@ def _values(entity: str, name: str, was: Any, now: Any, style: LengthStyle) -> I
         if before == after:
             continue
         attribute = _LABELS[entity].attribute(each.name)
-        texts = [show_value(attribute, value, style, unknown=UNKNOWN) for value in (before, after)]
+        texts = [said_value(attribute, value, style, unknown=unknown_word()) for value in (before, after)]
         if texts[0] == texts[1]:
             # They differ below what a fraction shows: printed as both the same they would read like an error of the
             # list.
             texts = [f"{value} {attribute.unit}".rstrip() for value in (before, after)]
-        yield Changed(f"{name}: {attribute.label}", *texts)
+        yield Changed(f"{name}: {phrase(attribute.label)}", *texts)
 
 
 def _by_hand(then: OpeningThen) -> dict[str, str]:
     """Return what people decided: choices, places, the supply that feeds it, the hardware set."""
-    told = {"Hardware set": then.set_name} if then.set_name else {}
+    told = {phrase("Hardware set"): then.set_name} if then.set_name else {}
     for number, point in enumerate(then.points, start=1):
-        at = f" at point {number}" if len(then.points) > 1 else ""
-        given = point.given
+        at, given = _at_point(then, number), point.given
         for choice in given.chosen:
-            told[f"Chosen {choice.role} {choice.part}{at}"] = f"{choice.quantity:g}, {choice.source}"
+            what = phrase("Chosen {role} {part}{at}", role=phrase(choice.role), part=choice.part, at=at)
+            told[what] = f"{choice.quantity:g}, {phrase(_SOURCES.get(choice.source, choice.source))}"
         if given.placed is not None:
-            told[f"Placed by hand{at}"] = f"{given.placed.face} face, {given.placed.x_mm:g} / {given.placed.y_mm:g} mm"
+            told[phrase("Placed by hand{at}", at=at)] = (
+                f"{face_words(given.placed.face)}, {given.placed.x_mm:g} / {given.placed.y_mm:g} mm"
+            )
         if given.supply_link is not None:
-            told["Fed by"] = given.supply_link.part or "a supply that is not chosen yet"
+            told[phrase("Fed by")] = given.supply_link.part or phrase("a supply that is not chosen yet")
     return told
+
+
+def _at_point(then: OpeningThen, number: int) -> str:
+    return phrase(" at point {number}", number=number) if len(then.points) > 1 else ""
 
 
 def _fits(then: OpeningThen) -> Iterable[tuple[str, Fit]]:
     for number, point in enumerate(then.points, start=1):
         if point.fit is not None:
-            yield (f" at point {number}" if len(then.points) > 1 else ""), point.fit
+            yield _at_point(then, number), point.fit
 
 
-def _parts(then: OpeningThen) -> dict[str, str]:
-    told: dict[str, str] = {}
-    for at, fit in _fits(then):
-        for part in fit.parts:
-            told[f"{part.role} {part.part}{at}"] = f"{part.quantity:g}"
-    return told
+def _parts(then: OpeningThen, bottles: Mapping[str, Part], style: LengthStyle) -> dict[str, _Shown]:
+    return {
+        f"{phrase(part.role)} {part.part}{at}": _Shown(
+            part.quantity, amount_words(bottles.get(part.part), part.quantity, style)
+        )
+        for at, fit in _fits(then)
+        for part in fit.parts
+    }
+
+
+def _of_catalogue(source: Source, root: Root, then: Iterable[OpeningThen]) -> dict[str, Part]:
+    """Return the parts of which openings take no whole number: what is poured or cut is said in another way."""
+    broken = {p.part for each in then for _, fit in _fits(each) for p in fit.parts if p.quantity != round(p.quantity)}
+    if not broken:
+        return {}
+    held: CatalogueRecord = source.one("catalogue", root.catalogue)
+    keys = {number: held.parts[number] for number in broken if number in held.parts}
+    parts = source.read("part", keys.values())
+    return {number: parts[key] for number, key in keys.items()}
 
 
 def _places(then: OpeningThen, style: LengthStyle) -> dict[str, _Shown]:
     told: dict[str, _Shown] = {}
-    states = [point.fit.status if point.fit is not None else "not worked out" for point in then.points]
-    told["State"] = _Shown(states, ", ".join(states))
+    states = [point.fit.status if point.fit is not None else "" for point in then.points]
+    told[phrase("State")] = _Shown(states, ", ".join(phrase(STATES[each]) for each in states))
     for at, fit in _fits(then):
         place, cable = fit.placement, fit.cable
         if place is not None:
             x, y = across_words(place.face, place.x_mm, style), format_length(place.y_mm, style)
-            words = f"{place.pattern}, {place.face} face, {x}, {y} up"
-            told[f"Unit{at}"] = _Shown(replace(place, alternatives=(), clearances=()), words)
+            words = phrase(
+                "{pattern}, {face}, {x}, {y} up",
+                pattern=pattern_words(place.pattern),
+                face=face_words(place.face),
+                x=x,
+                y=y,
+            )
+            told[phrase("Unit{at}", at=at)] = _Shown(replace(place, alternatives=(), clearances=()), words)
         if cable is not None:
-            words = f"{format_length(cable.length_mm, style)} of {format_length(cable.available_mm, style)}"
-            told[f"Lead{at}"] = _Shown(cable, words)
-        told[f"Power{at}"] = _Shown(fit.power, fit.power)
+            words = phrase(
+                "{needed} of {held}",
+                needed=format_length(cable.length_mm, style),
+                held=format_length(cable.available_mm, style),
+            )
+            told[phrase("Lead{at}", at=at)] = _Shown(cable, words)
+        told[phrase("Power{at}", at=at)] = _Shown(fit.power, phrase(_POWER.get(fit.power, fit.power)))
     return told
 
 
@@ -325,7 +380,7 @@ def _holes(then: OpeningThen, style: LengthStyle) -> dict[str, _Shown]:
     told: dict[str, _Shown] = {}
     for at, fit in _fits(then):
         for hole in fit.holes:
-            name = f"{hole.order}. {hole.name}{at}"
+            name = f"{hole.order}. {kept_phrase(hole.name, FIT)}{at}"
             known, words = told.get(name), _hole(hole, style)
             told[name] = (
                 _Shown((hole,), words)
@@ -336,21 +391,30 @@ def _holes(then: OpeningThen, style: LengthStyle) -> dict[str, _Shown]:
 
 
 def _hole(hole: Hole, style: LengthStyle) -> str:
-    size = format_drill(hole.diameter_mm, style) if hole.diameter_mm else "pocket"
-    depth = "through" if hole.depth_mm is None else f"{format_length(hole.depth_mm, style)} deep"
+    size = format_drill(hole.diameter_mm, style) if hole.diameter_mm else phrase("pocket")
+    depth = (
+        phrase("through") if hole.depth_mm is None else phrase("{size} deep", size=format_length(hole.depth_mm, style))
+    )
     x, y = format_length(hole.x_mm, style), format_length(hole.y_mm, style)
-    return f"{hole.count} × {size}, {depth}, {hole.face} face at {x} / {y}"
+    where = phrase("{face} at {x} / {y}", face=face_words(hole.face), x=x, y=y)
+    return f"{hole.count} × {size}, {depth}, {where}"
 
 
 def _findings(was: Sequence[Finding], now: Sequence[Finding]) -> Iterable[Changed]:
     return unshared(_lines(was), _lines(now))
 
 
+def finding_line(finding: Finding) -> str:
+    """Say a finding, its severity before it."""
+    waived = phrase(" (waived by {person})", person=finding.waived_by) if finding.waived else ""
+    return f"{phrase(finding.severity)}: {message_of(finding)}{waived}"
+
+
 def _lines(findings: Sequence[Finding]) -> dict[str, str]:
     told: dict[str, str] = {}
     for each in findings:
-        name = f"{each.rule} {each.about}".rstrip()
-        said = f"{each.severity}: {each.message}" + (f" (waived by {each.waived_by})" if each.waived else "")
+        name = f"{each.rule} {kept_phrase(each.about, FIT)}".rstrip()
+        said = finding_line(each)
         told[name] = f"{told[name]}; {said}" if name in told else said
     return told
 
@@ -424,14 +488,14 @@ def _others(source: Source, was: Root, now: Root) -> Iterable[Changed]:
         yield Changed("How documents look", "as it was", "otherwise")
     if was.engine != now.engine:
         before, after = (source.one("engine", root.engine) for root in (was, now))
-        yield from unshared(_flat("Program", before), _flat("Program", after))
+        yield from unshared(_flat(before), _flat(after))
     if was.project != now.project:
         yield from unshared(*(_settings(source.one("project", root.project)) for root in (was, now)))
     if was.catalogue != now.catalogue:
         yield from _catalogues(source, source.one("catalogue", was.catalogue), source.one("catalogue", now.catalogue))
     if was.rules != now.rules:
         texts = ({rule.id: rule for rule in source.one("rules", root.rules)} for root in (was, now))
-        yield from _members("Rule", *texts)
+        yield from _members(*texts)
 
 
 def _catalogues(source: Source, was: CatalogueRecord, now: CatalogueRecord) -> Iterable[Changed]:
@@ -440,45 +504,60 @@ def _catalogues(source: Source, was: CatalogueRecord, now: CatalogueRecord) -> I
     for number in sorted(was.parts.keys() | now.parts.keys()):
         if number in otherwise:
             for each in unshared(*(_part(parts[held.parts[number]]) for held in (was, now))):
-                yield Changed(f"Part {number}: {each.what}", each.before, each.after)
+                yield Changed(f"{_part_word(number)}: {each.what}", each.before, each.after)
         elif number not in was.parts or number not in now.parts:
-            yield Changed(f"Part {number}", *("there" if number in held.parts else "" for held in (was, now)))
+            yield _there(_part_word(number), number in was.parts, now=number in now.parts)
         if was.own.get(number) != now.own.get(number):
-            yield Changed(f"Part {number}: own fields", *(str(held.own.get(number, "")) for held in (was, now)))
+            what = f"{_part_word(number)}: {phrase('own fields')}"
+            yield Changed(what, *(str(held.own.get(number, "")) for held in (was, now)))
+
+
+def _part_word(number: str) -> str:
+    return phrase("Part {number}", number=number)
 
 
 def _part(part: Part) -> dict[str, str]:
-    told = {each.name.replace("_", " "): getattr(part, each.name) for each in fields(part)}
+    kind = kind_of(part.kind)
+    labels = {each.name: each.label for each in (*ENTRY, *ON_HAND, *(kind.attributes if kind is not None else ()))}
+    told = {each.name: getattr(part, each.name) for each in fields(part)}
     told |= told.pop("attributes")
-    return {name: str(value) for name, value in told.items() if value not in (None, "", ())}
+    return {
+        phrase(labels.get(name, name.replace("_", " ").capitalize())): str(value)
+        for name, value in told.items()
+        if value not in (None, "", ())
+    }
 
 
-def _members(word: str, was: Mapping[str, object], now: Mapping[str, object]) -> Iterable[Changed]:
-    """Yield members that one of two lists has not, or has otherwise."""
+def _members(was: Mapping[str, object], now: Mapping[str, object]) -> Iterable[Changed]:
+    """Yield rules that one of two lists has not, or has otherwise."""
     for name in sorted(was.keys() | now.keys()):
+        word = phrase("Rule {name}", name=name)
         if name not in was or name not in now:
-            yield Changed(f"{word} {name}", *("there" if name in held else "" for held in (was, now)))
+            yield _there(word, name in was, now=name in now)
         elif was[name] != now[name]:
-            yield Changed(f"{word} {name}", "as it was", "otherwise")
+            yield Changed(word, phrase("as it was"), phrase("otherwise"))
 
 
-def _flat(prefix: str, values: Mapping[str, Any]) -> dict[str, str]:
-    return {f"{prefix} {name}": str(value) for name, value in values.items()}
+def _flat(values: Mapping[str, Any]) -> dict[str, str]:
+    return {phrase("Program {name}", name=name): str(value) for name, value in values.items()}
 
 
 def _settings(record: ProjectRecord) -> dict[str, str]:
     settings, terms = record.settings, record.terms
     return {
-        "Title": record.title,
-        "Lengths": settings.length_style,
-        "Preference": settings.prefer,
-        "Rules off": ", ".join(sorted(settings.rules_off)),
-        "Currency": terms.currency,
-        "Labour an hour": terms.labour_per_hour or "",
-        "Learning rate": terms.learning_rate,
-        **{f"Limit {name}": f"{value:g}" for name, value in settings.limits.items()},
-        **{f"Discount {name}": value for name, value in terms.discounts.items()},
-        **{f"Rate {name}": value for name, value in terms.rates.items()},
-        **{f"Hours {name}": value for name, value in terms.hours.items()},
-        **{f"Field {each.entity}.{each.name}": f"{each.label}, {each.kind}" for each in record.own_fields},
+        phrase("Title"): record.title,
+        phrase("Lengths"): settings.length_style,
+        phrase("Preference"): phrase(settings.prefer),
+        phrase("Rules off"): ", ".join(sorted(settings.rules_off)),
+        phrase("Currency"): terms.currency,
+        phrase("Labour an hour"): terms.labour_per_hour or "",
+        phrase("Learning rate"): terms.learning_rate,
+        **{phrase("Limit {name}", name=name): f"{value:g}" for name, value in settings.limits.items()},
+        **{phrase("Discount {name}", name=name): value for name, value in terms.discounts.items()},
+        **{phrase("Rate {name}", name=name): value for name, value in terms.rates.items()},
+        **{phrase("Hours {name}", name=name): value for name, value in terms.hours.items()},
+        **{
+            phrase("Field {name}", name=f"{each.entity}.{each.name}"): f"{each.label}, {each.kind}"
+            for each in record.own_fields
+        },
     }

@@ -9,7 +9,9 @@ from dataclasses import dataclass
 from math import isclose
 from typing import Any
 
-from hwsched.attributes import Attribute, Value, show_value
+from hwsched.attributes import Attribute, Value, said_value, show_value
+from hwsched.attributes.unknown import unknown_word
+from hwsched.language import phrase
 from hwsched.model.errors import Clash, ConflictError, ValueRefusedError
 from hwsched.model.journal.fact_words import FactWords
 from hwsched.model.journal.facts import Path
@@ -73,10 +75,10 @@ def check_expected(
     whose = words.whose(entity, row)
     source = _source(change, entity, str(row["id"]), path)
     clash = Clash(
-        f"{attribute.label} of {whose}",
-        expected.text.strip() or "unknown",
-        shown,
-        show_value(attribute, wanted, words.style, unknown="unknown"),
+        phrase("{fact} of {whose}", fact=phrase(attribute.label), whose=whose),
+        expected.text.strip() or unknown_word(),
+        said_value(attribute, present, words.style, unknown=unknown_word()),
+        said_value(attribute, wanted, words.style, unknown=unknown_word()),
         source.who,
         source.when,
         source.change_set,

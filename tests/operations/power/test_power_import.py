@@ -190,7 +190,10 @@ NAMING_PARTS = [
 
 
 @pytest.mark.parametrize(("sheet", "header"), NAMING_PARTS)
-@pytest.mark.parametrize(("number", "said"), [("NONE", "X-cylinder; accepted: a")])
+@pytest.mark.parametrize(
+    ("number", "said"),
+    [("NONE", "the catalogue has no part 'NONE'"), ("CYL", "'CYL' is a mortise-cylinder; accepted: a")],
+)
 def test_every_cell_that_names_a_part_is_refused_by_itself(project, yard, tmp_path, sheet, header, number, said):
     with pytest.raises(InputRejected) as refused:
         taken(project, tmp_path, with_cell(sheet, 0, header, number))

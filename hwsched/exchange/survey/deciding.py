@@ -79,8 +79,9 @@ def decide(
     changed, unchanged = list(preview.changed), list(preview.unchanged)
     if court.wants("changed", "moved", "split") or pairs:
         changed = []
+        told = {mark: spelt for spelt, mark in preview.same}
         for change in preview.changed:
-            kept = court.judge(change, read.get(change.mark), change.opening_id in pairs)
+            kept = court.judge(change, read.get(told.get(change.mark, change.mark)), change.opening_id in pairs)
             if kept.facts or kept.new_leaves or kept.new_items:
                 changed.append(kept)
             else:

@@ -259,7 +259,7 @@ def _write(change: Change, wanted: Sequence[tuple[str, Piece]]) -> None:
             "lot": each.lot or None,
             "state": state_text(each),
         }
-    change.delete(ASSIGNED_PART, [each for each in gone if each in held])
+    change.delete(ASSIGNED_PART, gone)
     change.update(ASSIGNED_PART, [(row_id, row) for row_id, row in kept.items() if row_id in held])
     change.insert(ASSIGNED_PART, [{"id": row_id, **row} for row_id, row in kept.items() if row_id not in held])
 

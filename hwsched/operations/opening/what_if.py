@@ -339,7 +339,7 @@ def accept_answer(
             )  # fmt: skip
         if question.choices:
             firsts = first_points(change.connection, answer.asked)
-            from_question = {firsts[each]: question.choices for each in answer.asked if each in firsts}
+            from_question = {firsts[each]: question.choices for each in answer.asked}
             choose_many(project, from_question, who=who, summary="Choose as asked in a what-if")
         change.summary = "; ".join([*change.said, f"fit {len(answer.asked)} openings"])
         return answer.asked

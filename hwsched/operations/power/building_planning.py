@@ -243,8 +243,11 @@ class BuildingPlanning:
 
     def _question(self, supplies: Sequence[Supply]) -> Question:
         wires, left_out, unpriced = wires_of(self.catalogue, self.asked.wire, self.prices)
-        if self.asked.wire is not None and not wires:
-            raise ValueRefusedError("wire", f"'{self.asked.wire}' is no wire of the catalogue")
+        if not wires:
+            none = (
+                f"'{self.asked.wire}' is no wire of the catalogue" if self.asked.wire else "the catalogue has no wire"
+            )
+            raise ValueRefusedError("wire", "; ".join(left_out[:5]) or none)
         self._leave_out(left_out)
         if unpriced:
             self._assume("work is not counted: an hour of labour has no price")

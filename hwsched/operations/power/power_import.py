@@ -7,7 +7,7 @@ from typing import Any, Final
 
 from hwsched.exchange.power.power_book import SHEETS, PowerRead, PowerRow, read_power_book
 from hwsched.exchange.problems import CellProblem, InputRejected
-from hwsched.model.errors import ChangeError, ValueRefusedError
+from hwsched.model.errors import ValueRefusedError
 from hwsched.model.journal.journal import Change
 from hwsched.model.journal.touched import touched_since
 from hwsched.model.project import Project
@@ -124,10 +124,8 @@ def _planned(plan: PowerPlan, read: PowerRead) -> Iterator[CellProblem]:
                 take(plan, row)
             except CellRefusedError as error:
                 yield row.refuse(error.column, error.message, error.accepted)
-            except ChangeError as error:
-                column = _column_of(name, error)
-                said_of_it = error.message if column and isinstance(error, ValueRefusedError) else str(error)
-                yield row.refuse(column, said_of_it)
+            except ValueRefusedError as error:
+                yield row.refuse(_column_of(name, error.field), error.message)
 
 
 _KEYS: Final[Mapping[str, tuple[str, ...]]] = {
@@ -172,11 +170,9 @@ class CellRefusedError(Exception):
         self.column, self.message, self.accepted = column, message, accepted
 
 
-def _column_of(sheet: str, error: ChangeError) -> str:
-    """Find the column of a sheet that a refusal speaks of."""
-    if not isinstance(error, ValueRefusedError):
-        return ""
-    return next((each.name for each in SHEETS[sheet][1] if error.field in (each.label, each.name)), "")
+def _column_of(sheet: str, field: str) -> str:
+    """Find the column of a sheet that a refusal speaks of; empty where it speaks of the row."""
+    return next((each.name for each in SHEETS[sheet][1] if field in (each.label, each.name)), "")
 
 
 def _level(plan: PowerPlan, row: PowerRow) -> None:

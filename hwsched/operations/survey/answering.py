@@ -99,7 +99,10 @@ def _judged(project: Project, connection: Connection, decisions: Decisions, deli
     asked = [question for question in questions if answers[question.id] != "ask"]
     whole = [question for question in asked if question.undecided.kind in _WHOLE and answers[question.id] != "held"]
     whole = [question for question in whole if not _still_open(question, questions, answers)]
-    told = _difference(project, connection, [question.undecided for question in whole], answers_of(whole, answers))
+    marks = {row_id: mark for mark, row_id in opening_ids(connection).items()}
+    told = _difference(
+        project, connection, [question.undecided for question in whole], answers_of(whole, answers, marks)
+    )
     facts = [question for question in asked if question.undecided.fact is not None and answers[question.id] == "file"]
     changed = [*told.changed, *_fact_changes(connection, [question.undecided for question in facts])]
     retired = [
@@ -188,8 +191,8 @@ def _answer(decisions: Decisions, each: Undecided) -> Answer:
     return said
 
 
-def answers_of(whole: Sequence[OpenQuestion], answers: Mapping[str, Answer]) -> Decisions:
-    """Return answers on whole openings as decisions on what the file says of them."""
+def answers_of(whole: Sequence[OpenQuestion], answers: Mapping[str, Answer], marks: Mapping[str, str]) -> Decisions:
+    """Return answers on whole openings as decisions on what the file says of them; marks: of now, by opening."""
     same: dict[str, str] = {}
     renamed: dict[str, str] = {}
     apart: set[str] = set()
@@ -202,8 +205,11 @@ def answers_of(whole: Sequence[OpenQuestion], answers: Mapping[str, Answer]) -> 
         elif each.kind in (*_PROPOSED, "new"):
             apart.add(_told_mark(each))
         if each.kind not in _PROPOSED:
-            marks = {each.mark} | ({each.opening.mark} if each.opening is not None else set())
-            kept |= {(each.kind, mark, ""): answer for mark in marks}
+            # The file may spell it otherwise, and since the question was asked it may have got another mark.
+            now = marks.get(each.opening_id or "", each.mark)
+            kept[each.kind, now, ""] = answer
+            if each.opening is not None and each.opening.mark != now:
+                same[each.opening.mark] = now
     return Decisions(same=same, renamed=renamed, apart=frozenset(apart), proposals="apart", answers=kept)
 
 
@@ -300,7 +306,12 @@ def _close(change: Change, judged: _Judged) -> None:
         row = change.connection.execute(select(DELIVERY).where(DELIVERY.c.number == number)).one()
         told = [question.undecided for question in judged.questions.values() if question.delivery == number]
         here = {mark for each in told for mark in (each.mark, _told_mark(each))}
-        new = [(each, None) for each in judged.preview.left if each.mark in here and settled_key(each) not in asked]
+        ids = {each.opening_id for each in told if each.opening_id is not None}
+        new = [
+            (each, None)
+            for each in judged.preview.left
+            if (each.mark in here or each.opening_id in ids) and settled_key(each) not in asked
+        ]
         asked.update(settled_key(each) for each, _ in new)
         replace_questions(change, row.id, new, {key: answer for key, answer in rows.items() if key in there})
         kept = dict(row.told)

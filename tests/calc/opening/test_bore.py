@@ -73,6 +73,26 @@ def test_chair_leg_angles():  # facts 8.1: A = 15.7, B = 7.2
     assert tilt_and_turn(15.7, 7.2) == pytest.approx((17.1278, 24.2006), abs=5e-5)
 
 
+@pytest.mark.parametrize(
+    ("face", "start", "end", "exit_face", "exit_at"),
+    [
+        ("inside", (450, 1050, 0), (450, 1050, 20), "key", (450, 1050, 44.45)),
+        ("key", (450, 1050, 44.45), (450, 1050, 24.45), "inside", (450, 1050, 0)),
+        ("lock-edge", (0, 1050, 22), (20, 1050, 22), "hinge-edge", (900, 1050, 22)),
+        ("hinge-edge", (900, 1050, 22), (880, 1050, 22), "lock-edge", (0, 1050, 22)),
+        ("top", (450, 2100, 22), (450, 2080, 22), "bottom", (450, 0, 22)),
+        ("bottom", (450, 0, 22), (450, 20, 22), "top", (450, 2100, 22)),
+    ],
+)
+def test_a_bore_without_angles_goes_straight_into_every_face(face, start, end, exit_face, exit_at):
+    """Into a leaf of 900 x 2100 x 44.45 mm: 20 mm deep, and through to the plane that is opposite."""
+    assert bore(BoreInput(LEAF, start, 6, face, depth_mm=20)).end == pytest.approx(end)
+    through = bore(BoreInput(LEAF, start, 6, face, through=True))
+    assert (through.exit_face, through.exit) == (exit_face, pytest.approx(exit_at))
+    # 22 mm from the nearest face, or, into a face itself, 450 mm from the edges.
+    assert through.min_wall_mm == pytest.approx((450 if face in ("inside", "key") else 22) - 3)
+
+
 def test_square_hole():
     got = bore(SQUARE)
     assert (got.direction, got.length_mm, got.exit) == ((0, 0, 1), 44.45, (70, 1000, 44.45))

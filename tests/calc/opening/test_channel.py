@@ -121,6 +121,18 @@ def test_pull_wire_goes_face_knee_entry_connector():
     assert tight.tight_bends == (1,)
 
 
+@pytest.mark.parametrize("end", ["low", "high"])
+@pytest.mark.parametrize("axis", [0, 1, 2])
+def test_a_connector_may_be_at_the_walls_of_the_pocket_and_not_in_them(axis, end):
+    middle = [(a + b) / 2 for a, b in zip(LOCK.low, LOCK.high, strict=True)]
+    wall, outward = (LOCK.low[axis], -0.001) if end == "low" else (LOCK.high[axis], 0.001)
+    at = tuple(wall if i == axis else middle[i] for i in range(3))
+    assert channel(replace(GIVEN, connector=at)).path[-1] == at
+    beyond = tuple(v + outward if i == axis else v for i, v in enumerate(at))
+    with pytest.raises(InputError, match=rf"connector\[{axis}\]"):
+        channel(replace(GIVEN, connector=beyond))
+
+
 def test_what_is_in_the_way_is_hit():
     rod = Rod((0, 1000 + 2.1 * INCH, 12), (200, 1000 + 2.1 * INCH, 12), 3)
     got = channel(replace(GIVEN, avoid=(rod,)))

@@ -58,6 +58,15 @@ def test_lead_limits_the_distance():
     assert just.status == "fits"
 
 
+@pytest.mark.parametrize("connector", [0.0, 12.0, 13.75 * INCH])
+@pytest.mark.parametrize(("side", "lead_from", "way"), [("above", 1080, 1120 - 1080), ("below", 920, 920 - 880)])
+def test_the_lead_reaches_to_the_connector_wherever_on_the_unit_that_is(side, lead_from, way, connector):
+    """20 mm off the lock, the connector's place further, the pocket's whole depth, a hand; on both sides alike."""
+    got = pocket(replace(UNIT, lead_from_y=lead_from, connector_mm=connector, lead_mm=None))
+    (spot,) = (each for each in got.spots if each.side == side)
+    assert spot.lead_needed_mm == pytest.approx(way + connector + 44.45 + 75)
+
+
 def test_bolt_above_sends_it_below():
     got = pocket(replace(UNIT, items=(EdgeItem("bolt", 1300, 1340, 5),), lead_from_y=910, lead_mm=300))
     assert got.best is not None

@@ -139,6 +139,16 @@ def test_heights_as_given_decide_at_the_tolerance():
         assert bool(got.fits) == fits, height
 
 
+@pytest.mark.parametrize("count", [4, 7, 13])
+def test_rings_whose_heights_are_rounded_up_still_make_the_tallest_stack_that_can_be(count):
+    """A head 6.35 mm proud, filled flush by so many equal rings: of each height less than a millionth is rounded up."""
+    cylinder, ring = [StackCylinder("C", 28.575, 0)], [StackRing("R", 6.35 / count)]
+    got = cylinder_stack(44.45, 0, cylinder, [], ring, max_turns_beyond=0, tolerance_mm=6.35, max_rings=count)
+    # With any fewer something is left, and without a ring the whole tolerance.
+    left = {len(fit.rings): fit.gap_mm for fit in got.fits}
+    assert left == pytest.approx({n: 6.35 / count * (count - n) for n in range(count + 1)}, abs=1e-9)
+
+
 def test_many_rings_do_not_hang():
     rng = random.Random(2)
     cylinders = [StackCylinder(f"c{i}", 22.225 + 3.175 * i, 0) for i in range(10)]

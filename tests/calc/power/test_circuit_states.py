@@ -2,7 +2,7 @@
 
 import doctest
 import random
-from itertools import combinations, pairwise, product
+from itertools import combinations, pairwise, permutations, product
 
 import pytest
 
@@ -292,6 +292,30 @@ def test_what_is_left_unsolved_is_told_as_a_bound(monkeypatch):
         assert expected[node] <= worst.volts + 1e-6
         open_ += worst.bound_v < worst.volts
     assert open_
+
+
+@pytest.mark.parametrize("few", [100, 0])
+@pytest.mark.parametrize("at_once", [1, 2, 3])
+@pytest.mark.parametrize(
+    ("kind", "rest", "more", "less"),
+    [("current", 0.2, 0.5, 0.1), ("power", 2.0, 6.0, 1.0), ("resistance", 100.0, 40.0, 200.0)],
+)
+def test_only_what_draws_more_as_it_operates_is_said_to_operate(monkeypatch, kind, rest, more, less, at_once, few):
+    """Of three doors one draws as much as at rest, and one less: they harm nobody, and nobody is to look at them."""
+    monkeypatch.setattr(worst_operations, "_FEW", few)
+    for doors in permutations([("more", more), ("same", rest), ("less", less)]):
+        devices = [Device(f"n{i}", kind, rest, working, group=name) for i, (name, working) in enumerate(doors)]
+        peak = states(chain(3), devices, SOURCE, at_once)[3]
+        which = next(i for i, (name, _) in enumerate(doors) if name == "more")
+        assert {each.operating for each in peak.worst.values()} == {(which,)}
+
+
+@pytest.mark.parametrize("at_once", [1, 2])
+@pytest.mark.parametrize(("rest", "more"), [(2.0, 6.0), (0.5, 20.0)])
+def test_a_door_that_draws_the_same_is_not_named_beside_one_that_draws_more(rest, more, at_once):
+    devices = [Device("n0", "power", rest, rest, group="same"), Device("n1", "power", rest, more, group="more")]
+    peak = states(chain(2), devices, SOURCE, at_once)[3]
+    assert {each.operating for each in peak.worst.values()} == {(1,)}
 
 
 def test_the_largest_of_several_devices_at_one_node_is_found_wherever_it_stands():

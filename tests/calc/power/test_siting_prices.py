@@ -9,7 +9,7 @@ import pytest
 
 from hwsched.calc.power.siting_model import Pairs
 from hwsched.calc.power.siting_prices import by_prices, exchanged
-from hwsched.calc.solver import Limits
+from hwsched.calc.solver import Limits, Model, run
 
 
 def pairs_of(wire_m, amps, capacity_a, must=()):
@@ -62,6 +62,39 @@ def test_against_every_choice_of_places():
         settled += plan.least_wire_m >= 0.99 * plan.wire_m
     # Only a bound that is close is of any use.
     assert settled >= 120
+
+
+def least_of_parts(table, count):
+    """Least wire where an opening may hang on parts of several supplies, so many in all: a linear program."""
+    pairs = np.argwhere(np.isfinite(table))
+    openings, supplies = table.shape
+    wholes = [[(k, 1.0) for k, (i, _) in enumerate(pairs) if i == opening] for opening in range(openings)]
+    opened = [[(k, 1.0), (len(pairs) + j, -1.0)] for k, (_, j) in enumerate(pairs)]
+    rows = [*wholes, *opened, [(len(pairs) + j, 1.0) for j in range(supplies)]]
+    columns = len(pairs) + supplies
+    model = Model(
+        np.array([*(table[i, j] for i, j in pairs), *[0.0] * supplies]), np.zeros(columns), np.ones(columns),
+        np.zeros(columns, dtype=bool), np.array([*[1.0] * openings, *[-np.inf] * len(pairs), count]),
+        np.array([*[1.0] * openings, *[0.0] * len(pairs), count]),
+        np.cumsum([0, *map(len, rows)]).astype(np.int32),
+        np.array([c for row in rows for c, _ in row], dtype=np.int32), np.array([v for row in rows for _, v in row]),
+    )  # fmt: skip
+    return run(model, Limits()).objective
+
+
+def test_the_bound_comes_as_near_as_prices_can_bring_it():
+    """The best prices leave the bound of the linear program: Geoffrion, Lagrangean relaxation (1974), from memory."""
+    rng, compared = random.Random(9), 0
+    for _ in range(30):
+        found = drawn(rng, rng.randrange(30, 80), rng.randrange(8, 20), rng.uniform(25, 70))
+        if found is None:
+            continue
+        table, choices = found
+        pairs = pairs_of(table, [1.0] * len(table), [100.0] * table.shape[1])
+        plan = by_prices(pairs, np.array(choices[-1]), 0.0, limits())
+        assert plan.least_wire_m >= least_of_parts(table, len(choices[0])) * (1 - 2e-4)
+        compared += 1
+    assert compared >= 25
 
 
 def test_where_an_opening_cannot_hang_on_its_nearest_supply_nothing_is_answered():

@@ -42,6 +42,14 @@ def test_duty_equivalent_current():  # controller installation guide (2003): pub
         duty_equivalent_a(0.5, 3601, 1)
 
 
+@pytest.mark.parametrize(
+    ("on_s", "times", "share"), [(0.0, 60, 0.0), (0.25, 1440, 0.1), (0.5, 7200, 1.0), (30, 0, 0.0)]
+)
+def test_a_pulse_may_be_as_short_as_it_is(on_s, times, share):
+    """Half a second, 7200 times an hour, is the whole hour; a lock is pulsed for a quarter of a second."""
+    assert duty_equivalent_a(2.0, on_s, times) == pytest.approx(2.0 * share)
+
+
 def test_window():  # NFPA 72 as read in a secondary copy: 85 to 110 %
     assert operating_window_v(12) == pytest.approx((10.2, 13.2))
     assert operating_window_v(24) == pytest.approx((20.4, 26.4))

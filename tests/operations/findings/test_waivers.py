@@ -22,7 +22,7 @@ from hwsched.operations.release.issued_packets import write_down_packets
 from hwsched.operations.release.packet_key import packet_key
 from hwsched.operations.release.project_view import project_view
 from hwsched.operations.survey.editing import add_opening, edit_facts, remove
-from hwsched.rules import CIRCUIT_RULES
+from hwsched.rules import CIRCUIT_RULES, OF_WAIVERS
 from hwsched.values.record import SCOPES
 from tests.model.states import state
 from tests.operations.exact import TODAY, USUAL, findings, id_of, small, waived
@@ -408,6 +408,20 @@ def test_waiving_what_is_worked_out_but_not_stored(yard):
     opening = add_opening(yard, {"mark": "8", "stair": True}, who=WHO)[1]
     waive(yard, "known-before-order", person="p", reason="r", who=WHO, opening_id=opening, today=TODAY)
     assert all(each.opening_id == opening for each in waivers(yard))
+
+
+@pytest.mark.parametrize("where", ["opening", "supply"])
+@pytest.mark.parametrize(
+    ("rule", "said"),
+    [("luck", "there is no 'luck'"), *((rule, "take that waiver back") for rule in sorted(OF_WAIVERS))],
+)
+def test_what_is_no_rule_or_speaks_of_waivers_is_not_accepted_anywhere(yard, rule, said, where):
+    connect_openings(yard, circuit(yard, closet(yard, "PS1")), [id_of(yard, "2")], who=WHO)
+    before = state(yard)
+    wrong = Spoken("", rule, "", supply="PS1") if where == "supply" else Spoken(id_of(yard, "2"), rule, "")
+    with pytest.raises(ValueRefusedError, match=said):
+        waive_several(yard, [wrong], person="Ann", reason="so", who=WHO, today=TODAY)
+    assert state(yard) == before
 
 
 def test_several_openings_are_waived_as_one_step_each_for_itself(yard):

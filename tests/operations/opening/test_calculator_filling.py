@@ -1,5 +1,7 @@
 """Calculators filled from an opening: the same numbers that its fit is worked out from, and what is not known said."""
 
+from dataclasses import replace
+
 import pytest
 
 from hwsched.calc.calculators import CALCULATORS
@@ -49,6 +51,15 @@ def test_a_tailpiece_is_asked_with_the_cylinder_and_the_rule_of_its_reach():
     # The scenario's rim cylinder has a body of 25.4 mm, which 2 mm of trim lift.
     assert found.values["cylinder_back_mm"] == pytest.approx(23.4)
     assert found.values["tailpiece_mm"] == 76.2
+
+
+@pytest.mark.parametrize("wide", [25.4, 19.0, None])
+def test_a_tailpiece_goes_no_farther_into_the_lock_than_its_case_is_wide(wide):
+    found = filled("tailpiece", given(lk=lock("rim", case_width_mm=wide)), fit(lock_number="RIM"))
+    assert found.values.get("maximum_engagement_mm") == wide
+    # Asked without a lock nothing is known of a case.
+    bare = given(lk=lock("rim"))
+    assert "maximum_engagement_mm" not in filled("tailpiece", replace(bare, items=()), None).values
 
 
 def test_what_nobody_measured_is_left_out_and_said():

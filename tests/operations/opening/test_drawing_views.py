@@ -1,5 +1,7 @@
 """Drawings as files: of the lock point that is meant, in the project's lengths, a riser of sheets as several files."""
 
+import re
+
 import pytest
 
 from hwsched.choices import POWER_VIEWS
@@ -64,6 +66,17 @@ def test_lengths_are_those_of_the_project(tmp_path):
         in_inches = drawn(project, tmp_path, "1", "inside")
     assert ("69.9 mm" in in_mm, "2 3/4" in in_mm) == (True, False)
     assert ("69.9 mm" in in_inches, "2 3/4" in in_inches) == (False, True)
+
+
+@pytest.mark.parametrize("view", ["inside", "key-side", "all"])
+def test_an_opening_is_an_eighth_of_its_size(shop, tmp_path, view):
+    """The leaf of 914.4 x 2133.6 mm is 114.3 x 266.7 mm on paper, beside letters of the size of print."""
+    sizes = set()
+    for points in re.findall(r'<polygon points="([^"]*)"', drawn(shop, tmp_path, "101", view)):
+        corners = [tuple(map(float, each.split(","))) for each in points.split()]
+        wide, tall = (max(axis) - min(axis) for axis in zip(*corners, strict=True))
+        sizes.add((round(wide, 1), round(tall, 1)))
+    assert (114.3, 266.7) in sizes
 
 
 def test_light_is_drawn_unless_dark_is_asked(connected, tmp_path):

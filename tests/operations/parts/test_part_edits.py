@@ -10,7 +10,7 @@ from hwsched.operations.opening.hand_choices import choose_part
 from hwsched.operations.opening.what_if import Question, accept_answer, what_if
 from hwsched.operations.parts.hardware_sets import Line, make_set
 from hwsched.operations.parts.part_edits import edit_part, part_form
-from hwsched.operations.parts.part_form import PartEdit, sections, shown_value
+from hwsched.operations.parts.part_form import PartEdit, sections, shown_value, value_of
 from hwsched.operations.parts.where_used import where_used
 from hwsched.operations.project.history import newest, undo
 from hwsched.operations.project.people import add_person
@@ -74,6 +74,26 @@ def test_what_cannot_be_is_refused_with_its_field_and_nothing_changes(yard):
         with pytest.raises(ValueRefusedError, match=re.escape(said)):
             edit_part(yard, PartEdit(number, typed), who=WHO)
     assert state(yard) == before
+
+
+@pytest.mark.parametrize("count", [0.001, 0.5, 1, 1.5, 2, 12, 9999, 9999.5])
+def test_what_is_in_a_box_is_shown_as_it_is_typed(yard, count):
+    """One alone is not counted; typed in again as it is shown nothing changes."""
+    text = f"CAM; UNIT*{count:g}" if count != 1 else "CAM; UNIT"
+    edit_part(yard, PartEdit("CYL", {"kit": text}), who=WHO)
+    assert held(yard, "CYL").kit == (("CAM", 1.0), ("UNIT", float(count)))
+    assert value_of(held(yard, "CYL"), "kit", {}) == text
+    assert edit_part(yard, PartEdit("CYL", {"kit": text}), who=WHO).number is None
+
+
+@pytest.mark.parametrize("count", ["0", "-1", "10000", "10000.5", "1e9", "inf", "nan", ""])
+def test_a_box_has_more_than_none_and_less_than_ten_thousand_of_a_part(yard, count):
+    with pytest.raises(ValueRefusedError, match=re.escape(f"'UNIT*{count}' cannot be read")):
+        edit_part(yard, PartEdit("CYL", {"kit": f"UNIT*{count}"}), who=WHO)
+
+
+def test_what_has_nothing_in_its_box_shows_nothing(yard):
+    assert value_of(held(yard, "CYL"), "kit", {}) is None
 
 
 def test_a_circle_of_successors_is_refused_where_it_would_close(yard):

@@ -14,7 +14,7 @@ from hwsched.operations.power.power_editing import edit_power_row
 from hwsched.operations.power.power_import import import_power, take_in
 from hwsched.operations.power.power_results import power_result
 from hwsched.paths import SAMPLE
-from tests.exchange.powers import WHOLE, with_cell, write_power
+from tests.exchange.powers import SHEETS, WHOLE, with_cell, write_power
 from tests.model.backends import furnished
 from tests.model.states import state
 from tests.operations.power.test_power_editing import there_and_back
@@ -179,6 +179,29 @@ def test_a_problem_names_its_cell_and_nothing_is_done(project, yard, tmp_path, n
     if name != "fed twice":
         assert mine[0].header == ("Name" if name == "circuit twice" else header), said
         assert mine[0].column, said
+
+
+NAMING_PARTS = [
+    (title, each.label)
+    for title, attributes in SHEETS.values()
+    for each in attributes
+    if each.name in ("part", "battery", "wire", "cabinet", "limiter")
+]
+
+
+@pytest.mark.parametrize(("sheet", "header"), NAMING_PARTS)
+@pytest.mark.parametrize(
+    ("number", "said"),
+    [("NONE", "the catalogue has no part 'NONE'"), ("CYL", "'CYL' is a mortise-cylinder; accepted: a")],
+)
+def test_every_cell_that_names_a_part_is_refused_by_itself(project, yard, tmp_path, sheet, header, number, said):
+    with pytest.raises(InputRejected) as refused:
+        taken(project, tmp_path, with_cell(sheet, 0, header, number))
+    # Rows of other sheets that speak of the refused row are refused with it.
+    (problem,) = (each for each in refused.value.problems if each.sheet == sheet)
+    assert (problem.row, problem.header) == (2, header)
+    # The cell is named already: the message says what is wrong with it, and not once more where.
+    assert problem.message.startswith(said)
 
 
 def test_a_loop_is_named_where_it_closes(project, yard, tmp_path):

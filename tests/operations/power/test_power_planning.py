@@ -2,8 +2,11 @@
 
 import pytest
 
+from hwsched.calc.power.planning.question import AIMS
 from hwsched.model import errors
 from hwsched.operations.parts.cost_terms import set_terms
+from hwsched.operations.parts.part_edits import edit_part
+from hwsched.operations.parts.part_form import PartEdit
 from hwsched.operations.power.connecting import connect_openings, set_route
 from hwsched.operations.power.planning_accepting import accept_plan
 from hwsched.operations.power.power_editing import add_run, edit_power_row, remove_power_row
@@ -265,6 +268,74 @@ def test_a_supply_that_stands_without_its_part_is_left_out_and_a_place_is_not(pr
     found = propose_plan(project, "Main", aim="least-wire")
     assert found.left_out == ("PC: unknown: needs the power supply that stands there",)
     assert {leg.place for leg in found.plan.legs} == {yard["PA"], yard["PB"]}
+
+
+def test_a_supply_whose_part_tells_too_little_is_named_and_one_that_might_stand_there_is_not(project, yard):
+    """Laid at PC, and wished at PA; at PB it is one of the catalogue that might be taken, as good as any."""
+    larger_supply(project, output_a=None)
+    edit_power_row(project, "supply", yard["PC"], {"part": "PSUL", "use": "laid"}, who=WHO)
+    edit_power_row(project, "supply", yard["PA"], {"part": "PSUL"}, who=WHO)
+    fit_all(project)
+    found = propose_plan(project, "Main", aim="fewest-supplies")
+    lacks = "unknown: needs part PSUL.output_a"
+    assert sorted(each for each in found.left_out if "PSUL" in each) == [f"PA: {lacks}", f"PC: {lacks}"]
+    assert set(found.plan.sizes.values()) == {"PSU"}
+    assert yard["PC"] not in found.plan.sizes
+
+
+@pytest.mark.parametrize("aim", AIMS)
+@pytest.mark.parametrize("wire", ["NOSUCH", "PSU"])
+def test_a_wire_that_is_none_is_refused_whatever_is_aimed_at(project, yard, aim, wire):
+    with pytest.raises(errors.ValueRefusedError, match=f"'{wire}' is no wire of the catalogue"):
+        propose_plan(project, "Main", aim=aim, wire=wire)
+
+
+@pytest.mark.parametrize("aim", AIMS)
+@pytest.mark.parametrize(
+    ("known", "lacks"), [({"gauge": "18 AWG"}, "stranding"), ({"stranding": "solid"}, "gauge"), ({}, "gauge")]
+)
+def test_a_wire_of_which_too_little_is_known_is_named_with_what_it_needs(project, yard, aim, known, lacks):
+    more_parts(project, part("ODD", "wire", 0.5, conductors=2, **known))
+    fit_all(project)
+    with pytest.raises(errors.ValueRefusedError, match=rf"ODD: unknown: needs part ODD\.{lacks}"):
+        propose_plan(project, "Main", aim=aim, wire="ODD")
+
+
+def test_without_a_wire_in_the_catalogue_nothing_is_planned(project, yard):
+    edit_part(project, PartEdit("WIRE", withdrawn=True), who=WHO)
+    fit_all(project)
+    with pytest.raises(errors.ValueRefusedError, match="the catalogue has no wire"):
+        propose_plan(project, "Main", aim="least-wire")
+
+
+def test_the_supply_that_loses_an_opening_is_told_beside_the_one_that_takes_it(project):
+    """A door 2 m from PB hangs on PA 30 m away; what both had and will have is compared."""
+    write_catalogue(project)
+    supplies = {name: closet(project, name, x_m=x) for name, x in (("PA", 0.0), ("PB", 32.0), ("PC", 300.0))}
+    there = door(project, "1", plan_x_m=30.0)
+    connect_openings(project, circuit(project, supplies["PA"]), [there], who=WHO)
+    fit_all(project)
+    found = propose_plan(project, "Main", aim="least-wire")
+    assert [leg.place for leg in found.plan.legs] == [supplies["PB"]]
+
+    def on(work):
+        return {s.supply.name: [mark for each in s.circuits for mark in each.marks] for s in work.supplies}
+
+    assert on(found.before) == {"PA": ["1"]}
+    assert on(found.after) == {"PA": [], "PB": ["1"]}
+
+
+@pytest.mark.parametrize("where", ["Main", "Annex"])
+def test_a_circuit_is_planned_in_the_building_of_its_supply(project, yard, where):
+    hall = closet(project, "PX", building="Annex", level="1", x_m=0.0)
+    door(project, "A1", building="Annex", level="1", plan_x_m=5.0)
+    made = {"Main": circuit(project, yard["PB"]), "Annex": circuit(project, hall)}
+    connect_openings(project, made["Annex"], [door(project, "A2", building="Annex", plan_x_m=8.0)], who=WHO)
+    connect_openings(project, made["Main"], [yard["1"]], who=WHO)
+    fit_all(project)
+    found = propose_plan(project, circuit_id=made[where], aim="least-wire")
+    assert found.building == where
+    assert {found.names[leg.place] for leg in found.plan.legs} == {"PX" if where == "Annex" else "PB"}
 
 
 def test_without_places_on_plan_every_opening_has_a_run_of_its_own(project, yard):

@@ -119,6 +119,26 @@ def test_errors_that_somebody_accepted_are_not_told(quay):
         assert marks(found(only), "errors") == told
 
 
+@pytest.mark.parametrize(
+    ("told", "asked"),
+    [
+        ([], []),
+        ([((), False)], []),
+        ([(("opening.hand",), False)], ["WOOD"]),
+        ([(("opening.hand",), True)], []),
+        ([(("opening.hand",), True), (("opening.level",), False)], ["WOOD"]),
+    ],
+)
+def test_a_fact_that_is_missing_is_asked_for_until_somebody_accepted_it(quay, told, asked):
+    _, view = quay
+    wood = next(each for each in view.openings if each.mark == "WOOD")
+    error = Finding("made-up", "egress", "error", "It would lock people in.", "common practice", "Do not.")
+    # An error that nobody accepted holds it back in any case.
+    findings = (error, *(replace(error, severity="unknown", needs=needs, waived=waived) for needs, waived in told))
+    today = found(replace(view, openings=(replace(wood, findings=findings),)))
+    assert (marks(today, "held"), marks(today, "unknown")) == (["WOOD"], asked)
+
+
 def test_cells_are_told_of_sixty_days_before_they_are_due(quay):
     _, view = quay
     wood = next(each for each in view.openings if each.mark == "WOOD")

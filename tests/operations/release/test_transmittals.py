@@ -9,7 +9,7 @@ from hwsched.documents.release.transmittals import TRANSMITTALS
 from hwsched.exchange.problems import InputRejected
 from hwsched.model.errors import DamagedProjectError, MissingRowError, ValueRefusedError
 from hwsched.model.tables import BLOB
-from hwsched.operations.project.history import undo
+from hwsched.operations.project.history import history, undo
 from hwsched.operations.release.freezing import freeze
 from hwsched.operations.release.project_view import project_view
 from hwsched.operations.release.transmittals import fetch_transmittal, transmit, transmittals
@@ -52,6 +52,15 @@ def test_what_went_out_is_kept_and_comes_back_bit_for_bit(yard, files, tmp_path)
     # What is there is left alone: a second time the file gets another name.
     (again,) = fetch_transmittal(yard, 1, tmp_path / "back")
     assert again != back
+
+
+def test_the_history_says_what_went_to_whom(yard, files):
+    for names, to in ((files[:1], "Client"), (files, "Architect")):
+        transmit(yard, to, names, who=WHO)
+    assert [each.summary for each in history(yard)[-2:]] == [
+        "Transmittal 1: 1 files to Client",
+        "Transmittal 2: 2 files to Architect",
+    ]
 
 
 def test_files_of_one_name_are_told_apart_by_their_folders(yard, files):

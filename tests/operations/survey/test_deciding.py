@@ -305,6 +305,36 @@ def test_single_to_pair_and_back_is_decided_as_one(project, tmp_path):
     assert (again.left, again.changed) == ((), ())
 
 
+SPELT = {
+    "as it is": ("D-{}", (), "D-{}"),
+    "another spelling": ("d-{}", ("spelling=file",), "D-{}"),
+    "a mark that it takes": ("d-{}", ("spelling=renamed",), "d-{}"),
+}
+
+
+@pytest.mark.parametrize("since", [False, True])
+@pytest.mark.parametrize("name", SPELT)
+def test_what_is_decided_later_is_of_the_same_opening_whatever_it_is_called(project, tmp_path, name, since):
+    """A pair and a single turn round; how the file spells them is told at once, or a person gives them new marks."""
+    spelt, told, mark = SPELT[name]
+    pairs(project, tmp_path, ("D-201,3,single,LH,36,1 3/4", "D-202,3,pair,LH,36,1 3/4"))
+    ids = {openings(project)[each].opening.id: each[-3:] for each in ("D-201", "D-202")}
+    turned = (f"{spelt.format(201)},3,pair,LH,36,1 3/4", f"{spelt.format(202)},3,single,LH,36,1 3/4")
+    pairs(project, tmp_path, turned, *told, "split=ask", "merged=ask")
+    assert [kind for kind, _ in left(project)] == ["merged", "split"]
+    if since:
+        mark = "new {}"
+        for row_id, number in ids.items():
+            edit_facts(project, "opening", row_id, {"mark": mark.format(number)}, who="ann")
+    decide(project, "merged=file", "split=file")
+    now = {given.opening.mark: given for given in openings(project).values() if given.opening.level == "3"}
+    assert {key: (each.opening.id in ids, each.opening.form, len(each.leaves)) for key, each in now.items()} == {
+        mark.format(201): (True, "pair", 2),
+        mark.format(202): (True, "single", 1),
+    }
+    assert left(project) == []
+
+
 def test_the_same_delivery_twice_leaves_no_second_trace(project, tmp_path):
     rows = with_rows(**{"104": None, "101": WIDER["101"]})
     taken(project, tmp_path, rows)

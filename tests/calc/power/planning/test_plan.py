@@ -12,6 +12,7 @@ from hwsched.calc.power.circuit_tree import Network
 from hwsched.calc.power.planning import margins, plan
 from hwsched.calc.power.planning.plan import plan_power
 from hwsched.calc.power.planning.question import AIMS, Drawn, NoPlanError, PlanOpening, PlanPlace, Question, Size, Wire
+from hwsched.calc.power.planning.relaxed_legs import RelaxedLegs
 from hwsched.calc.power.planning.small_search import MOST_OPENINGS
 from tests.calc.oracles import case_count
 from tests.calc.oracles.planning import best_plan
@@ -240,19 +241,44 @@ def test_what_has_no_room_nearby_is_fed_from_afar_whatever_that_costs(aim, monke
     assert found.wire_m == pytest.approx(1001.0)
 
 
-@pytest.mark.parametrize(("most", "metres"), [(3, 45.0), (2, 55.0), (1, 75.0)])
-@pytest.mark.parametrize("openings", [MOST_OPENINGS, 0])
-def test_a_leg_takes_as_many_openings_as_it_may(monkeypatch, openings, most, metres):
-    """Doors at 10, 20 and 30 m along a cable way, each 5 m off it, tried out or searched by prices."""
-    monkeypatch.setattr(plan, "MOST_OPENINGS", openings)
-    doors = row_of_doors(3, needed=5.0, most_on_leg=most)
-    along = replace(
-        doors,
+def doors_off_the_way(**more):
+    """Doors at 10, 20 and 30 m along a cable way, each 5 m off it."""
+    return replace(
+        row_of_doors(3, needed=5.0, **more),
         to_place_m=[[15.0], [25.0], [35.0]],
         between_m=[[abs(i - j) * 10.0 + 10.0 if i != j else None for j in range(3)] for i in range(3)],
     )
+
+
+@pytest.mark.parametrize(("most", "metres"), [(3, 45.0), (2, 55.0), (1, 75.0)])
+@pytest.mark.parametrize("openings", [MOST_OPENINGS, 0])
+def test_a_leg_takes_as_many_openings_as_it_may(monkeypatch, openings, most, metres):
+    """Tried out or searched by prices."""
+    monkeypatch.setattr(plan, "MOST_OPENINGS", openings)
     # All on one way, 35 + 5 + 5 m; two of them, 35 + 5 m, and the nearest by itself, 15 m; each by itself.
-    assert plan_power(along, "least-wire").wire_m == pytest.approx(metres)
+    assert plan_power(doors_off_the_way(most_on_leg=most), "least-wire").wire_m == pytest.approx(metres)
+
+
+@pytest.mark.parametrize(
+    ("each", "cost", "shape"), [(0.0, 45.0, "junctions"), (3.0, 51.0, "junctions"), (10.0, 55.0, "daisy-chain")]
+)
+@pytest.mark.parametrize("openings", [MOST_OPENINGS, 0])
+def test_every_junction_costs_what_one_costs_and_nothing_else_does(monkeypatch, openings, each, cost, shape):
+    """Thin wire at 1 a metre: one way with two junctions, 45 m; or from door to door, 15 + 20 + 20 m."""
+    monkeypatch.setattr(plan, "MOST_OPENINGS", openings)
+    found = plan_power(doors_off_the_way(junction_cost=each))
+    (leg,) = found.legs
+    assert (leg.shape, leg.points.count(None)) == (shape, 2 if shape == "junctions" else 0)
+    assert (leg.cost, found.cost) == (pytest.approx(cost), pytest.approx(100.0 + cost))
+
+
+@pytest.mark.parametrize(("most", "metres"), [(3, 45.0), (2, 55.0), (1, 75.0)])
+def test_ways_with_branches_are_found_by_what_openings_are_worth_alone(monkeypatch, most, metres):
+    """Of many openings time may be up before a bound is looked for, whose legs would lead to them too."""
+    monkeypatch.setattr(plan, "MOST_OPENINGS", 0)
+    monkeypatch.setattr(RelaxedLegs, "paying", lambda *_: ([], 1.0))
+    doors = doors_off_the_way(most_on_leg=most, shapes=frozenset({"home-run", "junctions"}))
+    assert plan_power(doors, "least-wire").wire_m == pytest.approx(metres)
 
 
 def test_only_the_shapes_that_are_asked_for():

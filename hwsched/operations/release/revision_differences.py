@@ -485,7 +485,7 @@ def _others(source: Source, was: Root, now: Root) -> Iterable[Changed]:
     elif was.files != now.files:
         yield from file_lines(*(source.one("files", root.files) for root in (was, now)))
     if was.office and now.office and was.office != now.office:
-        yield Changed("How documents look", "as it was", "otherwise")
+        yield Changed(phrase("How documents look"), phrase("as it was"), phrase("otherwise"))
     if was.engine != now.engine:
         before, after = (source.one("engine", root.engine) for root in (was, now))
         yield from unshared(_flat(before), _flat(after))

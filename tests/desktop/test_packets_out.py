@@ -138,7 +138,7 @@ def test_packets_name_the_pages_of_templates_that_are_printed_along(shown, qtbot
     assert ", page 2 of templates.pdf" in step()
     # One that was not written anew may have its templates on other pages.
     held.add("templates.pdf")
-    assert "(page: its list)" in step()
+    assert "(page in its list)" in step()
     told = shown.frame.telling.told
     assert told.text().startswith("1 file could not be replaced")
     told.close()

@@ -231,3 +231,70 @@ def test_a_heading_is_not_parted_from_its_table_wherever_the_column_ends(tmp_pat
     heading, head = (next(at for text, at in found.items() if text.startswith(said)) for said in ("In the", "Qty"))
     assert heading[0] == pytest.approx(head[0], abs=20.0)
     assert heading[1] > head[1]
+
+
+def test_a_long_fact_takes_more_of_its_row(tmp_path):
+    """A third of a page would break it, two thirds do not; what follows still stands in the order of the facts."""
+    long = "Landing of the north stair to Instrument store"
+    pairs = (("Location", long), ("Hand", "LH"), ("Rating", "none"), ("Leaf", "Wood"))
+    path = rendered(tmp_path, Facts(pairs, columns=3))
+    found = places(path)
+    assert found["Location"][1] == found["Hand"][1] == found[long][1], "on one line"
+    assert found["Rating"][1] == found["Leaf"][1] < found["Hand"][1]
+    assert found["Rating"][0] < found["Leaf"][0]
+
+
+def test_facts_of_one_line_each_stand_in_even_columns(tmp_path):
+    pairs = tuple((f"Fact{n}", "yes") for n in range(6))
+    found = places(rendered(tmp_path, Facts(pairs, columns=3)))
+    across = [found[f"Fact{n}"][0] for n in range(6)]
+    assert across[:3] == across[3:]
+    assert across[1] - across[0] == pytest.approx(across[2] - across[1])
+
+
+def test_a_column_that_says_none_in_every_row_is_left_out(tmp_path):
+    """Of pilots, say; an empty one stays, since it may be there to be written in."""
+
+    def heads(pilot):
+        columns = (Column("Hole", below=True), Column("No."), Column("Pilot", large=True), Column("Found"))
+        table = Table(columns, (("access", 1, "-", ""), ("pilots", 2, pilot, "")))
+        return all_text(rendered(tmp_path, table))
+
+    assert "Pilot" not in heads("-")
+    assert "Found" in heads("-")
+    assert "Pilot" in heads('1/8"')
+
+
+def test_a_number_drill_is_as_large_as_every_size(tmp_path):
+    table = Table((Column("No."), Column("Hole", below=True), Column("Dia.", large=True)), ((3, "pilots", "No. 32"),))
+    assert [word for word, size in written(rendered(tmp_path, table)) if size == 14.0] == ["No. 32"]
+
+
+def test_a_second_column_that_is_run_in_stands_behind_a_semicolon(tmp_path):
+    table = Table(
+        (Column("Test"), Column("Expected", run_in=True), Column("Reading", run_in=True)),
+        (("Volts", "9 to 12 V", "read ......"), ("Bolt", "out and back", "")),
+    )
+    text = all_text(rendered(tmp_path, table))
+    assert "Test: Expected; Reading" in text
+    assert "Volts: 9 to 12 V; read ......" in text
+    assert "out and back;" not in text
+
+
+def test_lines_to_sign_are_named_once_where_several_stand_one_under_another(tmp_path):
+    roles = ("Installer", "Checked by", "For the owner")
+    assert all_text(rendered(tmp_path, SignOff(roles))).count("Signature") == 1
+    assert all_text(rendered(tmp_path, SignOff(roles, abreast=3))).count("Signature") == 3
+    assert all_text(rendered(tmp_path, SignOff(roles), at_door=False)).count("Signature") == 3
+
+
+def test_closest_of_all_are_only_sections_that_would_take_more_sheets_than_they_may(tmp_path):
+    """Where they may take one sheet more they are set with more air."""
+    # So many steps that one line more is too much for what is set close, and not for what is set closest.
+    count = next(n for n in range(60, 90) if pages(rendered(tmp_path, Columns(2), steps(n))) == 2)
+    path = rendered(tmp_path, Columns(2), steps(count), sheets=1)
+    closest = pages(path), leading(path)
+    assert min(sizes(path)) >= 11.0
+    usual = rendered(tmp_path, Columns(2), steps(count), sheets=2)
+    assert (closest[0], pages(usual)) == (1, 2)
+    assert closest[1] < leading(usual)

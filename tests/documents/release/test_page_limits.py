@@ -128,7 +128,7 @@ def shop(tmp_path_factory):
         return project_view(project)
 
 
-def fitting(project):
+def installable(project):
     """Return what is fitted at one lock point, as its packet says how to install it."""
     found = [each for each in project.openings if each.fit is not None and each.fit.status == "fits"]
     return [as_installed(each) for each in found if not each.several]
@@ -146,7 +146,7 @@ def too_long(project, views, paper="letter"):
 
 
 def test_no_packet_of_the_sample_takes_a_page_more(sample):
-    views = fitting(sample)
+    views = installable(sample)
     # Openings alike have packets alike: one of each kind, and every fifth of all.
     alike = list({(kind_of(view), most_pages(view), view.points[0].fit.power): view for view in views}.values())
     few = [*alike, *views[::5]] if "HWSCHED_FUZZ" not in os.environ else views
@@ -156,7 +156,7 @@ def test_no_packet_of_the_sample_takes_a_page_more(sample):
 
 
 def test_no_packet_of_a_random_shop_takes_a_page_more(shop):
-    views = fitting(shop)
+    views = installable(shop)
     assert too_long(shop, views) == {}
     # All kinds are among them that are short of room: channels on a face, pockets in an edge, doors of three pages.
     seen = Counter(kind_of(view)[1:] for view in views if most_pages(view) == 2)
@@ -168,16 +168,18 @@ def test_no_packet_of_a_random_shop_takes_a_page_more(shop):
 
 def test_no_packet_of_the_quay_takes_a_page_more(quay):
     """Of its parts the catalogue says little: what is missing is asked for on the sheets, in long sentences."""
-    views = fitting(quay)
+    views = installable(quay)
     assert {kind_of(view)[2] for view in views} == {"channel", "no channel"}
     assert too_long(quay, views) == {}
 
 
 def test_a_wired_door_of_which_the_rules_say_much_takes_three_pages(sample, shop):
     """Its wiring has a sheet of its own, with no room for more than the end of the work."""
-    wired = [each for each in fitting(sample) if len(PACKET.build(sample, each).sections) == 2]
+    wired = [each for each in installable(sample) if len(PACKET.build(sample, each).sections) == 2]
     assert wired
-    most = max(fitting(shop), key=lambda each: sum(len(f.message) for f in each.findings if f.severity == "warning"))
+    most = max(
+        installable(shop), key=lambda each: sum(len(f.message) for f in each.findings if f.severity == "warning")
+    )
     told = [replace(each, findings=most.findings) for each in wired]
     assert sum(finding.severity == "warning" for finding in most.findings) >= 3
     assert too_long(sample, told) == {}
@@ -186,7 +188,7 @@ def test_a_wired_door_of_which_the_rules_say_much_takes_three_pages(sample, shop
 
 def test_a_packet_that_truly_says_more_takes_more_pages(shop):
     """Nothing is squeezed in or left out at any price: what no page has room for goes on."""
-    view = next(each for each in fitting(shop) if most_pages(each) == 2)
+    view = next(each for each in installable(shop) if most_pages(each) == 2)
     opening = replace(view.given.opening, notes=" ".join([REMARK] * 30))
     points = tuple(replace(at, given=replace(at.given, opening=opening)) for at in view.points)
     told = replace(view, given=points[0].given, points=points)
@@ -248,7 +250,7 @@ def whole(text, plain):
 
 def test_nothing_is_lost_and_no_letter_is_small(sample, shop, tmp_path):
     for project in (sample, shop):
-        for number, view in enumerate(fitting(project)[::READ]):
+        for number, view in enumerate(installable(project)[::READ]):
             seen, shown = much_said(project, view) if number % 2 else (project, view)
             document = PACKET.build(seen, shown)
             assert any(isinstance(block, Columns) for section in document.sections for block in section.blocks)

@@ -148,6 +148,11 @@ class Situation:
         """Return the parts in some roles, in the order of the fit."""
         return tuple(part for part in self.fit.parts if part.role in roles)
 
+    def called(self, part: FitPart) -> str:
+        """Return a part as a step calls it: what it is and its number, by which the box list describes it."""
+        word = f"{phrase(part.role)} {part.part}"
+        return f"{part.quantity:g} × {word}" if part.quantity > 1 else word
+
     def of_form(self, role: str, *forms: str) -> tuple[FitPart, ...]:
         """Return the parts in a role whose form in the catalogue is one of some."""
         return tuple(part for part in self.parts(role) if self.text_of(part) in forms)

@@ -54,12 +54,12 @@ def _feed_off(s: Situation) -> str:
 
 
 def _built(s: Situation) -> str:
-    named = " and ".join(part.description or part.part for part in s.parts("cam", "tailpiece"))
+    named = phrase(" and ").join(map(s.called, s.parts("cam", "tailpiece")))
     cut = s.fit.stack.cut_off_mm if s.fit.stack is not None else 0.0
     locked = phrase(", thread lock on its screws") if s.of_form("consumable", "thread-lock") else ""
     off = phrase(" Break {length} off the tailpiece.", length=s.length(cut)) if cut else ""
     return phrase(
-        "Screw {named} to the new cylinder{locked}; the lead stays clear of it.{off}",
+        "Screw the {named} to the new cylinder{locked}; the lead stays clear of it.{off}",
         named=named,
         locked=locked,
         off=off,

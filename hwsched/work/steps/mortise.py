@@ -8,12 +8,9 @@ from hwsched.work.step import StepKind
 
 def _dressed(s: Situation) -> str:
     pieces = s.parts("collar", "ring")
-    named = ", ".join(
-        f"{part.quantity:g} × {part.description or part.part}" if part.quantity > 1 else part.description or part.part
-        for part in pieces
-    )
+    named = ", ".join(map(s.called, pieces))
     order = phrase(", in this order") if len(pieces) > 1 else ""
-    return phrase("Lead first, slide {named} over the cylinder to its head{order}.", named=named, order=order)
+    return phrase("Lead first, slide the {named} over the cylinder to its head{order}.", named=named, order=order)
 
 
 def front_plate(s: Situation) -> str:

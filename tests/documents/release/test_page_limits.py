@@ -129,7 +129,7 @@ def shop(tmp_path_factory):
 
 
 def installable(project):
-    """Return what is fitted at one lock point, as its packet says how to install it."""
+    """Return what fits at one lock point, as its packet says how to install it."""
     found = [each for each in project.openings if each.fit is not None and each.fit.status == "fits"]
     return [as_installed(each) for each in found if not each.several]
 

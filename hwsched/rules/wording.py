@@ -132,7 +132,7 @@ def aside_words(given: OpeningInput) -> str:
     >>> told(150.0), told(-150.0)
     ("150 mm right of the entrance's edge, as one faces it", "150 mm left of the entrance's edge, as one faces it")
     >>> told(None)
-    'unknown: needs opening: Reader beside the entrance'
+    'unknown: needs opening: Reader right (minus: left) of the entrance'
     """
     aside = given.opening.reader_aside_mm
     if aside is None:

@@ -410,7 +410,7 @@ OPENING = Entity(
         ),
         Attribute(
             "reader_aside_mm",
-            "Reader beside the entrance",
+            "Reader right (minus: left) of the entrance",
             "length",
             "mm",
             synonyms=("reader beside", "reader sideways", "reader from entrance", "reader from post"),

@@ -762,7 +762,7 @@ WALL_TOOLS = {
     [
         (152.4, '42" above the floor, sideways 6" right of the entrance\'s edge, as one faces it.'),
         (-152.4, '42" above the floor, sideways 6" left of the entrance\'s edge, as one faces it.'),
-        (None, '42" above the floor, sideways unknown: needs opening: Reader beside the entrance.'),
+        (None, '42" above the floor, sideways unknown: needs opening: Reader right (minus: left) of the entrance.'),
     ],
 )
 def test_a_reader_at_a_lift_is_marked_both_ways(openings, aside, said):

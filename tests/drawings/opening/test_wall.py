@@ -55,4 +55,4 @@ def test_where_nobody_told_the_place_sideways_that_is_said():
     given, fit = ALL["reader"]
     drawing = elevation(given, fit, "key")
     assert not named(drawing, "edge of the entrance")
-    assert "needs opening: Reader beside the entrance" in " ".join(drawing.notes)
+    assert "needs opening: Reader right (minus: left) of the entrance" in " ".join(drawing.notes)

@@ -88,6 +88,7 @@ from hwsched.rules.placement.nut_room import RULE as NUT_ROOM
 from hwsched.rules.placement.plate_covers_hole import RULE as PLATE_COVERS_HOLE
 from hwsched.rules.placement.plate_on_stile import RULE as PLATE_ON_STILE
 from hwsched.rules.placement.plate_within_leaf import RULE as PLATE_WITHIN_LEAF
+from hwsched.rules.placement.reader_beside_entrance import RULE as READER_BESIDE_ENTRANCE
 from hwsched.rules.placement.thumb_turn_clear import RULE as THUMB_TURN_CLEAR
 from hwsched.rules.placement.trim_clear import RULE as TRIM_CLEAR
 from hwsched.rules.placement.unit_for_glass import RULE as UNIT_FOR_GLASS

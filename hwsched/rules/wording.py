@@ -4,6 +4,7 @@ from collections.abc import Iterable
 from functools import cache
 from typing import Final
 
+from hwsched.language import phrase
 from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length, in_run_unit, run_unit
 from hwsched.rules.rule import Verdict
 from hwsched.survey import ENTITIES, INHERITED, OPENING, POWER_ENTITIES
@@ -117,6 +118,32 @@ def parted(needs: Iterable[str]) -> list[tuple[str, ...]]:
     once = tuple(dict.fromkeys(needs))
     of_parts = tuple(need for need in once if need.startswith("part "))
     return [each for each in (tuple(need for need in once if need not in of_parts), of_parts) if each]
+
+
+def aside_words(given: OpeningInput) -> str:
+    """Say where the reader of an opening without a leaf stands sideways.
+
+    Examples
+    --------
+    >>> from hwsched.values import Catalogue, Opening, Settings
+    >>> def told(mm):
+    ...     opening = Opening("1", "L1", form="lift", reader_aside_mm=mm)
+    ...     return aside_words(OpeningInput(opening, (), (), Catalogue({}, ""), settings=Settings("mm")))
+    >>> told(150.0), told(-150.0)
+    ("150 mm right of the entrance's edge, as one faces it", "150 mm left of the entrance's edge, as one faces it")
+    >>> told(None)
+    'unknown: needs opening: Reader right (minus: left) of the entrance'
+    """
+    aside = given.opening.reader_aside_mm
+    if aside is None:
+        return phrase("unknown: needs {label}", label=label_of(READER_ASIDE))
+    shown = length(given, abs(aside))
+    if aside < 0:
+        return phrase("{shown} left of the entrance's edge, as one faces it", shown=shown)
+    return phrase("{shown} right of the entrance's edge, as one faces it", shown=shown)
+
+
+READER_ASIDE: Final = "opening.reader_aside_mm"
 
 
 def unknown(needs: tuple[str, ...], about: str = "", cure: str = "") -> Verdict:

@@ -41,7 +41,7 @@ ASKED: Final[dict[str, tuple[str, ...]]] = {
     "raceway": WITH_LEAF,
     **dict.fromkeys(("closes_first", "bolt_form"), ("pair",)),
     **dict.fromkeys(("device_form", "rod_x_mm", "rod_ends", "bolt_inset_mm"), WITH_LEAF),
-    **dict.fromkeys(("controller_output", "connected_by", "fire_recall", "wall_build"), READERS),
+    **dict.fromkeys(("controller_output", "connected_by", "fire_recall", "wall_build", "reader_aside_mm"), READERS),
     # Whoever wants to note it may: how far an item stands proud tells no more than whether a long bit is wanted.
     "projection_mm": (),
 }

@@ -409,6 +409,17 @@ OPENING = Entity(
             note="What carries reader and unit where there is no leaf; it decides their fixings.",
         ),
         Attribute(
+            "reader_aside_mm",
+            "Reader right (minus: left) of the entrance",
+            "length",
+            "mm",
+            synonyms=("reader beside", "reader sideways", "reader from entrance", "reader from post"),
+            low=-3000,
+            high=3000,
+            note="Of a reader at a lift or turnstile: its centre from the nearest edge of the entrance or post, as one "
+            "faces it; to the right of that edge, and with a minus to the left.",
+        ),
+        Attribute(
             "frame_face_mm",
             "Face of the frame",
             "length",

@@ -38,6 +38,7 @@ class Opening:
     frame_material: str | None = None
     frame_stop_mm: float | None = None
     wall_build: str | None = None
+    reader_aside_mm: float | None = None
     frame_face_mm: float | None = None
     header_depth_mm: float | None = None
     closes_first: str | None = None

@@ -27,6 +27,7 @@ HEADINGS = (
     "Lock type", "Function", "B/S", "Cyl AFF", "Case height", "Case depth", "Case thickness",
     "Top of case above cylinder", "Trim outside", "Trim inside", "TT", "Cross bore", "Edge bore", "Cam",
     "Existing item", "Side", "From lock edge", "Above floor", "Item W", "Item H", "Keep/replace", "Undercut", "Wall",
+    "Reader sideways",
 )  # fmt: skip
 USUAL = {
     "Bldg": "Quay", "Floor": "1", "Room from": "Corridor", "Room to": "Net loft", "Type": "SGL", "Hand": "LH",
@@ -108,7 +109,8 @@ ROWS = (
     opening(
         "LIFT",
         **{
-            "Bldg": "Shed", "Type": "lift", "Lock type": "reader", "Wall": "brick", **NOT_GIVEN, **NO_FRAME,
+            "Bldg": "Shed", "Type": "lift", "Lock type": "reader", "Wall": "brick", "Reader sideways": "6",
+            **NOT_GIVEN, **NO_FRAME,
             **dict.fromkeys(
                 ("Hand", "Size", "Thickness (in)", "Material", "Construction", "B/S", "Function", "Undercut", "TT")
             ),

@@ -276,6 +276,7 @@ def opening(**facts):
         usual["egress_toward"] = "key"
     if facts.get("form") in ("lift", "turnstile"):
         usual |= {"controller_output": "dry-contact", "connected_by": "lift-contractor", "fire_recall": True}
+        usual["reader_aside_mm"] = 150.0
     return Opening(**{"id": "o", "mark": "1", **usual, **facts})
 
 

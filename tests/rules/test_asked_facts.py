@@ -75,6 +75,10 @@ TWO_VALUES = {
     ),
     "opening.frame_stop_mm": (given(opening(hand="LHR")), fit(placement=place(x=30.0)), 10.0, 60.0, "frame-stop-clear"),
     "opening.wall_build": (LIFT, walled("PLUG"), "masonry", "hollow", "wall-fixings"),
+    # The unit takes 40 mm to each side of the reader.
+    "opening.reader_aside_mm": (
+        LIFT, fit(placement=place(face="wall", x=-40.0)), 20.0, 300.0, "reader-beside-entrance",
+    ),
     "leaf.position": (
         given(opening(form="pair"), lk=lock(leaf="active")), fit(), "active", "inactive", "unit-place-known",
     ),

@@ -57,6 +57,13 @@ IN_INCHES = catalogue(UNIT={"plate_width_mm": 76.2, "plate_height_mm": 152.4})
 NEAR = item("trim", 70.0, 985.6, 60.0, 40.0)
 """Its top at 1005.6 is 4.4 under the plate, 0.3625 less than 3/16 in; heights 1000 and 40 were read to a millimetre."""
 
+
+def beside(row, aside, *needs, left=-40.0, **expected):
+    """A row of a reader at a lift, its unit's plate of 80 mm on the wall behind it."""
+    at = given(opening(form="lift", reader_aside_mm=aside), lk=lock("reader"), leaves=())
+    return row("reader-beside-entrance", at, fit(placement=place(left, face="wall")), *needs, **expected)
+
+
 ROWS = [
     speaks("trim-clear", given(items=[NEAR], cat=IN_INCHES), fit(), severity="note", off_mm=0.3625, rounding_mm=0.5),
     speaks("trim-clear", given(items=[NEAR]), fit(), severity="error", short_mm=0.3625),
@@ -382,6 +389,17 @@ ROWS += [
     boundary("unit-place-known", given(lf=GLASS, lk=lock("rim")), fit()),
     boundary("unit-place-known", given(lk=lock(backset_mm=None)), fit(without=("unit",))),
     boundary("unit-place-known", given(opening(form="lift"), lk=lock("reader"), leaves=()), fit()),
+    # Plate of 80 mm over the reader: 40 mm to each side of its centre; nothing of it in the entrance (common practice).
+    passes("reader-beside-entrance", given(), fit()),
+    beside(passes, 150.0),
+    beside(passes, -150.0),
+    beside(speaks, 39.9, severity="error", aside_mm=39.9, taken_mm=40.0),
+    beside(speaks, -20.0, severity="error", aside_mm=-20.0, taken_mm=40.0),
+    beside(boundary, 40.0),
+    beside(boundary, -40.0),
+    # The plate stands farther to one side than to the other.
+    beside(speaks, 50.0, left=-60.0, taken_mm=60.0),
+    beside(unknown, None, "opening.reader_aside_mm"),
 ]
 
 

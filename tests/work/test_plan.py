@@ -757,6 +757,20 @@ WALL_TOOLS = {
 }
 
 
+@pytest.mark.parametrize(
+    ("aside", "said"),
+    [
+        (152.4, '42" above the floor, sideways 6" right of the entrance\'s edge, as one faces it.'),
+        (-152.4, '42" above the floor, sideways 6" left of the entrance\'s edge, as one faces it.'),
+        (None, '42" above the floor, sideways unknown: needs opening: Reader right (minus: left) of the entrance.'),
+    ],
+)
+def test_a_reader_at_a_lift_is_marked_both_ways(openings, aside, said):
+    s = openings["LIFT-1 1"]
+    here = replace(s, given=replace(s.given, opening=replace(s.given.opening, reader_aside_mm=aside)))
+    assert said in plan(here).step("mark").text
+
+
 @pytest.mark.parametrize("wall", WALL_TOOLS)
 def test_at_a_wall_the_fixings_are_drilled_for_with_what_that_wall_takes(openings, wall):
     """Plugs, anchors and threads do not come by themselves: who stands before brick with a wood saw goes home again."""

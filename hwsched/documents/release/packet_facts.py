@@ -8,6 +8,7 @@ from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import Facts
 from hwsched.rules.reading import leaf_hand, leaf_name, lock_item, lock_leaf
+from hwsched.rules.wording import aside_words
 from hwsched.values import Fit
 from hwsched.values.amounts import plain_amount
 from hwsched.wiring.batteries import dues
@@ -119,6 +120,7 @@ def lock_facts(situation: Situation, style: LengthStyle) -> list[tuple[str, str]
         return [
             (phrase("Existing lock"), words.item_word("lock_form", lock.lock_form)),
             (phrase("Reader above floor"), words.length(lock.cylinder_height_mm, style)),
+            (phrase("Reader sideways"), aside_words(situation.given)),
         ]
     return [
         (phrase("Existing lock"), words.item_word("lock_form", lock.lock_form)),

@@ -31,7 +31,7 @@ from hwsched.values import Catalogue, Item, Leaf, Opening, OpeningInput
 from hwsched.values.lock_points import is_lock, lock_items
 
 WHERE: Final = ("building", "level", "room_from", "room_to", "form", "hand", "exposure")
-FRAME: Final = ("frame_material", "frame_stop_mm", "frame_face_mm", "header_depth_mm", "wall_build")
+FRAME: Final = ("frame_material", "frame_stop_mm", "frame_face_mm", "header_depth_mm", "wall_build", "reader_aside_mm")
 SAFETY: Final = (
     "rating", "frame_rating", "stair", "accessible", "no_exit_confirmed", "egress", "egress_toward", "stair_release",
     "smoke_seal", "fire_recall",

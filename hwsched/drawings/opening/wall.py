@@ -12,7 +12,7 @@ from hwsched.drawings.unknown import known, positive, unknown_drawing
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.reading import in_role, lock_item, unit_part
-from hwsched.rules.wording import label_of
+from hwsched.rules.wording import aside_words, label_of
 from hwsched.values import Fit, OpeningInput
 
 _AROUND_MM = 220.0
@@ -51,6 +51,11 @@ def wall(given: OpeningInput, fit: Fit, face: Face, style: LengthStyle) -> Drawi
             notes.append(
                 phrase("The reader's face is not drawn: needs the face size of part {number}.", number=reader.number)
             )
+    aside = given.opening.reader_aside_mm
+    entrance = None if aside is None else -aside
+    if face == "key" and entrance is None:
+        # Seen from there one measures it.
+        notes.append(phrase("The entrance is not drawn: {aside}.", aside=aside_words(given)))
     shapes += _unit(given, fit, mirror, face, rects)
     for hole in fit.holes:
         if hole.face != "wall" or hole.by_template or hole.count > 1 or hole.diameter_mm <= 0:
@@ -61,6 +66,8 @@ def wall(given: OpeningInput, fit: Fit, face: Face, style: LengthStyle) -> Drawi
             shapes.append(Callout(x, hole.y_mm, f"Hole {size_words(hole, style)}", "right"))
     x0 = min([-60.0, *(r.x0 for r in rects)]) - _AROUND_MM
     x1 = max([60.0, *(r.x1 for r in rects)]) + _AROUND_MM
+    if face == "key" and entrance is not None:
+        x0, x1 = min(x0, entrance - 60.0), max(x1, entrance + 60.0)
     top = max([height + 60.0, *(r.y1 for r in rects)]) + _AROUND_MM
     shapes = [
         box(Rect(x0, 0.0, x1, top), "thin", "leaf", "wall"),
@@ -70,6 +77,13 @@ def wall(given: OpeningInput, fit: Fit, face: Face, style: LengthStyle) -> Drawi
         Line(((0.0, height - 60.0), (0.0, height + 60.0)), "centre"),
         *stack_vertical(x0, -1.0, [(0.0, height, format_length(height, style))]),
     ]
+    if face == "key" and entrance is not None:
+        shapes += [
+            Line(((entrance, 0.0), (entrance, top)), "outline", name="edge of the entrance"),
+            Callout(entrance, top - 60.0, phrase("Edge of the entrance"), "left" if entrance < 0 else "right"),
+            Dimension(0.0, 0.0, entrance, 0.0, -FIRST_DIMENSION_MM if entrance > 0 else FIRST_DIMENSION_MM,
+                      format_length(abs(entrance), style), "horizontal"),
+        ]  # fmt: skip
     unit = fit.placement
     if unit is not None and unit.face == "wall" and face == "inside":
         x = unit.x_mm * mirror

@@ -7,7 +7,7 @@ from typing import Final
 
 REVISIONS: Final = (
     *("0001", "0002", "0004", "0006", "0005", "0007", "0003"),
-    *("0008", "0009", "0010", "0011", "0012", "0013", "0014", "0016", "0017", "0018", "0019", "0020"),
+    *("0008", "0009", "0010", "0011", "0012", "0013", "0014", "0016", "0017", "0018", "0019", "0020", "0021"),
 )
 """Every revision under `migrations/`, oldest first; the last is the one that the tables of this version need."""
 

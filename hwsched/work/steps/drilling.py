@@ -5,6 +5,7 @@ from typing import Final
 
 from hwsched.language import phrase
 from hwsched.rules.network.across_leaf import THROUGH
+from hwsched.rules.wording import aside_words
 from hwsched.values import Hole
 from hwsched.work import cautions, tools
 from hwsched.work.situation import Situation
@@ -51,9 +52,11 @@ def _made(found: Callable[[Situation], tuple[Hole, ...]]) -> Callable[[Situation
 
 def _mark(s: Situation) -> str:
     if s.leaf is None:
+        high = s.lock.cylinder_height_mm if s.lock is not None else None
         return phrase(
-            "Mark the reader's centre at its height above the floor, from the drawing, and sideways where the owner "
-            "shows it."
+            "Mark the reader's centre: {high} above the floor, sideways {aside}. Let the owner see it before drilling.",
+            high=phrase("unknown height") if high is None else s.length(high),
+            aside=aside_words(s.given),
         )
     if all(hole.by_template for hole in s.fit.holes):
         return phrase("Mark where the unit's plate comes, from the cylinder's centre line and the edge.")

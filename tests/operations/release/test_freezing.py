@@ -115,6 +115,28 @@ def test_what_is_read_back_is_what_there_was(yard):
     assert "STRIKE" not in used
 
 
+def test_files_and_bench_work_come_back_whatever_was_done_since(yard):
+    opening = id_of(yard, "1")
+    attach_content(yard, "opening", opening, "front.txt", b"as seen", who=WHO)
+    with yard.reading() as connection:
+        part = connection.execute(select(PART.c.id)).scalar()
+    attach_content(yard, "part", part, "sheet.txt", b"as printed", who=WHO)
+    (unit,) = [each for each in pieces(yard, opening) if each.role == "unit"]
+    record_piece(yard, opening, unit.id, who=WHO, done=["built", "tested"], serial="S-1")
+    froze(yard)
+    (base,) = revisions(yard)
+    expected = state_now(yard)
+    detach(yard, [each.id for each in attachments_of(yard)], who=WHO)
+    record_piece(yard, opening, unit.id, who=WHO, done=[], serial="")
+    same_both_ways(yard, base)
+    froze(yard)
+    then, now = (state_then(read_revision(yard, letter)) for letter in "AB")
+    assert {**then, "change_set": 0} == {**expected, "change_set": 0}
+    assert then["openings"][0]["serials"]
+    assert not now["openings"][0]["files"] + now["others"]
+    assert not now["openings"][0]["bench"]
+
+
 def place(said):
     return said.supply_id, said.circuit_id, said.finding.rule, said.finding.message
 

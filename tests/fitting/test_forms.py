@@ -20,9 +20,7 @@ from hwsched.rules.reading import leaf_span_mm, lock_leaf
 from hwsched.rules.solid.cavity import cavity
 from hwsched.values import Chosen
 from tests.fitting.door import INCH, USUAL, door, item, leaf, lock, opening, stock
-from tests.rules.scenario import catalogue
 from tests.rules.scenario import fit as bare_fit
-from tests.rules.scenario import given as case
 
 HM = leaf(material="hollow-metal")
 NARROW = leaf(material="aluminium", construction="narrow-stile", stile_mm=60.0)
@@ -358,8 +356,8 @@ def test_a_reader_in_a_leaf_has_one_hole_for_itself_and_its_lead():
 )  # fmt: skip
 @pytest.mark.parametrize("disposition", ["replace", "keep"])
 def test_the_hole_for_a_reader_ends_behind_it_or_goes_through(thick, deep, depth, disposition):
-    asked = case(
-        lf=leaf(thickness_mm=thick), lk=lock("reader", disposition=disposition), cat=catalogue(READ={"depth_mm": deep})
+    asked = door(
+        lf=leaf(thickness_mm=thick), lk=lock("reader", disposition=disposition), cat=stock(READ={"depth_mm": deep})
     )
     holes = lock_holes(asked, bare_fit(lock_number="READ", role="lock"))
     # One that stays has its hole already.
@@ -419,7 +417,7 @@ POCKETED = ("pocket_length_mm", "pocket_depth_mm", "pocket_width_mm", "service_m
 @pytest.mark.parametrize("lacking", [(), *((name,) for name in POCKETED), *combinations(POCKETED, 2)])
 def test_a_unit_of_which_a_measure_is_unknown_has_no_place_in_the_edge(lacking):
     """No pocket is milled by a measure that nobody has told."""
-    asked = case(cat=catalogue(EDGE=dict.fromkeys(lacking)))
+    asked = door(cat=stock(EDGE=dict.fromkeys(lacking)))
     bare, held, unit = bare_fit(placement=None), lock_leaf(asked), asked.catalogue.get("EDGE")
     found = pockets(asked, bare, unit, held, cavity(asked, bare), leaf_span_mm(asked, held))
     assert {each.placement.face for each, _ in found} == (set() if lacking else {"edge"})

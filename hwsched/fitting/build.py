@@ -209,7 +209,7 @@ def _onward(given: OpeningInput, unit: Judged, search: _Search, slots: Slots) ->
         # What a person chose goes on though nothing feeds it well, so that the findings speak of the whole opening.
         good = list(ways[:1])
         search.needs.update((need, "power") for way in good for need in way.needs)
-    _stop(search, "power", (way for way in ways if way not in good and not way.good))
+    _stop(search, "power", (way for way in ways if way not in good))
     if undecided(given):
         search.needs.update(dict.fromkeys(undecided(given), "power"))
     # Ways come in the order of preference, and sundries add the same to each: the others could not win.

@@ -6,15 +6,21 @@ The unit's plate is 80 x 160, its window x 10 to 70 and y 15 to 60, its connecto
 import json
 import math
 from dataclasses import replace
+from itertools import combinations
 
 import pytest
 
 from hwsched.fitting import fit
+from hwsched.fitting.in_edge import pockets
+from hwsched.fitting.sundries import lock_holes
 from hwsched.model.fit_record import fit_of, fit_text
 from hwsched.rules import RULES
 from hwsched.rules.judging import check
+from hwsched.rules.reading import leaf_span_mm, lock_leaf
+from hwsched.rules.solid.cavity import cavity
 from hwsched.values import Chosen
 from tests.fitting.door import INCH, USUAL, door, item, leaf, lock, opening, stock
+from tests.rules.scenario import fit as bare_fit
 
 HM = leaf(material="hollow-metal")
 NARROW = leaf(material="aluminium", construction="narrow-stile", stile_mm=60.0)
@@ -340,6 +346,25 @@ def test_a_reader_in_a_leaf_has_one_hole_for_itself_and_its_lead():
     assert place.y_mm <= 1000.0 - 14.0
 
 
+@pytest.mark.parametrize(
+    ("thick", "deep", "depth"),
+    [
+        # A reader of 32 mm in a leaf of 40 has a bottom behind it; through one of 32 mm or less, or where nobody knows.
+        (40.0, 32.0, 32.0), (32.1, 32.0, 32.0), (32.0, 32.0, None), (31.0, 32.0, None), (40.0, None, None),
+        (None, 32.0, None),
+    ],
+)  # fmt: skip
+@pytest.mark.parametrize("disposition", ["replace", "keep"])
+def test_the_hole_for_a_reader_ends_behind_it_or_goes_through(thick, deep, depth, disposition):
+    asked = door(
+        lf=leaf(thickness_mm=thick), lk=lock("reader", disposition=disposition), cat=stock(READ={"depth_mm": deep})
+    )
+    holes = lock_holes(asked, bare_fit(lock_number="READ", role="lock"))
+    # One that stays has its hole already.
+    wanted = [(28.0, depth)] if disposition == "replace" else []
+    assert [(hole.diameter_mm, hole.depth_mm) for hole in holes] == wanted
+
+
 def test_reader_at_a_lift():
     given = door(
         opening(form="lift", power_wish="supply", supply_distance_m=12.0),
@@ -384,6 +409,18 @@ def test_glass_is_bonded_and_never_drilled():
     assert not errors(given, found)
     unseen = fit(door(opening(frame_material="none", frame_stop_mm=0.0), glass, lock()))
     assert unseen.status == "does-not-fit" or unseen.needs
+
+
+POCKETED = ("pocket_length_mm", "pocket_depth_mm", "pocket_width_mm", "service_mm", "connector_y_mm")
+
+
+@pytest.mark.parametrize("lacking", [(), *((name,) for name in POCKETED), *combinations(POCKETED, 2)])
+def test_a_unit_of_which_a_measure_is_unknown_has_no_place_in_the_edge(lacking):
+    """No pocket is milled by a measure that nobody has told."""
+    asked = door(cat=stock(EDGE=dict.fromkeys(lacking)))
+    bare, held, unit = bare_fit(placement=None), lock_leaf(asked), asked.catalogue.get("EDGE")
+    found = pockets(asked, bare, unit, held, cavity(asked, bare), leaf_span_mm(asked, held))
+    assert {each.placement.face for each, _ in found} == (set() if lacking else {"edge"})
 
 
 def test_in_the_edge():

@@ -790,3 +790,10 @@ def test_bores_that_contradict_the_leaf_are_told_in_words_of_the_survey():
         "Preparation and leaf contradict each other: existing item: Edge bore is as wide as the leaf of 25.4 mm is "
         "thick."
     )
+
+
+@pytest.mark.parametrize(("thick", "cure"), [(25.0, "longer body"), (10.0, "shorter body, or a packing")])
+def test_a_bolt_that_is_too_short_is_cured_by_a_longer_one_and_the_other_way_round(thick, cure):
+    rule = rule_named("cabinet-grip")
+    (said,) = judge(rule, given(lf=leaf(thickness_mm=thick), lk=lock("cabinet")), CAB, settings=Settings())
+    assert cure in (said.cure or rule.cure)

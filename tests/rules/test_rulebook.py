@@ -232,6 +232,16 @@ def test_a_slip_in_an_identifier_is_said():
     assert in_rulebook("cylinder-flosh") is None
 
 
+@pytest.mark.parametrize("rule", RULES, ids=lambda rule: rule.id)
+def test_no_rule_stumbles_over_what_an_opening_does_not_have(rule):
+    """Each case of its table without leaves, without existing items, and with neither."""
+    for row in all_rows()[rule.id]:
+        bare = replace(row.given, leaves=()), replace(row.given, items=()), replace(row.given, leaves=(), items=())
+        for asked in bare:
+            for verdict in judge(rule, asked, row.fit, settings=asked.settings):
+                assert verdict.message.endswith(".")
+
+
 def test_nothing_known_at_all_is_no_error_of_a_rule():
     """A bare survey: every rule must cope, and nothing may pass in silence."""
     bare = replace(given(), opening=Opening("o", "1"), leaves=(Leaf("l"),), items=(Item("k", kind="lock"),))

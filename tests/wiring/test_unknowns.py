@@ -102,6 +102,32 @@ def test_what_hangs_behind_an_unknown_length_draws_where_the_length_begins():
     assert (node.lowest_v, node.bound_v) == pytest.approx((10.689, 10.689), abs=1e-3)
 
 
+@pytest.mark.parametrize("count", [1, 2, 3, 4, 5])
+@pytest.mark.parametrize("behind", ["one after the other", "each by itself"])
+def test_however_many_unknown_lengths_lie_behind_all_is_drawn_where_they_begin(count, behind):
+    """20 m are 0.88828 ohm: with 0.4 A of each opening 11.4 - 0.4 x 0.88828 x count V, 9.98 V of four."""
+    cat, names = parts(), "abcde"[:count]
+    stated = {name: connected(name, cat) for name in names}
+    feeders = names if behind == "one after the other" else "a" * count
+    runs = [run(begin, end, None) for begin, end in zip(feeders, names[1:], strict=False)]
+    found = work([run("supply", "a", 20.0), *runs], stated, cat)
+    node = only_circuit(found).node_of("a")
+    volts = 11.4 - 0.4 * 0.88828 * count
+    assert (node.lowest_v, node.bound_v) == pytest.approx((volts, volts), abs=1e-3)
+    assert standings(found)["a"] == ("proved" if count < 4 else "failed")
+
+
+@pytest.mark.parametrize("length_m", [None, 0.001])
+@pytest.mark.parametrize("rest_a", [None, 0.0, 0.1, 0.3])
+def test_at_the_upper_tolerance_counts_what_is_surely_drawn_wherever_it_hangs(rest_a, length_m):
+    """12 V and 5 % are 12.6 V; both units take what they rest with through 0.88828 ohm, nothing where nobody says."""
+    cat = parts(UNIT={"supply_rest_a": rest_a})
+    stated = {name: connected(name, cat) for name in "ab"}
+    found = work([run("supply", "a", 20.0), run("a", "b", length_m)], stated, cat)
+    volts = only_circuit(found).node_of("a").volts["highest-mains"]
+    assert volts == pytest.approx(12.6 - 2 * (rest_a or 0.0) * 0.88828, abs=1e-3)
+
+
 def test_through_the_resistance_inside_a_supply_the_unknown_touches_other_circuits():
     """1.0 ohm inside: b draws 0.4 A, 11.4 - 0.4 x (1 + 0.444) = 10.82 V; with 1 A more inside 9.8 V may be left."""
     for ohm, standing in ((1.0, "not-proved"), (None, "proved")):
@@ -211,6 +237,36 @@ def test_beside_constant_power_what_is_not_stated_pulls_on_that_too():
         stated = {"a": connected("a", given), "b": only("b", given, "W")}
         found = work([run("supply", "a", 35.0), run("a", "b", 0.001)], stated, given)
         assert standings(found)["a"] == standing
+
+
+@pytest.mark.parametrize(
+    ("law", "left_v", "standing"),
+    [
+        ("power", 7.0, "proved"),
+        ("power", 6.3, "proved"),
+        ("power", 6.1, "not-proved"),
+        # A constant current stays what it is: 11.4 - 1.2 x 5.3 V and 11.4 - 1.2 x 7.4 V, and under 2 V.
+        ("current", 6.1, "proved"),
+        ("current", 4.0, "proved"),
+        ("current", 3.5, "not-proved"),
+    ],
+)
+def test_constant_power_that_may_find_no_voltage_any_more_is_not_proved(law, left_v, standing):
+    """Where b finds v of 11.4 V over 100 m, 4.4414 ohm, it draws v (11.4 - v) / 4.4414 W.
+
+    What a does not tell may raise drops by a fifth. 1.2 x 5.1 V is no more than the 6.3 V that b finds: b draws no more
+    than a fifth more with it. 1.2 x 5.3 V is more than 6.1 V: there 11.4 V less so much leaves 5.04 V, 1.21 times the
+    current, and so on; though b itself, which works from 2 V on, would find enough of it.
+    """
+    amps = (11.4 - left_v) / 4.4414
+    stated_a = amps if law == "current" else left_v * amps / 12.0
+    load = part("W", "electromagnetic-lock", supply_v=12.0, holding_a=stated_a, draws=law, supply_low_v=2.0,
+                supply_high_v=14.0, current="dc", fail="fail-safe")  # fmt: skip
+    cat = parts(add=(BATTERY, load), UNIT={"draws": None})
+    stated = {"a": connected("a", cat), "b": only("b", cat, "W")}
+    found = work([run("supply", "a", 1.0), run("supply", "b", 100.0)], stated, cat)
+    assert only_circuit(found).node_of("b").lowest_v == pytest.approx(left_v, abs=0.01)
+    assert standings(found)["b"] == standing
 
 
 def test_a_battery_of_which_the_end_voltage_is_not_stated_proves_nothing():

@@ -55,6 +55,8 @@ def decide(
     court = _Court(decisions, settled)
     read = {opening.mark: opening for opening in openings}
     by_mark = {**ids, **{each.mark: each.opening_id for each in preview.changed if each.opening_id}}
+    # Of an opening that keeps its mark by a person's word nothing else may change.
+    by_mark |= {mark: fact.row_id for mark, fact in preview.by_hand if fact.entity == "opening"}
     for proposal in preview.undecided:
         court.leave(
             Undecided(

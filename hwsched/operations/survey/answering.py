@@ -201,7 +201,7 @@ def answers_of(whole: Sequence[OpenQuestion], answers: Mapping[str, Answer], mar
         each, answer = question.undecided, answers[question.id]
         if each.kind in _PROPOSED and answer != "apart":
             taken = same if each.kind == "spelling" and answer == "file" else renamed
-            taken[_told_mark(each)] = each.known
+            taken[_told_mark(each)] = marks.get(each.opening_id or "", each.known)
         elif each.kind in (*_PROPOSED, "new"):
             apart.add(_told_mark(each))
         if each.kind not in _PROPOSED:

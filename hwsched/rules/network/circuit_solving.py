@@ -23,7 +23,6 @@ from hwsched.telling.natural import natural
 from hwsched.values.power import Circuit, CircuitResult, Device, NodeResult, Problem, Proof, RunResult
 
 _TOUCH_V: Final = 1e-9
-_MOST_ROUNDS: Final = 100
 _OF_TREE: Final = ("unsound", "unknown")
 """Kinds of problem for which something is not worked out."""
 
@@ -117,8 +116,6 @@ def _lying(each: RunWithConductor, names: Mapping[str, str]) -> RunResult:
 
 
 def _of_ac(bare: CircuitResult, source: CircuitSource) -> tuple[Problem, ...]:
-    if source.current is None:
-        return ()
     name = source.supply.name
     return (Problem("unknown", f"the voltages of circuit {bare.circuit.name} are not worked out: {name} gives AC",
                     about=name),)  # fmt: skip
@@ -343,7 +340,7 @@ class _Solving:
         """Least volts of the nodes while what has no stated law draws so many times what is reckoned with.
 
         Where no current is more than so many times what it was, no drop is. Constant power draws more as the voltage
-        falls: the share is raised until it covers that too.
+        falls: a share that does not cover that has no bound.
         """
         source = self.source
         powered = any(d.kind == "power" for each in self._touching() for d in each.devices)
@@ -429,17 +426,12 @@ def _bound_v(state: State) -> list[float]:
 
 
 def _raised(share: float, from_v: float, lowest_v: float, powered: bool) -> float:
-    """Return by how many times drops grow at the most where some currents are so many times as great."""
-    for _ in range(_MOST_ROUNDS if powered else 0):
-        left = from_v - share * (from_v - lowest_v)
-        if left <= 0.0:
-            return inf
-        if lowest_v / left <= share:
-            break
-        share = lowest_v / left
-    else:
-        return share if not powered else inf
-    return share
+    """Return by how many times drops grow at the most where some currents are so many times as great.
+
+    Constant power draws L / (V - s D) times as much where its drop D, which left L of V, is s times as great. That is
+    no more than s as long as s D is no more than L; beyond, each raise asks for a greater one: there is no bound.
+    """
+    return inf if powered and share * (from_v - lowest_v) > lowest_v else share
 
 
 def _outside(node: NodeResult) -> bool:

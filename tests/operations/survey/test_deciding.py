@@ -19,7 +19,7 @@ from hwsched.operations.findings.checking import check_openings
 from hwsched.operations.project.history import history, redo, redo_one, undo_one
 from hwsched.operations.survey.answering import answer_questions
 from hwsched.operations.survey.deliveries import deliveries, lines_of_delivery, open_questions, take_back
-from hwsched.operations.survey.editing import edit_facts, remove
+from hwsched.operations.survey.editing import add_opening, edit_facts, remove
 from hwsched.operations.survey.open_counts import open_counts
 from hwsched.operations.survey.origins import origins
 from hwsched.operations.survey.own_fields import define_field
@@ -333,6 +333,43 @@ def test_what_is_decided_later_is_of_the_same_opening_whatever_it_is_called(proj
         mark.format(202): (True, "single", 1),
     }
     assert left(project) == []
+
+
+@pytest.mark.parametrize("since", [None, "Plant 3"])
+@pytest.mark.parametrize(("word", "mark"), [("spelling=file", "D-103"), ("spelling=renamed", "d-103")])
+def test_a_spelling_is_of_the_opening_that_was_asked_about_whatever_it_is_called_since(
+    project, tmp_path, word, mark, since
+):
+    """Its hand was set by hand, and the file says another one: that is asked about under the mark that it has.
+
+    So is the mark itself, where the file's was to be taken and a person has given another one.
+    """
+    row_id = openings(project)["D-103"].opening.id
+    by_hand(project, "D-103", "hand", "LH")
+    said = row("d-103", PLANT.replace("RH", "LHR"))
+    taken(project, tmp_path, [*(each for each in FIRST if not each.startswith("D-103")), said])
+    assert left(project) == [("spelling", "d-103")]
+    if since:
+        edit_facts(project, "opening", row_id, {"mark": since}, who="ann")
+    decide(project, word)
+    now = since or mark
+    assert len(openings(project)) == len(FIRST)
+    assert (openings(project)[now].opening.id, openings(project)[now].opening.hand) == (row_id, "LH")
+    facts = sorted(each.undecided.fact.attribute for each in open_questions(project))
+    assert facts == (["hand", "mark"] if since and word == "spelling=renamed" else ["hand"])
+    assert {each.undecided.opening_id for each in open_questions(project)} == {row_id}
+
+
+def test_a_new_opening_that_somebody_has_added_meanwhile_is_that_one(project, tmp_path):
+    """Added as a pair, and single in the file: whether its second leaf goes is asked, as of any other."""
+    assert [each.mark for each in pairs(project, tmp_path, ("203,3,single,LH,36,1 3/4",), "new=ask").left] == ["203"]
+    row_id = add_opening(project, {"mark": "203", "form": "pair"}, leaves=2, who="ann")[1]
+    decide(project, "new@203=file")
+    now = openings(project)["203"]
+    assert (now.opening.id, now.opening.hand, len(now.leaves)) == (row_id, "LH", 2)
+    assert left(project) == [("merged", "203")]
+    decide(project, "merged=file")
+    assert [leaf.width_mm for leaf in openings(project)["203"].leaves] == [914.4]
 
 
 def test_the_same_delivery_twice_leaves_no_second_trace(project, tmp_path):

@@ -74,7 +74,7 @@ def test_a_part_chosen_by_hand_changes_parts_holes_and_place(yard):
     choose_part(yard, id_of(yard, "1"), "unit", "EDGE", who=WHO)
     fit_openings(yard, who=WHO)
     opening = only(compared(yard))
-    assert opening.facts == (Changed("Chosen unit EDGE", "", "1, by-hand"),)
+    assert opening.facts == (Changed("Chosen unit EDGE", "", "1, by hand"),)
     assert Changed("unit UNIT", "1", "") in opening.parts
     assert Changed("unit EDGE", "", "1") in opening.parts
     assert any(line.what == "Unit" and "edge" in line.after for line in opening.place)
@@ -94,8 +94,8 @@ def test_a_leaf_an_item_and_the_unknown(yard):
     facts = only(compared(yard)).facts
     thickness = next(line for line in facts if line.what.endswith("Leaf thickness"))
     assert (thickness.before, thickness.after) == ("44.5 mm", "unknown")
-    assert Changed("Existing item lock", "there", "") in facts
-    assert Changed("Existing item closer", "", "there") in facts
+    assert Changed("Existing item, lock", "there", "") in facts
+    assert Changed("Existing item, closer", "", "there") in facts
 
 
 def test_what_reads_alike_is_told_to_the_last_digit(yard):
@@ -107,8 +107,8 @@ def test_what_reads_alike_is_told_to_the_last_digit(yard):
     fit_openings(yard, who=WHO)
     opening = only(compared(yard))
     told = {line.what: (line.before, line.after) for line in opening.lines}
-    assert told["Leaf single: Leaf width"] == ("914.4 mm", "914.44 mm")
-    assert told["Existing item lock: Backset"] == ("69.85 mm", "69.87 mm")
+    assert told["Leaf: Leaf width"] == ("914.4 mm", "914.44 mm")
+    assert told["Existing item, lock: Backset"] == ("69.85 mm", "69.87 mm")
     assert told["1. access hole for the lead: x mm"] == ("69.85", "69.87")
     assert all(line.before != line.after for line in opening.lines)
 
@@ -143,7 +143,7 @@ def test_what_is_one_for_the_whole_project(yard):
     assert others["Limit battery-life.days"] == ("", "400")
     assert others["Rules off"] == ("", "tool-known")
     assert others["Currency"] == ("", "USD")
-    assert others["Part CAM: list price"] == ("10", "12")
+    assert others["Part CAM: List price"] == ("10", "12")
     assert others["Part CAM-9"] == ("", "there")
     assert len(others) == 6
 

@@ -75,7 +75,8 @@ def kept_phrase(text: str, of: str) -> str:
     if of not in (STEPS, ERRORS) and parsed[1] > 1:
         # One rule may tell what another one said.
         parsed = min(parsed, _parsed(text, (_ANY,)), key=_unsaid)
-    return _spoken(parsed[0])
+    # Of what is known for a small part alone, English as a whole reads better than two languages in one sentence.
+    return _spoken(parsed[0]) if of == STEPS or parsed[1] * 4 <= max(3 * sum(map(str.islower, text)), 4) else text
 
 
 def kept_error(text: str) -> str:
@@ -145,13 +146,11 @@ def _parsed(text: str, groups: tuple[str, ...]) -> _Parsed:
         best = min(best, (known, 1 + sum(one[1] for _, one in places)), key=_unsaid)
         if best[1] <= 1:
             return best
-    for joint, ends, begins in _JOINTS:
-        at = text.find(joint)
-        if at > 0:
-            head, between, tail = text[: at + ends], text[at + ends : at + begins], text[at + begins :]
-            blank = tail[: len(tail) - len(tail.lstrip())]
-            first, rest = _parsed(head, groups), _parsed(tail.lstrip(), groups)
-            best = min(best, ((first[0], between + blank, rest[0]), 1 + first[1] + rest[1]), key=_unsaid)
+    for at, ends, begins in _joined(text):
+        head, between, tail = text[: at + ends], text[at + ends : at + begins], text[at + begins :]
+        blank = tail[: len(tail) - len(tail.lstrip())]
+        first, rest = _parsed(head, groups), _parsed(tail.lstrip(), groups)
+        best = min(best, ((first[0], between + blank, rest[0]), 1 + first[1] + rest[1]), key=_unsaid)
     if best[1] > 1 and text.endswith("."):
         # The full stop behind a piece that was put to the end.
         tree, left = _parsed(text[:-1], groups)
@@ -162,6 +161,15 @@ def _parsed(text: str, groups: tuple[str, ...]) -> _Parsed:
         if isinstance(tree, _Known) and left < best[1]:
             best = replace(tree, otherwise=True), left
     return best
+
+
+def _joined(text: str) -> Iterator[tuple[int, int, int]]:
+    """Yield where a text may have been put together: at each first joint, behind any of its sentences."""
+    for joint, ends, begins in _JOINTS:
+        at = text.find(joint)
+        while at > 0:
+            yield at, ends, begins
+            at = text.find(joint, at + 1) if joint == ". " else -1
 
 
 def _unsaid(parsed: _Parsed) -> int:

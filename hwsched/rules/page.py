@@ -2,14 +2,16 @@
 
 from collections.abc import Mapping
 
+from hwsched.kept_sentences import kept_phrase
+from hwsched.language import phrase, to_phrase
 from hwsched.rules.rule import OPENINGS, AnyRule
 from hwsched.values import DISCIPLINES
 
 _SLOTS = {
-    "lock": "It refuses a lock or cylinder while a fit is built.",
-    "unit": "It refuses a unit or its place while a fit is built.",
-    "power": "It refuses a way to feed the unit while a fit is built.",
-    "whole": "It judges the opening as a whole.",
+    "lock": to_phrase("It refuses a lock or cylinder while a fit is built."),
+    "unit": to_phrase("It refuses a unit or its place while a fit is built."),
+    "power": to_phrase("It refuses a way to feed the unit while a fit is built."),
+    "whole": to_phrase("It judges the opening as a whole."),
 }
 
 
@@ -26,26 +28,27 @@ def page_of(rule: AnyRule, limits: Mapping[str, float] | None = None, *, off: bo
         Whether the project has switched it off.
     """
     lines = [
-        rule.title,
+        phrase(rule.title),
         "",
-        f"Identifier   {rule.id}",
-        f"Discipline   {DISCIPLINES[rule.discipline]}",
-        f"Severity     {rule.severity.capitalize()}",
-        f"Judges       {rule.subject.text}",
-        f"Basis        {rule.basis}",
+        phrase("Identifier   {name}", name=rule.id),
+        phrase("Discipline   {name}", name=phrase(DISCIPLINES[rule.discipline])),
+        phrase("Severity     {word}", word=phrase(rule.severity.capitalize())),
+        phrase("Judges       {what}", what=phrase(rule.subject.text)),
+        phrase("Basis        {basis}", basis=phrase(rule.basis)),
     ]
     if rule.subject is OPENINGS:
-        lines += ["", _SLOTS[rule.slot]]
+        lines += ["", phrase(_SLOTS[rule.slot])]
     if rule.limits:
-        lines += ["", "Limits that a project may change:"]
+        lines += ["", phrase("Limits that a project may change:")]
         for limit in rule.limits:
             value = limit.value if limits is None else limits.get(limit.name, limit.value)
-            own = "" if value == limit.value else f" (the rule's own: {limit.value:g})"
-            lines.append(f"  {limit.name} = {value:g}{own}: {limit.text} Source: {limit.source}.")
-            lines.append(f"    A project may set {limit.bounds}.")
-    lines += ["", f"Cure: {rule.cure}"]
+            own = "" if value == limit.value else phrase(" (the rule's own: {value:g})", value=limit.value)
+            said = phrase(": {text} Source: {source}", text=phrase(limit.text), source=phrase(limit.source))
+            lines.append(f"  {limit.name} = {value:g}{own}{said}.")
+            lines.append(phrase("    A project may set {bounds}.", bounds=limit.bounds))
+    lines += ["", phrase("Cure: {cure}", cure=kept_phrase(rule.cure, rule.id))]
     if rule.defers:
-        lines += ["", "It advises; the label, the code in force, the authority and licensed practice decide."]
+        lines += ["", phrase("It advises; the label, the code in force, the authority and licensed practice decide.")]
     if off:
-        lines += ["", "Switched off in this project."]
+        lines += ["", phrase("Switched off in this project.")]
     return "\n".join(lines)

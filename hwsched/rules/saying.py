@@ -1,6 +1,7 @@
 """What a finding says, in the language in force; compared, stored and sent to machines it stays as its rule made it."""
 
-from hwsched.kept_sentences import kept_phrase
+from hwsched.kept_sentences import GATE, kept_phrase
+from hwsched.rules.wording import label_of
 from hwsched.values import Finding
 
 
@@ -12,3 +13,8 @@ def message_of(finding: Finding) -> str:
 def cure_of(finding: Finding) -> str:
     """Return the cure for a person."""
     return kept_phrase(finding.cure, finding.rule)
+
+
+def label_said(need: str) -> str:
+    """Return what a missing fact is called, for a person."""
+    return kept_phrase(label_of(need), GATE)

@@ -4,7 +4,7 @@ What is not English there is data: marks, names, parts, messages of rules, and w
 """
 
 import pytest
-from PySide6.QtCore import QModelIndex, QStringListModel, Qt
+from PySide6.QtCore import QAbstractListModel, QModelIndex, QStringListModel, Qt
 from PySide6.QtWidgets import (
     QAbstractButton,
     QAbstractItemView,
@@ -66,6 +66,7 @@ from hwsched.operations.release.issued_documents import PRINTS
 from hwsched.operations.release.revision_differences import differences
 from hwsched.operations.survey.editing import edit_fact_text, edit_facts, remove_openings
 from hwsched.rules import RULEBOOK
+from hwsched.rules.page import page_of
 from hwsched.survey import SUPPLY
 from hwsched.values import Settings
 from tests.desktop.conftest import checked_of, choose, idle
@@ -307,7 +308,7 @@ def cells(part):
         while model is not None and waiting:
             above = waiting.pop()
             for row in range(model.rowCount(above)):
-                for column in range(model.columnCount(above)):
+                for column in range(1 if isinstance(model, QAbstractListModel) else model.columnCount(above)):
                     here = model.index(row, column, above)
                     for role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
                         yield str(model.data(here, role) or "")
@@ -470,3 +471,27 @@ def test_what_an_upgrade_makes_different_comes_through_the_catalogue(stretched, 
     assert shown.tree.topLevelItemCount() > 5
     found = unsaid_cells(shown, [*things(window), "older", "rules", "tables"])
     assert not found, "\n".join(sorted(found))
+
+
+def test_lists_of_findings_missing_facts_comparisons_and_rules_come_through_the_catalogue(whole, qtbot):
+    with whole.frame.state.workspace.project.reading() as connection:
+        places = connection.execute(select(SUPPLY_TABLE.c.place)).scalars().all()
+    data = [*filter(None, places), *things(whole), "AWG", "stranded", "solid"]
+    found = []
+    for name in ("findings", "missing", "power", "waivers"):
+        whole.frame.go(name)
+        idle(qtbot, whole)
+        found += [f"{name}: {each}" for each in unsaid_cells(whole.centre, data)]
+    whole.frame.go("openings")
+    choose(whole, "M004", "M114")
+    idle(qtbot, whole)
+    found += [f"two: {each}" for each in unsaid_cells(whole.inspector, data)]
+    published = [*data, "to"]
+    for rule in RULEBOOK:
+        found += [f"{rule.id}: {each}" for each in [unsaid(page_of(rule), [*rule_bounds(rule), *published])] if each]
+    assert not found, "\n".join(sorted(found))
+
+
+def rule_bounds(rule):
+    """What a project may set a limit to, in numbers and words of Python."""
+    return [str(limit.bounds) for limit in rule.limits]

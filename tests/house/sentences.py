@@ -11,6 +11,7 @@ from collections.abc import Collection, Iterator
 from pathlib import Path
 from typing import get_args
 
+from hwsched.calc.tables import rows
 from hwsched.catalogue import KINDS
 from hwsched.drawings.opening.hole_words import FACE_WORDS, PATTERNS
 from hwsched.fitting.candidate import BLOCKS
@@ -149,6 +150,7 @@ def of_rules() -> Iterator[tuple[str, str]]:
     for rule in RULEBOOK:
         yield rule.id, rule.cure.replace("{", "{{").replace("}", "}}")
     yield RULES, DEFERS
+    yield from ((RULES, each.text("text")) for each in rows("cautions"))
     declared = [(each.name, each.attributes) for each in (*ENTITIES, *POWER_ENTITIES)]
     for name, attributes in (*declared, *((kind.name, kind.attributes) for kind in KINDS)):
         yield WORDS, name.replace("_", " ").replace("-", " ")

@@ -74,6 +74,7 @@ def _texts(node: ast.expr) -> list[str]:
 def declared() -> Iterator[str]:
     """Yield the texts that are declared, and said where they are shown."""
     for rule in RULEBOOK:
+        yield rule.subject.text
         yield from (rule.title, rule.basis, rule.discipline.replace("-", " "))
         yield from (text for limit in rule.limits for text in (limit.text, limit.source))
     for severity in SEVERITIES:

@@ -7,7 +7,7 @@ from hwsched.desktop.grid.column import Column
 from hwsched.desktop.looks.severities import COLOURS, severity_word
 from hwsched.desktop.looks.tokens import colour
 from hwsched.language import phrase, to_phrase
-from hwsched.rules.wording import label_of
+from hwsched.rules.saying import label_said
 from hwsched.values import DISCIPLINES, SEVERITIES
 
 COLUMNS: Final[tuple[Column[FindingLine], ...]] = (
@@ -36,7 +36,7 @@ COLUMNS: Final[tuple[Column[FindingLine], ...]] = (
     Column(
         "need",
         to_phrase("Missing fact"),
-        lambda line: label_of(line.need) if line.need else "",
+        lambda line: label_said(line.need) if line.need else "",
         width=26,
         standard=False,
     ),

@@ -9,8 +9,7 @@ from hwsched.operations.findings.checked import Checked
 from hwsched.operations.findings.checked_supplies import CheckedSupply
 from hwsched.operations.findings.waivers import Spoken
 from hwsched.rules import OF_WAIVERS, in_rulebook
-from hwsched.rules.saying import cure_of, message_of
-from hwsched.rules.wording import label_of
+from hwsched.rules.saying import cure_of, label_said, message_of
 from hwsched.values import Finding
 
 
@@ -50,12 +49,12 @@ class FindingLine:
     @property
     def said(self) -> str:
         """What is found."""
-        return phrase("Not known: {label_of}", label_of=label_of(self.need)) if self.need else message_of(self.first)
+        return phrase("Not known: {label_of}", label_of=label_said(self.need)) if self.need else message_of(self.first)
 
     @property
     def cure(self) -> str:
         """What helps: of a missing fact to find it, whoever asks."""
-        return phrase("Find out {label_of}", label_of=label_of(self.need)) if self.need else cure_of(self.first)
+        return phrase("Find out {label_of}", label_of=label_said(self.need)) if self.need else cure_of(self.first)
 
     @property
     def text(self) -> str:

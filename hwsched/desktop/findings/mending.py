@@ -20,7 +20,7 @@ from hwsched.operations.findings.waivers import unwaive, waivers
 from hwsched.operations.survey.fact_edit import FactEdit
 from hwsched.operations.survey.many_facts import edit_many
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
-from hwsched.rules.wording import label_of
+from hwsched.rules.saying import label_said
 from hwsched.survey import ENTITIES, ITEM, LEAF, OPENING
 from hwsched.values import Item, Leaf, Opening
 from hwsched.values.lock_points import is_lock
@@ -87,7 +87,7 @@ class Mending(QObject):
         """Return what one of several cures would do, and about what."""
         how, count = self.words(lines)
         first = lines[0]
-        what = label_of(first.need) if first.need else first.title
+        what = label_said(first.need) if first.need else first.title
         return phrase("{how} for {count}: {what}…", how=how, count=count, what=what)
 
     def _fillable(self, lines: Sequence[FindingLine]) -> list[FindingLine]:

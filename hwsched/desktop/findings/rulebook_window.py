@@ -271,7 +271,7 @@ class RulebookWindow(ToolWindow):
             for limit in rule.limits:
                 field = QLineEdit(f"{now[limit.name]:.10g}")
                 field.setPlaceholderText(phrase("the rule's own: {value:g}", value=limit.value))
-                field.setToolTip(limit.text)
+                field.setToolTip(phrase(limit.text))
                 field.setMaximumWidth(160)
                 field.returnPressed.connect(self.set_limits)
                 lines.addRow(limit.name, field)

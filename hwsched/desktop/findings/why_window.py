@@ -39,6 +39,8 @@ class WhyWindow(ToolWindow):
         self.tree.setSelectionMode(WrappingTree.SelectionMode.ExtendedSelection)
         self.tree.itemSelectionChanged.connect(self.enable)
         self.headline.setText(phrase("Ask Why? at a part, a place or a finding of an opening: its reasons stand here."))
+        # Nothing is asked about yet.
+        self.about.hide()
         row = QHBoxLayout()
         row.addWidget(self.about)
         row.addStretch(1)
@@ -75,6 +77,7 @@ class WhyWindow(ToolWindow):
         here = [place for place in at if told[place].point == point]
         self.about.setCurrentIndex((here or at or [0])[0])
         self.about.blockSignals(False)
+        self.about.setVisible(bool(told))
         self._show()
         if line:
             found = self.tree.findItems(line, Qt.MatchFlag.MatchStartsWith | Qt.MatchFlag.MatchRecursive, 0)

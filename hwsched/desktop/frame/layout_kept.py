@@ -38,7 +38,7 @@ class LayoutKept:
         if before.isEmpty() or not self._window.restoreGeometry(before):
             self._window.resize(QSize(wide(_WIDE), wide(_HIGH)).boundedTo(_room()))
         for name, splitter in self._splitters.items():
-            state = self._preferences.layout(name)
+            state = self._preferences.layout(self._called(name))
             if not state.isEmpty():
                 splitter.restoreState(state)
 
@@ -46,7 +46,15 @@ class LayoutKept:
         """Remember how all stands."""
         self._preferences.keep_layout(_WINDOW, self._window.saveGeometry())
         for name, splitter in self._splitters.items():
-            self._preferences.keep_layout(name, splitter.saveState())
+            self._preferences.keep_layout(self._called(name), splitter.saveState())
+
+    def _called(self, name: str) -> str:
+        """Name the parts at this size of letters: what small ones need is little for large ones, and they stay wide."""
+        percent = self._preferences.text_size
+        return name if percent == _USUAL else f"{name}-{percent}"
+
+
+_USUAL: Final = 100
 
 
 def _room() -> QSize:

@@ -91,6 +91,7 @@ QScrollArea[frameShape="0"]:focus { border: ${ring}px solid $focus; }
 QComboBox QLineEdit, QComboBox QLineEdit:focus, QAbstractSpinBox QLineEdit, QAbstractSpinBox QLineEdit:focus {
     background: transparent; border: none; padding: 0; min-height: 0;
 }
+QAbstractSpinBox QLineEdit, QAbstractSpinBox QLineEdit:focus { padding: 0 ${hair}px; }
 QAbstractItemView QLineEdit, QAbstractItemView QComboBox { border-radius: 0; min-height: 0; padding: 0 ${half}px; }
 QPushButton {
     background: $field; border: ${thin}px solid $edge; border-radius: ${corner}px; padding: ${hair}px ${middle}px;

@@ -5,6 +5,7 @@ from __future__ import annotations
 from typing import TYPE_CHECKING
 
 from hwsched.desktop.jobs.ran import Report
+from hwsched.kept_sentences import kept_phrase
 from hwsched.language import phrase
 from hwsched.operations.changes import Changes
 from hwsched.values import Fit
@@ -27,17 +28,19 @@ def report_of(done: tuple[Changes, list[FitOutcome]]) -> Report:
 
 def why_not(fit: Fit) -> str:
     """Say in a line why an opening does not fit, or what is to be measured first."""
-    from hwsched.rules.wording import label_of
+    from hwsched.rules.saying import label_said
 
     if fit.status == "to-measure":
-        needed = dict.fromkeys(label_of(each.fact) for each in fit.needs)
+        needed = dict.fromkeys(label_said(each.fact) for each in fit.needs)
         return phrase("to measure: {needed}", needed=", ".join(needed)) if needed else phrase("to measure")
     nearest = fit.nearest_miss or next(iter(fit.refused), None)
     if nearest is None:
         return phrase("does not fit")
     # What stands already has no number of its own to be named by.
     return (
-        phrase("does not fit: {reason}", reason=nearest.reason)
+        phrase("does not fit: {reason}", reason=kept_phrase(nearest.reason, nearest.rule))
         if ":" in nearest.part
-        else phrase("does not fit: {part}: {reason}", part=nearest.part, reason=nearest.reason)
+        else phrase(
+            "does not fit: {part}: {reason}", part=nearest.part, reason=kept_phrase(nearest.reason, nearest.rule)
+        )
     )

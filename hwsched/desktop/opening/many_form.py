@@ -18,6 +18,7 @@ from hwsched.attributes import Attribute, said_value
 from hwsched.attributes.unknown import says_nothing
 from hwsched.desktop.looks.tokens import colour
 from hwsched.desktop.survey.facts_form import ATTRIBUTE, FactDelegate, FactsForm, Index
+from hwsched.kept_sentences import GATE, kept_phrase
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.opening.side_by_side import SharedFact, value_words
 from hwsched.quantities import LengthStyle
@@ -94,10 +95,11 @@ class ManyForm(FactsForm):
             section = sections.get(fact.section)
             if section is None:
                 held = most[fact.section]
+                said = kept_phrase(fact.section, GATE)
                 title = (
-                    fact.section
+                    said
                     if held == openings
-                    else phrase("{section} ({held} of {openings})", section=fact.section, held=held, openings=openings)
+                    else phrase("{section} ({held} of {openings})", section=said, held=held, openings=openings)
                 )
                 section = sections[fact.section] = self._heading(title)
             self._value(section, place, fact, style)

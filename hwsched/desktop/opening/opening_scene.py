@@ -11,11 +11,12 @@ from hwsched.desktop.opening.drawing_state import Thing, known_things
 from hwsched.drawings.drawing import View
 from hwsched.drawings.handing import FACES
 from hwsched.drawings.layers import LEAD, LOCK, UNIT, hole_thing
+from hwsched.kept_sentences import FIT, kept_phrase
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.findings.checked import Checked
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.survey import ITEM
-from hwsched.values import Fit, Item, OpeningInput, PointFit, Severity
+from hwsched.values import Fit, Hole, Item, OpeningInput, PointFit, Severity
 from hwsched.values.lock_points import leaf_name, lock_item, on_leaf
 
 if TYPE_CHECKING:
@@ -52,7 +53,7 @@ def _new(at: PointFit, fit: Fit) -> list[Thing]:
     found += [
         Thing(
             hole_thing(hole),
-            phrase("Hole {order}: {name}", order=hole.order, name=hole.name) if hole.order else hole.name,
+            _hole_words(hole),
             why_not=phrase("it follows from the places of lock and unit"),
         )
         for hole in fit.holes
@@ -152,3 +153,8 @@ def _lead(costs: "PlaceCosts", style: LengthStyle) -> str:
 def _found(costs: "PlaceCosts") -> str:
     counted: dict[Severity, int] = {"error": costs.errors, "warning": costs.warnings}
     return ", ".join(severities_in_words(counted)) or phrase("none")
+
+
+def _hole_words(hole: Hole) -> str:
+    name = kept_phrase(hole.name, FIT)
+    return phrase("Hole {order}: {name}", order=hole.order, name=name) if hole.order else name

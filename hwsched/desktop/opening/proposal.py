@@ -9,7 +9,7 @@ from hwsched.attributes.unknown import unknown_word
 from hwsched.desktop.looks.tokens import SPACE
 from hwsched.desktop.widgets.lines import Lines
 from hwsched.desktop.widgets.typed import plain_word
-from hwsched.kept_sentences import kept_error
+from hwsched.kept_sentences import GATE, kept_error, kept_phrase
 from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.opening.side_by_side import SharedFact, edits_of
 from hwsched.quantities import LengthStyle
@@ -113,7 +113,7 @@ class Proposal(QFrame):
         value, wrong = self._read()
         changed = edits_of(fact, value, "")[0] if not wrong else ()
         shown = said_value(fact.attribute, value, self._style, unknown=unknown_word())
-        self.title.setText(f"{fact.section}: {phrase(fact.attribute.label)}")
+        self.title.setText(f"{kept_phrase(fact.section, GATE)}: {phrase(fact.attribute.label)}")
         alike = len(fact.held) - len(changed)
         words = phrase("Understood as {part}.", part=shown)
         self.told.setText(

@@ -80,7 +80,7 @@ class QuestionForm(QWidget):
         for rule in RULEBOOK:
             for limit in rule.limits:
                 self.limit.addItem(f"{rule.id}.{limit.name}", limit.value)
-                self.limit.setItemData(self.limit.count() - 1, limit.text, int(Qt.ItemDataRole.ToolTipRole))
+                self.limit.setItemData(self.limit.count() - 1, phrase(limit.text), int(Qt.ItemDataRole.ToolTipRole))
         self.value = QLineEdit()
         self.value.setAccessibleName(phrase("Value of the limit"))
         self.value.setMaximumWidth(110)

@@ -27,7 +27,7 @@ class PartsPage(LinesPage):
             Lines(
                 (phrase("Role"), phrase("Part"), phrase("Qty"), phrase("From"), phrase("What"), phrase("Reason")),
                 4,
-                {0: 84, 3: 54},
+                {0: 92, 2: 50, 3: 46},
             )
         )
         self.table.setToolTip(phrase("Double-click a part to choose another by hand"))

@@ -41,6 +41,7 @@ _TOUCH_V: Final = 1e-9
 
 Key = tuple[str, str]
 """Kind and identifier of a line."""
+_USES: Final = {"candidate": to_phrase("may be used"), "must": to_phrase("must be used")}
 
 
 _LISTED: Final = "application/x-qabstractitemmodeldatalist"
@@ -259,7 +260,7 @@ class PowerTree(QTreeWidget):
             item.setText(_ROOM, phrase("share unknown"))
             item.setToolTip(_ROOM, "\n".join(problem.message for problem in supply.problems))
         else:
-            item.setText(_ROOM, {"candidate": "may be used", "must": "must be used"}.get(facts.use or "", "unused"))
+            item.setText(_ROOM, phrase(_USES.get(facts.use or "", to_phrase("unused"))))
         return item
 
     def _circuit(self, circuit: CircuitResult) -> QTreeWidgetItem:

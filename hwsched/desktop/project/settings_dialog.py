@@ -88,7 +88,7 @@ class SettingsDialog(QDialog):
             for limit in rule.limits:
                 key = f"{rule.id}.{limit.name}"
                 value = self._settings.limits.get(key, limit.value)
-                below = QTreeWidgetItem([f"{limit.text} [{limit.name}]", f"{value:g}", limit.source])
+                below = QTreeWidgetItem([f"{phrase(limit.text)} [{limit.name}]", f"{value:g}", phrase(limit.source)])
                 below.setData(0, _LIMIT, key)
                 below.setData(0, _OWN, limit.value)
                 below.setFlags(below.flags() | Qt.ItemFlag.ItemIsEditable)

@@ -13,6 +13,7 @@ from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.jobs.ran import of_files
+from hwsched.kept_sentences import GATE, kept_phrase
 from hwsched.language import phrase, to_phrase
 from hwsched.rules.missing import MissingFact, missing_facts
 
@@ -27,8 +28,8 @@ def _some(marks: tuple[str, ...]) -> str:
 
 
 COLUMNS: Final[tuple[Column[MissingFact], ...]] = (
-    Column("fact", to_phrase("Fact"), lambda fact: fact.label, width=44),
-    Column("of", to_phrase("Of the"), lambda fact: "catalogue" if fact.of_catalogue else "survey", width=11),
+    Column("fact", to_phrase("Fact"), lambda fact: kept_phrase(fact.label, GATE), width=44),
+    Column("of", to_phrase("Of the"), lambda fact: phrase("catalogue" if fact.of_catalogue else "survey"), width=11),
     Column(
         "alone",
         to_phrase("Unblocks"),
@@ -100,7 +101,7 @@ class MissingWindow(ToolWindow):
 
     def _label(self, fact: str) -> str:
         found = self.model.contents.row_of(fact)
-        return found.label if found is not None else ""
+        return kept_phrase(found.label, GATE) if found is not None else ""
 
     def ask_folder(self) -> None:
         """Ask for a folder and write the return visit into it."""

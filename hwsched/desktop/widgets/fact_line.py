@@ -7,6 +7,7 @@ from PySide6.QtGui import QWheelEvent
 from PySide6.QtWidgets import QComboBox, QCompleter, QHBoxLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
 
 from hwsched.attributes import Attribute, CellError, read_value, said_value, shown_unit
+from hwsched.desktop.looks.tokens import SPACE, scaled
 from hwsched.kept_sentences import kept_error
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
@@ -90,6 +91,7 @@ class FactLine(QWidget):
         self.echo.hide()
         row = QHBoxLayout()
         row.setContentsMargins(0, 0, 0, 0)
+        row.setSpacing(scaled(SPACE.hair))
         row.addWidget(self.field, 1)
         unit = shown_unit(attribute, style)
         if unit:

@@ -85,7 +85,7 @@ def _refused(part: str, role: str, rule: str) -> str:
 
 
 def _needs(fact: str) -> str:
-    return f"needs {label_of(fact)}"
+    return f"needs {fact}"
 
 
 def _parts(fit: Fit) -> dict[tuple[str, str], tuple[float, str]]:
@@ -228,6 +228,8 @@ def _spoken(what: str) -> str:
     """Say what differs, or a word of a value, in the language in force; numbers and names of things stay."""
     if what in _known():
         return phrase(what)
+    if what.startswith("needs "):
+        return kept_phrase(_needs(label_of(what.removeprefix("needs "))), FIT)
     head, found, tail = what.partition(": ")
     if found and not what.startswith(_TOLD_WHOLE):
         return f"{_spoken(head)}: {_spoken(tail)}"

@@ -6,13 +6,16 @@ Pure: over openings as they were last read; nothing is written here.
 from collections.abc import Callable, Iterable, Sequence
 from dataclasses import dataclass, field
 
-from hwsched.attributes import Attribute, Value, show_value
+from hwsched.attributes import Attribute, Value, said_value, show_value
 from hwsched.attributes.unknown import unknown_word
-from hwsched.language import phrase
+from hwsched.drawings.opening.hole_words import across_words, face_words
+from hwsched.kept_sentences import GATE, kept_phrase
+from hwsched.language import in_english, phrase, to_phrase
 from hwsched.operations.findings.checked import Checked
 from hwsched.operations.opening.facts_shown import asked_facts, item_facts
 from hwsched.operations.survey.fact_edit import FactEdit
 from hwsched.quantities import LengthStyle, format_length
+from hwsched.rules.saying import message_of
 from hwsched.survey import ITEM, LEAF, OPENING
 from hwsched.values.amounts import part_words
 
@@ -125,10 +128,11 @@ def compared(left: Checked, right: Checked, style: LengthStyle) -> tuple[Compare
     """Lay two openings beside one another: what the fit gave, then facts; what differs stands first."""
     lines = [*_results(left, right, style)]
     for fact in shared_facts((left, right)):
-        of = {each.opening: show_value(fact.attribute, each.value, style, unknown=unknown_word()) for each in fact.held}
+        of = {each.opening: said_value(fact.attribute, each.value, style, unknown=unknown_word()) for each in fact.held}
         ids = (left.given.opening.id, right.given.opening.id)
         if fact.attribute.name != "mark":
-            lines.append(Compared(fact.section, fact.attribute.label, *(of.get(each, "none there") for each in ids)))
+            there = (of.get(each, phrase("none there")) for each in ids)
+            lines.append(Compared(kept_phrase(fact.section, GATE), phrase(fact.attribute.label), *there))
     return tuple(sorted(lines, key=lambda each: not each.differs))
 
 
@@ -136,45 +140,48 @@ def _results(left: Checked, right: Checked, style: LengthStyle) -> Iterable[Comp
     both = (left, right)
 
     def line(label: str, words: Sequence[str]) -> Compared:
-        return Compared("Fit", label, words[0], words[1])
+        return Compared(phrase("Fit"), label, words[0], words[1])
 
-    yield line(
-        "State", [each.fit.status.replace("-", " ") if each.fit is not None else "no fit counts" for each in both]
-    )
+    none, uncounted = phrase("none"), phrase("no fit counts")
+    states = [phrase(each.fit.status.replace("-", " ")) if each.fit is not None else uncounted for each in both]
+    yield line(phrase("State"), states)
     roles = dict.fromkeys(part.role for each in both if each.fit is not None for part in each.fit.parts)
     for role in roles:
         yield line(
-            role.replace("-", " ").capitalize(),
+            phrase(role).replace("-", " ").capitalize() if in_english() else phrase(role),
             [
                 ", ".join(
                     part_words(p.part, each.given.catalogue.get(p.part), p.quantity, style)
                     for p in each.fit.parts
                     if p.role == role
                 )
-                or "none"
+                or none
                 if each.fit is not None
-                else "no fit counts"
+                else uncounted
                 for each in both
             ],
         )
     places = [each.fit.placement if each.fit is not None else None for each in both]
     yield line(
-        "Place of the unit",
+        phrase("Place of the unit"),
         [
-            f"{p.face}, {format_length(p.x_mm, style)} from lock edge, {format_length(p.y_mm, style)} up"
+            phrase(
+                "{face}, {across}, {height} up",
+                face=face_words(p.face),
+                across=across_words(p.face, p.x_mm, style),
+                height=format_length(p.y_mm, style),
+            )
             if p is not None
-            else "none"
+            else none
             for p in places
         ],
     )
-    yield line("Holes", [str(sum(hole.count for hole in each.fit.holes)) if each.fit else "none" for each in both])
-    for severity in ("error", "warning"):
-        yield line(
-            f"{severity.capitalize()}s",
-            [" ".join(_said_once(each, severity)) or "none" for each in both],
-        )
+    holes = [str(sum(hole.count for hole in each.fit.holes)) if each.fit else none for each in both]
+    yield line(phrase("Holes"), holes)
+    for severity, title in (("error", to_phrase("Errors")), ("warning", to_phrase("Warnings"))):
+        yield line(phrase(title), [" ".join(_said_once(each, severity)) or none for each in both])
 
 
 def _said_once(at: Checked, severity: str) -> Iterable[str]:
     """Return what the rules say, each sentence once however many of them say it."""
-    return dict.fromkeys(f.message for f in at.findings if f.severity == severity and not f.waived)
+    return dict.fromkeys(message_of(f) for f in at.findings if f.severity == severity and not f.waived)

@@ -284,7 +284,10 @@ def _there(what: str, was: bool, *, now: bool) -> Changed:
 def _name(entity: str, row: Any) -> str:
     word, attribute = phrase(_LABELS[entity].label), "position" if entity == "leaf" else "kind"
     kind = getattr(row, attribute)
-    return f"{word}, {said_value(_LABELS[entity].attribute(attribute), kind)}" if kind else word
+    # A leaf alone needs no name of its own.
+    if not kind or kind == "single":
+        return word
+    return f"{word}, {said_value(_LABELS[entity].attribute(attribute), kind).lower()}"
 
 
 def _values(entity: str, name: str, was: Any, now: Any, style: LengthStyle) -> Iterable[Changed]:

@@ -187,13 +187,13 @@ def test_the_words_of_the_holes(yard):
         "holes: 5 holes",
         "  In the order of drilling",
         "    1. access hole for the lead: diameter 12.7 mm, inside face, 69.9 mm from the lock edge, "
-        "1000 mm above the floor, with hole-saw",
+        "1000 mm above the floor, with hole saw",
         "    2. pilots for the unit's screws #6, through its plate: diameter 2 mm, inside face, through the part as "
-        "template, with twist-drill",
+        "template, with twist drill",
     ]
     choose_part(yard, id_of(yard, "1"), "unit", "EDGE", who=WHO)
     fit_openings(yard, who=WHO)
-    (pocket,) = [line for line in own_words(yard, "holes") if re.match(r"    \d+\. [^:]*: pocket, .* face, ", line)]
+    (pocket,) = [line for line in own_words(yard, "holes") if re.match(r"    \d+\. [^:]*: pocket, .* edge, ", line)]
     # In the edge a hole counts from the inside face: half of 44.45 mm is its middle, and no backset.
     assert "22.2 mm from the inside face" in pocket
 
@@ -210,7 +210,7 @@ def test_the_words_of_a_battery_and_of_what_comes_after_it(yard):
     (checked,) = [each for each in check_openings(yard) if each.given.opening.mark == "1"]
     cost = price_openings([(checked.given, checked.fit)], parts, terms)[checked.given.opening.id].parts
     assert told[-2] == "  Ranked by cost; runners-up"
-    assert re.fullmatch(rf"    CYL, EDGE, CELL: cost {cost + 100:.2f} USD, \d+ holes, battery", told[-1])
+    assert re.fullmatch(rf"    CYL, EDGE, CELL: cost {cost + 100:.2f} USD, \d+ holes, on battery", told[-1])
     assert life not in as_lines(why(yard, "1", "unit"))
     more_parts(yard, replace(catalogue().get("EDGE"), list_price=None))
     fit_openings(yard, who=WHO)

@@ -94,8 +94,8 @@ def test_a_leaf_an_item_and_the_unknown(yard):
     facts = only(compared(yard)).facts
     thickness = next(line for line in facts if line.what.endswith("Leaf thickness"))
     assert (thickness.before, thickness.after) == ("44.5 mm", "unknown")
-    assert Changed("Existing item, Lock", "there", "") in facts
-    assert Changed("Existing item, Closer", "", "there") in facts
+    assert Changed("Existing item, lock", "there", "") in facts
+    assert Changed("Existing item, closer", "", "there") in facts
 
 
 def test_what_reads_alike_is_told_to_the_last_digit(yard):
@@ -107,8 +107,8 @@ def test_what_reads_alike_is_told_to_the_last_digit(yard):
     fit_openings(yard, who=WHO)
     opening = only(compared(yard))
     told = {line.what: (line.before, line.after) for line in opening.lines}
-    assert told["Leaf, Single: Leaf width"] == ("914.4 mm", "914.44 mm")
-    assert told["Existing item, Lock: Backset"] == ("69.85 mm", "69.87 mm")
+    assert told["Leaf: Leaf width"] == ("914.4 mm", "914.44 mm")
+    assert told["Existing item, lock: Backset"] == ("69.85 mm", "69.87 mm")
     assert told["1. access hole for the lead: x mm"] == ("69.85", "69.87")
     assert all(line.before != line.after for line in opening.lines)
 

@@ -282,11 +282,21 @@ class FindingsWindow(ToolWindow):
                 (line.mark, phrase("Fit"), line.said, phrase("worked out anew from the facts as they are"))
                 for line in share
             ]
-            self.pane.ask_plain(rows, phrase("Fit {count} openings again", count=len(ids)), partial(self._fit, ids))
+            self.pane.ask_plain(
+                rows,
+                phrase_of_count("Fit {count} opening again", "Fit {count} openings again", len(ids)),
+                partial(self._fit, ids),
+            )
         elif kind == "waiver":
             rows = [(line.mark, phrase("Waiver"), line.said, phrase("taken back")) for line in share]
             back = partial(self.mending.take_back, share, self.edit_seen)
-            self.pane.ask_plain(rows, phrase("Take back waivers of {count} openings", count=len(ids)), back)
+            self.pane.ask_plain(
+                rows,
+                phrase_of_count(
+                    "Take back waivers of {count} opening", "Take back waivers of {count} openings", len(ids)
+                ),
+                back,
+            )
         elif kind == "try":
             self.desk.select(ids)
             self.desk.go("what-if")
@@ -297,7 +307,12 @@ class FindingsWindow(ToolWindow):
         def work(progress: Progress, cancelled: Cancelled) -> Any:
             return fit_openings(workspace.project, ids, who=workspace.who, progress=progress, cancelled=cancelled)
 
-        self.run(phrase("Fitting {count} openings", count=len(ids)), work, lambda _done: self.follow(), report_of)
+        self.run(
+            phrase_of_count("Fitting {count} opening", "Fitting {count} openings", len(ids)),
+            work,
+            lambda _done: self.follow(),
+            report_of,
+        )
 
     def ask_waiver(self) -> None:
         """Ask who accepts the selected findings, and why."""

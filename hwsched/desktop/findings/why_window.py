@@ -6,7 +6,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QTreeWidgetItem, Q
 
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.widgets.wrapping import WrappingTree
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.model.errors import ChangeError
 from hwsched.operations.findings.why import HOLES, PLACE, Why, as_lines, why
 from hwsched.rules import in_rulebook
@@ -110,7 +110,7 @@ class WhyWindow(ToolWindow):
         if len(chosen) < 2 and chain is not None:
             chosen = [f"{self.mark}:", *as_lines([chain])]
         QGuiApplication.clipboard().setText("\n".join(chosen))
-        self.told.setText(phrase("{count} lines copied.", count=len(chosen)))
+        self.told.setText(phrase_of_count("{count} line copied.", "{count} lines copied.", len(chosen)))
 
     def _show(self) -> None:
         self.tree.clear()

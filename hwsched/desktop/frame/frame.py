@@ -23,7 +23,7 @@ from hwsched.desktop.jobs.trouble import Telling
 from hwsched.desktop.project.following import Following
 from hwsched.desktop.project.preferences import Preferences
 from hwsched.desktop.project.project_state import ProjectState
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.model.errors import ConflictError
 
 
@@ -105,7 +105,9 @@ class Frame(QObject):
             return phrase("on {mark}", mark=state.workspace.checked[ids[0]].given.opening.mark)
         if not ids:
             return phrase("no opening is selected") if acts_on == "selected" else phrase("no opening is in view")
-        return phrase("on {count:,} openings", count=len(ids)) + (phrase(" in view") if acts_on == "in view" else "")
+        return phrase_of_count("on {count:,} opening", "on {count:,} openings", len(ids)) + (
+            phrase(" in view") if acts_on == "in view" else ""
+        )
 
     @property
     def acts(self) -> dict[str, QAction]:

@@ -10,7 +10,7 @@ from hwsched.desktop.grid.changes_pane import ChangesPane
 from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.grid.proposals import Proposal, Reading, cells_of, proposed, spread, text_of
 from hwsched.desktop.grid.table import GridTable
-from hwsched.language import phrase
+from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.survey.fact_edit import FactEdit
 
 EDITS: Final = ("copy", "paste", "fill", "clear", "many")
@@ -65,9 +65,10 @@ class CellEdits(QObject):
         lines = [[column.text(column.value(row)) for column in columns] for row in rows]
         QGuiApplication.clipboard().setText(text_of(lines))
         self.said.emit(
-            phrase(
+            phrase_of_count(
+                "Copied {count} row of {value}.",
                 "Copied {count} rows of {value}.",
-                count=len(rows),
+                len(rows),
                 value=", ".join(phrase(column.title) for column in columns),
             )
         )

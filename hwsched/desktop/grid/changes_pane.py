@@ -17,7 +17,7 @@ from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.proposals import Proposal
 from hwsched.desktop.looks.tokens import SPACE, wide
 from hwsched.desktop.widgets.lines import Lines
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.operations.survey.fact_edit import FactEdit
 
 MOST: Final = 500
@@ -159,7 +159,14 @@ class ChangesPane(QFrame):
         made.setMinimumWidth(wide(20))
         made.show()
         made.setFocus(Qt.FocusReason.OtherFocusReason)
-        self._show((), phrase("One value for {count} rows; what is not typed stays as it is.", count=len(self._rows)))
+        self._show(
+            (),
+            phrase_of_count(
+                "One value for {count} row; what is not typed stays as it is.",
+                "One value for {count} rows; what is not typed stays as it is.",
+                len(self._rows),
+            ),
+        )
 
     def _typed(self) -> None:
         if self._propose is not None:

@@ -7,7 +7,7 @@ from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QMenu, QWidget
 
 from hwsched.desktop.grid.model import GridModel
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 
 _EDITS: Final = (
     ("copy", to_phrase("Copy"), "Ctrl+C"),
@@ -60,7 +60,7 @@ def grid_menu(model: GridModel[Any], column: int, rows: int, do: Callable[[str],
         "hide": len(contents.columns) > 1,
     }
     words = {
-        "rows": phrase("{rows} rows", rows=rows) if rows != 1 else phrase("this row"),
+        "rows": phrase_of_count("{rows} row", "{rows} rows", rows, rows=rows) if rows != 1 else phrase("this row"),
         "title": phrase(shown.title),
     }
     for part in (_EDITS, _COLUMN):

@@ -6,7 +6,7 @@ from pathlib import Path
 from time import monotonic
 from typing import Literal
 
-from hwsched.language import phrase
+from hwsched.language import phrase, phrase_of_count
 
 Outcome = Literal["running", "done", "stopped", "failed"]
 _MINUTE_S = 60
@@ -30,7 +30,10 @@ class Report:
 def of_files(written: Sequence[Path], folder: Path) -> Report:
     """Report what was written, so that files and their folder can be opened from there."""
     return Report(
-        phrase("{count} files written into {folder}", count=len(written), folder=folder), files=tuple(written)
+        phrase_of_count(
+            "{count} file written into {folder}", "{count} files written into {folder}", len(written), folder=folder
+        ),
+        files=tuple(written),
     )
 
 

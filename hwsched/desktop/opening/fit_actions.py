@@ -9,7 +9,7 @@ from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.frame.subject import Subject
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.opening.fit_report import report_of
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.operations.changes import Changes
 
 if TYPE_CHECKING:
@@ -63,7 +63,12 @@ class FitActions(Subject):
                     phrase("{kept} released openings keep what an earlier version worked out", kept=kept), 15000
                 )
 
-        self.jobs.run(phrase("Fitting {count} openings", count=len(ids)), work, then, tells=report_of)
+        self.jobs.run(
+            phrase_of_count("Fitting {count} opening", "Fitting {count} openings", len(ids)),
+            work,
+            then,
+            tells=report_of,
+        )
 
     def check(self) -> None:
         """Read and check everything anew."""

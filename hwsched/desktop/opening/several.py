@@ -9,7 +9,7 @@ from hwsched.desktop.looks.tokens import SPACE, font
 from hwsched.desktop.opening.many_form import ManyForm
 from hwsched.desktop.opening.proposal import Proposal
 from hwsched.desktop.widgets.lines import Lines
-from hwsched.language import phrase
+from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.findings.checked import Checked
 from hwsched.operations.opening.side_by_side import Compared, SharedFact, compared
 from hwsched.quantities import LengthStyle
@@ -99,7 +99,7 @@ class Several(QWidget):
         self.title.setText(
             phrase("{marks} and {marks_2}", marks=marks[0], marks_2=marks[1])
             if two
-            else phrase("{count} openings", count=len(openings))
+            else phrase_of_count("{count} opening", "{count} openings", len(openings))
         )
         more = phrase(" and {count} more", count=len(marks) - _NAMED) if len(marks) > _NAMED else ""
         self.marks.setText("" if two else ", ".join(marks[:_NAMED]) + more)

@@ -9,7 +9,7 @@ from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.opening.differences import Differences, summary
 from hwsched.desktop.opening.question_form import QuestionForm
 from hwsched.desktop.opening.scope_box import ScopeBox
-from hwsched.language import phrase
+from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.opening.what_if import Answer, accept_answer, successors, what_if
 from hwsched.operations.shown import ShownOtherwiseError
 
@@ -70,7 +70,11 @@ class WhatIfWindow(ToolWindow):
             found = what_if(project, asked, ids, progress=progress, cancelled=cancelled)
             return None if cancelled() else found
 
-        self.run(phrase("Working out {count} openings", count=len(ids)), work, self._on_answer)
+        self.run(
+            phrase_of_count("Working out {count} opening", "Working out {count} openings", len(ids)),
+            work,
+            self._on_answer,
+        )
 
     def _on_answer(self, answer: Answer | None) -> None:
         if answer is None:
@@ -100,9 +104,10 @@ class WhatIfWindow(ToolWindow):
             return
         self.differences.show_differences(found)
         lost = sum(each.after != "fits" or bool(each.why) for each in found)
-        words = phrase(
+        words = phrase_of_count(
+            "{count} opening uses a superseded part; at {lost} of them the successor does not fit.",
             "{count} openings use a superseded part; at {lost} of them the successor does not fit.",
-            count=len(found),
+            len(found),
             lost=lost,
         )
         self.said.setText(words if found else phrase("No opening uses a superseded part."))

@@ -16,7 +16,7 @@ from hwsched.desktop.parts.terms_form import TermsForm
 from hwsched.documents.parts.cost_estimate import totals
 from hwsched.documents.view import ProjectView
 from hwsched.fitting.costing import terms_of
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.model.errors import ValueRefusedError
 from hwsched.operations.changes import Changes
 from hwsched.operations.parts.cost_since import costs_of_revision
@@ -204,9 +204,22 @@ class CostWindow(ToolWindow):
             phrase("labour {labour} for {rounded:,} h", labour=labour, rounded=rounded(whole.hours, 1)),
         ]
         if whole.at_list:
-            words.append(phrase("{count} parts stand at list price, without a discount", count=len(whole.at_list)))
+            words.append(
+                phrase_of_count(
+                    "{count} part stands at list price, without a discount",
+                    "{count} parts stand at list price, without a discount",
+                    len(whole.at_list),
+                )
+            )
         if left:
-            words.append(phrase("{left} openings do not fit, or not yet, so they are not counted", left=left))
+            words.append(
+                phrase_of_count(
+                    "{left} opening does not fit, or not yet, so it is not counted",
+                    "{left} openings do not fit, or not yet, so they are not counted",
+                    left,
+                    left=left,
+                )
+            )
         self.said.setText(" · ".join(words))
 
     def _show_terms(self, view: ProjectView) -> None:

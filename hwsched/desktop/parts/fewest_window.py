@@ -21,7 +21,7 @@ from hwsched.desktop.frame.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.looks.tokens import scaled, wide
 from hwsched.desktop.opening.scope_box import ScopeBox
-from hwsched.language import phrase
+from hwsched.language import phrase, phrase_of_count
 from hwsched.model.errors import ValueRefusedError
 from hwsched.operations.parts.fewest_part_numbers import FewestPartNumbers, accept_fewest, fewest_part_numbers
 from hwsched.operations.shown import ShownOtherwiseError
@@ -139,8 +139,10 @@ class FewestWindow(ToolWindow):
             return
         self.found = found
         proven = phrase("proven best") if found.gap == 0 else phrase("within {gap:.2%} of the best", gap=found.gap)
-        left = phrase(
-            " {count} openings are left out: they do not fit, or a part has no price.", count=len(found.left_out)
+        left = phrase_of_count(
+            " {count} opening is left out: it does not fit, or a part has no price.",
+            " {count} openings are left out: they do not fit, or a part has no price.",
+            len(found.left_out),
         ) * bool(found.left_out)
         self.said.setText(
             phrase(

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QFileDialog
 from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.frame.subject import Subject
 from hwsched.desktop.jobs.ran import Report
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 
 _WORKBOOKS = to_phrase("Workbooks (*.xlsx)")
 
@@ -41,8 +41,10 @@ class PartsActions(Subject):
 
         def tells(done: Any) -> Report:
             return Report(
-                phrase(
+                phrase_of_count(
+                    "{parts} part read: {added} new, {changed} changed",
                     "{parts} parts read: {added} new, {changed} changed",
+                    done.parts,
                     parts=done.parts,
                     added=done.added,
                     changed=done.changed,

@@ -5,7 +5,7 @@ from typing import Final
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHeaderView, QLabel, QTreeWidget, QTreeWidgetItem, QVBoxLayout, QWidget
 
-from hwsched.language import phrase
+from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.parts.where_used import PartUse
 from hwsched.quantities import LengthStyle
 from hwsched.values import Part
@@ -53,7 +53,8 @@ class UsePage(QWidget):
             words += phrase(" · short by {needed}", needed=whole(use.needed - use.issued - stock, unit))
         self.said.setText(words if use.used else phrase("Nothing uses it."))
         openings = self._group(
-            phrase("{count} openings", count=len({each.mark for each in use.openings})), len(use.openings)
+            phrase_of_count("{count} opening", "{count} openings", len({each.mark for each in use.openings})),
+            len(use.openings),
         )
         for each in use.openings:
             how = phrase("chosen by hand") if each.by_hand else phrase("worked out")

@@ -18,7 +18,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTreeWidget, QTreeWidgetItem, QTreeWidgetItemIterator
 
 from hwsched.desktop.looks.tokens import wide
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.telling.natural import natural
 from hwsched.values.power import CircuitResult, NodeResult, PowerResult, Run, SupplyResult
 
@@ -99,7 +99,7 @@ class PowerTree(QTreeWidget):
             top = self._top(phrase(LOOSE), "loose")
             top.setText(
                 _RUN,
-                phrase("{count} openings", count=len(loose))
+                phrase_of_count("{count} opening", "{count} openings", len(loose))
                 if len(loose) > 1
                 else phrase("1 opening")
                 if loose

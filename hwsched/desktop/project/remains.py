@@ -8,7 +8,7 @@ from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING
 
-from hwsched.language import phrase
+from hwsched.language import phrase, phrase_of_count
 from hwsched.model.errors import DamagedProjectError, ProjectError, ValueRefusedError
 from hwsched.model.project import Project
 
@@ -64,8 +64,10 @@ def rescued_words(found: Rescued, target: Path) -> tuple[str, str]:
     rows = sum(each.rows for each in found.tables)
     back = sum(each.from_journal for each in found.tables)
     from_journal = phrase(", {back} of them put back from the journal", back=back) if back else ""
-    text = phrase(
+    text = phrase_of_count(
+        "{rows} row was saved into {target}{from_journal}.\n\nRows lost: {lost_words}.",
         "{rows} rows were saved into {target}{from_journal}.\n\nRows lost: {lost_words}.",
+        rows,
         rows=rows,
         target=target,
         from_journal=from_journal,

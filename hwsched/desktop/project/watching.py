@@ -7,7 +7,7 @@ from PySide6.QtCore import QObject, QTimer, Signal
 
 from hwsched.desktop.jobs.jobs import Jobs
 from hwsched.kept_sentences import STEPS, kept_phrase
-from hwsched.language import phrase
+from hwsched.language import phrase_of_count
 from hwsched.model.journal.touched import Touched
 from hwsched.model.journal.watching import Watch
 from hwsched.model.project import Project
@@ -90,9 +90,10 @@ def said_of_others(steps: Sequence[Touched]) -> str:
     if len(steps) == 1:
         return f"{steps[0].who}: {kept_phrase(steps[0].summary, STEPS)}"
     people = dict.fromkeys(each.who for each in steps)
-    return phrase(
+    return phrase_of_count(
+        "{people}: {count} step, last: {summary}",
         "{people}: {count} steps, last: {summary}",
+        len(steps),
         people=", ".join(people),
-        count=len(steps),
         summary=kept_phrase(steps[-1].summary, STEPS),
     )

@@ -32,7 +32,7 @@ from hwsched.desktop.release.page_view import PageView
 from hwsched.desktop.release.printing import print_pages
 from hwsched.documents.release.bound_packets import BOUND_PACKETS
 from hwsched.documents.view import ProjectView
-from hwsched.language import phrase
+from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.opening.asked_openings import asked_openings
 from hwsched.operations.opening.scope import Scope
 from hwsched.operations.release.issued_documents import PRINTS, issue_by_name
@@ -223,7 +223,14 @@ class DocumentsWindow(ToolWindow):
             )  # fmt: skip
 
         def then(written: list[Path]) -> None:
-            self.told.setText(phrase("{count} files written into {folder}", count=len(written), folder=folder))
+            self.told.setText(
+                phrase_of_count(
+                    "{count} file written into {folder}",
+                    "{count} files written into {folder}",
+                    len(written),
+                    folder=folder,
+                )
+            )
 
         self.run(phrase("Writing files"), work, then, partial(of_files, folder=folder))
 

@@ -15,7 +15,7 @@ from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.jobs.ran import Report
 from hwsched.desktop.release.files_page import FilesPage
 from hwsched.desktop.release.written_out import WrittenOut, opened_by_system
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.model.tables import OPENING_TABLE
 from hwsched.stopping import ask_stop
 
@@ -135,9 +135,10 @@ class ReleaseActions(Subject):
             )
             more = phrase(" and {count} more", count=len(kept_back) - 8) if len(kept_back) > 8 else ""
             self.frame.say(
-                phrase(
+                phrase_of_count(
+                    "{count} file written into {folder}{held_back}{more}",
                     "{count} files written into {folder}{held_back}{more}",
-                    count=len(written),
+                    len(written),
                     folder=folder,
                     held_back=held_back,
                     more=more,
@@ -147,7 +148,12 @@ class ReleaseActions(Subject):
 
         def tells(written: list[Path]) -> Report:
             return Report(
-                phrase("{count} files written into {folder}", count=len(written), folder=folder),
+                phrase_of_count(
+                    "{count} file written into {folder}",
+                    "{count} files written into {folder}",
+                    len(written),
+                    folder=folder,
+                ),
                 tuple((mark, phrase("held, its packet did not go out: see Release gate")) for mark in kept_back),
                 tuple(written),
                 tuple(ids) if ids is not None else tuple(workspace.checked),
@@ -194,7 +200,9 @@ class ReleaseActions(Subject):
             work,
             lambda written: self.frame.say(phrase("{written} written", written=written[0]), 15000),
             tells=lambda written: Report(
-                phrase("{count} files written", count=len(written)), files=tuple(written), openings=tuple(ids)
+                phrase_of_count("{count} file written", "{count} files written", len(written)),
+                files=tuple(written),
+                openings=tuple(ids),
             ),
         )
 

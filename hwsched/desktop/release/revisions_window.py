@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QHeaderView, QInputDialog, QSplitter, QTreeWidget,
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.looks.tokens import scaled
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.model.errors import minute_of
 from hwsched.operations.release.changed_lines import Changed
 from hwsched.operations.release.document_differences import DocumentDifference, document_differences
@@ -108,7 +108,13 @@ class RevisionsWindow(ToolWindow):
         def then(made: FrozenRevision) -> None:
             self.follow()
             self.told.setText(
-                phrase("Revision {letter}: {openings} openings frozen.", letter=made.letter, openings=made.openings)
+                phrase_of_count(
+                    "Revision {letter}: {openings} opening frozen.",
+                    "Revision {letter}: {openings} openings frozen.",
+                    made.openings,
+                    letter=made.letter,
+                    openings=made.openings,
+                )
             )
 
         self.run(phrase("Freezing"), work, then)
@@ -138,11 +144,12 @@ class RevisionsWindow(ToolWindow):
             self._add(phrase("Documents"), "", tuple(Changed(title, "", words) for title, words in said))
         after = phrase("the project as it stands") if found.after == "present" else found.after
         self.told.setText(
-            phrase(
+            phrase_of_count(
+                "{before} and {after}: {count} opening differs, {same} do not.",
                 "{before} and {after}: {count} openings differ, {same} do not.",
+                len(found.openings),
                 before=found.before,
                 after=after,
-                count=len(found.openings),
                 same=found.same,
             )
         )

@@ -20,7 +20,7 @@ from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.jobs.ran import of_files
 from hwsched.desktop.looks.tokens import wide
-from hwsched.language import phrase
+from hwsched.language import phrase, phrase_of_count
 from hwsched.model.errors import minute_of
 from hwsched.operations.release.transmittals import fetch_transmittal, transmit, transmittals
 from hwsched.values.transmittal import Transmittal
@@ -31,7 +31,7 @@ class TransmittalDialog(QDialog):
 
     def __init__(self, files: list[Path], parent: QWidget | None = None) -> None:
         super().__init__(parent)
-        self.setWindowTitle(phrase("{count} files went to", count=len(files)))
+        self.setWindowTitle(phrase_of_count("{count} file went to", "{count} files went to", len(files)))
         self.files = files
         self.recipient, self.purpose, self.note, self.revision = QLineEdit(), QLineEdit(), QLineEdit(), QLineEdit()
         self.revision.setPlaceholderText(phrase("none: the project as it stands"))
@@ -133,7 +133,12 @@ class TransmittalsWindow(ToolWindow):
         def then(_made: object) -> None:
             self.follow()
             self.told.setText(
-                phrase("{count} files to {recipient} written down.", count=len(files), recipient=recipient)
+                phrase_of_count(
+                    "{count} file to {recipient} written down.",
+                    "{count} files to {recipient} written down.",
+                    len(files),
+                    recipient=recipient,
+                )
             )
 
         self.run(phrase("Writing down"), work, then)
@@ -156,7 +161,12 @@ class TransmittalsWindow(ToolWindow):
             phrase("Fetching"),
             work,
             lambda written: self.told.setText(
-                phrase("{count} files written into {folder}", count=len(written), folder=folder)
+                phrase_of_count(
+                    "{count} file written into {folder}",
+                    "{count} files written into {folder}",
+                    len(written),
+                    folder=folder,
+                )
             ),
             partial(of_files, folder=folder),
         )

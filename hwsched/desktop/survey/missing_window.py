@@ -14,7 +14,7 @@ from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.jobs.ran import of_files
 from hwsched.kept_sentences import GATE, kept_phrase
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.rules.missing import MissingFact, missing_facts
 
 _NAMED: Final = 12
@@ -119,6 +119,13 @@ class MissingWindow(ToolWindow):
             return issue_return_visit(project, folder, paper=paper)
 
         def then(files: list[Path]) -> None:
-            self.told.setText(phrase("{count} files written into {folder}", count=len(files), folder=folder))
+            self.told.setText(
+                phrase_of_count(
+                    "{count} file written into {folder}",
+                    "{count} files written into {folder}",
+                    len(files),
+                    folder=folder,
+                )
+            )
 
         self.run(phrase("Writing the return visit"), work, then, partial(of_files, folder=folder))

@@ -17,7 +17,7 @@ from hwsched.desktop.survey.building_tree import BuildingTree
 from hwsched.desktop.survey.narrowing import Narrowing
 from hwsched.desktop.survey.questions_line import QuestionsLine
 from hwsched.desktop.survey.register import STATES, Register
-from hwsched.language import phrase
+from hwsched.language import phrase, phrase_of_count
 from hwsched.values import OpeningInput
 
 _NAMED: Final = 8
@@ -203,7 +203,7 @@ class OpeningsView(QWidget):
     def _show_count(self) -> None:
         shown, total = len(self.register.contents.shown_ids()), self.register.total()
         text = (
-            phrase("{total} openings", total=total)
+            phrase_of_count("{total} opening", "{total} openings", total, total=total)
             if shown == total
             else phrase("{shown} of {total}", shown=shown, total=total)
         )

@@ -37,7 +37,7 @@ from hwsched.exchange.survey.corrections import cell_name
 from hwsched.exchange.survey.facts import Oddity, Question, SurveyOptions
 from hwsched.exchange.survey.near_words import near_words
 from hwsched.exchange.survey.outline import ColumnOutline, SheetOutline
-from hwsched.language import phrase
+from hwsched.language import phrase, phrase_of_count
 from hwsched.quantities import BARE_UNITS, BareUnit, LengthStyle
 
 _CARDS: Final = 40
@@ -291,7 +291,7 @@ class SheetPage(QWidget):
         asked = said.split(": ", 1)[-1] if isinstance(problem, CellProblem) else said
         if isinstance(problem, CellProblem) and attribute is not None and attribute.kind in ("choice", "flag"):
             rows = (
-                phrase("{count} rows", count=len(cause.rows))
+                phrase_of_count("{count} row", "{count} rows", len(cause.rows))
                 if len(cause.rows) > 1
                 else phrase("row {row}", row=problem.row)
             )

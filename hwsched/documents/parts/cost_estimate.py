@@ -7,7 +7,7 @@ from hwsched.calc.parts.cost import Cost, by_key, combined
 from hwsched.documents import words
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.fitting.costing import price_openings, terms_of
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.quantities.money import rounded
 from hwsched.render.blocks import Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
 from hwsched.values.amounts import plain_amount
@@ -86,13 +86,23 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
     if whole.at_list:
         blocks.append(
             Paragraph(
-                phrase(
-                    "{count} parts stand at list price: no discount of their supplier is set.", count=len(whole.at_list)
+                phrase_of_count(
+                    "{count} part stands at list price: no discount of their supplier is set.",
+                    "{count} parts stand at list price: no discount of their supplier is set.",
+                    len(whole.at_list),
                 )
             )
         )
     if left:
-        blocks.append(Paragraph(phrase("Without a fit, so not counted: {count} openings.", count=len(left))))
+        blocks.append(
+            Paragraph(
+                phrase_of_count(
+                    "Without a fit, so not counted: {count} opening.",
+                    "Without a fit, so not counted: {count} openings.",
+                    len(left),
+                )
+            )
+        )
     blocks.append(
         Paragraph(
             phrase(

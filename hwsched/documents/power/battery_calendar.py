@@ -5,7 +5,7 @@ from datetime import date
 from hwsched.calc.power.cells import default_cells
 from hwsched.documents import words
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.render.blocks import Block, Cell, Column, Document, Event, Facts, Heading, Paragraph, Section, Table
 from hwsched.values.amounts import plain_amount
 from hwsched.wiring.batteries import Due, dues
@@ -33,7 +33,12 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
         project.revision,
         project.date,
         tuple(sections),
-        subtitle=phrase("{openings} openings on batteries", openings=_openings(found)),
+        subtitle=phrase_of_count(
+            "{openings} opening on batteries",
+            "{openings} openings on batteries",
+            _openings(found),
+            openings=_openings(found),
+        ),
         events=tuple(_event(project, due) for due in dated),
     )
 

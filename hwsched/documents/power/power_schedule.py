@@ -44,7 +44,7 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
         project.revision,
         project.date,
         tuple(sections),
-        subtitle=phrase("{count} supplies", count=len(supplies)),
+        subtitle=phrase_of_count("{count} supply", "{count} supplies", len(supplies)),
     )
 
 

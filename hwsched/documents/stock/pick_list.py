@@ -12,7 +12,7 @@ from hwsched.documents.stock.box_contents import contents
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
 from hwsched.fitting.order_units import held_by
 from hwsched.kept_sentences import GATE, kept_phrase
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.render.blocks import TICK, Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
 from hwsched.rules.saying import message_of
 from hwsched.values.amounts import plain_amount, whole
@@ -126,7 +126,7 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
                 (
                     Heading(title),
                     Paragraph(
-                        phrase("{openings} openings", openings=openings)
+                        phrase_of_count("{openings} opening", "{openings} openings", openings, openings=openings)
                         if openings
                         else phrase("For the building, and for its supplies"),
                         "small",

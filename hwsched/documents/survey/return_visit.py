@@ -4,7 +4,7 @@ from collections.abc import Set
 
 from hwsched.documents import words
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.render.blocks import Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
 from hwsched.rules.missing import MissingFact, missing_facts, needs_of
 from hwsched.rules.reading import lock_item, remains
@@ -78,7 +78,7 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
         project.revision,
         project.date,
         tuple(sections),
-        subtitle=phrase("{count} openings", count=len(visited)),
+        subtitle=phrase_of_count("{count} opening", "{count} openings", len(visited)),
     )
 
 

@@ -746,9 +746,9 @@ def _edge_screws(given: OpeningInput, fit: Fit, leaf: Leaf, thick: float) -> Ite
     if lock is not None and part is not None and lock.cylinder_height_mm is not None:
         middle = thick / 2 + (lock.case_offset_mm or 0.0)
         if part.kind == "mortise-cylinder":
-            yield part.number, "the cylinder's set screw, from the lock edge", lock.cylinder_height_mm, middle
+            yield part.number, "the cylinder's set screw in the lock edge", lock.cylinder_height_mm, middle
         elif part.kind == "euro-cylinder":
-            yield part.number, "the cylinder's fixing screw, from the lock edge", lock.cylinder_height_mm, middle
+            yield part.number, "the cylinder's fixing screw in the lock edge", lock.cylinder_height_mm, middle
     if unit is not None and place is not None and place.face == "edge" and place.leaf == leaf_name(leaf):
         for y in (place.y_mm, place.y_mm + place.height_mm):
             yield unit.number, "a screw of the unit in the lock edge", y, thick / 2

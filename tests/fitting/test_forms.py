@@ -407,6 +407,11 @@ def test_glass_is_bonded_and_never_drilled():
     assert got["consumable"] == "LOCKER"
     assert found.placement.y_mm == pytest.approx(1100 + 3 / 16 * INCH)
     assert not errors(given, found)
+    # How far the case in its patch reaches decides nothing where nothing is bored.
+    for unmeasured in ("case_above_mm", "case_width_mm", "case_height_mm"):
+        patch = lock(trim_key_mm=15.875, trim_inside_mm=15.9, **box, **{unmeasured: None})
+        again = fit(door(opening(frame_material="none", frame_stop_mm=0.0), glass, patch))
+        assert (again.status, again.placement) == ("fits", found.placement)
     unseen = fit(door(opening(frame_material="none", frame_stop_mm=0.0), glass, lock()))
     assert unseen.status == "does-not-fit" or unseen.needs
 

@@ -139,6 +139,9 @@ ROWS = [
     speaks("thumb-turn-clear", given(items=[turn_beside(25.0, 20.0, 200.0)]), fit(), short_mm=0.4),
     # Over it the footprint counts as before: 3/16 in.
     boundary("thumb-turn-clear", given(items=[item("thumb-turn", 70.0, 985.0 - GAP, 20.0, 50.0)]), fit()),
+    boundary("thumb-turn-clear", given(items=[item("thumb-turn", 70.0, 995.0 - GAP, 12.0, 30.0)]), fit()),
+    # One that lies across stands up as it is turned.
+    speaks("thumb-turn-clear", given(items=[item("thumb-turn", 70.0, 995.0 - GAP, 32.0, 12.0)]), fit(), short_mm=1.0),
     # A euro cylinder's own knob stands on its axis at 69.85, 1000 in a plate of 30 x 200: 19.05 to the side.
     boundary("thumb-turn-clear", given(lk=NARROW_PLATE), euro_beside(69.85 + 19.05 + GAP)),
     speaks("thumb-turn-clear", given(lk=NARROW_PLATE), euro_beside(69.85 + 18.05 + GAP), short_mm=1.0),

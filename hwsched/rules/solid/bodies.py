@@ -462,7 +462,7 @@ def _sweeps(given: OpeningInput, leaf: Leaf, face: str, thick: float) -> Iterato
 
 
 def _turns(given: OpeningInput, face: str, thick: float) -> Iterator[Body]:
-    """Yield what thumb turns sweep with fingers round them."""
+    """Yield what thumb turns sweep."""
     limits = turn_limits(given.settings)
     z = 0.0 if face == "inside" else thick
     for found in footprints(given, Fit("to-measure"), face):
@@ -470,7 +470,7 @@ def _turns(given: OpeningInput, face: str, thick: float) -> Iterator[Body]:
         if found.rect is not None and half > 0:
             x, y = (found.rect.x0 + found.rect.x1) / 2, (found.rect.y0 + found.rect.y1) / 2
             rod = Rod((x, y, z), (x, y, z + (-_PROUD if face == "inside" else _PROUD)), 2 * half)
-            name, needs = "the thumb turn with fingers round it", (found.needs or _FACE) if found.perhaps else ()
+            name, needs = "the thumb turn as it is turned", (found.needs or _FACE) if found.perhaps else ()
             yield Body("sweep", name, rod, face=face, item="thumb-turn", needs=needs, carried=found.carried)
 
 
@@ -746,9 +746,9 @@ def _edge_screws(given: OpeningInput, fit: Fit, leaf: Leaf, thick: float) -> Ite
     if lock is not None and part is not None and lock.cylinder_height_mm is not None:
         middle = thick / 2 + (lock.case_offset_mm or 0.0)
         if part.kind == "mortise-cylinder":
-            yield part.number, "the cylinder's set screw, from the lock edge", lock.cylinder_height_mm, middle
+            yield part.number, "the cylinder's set screw in the lock edge", lock.cylinder_height_mm, middle
         elif part.kind == "euro-cylinder":
-            yield part.number, "the cylinder's fixing screw, from the lock edge", lock.cylinder_height_mm, middle
+            yield part.number, "the cylinder's fixing screw in the lock edge", lock.cylinder_height_mm, middle
     if unit is not None and place is not None and place.face == "edge" and place.leaf == leaf_name(leaf):
         for y in (place.y_mm, place.y_mm + place.height_mm):
             yield unit.number, "a screw of the unit in the lock edge", y, thick / 2

@@ -97,6 +97,9 @@ def cavity(given: OpeningInput, fit: Fit) -> Cavity | None:
     if lead_z is None:
         return None
     box = _box(lock, part, lead_z, x, y, thick)
+    if box is None and leaf.material == "glass":
+        # Nothing is bored in glass: the lead goes along its face, whatever the size of the case in its patch.
+        box = _round(x, y, distance_mm("cylinder-hole"), 0.0, thick)
     return None if box is None else Cavity(x, y, lead_z, box)
 
 

@@ -142,7 +142,7 @@ def clashes(given: OpeningInput, fit: Fit, rule_id: str, clearance_mm: float) ->
         # made only where something stands that could be in their way.
         late = pair.new[0] in _TOOLS
         movers = [] if late else bodies_of(given, fit, pair.new, held)
-        if not movers and not (late and _is_worked_on(fit)):
+        if not movers and not (late and _is_worked_on(fit, pair)):
             continue
         others = bodies_of(given, fit, pair.off, held)
         if pair.lies_on:
@@ -162,9 +162,9 @@ def clashes(given: OpeningInput, fit: Fit, rule_id: str, clearance_mm: float) ->
         yield from worst.values()
 
 
-def _is_worked_on(fit: Fit) -> bool:
-    """Tell whether anything is bored, driven or turned at all."""
-    return bool(fit.holes or fit.parts) or fit.placement is not None
+def _is_worked_on(fit: Fit, pair: Pair) -> bool:
+    """Tell whether anything is bored or driven at all, or turned where a pair asks for the lock edge."""
+    return bool(fit.holes) or fit.placement is not None or ("on-edge" in pair.off and bool(fit.parts))
 
 
 def _short(verdict: Verdict) -> float:

@@ -45,30 +45,34 @@ def turn_limits(settings: Settings) -> Mapping[str, float]:
 
 
 def half_mm(rect: Rect, limits: Mapping[str, float]) -> float:
-    """Return half of what a turn of some footprint sweeps with fingers round it; 0 where its ring or plate leaves it.
+    """Return half of what a turn of some footprint sweeps about its middle; 0 where its ring or plate leaves it room.
 
     Examples
     --------
     >>> limits = {"fingers_mm": 38.1, "turn_mm": 50.8}
     >>> half_mm(Rect(0, 0, 12, 30), limits), half_mm(Rect(0, 0, 25, 45), limits), half_mm(Rect(0, 0, 45, 45), limits)
-    (19.05, 22.5, 0.0)
+    (15.0, 22.5, 0.0)
     >>> half_mm(Rect(0, 0, 32, 220), limits)
     25.4
     """
     wide, high = rect.x1 - rect.x0, rect.y1 - rect.y0
-    if min(wide, high) >= limits["fingers_mm"]:
-        return 0.0
-    return max(limits["fingers_mm"], min(max(wide, high), limits["turn_mm"])) / 2
+    return 0.0 if min(wide, high) >= limits["fingers_mm"] else min(max(wide, high), limits["turn_mm"]) / 2
 
 
 def turned(rect: Rect, limits: Mapping[str, float]) -> Rect:
-    """Return a turn's footprint with what it sweeps about its middle, fingers round it.
+    """Return a turn's footprint with what it sweeps, and with fingers on both its sides.
+
+    Over and under it fingers come from the side: there the trade keeps 3/16 in off the turn alone (common practice).
 
     Examples
     --------
     >>> turned(Rect(60, 980, 80, 1020), {"fingers_mm": 38.1, "turn_mm": 50.8})
     Rect(x0=50.0, y0=980, x1=90.0, y1=1020)
+    >>> turned(Rect(60, 985, 92, 1015), {"fingers_mm": 38.0, "turn_mm": 50.8})
+    Rect(x0=57.0, y0=984.0, x1=95.0, y1=1016.0)
     """
     half = half_mm(rect, limits)
-    x, y = (rect.x0 + rect.x1) / 2, (rect.y0 + rect.y1) / 2
-    return Rect(min(rect.x0, x - half), min(rect.y0, y - half), max(rect.x1, x + half), max(rect.y1, y + half))
+    if half == 0:
+        return rect
+    x, y, beside = (rect.x0 + rect.x1) / 2, (rect.y0 + rect.y1) / 2, max(half, limits["fingers_mm"] / 2)
+    return Rect(min(rect.x0, x - beside), min(rect.y0, y - half), max(rect.x1, x + beside), max(rect.y1, y + half))

@@ -35,6 +35,34 @@ def test_both_forms_of_a_number_have_the_same_names():
             assert named[0] | {"count"} == named[1] | {"count"}, one
 
 
+COUNTED = re.compile(r"(?<! of )\{\w+(?::,)?\} (?:files|openings|rows|pages|steps|groups|parts|supplies|lines)\b")
+# Said only where there are several, or of two numbers, of which either may be one.
+SEVERAL = {
+    "{count} openings",
+    "{waiting} openings are",
+    "{count} groups of openings without a set take the same parts, {openings} openings in all. "
+    "Double-click a name to change it.",
+    "{count} supplies, {wire_m:.1f} m of wire, {proved}. Cost of what is known: {costs}. {count_2} runs that are laid "
+    "would be taken up. Proved in every state. Nothing is changed yet.",
+    "{openings} openings: {count} different parts → {count_2}, {proven}. List price {prices} → {prices_2}. {count_3} "
+    "openings would change.{left} Nothing is changed yet.",
+    "{count} rows and values could not stay",
+    "{count} pages of {openings} openings",
+    "{count} on {count_2} pages",
+    "{count} openings, {count_2} headings",
+    "{count} openings: only {count_2} that are low are named.",
+}
+
+
+def test_one_of_a_thing_is_said_as_one():
+    found = set()
+    for path in sorted((ROOT / "hwsched").rglob("*.py")):
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+            if isinstance(node, ast.Call) and getattr(node.func, "id", "") == "phrase":
+                found |= {text for text in plain_words(node.args[0]) if COUNTED.search(f" {text}")}
+    assert found == SEVERAL, "say it by phrase_of_count"
+
+
 def plain_words(node):
     """Return the words of an argument that stand in it as they are, whatever they depend on."""
     if isinstance(node, ast.Constant):

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from hwsched.cli.counting import counted
 from hwsched.cli.verb import DONE, Verb
 
 TYPE_CHECKING = False
@@ -60,7 +61,7 @@ def _fit_all(arguments: argparse.Namespace) -> int:
         return DONE
     from hwsched.values.amounts import times_words
 
-    print(f"{len(outcomes)} openings: " + ", ".join(_counted(result)))
+    print(f"{counted(len(outcomes), 'opening')}: " + ", ".join(_counted(result)))
     for each in outcomes if arguments.marks else ():
         print(f"\n{each.given.opening.mark}: {each.fit.status}")
         for at in each.points:

@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from hwsched.cli.counting import counted
 from hwsched.cli.session import Wrote
 from hwsched.cli.verb import DONE, Verb
 
@@ -31,7 +32,7 @@ def _run(arguments: argparse.Namespace) -> int:
         return wrong_usage(lacks)
     with opened(arguments) as project, output_file(arguments.output, ".xlsx") as path:
         parts = export_catalogue(project, path)
-    tell_wrote(arguments, {"part_count": parts}, f": {parts} parts")
+    tell_wrote(arguments, {"part_count": parts}, f": {counted(parts, 'part')}")
     return DONE
 
 

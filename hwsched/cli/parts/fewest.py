@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TypedDict
 
+from hwsched.cli.counting import counted
 from hwsched.cli.verb import DONE, Verb
 
 TYPE_CHECKING = False
@@ -108,7 +109,7 @@ def _run(arguments: argparse.Namespace) -> int:
     proven = "proven best" if found.gap == 0 else f"within {found.gap:.2%} of the best"
     print(f"{len(found.before_kinds)} different parts -> {len(found.after_kinds)}, {proven}")
     before, after = (Money(cost, found.currency).shown() for cost in (found.before_cost, found.after_cost))
-    print(f"list price {before} -> {after}; {len(found.changing)} openings change")
+    print(f"list price {before} -> {after}; {counted(len(found.changing), 'opening changes', 'openings change')}")
     for opening, lines in found.choices.items():
         print(f"  {found.marks[opening]}: {', '.join(f'{line.role} {line.part}' for line in lines)}")
     if change_set is None:

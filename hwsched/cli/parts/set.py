@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TypedDict
 
+from hwsched.cli.counting import counted
 from hwsched.cli.verb import DONE, Verb
 
 TYPE_CHECKING = False
@@ -99,7 +100,7 @@ def _list(project: Project, arguments: argparse.Namespace) -> int:
     if arguments.json:
         return DONE
     for each in found:
-        print(f"{each.name}: {len(each.openings)} openings: {', '.join(each.marks)}")
+        print(f"{each.name}: {counted(len(each.openings), 'opening')}: {', '.join(each.marks)}")
         for line in each.lines:
             print(f"  {line.role} {line.part}" + ("" if line.quantity == 1 else f" x {line.quantity:g}"))
         for mark, roles in each.overridden.items():
@@ -125,7 +126,7 @@ def _propose(project: Project, arguments: argparse.Namespace) -> int:
         return DONE
     for each in found:
         print(f"{each.name}: {', '.join(f'{line.role} {line.part}' for line in each.lines)}")
-        print(f"  {len(each.marks)} openings: {', '.join(each.marks)}")
+        print(f"  {counted(len(each.marks), 'opening')}: {', '.join(each.marks)}")
     said(arguments, f"{len(found)} sets proposed; --accept makes them.")
     return DONE
 

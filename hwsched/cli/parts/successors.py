@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from hwsched.cli.counting import counted
 from hwsched.cli.verb import DONE, Verb
 
 TYPE_CHECKING = False
@@ -27,7 +28,9 @@ def _run(arguments: argparse.Namespace) -> int:
         return DONE
     print_differences(found)
     lost = sum(each.after != "fits" or bool(each.why) for each in found)
-    print(f"{len(found)} openings use a superseded part; at {lost} of them the successor does not fit.")
+    print(
+        f"{counted(len(found), 'opening uses', 'openings use')} a superseded part; at {lost} of them the successor does not fit."
+    )
     return DONE
 
 

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TypedDict
 
+from hwsched.cli.counting import counted
 from hwsched.cli.verb import DONE, Verb
 
 TYPE_CHECKING = False
@@ -178,7 +179,7 @@ def _tell(found: PowerProposal) -> None:
     openings, count = sum(len(leg.openings) for leg in plan.legs), len(plan.sizes)
     print(
         f"{found.circuit or found.building}, {found.aim.replace('-', ' ')}: {count} "
-        f"{'supply' if count == 1 else 'supplies'} for {openings} openings, {plan.wire_m:.1f} m of wire, {plan.proved}"
+        f"{'supply' if count == 1 else 'supplies'} for {counted(openings, 'opening')}, {plan.wire_m:.1f} m of wire, {plan.proved}"
     )
     for place, part in plan.sizes.items():
         print(f"  {names[place]}: {part}")

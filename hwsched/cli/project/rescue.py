@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TypedDict
 
+from hwsched.cli.counting import counted
 from hwsched.cli.verb import DONE, FINDINGS, Verb
 
 TYPE_CHECKING = False
@@ -57,7 +58,7 @@ def _run(arguments: argparse.Namespace) -> int:
                 print(f"table {each.table}: {each.rows} rows saved ({each.from_journal} from the journal), {lost} lost")
         for said in found.left_out:
             print(f"left out: {said}")
-        print(f"Saved {sum(each.rows for each in found.tables)} rows into {arguments.new}")
+        print(f"Saved {counted(sum(each.rows for each in found.tables), 'row')} into {arguments.new}")
     return DONE if found.whole else FINDINGS
 
 

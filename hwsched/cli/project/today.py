@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import TypedDict
 
+from hwsched.cli.counting import counted
 from hwsched.cli.verb import DONE, Verb
 
 TYPE_CHECKING = False
@@ -124,9 +125,7 @@ def _lines(found: Today) -> list[str]:
 def _since(since: SinceRelease | None) -> str:
     if since is None:
         return "Nothing was released under a letter yet"
-    counts = (
-        f"{len(since.new)} openings new, {len(since.changed)} changed, {since.gone} gone; {since.others} other changes"
-    )
+    counts = f"{counted(len(since.new), 'opening')} new, {len(since.changed)} changed, {since.gone} gone; {since.others} other changes"
     return f"Since revision {since.letter} of {since.at}: {counts}"
 
 

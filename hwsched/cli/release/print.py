@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from hwsched.cli.counting import counted
 from hwsched.cli.session import Wrote
 from hwsched.cli.verb import DONE, Verb
 
@@ -119,7 +120,7 @@ def _run(arguments: argparse.Namespace) -> int:
     if streamed:
         pass
     elif len(files) > 4:
-        said(arguments, f"Wrote {len(files)} files into {files[0].parent}")
+        said(arguments, f"Wrote {counted(len(files), 'file')} into {files[0].parent}")
     else:
         for path in files:
             said(arguments, f"Wrote {path}")

@@ -4,6 +4,7 @@ from __future__ import annotations
 
 from typing import Any, TypedDict
 
+from hwsched.cli.counting import counted
 from hwsched.cli.verb import DONE, Verb
 
 TYPE_CHECKING = False
@@ -231,7 +232,8 @@ def _freeze(arguments: argparse.Namespace, project: Project) -> int:
         )
     _answer(frozen={"letter": made.letter, "opening_count": made.openings, "content_count": made.contents})
     said(
-        arguments, f"Revision {made.letter}: {made.openings} openings frozen; change set {made.changes.number} written."
+        arguments,
+        f"Revision {made.letter}: {counted(made.openings, 'opening')} frozen; change set {made.changes.number} written.",
     )
     return DONE
 

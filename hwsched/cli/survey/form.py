@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from hwsched.cli.counting import counted
 from hwsched.cli.session import Wrote
 from hwsched.cli.verb import DONE, Verb
 
@@ -56,7 +57,7 @@ def _run(arguments: argparse.Namespace) -> int:
                 filled = write_form(project, path, ids=ids, bare_unit=arguments.bare_unit, paper=arguments.paper)
         else:
             write_blank_form(path, bare_unit=arguments.bare_unit or "in", paper=arguments.paper)
-    tell_wrote(arguments, {"opening_count": filled}, f" with {filled} openings filled in" if filled else "")
+    tell_wrote(arguments, {"opening_count": filled}, f" with {counted(filled, 'opening')} filled in" if filled else "")
     return DONE
 
 

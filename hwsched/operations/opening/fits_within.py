@@ -246,7 +246,8 @@ def and_fit(
 
     def write(change: Change, _last: bool) -> Collection[str]:
         touched = act().openings
-        change.summary = f"{'; '.join(change.said)}; fit {len(touched)} openings"
+        said = "; ".join(change.said)
+        change.summary = f"{said}; fit {len(touched)} openings" if len(touched) != 1 else f"{said}; fit 1 opening"
         return touched
 
     return change_and_fit(project, verb, "Edit and fit", who, write, progress=progress, cancelled=cancelled)

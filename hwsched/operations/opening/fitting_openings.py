@@ -94,7 +94,7 @@ def fit_openings(
             if not last:
                 raise NotReadyError(look)
             look()
-        change.summary = f"Fit {ready[0].changed} openings"
+        change.summary = f"Fit {ready[0].changed} openings" if ready[0].changed != 1 else "Fit 1 opening"
         store_fits(change, ready[0].fresh)
 
     try:

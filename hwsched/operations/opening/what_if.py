@@ -341,7 +341,9 @@ def accept_answer(
             firsts = first_points(change.connection, answer.asked)
             from_question = {firsts[each]: question.choices for each in answer.asked}
             choose_many(project, from_question, who=who, summary="Choose as asked in a what-if")
-        change.summary = "; ".join([*change.said, f"fit {len(answer.asked)} openings"])
+        change.summary = "; ".join(
+            [*change.said, f"fit {len(answer.asked)} openings" if len(answer.asked) != 1 else "fit 1 opening"]
+        )
         return answer.asked
 
     return change_and_fit(

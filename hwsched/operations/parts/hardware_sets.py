@@ -217,10 +217,16 @@ def assign_set(
 
     Raises MissingRowError, and ConflictError for openings to which others gave another set since ``base``.
     """
-    with project.change("assign-set", f"Take {len(openings)} openings out of their sets", who, base=base) as change:
+    many = len(openings) != 1
+    summary = f"Take {len(openings)} openings out of their sets" if many else "Take 1 opening out of its set"
+    with project.change("assign-set", summary, who, base=base) as change:
         if set_id is not None:
             row = row_there(change, HARDWARE_SET, set_id)
-            change.summary = f"Give {len(openings)} openings the hardware set {row.name}"
+            change.summary = (
+                f"Give {len(openings)} openings the hardware set {row.name}"
+                if many
+                else f"Give 1 opening the hardware set {row.name}"
+            )
         change.update(OPENING_TABLE, [(each, {"set_id": set_id}) for each in openings])
     return Changes.of(change)
 

@@ -63,7 +63,8 @@ def connect_openings(
     """
     if length_m is not None:
         checked_length(length_m)
-    with project.change("hang", f"Connect {len(opening_ids)} openings", who, base=base) as change:
+    summary = f"Connect {len(opening_ids)} openings" if len(opening_ids) != 1 else "Connect 1 opening"
+    with project.change("hang", summary, who, base=base) as change:
         circuit = row_there(change, CIRCUIT_TABLE, circuit_id)
         supply = next(s for s in read_power(change.connection).supplies if s.id == circuit.supply_id)
         named = mark_of(change, opening_ids[0]) if len(opening_ids) == 1 else f"{len(opening_ids)} openings"
@@ -126,7 +127,9 @@ def disconnect_openings(project: Project, opening_ids: Sequence[str], *, who: st
 
     Raises MissingRowError, and ConflictError for what others changed at it since ``base``.
     """
-    with project.change("unhang", f"Take {len(opening_ids)} openings off their circuits", who, base=base) as change:
+    many = len(opening_ids) != 1
+    summary = f"Take {len(opening_ids)} openings off their circuits" if many else "Take 1 opening off its circuit"
+    with project.change("unhang", summary, who, base=base) as change:
         if len(opening_ids) == 1:
             change.summary = f"Take {mark_of(change, opening_ids[0])} off its circuit"
         take_off(change, opening_ids)

@@ -103,7 +103,11 @@ def freeze(
             "root": gathered.root,
         }
         change.insert(REVISION, [row])
-        change.summary = f"Freeze revision {stated}: {gathered.openings} openings of {wanted.words}"
+        change.summary = (
+            f"Freeze revision {stated}: {gathered.openings} openings of {wanted.words}"
+            if gathered.openings != 1
+            else f"Freeze revision {stated}: 1 opening of {wanted.words}"
+        )
     return FrozenRevision(Changes.of(change), stated, gathered.openings, contents)
 
 

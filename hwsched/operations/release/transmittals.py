@@ -88,7 +88,11 @@ def transmit(
         number = (last or 0) + 1
         at = datetime.now(UTC).isoformat(timespec="seconds")
         change.insert(TRANSMITTAL, [{"number": number, "at": at, "person": who, "files": held, **said}])
-        change.summary = f"Transmittal {number}: {len(held)} files to {said['recipient']}"
+        change.summary = (
+            f"Transmittal {number}: {len(held)} files to {said['recipient']}"
+            if len(held) != 1
+            else f"Transmittal {number}: 1 file to {said['recipient']}"
+        )
     return Changes.of(change)
 
 

@@ -234,7 +234,7 @@ def import_survey(
         if own:
             change.summary += f"; cells mended: {', '.join(own)}"
         if fit_too and touched:
-            change.summary += f"; fit {len(touched)} openings"
+            change.summary += f"; fit {len(touched)} openings" if len(touched) != 1 else "; fit 1 opening"
         return touched
 
     if not held:

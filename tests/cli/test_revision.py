@@ -42,7 +42,7 @@ def test_freeze_list_show_compare(yard, capsys):
     assert (made["letter"], made["opening_count"]) == ("A", 3)
     assert made["content_count"] > 3
     rate(yard, "2")
-    assert "Revision C: 1 openings frozen" in told(capsys, yard, "--freeze", "c", "--mark", "2")
+    assert "Revision C: 1 opening frozen" in told(capsys, yard, "--freeze", "c", "--mark", "2")
     first, second = answered(capsys, yard)
     assert (first["letter"], first["who"], first["purpose"]) == ("A", "ann", "for approval")
     assert first["scope"] == {"building": None, "level": None, "marks": []}
@@ -60,7 +60,7 @@ def test_freeze_list_show_compare(yard, capsys):
     assert (found["before"], found["after"], found["same_count"]) == ("A", "present", 2)
     assert found["openings"][0]["facts"] == [{"what": "Opening: Fire rating", "before": "Not rated", "after": "90 min"}]
     shown = told(capsys, yard, "--compare", "A")
-    assert "1 openings are otherwise, 2 are the same" in shown
+    assert "1 opening is otherwise, 2 are the same" in shown
     assert "Opening: Fire rating: Not rated -> 90 min" in shown
     assert run(["project", "undo", yard]) == 0
     assert [each["letter"] for each in answered(capsys, yard)] == ["A"]

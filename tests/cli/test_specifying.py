@@ -156,7 +156,7 @@ def test_sets(yard, capsys):
         ("B", ["3"], [{"mark": "3", "roles": ["unit"]}]), ("HS-01", ["1", "2"], []),
     ]  # fmt: skip
     text = told(capsys, "parts", "set", yard, "list")
-    assert "B: 1 openings: 3" in text
+    assert "B: 1 opening: 3" in text
     assert "  consumable SCREW x 3" in text
     assert "  3 decides for itself: unit" in text
     before = rows(yard)
@@ -215,7 +215,7 @@ def test_a_part_is_chosen_and_fitted_in_one_step(yard, capsys):
     history = answered(capsys, "project", "history", yard)
     assert len(history) == steps + 1
     assert history[-1]["verb"] == "choose-part"
-    assert history[-1]["summary"] == "Choose EDGE as unit of 1; fit 1 openings"
+    assert history[-1]["summary"] == "Choose EDGE as unit of 1; fit 1 opening"
     told(capsys, "project", "undo", yard)
     assert rows(yard) == before
 

@@ -33,7 +33,7 @@ def test_freeze_compare_and_undo(at_work, qtbot, monkeypatch):
     window.list.topLevelItem(0).setSelected(True)
     qtbot.mouseClick(window.compare, LEFT)
     idle(qtbot, at_work)
-    assert "1 openings differ" in window.told.text()
+    assert "1 opening differs" in window.told.text()
     item = window.found.topLevelItem(0)
     assert (item.text(0), item.text(1), item.child(0).text(2)) == ("M004", "changed", "seen again")
     window.found.itemActivated.emit(item.child(0), 0)

@@ -275,7 +275,7 @@ def test_a_choice_and_its_fit_are_one_step(project, yard):
         project, lambda: choose_part(project, yard["1"], "unit", "UNIT", who=WHO), verb="choose-part", who=WHO
     )
     assert changes.openings == {yard["1"]}
-    assert history(project)[-1].summary == "Choose UNIT as unit of 1; fit 1 openings"
+    assert history(project)[-1].summary == "Choose UNIT as unit of 1; fit 1 opening"
     assert fit_openings(project, who=WHO)[0].number is None
     assert id_of(project, "1") == yard["1"]
     undo(project, who=WHO)

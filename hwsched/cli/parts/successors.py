@@ -29,7 +29,8 @@ def _run(arguments: argparse.Namespace) -> int:
     print_differences(found)
     lost = sum(each.after != "fits" or bool(each.why) for each in found)
     print(
-        f"{counted(len(found), 'opening uses', 'openings use')} a superseded part; at {lost} of them the successor does not fit."
+        f"{counted(len(found), 'opening uses', 'openings use')} a superseded part; "
+        f"at {lost} of them the successor does not fit."
     )
     return DONE
 

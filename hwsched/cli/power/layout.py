@@ -179,7 +179,8 @@ def _tell(found: PowerProposal) -> None:
     openings, count = sum(len(leg.openings) for leg in plan.legs), len(plan.sizes)
     print(
         f"{found.circuit or found.building}, {found.aim.replace('-', ' ')}: {count} "
-        f"{'supply' if count == 1 else 'supplies'} for {counted(openings, 'opening')}, {plan.wire_m:.1f} m of wire, {plan.proved}"
+        f"{'supply' if count == 1 else 'supplies'} for {counted(openings, 'opening')}, "
+        f"{plan.wire_m:.1f} m of wire, {plan.proved}"
     )
     for place, part in plan.sizes.items():
         print(f"  {names[place]}: {part}")

@@ -96,7 +96,7 @@ def _run(arguments: argparse.Namespace) -> int:
     proven = "proven least" if siting.optimal else f"within {siting.gap:.2%} of the least"
     count = len(siting.open)
     print(
-        f"{found.building}: {count} {'supply' if count == 1 else 'supplies'} for {counted(len(siting.pairs), 'opening')}, "
+        f"{found.building}: {counted(count, 'supply', 'supplies')} for {counted(len(siting.pairs), 'opening')}, "
         f"{siting.wire_m:.1f} m of {found.wire}, {proven}; {found.measured} routes measured, the others estimated"
     )
     for supply in siting.open:

@@ -125,7 +125,10 @@ def _lines(found: Today) -> list[str]:
 def _since(since: SinceRelease | None) -> str:
     if since is None:
         return "Nothing was released under a letter yet"
-    counts = f"{counted(len(since.new), 'opening')} new, {len(since.changed)} changed, {since.gone} gone; {since.others} other changes"
+    counts = (
+        f"{counted(len(since.new), 'opening')} new, {len(since.changed)} changed, {since.gone} gone; "
+        f"{since.others} other changes"
+    )
     return f"Since revision {since.letter} of {since.at}: {counts}"
 
 

@@ -233,7 +233,8 @@ def _freeze(arguments: argparse.Namespace, project: Project) -> int:
     _answer(frozen={"letter": made.letter, "opening_count": made.openings, "content_count": made.contents})
     said(
         arguments,
-        f"Revision {made.letter}: {counted(made.openings, 'opening')} frozen; change set {made.changes.number} written.",
+        f"Revision {made.letter}: {counted(made.openings, 'opening')} frozen; "
+        f"change set {made.changes.number} written.",
     )
     return DONE
 

@@ -63,7 +63,7 @@ def test_what_nobody_has_priced_is_said_to_be_unknown_and_not_nothing(quay):
 
 def test_an_opening_without_a_fit_is_told_and_has_no_row(quay):
     document = estimate(quay, "WOOD", "UNSEEN", labour_per_hour="80")
-    assert "Without a fit, so not counted: 1 openings." in texts(document)
+    assert "Without a fit, so not counted: 1 opening." in texts(document)
     assert set(rows(document, "By opening", "Opening")) == {"WOOD", "Total"}
 
 

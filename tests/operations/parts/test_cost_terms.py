@@ -163,7 +163,7 @@ def test_what_is_not_fitted_is_not_counted(yard):
     choose_part(yard, id_of(yard, "3"), "unit", "EDGE", who=WHO)
     view = project_view(yard)
     assert set(totals(view, "opening")) == {"1", "2", "4"}
-    assert "Without a fit, so not counted: 1 openings." in str(COST_ESTIMATE.build(view, None))
+    assert "Without a fit, so not counted: 1 opening." in str(COST_ESTIMATE.build(view, None))
 
 
 def test_supplies_and_their_wire_stand_under_their_building(yard):

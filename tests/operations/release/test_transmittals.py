@@ -58,7 +58,7 @@ def test_the_history_says_what_went_to_whom(yard, files):
     for names, to in ((files[:1], "Client"), (files, "Architect")):
         transmit(yard, to, names, who=WHO)
     assert [each.summary for each in history(yard)[-2:]] == [
-        "Transmittal 1: 1 files to Client",
+        "Transmittal 1: 1 file to Client",
         "Transmittal 2: 2 files to Architect",
     ]
 

@@ -323,7 +323,7 @@ REFUSED = {
     "no such level": (("power", "level", "Main", "9", "3"), "Main has no level 9"),
     "no route": (("power", "route", "1", "PS1"), "give how long the route is"),
     "route of no length": (("power", "route", "1", "PS1", "0"), "0 m cannot be"),
-    "no such building": (("power", "plan", "Nowhere"), "Nowhere has no supply"),
+    "no such building": (("power", "plan", "Nowhere"), "there is no building 'Nowhere'"),
     "no such wire": (("power", "plan", "Main", "--wire", "PSU"), "'PSU' is no wire"),
     "run of a supply": (("power", "add", "run", "PS1", "from_node=supply", "to_node=1"), "circuit"),
 }

@@ -290,7 +290,7 @@ def test_a_strip_names_the_page_of_its_template_where_it_differs(quay, printed, 
 
     monkeypatch.setattr(type_sheets, "template_names", other_for_metric)
     (step,), strips = shared_and_strips(view if along else quay)
-    assert step.endswith("before drilling lay on true-size template named on the strip.")
+    assert step.endswith("before drilling lay on the true-size template named on the strip.")
     assert strips.keys() == {"WOOD", "METRIC"}
     assert strips["METRIC"].startswith("T-OTHR")
     if along:

@@ -13,7 +13,6 @@ from typing import get_args
 
 from hwsched.calc.tables import rows
 from hwsched.catalogue import KINDS
-from hwsched.drawings.opening.hole_words import FACE_WORDS, PATTERNS
 from hwsched.fitting.candidate import BLOCKS
 from hwsched.kept_sentences import ERRORS, FIT, GATE, LIST, STEPS, WORDS
 from hwsched.paths import RESOURCES
@@ -21,6 +20,7 @@ from hwsched.rules import RULEBOOK
 from hwsched.rules.rule import DEFERS
 from hwsched.survey import ENTITIES, POWER_ENTITIES
 from hwsched.values.fit import Role
+from hwsched.values.place_words import FACE_WORDS, PATTERNS
 
 ROOT = Path(__file__).parents[2]
 RULES = "rules"
@@ -134,6 +134,14 @@ def _worth(text: str) -> bool:
     return " " in text and sum(map(str.isalpha, letters)) > 1
 
 
+def _named(node: ast.AST) -> Iterator[str]:
+    """Yield what a table calls things."""
+    for table in (part for part in ast.walk(node) if isinstance(part, ast.Dict)):
+        for text in (each.value for each in table.values if isinstance(each, ast.Constant)):
+            if isinstance(text, str) and re.fullmatch("[a-z][a-z' ]+", text):
+                yield text
+
+
 def of_rules() -> Iterator[tuple[str, str]]:
     """Yield what rules say, with the rule that says it."""
     known = {rule.id for rule in RULEBOOK}
@@ -147,6 +155,8 @@ def of_rules() -> Iterator[tuple[str, str]]:
                     if _worth(text):
                         yield of if of in known else RULES, text
                 yield from ((WORDS, word) for word in _words(node))
+            elif isinstance(node, ast.AnnAssign) and getattr(node.target, "id", "").endswith("NAMES"):
+                yield from ((WORDS, word) for word in _named(node))
     for rule in RULEBOOK:
         yield rule.id, rule.cure.replace("{", "{{").replace("}", "}}")
     yield RULES, DEFERS

@@ -114,7 +114,7 @@ class HolesPage(LinesPage):
 
     def show_fit(self, fit: Fit, style: LengthStyle) -> None:
         """Show the holes of a fit."""
-        from hwsched.drawings.opening.hole_words import face_words
+        from hwsched.values.place_words import face_words
         from hwsched.work.tools import WORDS as TOOLS
         from hwsched.work.tools import drill_words
 

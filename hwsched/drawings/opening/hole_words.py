@@ -1,8 +1,6 @@
 """How a hole is described beside its centre: size, pilot, depth, direction."""
 
-from typing import Final
-
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.values import Hole
 from hwsched.work.tools import drill_words
@@ -48,68 +46,6 @@ def direction_words(hole: Hole) -> str:
     if abs(hole.up_deg) > _STEEP_DEG:
         words.append(phrase("{up_deg:.3g}° to the leaf's face", up_deg=90 - abs(hole.up_deg)))
     return ", ".join(words) or phrase("square")
-
-
-_ACROSS: Final = {
-    "lock-edge": to_phrase("from the inside face"),
-    "hinge-edge": to_phrase("from the inside face"),
-    "edge": to_phrase("from the inside face"),
-    "wall": to_phrase("from the reader's centre"),
-}
-"""From what the first measure counts on faces that are none of the leaf's two."""
-
-
-def across_words(face: str, across_mm: float, style: LengthStyle) -> str:
-    """Say where something is across its face: on the leaf's faces from the lock edge, in an edge from the inside face.
-
-    Examples
-    --------
-    >>> across_words("inside", 69.85, "mm"), across_words("lock-edge", 22.2, "mm")
-    ('69.9 mm from the lock edge', '22.2 mm from the inside face')
-    """
-    return f"{format_length(across_mm, style)} {phrase(_ACROSS.get(face, to_phrase('from the lock edge')))}"
-
-
-FACE_WORDS: Final = {
-    "inside": to_phrase("inside face"),
-    "key": to_phrase("key face"),
-    "lock-edge": to_phrase("lock edge"),
-    "hinge-edge": to_phrase("hinge edge"),
-    "edge": to_phrase("lock edge"),
-    "top": to_phrase("top edge"),
-    "bottom": to_phrase("bottom edge"),
-    "wall": to_phrase("wall"),
-}
-"""Faces of a leaf, as people read them."""
-PATTERNS: Final = {
-    "straight": to_phrase("straight"),
-    "above": to_phrase("above"),
-    "below": to_phrase("below"),
-    "in-edge": to_phrase("in the edge"),
-    "beside": to_phrase("beside"),
-}
-
-
-def face_words(face: str) -> str:
-    """Name a face.
-
-    Examples
-    --------
-    >>> face_words("inside"), face_words("lock-edge")
-    ('inside face', 'lock edge')
-    """
-    return phrase(FACE_WORDS.get(face, face))
-
-
-def pattern_words(pattern: str) -> str:
-    """Say how a unit stands to the cylinder.
-
-    Examples
-    --------
-    >>> pattern_words("in-edge")
-    'in the edge'
-    """
-    return phrase(PATTERNS.get(pattern, pattern))
 
 
 def full_words(hole: Hole, style: LengthStyle) -> str:

@@ -7,7 +7,6 @@ from typing import Any
 from sqlalchemy import Connection
 
 from hwsched.attributes import said_value
-from hwsched.drawings.opening.hole_words import across_words, face_words, pattern_words
 from hwsched.kept_sentences import FIT, kept_phrase
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.model.errors import ValueRefusedError
@@ -27,6 +26,7 @@ from hwsched.rules.tracing import Traced, UsedFact, traced
 from hwsched.survey import ENTITIES, INHERITED, ITEM, OPENING
 from hwsched.values import Finding, Fit, Hole, OpeningInput, PointFit, RunnerUp
 from hwsched.values.amounts import part_words
+from hwsched.values.place_words import across_words, face_words, pattern_words
 from hwsched.work.tools import WORDS as TOOLS
 
 PLACE, HOLES = "place", "holes"

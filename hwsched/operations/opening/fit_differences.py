@@ -6,13 +6,13 @@ from decimal import Decimal
 from functools import cache
 from typing import Any, Final, get_args
 
-from hwsched.drawings.opening.hole_words import FACE_WORDS
 from hwsched.kept_sentences import FIT, kept_phrase
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.quantities.money import decimal_text
 from hwsched.rules.wording import label_of
 from hwsched.values import Fit, Hole, Placement, fit
+from hwsched.values.place_words import FACE_WORDS
 from hwsched.work.tools import WORDS as WORDS_OF_TOOLS
 
 _WORDS: Final = frozenset({"reason", "description", "label", "blocks", "name"})

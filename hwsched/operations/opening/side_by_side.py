@@ -8,16 +8,15 @@ from dataclasses import dataclass, field
 
 from hwsched.attributes import Attribute, Value, said_value, show_value
 from hwsched.attributes.unknown import unknown_word
-from hwsched.drawings.opening.hole_words import across_words, face_words
 from hwsched.kept_sentences import GATE, kept_phrase
 from hwsched.language import in_english, phrase, to_phrase
 from hwsched.operations.findings.checked import Checked
 from hwsched.operations.opening.facts_shown import asked_facts, item_facts
 from hwsched.operations.survey.fact_edit import FactEdit
 from hwsched.quantities import LengthStyle, format_length
-from hwsched.rules.saying import message_of
 from hwsched.survey import ITEM, LEAF, OPENING
 from hwsched.values.amounts import part_words
+from hwsched.values.place_words import across_words, face_words
 
 
 @dataclass(frozen=True, slots=True)
@@ -184,4 +183,4 @@ def _results(left: Checked, right: Checked, style: LengthStyle) -> Iterable[Comp
 
 def _said_once(at: Checked, severity: str) -> Iterable[str]:
     """Return what the rules say, each sentence once however many of them say it."""
-    return dict.fromkeys(message_of(f) for f in at.findings if f.severity == severity and not f.waived)
+    return dict.fromkeys(kept_phrase(f.message, f.rule) for f in at.findings if f.severity == severity and not f.waived)

@@ -9,7 +9,6 @@ from hwsched.attributes import said_value
 from hwsched.attributes.unknown import unknown_word
 from hwsched.catalogue import kind_of
 from hwsched.catalogue.traits.entry import ENTRY, ON_HAND
-from hwsched.drawings.opening.hole_words import across_words, face_words, pattern_words
 from hwsched.kept_sentences import FIT, kept_phrase
 from hwsched.language import phrase, to_phrase
 from hwsched.model.frozen import revision_with
@@ -27,6 +26,7 @@ from hwsched.survey import ENTITIES
 from hwsched.telling.natural import natural
 from hwsched.values import Catalogue, Finding, Fit, Hole, Part
 from hwsched.values.amounts import amount_words
+from hwsched.values.place_words import across_words, face_words, pattern_words
 from hwsched.values.revision import FileThen, OpeningThen, Scope
 
 _NO_CATALOGUE: Final = Catalogue({}, "")

@@ -65,15 +65,15 @@ def _mark(s: Situation) -> str:
     named = f" {', '.join(s.templates)}" if s.templates else ""
     if s.paged:
         return phrase(
-            "Mark the centres of the hole table from {centre} and the edge{each}; before drilling lay true-size "
-            "template{named} on.",
+            "Mark the centres of the hole table from {centre} and the edge{each}; before drilling lay on the "
+            "true-size template{named}.",
             centre=centre,
             each=each,
             named=named,
         )
     return phrase(
-        "Mark the centres of the hole table from {centre} and the edge{each}; before drilling lay true-size "
-        "template{named} on (page in its list).",
+        "Mark the centres of the hole table from {centre} and the edge{each}; before drilling lay on the "
+        "true-size template{named} (page in its list).",
         centre=centre,
         each=each,
         named=named,

@@ -119,13 +119,17 @@ def lay_open(project: Project, path: Path, options: SurveyOptions, before: LaidO
     InputRejected
         When it is no file of a kind that is read.
     """
+    with collector_paused():
+        return _laid_open(project, path, options, before)
+
+
+def _laid_open(project: Project, path: Path, options: SurveyOptions, before: LaidOpen | None) -> LaidOpen:
     with project.reading() as connection:
         asked = _asked(project, connection, options)
     if before is not None and before.seen is not None:
         held = before.seen.basis
         if replace(asked, decisions=held.asked.decisions) == held.asked:
-            with collector_paused():
-                seen = _look(project, path, options, before.seen)
+            seen = _look(project, path, options, before.seen)
             return LaidOpen(before.sheets, seen, seen.problems)
     # Without the sheet that was chosen: a person who chose a wrong one has to see the others.
     sheets = outline(path, asked)

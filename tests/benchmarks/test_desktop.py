@@ -30,9 +30,14 @@ GAP_LEAST = 25
 MEMORY_MB = 300
 
 COMPILED = """
+import importlib, pkgutil
 import PySide6.QtTest
-import hwsched.desktop.window, hwsched.desktop.survey.preview_dialog
-import hwsched.operations.findings.checking, hwsched.operations.survey.survey_import
+import hwsched.desktop.window
+from hwsched.desktop.frame.loading_ahead import BESIDE
+for each in pkgutil.walk_packages(hwsched.desktop.__path__, "hwsched.desktop."):
+    importlib.import_module(each.name)
+for each in (*BESIDE, "hwsched.operations.findings.checking", "hwsched.operations.survey.survey_import"):
+    importlib.import_module(each)
 """
 
 EMPTY = """

@@ -93,6 +93,7 @@ class LoadingAhead(QObject):
         self._begun = True
         self._pages.extend(dict.fromkeys(pages_of(tuple(self._frame.pages.places.values()))))
         wanted = [each for each in BESIDE if each not in sys.modules]
+        jobs = self._frame.jobs
 
         def work(_progress: Any, cancelled: Any) -> None:
             for module in wanted:
@@ -100,6 +101,9 @@ class LoadingAhead(QObject):
                     return
                 import_module(module)
                 time.sleep(_REST_MS / 1000)
+                # Beside a job of the person's the screen would wait for both.
+                while jobs.busy and not cancelled():
+                    time.sleep(_REST_MS / 1000)
 
         if wanted:
             self._jobs.run("", work, lambda _done: self._rest.start(_REST_MS), kept=False)

@@ -5,6 +5,7 @@ from dataclasses import dataclass, replace
 from decimal import Decimal
 from math import inf
 
+from hwsched.attributes.of_parts import TextName
 from hwsched.fitting.order_units import lacking, price_told
 from hwsched.language import to_phrase
 from hwsched.quantities.money import ZERO, Exchange, exact_decimal, product, summed
@@ -144,6 +145,13 @@ def offered(given: OpeningInput, role: Role, *kinds: str) -> tuple[Part, ...]:
         return tuple(part for number in chosen if (part := given.catalogue.get(number)) is not None)
     # By hand also a superseded part: it may lie on the shelf, and a rule says that it is superseded.
     return tuple(part for part in given.catalogue.of_kind(*kinds) if not part.superseded_by)
+
+
+def offered_of(given: OpeningInput, role: Role, name: TextName, value: str | None) -> list[Part]:
+    """Return the parts of the kind that is called as its role which may take it and have an attribute of that value."""
+    if any(choice.role == role for choice in given.chosen):
+        return [part for part in offered(given, role, role) if part.text_of(name) == value]
+    return [part for part in given.catalogue.of_value(role, name, value) if not part.superseded_by]
 
 
 def by_hand(given: OpeningInput, role: Role) -> bool:

@@ -6,7 +6,7 @@ from math import inf
 from typing import Final
 
 from hwsched.attributes.of_parts import FORM, LEAF_MATERIAL, LENGTH_MM, SCREW_SEAT_MM, SCREW_SIZE, SCREWS, SIZE
-from hwsched.fitting.candidate import by_hand, cheapest, fit_part, offered, worth
+from hwsched.fitting.candidate import by_hand, cheapest, fit_part, offered_of, worth
 from hwsched.rules import judge, limits_of, rule_named
 from hwsched.rules.practice import distance_mm, screw_pilot_mm
 from hwsched.rules.reading import SKINNED, entry, leafless, lock_leaf, unit_part
@@ -28,7 +28,7 @@ def fastening(given: OpeningInput, unit: Part) -> list[FitPart]:
     material = leaf.material if leaf is not None else None
     if material is None or leafless(given):
         return []
-    stock = [part for part in offered(given, "fastener", "fastener") if part.text_of(LEAF_MATERIAL) == material]
+    stock = offered_of(given, "fastener", LEAF_MATERIAL, material)
     # Glass is never drilled or cut after tempering: what stands on it is bonded.
     if material == "glass":
         pad = cheapest(given, [part for part in stock if part.text_of(FORM) == "adhesive"])
@@ -67,8 +67,8 @@ def fastened(given: OpeningInput, placed: Fit) -> Fit:
     size = unit.text_of(SCREW_SIZE)
     stock = [
         part
-        for part in offered(given, "fastener", "fastener")
-        if part.text_of(LEAF_MATERIAL) == material and part.text_of(SIZE) == size and _holds_in(part, unit)
+        for part in offered_of(given, "fastener", LEAF_MATERIAL, material)
+        if part.text_of(SIZE) == size and _holds_in(part, unit)
     ]
     if not size or not stock:
         return placed

@@ -7,7 +7,7 @@ from hwsched.attributes.of_parts import FORM, LEAF_MATERIAL, PLATE_HEIGHT_MM, PL
 from hwsched.calc.opening.bore import Vector
 from hwsched.calc.opening.placement import KeepOut, Rect
 from hwsched.calc.opening.solid import bounds, shrunk
-from hwsched.fitting.candidate import offered
+from hwsched.fitting.candidate import offered_of
 from hwsched.rules import RULES, limits_of, rule_named
 from hwsched.rules.carried import Carried, of_case, of_centre
 from hwsched.rules.practice import screw_diameter_mm
@@ -185,8 +185,8 @@ def _shortest(given: OpeningInput, unit: Part) -> tuple[float, float] | None:
         return None
     depths = [
         deep
-        for part in offered(given, "fastener", "fastener")
-        if part.text_of(SIZE) == size and part.text_of(LEAF_MATERIAL) == leaf.material
+        for part in offered_of(given, "fastener", LEAF_MATERIAL, leaf.material)
+        if part.text_of(SIZE) == size
         if part.text_of(FORM) != "adhesive" and (deep := depth_of(part, unit, leaf.thickness_mm)) is not None
     ]
     return (min(depths), screw_diameter_mm(size) / 2) if depths else None

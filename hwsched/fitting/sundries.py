@@ -16,7 +16,7 @@ from hwsched.attributes.of_parts import (
 from hwsched.calc.calculator import InputError
 from hwsched.calc.opening.bored_prep import PrepWork, bored_prep
 from hwsched.fitting.bolts import bolt_holes, lock_bolts
-from hwsched.fitting.candidate import cheapest, chosen_by, fit_part, offered, with_parts
+from hwsched.fitting.candidate import cheapest, chosen_by, fit_part, offered, offered_of, with_parts
 from hwsched.fitting.fastening import pilots
 from hwsched.rules import limits_of, rule_named
 from hwsched.rules.practice import SLEEVE_SLACK_MM, Wanted, consumables, credentials, pocket_tools
@@ -83,9 +83,7 @@ def _consumables(given: OpeningInput, fit: Fit, material: str) -> list[FitPart]:
         if wanted.when == "lead hole":
             found += _sleeves(given, fit, wanted)
             continue
-        part = cheapest(
-            given, [each for each in offered(given, "consumable", "consumable") if each.text_of(FORM) == wanted.form]
-        )
+        part = cheapest(given, offered_of(given, "consumable", FORM, wanted.form))
         if part is not None:
             found.append(fit_part(given, "consumable", part, wanted.reason, wanted.quantity))
     return found
@@ -93,7 +91,7 @@ def _consumables(given: OpeningInput, fit: Fit, material: str) -> list[FitPart]:
 
 def _sleeves(given: OpeningInput, fit: Fit, wanted: Wanted) -> list[FitPart]:
     """Return a sleeve or grommet for every size of the lead's holes: the one that is made for it."""
-    offers = [each for each in offered(given, "consumable", "consumable") if each.text_of(FORM) == wanted.form]
+    offers = offered_of(given, "consumable", FORM, wanted.form)
     found: dict[str, FitPart] = {}
     for size in sorted({hole.diameter_mm for hole in fit.holes if hole.purpose == "cable"}):
         known = [each for each in offers if (made := each.number_of(HOLE_MM)) and abs(made - size) <= SLEEVE_SLACK_MM]

@@ -70,7 +70,7 @@ class Catalogue:
     the kinds in which some part is preferred, ``currencies`` those in which parts are priced, in order.
     """
 
-    __slots__ = ("_by_kind", "currencies", "key", "parts", "ranked", "ranks")
+    __slots__ = ("_by_kind", "_by_value", "currencies", "key", "parts", "ranked", "ranks")
 
     def __init__(self, parts: Mapping[str, Part], key: str, ranks: str = "") -> None:
         self.parts = parts
@@ -84,10 +84,24 @@ class Catalogue:
         for part in parts.values():
             by_kind.setdefault(part.kind, []).append(part)
         self._by_kind = {kind: tuple(sorted(found, key=lambda p: p.number)) for kind, found in by_kind.items()}
+        self._by_value: dict[tuple[str, str], dict[str | None, tuple[Part, ...]]] = {}
 
     def of_kind(self, *kinds: str) -> tuple[Part, ...]:
         """Return parts of these kinds, kinds in the order given, numbers ascending in each."""
         return tuple(part for kind in kinds for part in self._by_kind.get(kind, ()))
+
+    def of_value(self, kind: str, name: TextName, value: str | None) -> tuple[Part, ...]:
+        """Return parts of a kind of which an attribute is that word, numbers ascending.
+
+        A search asks for the screws of one material at every place; they are sorted by it once.
+        """
+        found = self._by_value.get((kind, name))
+        if found is None:
+            by_value: dict[str | None, list[Part]] = {}
+            for part in self.of_kind(kind):
+                by_value.setdefault(part.text_of(name), []).append(part)
+            found = self._by_value[kind, name] = {word: tuple(parts) for word, parts in by_value.items()}
+        return found.get(value, ())
 
     def get(self, number: str) -> Part | None:
         """Return the part of that catalogue number."""

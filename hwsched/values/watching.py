@@ -8,6 +8,7 @@ from dataclasses import fields, replace
 from functools import cache, lru_cache
 from typing import Any, Final, cast
 
+from hwsched.attributes.of_parts import TextName
 from hwsched.values.facts import Item, Leaf, Opening
 from hwsched.values.facts_read import ALL, FactsRead
 from hwsched.values.opening_input import Catalogue, OpeningInput, Part, Settings
@@ -195,6 +196,10 @@ class _WatchedCatalogue(Catalogue):
     def of_kind(self, *kinds: str) -> tuple[Part, ...]:
         self._kinds.update(kinds)
         return self._held.of_kind(*kinds)
+
+    def of_value(self, kind: str, name: TextName, value: str | None) -> tuple[Part, ...]:
+        self._kinds.add(kind)
+        return self._held.of_value(kind, name, value)
 
     def __getattr__(self, name: str) -> Any:
         # Python comes here only while the slot is empty: at its first reading.

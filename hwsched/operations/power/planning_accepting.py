@@ -67,7 +67,13 @@ def accept_plan(
         return openings
 
     what = f"circuit {proposal.circuit}" if proposal.circuit else proposal.building
-    text = f"Lay the plan of {what}: {len(openings)} openings on {len(proposal.laying.used)} supplies"
+    count, used = len(openings), len(proposal.laying.used)
+    if count == 1:
+        text = f"Lay the plan of {what}: 1 opening"
+    elif used == 1:
+        text = f"Lay the plan of {what}: {count} openings on 1 supply"
+    else:
+        text = f"Lay the plan of {what}: {count} openings on {used} supplies"
     return change_and_fit(
         project, "accept-plan", text, who, write, memory=basis.fits, progress=progress, cancelled=cancelled
     )

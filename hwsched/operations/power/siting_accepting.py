@@ -64,7 +64,13 @@ def accept_siting(
         _write(change, proposal)
         return list(siting.pairs)
 
-    text = f"Site {len(siting.open)} supplies of {proposal.building} for {len(siting.pairs)} openings"
+    supplies, openings = len(siting.open), len(siting.pairs)
+    if openings == 1:
+        text = f"Site a supply of {proposal.building} for 1 opening"
+    elif supplies == 1:
+        text = f"Site 1 supply of {proposal.building} for {openings} openings"
+    else:
+        text = f"Site {supplies} supplies of {proposal.building} for {openings} openings"
     return change_and_fit(
         project, "accept-siting", text, who, write, memory=basis.fits, progress=progress, cancelled=cancelled
     )

@@ -5,6 +5,7 @@ from dataclasses import dataclass
 
 from hwsched.documents.view import OpeningView, ProjectView
 from hwsched.model.project import Project
+from hwsched.operations.release.holding import asked_for
 from hwsched.operations.release.project_view import project_view
 
 
@@ -59,4 +60,7 @@ def missing(view: OpeningView) -> tuple[str, ...]:
         found = ["no combination of parts fits"]
     else:
         found = []
-    return (*found, *(f"error: {finding.message}" for finding in view.blocking), *view.held)
+    # What the fit lacks is told with what it is wanted for; rules that ask for the same say nothing more.
+    lacking = {need.label for need in view.fit.needs} if view.fit is not None else set()
+    held = [line for line in view.held if not (asked := asked_for(line)) or not asked <= lacking]
+    return (*found, *(f"error: {finding.message}" for finding in view.blocking), *held)

@@ -57,6 +57,8 @@ def test_an_opening_in_order_passes(quay):
 def test_what_is_missing_is_said(quay):
     _, view = quay
     assert any("Leaf thickness" in line for line in missing(of(view, "UNSEEN")))
+    # What the fit lacks is told by the fit, not by the rule on it once more.
+    assert sum("Leaf thickness" in line for line in missing(of(view, "UNSEEN"))) == 1
     wood = of(view, "WOOD")
     error = Finding("made-up", "egress", "error", "The door would lock people in.", "common practice", "Do not.")
     assert missing(replace(wood, findings=(error,))) == ("error: The door would lock people in.",)

@@ -50,8 +50,8 @@ def test_numbers_and_names_stay_and_words_in_their_places_are_said():
     said = kept_phrase("Unknown: needs leaf: Leaf thickness; existing item: Backset.", "fit-complete")
     assert not unsaid(said)
     said = kept_phrase("Site 3 supplies of Mill House for 14 openings", STEPS)
-    assert said == stretched("Site {open} supplies of {building} for {pairs} openings").format(
-        open=3, building="Mill House", pairs=14
+    assert said == stretched("Site {supplies} supplies of {building} for {openings} openings").format(
+        supplies=3, building="Mill House", openings=14
     )
 
 

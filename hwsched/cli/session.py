@@ -9,6 +9,7 @@ from contextvars import ContextVar
 from typing import TYPE_CHECKING, Any, TypedDict
 
 from hwsched.cli.answering import answer, mark_damaged
+from hwsched.cli.counting import counted
 
 if TYPE_CHECKING:
     import argparse
@@ -345,6 +346,5 @@ def tell_step(arguments: argparse.Namespace, what: str, changes: Changes, result
     if changes.number is None:
         said(arguments, "Nothing to change.")
     else:
-        openings = "1 opening" if count == 1 else f"{count} openings"
-        said(arguments, f"{what}: {openings} touched; change set {changes.number} written.")
+        said(arguments, f"{what}: {counted(count, 'opening')} touched; change set {changes.number} written.")
     return 0

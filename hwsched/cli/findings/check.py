@@ -2,6 +2,7 @@
 
 from __future__ import annotations
 
+from hwsched.cli.counting import counted
 from hwsched.cli.verb import DONE, FINDINGS, NOT_JUDGED, Verb
 
 TYPE_CHECKING = False
@@ -153,7 +154,7 @@ def _tell_unjudged(rows: Sequence[NotJudged]) -> None:
         marks = [row["mark"] for row in rows if row["why"] == why]
         if marks:
             more = f" and {len(marks) - _MOST_TOLD} more" if len(marks) > _MOST_TOLD else ""
-            openings = "1 opening does" if len(marks) == 1 else f"{len(marks)} openings do"
+            openings = counted(len(marks), "opening does", "openings do")
             print(f"{openings} not pass: {words}: {', '.join(marks[:_MOST_TOLD])}{more}", file=sys.stderr)
 
 

@@ -178,8 +178,8 @@ def _tell(found: PowerProposal) -> None:
     plan, names = found.plan, found.names
     openings, count = sum(len(leg.openings) for leg in plan.legs), len(plan.sizes)
     print(
-        f"{found.circuit or found.building}, {found.aim.replace('-', ' ')}: {count} "
-        f"{'supply' if count == 1 else 'supplies'} for {counted(openings, 'opening')}, "
+        f"{found.circuit or found.building}, {found.aim.replace('-', ' ')}: "
+        f"{counted(count, 'supply', 'supplies')} for {counted(openings, 'opening')}, "
         f"{plan.wire_m:.1f} m of wire, {plan.proved}"
     )
     for place, part in plan.sizes.items():

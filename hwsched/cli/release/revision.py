@@ -354,7 +354,7 @@ def _compare(arguments: argparse.Namespace, project: Project) -> int:
     )
     if arguments.json:
         return DONE
-    otherwise = "1 opening is" if len(found.openings) == 1 else f"{len(found.openings)} openings are"
+    otherwise = counted(len(found.openings), "opening is", "openings are")
     same = "1 is" if found.same == 1 else f"{found.same} are"
     print(f"{found.before} -> {found.after}: {otherwise} otherwise, {same} the same")
     for each in found.others:

@@ -594,6 +594,14 @@ ROWS += [
         words=("its rim stands 4.4 mm too far out",),
     ),
     speaks("hole-covered", given(), fit(holes=(hole(slot_mm=-81.445),)), words=("the slot of the tilted bit stands",)),
+    # So flat that no shift of the unit helps: 200 + 9.525 of slot, 140 of plate; it says how flat the bit would lie.
+    speaks(
+        "hole-covered",
+        given(),
+        fit(holes=(hole(slot_mm=209.525), steep(2.6))),
+        angle_deg=2.6,
+        words=("would lie at 2.6 degrees to the face",),
+    ),
     # A project that wants 2 mm over the rim.
     *(
         boundary(

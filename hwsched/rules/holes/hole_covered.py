@@ -40,7 +40,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
                     f"The bit would lie at {flat:.1f} degrees to the face and leave a slot "
                     f"{length(given, _longest(cut))} long; the unit is "
                     f"{length(given, _longest(plate))} long.",
-                    "Take another way for the lead, or another unit: wherever this one stands, it covers no slot so long.",
+                    "Take another way for the lead, or another unit: wherever this stands, it covers no slot so long.",
                     values={"short_mm": out + margin, "angle_deg": flat},
                     about=hole.name,
                 )

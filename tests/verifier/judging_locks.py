@@ -271,8 +271,8 @@ def _rose(at: Standing, radius: float) -> Iterable[Found]:
 
 def _cabinet(at: Standing) -> Iterable[Found]:
     part, (x, _) = at.locking, at.at
-    if part["grip"] < at.thick - TOLERANCE_MM:
-        yield ("cabinet-grip", {"grip_mm": part["grip"], "leaf_mm": at.thick}, "the bolt is too short for the door")
+    if not part["grip_low"] - TOLERANCE_MM <= at.thick <= part["grip"] + TOLERANCE_MM:
+        yield ("cabinet-grip", {"grip_mm": part["grip"], "leaf_mm": at.thick}, "the bolt is made for other doors")
     if x - part["thread"] / 2 < TOLERANCE_MM:
         yield ("hole-off-leaf", {"backset_mm": x}, "the bolt's hole breaks out of the lock edge")
 

@@ -418,8 +418,8 @@ def _lead(at: Standing) -> Iterable[Found]:
             {"needs_mm": needs, "has_mm": has},
             f"the printed way is {needs - more:.1f} mm and {more:.1f} of slack; lead and extension have {has:.1f}",
         )
-    if at.plate is not None:
-        end = (at.plate[0] + unit["connector_x"], at.plate[1] + unit["connector_y"], 0.0)
+    if not edge:
+        end = (at.place["x_mm"] + unit["connector_x"], at.place["y_mm"] + unit["connector_y"], 0.0)
         if distance(end, at.lead[-1]) > 1.0:
             yield ("lead-ends-elsewhere", {}, "the printed lead does not end at the unit's connector")
     if not at.leaf or edge:

@@ -1,17 +1,23 @@
-"""Reads the program's own sample: parts from the workbook that came with it, openings from what the program shows.
+"""Reads the program's own sample: parts, supplies and sizes from its workbooks, openings from what the program shows.
 
-Parts are the cells of the catalogue's workbook, never what was stored of them. Words that the program stores for choices
-stand in one table beside the verifier's own; a word that is missing there is an error, so that no opening is read by half.
+Parts are the cells of the catalogue's workbook, never what was stored of them. Words that the program stores for
+choices stand in one table beside the verifier's own; a word that is missing there is an error, so that no opening is
+read by half.
 """
 
-from collections.abc import Iterable
+import json
+import shutil
+from dataclasses import dataclass
+from fractions import Fraction
+from functools import cache
 from pathlib import Path
 from typing import Any, Final
+from unicodedata import numeric
 
 from openpyxl import load_workbook
 
 from tests.verifier.cells import SHEETS, Cells, Opening
-from tests.verifier.driving import ROOT
+from tests.verifier.driving import ROOT, Line
 from tests.verifier.standing import Laid
 
 FOLDER: Final = ROOT / "sample_projects"
@@ -192,18 +198,25 @@ def _read(names: dict[str, str], shown: dict[str, Any]) -> Cells:
     return found
 
 
+@cache
+def _sheets(name: str) -> dict[str, list[tuple[Any, ...]]]:
+    """Rows of each sheet of one of the sample's workbooks."""
+    book = load_workbook(FOLDER / name, read_only=True)
+    try:
+        return {sheet.title: list(sheet.iter_rows(values_only=True)) for sheet in book.worksheets}
+    finally:
+        book.close()
+
+
 def catalogue() -> dict[str, Cells]:
     """Return the parts of the sample's workbook by number; of a kind that the verifier does not judge only the kind."""
-    book = load_workbook(FOLDER / "catalogue.xlsx", read_only=True)
     kinds = {title: (kind, headings) for kind, (title, headings) in SHEETS.items()}
     parts: dict[str, Cells] = {}
-    for sheet in book.worksheets:
-        rows = sheet.iter_rows(values_only=True)
-        heading = next(rows)
+    for title, (heading, *rows) in _sheets("catalogue.xlsx").items():
         if heading[0] != "Part number" or "List price" not in heading:
             continue
-        kind, headings = kinds.get(sheet.title, (sheet.title, {}))
-        columns = {name: heading.index(title) for name, title in headings.items()}
+        kind, headings = kinds.get(title, (title, {}))
+        columns = {name: heading.index(column) for name, column in headings.items()}
         for row in rows:
             cells = {name: _number(row[at]) for name, at in columns.items() if row[at] is not None}
             parts[str(row[0])] = {"kind": kind, "price": row[heading.index("List price")], **cells}
@@ -215,3 +228,121 @@ def _number(value: Any) -> Any:
     if isinstance(value, str) and value.endswith(" mm"):
         return float(value.removesuffix(" mm"))
     return value
+
+
+# --- what was surveyed ------------------------------------------------------------------------------------------------
+
+SURVEYED: Final = {
+    "Stop (in)": "stop",
+    "Thickness (in)": "thick",
+    "Stile (in)": "stile",
+    "B/S": "backset",
+    "Cyl AFF": "y",
+    "Case height": "case_height",
+    "Case depth": "case_depth",
+    "Case thickness": "case_width",
+    "Top of case above cylinder": "case_above",
+    "Trim outside": "trim_key",
+    "Trim inside": "trim_inside",
+    "Cross bore": "cross_bore",
+    "Edge bore": "edge_bore",
+}
+"""Columns of lengths in the surveyor's own sheet, and the verifier's name of each."""
+
+
+def surveyed() -> dict[str, Cells]:
+    """Return the cells of the survey's first row of each opening, by heading."""
+    rows = [row for row in _sheets("survey.xlsx")["Door survey"] if sum(cell is not None for cell in row) > 1]
+    found: dict[str, Cells] = {}
+    for row in rows[1:]:
+        cells = {str(heading): cell for heading, cell in zip(rows[0], row, strict=True) if cell is not None}
+        found.setdefault(str(cells["Mark"]), cells)
+    return found
+
+
+def length_mm(cell: Any) -> float:
+    """Read a length as a surveyor types it, in inches where nothing else is written.
+
+    >>> [round(length_mm(cell), 3) for cell in ("2 1/8", '1¾"', "3'-4\"", "4,5 cm", "45mm", 0)]
+    [53.975, 44.45, 1016.0, 45.0, 45.0, 0.0]
+    """
+    text = str(cell).replace(",", ".").replace("in.", "").replace("in", "").strip()
+    for unit, mm in (("mm", 1.0), ("cm", 10.0)):
+        if text.endswith(unit):
+            return float(text.removesuffix(unit)) * mm
+    feet, _, inches = text.rpartition("'")
+    spelt = "".join(f" {Fraction(numeric(c))}" if not c.isascii() else c for c in inches.strip('" -'))
+    return float(sum(Fraction(each) for each in spelt.replace("-", " ").split()) + 12 * Fraction(feet or 0)) * 25.4
+
+
+# --- what is laid -----------------------------------------------------------------------------------------------------
+
+
+def _rows(title: str) -> list[Cells]:
+    headings, *rows = _sheets("power.xlsx")[title]
+    return [dict(zip(map(str, headings), row, strict=True)) for row in rows]
+
+
+def run_m(mark: str, supply: Cells, facts: Cells) -> float:
+    """Length of the wire from a supply: as measured, else up to the cable way, square across the plan, floors, down."""
+    for route in _rows("Routes"):
+        if (route["Mark"], route["Supply"]) == (mark, supply["Name"]):
+            return float(route["Length, one way [m]"])
+    place = next(row for row in _rows("Places") if row["Mark"] == mark)
+    axes = ("Along the plan [m]", "Across the plan [m]")
+    floors = {(row["Building"], row["Level"]): row["Height of the floor [m]"] for row in _rows("Levels")}
+    across = sum(abs(place[axis] - supply[axis]) for axis in axes)
+    rises = place["Up to the cable way [m]"] + supply["Up to the cable way [m]"]
+    up = floors[facts["building"], facts["level"]] - floors[supply["Building"], supply["Level"]]
+    return float(across + rises + abs(up))
+
+
+def circuits(answers: dict[str, Any], wires: list[Cells], parts: dict[str, Cells]) -> dict[str, Laid]:
+    """Return what laid circuits bring to each opening that hangs on one."""
+    on = {mark: answer["circuit"] for mark, answer in answers.items() if answer["circuit"] is not None}
+    supplies = {row["Name"]: row for row in _rows("Supplies")}
+    wire_of = {(each["supply"], each["name"]): each["wire"] for each in wires}
+    drawn: dict[str, float] = {}
+    for mark, circuit in on.items():
+        units = [each["part"] for each in answers[mark]["lock_points"][0]["parts"] if each["role"] == "unit"]
+        drawn[circuit["supply"]] = drawn.get(circuit["supply"], 0.0) + sum(parts[unit]["supply_a"] for unit in units)
+    found = {}
+    for mark, circuit in on.items():
+        supply = supplies[circuit["supply"]]
+        battery = supply["Standby battery"]
+        found[mark] = Laid(
+            parts[supply["Power supply"]],
+            parts[wire_of[circuit["supply"], circuit["circuit"]]],
+            run_m(mark, supply, answers[mark]["facts"]),
+            parts[battery]["end"] if battery is not None else None,
+            drawn[circuit["supply"]],
+        )
+    return found
+
+
+# --- all of it --------------------------------------------------------------------------------------------------------
+
+
+@dataclass(frozen=True)
+class Sample:
+    """The finished sample: what is there, what can be bought, and what the program shows of each opening."""
+
+    parts: dict[str, Cells]
+    openings: dict[str, Opening]
+    answers: dict[str, Any]
+    laid: dict[str, Laid]
+
+
+def read(project: Path, folder: Path) -> Sample:
+    """Ask the command line for everything in a finished project, by a copy in a folder of one's own."""
+    copy = shutil.copy(project, folder)
+    line = Line(folder)
+    try:
+        shown = json.loads(line.run("opening", "show", str(copy), "--json"))["result"]["openings"]
+        wires = json.loads(line.run("power", "list", str(copy), "circuits", "--format", "json"))
+    finally:
+        line.end()
+    answers = {answer["mark"]: answer for answer in shown}
+    parts = catalogue()
+    openings = {mark: opening(answer) for mark, answer in answers.items()}
+    return Sample(parts, openings, answers, circuits(answers, wires, parts))

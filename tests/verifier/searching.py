@@ -459,7 +459,7 @@ def _ways(bare: Standing, unit: Cells) -> Iterator[_Way]:
             yield _square(x, hole_y, 6.35, size, t / 2, "hollow", ((x, y, t / 2), (x, hole_y, t / 2)))
     elif material in SOLID and kind == "rim-cylinder" and bare.opening.facts.get("rating") == "Not rated":
         yield from _channels(bare, unit)
-    elif material in SOLID and kind == "euro-cylinder" and bare.opening.facts.get("rating") == "Not rated":
+    elif material in SOLID and kind != "bored-lever-lock" and bare.opening.facts.get("rating") == "Not rated":
         yield from _into_pocket(bare, unit)
     elif material in SOLID and kind == "bored-lever-lock":
         # One bore into the round bore, at 45 degrees as deep as it stands off; the jig leans it toward the edge.
@@ -517,7 +517,7 @@ def _channels(bare: Standing, unit: Cells) -> Iterator[_Way]:
 
 
 def _into_pocket(bare: Standing, unit: Cells) -> Iterator[_Way]:
-    """Yield the same two bores into the pocket of a lock's case, at its top: so far up that the slanted one meets it."""
+    """Yield the same two bores into the pocket of a lock's case: so far above it that the slanted one comes into it."""
     (x, y), lock_case = bare.at, bare.lock_case()
     if lock_case is None:
         return

@@ -137,7 +137,7 @@ def supplied() -> Answer:
 
 
 def laid() -> Answer:
-    """Return the same on a laid circuit, with another opening as hungry: 20 m of wire, a battery that ends at 10.5 V."""
+    """Return the same on a laid circuit, beside another one like it: 20 m of wire, a battery that ends at 10.5 V."""
     answer = supplied()
     answer.laid = Laid(answer.part("supply"), answer.part("wire"), 20.0, 10.5, 0.7)
     answer.take("supply")

@@ -263,7 +263,7 @@ def surveyed() -> dict[str, Cells]:
 def length_mm(cell: Any) -> float:
     """Read a length as a surveyor types it, in inches where nothing else is written.
 
-    >>> [round(length_mm(cell), 3) for cell in ("2 1/8", '1¾"', "3'-4\"", "4,5 cm", "45mm", 0)]
+    >>> [round(length_mm(cell), 3) for cell in ("2 1/8", '1¾"', "3'-4", "4,5 cm", "45mm", 0)]
     [53.975, 44.45, 1016.0, 45.0, 45.0, 0.0]
     """
     text = str(cell).replace(",", ".").replace("in.", "").replace("in", "").strip()

@@ -81,7 +81,7 @@ BIT_MM: Final = 12 * INCH
 DRILL_MM: Final = 28.0
 """From the axis of the slimmest drill to its side; from memory, unverified."""
 FIXING_WALL_MM: Final = 3.175
-"""Between a hole and what holds an item in the leaf; from memory, unverified."""
+"""Between a hole and a spindle, or what holds an item in the leaf; from memory, unverified."""
 ROD_HOLE_MM: Final = 4.7625
 """What the channel of an exit device's rod of 3/8 in is wider on each side: 3/4 in; from memory, unverified."""
 ROD_GUIDE_MM: Final = 12.7
@@ -313,7 +313,7 @@ def _on_face(bare: Standing, number: str, unit: Cells) -> Witness | None:
     if powered is None or not screws:
         return None
     power, more = powered
-    held = [body for kind, body in bare.bodies() if kind.startswith("Fixing")]
+    held = [body for kind, body in bare.bodies() if kind not in ("Lite or vision panel", "Louvre")]
     for way in _ways(bare, unit):
         if _through_fixing(way, held) or not _drillable(way, bare.parts):
             continue
@@ -335,7 +335,7 @@ def _mates(bare: Standing, unit: Cells) -> bool:
 
 
 def _through_fixing(way: _Way, held: list[Body]) -> bool:
-    """Tell whether a way comes nearer to what holds an item than the trade drills."""
+    """Tell whether a way comes nearer to a spindle, or to what holds an item, than the trade drills."""
     cut = [part for bore in way.bores for part in (bore.body, *judging_units.slot_of(bore))]
     return any(meet(each, body, FIXING_WALL_MM + _around(body)) for each in cut for body in held)
 

@@ -10,7 +10,7 @@ from typing import Any
 
 from tests.verifier import fixed_openings
 from tests.verifier.cells import Cells, Opening
-from tests.verifier.standing import Laid
+from tests.verifier.standing import CircuitFeed
 
 
 @dataclass
@@ -20,7 +20,7 @@ class Answer:
     opening: Opening
     point: dict[str, Any]
     parts: dict[str, Cells] = field(default_factory=fixed_openings.plain)
-    laid: Laid | None = None
+    laid: CircuitFeed | None = None
 
     def shown(self) -> dict[str, Any]:
         """Return it as the program shows an opening."""
@@ -139,7 +139,7 @@ def supplied() -> Answer:
 def laid() -> Answer:
     """Return the same on a laid circuit, beside another one like it: 20 m of wire, a battery that ends at 10.5 V."""
     answer = supplied()
-    answer.laid = Laid(answer.part("supply"), answer.part("wire"), 20.0, 10.5, 0.7)
+    answer.laid = CircuitFeed(answer.part("supply"), answer.part("wire"), 20.0, 10.5, 0.7)
     answer.take("supply")
     # How far a supply of its own would be says nothing of the circuit.
     answer.opening.facts["distance"] = 500.0

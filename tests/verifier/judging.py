@@ -10,7 +10,7 @@ from typing import Any
 
 from tests.verifier import judging_hands, judging_locks, judging_power, judging_tools, judging_units
 from tests.verifier.cells import Cells, Opening
-from tests.verifier.standing import Laid, Standing, stand
+from tests.verifier.standing import CircuitFeed, Standing, stand
 from tests.verifier.violation import Found
 
 
@@ -49,7 +49,7 @@ def by_rounding(answer: dict[str, Any]) -> bool:
 
 
 def judge(
-    opening: Opening, parts: dict[str, Cells], answer: dict[str, Any], laid: Laid | None = None
+    opening: Opening, parts: dict[str, Cells], answer: dict[str, Any], laid: CircuitFeed | None = None
 ) -> list[Violation]:
     """Return what is wrong with a fitted opening, one violation a family; what a laid circuit brings is told."""
     seen: dict[str, Violation] = {}

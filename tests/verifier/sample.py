@@ -18,7 +18,7 @@ from openpyxl import load_workbook
 
 from tests.verifier.cells import SHEETS, Cells, Opening
 from tests.verifier.driving import ROOT, Line
-from tests.verifier.standing import Laid
+from tests.verifier.standing import CircuitFeed
 
 FOLDER: Final = ROOT / "sample_projects"
 
@@ -297,7 +297,7 @@ def run_m(mark: str, supply: Cells, facts: Cells) -> float:
     return float(across + rises + abs(up))
 
 
-def circuits(answers: dict[str, Any], wires: list[Cells], parts: dict[str, Cells]) -> dict[str, Laid]:
+def circuits(answers: dict[str, Any], wires: list[Cells], parts: dict[str, Cells]) -> dict[str, CircuitFeed]:
     """Return what laid circuits bring to each opening that hangs on one."""
     on = {mark: answer["circuit"] for mark, answer in answers.items() if answer["circuit"] is not None}
     supplies = {row["Name"]: row for row in _rows("Supplies")}
@@ -310,7 +310,7 @@ def circuits(answers: dict[str, Any], wires: list[Cells], parts: dict[str, Cells
     for mark, circuit in on.items():
         supply = supplies[circuit["supply"]]
         battery = supply["Standby battery"]
-        found[mark] = Laid(
+        found[mark] = CircuitFeed(
             parts[supply["Power supply"]],
             parts[wire_of[circuit["supply"], circuit["circuit"]]],
             run_m(mark, supply, answers[mark]["facts"]),
@@ -330,7 +330,7 @@ class Sample:
     parts: dict[str, Cells]
     openings: dict[str, Opening]
     answers: dict[str, Any]
-    laid: dict[str, Laid]
+    laid: dict[str, CircuitFeed]
 
 
 def read(project: Path, folder: Path) -> Sample:

@@ -45,7 +45,7 @@ class Bore:
 
 
 @dataclass(frozen=True)
-class Laid:
+class CircuitFeed:
     """What a laid circuit brings to an opening, which then has no supply of its own."""
 
     source: Cells
@@ -71,7 +71,7 @@ class Standing:
     stack: Cells
     power: str
     templates: list[str] = field(default_factory=list)
-    laid: Laid | None = None
+    laid: CircuitFeed | None = None
 
     # --- the leaf ---------------------------------------------------------------------------------------------------
 
@@ -315,7 +315,9 @@ def screw_spots(unit: Cells) -> list[tuple[float, float]]:
     return [(x, y) for x in (CORNER_MM, unit["width"] - CORNER_MM) for y in (CORNER_MM, unit["height"] - CORNER_MM)]
 
 
-def stand(opening: Opening, parts: dict[str, Cells], point: dict[str, Any], laid: Laid | None = None) -> Standing:
+def stand(
+    opening: Opening, parts: dict[str, Cells], point: dict[str, Any], laid: CircuitFeed | None = None
+) -> Standing:
     """Put one lock point of an answer together."""
     roles: dict[str, list[tuple[str, Cells, float]]] = {}
     for each in point["parts"]:

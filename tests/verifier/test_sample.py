@@ -55,7 +55,7 @@ def form_of(opening: Opening) -> str:
     return "wall reader" if form == "reader" else form
 
 
-def fitted(read: Sample) -> list[str]:
+def that_fit(read: Sample) -> list[str]:
     return [mark for mark, answer in read.answers.items() if passed(answer)]
 
 
@@ -88,7 +88,7 @@ def test_the_lengths_that_are_judged_are_those_that_were_surveyed(read):
 def test_no_fitted_opening_has_a_violation(read):
     judged = Counter[str]()
     powers = Counter[str]()
-    for mark in fitted(read):
+    for mark in that_fit(read):
         assert found_in(read, mark) == []
         judged[form_of(read.openings[mark])] += 1
         point = read.answers[mark]["lock_points"][0]
@@ -114,7 +114,7 @@ def test_for_no_refused_opening_is_there_a_way(read):
 
 def test_there_is_a_way_for_each_fitted_opening(read):
     """A search that is blind for a form would say of each refusal that it is right."""
-    assert [mark for mark in fitted(read) if search(read.openings[mark], read.parts) is None] == []
+    assert [mark for mark in that_fit(read) if search(read.openings[mark], read.parts) is None] == []
 
 
 # --- a changed answer -------------------------------------------------------------------------------------------------

@@ -45,4 +45,4 @@ def test_a_refusal_names_a_role_as_people_say_it():
     given = door(opening(power_wish="supply", supply_distance_m=12.0), items=[transfer])
     said = judged(given, fit(power="supply", without=("power-transfer",)), "power", "", "power-transfer")
     (refusal,) = [each for each in said.refusals if each.rule == "power-crosses-hinge"]
-    assert refusal.reason.startswith("power transfer: It has 1 conductor; 2 are needed")
+    assert refusal.reason.startswith("power transfer: It has one conductor; 2 are needed")

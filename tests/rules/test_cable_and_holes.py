@@ -127,6 +127,13 @@ ROWS = [
         severity="note",
     ),
     boundary("bend-radius", given(), fit(cable=along((0, 0, 0), (50, 0, 0), (50, 20, 0), (90, 20, 0)))),
+    speaks(
+        "bend-radius",
+        given(),
+        fit(cable=along((0, 0, 0), (50, 0, 0), (50, 9, 0))),
+        tight_bends=1,
+        words=("One of the lead's bends has no room",),
+    ),
     # The lead's own radius of 12 wants 24 between the corners; of 8 it wants 16.
     speaks(
         "bend-radius",

@@ -15,6 +15,7 @@ from hwsched.language import phrase, to_phrase
 from hwsched.model.errors import ChangeError, DuplicateValueError, ValueRefusedError
 from hwsched.survey import ITEM
 from hwsched.values.piece import Piece
+from hwsched.values.role_words import role_said
 
 if TYPE_CHECKING:
     from hwsched.operations.changes import Changes
@@ -153,7 +154,7 @@ class OpeningActions(Subject):
         text, stated = QInputDialog.getText(
             self.frame.window,
             phrase("Serial number"),
-            phrase("Serial number of {role} {part}:", role=piece.role, part=piece.part),
+            phrase("Serial number of {role} {part}:", role=role_said(piece.role), part=piece.part),
             text=piece.serial,
         )
         if stated:
@@ -165,7 +166,7 @@ class OpeningActions(Subject):
         text, stated = QInputDialog.getText(
             self.frame.window,
             phrase("Lot"),
-            phrase("Lot of {role} {part}:", role=piece.role, part=piece.part),
+            phrase("Lot of {role} {part}:", role=role_said(piece.role), part=piece.part),
             text=piece.lot,
         )
         if stated:

@@ -11,6 +11,7 @@ from hwsched.drawings.power.power_words import (
 )
 from hwsched.language import phrase
 from hwsched.values.power import CircuitResult, SupplyResult
+from hwsched.values.role_words import role_said
 
 
 def supply_line(supply: SupplyResult) -> str:
@@ -66,7 +67,7 @@ def opening_line(circuit: CircuitResult, opening_id: str) -> str:
     words = [
         phrase(
             "{capitalize} {part}, {minimum_v:g} to {maximum_v:g} V",
-            capitalize=device.role.capitalize(),
+            capitalize=role_said(device.role.capitalize()),
             part=device.part,
             minimum_v=device.minimum_v,
             maximum_v=device.maximum_v,

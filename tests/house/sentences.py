@@ -218,8 +218,12 @@ def of_errors() -> Iterator[tuple[str, str]]:
                 yield from ((ERRORS, text) for each in said for text in _texts(each) if _worth(text))
     for path in _under("attributes", "quantities", "exchange", "model/journal/refusals.py"):
         yield from ((ERRORS, text) for text in _told_in(path))
-        yield from ((WORDS, word) for word in _words(ast.parse(path.read_text(encoding="utf-8"))))
-    yield from ((WORDS, word) for word in ("accepted", "empty", "none yet"))
+        tree = ast.parse(path.read_text(encoding="utf-8"))
+        yield from ((WORDS, word) for word in _words(tree))
+        for node in (each for each in tree.body if isinstance(each, ast.AnnAssign)):
+            if getattr(node.target, "id", "").endswith("WORDS"):
+                yield from ((WORDS, word) for word in _named(node))
+    yield from ((WORDS, word) for word in ("accepted", "empty", "none yet", "level", "building"))
 
 
 def of_steps() -> Iterator[tuple[str, str]]:

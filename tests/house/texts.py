@@ -90,7 +90,7 @@ def declared() -> Iterator[str]:
     yield from BARE_UNITS
     for role in get_args(Role):
         words = role.replace("-", " ")
-        yield from (words, words.capitalize())
+        yield from (role, words, words.capitalize())
     yield LABOUR
     yield from (row.text("text") for row in rows("tasks", "labour"))
     for attribute in (*ENTRY, *ON_HAND):

@@ -131,7 +131,7 @@ class OpeningActions(Subject):
                 pane.show_candidates(role, found, style)
 
         pane.wait_for(role)
-        self.jobs.run(phrase("Trying parts as {role}", role=role), work, then)
+        self.jobs.run(phrase("Trying parts as {role}", role=role_said(role)), work, then)
 
     def take_candidate(self, role: str, part: str) -> None:
         """Choose what was touched among the candidates; empty leaves the role to the fit."""

@@ -146,7 +146,7 @@ class DecidingPage(QWidget):
                 )
                 row.setText(1, change.said(change.before, self._style))
                 row.setText(2, phrase("blank") if kind.name == "blank" else change.said(change.after, self._style))
-                row.setText(3, change.source or kept_error(change.given))
+                row.setText(3, change.source or change.given_said())
             self._rest(under, len(cells))
 
     def _rest(self, top: QTreeWidgetItem, count: int) -> None:

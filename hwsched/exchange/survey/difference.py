@@ -73,6 +73,11 @@ class FactChange:
         """Return what people call the fact, and what of the opening it is of."""
         return f"{self.place()} {phrase(self.label)}"
 
+    def given_said(self) -> str:
+        """Return for people which earlier delivery gave the present value."""
+        place, row, number = self.given.rpartition(", row ")
+        return phrase("{place}, row {row}", place=place, row=number) if row else self.given
+
     def said(self, value: Any, style: LengthStyle = "mm") -> str:
         """Return a value of the fact for people; style: how lengths are shown."""
         declared = _DECLARED.get((self.entity, self.attribute))

@@ -167,4 +167,7 @@ def written(window):
     with workspace.project.reading() as connection:
         for query in (select(SUPPLY_TABLE.c.place), select(DELIVERY.c.file)):
             data |= set(connection.execute(query).scalars())
+        origins = connection.execute(select(CHANGE_ENTRY.c.origin).distinct()).scalars().all()
+    # File, sheet and row.
+    data |= {part for origin in origins if origin for part in origin.split(", ")[:2]}
     return longest_first(data)

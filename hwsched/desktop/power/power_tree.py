@@ -18,7 +18,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTreeWidget, QTreeWidgetItem, QTreeWidgetItemIterator
 
 from hwsched.desktop.looks.tokens import wide
-from hwsched.desktop.power.power_words import problems_said
+from hwsched.desktop.power.power_words import problems_said, wire_said
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.telling.natural import natural
 from hwsched.values.power import CircuitResult, NodeResult, PowerResult, Run, SupplyResult
@@ -266,8 +266,8 @@ class PowerTree(QTreeWidget):
 
     def _circuit(self, circuit: CircuitResult) -> QTreeWidgetItem:
         item = _item(phrase("Circuit {name}", name=circuit.circuit.name), "circuit", circuit.circuit.id)
-        item.setText(_RUN, circuit.wire)
-        item.setToolTip(_RUN, circuit.wire)
+        item.setText(_RUN, wire_said(circuit.wire))
+        item.setToolTip(_RUN, wire_said(circuit.wire))
         worst = _worst(circuit.nodes)
         if circuit.collapsed:
             item.setText(_VOLTS, phrase("collapses"))

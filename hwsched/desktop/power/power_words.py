@@ -1,6 +1,8 @@
 """What is worked out for a supply, a circuit or an opening, in one line of words for the screen."""
 
+import re
 from collections.abc import Iterable
+from typing import Final
 
 from hwsched.drawings.power.power_words import (
     collapse_words,
@@ -13,8 +15,16 @@ from hwsched.drawings.power.power_words import (
 )
 from hwsched.kept_sentences import FIT, kept_phrase
 from hwsched.language import phrase
+from hwsched.survey.power import STRANDINGS
 from hwsched.values.power import CircuitResult, Problem, SupplyResult
 from hwsched.values.role_words import role_said
+
+_STRANDED: Final = re.compile(rf"\b(?:{'|'.join(each.value for each in STRANDINGS)})\b")
+
+
+def wire_said(wire: str) -> str:
+    """Say a conductor as the network names it, such as 18 AWG stranded."""
+    return _STRANDED.sub(lambda found: phrase(found[0]), wire)
 
 
 def problem_said(problem: Problem) -> str:

@@ -85,8 +85,13 @@ class DeliveriesWindow(ToolWindow):
         self.pages = QTabWidget()
         self.deciding = DecidingPage((), Decisions())
         self.files = GridModel(Contents(FILES, lambda each: str(each.number)), self)
-        self.list = Grid(self.files, "deliveries", phrase("Deliveries"), lambda number: f"delivery {number}",
-                         empty=phrase("No survey was taken in yet."))  # fmt: skip
+        self.list = Grid(
+            self.files,
+            "deliveries",
+            phrase("Deliveries"),
+            lambda number: phrase("delivery {number}", number=number),
+            empty=phrase("No survey was taken in yet."),
+        )
         self.rows = Lines((phrase("Row by row"),), 0)
         self.rows.setAccessibleName(phrase("What the delivery did"))
         both = QSplitter(Qt.Orientation.Vertical)

@@ -45,7 +45,7 @@ def page_of(rule: AnyRule, limits: Mapping[str, float] | None = None, *, off: bo
             own = "" if value == limit.value else phrase(" (the rule's own: {value:g})", value=limit.value)
             said = phrase(": {text} Source: {source}", text=phrase(limit.text), source=phrase(limit.source))
             lines.append(f"  {limit.name} = {value:g}{own}{said}.")
-            lines.append(phrase("    A project may set {bounds}.", bounds=limit.bounds))
+            lines.append(phrase("    A project may set {bounds}.", bounds=limit.bounds_said()))
     lines += ["", phrase("Cure: {cure}", cure=kept_phrase(rule.cure, rule.id))]
     if rule.defers:
         lines += ["", phrase("It advises; the label, the code in force, the authority and licensed practice decide.")]

@@ -40,7 +40,7 @@ COLUMNS: Final[tuple[Column[WaiverLine], ...]] = (
     Column("person", to_phrase("Person"), lambda line: line.waiver.person, width=14),
     Column("given", to_phrase("Given"), lambda line: line.waiver.given_on, lambda day: day.isoformat(), width=12),
     Column("until", to_phrase("Until"), _until, lambda day: day.isoformat() if day else phrase("no end"), width=12),
-    Column("over", to_phrase("Over"), lambda line: line.over, lambda over: "over" if over else "", width=8),
+    Column("over", to_phrase("Over"), lambda line: line.over, lambda over: phrase("over") if over else "", width=8),
     Column("reason", to_phrase("Reason"), lambda line: line.waiver.reason, width=44),
 )
 

@@ -12,6 +12,7 @@ from hwsched.language import phrase, to_phrase
 from hwsched.values import Catalogue
 from hwsched.values.amounts import amount_words
 from hwsched.values.piece import AT_BENCH, BENCH, Piece
+from hwsched.values.role_words import role_said
 
 _WORK: Final = {"built": to_phrase("Built"), "programmed": to_phrase("Programmed"), "tested": to_phrase("Tested")}
 
@@ -69,7 +70,7 @@ class PiecesPage(LinesPage):
         rows = [
             (
                 piece.point_name,
-                piece.role,
+                role_said(piece.role),
                 piece.part,
                 str(piece.number),
                 amount_words(catalogue.get(piece.part), piece.quantity, style),

@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.choices import PREFERENCES
-from hwsched.desktop.opening.part_box import PartBox, catalogue_of, part_names
+from hwsched.desktop.opening.part_box import PartBox, RoleBox, catalogue_of, part_names
 from hwsched.desktop.project.workspace import Workspace
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.opening.hand_choices import ROLES
@@ -89,8 +89,7 @@ class QuestionForm(QWidget):
         self._show_limit()
         self.rule = _search_box()
         self._fill()
-        self.role = QComboBox()
-        self.role.addItems(list(ROLES))
+        self.role = RoleBox(ROLES)
         self.part = PartBox(part_names(catalogue_of(workspace)))
         for row in (
             (self.file, browse),
@@ -130,7 +129,9 @@ class QuestionForm(QWidget):
     def _fill(self) -> None:
         for box in (self.prefer, self.rule):
             box.clear()
-        self.prefer.addItems([each for each in PREFERENCES if each != self._settings.prefer])
+        for each in PREFERENCES:
+            if each != self._settings.prefer:
+                self.prefer.addItem(phrase(each), each)
         for rule in RULEBOOK:
             off = rule.id in self._settings.rules_off
             self.rule.addItem(
@@ -177,9 +178,10 @@ class QuestionForm(QWidget):
         kind = self.kind.currentIndex()
         if kind == CATALOGUE:
             path = self.file.text().strip()
-            return Asked(kind, path, None, f"catalogue {path}") if path else None
+            return Asked(kind, path, None, phrase("catalogue {path}", path=path)) if path else None
         if kind == PREFER:
-            return Asked(kind, self.prefer.currentText(), None, f"prefer {self.prefer.currentText()}")
+            words = phrase("prefer {what}", what=self.prefer.currentText())
+            return Asked(kind, str(self.prefer.currentData()), None, words)
         if kind == LIMIT:
             return self._limit_asked()
         if kind == SWITCH:
@@ -188,9 +190,9 @@ class QuestionForm(QWidget):
                 return None
             rule = str(self.rule.itemData(at))
             off = rule not in self._settings.rules_off
-            return Asked(kind, rule, off, f"{rule} {'off' if off else 'on'}")
-        part, role = self.part.number(), self.role.currentText()
-        return Asked(kind, role, part, f"{role} {part}") if part else None
+            return Asked(kind, rule, off, phrase("{rule} off", rule=rule) if off else phrase("{rule} on", rule=rule))
+        part, role = self.part.number(), self.role.role()
+        return Asked(kind, role, part, f"{self.role.currentText()} {part}") if part else None
 
     def _limit_asked(self) -> Asked | None:
         name, text = self.limit.currentText().strip(), self.value.text().strip().replace(",", ".")

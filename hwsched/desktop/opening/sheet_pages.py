@@ -12,6 +12,7 @@ from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.values import Catalogue, Finding, Fit, FitPart, Hole
 from hwsched.values.amounts import amount_words
+from hwsched.values.role_words import role_said
 
 
 class PartsPage(LinesPage):
@@ -49,7 +50,7 @@ class PartsPage(LinesPage):
         roles = of_set.roles if of_set is not None else frozenset()
         rows = [
             (
-                phrase(p.role),
+                role_said(p.role),
                 p.part,
                 amount_words(catalogue.get(p.part), p.quantity, style),
                 source_words(p, p.role in roles),

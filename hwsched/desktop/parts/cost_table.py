@@ -8,12 +8,13 @@ from typing import Any
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 
-from hwsched.calc.parts.cost import Cost, Unknown
+from hwsched.calc.parts.cost import LABOUR, Cost, Unknown
 from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.looks.tokens import SPACE, font
+from hwsched.kept_sentences import FIT, kept_phrase
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities.money import rounded
 
@@ -101,10 +102,10 @@ class UnknownTable(Grid):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         columns: tuple[Column[tuple[int, Unknown]], ...] = (
-            Column("about", to_phrase("What"), lambda line: line[1].about, width=32),
+            Column("about", to_phrase("What"), lambda line: line[1].about, _about, width=32),
             Column("quantity", to_phrase("Quantity"), lambda line: line[1].quantity, lambda n: f"{n:f}", width=12,
                    right=True),
-            Column("needs", to_phrase("Needs"), lambda line: line[1].needs, ", ".join, ", ".join, width=60),
+            Column("needs", to_phrase("Needs"), lambda line: line[1].needs, _needs, ", ".join, width=60),
         )  # fmt: skip
         model: GridModel[Any] = GridModel(Contents(columns, lambda line: str(line[0])))
         super().__init__(model, "cost-unknown", phrase("Not counted"), lambda _line: "", parent, opens=True)
@@ -118,6 +119,14 @@ class UnknownTable(Grid):
 
 def _amount(value: Decimal | None) -> str:
     return phrase("unknown") if value is None else f"{rounded(value):,}"
+
+
+def _about(about: str) -> str:
+    return phrase(about) if about == LABOUR else about
+
+
+def _needs(needs: tuple[str, ...]) -> str:
+    return ", ".join(kept_phrase(each, FIT) for each in needs)
 
 
 def _unknown(count: int) -> str:

@@ -26,6 +26,7 @@ from hwsched.model.errors import ValueRefusedError
 from hwsched.operations.parts.fewest_part_numbers import FewestPartNumbers, accept_fewest, fewest_part_numbers
 from hwsched.operations.shown import ShownOtherwiseError
 from hwsched.quantities.money import Money
+from hwsched.values.role_words import role_said
 
 
 class FewestWindow(ToolWindow):
@@ -215,8 +216,8 @@ class FewestWindow(ToolWindow):
             roles = {line.role: line.part for line in lines}
             held: dict[str, str] = {part.role: part.part for part in now.parts} if now is not None else {}
             other = {role: part for role, part in roles.items() if held.get(role) != part}
-            was = ", ".join(f"{role} {held[role]}" for role in other if role in held)
-            will = ", ".join(f"{role} {part}" for role, part in other.items())
+            was = ", ".join(f"{role_said(role)} {held[role]}" for role in other if role in held)
+            will = ", ".join(f"{role_said(role)} {part}" for role, part in other.items())
             item = QTreeWidgetItem([found.marks[point], was, will])
             item.setToolTip(1, was)
             item.setToolTip(2, will)

@@ -294,7 +294,7 @@ class PartsWindow(ToolWindow):
         if asked is not None and asked.new:
             kind = kind_of(asked.kind)
             like = (
-                f"like {asked.like}"
+                phrase("like {part}", part=asked.like)
                 if asked.like
                 else phrase("among {lower}", lower=phrase(kind.label).lower() if kind else asked.kind)
             )

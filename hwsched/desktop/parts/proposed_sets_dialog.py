@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 from hwsched.desktop.looks.tokens import scaled
 from hwsched.language import phrase
 from hwsched.operations.parts.hardware_sets import Proposed
+from hwsched.values.role_words import role_said
 
 
 class ProposedSetsDialog(QDialog):
@@ -48,7 +49,7 @@ class ProposedSetsDialog(QDialog):
         self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         for each in self._proposed:
             lines = ", ".join(
-                f"{line.role} {line.part}" + ("" if line.quantity == 1 else f" × {line.quantity:g}")
+                f"{role_said(line.role)} {line.part}" + ("" if line.quantity == 1 else f" × {line.quantity:g}")
                 for line in each.lines
             )
             marks = ", ".join(each.marks)

@@ -10,6 +10,7 @@ from hwsched.operations.parts.where_used import PartUse
 from hwsched.quantities import LengthStyle
 from hwsched.values import Part
 from hwsched.values.amounts import amount_words, plain_amount, whole
+from hwsched.values.role_words import role_said
 
 _OPENING: Final = int(Qt.ItemDataRole.UserRole)
 
@@ -61,7 +62,7 @@ class UsePage(QWidget):
             item = QTreeWidgetItem(
                 [
                     each.mark,
-                    each.role,
+                    role_said(each.role),
                     amount_words(part, each.quantity, style),
                     how if each.in_fit else phrase("{how}, in no fit that counts", how=how),
                 ]
@@ -70,7 +71,7 @@ class UsePage(QWidget):
             openings.addChild(item)
         sets = self._group(phrase("Hardware sets"), len(use.sets))
         for name, role, quantity in use.sets:
-            sets.addChild(QTreeWidgetItem([name, role, amount_words(part, quantity, style)]))
+            sets.addChild(QTreeWidgetItem([name, role_said(role), amount_words(part, quantity, style)]))
         boxes = self._group(phrase("In the box of"), len(use.boxes))
         for box, quantity in use.boxes:
             boxes.addChild(QTreeWidgetItem([box, "", amount_words(part, quantity, style)]))

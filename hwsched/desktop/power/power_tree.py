@@ -18,6 +18,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTreeWidget, QTreeWidgetItem, QTreeWidgetItemIterator
 
 from hwsched.desktop.looks.tokens import wide
+from hwsched.desktop.power.power_words import problems_said, wire_said
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.telling.natural import natural
 from hwsched.values.power import CircuitResult, NodeResult, PowerResult, Run, SupplyResult
@@ -258,15 +259,15 @@ class PowerTree(QTreeWidget):
                 self._mark(item)
         elif supply.openings:
             item.setText(_ROOM, phrase("share unknown"))
-            item.setToolTip(_ROOM, "\n".join(problem.message for problem in supply.problems))
+            item.setToolTip(_ROOM, problems_said(supply.problems))
         else:
             item.setText(_ROOM, phrase(_USES.get(facts.use or "", to_phrase("unused"))))
         return item
 
     def _circuit(self, circuit: CircuitResult) -> QTreeWidgetItem:
         item = _item(phrase("Circuit {name}", name=circuit.circuit.name), "circuit", circuit.circuit.id)
-        item.setText(_RUN, circuit.wire)
-        item.setToolTip(_RUN, circuit.wire)
+        item.setText(_RUN, wire_said(circuit.wire))
+        item.setToolTip(_RUN, wire_said(circuit.wire))
         worst = _worst(circuit.nodes)
         if circuit.collapsed:
             item.setText(_VOLTS, phrase("collapses"))
@@ -274,7 +275,7 @@ class PowerTree(QTreeWidget):
             self._mark(item)
         elif circuit.problems:
             item.setText(_VOLTS, phrase("not worked out") if worst is None else phrase("in part"))
-            item.setToolTip(_VOLTS, "\n".join(problem.message for problem in circuit.problems))
+            item.setToolTip(_VOLTS, problems_said(circuit.problems))
         if worst is not None and not circuit.collapsed:
             self._volts(item, worst, needs=False)
         if circuit.circuit.alarm == "drops":
@@ -307,7 +308,7 @@ class PowerTree(QTreeWidget):
             self._volts(line, node)
         elif problems:
             line.setText(_VOLTS, phrase("unknown"))
-            line.setToolTip(_VOLTS, "\n".join(problem.message for problem in problems))
+            line.setToolTip(_VOLTS, problems_said(problems))
         elif run.opening_id is not None:
             line.setText(_VOLTS, phrase("unknown"))
         return line

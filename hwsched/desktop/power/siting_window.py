@@ -239,7 +239,9 @@ class SitingWindow(ToolWindow):
             self.list.addTopLevelItem(group)
             for each in openings:
                 now = "" if each.after_v is None else f"{each.after_v:.2f} V"
-                volts = f"{each.before_v:.2f} V → {now}" if each.before_v is not None and now else now or "unknown"
+                volts = now or phrase("unknown")
+                if now and each.before_v is not None:
+                    volts = f"{each.before_v:.2f} V → {now}"
                 line = [each.mark, each.before or phrase("on no circuit"), each.after, f"{each.length_m:.1f} m", volts]
                 item = QTreeWidgetItem(line)
                 for column in (0, 1, 2):

@@ -151,8 +151,9 @@ def _kind(media_type: str) -> str:
     main, _, sub = media_type.partition("/")
     short = sub.upper() if sub.isalnum() and len(sub) <= _SHORT else ""
     if main == "image":
-        return f"{short} picture".strip()
-    return {"text": "text", "video": "video", "audio": "sound"}.get(main, short or "file")
+        return phrase("{kind} picture", kind=short) if short else phrase("picture")
+    known = {"text": to_phrase("text"), "video": to_phrase("video"), "audio": to_phrase("sound")}
+    return phrase(known[main]) if main in known else short or phrase("file")
 
 
 def _size(count: int) -> str:

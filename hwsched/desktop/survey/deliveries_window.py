@@ -13,6 +13,7 @@ from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.survey.deciding_page import DecidingPage
 from hwsched.desktop.widgets.lines import Lines
 from hwsched.exchange.survey.facts import Decisions
+from hwsched.kept_sentences import kept_error
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.model.project import Project
 from hwsched.model.time_zone import second_of
@@ -32,6 +33,20 @@ from hwsched.quantities import LENGTH_STYLES, LengthStyle
 _MOST: Final = 2000
 """Lines shown of a delivery; the rest is counted."""
 
+_COUNTED: Final = {
+    "new": to_phrase("{count} new"),
+    "changed": to_phrase("{count} changed"),
+    "unchanged": to_phrase("{count} unchanged"),
+    "retired": to_phrase("{count} retired"),
+    "restored": to_phrase("{count} restored"),
+}
+"""What became of openings of a delivery, by the word under which it is kept."""
+
+
+def _counted(name: str, count: int) -> str:
+    return phrase(_COUNTED[name], count=count) if name in _COUNTED else f"{count} {name}"
+
+
 FILES: Final[tuple[Column[Delivery], ...]] = (
     Column("number", to_phrase("No."), lambda each: each.number, right=True, width=7),
     Column("file", to_phrase("File"), lambda each: each.file, width=34),
@@ -40,7 +55,7 @@ FILES: Final[tuple[Column[Delivery], ...]] = (
     Column(
         "did",
         to_phrase("What it did"),
-        lambda each: ", ".join(f"{n} {name}" for name, n in each.counts.items() if n),
+        lambda each: ", ".join(_counted(name, n) for name, n in each.counts.items() if n),
         width=40,
     ),
     Column("left", to_phrase("Left to decide"), lambda each: each.open or None, right=True, width=14),
@@ -52,7 +67,7 @@ RESTING: Final[tuple[Column[Any], ...]] = (
     Column("why", to_phrase("Why"), lambda each: each.why, width=50),
 )
 ORIGINS: Final[tuple[Column[tuple[int, Any]], ...]] = (
-    Column("where", to_phrase("Of"), lambda each: each[1].where, width=22),
+    Column("where", to_phrase("Of"), lambda each: kept_error(each[1].where), width=22),
     Column("fact", to_phrase("Fact"), lambda each: each[1].label, phrase, width=28),
     Column("value", to_phrase("Value"), lambda each: each[1].shown, width=22),
     Column("said", to_phrase("From"), lambda each: each[1].said, width=60),
@@ -70,8 +85,13 @@ class DeliveriesWindow(ToolWindow):
         self.pages = QTabWidget()
         self.deciding = DecidingPage((), Decisions())
         self.files = GridModel(Contents(FILES, lambda each: str(each.number)), self)
-        self.list = Grid(self.files, "deliveries", phrase("Deliveries"), lambda number: f"delivery {number}",
-                         empty=phrase("No survey was taken in yet."))  # fmt: skip
+        self.list = Grid(
+            self.files,
+            "deliveries",
+            phrase("Deliveries"),
+            lambda number: phrase("delivery {number}", number=number),
+            empty=phrase("No survey was taken in yet."),
+        )
         self.rows = Lines((phrase("Row by row"),), 0)
         self.rows.setAccessibleName(phrase("What the delivery did"))
         both = QSplitter(Qt.Orientation.Vertical)

@@ -83,8 +83,12 @@ class MissingWindow(ToolWindow):
         waiting = sum(each.fit is None for each in checked)
         words = "" if found else phrase("Nothing is missing.")
         if waiting:
-            so_many = phrase("1 opening is") if waiting == 1 else phrase("{waiting} openings are", waiting=waiting)
-            words = f"{words} {so_many} not worked out yet; what is needed shows after Fit.".strip()
+            so_many = phrase_of_count(
+                "{count} opening is not worked out yet; what is needed shows after Fit.",
+                "{count} openings are not worked out yet; what is needed shows after Fit.",
+                waiting,
+            )
+            words = f"{words} {so_many}".strip()
         self.told.setText(words)
         self.enable()
 

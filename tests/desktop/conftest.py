@@ -13,6 +13,7 @@ from hwsched.desktop.jobs.jobs import Jobs
 from hwsched.desktop.power.power_window import PowerWindow
 from hwsched.desktop.project import watching
 from hwsched.desktop.project.preferences import Preferences
+from hwsched.desktop.widgets.empty import Empty
 from hwsched.desktop.window import Window
 
 
@@ -119,3 +120,8 @@ def choose(window, *marks):
 def checked_of(window, mark):
     """Return an opening as the views see it."""
     return next(each for each in window.frame.state.workspace.checked.values() if each.given.opening.mark == mark)
+
+
+def empty_words(view):
+    """What a list says in the place of its lines; nothing while it has one."""
+    return " ".join(each.text() for each in view.findChildren(Empty) if each.isVisibleTo(view))

@@ -90,7 +90,7 @@ def cost(at_work, qtbot):
 
 def total(table):
     """Hours, parts, labour and total, as the line below the table says them."""
-    said = re.match(r"Total (\S+) · (\S+) hours · parts (\S+) · labour (\S+)", table.total.text())
+    said = re.match(r"Total (\S+) \w+ · (\S+) hours · parts (\S+) · labour (\S+)", table.total.text())
     whole, hours, parts, labour = (each.replace(",", "") for each in said.groups())
     column = table.model.place_of("parts")
     shown = [table.model.index(row, column).data().replace(",", "") for row in range(table.model.rowCount())]

@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.looks.severities import severity_word
 from hwsched.desktop.looks.tokens import fixed_font, scaled
+from hwsched.desktop.widgets.number_columns import to_the_right
 from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.project.history import newest
 from hwsched.operations.project.reading_settings import settings_of
@@ -43,7 +44,7 @@ class RulebookWindow(ToolWindow):
         self.settings: Settings = settings_of(desk.workspace.project)
         self.search = QLineEdit()
         self.search.setAccessibleName(phrase("Words of a rule"))
-        self.search.setPlaceholderText(phrase("Find: word, identifier, publication ..."))
+        self.search.setPlaceholderText(phrase("Find: word, identifier, publication…"))
         self.search.setClearButtonEnabled(True)
         self.search.textChanged.connect(self._narrow)
         self.changed = QCheckBox(phrase("Only changed or off"))
@@ -52,6 +53,7 @@ class RulebookWindow(ToolWindow):
         self.list.setAccessibleName(phrase("Rules"))
         self.list.setHeaderLabels([phrase("Rule"), phrase("Severity"), phrase("In force"), phrase("Findings")])
         self.list.setAlternatingRowColors(True)
+        to_the_right(self.list, (3,))
         self.list.header().setStretchLastSection(False)
         self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.list.header().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)

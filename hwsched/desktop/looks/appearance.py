@@ -86,6 +86,9 @@ QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QAbstractSpinBox:focus, 
 }
 QAbstractItemView, QScrollArea { border: ${thin}px solid $line; }
 QAbstractItemView:focus, QScrollArea:focus { border: ${ring}px solid $focus; }
+QAbstractItemView { outline: ${thin}px solid $focus; }
+QAbstractItemView::item:selected { background: $tint; }
+QAbstractScrollArea::corner { background: transparent; border: none; }
 QScrollArea[frameShape="0"] { border: none; }
 QScrollArea[frameShape="0"]:focus { border: ${ring}px solid $focus; }
 QComboBox QLineEdit, QComboBox QLineEdit:focus, QAbstractSpinBox QLineEdit, QAbstractSpinBox QLineEdit:focus {
@@ -122,8 +125,9 @@ QHeaderView::section {
     background: $window; color: $soft; border: none; border-right: ${thin}px solid $line;
     border-bottom: ${thin}px solid $line; padding: ${hair}px ${small}px; text-align: left;
 }
+GridTable, _Frozen { outline: none; }
 GridTable::item, _Frozen::item { padding: 0 ${hair}px; }
-Lines::item { padding: ${hair}px 0; }
+Lines::item { padding: ${hair}px; }
 QCheckBox::indicator, QRadioButton::indicator, QAbstractItemView::indicator {
     width: ${mark}px; height: ${mark}px; background: $field; border: ${thin}px solid $edge;
     border-radius: ${hair_less}px;

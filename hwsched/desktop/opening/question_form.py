@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 from hwsched.choices import PREFERENCES
 from hwsched.desktop.opening.part_box import PartBox, catalogue_of, part_names
 from hwsched.desktop.project.workspace import Workspace
+from hwsched.desktop.widgets.empty import Empty
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.opening.hand_choices import ROLES
 from hwsched.operations.opening.what_if import Question
@@ -107,6 +108,7 @@ class QuestionForm(QWidget):
         self.list = QListWidget()
         self.list.setAccessibleName(phrase("What is asked"))
         self.list.setMaximumHeight(76)
+        Empty(self.list, phrase("Ask this too puts what is chosen above into the question."))
         self.out = QPushButton(phrase("Take out"))
         self.out.setAutoDefault(False)
         self.out.clicked.connect(self.take_out)
@@ -121,6 +123,7 @@ class QuestionForm(QWidget):
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addLayout(top)
         layout.addLayout(below)
+        self._show()
 
     def follow(self) -> None:
         """Offer what differs from the settings as they now stand."""
@@ -207,6 +210,7 @@ class QuestionForm(QWidget):
     def _show(self) -> None:
         self.list.clear()
         self.list.addItems([each.words for each in self.asked])
+        self.out.setEnabled(bool(self.asked))
         self.changed.emit()
 
     def _show_limit(self) -> None:

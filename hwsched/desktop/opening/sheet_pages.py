@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from PySide6.QtCore import Signal
 
+from hwsched.desktop.looks.severities import COLOURS as SEVERITY_COLOURS
 from hwsched.desktop.looks.severities import severity_word
 from hwsched.desktop.parts.set_book import OpeningSet
 from hwsched.desktop.widgets.lines import Lines, LinesPage
@@ -31,6 +32,7 @@ class PartsPage(LinesPage):
             )
         )
         self.table.setToolTip(phrase("Double-click a part to choose another by hand"))
+        self.table.empty.say(phrase("No parts yet: Fit works them out."))
         self.table.cellDoubleClicked.connect(lambda row, _column: self._ask_part(row))
         self.act_choose = self.offer(phrase("Choose…"), phrase("Choose another part by hand, or leave it to the fit"))
         self.act_choose.triggered.connect(lambda: self._ask_part(self.table.chosen_row()))
@@ -108,6 +110,7 @@ class HolesPage(LinesPage):
                 {0: 180},
             )
         )
+        self.table.empty.say(phrase("No hole is made."))
         self.act_why = self.offer(phrase("Why this hole?"), phrase("Facts, rules and numbers behind the holes"))
         self.act_why.triggered.connect(self._ask)
         self._holes: tuple[Hole, ...] = ()
@@ -159,6 +162,7 @@ class FindingsPage(LinesPage):
         titles = (phrase("Severity"), phrase("Finding"), phrase("Cure"), phrase("Basis"))
         # What is found and what helps have most of the room.
         super().__init__(Lines(titles, 1, {0: 72, 3: 96}))
+        self.table.empty.say(phrase("No rule says anything here."))
         self.act_waive = self.offer(phrase("Waive…"), phrase("Write down who accepts this finding, and why"))
         self.act_waive.triggered.connect(lambda: self.wants_waiver.emit(self.chosen()))
         self.act_back = self.offer(phrase("Take waiver back"), phrase("The finding counts again"))
@@ -186,7 +190,7 @@ class FindingsPage(LinesPage):
             for f in findings
         ]
         self.table.clearSelection()
-        self.table.show_rows(rows, aside=waived)
+        self.table.show_rows(rows, aside=waived, inks=[SEVERITY_COLOURS[f.severity] for f in findings])
         for place, finding in enumerate(findings):
             if before is not None and (finding.rule, finding.about) == (before.rule, before.about):
                 self.table.selectRow(place)
@@ -226,6 +230,7 @@ class RefusedPage(LinesPage):
 
     def __init__(self) -> None:
         super().__init__(Lines((phrase("Part"), phrase("Rule"), phrase("Why not")), 2))
+        self.table.empty.say(phrase("Nothing is missing, and no part was refused."))
         self.act_rule = self.offer(phrase("Show rule"), phrase("The rule's page in the rulebook"))
         self.act_rule.triggered.connect(lambda: self.wants_rule.emit(self._rule()))
         self._needs = 0

@@ -9,6 +9,7 @@ from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.looks.tokens import scaled
 from hwsched.desktop.survey.register import status_word
+from hwsched.desktop.widgets.empty import Empty
 from hwsched.language import phrase
 from hwsched.operations.opening.fit_differences import in_words
 from hwsched.operations.opening.since_upgrade import (
@@ -35,6 +36,7 @@ class UpgradeWindow(ToolWindow):
         self.tree.setAccessibleName(phrase("What differs"))
         self.tree.setHeaderLabels([phrase("Opening, and what differs"), phrase("Before"), phrase("After")])
         self.tree.setAlternatingRowColors(True)
+        Empty(self.tree, phrase("What this version works out otherwise than an earlier one did stands here."))
         self.tree.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         for column, width in enumerate((360, 380)):
             self.tree.setColumnWidth(column, scaled(width))

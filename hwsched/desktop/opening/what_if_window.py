@@ -33,6 +33,9 @@ class WhatIfWindow(ToolWindow):
         self.said.setWordWrap(True)
         self.differences = Differences()
         self.differences.setAccessibleName(phrase("What would change"))
+        self.differences.empty.say(
+            phrase("Choose what would be otherwise, press Ask this too, then Work out: what changes stands here.")
+        )
         self.differences.itemActivated.connect(self._show_opening)
         self.work = self.button(phrase("Work out"), self.compare, phrase("Nothing is changed by it"))
         self.last = self.button(

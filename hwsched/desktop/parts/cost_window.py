@@ -140,7 +140,12 @@ class CostWindow(ToolWindow):
         else:
             found, whole = reckoned
             for way, _ in _WAYS:
-                self.tables[way].show_costs(found[way], whole[way], labour=view.terms.labour_per_hour is not None)
+                self.tables[way].show_costs(
+                    found[way],
+                    whole[way],
+                    labour=view.terms.labour_per_hour is not None,
+                    currency=terms_of(view.terms, view.catalogue).currency or "",
+                )
             self._show_unknown(whole["building"])
             self._keep(view, found["opening"])
         self.enable()
@@ -197,17 +202,16 @@ class CostWindow(ToolWindow):
             return
         left = sum(each.fit is None or each.fit.status != "fits" for each in view.openings)
         currency = terms_of(view.terms, view.catalogue).currency or phrase("currency unknown")
-        labour = phrase("unknown") if view.terms.labour_per_hour is None else f"{rounded(whole.labour):,}"
         words = [
             phrase("Total of what is known: {rounded:,} {currency}", rounded=rounded(whole.total), currency=currency),
-            phrase("parts {rounded:,}", rounded=rounded(whole.parts)),
-            phrase("labour {labour} for {rounded:,} h", labour=labour, rounded=rounded(whole.hours, 1)),
         ]
+        if view.terms.labour_per_hour is None and whole.hours:
+            words.append(phrase("labour unknown: Terms says what an hour costs"))
         if whole.at_list:
             words.append(
                 phrase_of_count(
-                    "{count} part stands at list price, without a discount",
-                    "{count} parts stand at list price, without a discount",
+                    "{count} part at list price",
+                    "{count} parts at list price",
                     len(whole.at_list),
                 )
             )

@@ -21,6 +21,7 @@ from hwsched.desktop.frame.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.looks.tokens import scaled, wide
 from hwsched.desktop.opening.scope_box import ScopeBox
+from hwsched.desktop.widgets.empty import Empty
 from hwsched.language import phrase, phrase_of_count
 from hwsched.model.errors import ValueRefusedError
 from hwsched.operations.parts.fewest_part_numbers import FewestPartNumbers, accept_fewest, fewest_part_numbers
@@ -77,6 +78,7 @@ class FewestWindow(ToolWindow):
         self.list.setAccessibleName(phrase("Parts before and after"))
         self.list.setHeaderLabels([phrase("What"), phrase("Before"), phrase("After")])
         self.list.setAlternatingRowColors(True)
+        Empty(self.list, phrase("Look works out with how few different parts the openings are served."))
         self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         for column, width in enumerate((260, 250)):
             self.list.setColumnWidth(column, scaled(width))

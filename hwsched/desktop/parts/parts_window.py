@@ -49,6 +49,10 @@ class PartsWindow(ToolWindow):
         self.grid = PartGrid()
         self.heading = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
         self.facts, self.use, self.differences = PartFacts(), UsePage(), Differences()
+        self.differences.setAccessibleName(phrase("What an edit of the part would change"))
+        self.differences.empty.say(
+            phrase("Edit a part, and press What changes?: openings that would differ stand here.")
+        )
         self.files = PartFiles(self)
         self.said = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
         self.pages = QTabWidget()

@@ -135,8 +135,9 @@ class SetsWindow(ToolWindow):
         self.take.setEnabled(idle and other and held is not None and self._seen == (held.id, lines))
         self.give.setText(phrase("Give the set to {openings} selected", openings=_openings(selected)))
         self.give.setEnabled(idle and held is not None and selected > 0)
+        given = {each for a_set in self.list.model.contents.rows for each in a_set.openings}
         self.free.setText(phrase("Free {openings} selected", openings=_openings(selected)))
-        self.free.setEnabled(idle and selected > 0)
+        self.free.setEnabled(idle and any(each in given for each in self.desk.chosen()))
 
     def ask_new(self) -> None:
         """Ask for a new set."""
@@ -302,9 +303,7 @@ class SetsWindow(ToolWindow):
             self.pages.setCurrentWidget(self.members)
         self.members.show_members(held)
         if held is None:
-            self.heading.setText(
-                phrase("No set is chosen. Make one of what the selected openings have alike, or propose.")
-            )
+            self.heading.clear()
         else:
             self.heading.setText(f"{held.name}: {held.notes}" if held.notes else held.name)
         self.pages.setTabText(

@@ -1,5 +1,7 @@
 """What is worked out for a supply, a circuit or an opening, in one line of words for the screen."""
 
+from typing import Final
+
 from hwsched.drawings.power.power_words import (
     collapse_words,
     is_low,
@@ -9,8 +11,17 @@ from hwsched.drawings.power.power_words import (
     share_words,
     state_words,
 )
-from hwsched.language import phrase
+from hwsched.language import phrase, to_phrase
+from hwsched.quantities import LENGTH_STYLES, LengthStyle
 from hwsched.values.power import CircuitResult, SupplyResult
+
+NO_PLACE: Final = to_phrase("No building has a place for a supply yet: Add supply… in Power names one.")
+"""Said where nothing can be planned."""
+
+
+def style_of(held: str) -> LengthStyle:
+    """Return how a project shows lengths, by the word that it keeps."""
+    return next((style for style in LENGTH_STYLES if style == held), "fraction")
 
 
 def supply_line(supply: SupplyResult) -> str:

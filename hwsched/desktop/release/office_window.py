@@ -25,6 +25,12 @@ class OfficeWindow(ToolWindow):
         self.text = QPlainTextEdit()
         self.text.setAccessibleName(phrase("How the office's documents look"))
         self.text.setReadOnly(True)
+        self.text.setPlaceholderText(
+            phrase(
+                "Documents look as by default. Write out… gives a file in which letterhead, paper and numbering can be "
+                "declared; Take in… reads it."
+            )
+        )
         self.text.setFont(QFontDatabase.systemFont(QFontDatabase.SystemFont.FixedFont))
         self.body.addWidget(self.text)
         self.take = self.button(phrase("Take in…"), self.ask_file, phrase("A file; its pictures lie beside it"))
@@ -43,7 +49,6 @@ class OfficeWindow(ToolWindow):
         """Show what is declared."""
         held = office_text(self.desk.workspace.project)
         self.text.setPlainText(held)
-        self.told.setText("" if held else phrase("Nothing is declared: Write out… gives a file to begin with."))
         self.enable()
 
     def enable(self) -> None:

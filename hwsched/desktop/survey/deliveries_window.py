@@ -71,9 +71,10 @@ class DeliveriesWindow(ToolWindow):
         self.deciding = DecidingPage((), Decisions())
         self.files = GridModel(Contents(FILES, lambda each: str(each.number)), self)
         self.list = Grid(self.files, "deliveries", phrase("Deliveries"), lambda number: f"delivery {number}",
-                         empty=phrase("No survey was taken in yet."))  # fmt: skip
+                         empty=phrase("No survey was taken in yet: Take in survey begins with a file."))  # fmt: skip
         self.rows = Lines((phrase("Row by row"),), 0)
         self.rows.setAccessibleName(phrase("What the delivery did"))
+        self.rows.empty.say(phrase("Choose a delivery: what it did stands here, row by row."))
         both = QSplitter(Qt.Orientation.Vertical)
         both.addWidget(self.list)
         both.addWidget(self.rows)
@@ -134,7 +135,7 @@ class DeliveriesWindow(ToolWindow):
             )
             for n, count in counted.items()
         ]
-        self.told.setText("; ".join(said) or phrase("Nothing is left to be decided."))
+        self.told.setText("; ".join(said))
         self._show_origins()
         self.enable()
 

@@ -13,6 +13,7 @@ from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.jobs.ran import of_files
+from hwsched.desktop.widgets.empty import NO_OPENINGS
 from hwsched.kept_sentences import GATE, kept_phrase
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.rules.missing import MissingFact, missing_facts
@@ -57,7 +58,7 @@ class MissingWindow(ToolWindow):
         note.setWordWrap(True)
         self.model = GridModel(Contents(COLUMNS, lambda fact: fact.fact), self)
         self.grid = Grid(self.model, "missing", phrase("Missing facts"), self._label, opens=True,
-                         empty=phrase("No fact is missing."))  # fmt: skip
+                         empty=phrase(NO_OPENINGS))  # fmt: skip
         self.grid.opened.connect(self.select)
         self.grid.said.connect(self.told.setText)
         self.paper = QComboBox()
@@ -79,12 +80,13 @@ class MissingWindow(ToolWindow):
         """Rank what is missing now."""
         checked = self.desk.workspace.checked.values()
         found = missing_facts((each.given.opening.mark, each.fit, each.findings) for each in checked)
+        self.grid.table.empty = phrase("No fact is missing." if checked else NO_OPENINGS)
         self.model.load(found)
         waiting = sum(each.fit is None for each in checked)
-        words = "" if found else phrase("Nothing is missing.")
+        words = ""
         if waiting:
             so_many = phrase("1 opening is") if waiting == 1 else phrase("{waiting} openings are", waiting=waiting)
-            words = f"{words} {so_many} not worked out yet; what is needed shows after Fit.".strip()
+            words = phrase("{so_many} not worked out yet; what is needed shows after Fit.", so_many=so_many)
         self.told.setText(words)
         self.enable()
 

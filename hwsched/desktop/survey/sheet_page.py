@@ -316,7 +316,7 @@ class SheetPage(QWidget):
         for label, value in meanings(attribute) if attribute.kind == "flag" else near_words(attribute, problem.read):
             self._button(line, problem.read, label, partial(say, value))
         self._button(line, problem.read, phrase(_UNKNOWN), lambda: say(_UNKNOWN))
-        box = choice_box([(phrase("means ..."), None), *dash_meanings(column.target)], None)
+        box = choice_box([(phrase("means…"), None), *dash_meanings(column.target)], None)
         box.activated.connect(lambda: say(box.currentData()) if box.currentData() else None)
         self.meanings[problem.read] = box
         line.addWidget(box)

@@ -1,0 +1,100 @@
+"""What is chosen keeps its colours: a state and a severity are told there as anywhere else."""
+
+import pytest
+from PySide6.QtCore import QRect, Qt
+from PySide6.QtGui import QColor, QImage
+
+from hwsched.desktop.looks.appearance import Look
+from hwsched.desktop.looks.severities import COLOURS, severity_word
+from hwsched.desktop.looks.tokens import colour
+from hwsched.desktop.widgets.lines import Lines
+from tests.desktop.conftest import choose
+
+
+@pytest.fixture
+def looked(at_work, qapp):
+    """The window with the look put on."""
+    style, letters, colours = qapp.style().name(), qapp.font(), qapp.palette()
+    look = Look(qapp, at_work.frame.preferences)
+    at_work.resize(1366, 768)
+    yield at_work
+    look.setParent(None)
+    qapp.setStyleSheet("")
+    qapp.setStyle(style)
+    qapp.setFont(letters)
+    qapp.setPalette(colours)
+
+
+def holds(image: QImage, wanted: QColor) -> bool:
+    """Whether a colour is in a picture, as it is said and not mixed with another one."""
+    return any(
+        image.pixelColor(x, y).rgb() == wanted.rgb() for x in range(image.width()) for y in range(image.height())
+    )
+
+
+def cell_of(view, index):
+    return view.viewport().grab(view.visualRect(index)).toImage()
+
+
+def test_the_state_of_a_chosen_opening_has_its_colour_and_shape(looked, qtbot):
+    grid = looked.openings.grid
+    looked.frame.go("openings")
+    place = grid.model.place_of("result.state")
+    mark = next(each.given.opening.mark for each in looked.frame.state.workspace.checked.values() if not each.kept_back
+                and each.fit is not None and each.fit.status == "fits")  # fmt: skip
+    choose(looked, mark)
+    qtbot.wait(0)
+    index = grid.table.selectionModel().selectedRows()[0].siblingAtColumn(place)
+    assert grid.table.selectionModel().isSelected(index)
+    grid.table.scrollTo(index)
+    shown = cell_of(grid.table, index)
+    assert holds(shown, colour("tint")), "nothing is chosen there"
+    assert holds(shown, colour("fits"))
+
+
+@pytest.mark.parametrize("severity", ["error", "warning"])
+def test_a_severity_is_coloured_in_small_lists_chosen_or_not(looked, qtbot, severity):
+    lines = Lines(("Severity", "Finding"), 1)
+    qtbot.addWidget(lines)
+    lines.resize(400, 200)
+    lines.show_rows([(severity_word(severity), "said")], inks=[COLOURS[severity]])
+    lines.show()
+    index = lines.model().index(0, 0)
+    # Letters are painted with soft edges; the middle of a stem has the colour as it is said.
+    near = [colour(COLOURS[severity]), colour("text")]
+    for chosen in (False, True):
+        lines.clearSelection()
+        if chosen:
+            lines.selectRow(0)
+        shown = cell_of(lines, index)
+        told = [far(shown, each) for each in near]
+        assert told[0] < told[1], (chosen, told)
+
+
+def far(image: QImage, wanted: QColor) -> int:
+    """How far the nearest pixel of a picture is from a colour."""
+    pixels = [image.pixelColor(x, y) for x in range(image.width()) for y in range(image.height())]
+    return min(
+        abs(each.red() - wanted.red()) + abs(each.green() - wanted.green()) + abs(each.blue() - wanted.blue())
+        for each in pixels
+    )
+
+
+def test_a_line_is_as_high_as_its_words_need(looked, qtbot):
+    lines = Lines(("What", "Reason"), 1, {0: 60})
+    qtbot.addWidget(lines)
+    lines.resize(260, 400)
+    lines.show_rows([("one", "the existing lock is of the form mortise and the leaf is a thick one of wood " * 2)])
+    lines.show()
+    qtbot.wait(0)
+    cell = lines.item(0, 1)
+    # The words wrap within the cell's edges; each of their lines must be seen.
+    room = QRect(0, 0, lines.columnWidth(1) - 2 * 4 - 2 * 3, 10_000)
+    needed = lines.fontMetrics().boundingRect(room, int(Qt.TextFlag.TextWordWrap), cell.text()).height()
+    assert lines.rowHeight(0) >= needed
+
+
+def test_no_title_is_cut_by_the_width_of_its_column(looked, qtbot):
+    lines = Lines(("Role", "From somewhere", "Reason"), 2, {0: 90, 1: 12})
+    qtbot.addWidget(lines)
+    assert lines.columnWidth(1) >= lines.horizontalHeader().sectionSizeHint(1)

@@ -1,7 +1,6 @@
 """What is chosen keeps its colours: a state and a severity are told there as anywhere else."""
 
 import pytest
-from PySide6.QtCore import QRect, Qt
 from PySide6.QtGui import QColor, QImage
 
 from hwsched.desktop.looks.appearance import Look
@@ -78,23 +77,3 @@ def far(image: QImage, wanted: QColor) -> int:
         abs(each.red() - wanted.red()) + abs(each.green() - wanted.green()) + abs(each.blue() - wanted.blue())
         for each in pixels
     )
-
-
-def test_a_line_is_as_high_as_its_words_need(looked, qtbot):
-    lines = Lines(("What", "Reason"), 1, {0: 60})
-    qtbot.addWidget(lines)
-    lines.resize(260, 400)
-    lines.show_rows([("one", "the existing lock is of the form mortise and the leaf is a thick one of wood " * 2)])
-    lines.show()
-    qtbot.wait(0)
-    cell = lines.item(0, 1)
-    # The words wrap within the cell's edges; each of their lines must be seen.
-    room = QRect(0, 0, lines.columnWidth(1) - 2 * 4 - 2 * 3, 10_000)
-    needed = lines.fontMetrics().boundingRect(room, int(Qt.TextFlag.TextWordWrap), cell.text()).height()
-    assert lines.rowHeight(0) >= needed
-
-
-def test_no_title_is_cut_by_the_width_of_its_column(looked, qtbot):
-    lines = Lines(("Role", "From somewhere", "Reason"), 2, {0: 90, 1: 12})
-    qtbot.addWidget(lines)
-    assert lines.columnWidth(1) >= lines.horizontalHeader().sectionSizeHint(1)

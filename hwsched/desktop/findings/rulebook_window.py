@@ -9,19 +9,22 @@ from PySide6.QtWidgets import (
     QFormLayout,
     QHBoxLayout,
     QHeaderView,
+    QLabel,
     QLineEdit,
-    QPlainTextEdit,
     QScrollArea,
     QSplitter,
+    QTextBrowser,
     QTreeWidget,
     QTreeWidgetItem,
     QVBoxLayout,
     QWidget,
 )
 
+from hwsched.desktop.findings.rule_page import rule_page
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
+from hwsched.desktop.looks.limit_words import limit_value, limit_words
 from hwsched.desktop.looks.severities import severity_word
-from hwsched.desktop.looks.tokens import fixed_font, scaled
+from hwsched.desktop.looks.tokens import scaled
 from hwsched.desktop.widgets.number_columns import to_the_right
 from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.project.history import newest
@@ -60,10 +63,10 @@ class RulebookWindow(ToolWindow):
         self.list.header().setSectionResizeMode(2, QHeaderView.ResizeMode.Interactive)
         self.list.setColumnWidth(2, scaled(110))
         self.list.currentItemChanged.connect(lambda *_: self._show())
-        self.page = QPlainTextEdit()
+        self.page = QTextBrowser()
         self.page.setAccessibleName(phrase("Page of the rule"))
         self.page.setReadOnly(True)
-        self.page.setFont(fixed_font())
+        self.page.setOpenLinks(False)
         self.limits: dict[str, QLineEdit] = {}
         self.form_area = QScrollArea()
         self.form_area.setWidgetResizable(True)
@@ -156,7 +159,8 @@ class RulebookWindow(ToolWindow):
             try:
                 value = float(text) if text else None
             except ValueError:
-                self.told.setText(phrase("{name}: '{text}' is no number; nothing was changed.", name=name, text=text))
+                said = next(limit_words(limit) for limit in rule.limits if limit.name == name)
+                self.told.setText(phrase("{name}: '{text}' is no number; nothing was changed.", name=said, text=text))
                 field.setFocus()
                 field.selectAll()
                 return
@@ -208,16 +212,16 @@ class RulebookWindow(ToolWindow):
             return
         off = rule_id in self.settings.rules_off
         now = limits_of(rule, self.settings)
-        own = [f"{name} {value:g}" for name, value in now.items() if value != rule.declared[name]]
+        values = [f"{limit_words(each)}: {limit_value(each, now[each.name])}" for each in rule.limits]
+        own = sum(value != rule.declared[name] for name, value in now.items())
         words = (
             phrase("off")
             if off
-            else ", ".join(own)
-            or (
-                phrase("on")
-                if not now
-                else phrase("on, {count}", count=phrase_of_count("{count} limit", "{count} limits", len(now)))
-            )
+            else phrase_of_count("on, {count} limit changed", "on, {count} limits changed", own)
+            if own
+            else phrase("on, {count}", count=phrase_of_count("{count} limit", "{count} limits", len(now)))
+            if now
+            else phrase("on")
         )
         texts = (
             phrase(rule.title),
@@ -232,7 +236,7 @@ class RulebookWindow(ToolWindow):
             font.setBold(bool(own) and not off and column == 2)
             line.setFont(column, font)
         line.setToolTip(0, f"{phrase(rule.title)} ({rule_id})")
-        line.setToolTip(2, phrase("off") if off else ", ".join(f"{name} {value:g}" for name, value in now.items()))
+        line.setToolTip(2, phrase("off") if off else "\n".join(values))
         line.setTextAlignment(3, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
 
     def _narrow(self) -> None:
@@ -268,7 +272,7 @@ class RulebookWindow(ToolWindow):
             self.page.setPlainText(phrase("Choose a rule."))
         else:
             off, now = rule.id in self.settings.rules_off, limits_of(rule, self.settings)
-            self.page.setPlainText(page_of(rule, now, off=off))
+            self.page.setHtml(rule_page(rule, now, off=off))
             self.switch.setText(phrase("Switch on") if off else phrase("Switch off"))
             for limit in rule.limits:
                 field = QLineEdit(f"{now[limit.name]:.10g}")
@@ -276,7 +280,11 @@ class RulebookWindow(ToolWindow):
                 field.setToolTip(phrase(limit.text))
                 field.setMaximumWidth(160)
                 field.returnPressed.connect(self.set_limits)
-                lines.addRow(limit.name, field)
+                label = QLabel(limit_words(limit))
+                label.setWordWrap(True)
+                label.setBuddy(field)
+                field.setAccessibleName(label.text())
+                lines.addRow(label, field)
                 self.limits[limit.name] = field
         # Return in a field comes here: the field must outlive its own key.
         before = self.form_area.takeWidget()

@@ -127,7 +127,7 @@ QHeaderView::section {
 }
 GridTable, _Frozen { outline: none; }
 GridTable::item, _Frozen::item { padding: 0 ${hair}px; }
-Lines::item { padding: ${hair}px; }
+Lines::item { padding: ${hair}px 0; }
 QCheckBox::indicator, QRadioButton::indicator, QAbstractItemView::indicator {
     width: ${mark}px; height: ${mark}px; background: $field; border: ${thin}px solid $edge;
     border-radius: ${hair_less}px;

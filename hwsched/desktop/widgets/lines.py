@@ -4,7 +4,7 @@ from collections.abc import Collection, Iterator, Sequence
 from contextlib import contextmanager
 from typing import Final
 
-from PySide6.QtCore import QSize, Qt
+from PySide6.QtCore import Qt
 from PySide6.QtGui import QAction, QPalette, QResizeEvent
 from PySide6.QtWidgets import (
     QHBoxLayout,
@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.desktop.looks.tokens import SPACE, Text, colour, scaled, wide
+from hwsched.desktop.looks.tokens import Text, colour, scaled, wide
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.desktop.widgets.kept_colours import Index, KeptColours
 from hwsched.language import phrase
@@ -34,7 +34,7 @@ INK: Final = int(Qt.ItemDataRole.UserRole) + 40
 
 
 class _LineDelegate(KeptColours):
-    """Measures a line as high as its words need beside what parts them from the cell's edges."""
+    """Paints words of a line in the colour of a role."""
 
     def initStyleOption(self, option: QStyleOptionViewItem, index: Index) -> None:  # noqa: N802
         """Take the colour of a role in the theme in force."""
@@ -44,12 +44,6 @@ class _LineDelegate(KeptColours):
             for each in (QPalette.ColorRole.Text, QPalette.ColorRole.HighlightedText):
                 palette.setColor(each, colour(role))
             option.palette = palette
-
-    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:  # noqa: N802
-        """Leave the room of the edges out."""
-        narrower = QStyleOptionViewItem(option)
-        narrower.rect = option.rect.adjusted(SPACE.hair, 0, -SPACE.hair, 0)
-        return super().sizeHint(narrower, index)
 
 
 class Lines(QTableWidget):
@@ -90,8 +84,7 @@ class Lines(QTableWidget):
             header.setSectionResizeMode(column, mode)
         for column, width in (narrow or {}).items():
             header.setSectionResizeMode(column, QHeaderView.ResizeMode.Interactive)
-            # A title is not cut, whatever its column holds.
-            self.setColumnWidth(column, max(scaled(width), header.sectionSizeHint(column)))
+            self.setColumnWidth(column, scaled(width))
         self._sharing = [column for column in range(stretch, len(titles)) if column not in (narrow or {})]
 
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802

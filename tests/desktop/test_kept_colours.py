@@ -1,12 +1,20 @@
 """What is chosen keeps its colours: a state and a severity are told there as anywhere else."""
 
+from dataclasses import replace
+
 import pytest
 from PySide6.QtGui import QColor, QImage
+from PySide6.QtWidgets import QHBoxLayout, QWidget
 
+from hwsched.desktop.findings.rule_page import RulePage
 from hwsched.desktop.looks.appearance import Look
 from hwsched.desktop.looks.severities import COLOURS, severity_word
 from hwsched.desktop.looks.tokens import colour
+from hwsched.desktop.widgets.buttons import button, let_lead
+from hwsched.desktop.widgets.fact_line import FactLine
 from hwsched.desktop.widgets.lines import Lines
+from hwsched.rules import in_rulebook
+from hwsched.survey import LEAF
 from tests.desktop.conftest import choose
 
 
@@ -77,3 +85,57 @@ def far(image: QImage, wanted: QColor) -> int:
         abs(each.red() - wanted.red()) + abs(each.green() - wanted.green()) + abs(each.blue() - wanted.blue())
         for each in pixels
     )
+
+
+def test_one_button_of_a_pane_has_the_accent_and_hands_it_on(looked, qtbot):
+    panel = QWidget()
+    qtbot.addWidget(panel)
+    row = QHBoxLayout(panel)
+    look, take = button("Look", lambda: None), button("Accept", lambda: None)
+    for each in (look, take):
+        row.addWidget(each)
+    let_lead(look, take)
+    panel.show()
+    qtbot.wait(0)
+    assert [holds(each.grab().toImage(), colour("accent")) for each in (look, take)] == [True, False]
+    let_lead(take, look)
+    qtbot.wait(0)
+    assert [holds(each.grab().toImage(), colour("accent")) for each in (look, take)] == [False, True]
+    take.setEnabled(False)
+    qtbot.wait(0)
+    assert not holds(take.grab().toImage(), colour("accent")), "what cannot be pressed leads nowhere"
+
+
+def test_a_flat_button_has_no_box_until_the_hand_is_on_it(looked, qtbot):
+    edge = colour("edge")
+    assert not holds(looked.centre.own.grab().toImage(), edge)
+    boxed = button("Boxed", lambda: None)
+    qtbot.addWidget(boxed)
+    boxed.show()
+    assert holds(boxed.grab().toImage(), edge)
+
+
+def test_a_number_has_its_unit_beside_it_unless_it_says_one(looked, qtbot):
+    thickness = LEAF.attribute("thickness_mm")
+    line = FactLine(thickness, '1 3/4"', "fraction", "in")
+    qtbot.addWidget(line)
+    line.show()
+    assert not line.unit.isVisible()
+    line.put("2")
+    assert line.unit.isVisible()
+    assert line.unit.text() == "in"
+    line.put("44 mm")
+    assert not line.unit.isVisible()
+
+
+def test_a_page_of_a_rule_takes_none_of_its_words_for_markup(looked, qtbot):
+    rule = in_rulebook("trim-clear")
+    marked = replace(rule, title="Unit <b>clear</b> of trim & lock", basis="what <i>is</i> said")
+    page = RulePage()
+    qtbot.addWidget(page)
+    page.show_rule(marked, rule.declared, off=True)
+    said = page.toPlainText()
+    assert marked.title in said
+    assert marked.basis in said
+    assert "Switched off" in said
+    assert all(limit.text in said and f"{limit.value:g} {limit.unit}" in said for limit in rule.limits)

@@ -237,7 +237,7 @@ def test_the_settings_hold_the_whole_rulebook_and_every_preference(at_work):
     tree = dialog.rules
     count = sum(tree.topLevelItem(n).childCount() for n in range(tree.topLevelItemCount()))
     assert count == len(RULEBOOK)
-    assert [dialog.prefer.itemText(n) for n in range(dialog.prefer.count())] == list(PREFERENCES)
+    assert [dialog.prefer.itemData(n) for n in range(dialog.prefer.count())] == list(PREFERENCES)
     dialog.reject()
 
 

@@ -3,6 +3,8 @@
 from collections.abc import Iterable, Mapping
 from html import escape
 
+from PySide6.QtWidgets import QTextBrowser
+
 from hwsched.desktop.looks.limit_words import limit_value
 from hwsched.desktop.looks.severities import severity_word
 from hwsched.desktop.looks.tokens import SPACE
@@ -11,6 +13,19 @@ from hwsched.language import phrase
 from hwsched.rules.page import SLOTS
 from hwsched.rules.rule import OPENINGS, AnyRule
 from hwsched.values import DISCIPLINES
+
+
+class RulePage(QTextBrowser):
+    """Shows the page of a rule: the program's own words, each of them escaped, and nothing of a project's texts."""
+
+    def __init__(self) -> None:
+        super().__init__()
+        self.setOpenLinks(False)
+        self.setReadOnly(True)
+
+    def show_rule(self, rule: AnyRule, limits: Mapping[str, float], *, off: bool) -> None:
+        """Show a rule as it is in force."""
+        self.setHtml(rule_page(rule, limits, off=off))
 
 
 def rule_page(rule: AnyRule, limits: Mapping[str, float], *, off: bool) -> str:
@@ -25,11 +40,13 @@ def rule_page(rule: AnyRule, limits: Mapping[str, float], *, off: bool) -> str:
     off : bool
         Whether the project has switched it off.
     """
+    judges = phrase(rule.subject.text)
+    if rule.subject is OPENINGS:
+        judges = f"{judges}. {phrase(SLOTS[rule.slot])}"
     facts = (
         (phrase("Severity"), severity_word(rule.severity)),
         (phrase("Discipline"), phrase(DISCIPLINES[rule.discipline])),
-        (phrase("Judges"), phrase(rule.subject.text)),
-        *(((phrase("When"), phrase(SLOTS[rule.slot])),) if rule.subject is OPENINGS else ()),
+        (phrase("Judges"), judges),
         (phrase("Basis"), phrase(rule.basis)),
         (phrase("Cure"), kept_phrase(rule.cure, rule.id)),
         (phrase("Identifier"), rule.id),

@@ -13,14 +13,13 @@ from PySide6.QtWidgets import (
     QLineEdit,
     QScrollArea,
     QSplitter,
-    QTextBrowser,
     QTreeWidget,
     QTreeWidgetItem,
     QVBoxLayout,
     QWidget,
 )
 
-from hwsched.desktop.findings.rule_page import rule_page
+from hwsched.desktop.findings.rule_page import RulePage
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.looks.limit_words import limit_value, limit_words
 from hwsched.desktop.looks.severities import severity_word
@@ -63,10 +62,8 @@ class RulebookWindow(ToolWindow):
         self.list.header().setSectionResizeMode(2, QHeaderView.ResizeMode.Interactive)
         self.list.setColumnWidth(2, scaled(110))
         self.list.currentItemChanged.connect(lambda *_: self._show())
-        self.page = QTextBrowser()
+        self.page = RulePage()
         self.page.setAccessibleName(phrase("Page of the rule"))
-        self.page.setReadOnly(True)
-        self.page.setOpenLinks(False)
         self.limits: dict[str, QLineEdit] = {}
         self.form_area = QScrollArea()
         self.form_area.setWidgetResizable(True)
@@ -272,7 +269,7 @@ class RulebookWindow(ToolWindow):
             self.page.setPlainText(phrase("Choose a rule."))
         else:
             off, now = rule.id in self.settings.rules_off, limits_of(rule, self.settings)
-            self.page.setHtml(rule_page(rule, now, off=off))
+            self.page.show_rule(rule, now, off=off)
             self.switch.setText(phrase("Switch on") if off else phrase("Switch off"))
             for limit in rule.limits:
                 field = QLineEdit(f"{now[limit.name]:.10g}")

@@ -103,9 +103,11 @@ QPushButton {
 QPushButton[line="true"] { text-align: left; }
 QPushButton:hover { background: $hover; }
 QPushButton:pressed, QPushButton:checked { background: $tint; }
+QPushButton:flat { background: transparent; border-color: transparent; }
+QPushButton:flat:hover { background: $hover; }
 QPushButton:focus { border: ${ring}px solid $focus; padding: ${hair_less}px ${middle_less}px; }
-QPushButton:default { background: $accent; color: $on_accent; border-color: $accent; }
-QPushButton:default:focus { border: ${ring}px solid $text; }
+QPushButton:default, QPushButton[leads="true"] { background: $accent; color: $on_accent; border-color: $accent; }
+QPushButton:default:focus, QPushButton[leads="true"]:focus { border: ${ring}px solid $text; }
 QPushButton:disabled { background: $window; color: $disabled; border: ${thin}px solid $line; }
 QToolButton {
     border: ${thin}px solid transparent; border-radius: ${corner}px; padding: ${hair}px; min-height: ${inner}px;

@@ -233,10 +233,18 @@ class RefusedPage(LinesPage):
         self.table.empty.say(phrase("Nothing is missing, and no part was refused."))
         self.act_rule = self.offer(phrase("Show rule"), phrase("The rule's page in the rulebook"))
         self.act_rule.triggered.connect(lambda: self.wants_rule.emit(self._rule()))
+        self._rules: tuple[str, ...] = ()
+        """Identifiers of the rules that refuse, below what is missing."""
         self._needs = 0
 
     def show_fit(self, fit: Fit) -> int:
         """Show what a fit lacks and refuses; returns how many lines."""
+        from hwsched.rules import in_rulebook
+
+        def title(rule_id: str) -> str:
+            rule = in_rulebook(rule_id)
+            return phrase(rule.title) if rule is not None else rule_id
+
         needs = [
             (
                 "",
@@ -245,9 +253,9 @@ class RefusedPage(LinesPage):
             )
             for need in fit.needs
         ]
-        self._needs = len(needs)
+        self._needs, self._rules = len(needs), tuple(r.rule for r in fit.refused)
         self.table.show_rows(
-            [*needs, *((kept_phrase(r.part, FIT), r.rule, kept_phrase(r.reason, r.rule)) for r in fit.refused)]
+            [*needs, *((kept_phrase(r.part, FIT), title(r.rule), kept_phrase(r.reason, r.rule)) for r in fit.refused)]
         )
         self.enable()
         return self.table.rowCount()
@@ -257,8 +265,8 @@ class RefusedPage(LinesPage):
         self.act_rule.setEnabled(self.table.chosen_row() >= self._needs)
 
     def _rule(self) -> str:
-        cell = self.table.item(self.table.chosen_row(), 1)
-        return cell.text() if cell is not None else ""
+        at = self.table.chosen_row() - self._needs
+        return self._rules[at] if 0 <= at < len(self._rules) else ""
 
 
 def source_words(part: FitPart, in_set: bool) -> str:

@@ -9,6 +9,7 @@ from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.looks.tokens import scaled
 from hwsched.desktop.survey.register import status_word
+from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.language import phrase
 from hwsched.operations.opening.fit_differences import in_words
@@ -67,6 +68,7 @@ class UpgradeWindow(ToolWindow):
         self.again.setEnabled(self.idle)
         self.released.setEnabled(self.idle)
         self.take.setEnabled(self.idle and self.found is not None and bool(self.found.fresh))
+        let_lead(self.take)
 
     def compare_first(self) -> None:
         """Compare, unless it was done already."""

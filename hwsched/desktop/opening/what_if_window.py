@@ -9,6 +9,7 @@ from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.opening.differences import Differences, summary
 from hwsched.desktop.opening.question_form import QuestionForm
 from hwsched.desktop.opening.scope_box import ScopeBox
+from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.opening.what_if import Answer, accept_answer, successors, what_if
 from hwsched.operations.shown import ShownOtherwiseError
@@ -64,6 +65,7 @@ class WhatIfWindow(ToolWindow):
         self.work.setEnabled(idle and bool(self.question.asked) and bool(self.scope.ids()))
         self.last.setEnabled(idle and bool(self.desk.workspace.checked))
         self.take.setEnabled(idle and self.answer is not None)
+        let_lead(*((self.work, self.take) if self.answer is None else (self.take, self.work)))
 
     def compare(self) -> None:
         """Compare the openings as they are and as they would be."""

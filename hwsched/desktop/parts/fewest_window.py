@@ -21,6 +21,7 @@ from hwsched.desktop.frame.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.looks.tokens import scaled, wide
 from hwsched.desktop.opening.scope_box import ScopeBox
+from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.language import phrase, phrase_of_count
 from hwsched.model.errors import ValueRefusedError
@@ -109,6 +110,7 @@ class FewestWindow(ToolWindow):
         asked = bool(self.scope.ids()) and (not self.by_price.isChecked() or bool(self.price.text().strip()))
         self.work.setEnabled(self.idle and asked)
         self.take.setEnabled(self.idle and self.found is not None and bool(self.found.choices))
+        let_lead(*((self.take, self.work) if self.take.isEnabled() else (self.work, self.take)))
 
     def look(self) -> None:
         """Look for the best choice, off the screen's thread."""

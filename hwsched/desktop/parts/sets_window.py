@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QMessageBox, QSplitter, QTabW
 
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
+from hwsched.desktop.looks.tokens import font
 from hwsched.desktop.opening.part_box import catalogue_of, part_names
 from hwsched.desktop.parts.new_set_dialog import NewSetDialog
 from hwsched.desktop.parts.proposed_sets_dialog import ProposedSetsDialog
@@ -52,6 +53,7 @@ class SetsWindow(ToolWindow):
         )
         self.remove = self.button(phrase("Remove"), self.remove_chosen, phrase("Its openings are left to the fit"))
         self.heading = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
+        self.heading.setFont(font(bold=True))
         self.lines = SetLines(self.names)
         self.lines.changed.connect(self.enable)
         self.look = self.button(

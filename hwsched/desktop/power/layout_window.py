@@ -20,6 +20,7 @@ from hwsched.calc.power.planning.question import Leg
 from hwsched.desktop.frame.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.power.power_words import NO_PLACE, style_of
+from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.desktop.widgets.number_columns import to_the_right
 from hwsched.drawings.power.power_words import run_length_words
@@ -130,6 +131,7 @@ class LayoutWindow(ToolWindow):
         self.work.setEnabled(self.idle and self.what.count() > 0)
         self.empty.say(phrase(_BEGIN if self.what.count() else NO_PLACE))
         self.take.setEnabled(self.idle and self.found is not None and not self.found.already)
+        let_lead(*((self.take, self.work) if self.take.isEnabled() else (self.work, self.take)))
         for field in (self.what, self.aim, self.seconds):
             field.setEnabled(self.idle)
 

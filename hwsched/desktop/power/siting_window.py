@@ -18,6 +18,7 @@ from hwsched.desktop.frame.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.looks.severities import severities_in_words
 from hwsched.desktop.power.power_words import NO_PLACE, style_of
+from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.desktop.widgets.number_columns import to_the_right
 from hwsched.drawings.power.power_words import run_length_words
@@ -119,6 +120,7 @@ class SitingWindow(ToolWindow):
         self.work.setEnabled(self.idle and self.building.count() > 0)
         self.empty.say(phrase(_BEGIN if self.building.count() else NO_PLACE))
         self.take.setEnabled(self.idle and self.found is not None)
+        let_lead(*((self.work, self.take) if self.found is None else (self.take, self.work)))
         for field in (self.building, self.wire, self.seconds):
             field.setEnabled(self.idle)
 

@@ -11,6 +11,7 @@ from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
+from hwsched.desktop.looks.capitals import capital
 from hwsched.desktop.widgets.empty import NO_OPENINGS
 from hwsched.kept_sentences import GATE, kept_phrase
 from hwsched.language import phrase, to_phrase
@@ -33,7 +34,7 @@ COLUMNS: Final[tuple[Column[HeldLine], ...]] = (
     Column(
         "missing",
         to_phrase("What is missing until it may be picked for and installed"),
-        lambda line: kept_phrase(line.missing, GATE),
+        lambda line: capital(kept_phrase(line.missing, GATE)),
         width=90,
     ),
 )

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QHeaderView, QInputDialog, QSplitter, QTreeWidget,
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.looks.tokens import scaled
+from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.model.errors import minute_of
@@ -60,6 +61,7 @@ class RevisionsWindow(ToolWindow):
         )
         self.foot.addWidget(self.compare)
         self.foot.addWidget(self.make)
+        let_lead(self.make)
         self.listen(desk.workspace.changed, self.follow_change)
         self.follow()
 

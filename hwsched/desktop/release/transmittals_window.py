@@ -20,6 +20,7 @@ from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.jobs.ran import of_files
 from hwsched.desktop.looks.tokens import wide
+from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.language import phrase, phrase_of_count
 from hwsched.model.errors import minute_of
@@ -76,6 +77,7 @@ class TransmittalsWindow(ToolWindow):
         )
         self.foot.addWidget(self.fetch)
         self.foot.addWidget(self.make)
+        let_lead(self.make)
         desk.workspace.changed.connect(self.follow_change)
         self.follow()
 

@@ -11,6 +11,7 @@ from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.survey.deciding_page import DecidingPage
+from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.lines import Lines
 from hwsched.exchange.survey.facts import Decisions
 from hwsched.language import phrase, phrase_of_count, to_phrase
@@ -100,6 +101,7 @@ class DeliveriesWindow(ToolWindow):
         self.body.addWidget(self.pages)
         for button in (self.answer, self.back, self.bring):
             self.foot.addWidget(button)
+        let_lead(self.answer)
         self.list.picked.connect(self._on_delivery)
         self.resting.picked.connect(self.enable)
         for each in (self.list, self.resting, self.origins):

@@ -13,11 +13,14 @@ from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.jobs.ran import of_files
+from hwsched.desktop.looks.capitals import capital
+from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.empty import NO_OPENINGS
 from hwsched.kept_sentences import GATE, kept_phrase
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.rules.missing import MissingFact, missing_facts
 
+_TELLS: Final = {True: to_phrase("the catalogue"), False: to_phrase("the survey")}
 _NAMED: Final = 12
 """Marks that a cell names."""
 
@@ -29,8 +32,13 @@ def _some(marks: tuple[str, ...]) -> str:
 
 
 COLUMNS: Final[tuple[Column[MissingFact], ...]] = (
-    Column("fact", to_phrase("Fact"), lambda fact: kept_phrase(fact.label, GATE), width=44),
-    Column("of", to_phrase("Of the"), lambda fact: phrase("catalogue" if fact.of_catalogue else "survey"), width=11),
+    Column("fact", to_phrase("Fact"), lambda fact: capital(kept_phrase(fact.label, GATE)), width=44),
+    Column(
+        "of",
+        to_phrase("Told by"),
+        lambda fact: phrase("the catalogue" if fact.of_catalogue else "the survey"),
+        width=11,
+    ),
     Column(
         "alone",
         to_phrase("Unblocks"),
@@ -74,6 +82,7 @@ class MissingWindow(ToolWindow):
         self.body.addWidget(self.grid, 1)
         self.foot.addWidget(self.paper)
         self.foot.addWidget(self.write)
+        let_lead(self.write)
         self.follow()
 
     def follow(self) -> None:

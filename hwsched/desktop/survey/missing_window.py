@@ -36,7 +36,7 @@ COLUMNS: Final[tuple[Column[MissingFact], ...]] = (
     Column(
         "of",
         to_phrase("Told by"),
-        lambda fact: phrase("the catalogue" if fact.of_catalogue else "the survey"),
+        lambda fact: phrase(_TELLS[fact.of_catalogue]),
         width=11,
     ),
     Column(

@@ -8,7 +8,10 @@ Index = QModelIndex | QPersistentModelIndex
 
 
 class KeptColours(QStyledItemDelegate):
-    """Qt's own paints a chosen line in one colour, and tints its icons."""
+    """Qt's own paints a chosen line in one colour, and tints its icons.
+
+    Here belongs how a chosen cell is painted; how it is measured and edited belongs to who stands on it.
+    """
 
     def initStyleOption(self, option: QStyleOptionViewItem, index: Index) -> None:  # noqa: N802
         """Paint a chosen cell as it is painted otherwise."""

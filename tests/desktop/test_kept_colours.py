@@ -1,6 +1,7 @@
 """What is chosen keeps its colours: a state and a severity are told there as anywhere else."""
 
 from dataclasses import replace
+from decimal import Decimal
 
 import pytest
 from PySide6.QtGui import QColor, QImage
@@ -10,6 +11,7 @@ from hwsched.desktop.findings.rule_page import RulePage
 from hwsched.desktop.looks.appearance import Look
 from hwsched.desktop.looks.severities import COLOURS, severity_word
 from hwsched.desktop.looks.tokens import colour
+from hwsched.desktop.parts.part_table import columns_of
 from hwsched.desktop.widgets.buttons import button, let_lead
 from hwsched.desktop.widgets.fact_line import FactLine
 from hwsched.desktop.widgets.lines import Lines
@@ -139,3 +141,11 @@ def test_a_page_of_a_rule_takes_none_of_its_words_for_markup(looked, qtbot):
     assert marked.basis in said
     assert "Switched off" in said
     assert all(limit.text in said and f"{limit.value:g} {limit.unit}" in said for limit in rule.limits)
+
+
+def test_prices_below_one_another_have_their_points_below_one_another(looked):
+    held = next(each for each in columns_of("", (), {}, "fraction") if each.name == "list_price")
+    assert [held.text(Decimal(each)) for each in ("309", "205.5", "4.20", "0.125")] == [
+        "309.00", "205.50", "4.20", "0.125",
+    ]  # fmt: skip
+    assert held.text(None) == ""

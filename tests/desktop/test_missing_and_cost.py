@@ -261,7 +261,8 @@ def test_an_empty_project_opens_every_window(qtbot, tmp_path):
         action.trigger()
         idle(qtbot, window)
     assert len(window.frame.side.windows) == 7
-    assert "nothing is priced" in window.frame.side.windows[CostWindow].said.text()
+    cost = window.frame.side.windows[CostWindow]
+    assert all("nothing is priced" in table.grid.table.empty for table in cost.tables.values())
     assert not window.frame.side.windows[MissingWindow].write.isEnabled()
     window.close()
     assert not window.frame.side.windows

@@ -93,7 +93,8 @@ class UpgradeWindow(ToolWindow):
         for each in found.openings:
             self.tree.addTopLevelItem(self._line(each, found))
         self.tree.expandAll()
-        self.said.setText(phrase("{summary} Nothing is changed yet.", summary=summary(found)))
+        said = summary(found)
+        self.said.setText(phrase("{summary} Nothing is changed yet.", summary=said) if found.openings else said)
         self.enable()
 
     def _line(self, each: ChangedFit, found: SinceUpgrade) -> QTreeWidgetItem:

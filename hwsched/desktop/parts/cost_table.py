@@ -45,7 +45,9 @@ class CostTable(QWidget):
         self._labour = True
         said = phrase("Cost by {way}", way=phrase(title).lower())
         self.model = GridModel(Contents(self._columns(title), lambda line: line.key), self)
-        self.grid = Grid(self.model, f"cost-{way}", said, str, opens=True, empty=phrase("Nothing is priced yet."))
+        self.grid = Grid(
+            self.model, f"cost-{way}", said, str, opens=True, empty=phrase("No opening fits yet, so nothing is priced.")
+        )
         self.grid.opened.connect(self.opened)
         self.total = QLabel()
         self.total.setFont(font(bold=True, tabular=True))

@@ -198,7 +198,7 @@ class CostWindow(ToolWindow):
         if view is None:
             return
         if not any(each.fit is not None and each.fit.status == "fits" for each in view.openings):
-            self.said.setText(phrase("No opening fits yet, so nothing is priced."))
+            self.said.clear()
             return
         left = sum(each.fit is None or each.fit.status != "fits" for each in view.openings)
         currency = terms_of(view.terms, view.catalogue).currency or phrase("currency unknown")

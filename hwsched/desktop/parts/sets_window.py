@@ -308,6 +308,7 @@ class SetsWindow(ToolWindow):
             self.heading.clear()
         else:
             self.heading.setText(f"{held.name}: {held.notes}" if held.notes else held.name)
+        self.heading.setVisible(held is not None)
         self.pages.setTabText(
             0, phrase("Openings {count}", count=len(held.openings)) if held is not None else phrase("Openings")
         )

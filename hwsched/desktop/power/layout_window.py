@@ -84,6 +84,7 @@ class LayoutWindow(ToolWindow):
         at = next((i for i in range(self.what.count()) if self.what.itemData(i)[1] == chosen), 0)
         self.what.setCurrentIndex(at)
         self.aim = QComboBox()
+        self.what.setPlaceholderText(phrase("none yet"))
         for words, aim in _AIMS:
             self.aim.addItem(phrase(words), aim)
         self.seconds = QSpinBox()

@@ -66,6 +66,7 @@ class SitingWindow(ToolWindow):
         self.found: Proposal | None = None
         self.building = QComboBox()
         self.building.addItems(buildings)
+        self.building.setPlaceholderText(phrase("none yet"))
         self.building.setCurrentIndex(max(self.building.findText(building or ""), 0))
         self.wire = QComboBox()
         self.wire.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)

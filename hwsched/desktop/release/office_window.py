@@ -3,13 +3,12 @@
 from pathlib import Path
 from typing import Any
 
-from PySide6.QtGui import QFontDatabase
 from PySide6.QtWidgets import QFileDialog, QPlainTextEdit, QWidget
 
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.jobs.ran import of_files
-from hwsched.desktop.looks.tokens import wide
+from hwsched.desktop.looks.tokens import fixed_font, font, wide
 from hwsched.exchange.release.office_file import EXAMPLE
 from hwsched.language import phrase
 from hwsched.operations.release.office import FILE, clear_office, office_text, set_office, write_office
@@ -31,7 +30,6 @@ class OfficeWindow(ToolWindow):
                 "declared; Take in… reads it."
             )
         )
-        self.text.setFont(QFontDatabase.systemFont(QFontDatabase.SystemFont.FixedFont))
         self.body.addWidget(self.text)
         self.take = self.button(phrase("Take in…"), self.ask_file, phrase("A file; its pictures lie beside it"))
         self.write = self.button(
@@ -48,6 +46,8 @@ class OfficeWindow(ToolWindow):
     def follow(self) -> None:
         """Show what is declared."""
         held = office_text(self.desk.workspace.project)
+        # What is declared stands in columns; what is said in its place are words.
+        self.text.setFont(fixed_font() if held else font())
         self.text.setPlainText(held)
         self.enable()
 

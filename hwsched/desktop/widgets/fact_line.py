@@ -100,9 +100,6 @@ class FactLine(QWidget):
         """What a number means; a text that says its unit itself needs none beside it."""
         self.unit.setHidden(not unit)
         if unit:
-            kept = self.unit.sizePolicy()
-            kept.setRetainSizeWhenHidden(True)
-            self.unit.setSizePolicy(kept)
             row.addWidget(self.unit)
             if isinstance(self.field, QLineEdit):
                 self.field.textChanged.connect(self._show_unit)
@@ -115,7 +112,7 @@ class FactLine(QWidget):
         self.setFocusProxy(self.field)
 
     def _show_unit(self, text: str) -> None:
-        self.unit.setVisible(not text.strip().endswith(_UNITS))
+        self.unit.setVisible(not text.strip().endswith((*_UNITS, self.unit.text())))
 
     def text(self) -> str:
         """Return what stands in the field, as the reader of cells takes it."""

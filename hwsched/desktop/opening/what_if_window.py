@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QFormLayout, QLabel, QTreeWidgetItem, QWidget
 
 from hwsched.desktop.frame.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
+from hwsched.desktop.looks.tokens import FIELD, wide
 from hwsched.desktop.opening.differences import Differences, summary
 from hwsched.desktop.opening.question_form import QuestionForm
 from hwsched.desktop.opening.scope_box import ScopeBox
@@ -28,6 +29,7 @@ class WhatIfWindow(ToolWindow):
         self.scope.currentIndexChanged.connect(self._forget)
         form = QFormLayout()
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.ExpandingFieldsGrow)
+        self.scope.setMaximumWidth(wide(FIELD))
         form.addRow(phrase("For"), self.scope)
         form.addRow(phrase("What if"), self.question)
         self.said = QLabel()

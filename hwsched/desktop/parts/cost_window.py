@@ -88,7 +88,7 @@ class CostWindow(ToolWindow):
             self._fresh = False
             self.reckon()
         elif self._view is not None and self.desk.workspace.kept_for(_PLACE) is None:
-            self.said.setText(phrase("The project has changed since; reckon again."))
+            self._say(phrase("The project has changed since; reckon again."))
         self.enable()
 
     def enable(self) -> None:
@@ -136,7 +136,7 @@ class CostWindow(ToolWindow):
             for table in self.tables.values():
                 table.clear()
             self.unknown.show_unknown(Cost())
-            self.said.setText(phrase("unknown: {found}. Set it among the terms.", found=reckoned))
+            self._say(phrase("unknown: {found}. Set it among the terms.", found=reckoned))
         else:
             found, whole = reckoned
             for way, _ in _WAYS:
@@ -187,6 +187,11 @@ class CostWindow(ToolWindow):
         self._by_opening, self._currency = found, currency
         self.compare()
 
+    def _say(self, words: str) -> None:
+        """Say something above the pages; nothing takes no room."""
+        self.said.setText(words)
+        self.said.setVisible(bool(words))
+
     def _show_opening(self, mark: str) -> None:
         checked = self.desk.workspace.checked
         self.desk.select([id_ for id_, each in checked.items() if each.given.opening.mark == mark])
@@ -198,7 +203,7 @@ class CostWindow(ToolWindow):
         if view is None:
             return
         if not any(each.fit is not None and each.fit.status == "fits" for each in view.openings):
-            self.said.clear()
+            self._say("")
             return
         left = sum(each.fit is None or each.fit.status != "fits" for each in view.openings)
         currency = terms_of(view.terms, view.catalogue).currency or phrase("currency unknown")
@@ -224,7 +229,7 @@ class CostWindow(ToolWindow):
                     left=left,
                 )
             )
-        self.said.setText(" · ".join(words))
+        self._say(" · ".join(words))
 
     def _show_terms(self, view: ProjectView) -> None:
         parts = view.catalogue.parts.values()

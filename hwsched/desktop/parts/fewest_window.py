@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.frame.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
-from hwsched.desktop.looks.tokens import scaled, wide
+from hwsched.desktop.looks.tokens import FIELD, scaled, wide
 from hwsched.desktop.opening.scope_box import ScopeBox
 from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.empty import Empty
@@ -68,6 +68,7 @@ class FewestWindow(ToolWindow):
         self.seconds.setValue(60)
         self.seconds.setSuffix(" s")
         form = QFormLayout()
+        self.scope.setMaximumWidth(wide(FIELD))
         form.addRow(phrase("For"), self.scope)
         form.addRow(phrase("Wanted"), self.fewest)
         form.addRow("", _row(self.by_price, self.price))

@@ -19,6 +19,7 @@ from hwsched.calc.parts.cost import Cost
 from hwsched.calc.power.planning.question import Leg
 from hwsched.desktop.frame.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
+from hwsched.desktop.looks.tokens import FIELD, wide
 from hwsched.desktop.power.power_words import NO_PLACE, style_of
 from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.empty import Empty
@@ -94,6 +95,8 @@ class LayoutWindow(ToolWindow):
         self.seconds.setMaximumWidth(120)
         form = QFormLayout()
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
+        for field in (self.what, self.aim):
+            field.setMaximumWidth(wide(FIELD))
         form.addRow(phrase("What"), self.what)
         form.addRow(phrase("Aim"), self.aim)
         form.addRow(phrase("Look for at most"), self.seconds)

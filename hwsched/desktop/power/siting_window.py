@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 from hwsched.desktop.frame.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.looks.severities import severities_in_words
+from hwsched.desktop.looks.tokens import FIELD, wide
 from hwsched.desktop.power.power_words import NO_PLACE, style_of
 from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.empty import Empty
@@ -80,6 +81,8 @@ class SitingWindow(ToolWindow):
         self.seconds.setMaximumWidth(120)
         form = QFormLayout()
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
+        for field in (self.building, self.wire):
+            field.setMaximumWidth(wide(FIELD))
         form.addRow(phrase("Building"), self.building)
         form.addRow(phrase("Wire"), self.wire)
         form.addRow(phrase("Look for at most"), self.seconds)

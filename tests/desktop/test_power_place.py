@@ -137,7 +137,7 @@ def test_a_junction_is_laid_fed_through_renamed_and_taken_away(at_work, qtbot, p
     assert line(power, "M216").parent() is line(power, "Junction J1")
     circuit = line(power, "M116").parent()
     assert [circuit.child(n).text(0) for n in range(circuit.childCount())] == ["Junction J1", "M016", "M116", "M316"]
-    assert "9." in line(power, "M216").toolTip(4), "its way from the supply is both runs and the transfer"
+    assert "31 ft" in line(power, "M216").toolTip(4), "its way from the supply is both runs and the transfer"
     power.tree.setCurrentItem(line(power, "Junction J1"))
     qtbot.mouseClick(power.take_away, LEFT)
     idle(qtbot, at_work)

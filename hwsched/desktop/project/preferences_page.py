@@ -69,7 +69,9 @@ class PreferencesPage(QWidget):
         form.setVerticalSpacing(SPACE.middle)
         form.setHorizontalSpacing(SPACE.large)
         # What is said of a field stands by it, not midway to the next.
-        named = QVBoxLayout()
+        both = QWidget()
+        named = QVBoxLayout(both)
+        named.setContentsMargins(0, 0, 0, 0)
         named.setSpacing(SPACE.hair)
         named.addWidget(self.name)
         named.addWidget(self.signs)
@@ -77,7 +79,7 @@ class PreferencesPage(QWidget):
         label.setBuddy(self.name)
         label.setAlignment(Qt.AlignmentFlag.AlignTop)
         label.setContentsMargins(0, SPACE.hair, 0, 0)
-        form.addRow(label, named)
+        form.addRow(label, both)
         form.addRow(phrase("&Theme"), self.theme)
         form.addRow(phrase("Text &size"), self.text_size)
         # A choice of one is none.

@@ -15,6 +15,7 @@ from hwsched.desktop.looks.spoken import Spoken, translate_qt
 from hwsched.desktop.power.power_window import PowerWindow
 from hwsched.desktop.project import watching
 from hwsched.desktop.project.preferences import Preferences
+from hwsched.desktop.widgets.empty import Empty
 from hwsched.desktop.window import Window
 from hwsched.language import STRETCHED, Stretched, speak
 from hwsched.language import stretched as stretched_text
@@ -155,3 +156,8 @@ def whole(stretched, qapp, request):
     qapp.setStyle(style)
     qapp.setFont(letters)
     qapp.setPalette(colours)
+
+
+def empty_words(view):
+    """What a list says in the place of its lines; nothing while it has one."""
+    return " ".join(each.text() for each in view.findChildren(Empty) if each.isVisibleTo(view))

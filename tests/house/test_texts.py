@@ -41,8 +41,6 @@ SEVERAL = {
     "{count} openings",
     "{count} groups of openings without a set take the same parts, {openings} openings in all. "
     "Double-click a name to change it.",
-    "{count} supplies, {wire_m:.1f} m of wire, {proved}. Cost of what is known: {costs}. {count_2} runs that are laid "
-    "would be taken up. Proved in every state. Nothing is changed yet.",
     "{openings} openings: {count} different parts → {count_2}, {proven}. List price {prices} → {prices_2}. {count_3} "
     "openings would change.{left} Nothing is changed yet.",
     "{count} rows and values could not stay",

@@ -51,8 +51,9 @@ class WaiversWindow(ToolWindow):
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, phrase("Waivers"), parent)
         self.model = GridModel(Contents(COLUMNS, lambda line: line.waiver.id), self)
+        none = phrase("No finding is waived. In Findings, Waive… keeps who accepts one, why, and until when.")
         self.grid = Grid(self.model, "waivers", phrase("Waivers"), lambda _id: "", opens=True,
-                         empty=phrase("No finding is waived."))  # fmt: skip
+                         empty=none)  # fmt: skip
         self.grid.picked.connect(self.enable)
         self.grid.opened.connect(self._show_opening)
         self.grid.said.connect(self.told.setText)
@@ -74,7 +75,6 @@ class WaiversWindow(ToolWindow):
             mark = opening.given.opening.mark if opening is not None else ""
             lines.append(WaiverLine(each, mark, each.past(today)))
         self.model.load(lines)
-        self.told.setText("" if lines else phrase("No waiver is given."))
         self.enable()
 
     def chosen(self) -> list[Waiver]:

@@ -77,7 +77,7 @@ class CandidatesPane(QWidget):
     def wait_for(self, role: str) -> None:
         """Say that parts are being tried."""
         self.role, self._candidates = role, ()
-        self.title.setText(phrase("Trying parts as {replace} ...", replace=role_said(role)))
+        self.title.setText(phrase("Trying parts as {replace}…", replace=role_said(role)))
         self.table.show_rows(())
         self._enable()
         self.show()

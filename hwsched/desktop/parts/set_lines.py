@@ -15,6 +15,7 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.looks.tokens import scaled
 from hwsched.desktop.opening.part_box import PartBox, RoleBox
+from hwsched.desktop.widgets.empty import Empty
 from hwsched.language import phrase
 from hwsched.operations.opening.hand_choices import ROLES
 from hwsched.operations.parts.hardware_sets import PROPOSED_ROLES, Line
@@ -31,6 +32,7 @@ class SetLines(QWidget):
         self.table = QTableWidget(0, 3)
         self.table.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         self.table.setAccessibleName(phrase("Lines of the set"))
+        Empty(self.table, phrase("The parts of a set, each in its role, stand here."))
         self.table.setHorizontalHeaderLabels([phrase("Role"), phrase("Part"), phrase("Qty")])
         self.table.verticalHeader().hide()
         self.table.setTabKeyNavigation(False)

@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 
 from hwsched.attributes import said_value
 from hwsched.calc.project.labour import LabourTable
+from hwsched.desktop.widgets.empty import Empty
 from hwsched.language import phrase
 from hwsched.survey import LEAF
 from hwsched.values.terms import CostTerms
@@ -149,6 +150,7 @@ def _table(titles: list[str]) -> QTableWidget:
     made.setTabKeyNavigation(False)
     made.setAlternatingRowColors(True)
     made.setShowGrid(False)
+    Empty(made, phrase("Nothing yet: what parts of the catalogue name stands here."))
     made.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
     made.horizontalHeader().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
     return made

@@ -5,6 +5,7 @@ from typing import Final
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHeaderView, QLabel, QTreeWidget, QTreeWidgetItem, QVBoxLayout, QWidget
 
+from hwsched.desktop.widgets.empty import Empty
 from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.parts.where_used import PartUse
 from hwsched.quantities import LengthStyle
@@ -30,6 +31,7 @@ class UsePage(QWidget):
         self.tree.setAlternatingRowColors(True)
         self.tree.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.tree.itemActivated.connect(self._on_activated)
+        self.empty = Empty(self.tree, phrase("Choose a part: the openings, sets and boxes that use it stand here."))
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addWidget(self.said)

@@ -14,7 +14,8 @@ from hwsched.drawings.power.power_words import (
     state_words,
 )
 from hwsched.kept_sentences import FIT, kept_phrase
-from hwsched.language import phrase
+from hwsched.language import phrase, to_phrase
+from hwsched.quantities import LENGTH_STYLES, LengthStyle
 from hwsched.survey.power import STRANDINGS
 from hwsched.values.power import CircuitResult, Problem, SupplyResult
 from hwsched.values.role_words import role_said
@@ -35,6 +36,15 @@ def problem_said(problem: Problem) -> str:
 def problems_said(problems: Iterable[Problem]) -> str:
     """Say it of several, a line each."""
     return "\n".join(map(problem_said, problems))
+
+
+NO_PLACE: Final = to_phrase("No building has a place for a supply yet: Add supply… in Power names one.")
+"""Said where nothing can be planned."""
+
+
+def style_of(held: str) -> LengthStyle:
+    """Return how a project shows lengths, by the word that it keeps."""
+    return next((style for style in LENGTH_STYLES if style == held), "fraction")
 
 
 def supply_line(supply: SupplyResult) -> str:

@@ -81,6 +81,8 @@ def _said(field_: Field, value: Any, style: LengthStyle) -> str:
         return ""
     if isinstance(value, list | Mapping):
         held = list(value.values()) if isinstance(value, Mapping) else value
+        if not held:
+            return phrase("none")
         of_each = replace(field_, name="x", fields=()) if field_.kind == "point" and not is_vector(field_) else field_
         return ", ".join(_said(of_each, each, style) for each in held)
     attribute = attribute_of(field_)

@@ -8,6 +8,7 @@ from typing import Final
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QHeaderView, QLabel, QTreeWidget, QTreeWidgetItem, QVBoxLayout, QWidget
 
+from hwsched.desktop.widgets.empty import Empty
 from hwsched.exchange.survey.decisions import BY_NAME, KINDS, DifferenceKind
 from hwsched.exchange.survey.difference import Undecided
 from hwsched.exchange.survey.facts import ANY, Answer, AnswerKey, Decisions
@@ -83,6 +84,11 @@ class DecidingPage(QWidget):
         layout = QVBoxLayout(self)
         layout.addWidget(note)
         layout.addWidget(self.tree, 1)
+        words = phrase(
+            "Nothing is left to be decided. Where a survey says something else than the project, it is asked here."
+        )
+        Empty(self.tree, words)
+        note.setVisible(bool(found))
         self._fill(found)
         # Thousands of boxes would take seconds: those of a heading are made when it is unfolded.
         self.tree.itemExpanded.connect(self._unfold)

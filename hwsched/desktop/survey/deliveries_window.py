@@ -11,6 +11,7 @@ from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.survey.deciding_page import DecidingPage
+from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.lines import Lines
 from hwsched.exchange.survey.facts import Decisions
 from hwsched.kept_sentences import kept_error
@@ -90,10 +91,11 @@ class DeliveriesWindow(ToolWindow):
             "deliveries",
             phrase("Deliveries"),
             lambda number: phrase("delivery {number}", number=number),
-            empty=phrase("No survey was taken in yet."),
+            empty=phrase("No survey was taken in yet: Take in survey begins with a file."),
         )
         self.rows = Lines((phrase("Row by row"),), 0)
         self.rows.setAccessibleName(phrase("What the delivery did"))
+        self.rows.empty.say(phrase("Choose a delivery: what it did stands here, row by row."))
         both = QSplitter(Qt.Orientation.Vertical)
         both.addWidget(self.list)
         both.addWidget(self.rows)
@@ -119,6 +121,7 @@ class DeliveriesWindow(ToolWindow):
         self.body.addWidget(self.pages)
         for button in (self.answer, self.back, self.bring):
             self.foot.addWidget(button)
+        let_lead(self.answer)
         self.list.picked.connect(self._on_delivery)
         self.resting.picked.connect(self.enable)
         for each in (self.list, self.resting, self.origins):
@@ -154,7 +157,7 @@ class DeliveriesWindow(ToolWindow):
             )
             for n, count in counted.items()
         ]
-        self.told.setText("; ".join(said) or phrase("Nothing is left to be decided."))
+        self.told.setText("; ".join(said))
         self._show_origins()
         self.enable()
 

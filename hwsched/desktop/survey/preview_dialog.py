@@ -193,8 +193,8 @@ class PreviewDialog(QDialog):
         )
         self.take_back.setEnabled(answers > 0)
         self.take_back.setShortcut("Ctrl+Z")
-        self.by_plan = QPushButton(phrase("Read by a &plan..."))
-        self.to_plan = QPushButton(phrase("&Keep as a plan..."))
+        self.by_plan = QPushButton(phrase("Read by a &plan…"))
+        self.to_plan = QPushButton(phrase("&Keep as a plan…"))
         self.to_plan.setEnabled(opened.seen is not None)
         for button, told in (
             (self.take_back, self.back),

@@ -317,7 +317,7 @@ class SheetPage(QWidget):
         near = _EITHER if attribute.kind == "flag" else near_words(attribute, problem.read)
         for label, value in (*near, (_UNKNOWN, _UNKNOWN)):
             self._button(line, problem.read, label, partial(say, value), phrase(label))
-        box = choice_box([(phrase("means ..."), None), *dash_meanings(column.target)], None)
+        box = choice_box([(phrase("means…"), None), *dash_meanings(column.target)], None)
         box.activated.connect(lambda: say(box.currentData()) if box.currentData() else None)
         self.meanings[problem.read] = box
         line.addWidget(box)

@@ -36,7 +36,7 @@ from hwsched.quantities.adding import added
 from hwsched.rules import limits_of, rule_named
 from hwsched.rules.carried import Carried, of_centre
 from hwsched.rules.last import last
-from hwsched.rules.reading import leaf_name, lock_item, lock_part, stile_mm
+from hwsched.rules.reading import leaf_name, leaf_reach_mm, lock_item, lock_part, stile_mm
 from hwsched.rules.rounding import half_unit
 from hwsched.rules.solid.bodies import slot_of
 from hwsched.rules.solid.cavity import Cavity
@@ -274,9 +274,11 @@ def _question(
     # Whichever unit it is, the same stands round the same lock, and the same ways lead from it.
     around = last("surroundings", (given, lock), lambda: surroundings(given, bare, leaf, FACE))
     if surely:
-        if not any(around.unsure):
+        reach = leaf_reach_mm(given, leaf)
+        if not around.unsure or reach is None:
             return None
-        around = around.surely()
+        around = surroundings(given, bare, leaf, FACE, surely=True)
+        span, low = reach, reach[0]
     if loose and not has_rounding(given, leaf, unit, around):
         return None
     pairs = zip(around.keepouts, around.carried, strict=True)

@@ -28,7 +28,7 @@ from hwsched.fitting.slots import Slots
 from hwsched.fitting.surface import finer_places, places
 from hwsched.fitting.ways import ORDER
 from hwsched.rules import RULES, rule_named, rules_in_slot
-from hwsched.rules.reading import leaf_span_mm, leafless, lock_leaf
+from hwsched.rules.reading import leaf_reach_mm, leaf_span_mm, leafless, lock_leaf
 from hwsched.rules.solid.cavity import cavity
 from hwsched.rules.wording import length
 from hwsched.values import Fit, OpeningInput, Part, Placement, Refusal
@@ -211,16 +211,18 @@ def _placed(given: OpeningInput, bare: Fit, unit: Part, *, finer: bool = False) 
             yield at_wall(given, bare, unit), ""
         return
     leaf, at = lock_leaf(given), cavity(given, bare)
-    span = leaf_span_mm(given, leaf) if leaf is not None else None
-    if leaf is None or at is None or span is None:
+    span, reach = (leaf_span_mm(given, leaf), leaf_reach_mm(given, leaf)) if leaf is not None else (None, None)
+    if leaf is None or at is None or span is None or reach is None:
         return
     # A lock outside its leaf is an error of the survey; a place worked out from it would be drilled.
-    if not span[0] < at.y < span[1] or (leaf.width_mm is not None and at.x > leaf.width_mm):
+    if not reach[0] < at.y < reach[1] or (leaf.width_mm is not None and at.x > leaf.width_mm):
         return
     if finer:
         if unit.kind != "edge-unit":
             yield from finer_places(given, bare, unit, leaf, at, span)
     elif unit.kind == "edge-unit":
-        yield from pockets(given, bare, unit, leaf, at, span)
+        # Where the leaf may reach farther, nobody having measured its undercut, a rule asks for that.
+        for each in dict.fromkeys((span, reach)):
+            yield from pockets(given, bare, unit, leaf, at, each)
     else:
         yield from places(given, bare, unit, leaf, at, span)

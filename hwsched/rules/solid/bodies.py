@@ -39,6 +39,7 @@ from hwsched.rules.reading import (
     entry,
     in_role,
     leaf_name,
+    leaf_reach_mm,
     leaf_span_mm,
     lock_item,
     lock_leaf,
@@ -514,7 +515,7 @@ def _limits(given: OpeningInput, leaf: Leaf) -> tuple[Body, ...]:
     """Return what lies beyond the leaf's edges, and beyond its lock stile."""
     has_stile, stile = stile_mm(leaf)
     sizes_mm = leaf.width_mm, leaf.height_mm, leaf.undercut_mm
-    return _beyond(stile if has_stile else None, *sizes_mm, leaf_span_mm(given, leaf))
+    return _beyond(stile if has_stile else None, *sizes_mm, leaf_span_mm(given, leaf), leaf_reach_mm(given, leaf))
 
 
 # Leaves of a building are of few sizes.
@@ -525,6 +526,7 @@ def _beyond(
     height: float | None,
     undercut: float | None,
     span: tuple[float, float] | None,
+    reach: tuple[float, float] | None,
 ) -> tuple[Body, ...]:
     low, high = -_FAR, _FAR
     found = [Body("beyond-leaf", "the lock edge", Box((low, low, low), (0.0, high, high)))]
@@ -536,13 +538,16 @@ def _beyond(
         carried = Carried((("leaf.width_mm", width, 1.0),))
         beyond = Box((width, low, low), (high, high, high))
         found.append(Body("beyond-leaf", "the hinge edge", beyond, carried=carried))
-    if span is not None:
+    if span is not None and reach is not None:
+        needs = () if span == reach else ("leaf.undercut_mm",)
         under = ("leaf.undercut_mm", undercut, 1.0)
-        beyond = Box((low, low, low), (high, span[0], high))
-        found.append(Body("beyond-leaf", "the leaf's lower edge", beyond, carried=Carried(up=(under,))))
-        carried = Carried(up=(("leaf.height_mm", height, 1.0), under))
-        beyond = Box((low, span[1], low), (high, high, high))
-        found.append(Body("beyond-leaf", "the leaf's top", beyond, carried=carried))
+        for name, own, ends, surely in (
+            ("the leaf's lower edge", (under,), (low, span[0]), (low, reach[0])),
+            ("the leaf's top", (("leaf.height_mm", height, 1.0), under), (span[1], high), (reach[1], high)),
+        ):
+            beyond, least = (Box((low, y0, low), (high, y1, high)) for y0, y1 in (ends, surely))
+            sure = least if needs else None
+            found.append(Body("beyond-leaf", name, beyond, needs=needs, surely=sure, carried=Carried(up=own)))
     return tuple(found)
 
 

@@ -83,10 +83,14 @@ def _pocket_needs(lock: Item) -> list[str]:
     return [f"existing_item.{n}" for n in ("cylinder_height_mm", *names) if getattr(lock, n) is None]
 
 
-def clear_edge(given: OpeningInput, bridge_mm: float, edge_margin_mm: float) -> float:
-    """Return the longest clear stretch of the lock edge [mm], a bridge to the lock's pocket left; 0 while unknown."""
-    leaf, own = lock_leaf(given), lock_pocket_span(given)
-    span = leaf_span_mm(given, leaf) if leaf is not None else None
+def clear_edge(
+    given: OpeningInput, bridge_mm: float, edge_margin_mm: float, span: tuple[float, float] | None
+) -> float:
+    """Return the longest clear stretch of the lock edge [mm], a bridge to the lock's pocket left; 0 while unknown.
+
+    span: the leaf's lower and upper end above the floor.
+    """
+    own = lock_pocket_span(given)
     if own is None or span is None:
         return 0.0
     others = ((i.y0 - i.clearance_mm, i.y1 + i.clearance_mm) for i in edge_items(given, bridge_mm)[0])

@@ -146,7 +146,7 @@ def _best(given: OpeningInput, tried: Iterable[Judged]) -> _Best:
         if found.good:
             return _Best(found, missing_for_better(given, (found,), before))
         before.append(found)
-    lacking = [each for each in before if not each.refusals]
+    lacking = [each for each in before if each.lacking]
     by_place = any(_only_by_place(given, each) for each in before)
     if lacking:
         # What lacks least: asking for the facts of all would send the surveyor for what never comes into question.
@@ -385,10 +385,14 @@ def _passing(
     right = [
         part
         for part in stock
-        if not any(
-            judge(rule, given, with_parts(connected, fit_part(given, role, part, "")), settings=given.settings)
+        # What a rule only lacks a fact for may still do.
+        if all(
+            verdict.needs
             for rule in rules
             if rule.id not in off
+            for verdict in judge(
+                rule, given, with_parts(connected, fit_part(given, role, part, "")), settings=given.settings
+            )
         )
     ]
     # Where none passes the nearest is named all the same.

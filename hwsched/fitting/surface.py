@@ -201,9 +201,14 @@ def finer_places(
     Of a way `places` gives only what costs the least lead. Where a rule of holes speaks against just that, another
     height may do: what a drill meets in the leaf does not follow from the lead's length.
     """
-    question = _question(given, bare, unit, leaf, at, span)
-    if question is None or given.placed is not None:
-        return
+    # Then those that would be there but for what nobody measured: a rule asks for it.
+    for surely in (False, True):
+        question = _question(given, bare, unit, leaf, at, span, surely=surely)
+        if question is not None and given.placed is None:
+            yield from _finer(question, at)
+
+
+def _finer(question: _Question, at: Cavity) -> Iterator[tuple[Fit, str]]:
     found: list[tuple[PlatePosition, Way, PlacementInput]] = []
     for ask, group in question.asks:
         for way, pattern in zip(group, ask.patterns, strict=True):

@@ -71,6 +71,7 @@ from hwsched.rules.lock_and_cylinder.lock_weather import RULE as LOCK_WEATHER
 from hwsched.rules.lock_and_cylinder.magnet_mount import RULE as MAGNET_MOUNT
 from hwsched.rules.lock_and_cylinder.reader_in_leaf import RULE as READER_IN_LEAF
 from hwsched.rules.lock_and_cylinder.strike_fit import RULE as STRIKE_FIT
+from hwsched.rules.lock_and_cylinder.spanner_room import RULE as SPANNER_ROOM
 from hwsched.rules.lock_and_cylinder.tail_reach import RULE as TAIL_REACH
 from hwsched.rules.lock_and_cylinder.thread_pitch import RULE as THREAD_PITCH
 from hwsched.rules.lock_and_cylinder.thumb_turn_kept import RULE as THUMB_TURN_KEPT

@@ -58,6 +58,11 @@ def stretch(top):
     return leaf(height_mm=1044.45 + 19.05 + top + 50.8 - 10.0)
 
 
+def hung(top):
+    """The same, its undercut not measured."""
+    return replace(stretch(top), undercut_mm=None)
+
+
 LONG_SCREW = catalogue(SCREW={"length_mm": 25.4})
 
 
@@ -208,6 +213,18 @@ ROWS = [
     speaks("pocket-length", given(lf=stretch(349.0), items=[BELOW_TAKEN]), EDGE, short_mm=0.25, severity="error"),
     boundary("pocket-length", given(lf=stretch(349.25), items=[BELOW_TAKEN]), EDGE),
     unknown("pocket-length", given(lk=lock(case_height_mm=None)), EDGE, "existing_item.case_height_mm"),
+    # Its undercut of 10 up to 60 or down to none: surely 10 less than this, perhaps 50 more.
+    unknown("pocket-length", given(lf=hung(349.25), items=[BELOW_TAKEN]), EDGE, "leaf.undercut_mm"),
+    unknown("pocket-length", given(lf=hung(349.25 - 49.9), items=[BELOW_TAKEN]), EDGE, "leaf.undercut_mm"),
+    speaks("pocket-length", given(lf=hung(349.25 - 50.5), items=[BELOW_TAKEN]), EDGE, short_mm=0.5),
+    boundary("pocket-length", given(lf=hung(349.25 + 10.0), items=[BELOW_TAKEN]), EDGE),
+    # There is room, but not where it is cut.
+    unknown(
+        "pocket-length",
+        given(lf=hung(700.0), items=[BELOW_TAKEN]),
+        fit(unit="EDGE", placement=place(13.5, 1420.0, face="edge", width_mm=17.4625, height_mm=349.25)),
+        "leaf.undercut_mm",
+    ),
     # A bored lock takes no more of the edge than its bore: 1000 + 53.975 / 2 = 1026.9875, 17.4625 lower than the case.
     boundary("pocket-length", given(lf=stretch(349.25 - 17.4625), lk=lock("bored"), items=[BELOW_TAKEN]), EDGE),
     speaks(

@@ -235,6 +235,21 @@ ROWS += [
         fit(stack=Stack("threaded", 0.0, impossible="it stands outside")),
         words=("nobody has measured whether it does.",),
     ),
+    # Of glass it may be, and then its case stands in a patch: where that is untold nothing is refused for it.
+    unknown("case-within-leaf", given(lf=leaf(thickness_mm=20.0, material=None)), fit(), "leaf.material"),
+    boundary("case-within-leaf", given(lf=leaf(thickness_mm=27.0, material=None)), fit()),
+    unknown("case-within-stile", given(lf=leaf(**NARROW, stile_mm=100.0, material=None)), fit(), "leaf.material"),
+    unknown(
+        "lite-clear-of-lock",
+        given(lf=leaf(material=None), items=[item("lite", 69.85, 1000.0, 60.0, 60.0, face="both")]),
+        fit(),
+        "leaf.material",
+    ),
+    # Two things overlap for sure on the face of both; a face that nobody told may be the other one.
+    unknown("one-place", given(items=[item("closer"), item("lite", face=None)]), fit(), "existing_item.face"),
+    unknown("one-place", given(items=[item("closer", face=None), item("lite", face=None)]), fit(), "existing_item.face"),
+    speaks("one-place", given(items=[item("closer", face=None), item("lite", face="both")]), fit(), share=1.0),
+    boundary("one-place", given(items=[item("closer"), item("lite", y=1550.0, face=None)]), fit()),
     # 25.4 + 1.6 = 27 to within what is measured: 26.95 is, 26.9 is not; 0.55 of rounding is, 0.6 is not.
     boundary("case-within-leaf", given(lf=leaf(thickness_mm=26.96)), fit()),
     speaks(

@@ -287,6 +287,7 @@ SHEETS: Final[dict[str, tuple[str, dict[str, str]]]] = {
             "size": "Size",
             "length": "Length [mm]",
             "head": "Head",
+            "turned_by": "Turned by",
             "material": "For leaf material",
             "wall": "For wall",
         },

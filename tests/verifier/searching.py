@@ -66,6 +66,9 @@ LEFT_MM: Final = 3.175
 """Of the leaf before a screw's point; from memory, unverified."""
 RACEWAY_HALF_MM: Final = 12.7
 """Half of what a raceway takes of the face; from memory, unverified."""
+SPANNER: Final = (12.5, 0.55)
+OVER_MM: Final = 2.5
+"""Length and half the width of an ordinary spanner, in widths across the flats, and what it passes over; from memory."""
 SCREW_MM: Final = 1.75
 """Half of a No. 6 screw; ASME B18.6.1, secondary copies."""
 SCREW_WALL_MM: Final = 1.5875
@@ -716,6 +719,7 @@ def _sound(at: Standing) -> bool:
         and not any(family == "rated-unlisted" for family, _, _ in judging_locks.judged(at))
         and not any(judging_tools.judged(at))
         and not any(judging_hands.judged(at))
+        and not any(judging_hands.spanners(at, SPANNER, OVER_MM))
         and _hand_at_lead(at)
     )
 

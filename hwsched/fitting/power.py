@@ -6,7 +6,7 @@ said by the rules of the slot.
 """
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields, replace
 from functools import partial
 from heapq import heappop, heappush
 from math import inf
@@ -48,9 +48,17 @@ from hwsched.rules.network import across_leaf
 from hwsched.rules.network.own_circuit import route_m
 from hwsched.rules.network.pack_life import pack_life
 from hwsched.rules.network.wire_pieces import wire_pieces
-from hwsched.rules.reading import carries_power, electric_release, in_role, leafless, shared_supply, unit_part
+from hwsched.rules.reading import (
+    carries_power,
+    electric_release,
+    in_role,
+    leafless,
+    lock_leaf,
+    shared_supply,
+    unit_part,
+)
 from hwsched.rules.rule import OpeningRule
-from hwsched.values import BatteryLife, Fit, FitPart, OpeningInput, Part, Role
+from hwsched.values import BatteryLife, Fit, FitPart, Leaf, OpeningInput, Part, Role
 
 _BUSY_ON_SUPPLY: Final = rule_named("busy-on-supply")
 _BATTERY_LIFE: Final = rule_named("battery-life")
@@ -124,7 +132,19 @@ def _by_battery(given: OpeningInput, unit: Part, packs: Sequence[Judged]) -> _Be
 
 
 def _by_supply(slots: Slots, base: Fit, unit: Part) -> _Best:
-    given = slots.given
+    given, leaf = slots.given, lock_leaf(slots.given)
+    best = _tried(given, base, unit)
+    if best.way.refusals and leaf is not None and leaf.raceway is None and not leafless(given):
+        # Nobody told whether the leaf has a way for the wire: asked only where none can be made, and it would serve.
+        prepared = Leaf(**{each.name: getattr(leaf, each.name) for each in fields(Leaf)} | {"raceway": True})
+        with_way = replace(given, leaves=tuple(prepared if each is leaf else each for each in given.leaves))
+        there = _tried(with_way, base, unit).way
+        if not there.refusals:
+            return replace(best, way=replace(best.way, refusals=(), needs=("leaf.raceway", *there.needs)))
+    return best
+
+
+def _tried(given: OpeningInput, base: Fit, unit: Part) -> _Best:
     partials = _supplies(given, with_parts(base, *_strikes(given)), unit)
     return _best(given, (judged(given, each, "power", unit.number, "supply") for each in partials))
 

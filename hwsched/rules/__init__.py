@@ -33,6 +33,7 @@ from hwsched.values.record import Record
 # Their order is that of the rulebook, and of findings that are equally bad.
 # survey
 from hwsched.rules.survey.case_offset_taken import RULE as CASE_OFFSET_TAKEN
+from hwsched.rules.survey.front_taken import RULE as FRONT_TAKEN
 from hwsched.rules.survey.case_within_leaf import RULE as CASE_WITHIN_LEAF
 from hwsched.rules.survey.case_within_stile import RULE as CASE_WITHIN_STILE
 from hwsched.rules.survey.fact_in_range import RULE as FACT_IN_RANGE
@@ -118,6 +119,7 @@ from hwsched.rules.holes.hole_edge_distance import RULE as HOLE_EDGE_DISTANCE
 from hwsched.rules.holes.long_tool import RULE as LONG_TOOL
 from hwsched.rules.holes.no_hole_in_glass import RULE as NO_HOLE_IN_GLASS
 from hwsched.rules.holes.pocket_length import RULE as POCKET_LENGTH
+from hwsched.rules.holes.front_clear import RULE as FRONT_CLEAR
 from hwsched.rules.holes.pocket_walls import RULE as POCKET_WALLS
 from hwsched.rules.holes.screw_beside_hole import RULE as SCREW_BESIDE_HOLE
 from hwsched.rules.holes.screw_clear import RULE as SCREW_CLEAR

@@ -348,6 +348,8 @@ LOCK: Final = {
     "case_width": "Lock case thickness [mm]",
     "case_above": "Case top above cylinder [mm]",
     "case_offset": "Case off centre [mm]",
+    "front_height": "Lock front height [mm]",
+    "front_width": "Lock front width [mm]",
     "trim_key": "Trim thickness, key side [mm]",
     "trim_inside": "Trim thickness, inside [mm]",
     "thumb_turn": "Thumb turn inside",

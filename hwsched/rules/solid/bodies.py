@@ -32,7 +32,7 @@ from hwsched.attributes.of_parts import (
 from hwsched.calc.opening.bore import Box, Rod, Vector
 from hwsched.calc.opening.placement import Rect
 from hwsched.calc.opening.solid import Solid, bounds
-from hwsched.rules.carried import NOTHING, Carried, of_case, of_centre, of_item, of_middle
+from hwsched.rules.carried import NOTHING, Carried, of_case, of_centre, of_front, of_item, of_middle
 from hwsched.rules.practice import distance_mm, screw_diameter_mm
 from hwsched.rules.reading import (
     beside_here,
@@ -52,6 +52,7 @@ from hwsched.rules.reading import (
 )
 from hwsched.rules.solid.bores import as_rod
 from hwsched.rules.solid.clearances import ON_FACE, plate_sizes
+from hwsched.rules.solid.edge import front_of
 from hwsched.rules.solid.exit_devices import devices, rod_line_mm, stretches
 from hwsched.rules.solid.fixings import KINDS as FIXED_KINDS
 from hwsched.rules.solid.fixings import NAMES, NEEDS, fixings
@@ -77,15 +78,16 @@ from hwsched.values import Fit, Hole, Item, Leaf, OpeningInput, Part
 
 Kind = Literal[
     "case", "bore", "spindle", "bolt", "glass", "other-lock", "on-face", "sweep", "stop", "beyond-stile", "beyond-leaf",
-    "proud", "nut", "on-edge", "screw", "lead-hole", "new-bore", "pocket", "way-across", "head", "bolted-on", "plate",
+    "proud", "nut", "on-edge", "front", "screw", "lead-hole", "new-bore", "pocket", "way-across", "head", "bolted-on", "plate",
     "tool", "usual-tool",
 ]  # fmt: skip
 EXISTING: Final[tuple[Kind, ...]] = (
     "case", "bore", "spindle", "bolt", "glass", "other-lock", "on-face", "sweep", "stop", "beyond-stile", "beyond-leaf",
-    "proud", "nut", "on-edge",
+    "proud", "nut", "on-edge", "front",
 )  # fmt: skip
 """What stands there already, the leaf's own limits included; what is on a face as a plane and, proud, as a solid; on
-the other face the nuts of what is bolted through the leaf, as broad as the socket that turns them."""
+the other face the nuts of what is bolted through the leaf, as broad as the socket that turns them; the fronts of locks
+in the lock edge."""
 NEW: Final[tuple[Kind, ...]] = (
     "screw", "lead-hole", "new-bore", "pocket", "way-across", "head", "bolted-on", "plate", "tool", "usual-tool",
 )  # fmt: skip
@@ -191,6 +193,7 @@ def lasting_bodies(given: OpeningInput) -> tuple[Body, ...]:
         *_of_devices(given, leaf, thick),
         *_on_faces(given, leaf, thick),
         *_on_edge(given, leaf, thick),
+        *_fronts(given, leaf, thick),
         *_limits(given, leaf),
     )
 
@@ -504,6 +507,20 @@ def _on_edge(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
         box = Box((-out, y - high / 2, 0.0), (0.0, y + high / 2, thick))
         name = f"the {'item' if kind == 'other' else kind.replace('-', ' ')} on the lock edge"
         yield Body("on-edge", name, box, face="lock-edge", item=kind, carried=of_item(item))
+
+
+def _fronts(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
+    """Yield the fronts of the leaf's locks, let into the lock edge over their cases and past both ends of them."""
+    own = lock_item(given)
+    for item in given.items:
+        here = item is own or (item.id in given.point.others and remains(item))
+        front = front_of(item) if here and on_leaf(item, leaf) else None
+        if front is not None:
+            middle, half = thick / 2 + (item.case_offset_mm or 0.0), front.width_mm / 2
+            high = (middle - half, middle + half)
+            plate = Box((0.0, front.low, high[0]), (distance_mm("front-deep"), front.high, high[1]))
+            name = f"the {(item.kind or 'lock').replace('-', ' ')}'s front"
+            yield Body("front", name, plate, face="lock-edge", carried=of_front(item, leaf))
 
 
 def _slab(rect: Rect, face: str, thick: float) -> Box:

@@ -70,6 +70,8 @@ _OF_SUPPLY: Final = (rule_named("supply-voltage"), _SUPPLY_SHARE)
 _OF_WIRE: Final = (rule_named("wire-conductors"),)
 _OF_PACK: Final = tuple(rule for rule in rules_in_slot("power") if not rule.each_anew)
 """What is asked of a pack whatever the duty is: the others only warn, and refuse nothing."""
+_OF_HAND: Final[tuple[Role, ...]] = ("unit", "battery", "supply", "power-transfer", "wire")
+"""Roles of which a person's choice is kept and judged as it is."""
 _OF_TRANSFER: Final = (rule_named("power-crosses-hinge"), rule_named("rated-power-listed"))
 
 
@@ -93,6 +95,8 @@ class _Best:
     needs: tuple[str, ...] = ()
     """Facts without which a better one can be neither taken nor refused."""
     by_place: bool = False
+    beside: Judged | None = None
+    """What is refused beside one that waits for a fact, with its reasons."""
 
 
 def power_slot(base: Fit, slots: Slots) -> PowerSlot:
@@ -114,9 +118,9 @@ def power_slot(base: Fit, slots: Slots) -> PowerSlot:
             best = _by_battery(given, unit, slots.of("battery", base, partial(_packs, base=base, unit=unit)))
         else:
             best = slots.of("supply", base, partial(_by_supply, base=base, unit=unit))
-        found.append(best.way)
+        found += [best.way] if best.beside is None else [best.way, best.beside]
         by_place = by_place or best.by_place
-        needs = needs or (best.needs if best.way.good and len(found) == 1 else ())
+        needs = needs or (best.needs if best.way.good and found[0] is best.way else ())
     # Stable: of two whose packs last long enough, or of which none has one that does, the preferred stays before.
     if len(found) > 1:
         found.sort(key=lambda each: (not each.good, short_lived(given, each.fit)))
@@ -134,13 +138,15 @@ def _by_battery(given: OpeningInput, unit: Part, packs: Sequence[Judged]) -> _Be
 def _by_supply(slots: Slots, base: Fit, unit: Part) -> _Best:
     given, leaf = slots.given, lock_leaf(slots.given)
     best = _tried(given, base, unit)
-    if best.way.refusals and leaf is not None and leaf.raceway is None and not leafless(given):
+    of_hand = any(by_hand(given, role) for role in _OF_HAND)
+    if best.way.refusals and leaf is not None and leaf.raceway is None and not leafless(given) and not of_hand:
         # Nobody told whether the leaf has a way for the wire: asked only where none can be made, and it would serve.
         prepared = Leaf(**{each.name: getattr(leaf, each.name) for each in fields(Leaf)} | {"raceway": True})
         with_way = replace(given, leaves=tuple(prepared if each is leaf else each for each in given.leaves))
         there = _tried(with_way, base, unit).way
         if not there.refusals:
-            return replace(best, way=replace(best.way, refusals=(), needs=("leaf.raceway", *there.needs)))
+            waiting = replace(best.way, refusals=(), needs=("leaf.raceway", *there.needs))
+            return replace(best, way=waiting, beside=best.way)
     return best
 
 

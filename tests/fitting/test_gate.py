@@ -117,8 +117,10 @@ def test_what_only_a_unit_on_the_face_hangs_on_is_not_asked():
 
 
 def test_of_bolts_the_one_is_taken_that_can_be_turned():
-    """A rail on each side of a nut leaves an open spanner 40 degrees of 60: a dearer bolt that a socket turns goes in."""
-    rails = [item("other", 100.0, 1062.3 + way * 65.0, 500.0, 10.0, face="inside", projection_mm=20.0) for way in (1, -1)]
+    """Rails beside a nut leave an open spanner less than 60 degrees: a dearer bolt that a socket turns goes in."""
+    rails = [
+        item("other", 100.0, 1062.3 + way * 65.0, 500.0, 10.0, face="inside", projection_mm=20.0) for way in (1, -1)
+    ]
     spanner = part("B1", "fastener", 0.1, **BOLT, length_mm=100.0, head="hexagon", turned_by="spanner")
     socket = part("B2", "fastener", 9.0, **BOLT, length_mm=100.0, head="hexagon", turned_by="socket")
     quiet = {"o": QUIET["o"]}

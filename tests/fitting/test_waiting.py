@@ -27,28 +27,28 @@ def _is_told(value):
     return value is not None and value != () and not isinstance(value, dict)
 
 
-def blanked(data, case):
-    """The case with some facts left out, of anything that was surveyed."""
+def blanked(data, there):
+    """The opening with some facts left out, of anything that was surveyed."""
     for _ in range(data.draw(st.integers(1, 3))):
-        things = [("opening", case.opening), *(("leaves", each) for each in case.leaves)]
-        things += [("items", each) for each in case.items]
+        things = [("opening", there.opening), *(("leaves", each) for each in there.leaves)]
+        things += [("items", each) for each in there.items]
         where, thing = data.draw(st.sampled_from(things))
         names = told(thing)
         if not names:
             continue
         less = replace(thing, **{data.draw(st.sampled_from(names)): None})
         if where == "opening":
-            case = replace(case, opening=less)
+            there = replace(there, opening=less)
         else:
-            case = replace(case, **{where: tuple(less if e is thing else e for e in getattr(case, where))})
-    return case
+            there = replace(there, **{where: tuple(less if e is thing else e for e in getattr(there, where))})
+    return there
 
 
 @settings(max_examples=100, deadline=None, suppress_health_check=[HealthCheck.too_slow, HealthCheck.filter_too_much])
 @given(inputs(), st.data())
-def test_what_fits_is_not_refused_with_a_fact_less(case, data):
-    assume(fit(case).status == "fits")
-    less = blanked(data, case)
+def test_what_fits_is_not_refused_with_a_fact_less(there, data):
+    assume(fit(there).status == "fits")
+    less = blanked(data, there)
     found = fit(less)
     assert found.status != "does-not-fit", found.nearest_miss
 

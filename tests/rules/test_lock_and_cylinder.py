@@ -349,7 +349,14 @@ def turned(by, **changed):
 def between(off, **facts):
     """Two rails on the inside, as far from the upper nuts of a gate lock, at 1062.3, up and down, past any spanner."""
     return [
-        item("other", 100.0, 1062.3 + way * (off + 5.0), 500.0, 10.0, **{"face": "inside", "projection_mm": 20.0, **facts})
+        item(
+            "other",
+            100.0,
+            1062.3 + way * (off + 5.0),
+            500.0,
+            10.0,
+            **{"face": "inside", "projection_mm": 20.0, **facts},
+        )
         for way in (1, -1)
     ]
 
@@ -429,9 +436,7 @@ ROWS += [
         NUTS,
     ),
     speaks("spanner-room", given(lk=lock("gate"), cat=turned("ring"), items=beside_nut(5.0, projection_mm=3.1)), NUTS),
-    boundary(
-        "spanner-room", given(lk=lock("gate"), cat=turned("spanner"), items=beside_nut(5.0, face="key")), NUTS
-    ),
+    boundary("spanner-room", given(lk=lock("gate"), cat=turned("spanner"), items=beside_nut(5.0, face="key")), NUTS),
     unknown(
         "spanner-room",
         given(lk=lock("gate"), cat=turned("spanner"), items=beside_nut(5.0, face=None)),

@@ -263,7 +263,9 @@ ROWS += [
     ),
     # Two things overlap for sure on the face of both; a face that nobody told may be the other one.
     unknown("one-place", given(items=[item("closer"), item("lite", face=None)]), fit(), "existing_item.face"),
-    unknown("one-place", given(items=[item("closer", face=None), item("lite", face=None)]), fit(), "existing_item.face"),
+    unknown(
+        "one-place", given(items=[item("closer", face=None), item("lite", face=None)]), fit(), "existing_item.face"
+    ),
     speaks("one-place", given(items=[item("closer", face=None), item("lite", face="both")]), fit(), share=1.0),
     boundary("one-place", given(items=[item("closer"), item("lite", y=1550.0, face=None)]), fit()),
     # 25.4 + 1.6 = 27 to within what is measured: 26.95 is, 26.9 is not; 0.55 of rounding is, 0.6 is not.

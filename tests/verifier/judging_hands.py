@@ -8,7 +8,7 @@ Sizes are the least that surely is in the way:
 | thumb turn narrower than 1 in | what its longer side sweeps, at most 2 in across | trade usage, from memory |
 | thumb and finger at a lead's hole | 5/8 in across, 2 in out | from memory |
 | bolt of a gate lock | 1/2 in inside the corners of its case | from memory |
-| spanner | 60 degrees of an open one, 30 of a ring; a stubby of eight widths across the flats | trade usage, from memory |
+| spanner | 60 degrees of an open one, 30 of a ring; of eight widths across the flats | trade usage, from memory |
 | width across the flats | as bolts have it | ISO 272 and ASME B18.2.1, secondary copies |
 """
 
@@ -176,7 +176,9 @@ def _meets(x: float, y: float, degree: int, reach: float, half: float, rect: Rec
     """Tell whether a spanner that points in some direction meets a rectangle, by points along its middle."""
     dx, dy = cos(radians(degree)), sin(radians(degree))
     steps = max(int(reach / max(half, 1.0)), 1)
-    return any(circle_meets(x + dx * reach * i / steps, y + dy * reach * i / steps, half, rect) for i in range(steps + 1))
+    return any(
+        circle_meets(x + dx * reach * i / steps, y + dy * reach * i / steps, half, rect) for i in range(steps + 1)
+    )
 
 
 def _name(item: Cells) -> str:

@@ -70,7 +70,7 @@ RACEWAY_HALF_MM: Final = 12.7
 """Half of what a raceway takes of the face; from memory, unverified."""
 SPANNER: Final = (12.5, 0.55)
 OVER_MM: Final = 2.5
-"""Length and half the width of an ordinary spanner, in widths across the flats, and what it passes over; from memory."""
+"""Length and half the width of an ordinary spanner, in widths across flats, and what it passes over; from memory."""
 SCREW_MM: Final = 1.75
 """Half of a No. 6 screw; ASME B18.6.1, secondary copies."""
 SCREW_WALL_MM: Final = 1.5875

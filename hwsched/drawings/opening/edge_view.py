@@ -80,7 +80,9 @@ def edge_view(given: OpeningInput, fit: Fit, length_style: LengthStyle = "fracti
         notes.append(phrase("Lock case not drawn: its size was not surveyed in full."))
     front = front_of(place.item) if place.in_leaf else None
     if front is not None and front.taken:
-        notes.append(phrase("Lock front drawn as usual of its form (common practice, unverified): it was not surveyed."))
+        notes.append(
+            phrase("Lock front drawn as usual of its form (common practice, unverified): it was not surveyed.")
+        )
     return Drawing(TITLE, tuple(shapes), (0.0, low, thickness, high), tuple(notes))
 
 

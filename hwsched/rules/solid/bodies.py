@@ -78,8 +78,8 @@ from hwsched.values import Fit, Hole, Item, Leaf, OpeningInput, Part
 
 Kind = Literal[
     "case", "bore", "spindle", "bolt", "glass", "other-lock", "on-face", "sweep", "stop", "beyond-stile", "beyond-leaf",
-    "proud", "nut", "on-edge", "front", "screw", "lead-hole", "new-bore", "pocket", "way-across", "head", "bolted-on", "plate",
-    "tool", "usual-tool",
+    "proud", "nut", "on-edge", "front", "screw", "lead-hole", "new-bore", "pocket", "way-across", "head", "bolted-on",
+    "plate", "tool", "usual-tool",
 ]  # fmt: skip
 EXISTING: Final[tuple[Kind, ...]] = (
     "case", "bore", "spindle", "bolt", "glass", "other-lock", "on-face", "sweep", "stop", "beyond-stile", "beyond-leaf",

@@ -90,15 +90,15 @@ def front_of(lock: Item) -> Front | None:
 
     It is never shorter than the case: that is let in behind it.
     """
-    case = pocket_span(lock)
-    if lock.lock_form not in FORMS_WITH_FRONT or case is None:
+    behind = pocket_span(lock)
+    if lock.lock_form not in FORMS_WITH_FRONT or behind is None:
         return None
     facts = {"front_height_mm": lock.front_height_mm, "front_width_mm": lock.front_width_mm}
     taken = tuple(f"existing_item.{name}" for name, value in facts.items() if value is None)
     high = lock.front_height_mm if lock.front_height_mm is not None else distance_mm(f"{lock.lock_form}-front-high")
     wide = lock.front_width_mm if lock.front_width_mm is not None else distance_mm(f"{lock.lock_form}-front-wide")
-    past = max(high - (case[1] - case[0]), 0.0) / 2
-    return Front(case[0] - past, case[1] + past, wide, taken)
+    past = max(high - (behind[1] - behind[0]), 0.0) / 2
+    return Front(behind[0] - past, behind[1] + past, wide, taken)
 
 
 def fronts(given: OpeningInput) -> tuple[EdgeItem, ...]:
@@ -135,9 +135,7 @@ def _pocket_needs(lock: Item) -> list[str]:
     return [f"existing_item.{n}" for n in ("cylinder_height_mm", *names) if getattr(lock, n) is None]
 
 
-def clear_edge(
-    given: OpeningInput, bridge_mm: float, edge_margin_mm: float, span: tuple[float, float] | None
-) -> float:
+def clear_edge(given: OpeningInput, bridge_mm: float, edge_margin_mm: float, span: tuple[float, float] | None) -> float:
     """Return the longest clear stretch of the lock edge [mm], a bridge to the lock's pocket left; 0 while unknown.
 
     span: the leaf's lower and upper end above the floor.

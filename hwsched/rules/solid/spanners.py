@@ -6,6 +6,7 @@ Here belongs what the catalogue says is turned by a spanner. A socket on a nut s
 
 from collections.abc import Iterator
 from dataclasses import dataclass
+from math import hypot
 from typing import Final
 
 from hwsched.attributes.of_parts import CASE_HEIGHT_MM, CASE_WIDTH_MM, FORM, HEAD, MOUNTING, SIZE, TURNED_BY
@@ -183,4 +184,4 @@ def _out(body: Body) -> float:
 def _off(rect: Rect, hexagon: Hexagon) -> float:
     x = max(rect.x0 - hexagon.x, hexagon.x - rect.x1, 0.0)
     y = max(rect.y0 - hexagon.y, hexagon.y - rect.y1, 0.0)
-    return (x * x + y * y) ** 0.5
+    return hypot(x, y)

@@ -4,11 +4,12 @@ from collections.abc import Iterable
 
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.solid.clashes import clashes
+from hwsched.rules.solid.edge import FRONT_LIMITS
 from hwsched.values import Fit, OpeningInput
 
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
-    return clashes(given, fit, RULE.id, 0.0)
+    return clashes(given, fit, RULE.id, limits["wall_mm"])
 
 
 RULE = Rule(
@@ -20,4 +21,5 @@ RULE = Rule(
     cure="Take another place for the unit; or measure the lock's front, and survey its height.",
     judge=_judge,
     slot="unit",
+    limits=FRONT_LIMITS,
 )

@@ -6,11 +6,24 @@ from typing import Final
 from hwsched.calc.opening.pocket import EdgeItem
 from hwsched.rules.practice import distance_mm
 from hwsched.rules.reading import beside_here, leaf_span_mm, lock_item, lock_leaf, on_leaf, remains
+from hwsched.rules.rule import Limit
 from hwsched.rules.solid.footprints import face_of
 from hwsched.values import Item, Leaf, OpeningInput
 
 _EDGE_KINDS = ("flush-bolt", "deadbolt", "lock")
 """Items that take up the edge even where the survey names their faces."""
+FRONT_LIMITS: Final = (
+    Limit(
+        "wall_mm",
+        0.0,
+        "Least material between the unit's pocket and a lock's front: by itself none, both are let in flush.",
+        "geometry",
+        unit="mm",
+        low=0.0,
+        high=100.0,
+    ),
+)
+_DECLARED: Final = {limit.name: limit.value for limit in FRONT_LIMITS}
 FORMS_WITH_FRONT: Final = ("mortise", "euro-profile")
 """Forms of lock whose front is longer than the case behind it."""
 
@@ -106,12 +119,14 @@ def fronts(given: OpeningInput) -> tuple[EdgeItem, ...]:
     if "front-clear" in given.settings.rules_off:
         return ()
     leaf, own = lock_leaf(given), lock_item(given)
+    wall = given.settings.limits_for("front-clear", _DECLARED)["wall_mm"]
     found = []
     for item in given.items:
         here = item is own or (item.id in given.point.others and remains(item))
         front = front_of(item) if here and (leaf is None or on_leaf(item, leaf)) else None
         if front is not None:
-            found.append(EdgeItem(f"front of the {(item.kind or 'lock').replace('-', ' ')}", front.low, front.high))
+            name = f"front of the {(item.kind or 'lock').replace('-', ' ')}"
+            found.append(EdgeItem(name, front.low, front.high, wall))
     return tuple(found)
 
 

@@ -154,6 +154,7 @@ SIGNAL_OPENS: Final = TextName("signal_opens")
 SIGNAL_REFUSES: Final = TextName("signal_refuses")
 SIGNAL_WEAK: Final = TextName("signal_weak")
 TERMINAL_PLUS: Final = TextName("terminal_plus")
+TURNED_BY: Final = TextName("turned_by")
 WALL_BUILD: Final = TextName("wall_build")
 
 CLASS_2: Final = FlagName("class_2")

@@ -43,6 +43,17 @@ FASTENER = PartKind(
             note="A square neck beds into wood; in steel it needs a square hole.",
         ),
         Attribute(
+            "turned_by",
+            "Turned by",
+            "choice",
+            choices=(
+                Choice("socket", "Socket"),
+                Choice("spanner", "Open spanner", ("spanner", "open-ended spanner", "wrench", "open-end wrench")),
+                Choice("ring", "Ring spanner", ("ring", "box wrench", "12-point ring", "offset ring")),
+            ),
+            note="What turns its hexagon, head or nut; blank: a socket, or a spanner where that has the room.",
+        ),
+        Attribute(
             "leaf_material",
             "For leaf material",
             "choice",

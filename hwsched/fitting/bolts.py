@@ -7,12 +7,14 @@ from typing import Final
 
 from hwsched.attributes.of_parts import FORM, LEAF_MATERIAL, MOUNTING, SIZE
 from hwsched.fitting.candidate import cheapest, fit_part, judged, with_parts
-from hwsched.rules import RULES
+from hwsched.rules import rule_named
 from hwsched.rules.practice import clearance_hole_mm, lock_fasteners
 from hwsched.rules.reading import leaf_name, lock_item, lock_leaf, lock_part
 from hwsched.values import Fit, FitPart, Hole, OpeningInput, Part
 
-GATE_BOLTS: Final = RULES[[rule.id for rule in RULES].index("gate-bolts")]
+GATE_BOLTS: Final = rule_named("gate-bolts")
+OF_BOLTS: Final = (GATE_BOLTS, rule_named("spanner-room"))
+"""Rules that ask what a gate lock's bolts are, and whether they can be turned."""
 
 
 def lock_bolts(given: OpeningInput, fit: Fit) -> list[FitPart]:
@@ -49,7 +51,7 @@ def _against(given: OpeningInput, fit: Fit, bolt: Part) -> tuple[int, int, float
         "lock",
         bolt.number,
         "fastener",
-        rules=(GATE_BOLTS,),
+        rules=OF_BOLTS,
     )
     short = max((refusal.values.get("short_mm", inf) for refusal in found.refusals), default=0.0)
     return len(found.refusals), len(found.needs), short

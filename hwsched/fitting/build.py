@@ -6,7 +6,7 @@ from functools import partial
 from math import inf
 from typing import Final
 
-from hwsched.fitting.bolts import GATE_BOLTS, lock_bolts
+from hwsched.fitting.bolts import GATE_BOLTS, OF_BOLTS, lock_bolts
 from hwsched.fitting.candidate import (
     Judged,
     by_hand,
@@ -231,16 +231,19 @@ def _elsewhere(given: OpeningInput, search: _Search, slots: Slots) -> None:
         for other in slots.of("elsewhere", unit, partial(_others, base=base, unit=unit)):
             trial = _Search()
             found = _onward(given, other, trial, slots)
-            if found is not None and not trial.needs:
+            needs = dict.fromkeys((*other.needs, *trial.needs))
+            if found is not None and not needs:
                 search.complete.append(found)
                 break
             # Nothing is refused for good of which a fact may still say that it fits.
             search.stopped += _lacking(trial)
+            if found is not None:
+                search.stopped.append(("unit", replace(other, needs=tuple(needs))))
 
 
 def _lacking(search: _Search) -> list[tuple[Slot, Judged]]:
     """Return what only a missing fact keeps from being judged."""
-    return [(slot, each) for slot, each in search.stopped if each.needs and not each.refusals]
+    return [(slot, each) for slot, each in search.stopped if each.lacking]
 
 
 def _others(slots: Slots, base: Fit, unit: Fit) -> tuple[Judged, ...]:
@@ -265,7 +268,7 @@ def _late(slots: Slots, unit: Fit) -> Judged:
         return Judged(unit, (), ())
     role = next(part.role for part in unit.parts if part.role in LOCK_ROLES)
     whole = replace(unit, holes=(*unit.holes, *holes), parts=(*unit.parts, *lock_bolts(given, unit)))
-    rules = (*(_OF_BORES if holes else ()), *((GATE_BOLTS,) if bolted else ()))
+    rules = (*(_OF_BORES if holes else ()), *(OF_BOLTS if bolted else ()))
     late = judged(given, whole, "lock", lock.number, role, rules=rules)
     # What of a bore is unknown the rules ask for when the whole is checked; bolts are chosen here, or never.
     return late if bolted else replace(late, needs=())

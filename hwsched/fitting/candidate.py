@@ -42,6 +42,11 @@ class Judged:
         return not self.refusals and not self.needs
 
     @property
+    def lacking(self) -> bool:
+        """Whether nothing speaks against it, and only what nobody measured keeps it from being good."""
+        return bool(self.needs) and not self.refusals
+
+    @property
     def surveyable(self) -> tuple[str, ...]:
         """Missing facts of the survey, where it is only those that keep it from being good or bad."""
         return () if self.refusals else tuple(need for need in self.needs if not need.startswith("part "))

@@ -12,7 +12,7 @@ from hwsched.fitting.ways import Point
 from hwsched.rules import limits_of, rule_named
 from hwsched.rules.reading import leaf_name, lock_part, stile_mm
 from hwsched.rules.solid.cavity import Cavity
-from hwsched.rules.solid.edge import bridge_is_solid, edge_items, lock_pocket_span
+from hwsched.rules.solid.edge import bridge_is_solid, edge_items, fronts, lock_pocket_span
 from hwsched.rules.solid.templates import template_mm
 from hwsched.rules.wording import length
 from hwsched.values import Fit, Hole, Leaf, OpeningInput, Part, Placement
@@ -60,7 +60,7 @@ def pockets(
                 edge_margin_mm=limits["edge_margin_mm"],
                 items=tuple(
                     EdgeItem(i.name, i.y0 - low, i.y1 - low, i.clearance_mm)
-                    for i in edge_items(given, limits["bridge_mm"])[0]
+                    for i in (*edge_items(given, limits["bridge_mm"])[0], *fronts(given))
                 ),
             )
         )

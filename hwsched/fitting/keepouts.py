@@ -11,7 +11,7 @@ from hwsched.fitting.candidate import offered_of
 from hwsched.rules import RULES, limits_of, rule_named
 from hwsched.rules.carried import Carried, of_case, of_centre
 from hwsched.rules.practice import screw_diameter_mm
-from hwsched.rules.reading import lock_item, lock_leaf
+from hwsched.rules.reading import leaf_reach_mm, leaf_span_mm, lock_item, lock_leaf
 from hwsched.rules.rounding import apart_allowances, in_inches, rounding_mm
 from hwsched.rules.solid.bodies import Body, Kind, depth_of
 from hwsched.rules.solid.clashes import bodies_of, pairs_of
@@ -44,22 +44,15 @@ class Surroundings:
     needs: tuple[str, ...]
     carried: tuple[Carried, ...]
     """Of each keep-out the facts of the survey by which it stands there."""
-    unsure: tuple[bool, ...] = ()
-    """Of each keep-out whether it may as well not be there: nobody measured it."""
-
-    def surely(self) -> "Surroundings":
-        """Return what stands there whatever was not measured."""
-        kept = [i for i, unsure in enumerate(self.unsure) if not unsure]
-        return replace(
-            self,
-            keepouts=tuple(self.keepouts[i] for i in kept),
-            carried=tuple(self.carried[i] for i in kept),
-            unsure=tuple(False for _ in kept),
-        )
+    unsure: bool = False
+    """Whether any of it may as well not be there, or the leaf reach farther: nobody measured it."""
 
 
-def surroundings(given: OpeningInput, fit: Fit, leaf: Leaf, face: str) -> Surroundings:
-    """Return what a unit keeps off on a face, by the rules that guard each thing; a rule switched off guards none."""
+def surroundings(given: OpeningInput, fit: Fit, leaf: Leaf, face: str, *, surely: bool = False) -> Surroundings:
+    """Return what a unit keeps off on a face, by the rules that guard each thing; a rule switched off guards none.
+
+    surely: only what stands there whatever was not measured.
+    """
     off = given.settings.rules_off
     found: list[tuple[KeepOut, Carried, bool]] = []
     needs: dict[str, None] = {}
@@ -77,18 +70,20 @@ def surroundings(given: OpeningInput, fit: Fit, leaf: Leaf, face: str) -> Surrou
             )
     # The stop hides a band of the face that closes against it: what stands there hits the frame.
     if _FRAME_STOP_CLEAR.id not in off:
-        bands, missing = stop_bands(given, leaf, face)
+        bands, missing = stop_bands(given, leaf, face, surely=surely)
         needs.update(dict.fromkeys(missing))
         clearance = limits_of(_FRAME_STOP_CLEAR, given.settings)["clearance_mm"]
         found += [(KeepOut(_STOP, band, clearance), stop_carried(given, leaf, band), False) for band in bands]
     if _NUT_ROOM.id not in off:
         nuts = (body for body in bodies_of(given, fit, ("nut",)) if body.face == face)
         found += [(KeepOut(body.name, _seen(body), 0.0), body.carried, bool(body.needs)) for body in nuts]
+    if surely:
+        found = [each for each in found if not each[2]]
     return Surroundings(
         tuple(each for each, _, _ in found),
         tuple(needs),
         tuple(facts for _, facts, _ in found),
-        tuple(unsure for _, _, unsure in found),
+        any(unsure for _, _, unsure in found) or leaf_reach_mm(given, leaf) != leaf_span_mm(given, leaf),
     )
 
 

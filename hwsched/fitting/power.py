@@ -6,7 +6,7 @@ said by the rules of the slot.
 """
 
 from collections.abc import Iterable, Iterator, Sequence
-from dataclasses import dataclass, replace
+from dataclasses import dataclass, fields, replace
 from functools import partial
 from heapq import heappop, heappush
 from math import inf
@@ -48,9 +48,17 @@ from hwsched.rules.network import across_leaf
 from hwsched.rules.network.own_circuit import route_m
 from hwsched.rules.network.pack_life import pack_life
 from hwsched.rules.network.wire_pieces import wire_pieces
-from hwsched.rules.reading import carries_power, electric_release, in_role, leafless, shared_supply, unit_part
+from hwsched.rules.reading import (
+    carries_power,
+    electric_release,
+    in_role,
+    leafless,
+    lock_leaf,
+    shared_supply,
+    unit_part,
+)
 from hwsched.rules.rule import OpeningRule
-from hwsched.values import BatteryLife, Fit, FitPart, OpeningInput, Part, Role
+from hwsched.values import BatteryLife, Fit, FitPart, Leaf, OpeningInput, Part, Role
 
 _BUSY_ON_SUPPLY: Final = rule_named("busy-on-supply")
 _BATTERY_LIFE: Final = rule_named("battery-life")
@@ -62,6 +70,8 @@ _OF_SUPPLY: Final = (rule_named("supply-voltage"), _SUPPLY_SHARE)
 _OF_WIRE: Final = (rule_named("wire-conductors"),)
 _OF_PACK: Final = tuple(rule for rule in rules_in_slot("power") if not rule.each_anew)
 """What is asked of a pack whatever the duty is: the others only warn, and refuse nothing."""
+_OF_HAND: Final[tuple[Role, ...]] = ("unit", "battery", "supply", "power-transfer", "wire")
+"""Roles of which a person's choice is kept and judged as it is."""
 _OF_TRANSFER: Final = (rule_named("power-crosses-hinge"), rule_named("rated-power-listed"))
 
 
@@ -85,6 +95,8 @@ class _Best:
     needs: tuple[str, ...] = ()
     """Facts without which a better one can be neither taken nor refused."""
     by_place: bool = False
+    beside: Judged | None = None
+    """What is refused beside one that waits for a fact, with its reasons."""
 
 
 def power_slot(base: Fit, slots: Slots) -> PowerSlot:
@@ -106,9 +118,9 @@ def power_slot(base: Fit, slots: Slots) -> PowerSlot:
             best = _by_battery(given, unit, slots.of("battery", base, partial(_packs, base=base, unit=unit)))
         else:
             best = slots.of("supply", base, partial(_by_supply, base=base, unit=unit))
-        found.append(best.way)
+        found += [best.way] if best.beside is None else [best.way, best.beside]
         by_place = by_place or best.by_place
-        needs = needs or (best.needs if best.way.good and len(found) == 1 else ())
+        needs = needs or (best.needs if best.way.good and found[0] is best.way else ())
     # Stable: of two whose packs last long enough, or of which none has one that does, the preferred stays before.
     if len(found) > 1:
         found.sort(key=lambda each: (not each.good, short_lived(given, each.fit)))
@@ -124,7 +136,21 @@ def _by_battery(given: OpeningInput, unit: Part, packs: Sequence[Judged]) -> _Be
 
 
 def _by_supply(slots: Slots, base: Fit, unit: Part) -> _Best:
-    given = slots.given
+    given, leaf = slots.given, lock_leaf(slots.given)
+    best = _tried(given, base, unit)
+    of_hand = any(by_hand(given, role) for role in _OF_HAND)
+    if best.way.refusals and leaf is not None and leaf.raceway is None and not leafless(given) and not of_hand:
+        # Nobody told whether the leaf has a way for the wire: asked only where none can be made, and it would serve.
+        prepared = Leaf(**{each.name: getattr(leaf, each.name) for each in fields(Leaf)} | {"raceway": True})
+        with_way = replace(given, leaves=tuple(prepared if each is leaf else each for each in given.leaves))
+        there = _tried(with_way, base, unit).way
+        if not there.refusals:
+            waiting = replace(best.way, refusals=(), needs=("leaf.raceway", *there.needs))
+            return replace(best, way=waiting, beside=best.way)
+    return best
+
+
+def _tried(given: OpeningInput, base: Fit, unit: Part) -> _Best:
     partials = _supplies(given, with_parts(base, *_strikes(given)), unit)
     return _best(given, (judged(given, each, "power", unit.number, "supply") for each in partials))
 
@@ -146,7 +172,7 @@ def _best(given: OpeningInput, tried: Iterable[Judged]) -> _Best:
         if found.good:
             return _Best(found, missing_for_better(given, (found,), before))
         before.append(found)
-    lacking = [each for each in before if not each.refusals]
+    lacking = [each for each in before if each.lacking]
     by_place = any(_only_by_place(given, each) for each in before)
     if lacking:
         # What lacks least: asking for the facts of all would send the surveyor for what never comes into question.
@@ -385,10 +411,14 @@ def _passing(
     right = [
         part
         for part in stock
-        if not any(
-            judge(rule, given, with_parts(connected, fit_part(given, role, part, "")), settings=given.settings)
+        # What a rule only lacks a fact for may still do.
+        if all(
+            verdict.needs
             for rule in rules
             if rule.id not in off
+            for verdict in judge(
+                rule, given, with_parts(connected, fit_part(given, role, part, "")), settings=given.settings
+            )
         )
     ]
     # Where none passes the nearest is named all the same.

@@ -36,7 +36,7 @@ from hwsched.quantities.adding import added
 from hwsched.rules import limits_of, rule_named
 from hwsched.rules.carried import Carried, of_centre
 from hwsched.rules.last import last
-from hwsched.rules.reading import leaf_name, lock_item, lock_part, stile_mm
+from hwsched.rules.reading import leaf_name, leaf_reach_mm, lock_item, lock_part, stile_mm
 from hwsched.rules.rounding import half_unit
 from hwsched.rules.solid.bodies import slot_of
 from hwsched.rules.solid.cavity import Cavity
@@ -203,20 +203,25 @@ def finer_places(
     """
     if given.placed is not None:
         return
-    for lean in get_args(Lean):
-        question = _question(given, bare, unit, leaf, at, span, lean=lean)
-        if question is None:
-            return
-        found: list[tuple[PlatePosition, Way, PlacementInput]] = []
-        for ask, group in question.asks:
-            for way, pattern in zip(group, ask.patterns, strict=True):
-                for hole in _along(way, at, question.low):
-                    asked = replace(ask, patterns=(replace(pattern, hole=hole),))
-                    with suppress(InputError):
-                        found += [(each, way, asked) for each in place(asked).alternatives]
-        found.sort(key=lambda entry: (entry[0].cost, entry[0].cable_mm))
-        for each, way, asked in found:
-            yield _built(question, way, asked, each.plate, each.hole), f"{way.pattern.capitalize()}: "
+    # Then those that would be there but for what nobody measured: a rule asks for it.
+    for surely in (False, True):
+        for lean in get_args(Lean):
+            question = _question(given, bare, unit, leaf, at, span, surely=surely, lean=lean)
+            if question is not None:
+                yield from _finer(question, at)
+
+
+def _finer(question: _Question, at: Cavity) -> Iterator[tuple[Fit, str]]:
+    found: list[tuple[PlatePosition, Way, PlacementInput]] = []
+    for ask, group in question.asks:
+        for way, pattern in zip(group, ask.patterns, strict=True):
+            for hole in _along(way, at, question.low):
+                asked = replace(ask, patterns=(replace(pattern, hole=hole),))
+                with suppress(InputError):
+                    found += [(each, way, asked) for each in place(asked).alternatives]
+    found.sort(key=lambda entry: (entry[0].cost, entry[0].cable_mm))
+    for each, way, asked in found:
+        yield _built(question, way, asked, each.plate, each.hole), f"{way.pattern.capitalize()}: "
 
 
 def _along(way: Way, at: Cavity, low: float) -> Iterator[Rect]:
@@ -278,9 +283,11 @@ def _question(
     # Whichever unit it is, the same stands round the same lock; which ways lead from it hangs on the unit's template.
     around = last("surroundings", (given, lock), lambda: surroundings(given, bare, leaf, FACE))
     if surely:
-        if not any(around.unsure):
+        reach = leaf_reach_mm(given, leaf)
+        if not around.unsure or reach is None:
             return None
-        around = around.surely()
+        around = surroundings(given, bare, leaf, FACE, surely=True)
+        span, low = reach, reach[0]
     if loose and not has_rounding(given, leaf, unit, around):
         return None
     pairs = zip(around.keepouts, around.carried, strict=True)

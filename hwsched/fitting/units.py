@@ -28,13 +28,15 @@ from hwsched.fitting.slots import Slots
 from hwsched.fitting.surface import finer_places, places
 from hwsched.fitting.ways import ORDER
 from hwsched.rules import RULES, rule_named, rules_in_slot
-from hwsched.rules.reading import leaf_span_mm, leafless, lock_leaf
+from hwsched.rules.reading import leaf_reach_mm, leaf_span_mm, leafless, lock_leaf
 from hwsched.rules.solid.cavity import cavity
 from hwsched.rules.wording import length
 from hwsched.values import Fit, OpeningInput, Part, Placement, Refusal
 
 _UNIT_PLACE_KNOWN: Final = rule_named("unit-place-known")
-_OF_HOLES: Final = frozenset(rule.id for rule in RULES if rule.slot == "unit" and rule.discipline == "holes")
+_OF_HOLES: Final = frozenset(
+    rule.id for rule in RULES if rule.slot == "unit" and (rule.discipline == "holes" or rule.id == "spanner-room")
+)
 """Rules of which another place of hole and plate may be free."""
 _REST: Final = tuple(rule for rule in rules_in_slot("unit") if rule.discipline in ("fire-door", "egress"))
 _ALIKE: Final = tuple(rule for rule in rules_in_slot("unit") if rule not in _REST)
@@ -116,11 +118,16 @@ def _of_unit(slots: Slots, base: Fit, unit: Part) -> tuple[Judged | None, list[J
             found = judged(given, fastened(given, placed), "unit", unit.number, "unit", said)
             if found.good:
                 return found, refused
+            if found.lacking:
+                # Nothing is refused for good where another place waits for a fact only.
+                refused.append(found)
     return None, refused or [_without_place(first, unit, "")]
 
 
 def other_places(given: OpeningInput, base: Fit, unit: Part, placed: Placement | None) -> tuple[Judged, ...]:
     """Return the places of a unit that nothing of its slot speaks against, but for one, best of each way first.
+
+    Among them those that wait for a fact.
 
     Asked only where the best place of every unit led nowhere: power or the lock's own bores may bear another one.
     """
@@ -129,7 +136,7 @@ def other_places(given: OpeningInput, base: Fit, unit: Part, placed: Placement |
     for finer in (False, True):
         for each, said in _placed(given, bare, unit, finer=finer):
             made = judged(given, fastened(given, each), "unit", unit.number, "unit", said)
-            if made.good and made.fit.placement is not None and made.fit.placement != placed:
+            if not made.refusals and made.fit.placement is not None and made.fit.placement != placed:
                 found.append(made)
     return tuple(found)
 
@@ -177,7 +184,7 @@ def _chosen(given: OpeningInput) -> bool:
 
 def _by_its_holes(found: Judged) -> bool:
     """Tell whether nothing but its holes and screws speaks against a place: then another one may do."""
-    return not found.needs and bool(found.refusals) and all(each.rule in _OF_HOLES for each in found.refusals)
+    return bool(found.refusals) and all(each.rule in _OF_HOLES for each in found.refusals)
 
 
 def _without_place(found: Judged, unit: Part, said: str) -> Judged:
@@ -211,16 +218,18 @@ def _placed(given: OpeningInput, bare: Fit, unit: Part, *, finer: bool = False) 
             yield at_wall(given, bare, unit), ""
         return
     leaf, at = lock_leaf(given), cavity(given, bare)
-    span = leaf_span_mm(given, leaf) if leaf is not None else None
-    if leaf is None or at is None or span is None:
+    span, reach = (leaf_span_mm(given, leaf), leaf_reach_mm(given, leaf)) if leaf is not None else (None, None)
+    if leaf is None or at is None or span is None or reach is None:
         return
     # A lock outside its leaf is an error of the survey; a place worked out from it would be drilled.
-    if not span[0] < at.y < span[1] or (leaf.width_mm is not None and at.x > leaf.width_mm):
+    if not reach[0] < at.y < reach[1] or (leaf.width_mm is not None and at.x > leaf.width_mm):
         return
     if finer:
         if unit.kind != "edge-unit":
             yield from finer_places(given, bare, unit, leaf, at, span)
     elif unit.kind == "edge-unit":
-        yield from pockets(given, bare, unit, leaf, at, span)
+        # Where the leaf may reach farther, nobody having measured its undercut, a rule asks for that.
+        for each in dict.fromkeys((span, reach)):
+            yield from pockets(given, bare, unit, leaf, at, each)
     else:
         yield from places(given, bare, unit, leaf, at, span)

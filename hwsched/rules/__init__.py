@@ -33,6 +33,7 @@ from hwsched.values.record import Record
 # Their order is that of the rulebook, and of findings that are equally bad.
 # survey
 from hwsched.rules.survey.case_offset_taken import RULE as CASE_OFFSET_TAKEN
+from hwsched.rules.survey.front_taken import RULE as FRONT_TAKEN
 from hwsched.rules.survey.case_within_leaf import RULE as CASE_WITHIN_LEAF
 from hwsched.rules.survey.case_within_stile import RULE as CASE_WITHIN_STILE
 from hwsched.rules.survey.fact_in_range import RULE as FACT_IN_RANGE
@@ -71,6 +72,7 @@ from hwsched.rules.lock_and_cylinder.lock_weather import RULE as LOCK_WEATHER
 from hwsched.rules.lock_and_cylinder.magnet_mount import RULE as MAGNET_MOUNT
 from hwsched.rules.lock_and_cylinder.reader_in_leaf import RULE as READER_IN_LEAF
 from hwsched.rules.lock_and_cylinder.strike_fit import RULE as STRIKE_FIT
+from hwsched.rules.lock_and_cylinder.spanner_room import RULE as SPANNER_ROOM
 from hwsched.rules.lock_and_cylinder.tail_reach import RULE as TAIL_REACH
 from hwsched.rules.lock_and_cylinder.thread_pitch import RULE as THREAD_PITCH
 from hwsched.rules.lock_and_cylinder.thumb_turn_kept import RULE as THUMB_TURN_KEPT
@@ -119,6 +121,7 @@ from hwsched.rules.holes.hollow_core_holds import RULE as HOLLOW_CORE_HOLDS
 from hwsched.rules.holes.long_tool import RULE as LONG_TOOL
 from hwsched.rules.holes.no_hole_in_glass import RULE as NO_HOLE_IN_GLASS
 from hwsched.rules.holes.pocket_length import RULE as POCKET_LENGTH
+from hwsched.rules.holes.front_clear import RULE as FRONT_CLEAR
 from hwsched.rules.holes.pocket_walls import RULE as POCKET_WALLS
 from hwsched.rules.holes.screw_beside_hole import RULE as SCREW_BESIDE_HOLE
 from hwsched.rules.holes.screw_clear import RULE as SCREW_CLEAR

@@ -67,6 +67,15 @@ def of_case(lock: Item, leaf: Leaf) -> Carried:
     )
 
 
+def of_front(lock: Item, leaf: Leaf) -> Carried:
+    """Return the facts of a lock's front: its middle is the case's, and half of its height goes each way."""
+    behind = of_case(lock, leaf)
+    (up, above, high), (thick, _, offset) = behind.up, behind.deep
+    half = ("existing_item.front_height_mm", lock.front_height_mm, 0.5)
+    across = ("existing_item.front_width_mm", lock.front_width_mm, 0.5)
+    return Carried(up=(up, above, (high[0], high[1], 0.5), half), deep=(thick, across, offset))
+
+
 def between(a: Facts, b: Facts) -> Facts:
     """Return the facts that move two things against each other: what moves both alike does not.
 

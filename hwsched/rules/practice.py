@@ -91,6 +91,13 @@ def clearance_hole_mm(size: str) -> float | None:
 
 
 @cache
+def across_flats_mm(size: str) -> float:
+    """Return the width across the flats of head and nut [mm]; of a size that the table has not, the widest's."""
+    found = {row["size"]: float(row["flats_mm"]) for row in rows("across_flats")}
+    return found.get(size, max(found.values()))
+
+
+@cache
 def screw_diameter_mm(size: str) -> float:
     """Return the diameter over the thread of a screw [mm]; of a size that the table has not, the thickest's."""
     found = {row["size"]: float(row["diameter_mm"]) for row in rows("screw_diameters")}

@@ -135,7 +135,22 @@ def leaf_span_mm(given: OpeningInput, leaf: Leaf) -> tuple[float, float] | None:
         return leaf.undercut_mm, leaf.undercut_mm + leaf.height_mm
     if given.opening.form == "cabinet":
         return None
-    return UNDERCUT_AT_MOST_MM.get(given.opening.form or "", _UNDERCUT_AT_MOST_MM), leaf.height_mm
+    return _undercut_at_most_mm(given), leaf.height_mm
+
+
+def leaf_reach_mm(given: OpeningInput, leaf: Leaf) -> tuple[float, float] | None:
+    """Return how low and how high above the floor a leaf may reach [mm]; None while unknown.
+
+    The same as `leaf_span_mm` where the undercut is known. What is outside of that and within this is to be measured,
+    never refused.
+    """
+    if leaf.height_mm is None or leaf.undercut_mm is not None or given.opening.form == "cabinet":
+        return leaf_span_mm(given, leaf)
+    return 0.0, leaf.height_mm + _undercut_at_most_mm(given)
+
+
+def _undercut_at_most_mm(given: OpeningInput) -> float:
+    return UNDERCUT_AT_MOST_MM.get(given.opening.form or "", _UNDERCUT_AT_MOST_MM)
 
 
 def stop_side(given: OpeningInput) -> str | None:

@@ -8,7 +8,7 @@ from hwsched.language import phrase
 from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length, in_run_unit, run_unit
 from hwsched.rules.rule import Verdict
 from hwsched.survey import ENTITIES, INHERITED, OPENING, POWER_ENTITIES
-from hwsched.values import OpeningInput
+from hwsched.values import Leaf, OpeningInput
 
 _STEPS_MM: Final = (0.0254, 0.1, 25.4 / 64)
 """Least steps in which lengths are written: decimal inches, millimetres, fractions."""
@@ -144,6 +144,12 @@ def aside_words(given: OpeningInput) -> str:
 
 
 READER_ASIDE: Final = "opening.reader_aside_mm"
+
+
+def unless_glass(leaf: Leaf, said: Iterable[Verdict]) -> Iterable[Verdict]:
+    """Return what is said of a leaf that is none of glass; where nobody told its material, that this is to be told."""
+    found = tuple(said)
+    return (unknown(("leaf.material",), "leaf"),) if found and leaf.material is None else found
 
 
 def unknown(needs: tuple[str, ...], about: str = "", cure: str = "") -> Verdict:

@@ -53,7 +53,10 @@ OF_LOCK_FORMS: Final[dict[str, tuple[str, ...]]] = {
     **dict.fromkeys(
         ("case_height_mm", "case_depth_mm", "case_above_mm", "case_width_mm", "trim_key_mm", "cam_form"), _CYLINDERS
     ),
-    **dict.fromkeys(("case_offset_mm", "trim_inside_mm", "thumb_turn"), ("mortise", "euro-profile")),
+    **dict.fromkeys(
+        ("case_offset_mm", "front_height_mm", "front_width_mm", "trim_inside_mm", "thumb_turn"),
+        ("mortise", "euro-profile"),
+    ),
 }
 """By the name of the fact, forms of lock; one that does not stand here is asked of every lock."""
 

@@ -103,6 +103,8 @@ class Item:
     case_width_mm: float | None = None
     case_above_mm: float | None = None
     case_offset_mm: float | None = None
+    front_height_mm: float | None = None
+    front_width_mm: float | None = None
     trim_key_mm: float | None = None
     trim_inside_mm: float | None = None
     thumb_turn: bool | None = None

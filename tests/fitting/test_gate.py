@@ -114,3 +114,18 @@ def test_what_only_a_unit_on_the_face_hangs_on_is_not_asked():
     assert not [each for each in check(given, found) if each.needs]
     other = gate(items=[there])
     assert "existing_item.x_mm" in {need.fact for need in fit(other).needs}
+
+
+def test_of_bolts_the_one_is_taken_that_can_be_turned():
+    """Rails beside a nut leave an open spanner less than 60 degrees: a dearer bolt that a socket turns goes in."""
+    rails = [
+        item("other", 100.0, 1062.3 + way * 65.0, 500.0, 10.0, face="inside", projection_mm=20.0) for way in (1, -1)
+    ]
+    spanner = part("B1", "fastener", 0.1, **BOLT, length_mm=100.0, head="hexagon", turned_by="spanner")
+    socket = part("B2", "fastener", 9.0, **BOLT, length_mm=100.0, head="hexagon", turned_by="socket")
+    quiet = {"o": QUIET["o"]}
+    assert "B1" in {p.part for p in fit(gate(with_bolts(spanner, socket), **quiet)).parts}
+    below = gate(with_bolts(spanner, socket), items=rails, **quiet)
+    assert "B2" in {p.part for p in fit(below).parts}
+    found = fit(gate(with_bolts(spanner), items=rails, **quiet))
+    assert (found.status, {r.rule for r in refusals(found, "spanner-room")}) == ("does-not-fit", {"spanner-room"})

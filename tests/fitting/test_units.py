@@ -12,11 +12,12 @@ from hwsched.values import Fit, Refusal
     [
         (("hole-clear",), (), True),
         (("hole-clear", "screw-clear"), (), True),
-        # What stands round it, or the part itself, no other hole mends; and a fact that is missing is asked for first.
+        # There a fact may be missing too, and nothing speaks against it.
+        (("hole-clear",), ("leaf.stile_mm",), True),
+        # What stands round it, or the part itself, no other hole mends.
         (("hole-clear", "trim-clear"), (), False),
         (("trim-clear",), (), False),
         (("unit-weather", "hole-clear"), (), False),
-        (("hole-clear",), ("leaf.stile_mm",), False),
         # Nothing speaks against it at all.
         ((), (), False),
         ((), ("leaf.stile_mm",), False),

@@ -305,6 +305,8 @@ def lock(form="mortise", **facts):
         "case_height_mm": 150.0,
         "case_depth_mm": 105.0,
         "case_width_mm": 25.4,
+        "front_height_mm": 150.0,
+        "front_width_mm": 25.4,
         "case_above_mm": 44.45,
         "trim_key_mm": 0.0,
         "trim_inside_mm": 0.0,
@@ -330,6 +332,8 @@ def lock(form="mortise", **facts):
             "case_width_mm": None,
             "case_above_mm": None,
             "case_depth_mm": None,
+            "front_height_mm": None,
+            "front_width_mm": None,
             "cam_form": None,
         }
     return Item("k", **{**usual, **facts})

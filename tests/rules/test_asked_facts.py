@@ -37,6 +37,14 @@ RATED = opening(rating="45")
 NEAR_UNIT = (item("lever", 70.0, 1200.0, 60.0, 20.0),)
 """Its lower edge at 1190 mm is 20 mm above the plate's upper one at 1170 mm."""
 BORED = fit(lock_number="BORED", role="lock")
+POCKET = hole(
+    0.0, "pocket", face="lock-edge", x_mm=22.225, y_mm=1238.125, depth_mm=44.45, width_mm=17.4625, height_mm=349.25,
+)  # fmt: skip
+IN_EDGE = fit(
+    unit="EDGE",
+    placement=place(13.5, 1063.5, face="edge", width_mm=17.4625, height_mm=349.25),
+    holes=(POCKET,),
+)
 EURO, HALF = fit(lock_number="EURO"), fit(lock_number="HALF")
 LIFT = given(opening(form="lift"), lk=lock("reader"), leaves=(), cat=USUAL)
 
@@ -113,6 +121,12 @@ TWO_VALUES = {
     # The lite begins at 1080 mm; the case ends at 1044 mm or at 1120 mm.
     "existing_item.case_above_mm": (lock_last(item("lite", 70.0, 1130.0)), fit(), 44.45, 120.0, "lite-clear-of-lock"),
     "existing_item.case_offset_mm": (given(), fit(), 0.0, 12.0, "case-within-leaf"),
+    # Its middle is the case's, at 969.45: it ends at 1044.45 or at 1071.05, the pocket begins at 1063.5. Off centre by
+    # 14 it stands from 32.2 or from 26.2 on across the leaf, the pocket to 31.0.
+    "existing_item.front_height_mm": (given(), IN_EDGE, 150.0, 203.2, "front-clear"),
+    "existing_item.front_width_mm": (
+        given(lk=lock(case_offset_mm=14.0, front_height_mm=203.2)), IN_EDGE, 8.0, 20.0, "front-clear",
+    ),
     "existing_item.trim_key_mm": (door(), WORKED_OUT, 0.0, 20.0, "cylinder-flush"),
     # Half a leaf of 44.45 mm and the trim; the half of the cylinder is 30 mm.
     "existing_item.trim_inside_mm": (given(lk=lock("euro-profile")), EURO, 6.0, 12.0, "euro-projection"),
@@ -275,9 +289,16 @@ def heard_of(there, made):
 def of_each_form():
     """Openings of each form of lock, with a fit."""
     found = {}
-    for there, made in openings_and_fits()[::2]:
+    every = openings_and_fits()
+    # Beside each other one, those whose unit stands in the edge of a wooden leaf.
+    in_edge = [(there, made) for there, made in every[1::2] if _in_wooden_edge(there, made)]
+    for there, made in (*every[::2], *in_edge):
         found.setdefault(there.items[0].lock_form, []).append((there, made))
     return found
+
+
+def _in_wooden_edge(there, made):
+    return bool(there.leaves) and there.leaves[0].material == "wood" and made.part("unit").part == "EDGE"
 
 
 @pytest.mark.parametrize("name", OF_LOCK_FORMS)

@@ -70,6 +70,23 @@ def stretch(top):
     return leaf(height_mm=1044.45 + 19.05 + top + 50.8 - 10.0)
 
 
+def hung(top):
+    """The same, its undercut not measured."""
+    return replace(stretch(top), undercut_mm=None)
+
+
+FRONTED = lock(front_height_mm=203.2, front_width_mm=31.75)
+LIKE_MOST = lock(front_height_mm=None, front_width_mm=None)
+
+
+def cut(low):
+    """A unit in the edge, its pocket from so high on."""
+    pocket = hole(0.0, "pocket", face="lock-edge", x_mm=22.225, y_mm=low + 349.25 / 2, depth_mm=44.45, width_mm=17.4625,
+                  height_mm=349.25)  # fmt: skip
+    there = place(13.5, low, face="edge", width_mm=17.4625, height_mm=349.25)
+    return fit(unit="EDGE", placement=there, holes=(pocket,))
+
+
 LONG_SCREW = catalogue(SCREW={"length_mm": 25.4})
 
 
@@ -266,6 +283,34 @@ ROWS = [
     speaks("pocket-length", given(lf=stretch(349.0), items=[BELOW_TAKEN]), EDGE, short_mm=0.25, severity="error"),
     boundary("pocket-length", given(lf=stretch(349.25), items=[BELOW_TAKEN]), EDGE),
     unknown("pocket-length", given(lk=lock(case_height_mm=None)), EDGE, "existing_item.case_height_mm"),
+    # The front of a case that reaches from 894.45 to 1044.45 ends it above and below alike: 203.2 high it ends at
+    # 1071.05, past the bridge of 19.05 (8 in, 86 preparation, one secondary copy).
+    boundary("pocket-length", given(lk=FRONTED, lf=stretch(349.25 + 7.55), items=[BELOW_TAKEN]), EDGE),
+    speaks("pocket-length", given(lk=FRONTED, lf=stretch(349.25 + 7.3), items=[BELOW_TAKEN]), EDGE, short_mm=0.25),
+    speaks("pocket-length", given(lk=LIKE_MOST, lf=stretch(349.25 + 7.3), items=[BELOW_TAKEN]), EDGE, short_mm=0.25),
+    passes("front-clear", given(), cut(1063.5)),
+    speaks("front-clear", given(lk=FRONTED), cut(1068.0), severity="error", short_mm=3.05, words=("the lock's front",)),
+    boundary("front-clear", given(lk=FRONTED), cut(1071.05)),
+    speaks("front-clear", given(lk=LIKE_MOST), cut(1068.0), short_mm=3.05),
+    # 235 of a lock for profile cylinders (DIN 18251, from memory), 85 longer than this case.
+    speaks("front-clear", given(lk=lock("euro-profile", front_height_mm=None)), cut(1084.0), short_mm=2.95),
+    boundary("front-clear", given(lk=lock("bored")), cut(1063.5)),
+    # A case is let in behind its front, which is never the shorter one; below it is the same.
+    boundary("front-clear", given(lk=lock(front_height_mm=100.0)), cut(1044.45)),
+    speaks("front-clear", given(lk=FRONTED), cut(894.45 - 24.0 - 349.25), short_mm=2.6),
+    boundary("front-clear", given(lk=FRONTED), cut(894.45 - 26.6 - 349.25)),
+    # Its undercut of 10 up to 60 or down to none: surely 10 less than this, perhaps 50 more.
+    unknown("pocket-length", given(lf=hung(349.25), items=[BELOW_TAKEN]), EDGE, "leaf.undercut_mm"),
+    unknown("pocket-length", given(lf=hung(349.25 - 49.9), items=[BELOW_TAKEN]), EDGE, "leaf.undercut_mm"),
+    speaks("pocket-length", given(lf=hung(349.25 - 50.5), items=[BELOW_TAKEN]), EDGE, short_mm=0.5),
+    boundary("pocket-length", given(lf=hung(349.25 + 10.0), items=[BELOW_TAKEN]), EDGE),
+    # There is room, but not where it is cut.
+    unknown(
+        "pocket-length",
+        given(lf=hung(700.0), items=[BELOW_TAKEN]),
+        fit(unit="EDGE", placement=place(13.5, 1420.0, face="edge", width_mm=17.4625, height_mm=349.25)),
+        "leaf.undercut_mm",
+    ),
     # A bored lock takes no more of the edge than its bore: 1000 + 53.975 / 2 = 1026.9875, 17.4625 lower than the case.
     boundary("pocket-length", given(lf=stretch(349.25 - 17.4625), lk=lock("bored"), items=[BELOW_TAKEN]), EDGE),
     speaks(

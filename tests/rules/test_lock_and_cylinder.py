@@ -41,6 +41,7 @@ def threaded(gap=0.0, turns=0, projection=3.175):
     return fit(stack=Stack("threaded", projection, gap, turns))
 
 
+HEXAGON = catalogue(SCREW={"head": "hexagon", "turned_by": "spanner"})
 PITCH = 25.4 / 32
 FOR_THIN = catalogue(BORED={"leaf_low_mm": 30.0})
 EVEN = Settings(
@@ -338,6 +339,34 @@ def on_gate(x, y, face="key", w=40.0):
     return item("other", x + 20.0 if w == 40.0 else x, y, w, 40.0, face=face)
 
 
+NUTS = replace(BOLTED, placement=None)
+
+
+def turned(by, **changed):
+    return bolted(turned_by=by, **changed)
+
+
+def between(off, **facts):
+    """Two rails on the inside, as far from the upper nuts of a gate lock, at 1062.3, up and down, past any spanner."""
+    return [
+        item(
+            "other",
+            100.0,
+            1062.3 + way * (off + 5.0),
+            500.0,
+            10.0,
+            **{"face": "inside", "projection_mm": 20.0, **facts},
+        )
+        for way in (1, -1)
+    ]
+
+
+def beside_nut(off, **facts):
+    """Something off the nut at 102.15, 1062.3, toward the hinge edge."""
+    place = {"face": "inside", "projection_mm": 20.0, **facts}
+    return [item("other", 102.15 + off + 10.0, 1062.3, 20.0, 20.0, **place)]
+
+
 CASE = ("The gate lock's case on the key face",)
 WELDED = catalogue(GATE={"mounting": "weld-on"})
 
@@ -375,6 +404,55 @@ ROWS += [
     ),
     boundary("head-clear", given(lk=lock("gate"), items=[on_gate(69.85, 1062.3 + 29.525, "inside", 100.0)]), BOLTED),
     boundary("head-clear", given(lk=lock("gate"), items=[on_gate(69.85, 1085.0, "inside", 100.0)], cat=WELDED), BOLTED),
+    # A spanner for M8 is 13 across its jaw (ISO 272), 12 times that long and 6.5 to each side of its middle (from
+    # memory). Between two rails it swings twice the angle of which the sine is what the rails leave of its length:
+    # 156 sin 30 = 78 and 6.5 are 84.5 for 60 degrees, 156 sin 15 = 40.376 and 6.5 are 46.876 for 30.
+    passes("spanner-room", given(lk=lock("gate"), cat=turned("spanner")), NUTS),
+    speaks(
+        "spanner-room",
+        given(lk=lock("gate"), cat=turned("spanner"), items=between(60.0)),
+        NUTS,
+        severity="error",
+        about="M8",
+        swing_deg=40.1119,
+        needed_deg=60.0,
+        words=("A spanner on a nut of the gate lock's bolt", "between the other"),
+    ),
+    boundary("spanner-room", given(lk=lock("gate"), cat=turned("spanner"), items=between(84.51)), NUTS),
+    speaks("spanner-room", given(lk=lock("gate"), cat=turned("spanner"), items=between(84.38)), NUTS),
+    boundary("spanner-room", given(lk=lock("gate"), cat=turned("ring"), items=between(46.89)), NUTS),
+    speaks("spanner-room", given(lk=lock("gate"), cat=turned("ring"), items=between(46.8)), NUTS, needed_deg=30.0),
+    # A socket needs none of it, and where nobody says what turns it one of both will do.
+    boundary("spanner-room", given(lk=lock("gate"), cat=turned("socket"), items=between(46.8)), NUTS),
+    boundary("spanner-room", given(lk=lock("gate"), cat=turned(None), items=between(46.8)), NUTS),
+    # Its head is 28.6 across, that of a ring 19.5; what stands out no farther than 3 is passed over.
+    boundary("spanner-room", given(lk=lock("gate"), cat=turned("spanner"), items=beside_nut(14.35)), NUTS),
+    speaks("spanner-room", given(lk=lock("gate"), cat=turned("spanner"), items=beside_nut(14.25)), NUTS, swing_deg=0.0),
+    boundary("spanner-room", given(lk=lock("gate"), cat=turned("ring"), items=beside_nut(9.8)), NUTS),
+    speaks("spanner-room", given(lk=lock("gate"), cat=turned("ring"), items=beside_nut(9.7)), NUTS, swing_deg=0.0),
+    boundary(
+        "spanner-room",
+        given(lk=lock("gate"), cat=turned("ring"), items=beside_nut(5.0, projection_mm=3.0)),
+        NUTS,
+    ),
+    speaks("spanner-room", given(lk=lock("gate"), cat=turned("ring"), items=beside_nut(5.0, projection_mm=3.1)), NUTS),
+    boundary("spanner-room", given(lk=lock("gate"), cat=turned("spanner"), items=beside_nut(5.0, face="key")), NUTS),
+    unknown(
+        "spanner-room",
+        given(lk=lock("gate"), cat=turned("spanner"), items=beside_nut(5.0, face=None)),
+        NUTS,
+        "existing_item.face",
+    ),
+    # The unit itself, and the hexagon heads of its own screws beside what stands round it.
+    speaks("spanner-room", given(lk=lock("gate"), cat=turned("spanner")), BOLTED, words=("between the unit",)),
+    passes("spanner-room", given(cat=HEXAGON), fit()),
+    speaks(
+        "spanner-room",
+        given(cat=HEXAGON, items=[item("lever", 25.0, 1016.0, 10.0, 20.0, face="inside", projection_mm=40.0)]),
+        fit(),
+        about="SCREW",
+        words=("head of the unit's screw",),
+    ),
     # A rose over the nut of a pull on the other face: 80 across, a bolt at 69.85, 1045.
     speaks(
         "head-clear",

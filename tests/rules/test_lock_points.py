@@ -38,6 +38,8 @@ def deadbolt(y=1200.0, **facts):
         "case_above_mm": 30.0,
         "case_depth_mm": 90.0,
         "case_width_mm": 20.0,
+        "front_height_mm": 60.0,
+        "front_width_mm": 20.0,
     }
     return replace(lock(**{**usual, **facts}), id="d")
 

@@ -211,6 +211,25 @@ ROWS = [
     speaks("plate-within-leaf", given(lf=leaf(height_mm=1150.0)), fit(), short_mm=13.175),
     boundary("plate-within-leaf", given(), fit(placement=place(3.175))),
     unknown("plate-within-leaf", given(lf=leaf(width_mm=None)), fit(), "leaf.width_mm"),
+    # Of a leaf whose undercut nobody measured, up to 60: 1150 high it reaches to 1150 or to 1210, a plate to 1170.
+    unknown("plate-within-leaf", given(lf=leaf(height_mm=1150.0, undercut_mm=None)), fit(), "leaf.undercut_mm"),
+    speaks("plate-within-leaf", given(lf=leaf(height_mm=1110.0, undercut_mm=None)), fit(), short_mm=3.175),
+    unknown("plate-within-leaf", given(lf=leaf(undercut_mm=None)), fit(placement=place(y=30.0)), "leaf.undercut_mm"),
+    speaks("plate-within-leaf", given(lf=leaf(undercut_mm=None)), fit(placement=place(y=2.0)), short_mm=1.175),
+    boundary("plate-within-leaf", given(lf=leaf(undercut_mm=None)), fit(placement=place(y=63.175))),
+    # And the stop of 15 hides what is over 1160 - 15, or over 60 more.
+    unknown(
+        "frame-stop-clear",
+        given(opening(hand="LHR", frame_stop_mm=15.0), leaf(height_mm=1160.0, undercut_mm=None)),
+        fit(),
+        "leaf.undercut_mm",
+    ),
+    speaks(
+        "frame-stop-clear",
+        given(opening(hand="LHR", frame_stop_mm=15.0), leaf(height_mm=1120.0, undercut_mm=None)),
+        fit(),
+        short_mm=8.175,
+    ),
     passes("plate-on-stile", given(), fit()),
     passes("plate-on-stile", given(lf=leaf(construction="narrow-stile", stile_mm=120.0)), fit()),
     speaks("plate-on-stile", given(lf=leaf(construction="narrow-stile", stile_mm=100.0)), fit(), short_mm=10.0),

@@ -55,7 +55,7 @@ LIMIT_SUFFIXES = {
     "s",
     "n",
     "mm", "deg", "c", "va", "a", "ohm", "days", "share", "beyond", "holds", "operations", "conductors", "once",
-    "margin", "ageing", "peukert", "hours", "people", "edition", "storeys", "openings",
+    "margin", "ageing", "peukert", "hours", "people", "edition", "storeys", "openings", "flats",
 }  # fmt: skip
 # These can only name what is missing, so nothing else makes them speak.
 ONLY_UNKNOWN = {

@@ -5,7 +5,7 @@ import pytest
 from hwsched.rules import judge, rule_named
 from hwsched.values import Settings, Stack
 from tests.rules.rows import boundary, passes, run, speaks, unknown
-from tests.rules.scenario import INCH, fit, given, item, leaf, lock, opening
+from tests.rules.scenario import INCH, fit, given, item, leaf, lock, opening, place
 
 PAIR = opening(form="pair")
 ACTIVE, INACTIVE = leaf(position="active"), leaf(position="inactive")
@@ -200,6 +200,9 @@ HANGS = leaf(undercut_mm=None)
 """Its undercut, up to 60 mm, nobody measured: the leaf surely reaches from 60 to 2133.6, perhaps from 0 to 2193.6."""
 
 
+IN_EDGE = fit(unit="EDGE", placement=place(13.5, 1063.5, face="edge", width_mm=17.4625, height_mm=349.25))
+
+
 def nearer(facts, by):
     """The middle of a thing beside the cylinder's hole, so much nearer to it."""
     if facts["y"] == 1000.0:
@@ -235,6 +238,36 @@ ROWS += [
         fit(stack=Stack("threaded", 0.0, impossible="it stands outside")),
         words=("nobody has measured whether it does.",),
     ),
+    passes("front-taken", given(), IN_EDGE),
+    speaks(
+        "front-taken",
+        given(lk=lock(front_height_mm=None, front_width_mm=None)),
+        IN_EDGE,
+        severity="note",
+        high_mm=203.2,
+        wide_mm=31.75,
+    ),
+    speaks("front-taken", given(lk=lock(front_width_mm=None)), IN_EDGE, high_mm=150.0, wide_mm=31.75),
+    speaks("front-taken", given(lk=lock("euro-profile", front_height_mm=None)), IN_EDGE, high_mm=235.0, wide_mm=25.4),
+    boundary("front-taken", given(lk=lock(front_height_mm=None)), fit()),
+    boundary("front-taken", given(lk=lock("bored")), IN_EDGE),
+    # Of glass it may be, and then its case stands in a patch: where that is untold nothing is refused for it.
+    unknown("case-within-leaf", given(lf=leaf(thickness_mm=20.0, material=None)), fit(), "leaf.material"),
+    boundary("case-within-leaf", given(lf=leaf(thickness_mm=27.0, material=None)), fit()),
+    unknown("case-within-stile", given(lf=leaf(**NARROW, stile_mm=100.0, material=None)), fit(), "leaf.material"),
+    unknown(
+        "lite-clear-of-lock",
+        given(lf=leaf(material=None), items=[item("lite", 69.85, 1000.0, 60.0, 60.0, face="both")]),
+        fit(),
+        "leaf.material",
+    ),
+    # Two things overlap for sure on the face of both; a face that nobody told may be the other one.
+    unknown("one-place", given(items=[item("closer"), item("lite", face=None)]), fit(), "existing_item.face"),
+    unknown(
+        "one-place", given(items=[item("closer", face=None), item("lite", face=None)]), fit(), "existing_item.face"
+    ),
+    speaks("one-place", given(items=[item("closer", face=None), item("lite", face="both")]), fit(), share=1.0),
+    boundary("one-place", given(items=[item("closer"), item("lite", y=1550.0, face=None)]), fit()),
     # 25.4 + 1.6 = 27 to within what is measured: 26.95 is, 26.9 is not; 0.55 of rounding is, 0.6 is not.
     boundary("case-within-leaf", given(lf=leaf(thickness_mm=26.96)), fit()),
     speaks(

@@ -354,6 +354,9 @@ def _pocket(at: Standing) -> Iterable[Found]:
         for name, own in at.own_bores():
             if meet(box, own):
                 yield ("pocket-in-case", {}, f"the pocket meets the {name}")
+        front = at.lock_front()
+        if front is not None and meet(box, front):
+            yield ("pocket-in-front", {"y0_mm": box.low[1], "y1_mm": box.high[1]}, "the pocket meets the lock's front")
         rect = (box.low[0], box.low[1], box.high[0], box.high[1])
         for item, other in at.items("Inside", "Key side", "Both faces", "Lock edge"):
             # Labels, closers and plates are held by short screws.

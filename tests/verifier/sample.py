@@ -208,6 +208,10 @@ def _sheets(name: str) -> dict[str, list[tuple[Any, ...]]]:
         book.close()
 
 
+LEFT_OUT = ("Turned by",)
+"""Columns that the sample's workbook leaves out."""
+
+
 def catalogue() -> dict[str, Cells]:
     """Return the parts of the sample's workbook by number; of a kind that the verifier does not judge only the kind."""
     kinds = {title: (kind, headings) for kind, (title, headings) in SHEETS.items()}
@@ -216,7 +220,9 @@ def catalogue() -> dict[str, Cells]:
         if heading[0] != "Part number" or "List price" not in heading:
             continue
         kind, headings = kinds.get(title, (title, {}))
-        columns = {name: heading.index(column) for name, column in headings.items()}
+        columns = {
+            name: heading.index(each) for name, each in headings.items() if each in heading or each not in LEFT_OUT
+        }
         for row in rows:
             cells = {name: _number(row[at]) for name, at in columns.items() if row[at] is not None}
             parts[str(row[0])] = {"kind": kind, "price": row[heading.index("List price")], **cells}

@@ -29,6 +29,8 @@ EDGE_MM: Final = 3.175
 """Between the unit and the leaf's edge, or the band of the stop; from memory, unverified."""
 BRIDGE_MM: Final = 0.75 * INCH
 """Between the lock's pocket and that of a unit in the edge; common practice."""
+LONG_FRONT_MM: Final = 8.0 * INCH
+"""Front of a mortise lock in the lock edge; 86 preparation, one secondary copy."""
 SIDE_MM: Final = 9.525
 """Wall beside such a pocket; from memory, unverified."""
 GRIP_MM: Final = 9.525
@@ -72,6 +74,9 @@ LEFT_MM: Final = 3.175
 """Of the leaf before a screw's point; from memory, unverified."""
 RACEWAY_HALF_MM: Final = 12.7
 """Half of what a raceway takes of the face; from memory, unverified."""
+SPANNER: Final = (12.5, 0.55)
+OVER_MM: Final = 2.5
+"""Length and half the width of an ordinary spanner, in widths across flats, and what it passes over; from memory."""
 SCREW_MM: Final = 1.75
 """Half of a No. 6 screw; ASME B18.6.1, secondary copies."""
 SCREW_WALL_MM: Final = 1.5875
@@ -775,6 +780,7 @@ def _sound(at: Standing) -> bool:
         and all(family == "narrow-lead-through-case" for family, _, _ in judging_units.judged(at))
         and not any(judging_tools.judged(at))
         and not any(judging_hands.judged(at))
+        and not any(judging_hands.spanners(at, SPANNER, OVER_MM))
         and _hand_at_lead(at)
     )
 
@@ -793,7 +799,10 @@ def _in_edge(bare: Standing, number: str, unit: Cells) -> Witness | None:
     if (t - unit["pocket_width"]) / 2 < SIDE_MM:
         return None
     long, (x, y) = unit["pocket_length"], bare.at
-    for y0 in (lock_case.high[1] + BRIDGE_MM, lock_case.low[1] - BRIDGE_MM - long):
+    front = bare.lock_front(LONG_FRONT_MM) or lock_case
+    above = max(lock_case.high[1] + BRIDGE_MM, front.high[1] + 0.1)
+    below = min(lock_case.low[1] - BRIDGE_MM, front.low[1] - 0.1)
+    for y0 in (above, below - long):
         if y0 < bare.low + 25.4 or y0 + long > bare.top - 25.4:
             continue
         half = unit["pocket_width"] / 2

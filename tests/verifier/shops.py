@@ -170,7 +170,22 @@ def catalogue(rng: Random) -> dict[str, Cells]:
         parts["VQL"]["gauge"], parts["VQH"]["gauge"] = "22 AWG", "24 AWG"
     parts.update(_sundries(rng))
     _templates(rng, parts)
+    _turned(parts)
     return parts
+
+
+def _turned(parts: dict[str, Cells]) -> None:
+    """Let some shops say what turns a bolt's nut, and some sell screws with a hexagon.
+
+    From what they sell alone, so that what else is drawn stays as it was.
+    """
+    rng = Random(f"turned {sorted(parts)}")
+    said = (None, None, "Socket", "Open spanner", "Open spanner", "Ring spanner")
+    for number, part in parts.items():
+        if number == "VDM8":
+            part["turned_by"] = rng.choice(said)
+        elif part["kind"] == "fastener" and part["form"] in ("Sheet-metal screw", "Wood screw") and rng.random() < 0.15:
+            part["head"], part["turned_by"] = "Hexagon", rng.choice(said)
 
 
 TEMPLATE: Final = (

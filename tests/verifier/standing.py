@@ -25,6 +25,8 @@ PLATE_MM: Final = 3.0
 CORNER_MM: Final = 6.0
 """Screw from both edges of the plate at a corner, where the catalogue gives no places; common practice, unverified."""
 CYLINDER_HOLE_MM: Final = 1.25 * INCH
+FRONT_MM: Final = 3.0
+"""How deep a lock's front is let into the edge, at the least; from memory, unverified."""
 SKINNED: Final = ("Hollow metal", "Aluminium", "Steel gate")
 SOLID: Final = ("Wood, solid core", "Wood, mineral core", "Composite")
 Rect = tuple[float, float, float, float]
@@ -209,6 +211,17 @@ class Standing:
         if lock["lock"].startswith("Rim"):
             z0, z1 = -lock["case_width"], 0.0
         return Box((0.0, top - lock["case_height"], z0), (lock["case_depth"], top, z1), "lock's case")
+
+    def lock_front(self, high: float | None = None) -> Box | None:
+        """The plate that ends the lock's case in the lock edge, above and below alike; without a cell as said."""
+        lock_case = self.lock_case()
+        high = self.lock.get("front_height") or high
+        if lock_case is None or high is None or self.lock["lock"].startswith("Rim"):
+            return None
+        (_, y0, z0), (_, y1, z1) = lock_case.low, lock_case.high
+        past, wide = max(high - (y1 - y0), 0.0) / 2, (self.lock.get("front_width") or z1 - z0) / 2
+        middle = (z0 + z1) / 2
+        return Box((0.0, y0 - past, middle - wide), (FRONT_MM, y1 + past, middle + wide), "lock's front")
 
     def hollows(self) -> list[Body]:
         """Where the lead may run in a leaf of solid material besides what is drilled for it."""

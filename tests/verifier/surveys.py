@@ -60,6 +60,7 @@ def survey(rng: Random, parts: dict[str, Cells], count: int, first: int = 1, bla
             # Where trim stands nothing would say where it ends.
             drawn.lock["trim_inside"] = drawn.lock["trim_key"] = 0.0
         _handled(drawn)
+        _fronted(drawn)
         _fixed(drawn)
         if rng.random() < blanks:
             _leave_open(rng, drawn)
@@ -116,6 +117,17 @@ def _fixed(opening: Opening) -> None:
                 item["rod_ends"] = rng.choice(("Up and down", "Up only"))
         if rng.random() < 0.03:
             opening.blank.add(f"item{i}.{rng.choice([name for name in _OF_FIXED if name in item])}")
+
+
+def _fronted(opening: Opening) -> None:
+    """Tell of most cases how long and wide their front in the lock edge is; from the mark alone."""
+    rng = Random(f"front {opening.mark}")
+    lock = opening.lock
+    if lock.get("case_height") is None or lock["lock"].startswith("Rim") or rng.random() < 0.3:
+        return
+    longer = rng.choice((0.0, 0.0, 25.4, 50.8, 76.2))
+    lock["front_height"] = lock["case_height"] + longer
+    lock["front_width"] = rng.choice((20.0, 24.0, 25.4, 31.75))
 
 
 def _handled(opening: Opening) -> None:

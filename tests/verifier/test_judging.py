@@ -112,6 +112,27 @@ def fasteners_out(form: str):
     return change
 
 
+def fronted(longer: float):
+    """A front so much longer than its case."""
+
+    def change(a: Answer) -> None:
+        a.opening.lock["front_height"] = a.opening.lock["case_height"] + longer
+
+    return change
+
+
+def spanner(by, off: float):
+    """A gate lock's bolts so turned, and two rails so far from the middle of its lower nuts, past any spanner."""
+
+    def change(a: Answer) -> None:
+        a.parts["VDM8"]["turned_by"] = by
+        low = 950.0 - a.parts["VGB"]["case_height"] / 2 + 12.7
+        for way in (1, -1):
+            beside("Other", "Inside", 50.8, low + way * (off + 5.0), 700.0, 10.0, proud=20.0)(a)
+
+    return change
+
+
 def circuit(gone: object = ..., **more: Any):
     """Change what a laid circuit brings, or take it away."""
 
@@ -220,6 +241,11 @@ WRONG = (
     # 400 of bridge lean no more than 98.4 in 400, 13.8 degrees: 18 in stand 10.7 out of it, a chuck asks for 21.3.
     ("in_edge", "bridge-not-drilled", move(0.0, 400.0 - 19.05)),
     ("in_edge", "pocket-in-case", lock(case_above=63.7)),
+    # The case ends 19.05 under the pocket: a front that is 38.2 longer ends in it.
+    ("in_edge", "pocket-in-front", fronted(38.3)),
+    # A stubby spanner of 104 for M8 between rails, 3.25 to each side of it: 52 and that are 60 degrees, 26.9 are 30.
+    ("gate", "spanner-not-swung", spanner("Open spanner", 50.0)),
+    ("gate", "spanner-not-swung", spanner("Ring spanner", 28.0)),
     ("in_edge", "pocket-off-leaf", leaf(height=1428.0)),
     ("in_edge", "rated-cut", facts(rating="20 min")),
     # The tail reaches 12.7 into the case, whose sheet is 1.5.
@@ -376,6 +402,11 @@ KEPT = (
     ("in_edge", "bridge-not-drilled", move(0.0, 300.0 - 19.05)),
     ("in_edge", "pocket-meets-lite", beside(*LITE, 90.0, 1300.0, 91.0, 200.0)),
     ("in_edge", "pocket-meets-item", beside("Pull", "Key side", 49.0, 1200.0, 20.0, 200.0, bolts=12.7)),
+    ("in_edge", "pocket-in-front", fronted(38.0)),
+    ("gate", "spanner-not-swung", spanner("Open spanner", 56.5)),
+    ("gate", "spanner-not-swung", spanner("Ring spanner", 32.0)),
+    ("gate", "spanner-not-swung", spanner("Socket", 28.0)),
+    ("gate", "spanner-not-swung", spanner(None, 28.0)),
     ("rim", "tail-bottoms", lock(case_width=14.3)),
     ("gate", "gate-bolt-short", lambda a: a.parts["VDM8"].update(length=77.4)),
     ("mortise", "case-deeper-than-stile", leaf(stile=108.0)),

@@ -12,6 +12,7 @@ import pytest
 from tests.verifier.driving import project
 from tests.verifier.fixed_openings import CASES, SHOPS
 from tests.verifier.judging import judge, passed
+from tests.verifier.leaving_open import false_refusals
 from tests.verifier.run import told, verified
 from tests.verifier.surveys import FORMS
 
@@ -60,6 +61,15 @@ def test_what_was_read_in_millimetres_is_refused_for_no_rounding():
     refusals = len(report.refusals) + len(report.rounded_off)
     assert refusals <= REFUSED_TODAY * (report.fitted_whole + refusals), shown
     assert len(report.unknowns) <= UNKNOWN_TODAY, shown
+
+
+@pytest.mark.slow
+@pytest.mark.parametrize("seed", SEEDS)
+def test_what_fits_is_not_refused_with_cells_left_open(seed):
+    """What could make it fit is asked for: a refusal says that nothing would."""
+    asked, found = false_refusals(seed, OPENINGS // 4)
+    assert not found, "\n".join(map(str, found))
+    assert asked >= FITTED * OPENINGS // 4
 
 
 def _sees_enough(report, shown):

@@ -65,8 +65,8 @@ OF_LEAF: Final = (
 )  # fmt: skip
 OF_LOCK: Final = (
     "lock_form", "function", "disposition", "latch_form", "cam_form", "thumb_turn", "backset_mm", "cylinder_height_mm",
-    "case_height_mm", "case_depth_mm", "case_above_mm", "case_width_mm", "case_offset_mm", "trim_key_mm",
-    "trim_inside_mm", "cross_bore_mm", "edge_bore_mm",
+    "case_height_mm", "case_depth_mm", "case_above_mm", "case_width_mm", "case_offset_mm",
+    "front_height_mm", "front_width_mm", "trim_key_mm", "trim_inside_mm", "cross_bore_mm", "edge_bore_mm",
 )  # fmt: skip
 OF_ITEM: Final = ("kind", "leaf", "face", "x_mm", "y_mm", "width_mm", "height_mm", "disposition")
 _SHORT: Final = {

@@ -16,6 +16,7 @@ from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.reading import CASE_IN_LEAF, leaf_hand, leafless, lock_item, lock_part, on_leaf, remains, unit_part
 from hwsched.rules.saying import label_said
+from hwsched.rules.solid.edge import front_of
 from hwsched.rules.solid.footprints import face_of, rectangle
 from hwsched.values import Fit, Leaf, OpeningInput
 
@@ -77,11 +78,19 @@ def edge_view(given: OpeningInput, fit: Fit, length_style: LengthStyle = "fracti
     lacks = place.case_rect() is None or place.case_across(thickness) is None
     if lacks and place.item.lock_form in (*CASE_IN_LEAF, "rim"):
         notes.append(phrase("Lock case not drawn: its size was not surveyed in full."))
+    front = front_of(place.item) if place.in_leaf else None
+    if front is not None and front.taken:
+        notes.append(
+            phrase("Lock front drawn as usual of its form (common practice, unverified): it was not surveyed.")
+        )
     return Drawing(TITLE, tuple(shapes), (0.0, low, thickness, high), tuple(notes))
 
 
 def _span(given: OpeningInput, fit: Fit, leaf: Leaf, place: LockPlace) -> tuple[float, float]:
     levels = [place.y_mm - 40.0, place.y_mm + 40.0]
+    front = front_of(place.item) if place.in_leaf else None
+    if front is not None:
+        levels += [front.low, front.high]
     inside = place.case_rect()
     if inside is not None:
         levels += [inside.y0, inside.y1]
@@ -124,6 +133,12 @@ def _proud(view: _View, face: str, depth_mm: float, y0: float, y1: float) -> Rec
 def _existing(given: OpeningInput, leaf: Leaf, view: _View, place: LockPlace, low: float, high: float) -> list[Shape]:
     shapes: list[Shape] = []
     inside, through = place.case_rect(), place.case_across(view.thickness_mm)
+    front = front_of(place.item) if place.in_leaf else None
+    if front is not None:
+        middle, half = view.thickness_mm / 2 + (place.item.case_offset_mm or 0.0), front.width_mm / 2
+        x0, x1 = sorted(view.across(z) for z in (max(middle - half, 0.0), min(middle + half, view.thickness_mm)))
+        plate = Rect(x0, max(front.low, low), x1, min(front.high, high))
+        shapes += of_thing([box(plate, "thin", "existing", "lock front")], place.item.id)
     if inside is not None and through is not None:
         x0, x1 = sorted(view.across(z) for z in through)
         shapes += of_thing(

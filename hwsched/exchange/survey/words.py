@@ -43,6 +43,8 @@ LOCK_FACTS: Final = frozenset(
         "case_width_mm",
         "case_above_mm",
         "case_offset_mm",
+        "front_height_mm",
+        "front_width_mm",
         "trim_key_mm",
         "trim_inside_mm",
         "thumb_turn",

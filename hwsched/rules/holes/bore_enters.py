@@ -4,7 +4,7 @@ from collections.abc import Iterable
 
 from hwsched.calc.calculator import InputError
 from hwsched.calc.opening.bore import LeafSize, bore
-from hwsched.rules.reading import lock_leaf
+from hwsched.rules.reading import leaf_reach_mm, lock_leaf
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.solid.bores import angled, as_bore
 from hwsched.rules.solid.cavity import cavity
@@ -20,7 +20,8 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if found is None:
         return
     # Heights count from the floor; the leaf as a solid must reach up to them.
-    top = leaf.height_mm + (leaf.undercut_mm or 0.0)
+    reach = leaf_reach_mm(given, leaf)
+    top = reach[1] if reach is not None else leaf.height_mm
     for hole in holes:
         try:
             reached = bore(as_bore(hole, LeafSize(leaf.width_mm, top, leaf.thickness_mm), found.box))

@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable
 
+from hwsched.calc.opening.placement import Rect
 from hwsched.rules.carried import of_centre
 from hwsched.rules.reading import lock_item, lock_leaf, unit_part
 from hwsched.rules.rounding import apart_allowances, by_rounding, least_excuse
@@ -27,13 +28,22 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if place is None or not bands:
         return
     housing = housing_rect(place, unit)
-    # One distance for the nearest band: a unit in a corner is one trouble, not two.
-    needed, gap, nearest = max(
-        ((off_stop_mm(leaf, unit, band, housing.x0, limits), gap_mm(housing, band), band) for band in bands),
-        key=lambda each: each[0] - each[1],
-    )
+
+    def at(bands: tuple[Rect, ...]) -> tuple[float, float, Rect]:
+        """One distance for the nearest band: a unit in a corner is one trouble, not two."""
+        return max(
+            ((off_stop_mm(leaf, unit, band, housing.x0, limits), gap_mm(housing, band), band) for band in bands),
+            key=lambda each: each[0] - each[1],
+        )
+
+    needed, gap, nearest = at(bands)
     if gap >= needed - TOUCH_MM:
         return
+    if leaf.undercut_mm is None:
+        needed, gap, nearest = at(stop_bands(given, leaf, place.face, surely=True)[0])
+        if gap >= needed - TOUCH_MM:
+            yield unknown(("leaf.undercut_mm",), "frame stop")
+            return
     axes = apart_allowances(of_centre(lock_item(given)), stop_carried(given, leaf, nearest), plate_sizes(unit))
     excuse = least_excuse(axes, lambda more: gap_mm(housing, less(nearest, more[0], more[1])) >= needed - TOUCH_MM)
     if excuse is not None:

@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 
 from hwsched.rules.carried import Facts, between, of_centre
-from hwsched.rules.reading import leaf_span_mm, lock_item, lock_leaf, unit_part
+from hwsched.rules.reading import leaf_reach_mm, leaf_span_mm, lock_item, lock_leaf, unit_part
 from hwsched.rules.rounding import by_rounding, half_unit
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.solid.clearances import ON_FACE, TOUCH_MM, plate_sizes
@@ -28,6 +28,13 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     across, up = (housing.x0, leaf.width_mm - housing.x1), (housing.y0 - span[0], span[1] - housing.y1)
     if min(*across, *up) >= margin - TOUCH_MM:
         return
+    reach = leaf_reach_mm(given, leaf) or span
+    may = (housing.y0 - reach[0], reach[1] - housing.y1)
+    if reach != span and min(*across, *may) >= margin - TOUCH_MM:
+        yield unknown(("leaf.undercut_mm",), "unit")
+        return
+    # Of a leaf whose undercut nobody measured it counts as near as it may come.
+    up = may
     own = of_centre(lock)
     width: Facts = (("leaf.width_mm", leaf.width_mm, 1.0),)
     low: Facts = (("leaf.undercut_mm", leaf.undercut_mm, 1.0),)

@@ -32,13 +32,14 @@ from hwsched.attributes.of_parts import (
 from hwsched.calc.opening.bore import Box, Rod, Vector
 from hwsched.calc.opening.placement import Rect
 from hwsched.calc.opening.solid import Solid, bounds
-from hwsched.rules.carried import NOTHING, Carried, of_case, of_centre, of_item, of_middle
+from hwsched.rules.carried import NOTHING, Carried, of_case, of_centre, of_front, of_item, of_middle
 from hwsched.rules.practice import distance_mm, screw_diameter_mm
 from hwsched.rules.reading import (
     beside_here,
     entry,
     in_role,
     leaf_name,
+    leaf_reach_mm,
     leaf_span_mm,
     lock_item,
     lock_leaf,
@@ -51,6 +52,7 @@ from hwsched.rules.reading import (
 )
 from hwsched.rules.solid.bores import as_rod
 from hwsched.rules.solid.clearances import ON_FACE, plate_sizes
+from hwsched.rules.solid.edge import front_of
 from hwsched.rules.solid.exit_devices import devices, rod_line_mm, stretches
 from hwsched.rules.solid.fixings import KINDS as FIXED_KINDS
 from hwsched.rules.solid.fixings import NAMES, NEEDS, fixings
@@ -76,15 +78,16 @@ from hwsched.values import Fit, Hole, Item, Leaf, OpeningInput, Part
 
 Kind = Literal[
     "case", "bore", "spindle", "bolt", "glass", "other-lock", "on-face", "sweep", "stop", "beyond-stile", "beyond-leaf",
-    "proud", "nut", "on-edge", "screw", "lead-hole", "new-bore", "pocket", "way-across", "head", "bolted-on", "plate",
-    "tool", "usual-tool",
+    "proud", "nut", "on-edge", "front", "screw", "lead-hole", "new-bore", "pocket", "way-across", "head", "bolted-on",
+    "plate", "tool", "usual-tool",
 ]  # fmt: skip
 EXISTING: Final[tuple[Kind, ...]] = (
     "case", "bore", "spindle", "bolt", "glass", "other-lock", "on-face", "sweep", "stop", "beyond-stile", "beyond-leaf",
-    "proud", "nut", "on-edge",
+    "proud", "nut", "on-edge", "front",
 )  # fmt: skip
 """What stands there already, the leaf's own limits included; what is on a face as a plane and, proud, as a solid; on
-the other face the nuts of what is bolted through the leaf, as broad as the socket that turns them."""
+the other face the nuts of what is bolted through the leaf, as broad as the socket that turns them; the fronts of locks
+in the lock edge."""
 NEW: Final[tuple[Kind, ...]] = (
     "screw", "lead-hole", "new-bore", "pocket", "way-across", "head", "bolted-on", "plate", "tool", "usual-tool",
 )  # fmt: skip
@@ -190,6 +193,7 @@ def lasting_bodies(given: OpeningInput) -> tuple[Body, ...]:
         *_of_devices(given, leaf, thick),
         *_on_faces(given, leaf, thick),
         *_on_edge(given, leaf, thick),
+        *_fronts(given, leaf, thick),
         *_limits(given, leaf),
     )
 
@@ -505,6 +509,20 @@ def _on_edge(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
         yield Body("on-edge", name, box, face="lock-edge", item=kind, carried=of_item(item))
 
 
+def _fronts(given: OpeningInput, leaf: Leaf, thick: float) -> Iterator[Body]:
+    """Yield the fronts of the leaf's locks, let into the lock edge over their cases and past both ends of them."""
+    own = lock_item(given)
+    for item in given.items:
+        here = item is own or (item.id in given.point.others and remains(item))
+        front = front_of(item) if here and on_leaf(item, leaf) else None
+        if front is not None:
+            middle, half = thick / 2 + (item.case_offset_mm or 0.0), front.width_mm / 2
+            high = (middle - half, middle + half)
+            plate = Box((0.0, front.low, high[0]), (distance_mm("front-deep"), front.high, high[1]))
+            name = f"the {(item.kind or 'lock').replace('-', ' ')}'s front"
+            yield Body("front", name, plate, face="lock-edge", carried=of_front(item, leaf))
+
+
 def _slab(rect: Rect, face: str, thick: float) -> Box:
     low, high = (-_PROUD, 0.0) if face == "inside" else (thick, thick + _PROUD)
     return Box((rect.x0, rect.y0, low), (rect.x1, rect.y1, high))
@@ -514,7 +532,7 @@ def _limits(given: OpeningInput, leaf: Leaf) -> tuple[Body, ...]:
     """Return what lies beyond the leaf's edges, and beyond its lock stile."""
     has_stile, stile = stile_mm(leaf)
     sizes_mm = leaf.width_mm, leaf.height_mm, leaf.undercut_mm
-    return _beyond(stile if has_stile else None, *sizes_mm, leaf_span_mm(given, leaf))
+    return _beyond(stile if has_stile else None, *sizes_mm, leaf_span_mm(given, leaf), leaf_reach_mm(given, leaf))
 
 
 # Leaves of a building are of few sizes.
@@ -525,6 +543,7 @@ def _beyond(
     height: float | None,
     undercut: float | None,
     span: tuple[float, float] | None,
+    reach: tuple[float, float] | None,
 ) -> tuple[Body, ...]:
     low, high = -_FAR, _FAR
     found = [Body("beyond-leaf", "the lock edge", Box((low, low, low), (0.0, high, high)))]
@@ -536,13 +555,16 @@ def _beyond(
         carried = Carried((("leaf.width_mm", width, 1.0),))
         beyond = Box((width, low, low), (high, high, high))
         found.append(Body("beyond-leaf", "the hinge edge", beyond, carried=carried))
-    if span is not None:
+    if span is not None and reach is not None:
+        needs = () if span == reach else ("leaf.undercut_mm",)
         under = ("leaf.undercut_mm", undercut, 1.0)
-        beyond = Box((low, low, low), (high, span[0], high))
-        found.append(Body("beyond-leaf", "the leaf's lower edge", beyond, carried=Carried(up=(under,))))
-        carried = Carried(up=(("leaf.height_mm", height, 1.0), under))
-        beyond = Box((low, span[1], low), (high, high, high))
-        found.append(Body("beyond-leaf", "the leaf's top", beyond, carried=carried))
+        for name, own, ends, surely in (
+            ("the leaf's lower edge", (under,), (low, span[0]), (low, reach[0])),
+            ("the leaf's top", (("leaf.height_mm", height, 1.0), under), (span[1], high), (reach[1], high)),
+        ):
+            beyond, least = (Box((low, y0, low), (high, y1, high)) for y0, y1 in (ends, surely))
+            sure = least if needs else None
+            found.append(Body("beyond-leaf", name, beyond, needs=needs, surely=sure, carried=Carried(up=own)))
     return tuple(found)
 
 

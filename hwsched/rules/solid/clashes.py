@@ -97,7 +97,11 @@ TABLE: Final = (
     Pair(
         "", ("screw", *_CUTS, "way-across"), ("nut", "on-edge"), why="they keep off the bolts; the edge is asked alone"
     ),
-    Pair("", (*_HEADS, "plate"), ("on-edge",), why="they stand on a face, it on the edge"),
+    Pair("", (*_HEADS, "plate"), ("on-edge", "front"), why="they stand on a face, it on the edge or in it"),
+    Pair("front-clear", ("pocket",), ("front",)),
+    Pair("", ("lead-hole", "new-bore"), ("front",), why="they pass behind it, or come into the case behind it"),
+    Pair("", ("screw", "way-across"), ("front",), why="it is let in no deeper than they keep off the lock edge"),
+    Pair("", _TOOLS, ("front",), why="a tool stands before the face, it is flush in the edge"),
     Pair("", ("tool",), ("on-edge",), why="what is on the edge comes off for the work; a note says so"),
     Pair("", _TOOLS, ("nut",), why="a nut is no higher than the blade before it"),
     Pair("", (*_HEADS, "plate"), ("proud",), why="what stands on one face is held apart in its plane"),

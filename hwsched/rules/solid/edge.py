@@ -1,12 +1,31 @@
 """The lock edge of the leaf as a line: what stands in it, and what is left clear for an in-edge unit."""
 
+from dataclasses import dataclass
+from typing import Final
+
 from hwsched.calc.opening.pocket import EdgeItem
+from hwsched.rules.practice import distance_mm
 from hwsched.rules.reading import beside_here, leaf_span_mm, lock_item, lock_leaf, on_leaf, remains
+from hwsched.rules.rule import Limit
 from hwsched.rules.solid.footprints import face_of
 from hwsched.values import Item, Leaf, OpeningInput
 
 _EDGE_KINDS = ("flush-bolt", "deadbolt", "lock")
 """Items that take up the edge even where the survey names their faces."""
+FRONT_LIMITS: Final = (
+    Limit(
+        "wall_mm",
+        0.0,
+        "Least material between the unit's pocket and a lock's front: by itself none, both are let in flush.",
+        "geometry",
+        unit="mm",
+        low=0.0,
+        high=100.0,
+    ),
+)
+_DECLARED: Final = {limit.name: limit.value for limit in FRONT_LIMITS}
+FORMS_WITH_FRONT: Final = ("mortise", "euro-profile")
+"""Forms of lock whose front is longer than the case behind it."""
 
 
 def edge_items(given: OpeningInput, bridge_mm: float = 0.0) -> tuple[tuple[EdgeItem, ...], tuple[str, ...]]:
@@ -68,6 +87,49 @@ def pocket_span(lock: Item) -> tuple[float, float] | None:
     return y + lock.case_above_mm - lock.case_height_mm, y + lock.case_above_mm
 
 
+@dataclass(frozen=True, slots=True)
+class Front:
+    """The plate of a lock in the lock edge, heights above the floor [mm]."""
+
+    low: float
+    high: float
+    width_mm: float
+    taken: tuple[str, ...]
+    """Facts of it that nobody measured: what is usual of the form is taken."""
+
+
+def front_of(lock: Item) -> Front | None:
+    """Return a lock's front, which ends its case above and below alike (common practice); None where it has none.
+
+    It is never shorter than the case: that is let in behind it.
+    """
+    behind = pocket_span(lock)
+    if lock.lock_form not in FORMS_WITH_FRONT or behind is None:
+        return None
+    facts = {"front_height_mm": lock.front_height_mm, "front_width_mm": lock.front_width_mm}
+    taken = tuple(f"existing_item.{name}" for name, value in facts.items() if value is None)
+    high = lock.front_height_mm if lock.front_height_mm is not None else distance_mm(f"{lock.lock_form}-front-high")
+    wide = lock.front_width_mm if lock.front_width_mm is not None else distance_mm(f"{lock.lock_form}-front-wide")
+    past = max(high - (behind[1] - behind[0]), 0.0) / 2
+    return Front(behind[0] - past, behind[1] + past, wide, taken)
+
+
+def fronts(given: OpeningInput) -> tuple[EdgeItem, ...]:
+    """Return the fronts of the leaf's locks that stay, the converted one first, as what stands in the edge."""
+    if "front-clear" in given.settings.rules_off:
+        return ()
+    leaf, own = lock_leaf(given), lock_item(given)
+    wall = given.settings.limits_for("front-clear", _DECLARED)["wall_mm"]
+    found = []
+    for item in given.items:
+        here = item is own or (item.id in given.point.others and remains(item))
+        front = front_of(item) if here and (leaf is None or on_leaf(item, leaf)) else None
+        if front is not None:
+            name = f"front of the {(item.kind or 'lock').replace('-', ' ')}"
+            found.append(EdgeItem(name, front.low, front.high, wall))
+    return tuple(found)
+
+
 def edge_needs(given: OpeningInput) -> tuple[str, ...]:
     """Name the facts missing to know the clear edge."""
     leaf, lock = lock_leaf(given), lock_item(given)
@@ -88,13 +150,16 @@ def _pocket_needs(lock: Item) -> list[str]:
     return [f"existing_item.{n}" for n in ("cylinder_height_mm", *names) if getattr(lock, n) is None]
 
 
-def clear_edge(given: OpeningInput, bridge_mm: float, edge_margin_mm: float) -> float:
-    """Return the longest clear stretch of the lock edge [mm], a bridge to the lock's pocket left; 0 while unknown."""
-    leaf, own = lock_leaf(given), lock_pocket_span(given)
-    span = leaf_span_mm(given, leaf) if leaf is not None else None
+def clear_edge(given: OpeningInput, bridge_mm: float, edge_margin_mm: float, span: tuple[float, float] | None) -> float:
+    """Return the longest clear stretch of the lock edge [mm], a bridge to the lock's pocket left; 0 while unknown.
+
+    span: the leaf's lower and upper end above the floor.
+    """
+    own = lock_pocket_span(given)
     if own is None or span is None:
         return 0.0
-    others = ((i.y0 - i.clearance_mm, i.y1 + i.clearance_mm) for i in edge_items(given, bridge_mm)[0])
+    items = (*edge_items(given, bridge_mm)[0], *fronts(given))
+    others = ((i.y0 - i.clearance_mm, i.y1 + i.clearance_mm) for i in items)
     taken = sorted([(own[0] - bridge_mm, own[1] + bridge_mm), *others])
     longest, at = 0.0, span[0] + edge_margin_mm
     for low, high in (*taken, (span[1] - edge_margin_mm, span[1])):

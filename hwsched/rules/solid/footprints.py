@@ -24,6 +24,7 @@ from hwsched.rules.reading import (
     KIND_OF_FORM,
     at_point,
     beside_here,
+    leaf_reach_mm,
     leaf_span_mm,
     lock_form,
     lock_item,
@@ -359,8 +360,12 @@ def stop_carried(given: OpeningInput, leaf: Leaf, band: Rect) -> Carried:
     return Carried((*stop, *across), (*stop, *top))
 
 
-def stop_bands(given: OpeningInput, leaf: Leaf, face: str) -> tuple[tuple[Rect, ...], tuple[str, ...]]:
+def stop_bands(
+    given: OpeningInput, leaf: Leaf, face: str, *, surely: bool = False
+) -> tuple[tuple[Rect, ...], tuple[str, ...]]:
     """Return the bands of a face that the frame's stop hides, and the facts missing to know them.
+
+    surely: of a leaf whose undercut nobody measured as high as they may be, else as low.
 
     A leaf of a pair meets the other leaf at its lock edge, so its stop runs along hinge edge and top only. Cabinets
     close flat against their body: no stop is reckoned with.
@@ -373,7 +378,7 @@ def stop_bands(given: OpeningInput, leaf: Leaf, face: str) -> tuple[tuple[Rect, 
         return (), ()
     needs = [f"opening.{n}" for n, v in (("hand", side), ("frame_stop_mm", stop)) if v is None]
     needs += [f"leaf.{n}" for n in ("width_mm", "height_mm") if getattr(leaf, n) is None]
-    span = leaf_span_mm(given, leaf)
+    span = leaf_reach_mm(given, leaf) if surely else leaf_span_mm(given, leaf)
     if stop is None or side is None or leaf.width_mm is None or span is None:
         return (), tuple(needs) or ("leaf.undercut_mm",)
     low, top = 0.0, span[1]

@@ -6,7 +6,7 @@ from hwsched.rules.reading import leaf_span_mm, lock_item, lock_leaf
 from hwsched.rules.rounding import MEASURE_MM, allowance, by_rounding
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.solid.edge import pocket_span
-from hwsched.rules.wording import length
+from hwsched.rules.wording import length, unless_glass
 from hwsched.values import Fit, Item, Leaf, OpeningInput
 
 
@@ -16,8 +16,11 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         return
     yield from _height(given, lock, leaf)
     # On glass it stands in a patch or rail that is thicker than the leaf.
-    if leaf.material == "glass":
-        return
+    if leaf.material != "glass":
+        yield from unless_glass(leaf, _thickness(given, lock, leaf, limits))
+
+
+def _thickness(given: OpeningInput, lock: Item, leaf: Leaf, limits: Limits) -> Iterable[Verdict]:
     thickness, wide = leaf.thickness_mm, lock.case_width_mm
     if thickness is None or wide is None:
         return

@@ -5,14 +5,18 @@ from collections.abc import Iterable
 from hwsched.rules.reading import CASE_IN_LEAF, lock_item, lock_leaf, stile_mm
 from hwsched.rules.rounding import MEASURE_MM, allowance, by_rounding
 from hwsched.rules.rule import Limits, Rule, Verdict
-from hwsched.rules.wording import length
-from hwsched.values import Fit, OpeningInput
+from hwsched.rules.wording import length, unless_glass
+from hwsched.values import Fit, Item, Leaf, OpeningInput
 
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     leaf, lock = lock_leaf(given), lock_item(given)
-    if leaf is None or lock is None or leaf.material == "glass":
-        return
+    # On glass the case stands in a patch or rail, whatever its leaf measures.
+    if leaf is not None and lock is not None and leaf.material != "glass":
+        yield from unless_glass(leaf, _too_large(given, lock, leaf))
+
+
+def _too_large(given: OpeningInput, lock: Item, leaf: Leaf) -> Iterable[Verdict]:
     high, deep = lock.case_height_mm, lock.case_depth_mm
     if high is not None and leaf.height_mm is not None and high > leaf.height_mm + MEASURE_MM:
         facts = (("existing_item.case_height_mm", high, 1.0), ("leaf.height_mm", leaf.height_mm, 1.0))

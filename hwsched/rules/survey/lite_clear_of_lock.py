@@ -8,16 +8,19 @@ from hwsched.rules.reading import CASE_IN_LEAF, leafless, lock_item, lock_leaf, 
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.solid.clearances import gap_mm
 from hwsched.rules.solid.footprints import rectangle
-from hwsched.rules.wording import length
-from hwsched.values import Fit, Item, OpeningInput
+from hwsched.rules.wording import length, unless_glass
+from hwsched.values import Fit, Item, Leaf, OpeningInput
 
 _CUT_OUT = ("lite", "louvre")
 
 
 def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     leaf, lock = lock_leaf(given), lock_item(given)
-    if leaf is None or lock is None or leafless(given) or leaf.material == "glass":
-        return
+    if leaf is not None and lock is not None and not leafless(given) and leaf.material != "glass":
+        yield from unless_glass(leaf, _in_one_place(given, lock, leaf, limits))
+
+
+def _in_one_place(given: OpeningInput, lock: Item, leaf: Leaf, limits: Limits) -> Iterable[Verdict]:
     for item in given.items:
         rect = rectangle(item) if item.kind in _CUT_OUT and on_leaf(item, leaf) else None
         if rect is None:

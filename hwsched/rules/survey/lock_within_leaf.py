@@ -2,7 +2,7 @@
 
 from collections.abc import Iterable
 
-from hwsched.rules.reading import leaf_span_mm, lock_item, lock_leaf
+from hwsched.rules.reading import leaf_reach_mm, lock_item, lock_leaf
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, OpeningInput
@@ -21,12 +21,11 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         )
     if y is None or leaf.height_mm is None:
         return
-    span = leaf_span_mm(given, leaf)
-    if span is None:
+    reach = leaf_reach_mm(given, leaf)
+    if reach is None:
         yield unknown(("leaf.undercut_mm",), "lock")
         return
-    low = span[0] if leaf.undercut_mm is not None else 0.0
-    high = span[1] if leaf.undercut_mm is not None else span[1] + span[0]
+    low, high = reach
     if not low < y < high:
         yield Verdict(
             f"The cylinder stands {length(given, y)} above the floor; the leaf reaches from {length(given, low)} to "

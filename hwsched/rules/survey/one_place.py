@@ -6,8 +6,8 @@ from itertools import combinations
 from hwsched.calc.opening.placement import Rect
 from hwsched.rules.reading import leafless, lock_item, lock_leaf, on_leaf
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
-from hwsched.rules.solid.footprints import face_of, rectangle
-from hwsched.rules.wording import length
+from hwsched.rules.solid.footprints import face_of, face_unknown, rectangle
+from hwsched.rules.wording import length, unknown
 from hwsched.values import Fit, Item, Leaf, OpeningInput
 
 _CARRIES = {
@@ -33,6 +33,9 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
             continue
         share = _shared(here, there)
         if share > limits["share"]:
+            if _may_be_apart(one, other):
+                yield unknown(("existing_item.face",), f"{_name(one)} and {_name(other)}")
+                continue
             names = f"{_name(one)} and {_name(other)}"
             yield Verdict(
                 f"{names.capitalize()} are said to stand in one place: {_at(given, here)}, and {_at(given, there)}; "
@@ -48,6 +51,12 @@ def _placed(given: OpeningInput, leaf: Leaf) -> Iterator[tuple[Item, Rect]]:
         rect = rectangle(item)
         if item.kind not in (None, "other") and rect is not None and on_leaf(item, leaf) and face_of(item) in _FACES:
             yield item, rect
+
+
+def _may_be_apart(one: Item, other: Item) -> bool:
+    """Tell whether nobody said on which face one of them stands: on the other one it is not in the way."""
+    told = {face_of(each) for each in (one, other) if not face_unknown(each)}
+    return (face_unknown(one) or face_unknown(other)) and "both" not in told
 
 
 def _goes_with(one: Item, other: Item) -> bool:

@@ -41,9 +41,11 @@ def test_a_unit_keeps_off_nuts_beside_which_it_can_stand():
 
 def test_behind_nuts_on_its_own_line_no_unit_stands_and_one_in_the_edge_does():
     """With bolts at 1045 and 1075 the plate, which must cover 69.85, 1000, covers one whatever its place."""
-    found, _ = placed(pull(1060.0))
+    # Below the lock stands something else, or a channel would come up into its pocket from there.
+    below = item("other", 69.85, 780.0, 160.0, 180.0, projection_mm=20.0)
+    found, _ = placed(pull(1060.0), below)
     assert found.status == "does-not-fit"
-    found, there = placed(pull(1060.0), cat=stock())
+    found, there = placed(pull(1060.0), below, cat=stock())
     assert (found.status, there.face) == ("fits", "edge")
     # One with its own pull, or with a push plate before the bolts, has no nuts; then these are what the unit keeps off.
     for over in (item("push-plate", 69.85, 1060.0, 40.0, 90.0), pull(1060.0, face="inside")):

@@ -15,6 +15,17 @@ from hwsched.quantities.money import decimal_text
 _SHOWN_UNITS: Final[dict[str, str]] = {"uA": "µA", "ohm": "Ω", "degC": "°C", "deg": "°"}
 
 
+def unit_sign(unit: str) -> str:
+    """Return a unit as people write it.
+
+    Examples
+    --------
+    >>> unit_sign("deg"), unit_sign("mm")
+    ('°', 'mm')
+    """
+    return _SHOWN_UNITS.get(unit, unit)
+
+
 def shown_unit(attribute: Attribute, length_style: LengthStyle = "mm") -> str:
     """Return the unit in which an attribute is shown, as it stands in a table's heading.
 
@@ -27,7 +38,7 @@ def shown_unit(attribute: Attribute, length_style: LengthStyle = "mm") -> str:
         return "mm" if length_style == "mm" else "in"
     if attribute.unit == "share":
         return "%"
-    return _SHOWN_UNITS.get(attribute.unit, attribute.unit)
+    return unit_sign(attribute.unit)
 
 
 def show_value(

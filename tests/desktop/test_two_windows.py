@@ -13,6 +13,7 @@ from hwsched.operations.project.people import Person, people
 from hwsched.operations.project.reading_settings import settings_of
 from hwsched.operations.project.settings import set_settings
 from hwsched.operations.survey.typed_values import type_in
+from hwsched.rules import rule_named
 from tests.desktop.conftest import checked_of, choose, idle
 
 
@@ -228,8 +229,8 @@ def test_settings_of_two_people(qtbot, windows):
     project = ann.frame.state.workspace.project
     set_settings(project, who="ann", limits={"trim-clear.clearance_mm": 11.0}, rules_off={"reach-height": True})
     find = Qt.MatchFlag.MatchContains | Qt.MatchFlag.MatchRecursive
-    dialog.rules.findItems("coin-cell-drain", find, 0)[0].setCheckState(0, Qt.CheckState.Unchecked)
-    dialog.rules.findItems("trim-clear", find, 0)[0].child(0).setText(1, "9")
+    dialog.rules.findItems(rule_named("coin-cell-drain").title, find, 0)[0].setCheckState(0, Qt.CheckState.Unchecked)
+    dialog.rules.findItems(rule_named("trim-clear").title, find, 0)[0].child(0).setText(1, "9")
     dialog.accept()
     question = asked(ben)
     assert "Limit trim-clear.clearance_mm\n    you saw:\tthe rule's own\n    now:\t11 (ann" in question.text()

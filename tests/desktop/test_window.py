@@ -8,6 +8,7 @@ from hwsched.desktop.survey.register import COLUMNS, Register
 from hwsched.desktop.window import Window
 from hwsched.operations.findings.checked import Checked
 from hwsched.operations.project.history import history
+from hwsched.rules import rule_named
 from tests.desktop.conftest import idle
 
 
@@ -268,9 +269,13 @@ def test_a_rule_is_switched_off_and_a_limit_changed_in_the_settings(window, qtbo
 
     window.project.ask_settings()
     dialog = window.project.settings
-    rule = dialog.rules.findItems("coin-cell-drain", Qt.MatchFlag.MatchContains | Qt.MatchFlag.MatchRecursive, 0)[0]
+    rule = dialog.rules.findItems(
+        rule_named("coin-cell-drain").title, Qt.MatchFlag.MatchContains | Qt.MatchFlag.MatchRecursive, 0
+    )[0]
     rule.setCheckState(0, Qt.CheckState.Unchecked)
-    trim = dialog.rules.findItems("trim-clear", Qt.MatchFlag.MatchContains | Qt.MatchFlag.MatchRecursive, 0)[0]
+    trim = dialog.rules.findItems(
+        rule_named("trim-clear").title, Qt.MatchFlag.MatchContains | Qt.MatchFlag.MatchRecursive, 0
+    )[0]
     trim.child(0).setText(1, "wide")
     with pytest.raises(ValueError, match="trim-clear"):
         dialog.answer()

@@ -61,7 +61,7 @@ def rule_page(rule: AnyRule, limits: Mapping[str, float], *, off: bool) -> str:
         value = limits.get(limit.name, limit.value)
         own = "" if value == limit.value else phrase("the rule's own: {value}", value=limit_value(limit, limit.value))
         said = phrase("{text} Source: {source}.", text=phrase(limit.text), source=phrase(limit.source))
-        may = phrase("A project may set {bounds}.", bounds=limit.bounds)
+        may = phrase("A project may set {bounds}.", bounds=limit.bounds_said())
         now = f"{limit_value(limit, value)} ({own})" if own else limit_value(limit, value)
         made.append(f"<p><b>{escape(now)}</b><br>{escape(said)} {escape(may)}</p>")
     if rule.defers:

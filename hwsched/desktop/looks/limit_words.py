@@ -3,6 +3,7 @@
 from collections.abc import Mapping
 from typing import Final
 
+from hwsched.attributes.showing import unit_sign
 from hwsched.language import phrase, to_phrase
 from hwsched.rules.rule import Limit
 
@@ -18,9 +19,12 @@ PREFERRED: Final[Mapping[str, str]] = {
 def limit_words(limit: Limit) -> str:
     """Say what a limit is, with the unit in which it is typed."""
     said = phrase(limit.text).rstrip(".")
-    return f"{said} [{limit.unit}]" if limit.unit else said
+    return f"{said} [{phrase(unit_sign(limit.unit))}]" if limit.unit else said
 
 
 def limit_value(limit: Limit, value: float) -> str:
     """Say the value of a limit with its unit."""
-    return f"{value:g} {limit.unit}".rstrip()
+    if not limit.unit:
+        return f"{value:g}"
+    sign = unit_sign(limit.unit)
+    return f"{value:g}{sign}" if sign == "°" else f"{value:g} {phrase(sign)}"

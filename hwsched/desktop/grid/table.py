@@ -21,11 +21,13 @@ from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidge
 
 from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.model import COLUMN, GROUP, GridModel
-from hwsched.desktop.looks.tokens import ROW, SPACE, THIN, colour, scaled
+from hwsched.desktop.looks.tokens import ROW, SPACE, THIN, colour, scaled, wide
 from hwsched.language import phrase
 
 _SHIFT: Final = Qt.KeyboardModifier.ShiftModifier
 _SIDEWAYS: Final = (Qt.Key.Key_Left, Qt.Key.Key_Right)
+_LEAST: Final = 12
+"""Figures of the last column where it has to do with what the others leave."""
 _COPIES: Final = QKeySequence.StandardKey.Copy
 _TRIGGERS: Final = QAbstractItemView.EditTrigger
 _MODES: Final = QAbstractItemView.ScrollMode
@@ -104,6 +106,7 @@ class GridTable(QTableView):
                 view.setColumnHidden(place, view is self.frozen and place >= arrangement.frozen)
             header.blockSignals(False)
             _show_sort(view, self._grid)
+        self._share_last()
         self._place_frozen()
 
     def show_sort(self) -> None:
@@ -189,6 +192,7 @@ class GridTable(QTableView):
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
         """Let the frozen columns be as high as the table."""
         super().resizeEvent(event)
+        self._share_last()
         self._place_frozen()
 
     def scrollTo(  # noqa: N802
@@ -209,6 +213,24 @@ class GridTable(QTableView):
         if frozen and hidden > 0:
             bar = self.horizontalScrollBar()
             bar.setValue(bar.value() - hidden)
+
+    def _share_last(self) -> None:
+        """Let the last column do with what the others leave, rather than be scrolled to for room that it can spare."""
+        header = self.horizontalHeader()
+        last = header.logicalIndex(header.count() - 1)
+        if last < 0:
+            return
+        column, arrangement = self._grid.contents.columns[last], self._grid.contents.arrangement
+        if column.name in arrangement.widths:
+            # So wide a person made it.
+            return
+        usual, least = scaled(column.width * SPACE.small), max(wide(_LEAST), header.sectionSizeHint(last))
+        left = self.viewport().width() - sum(header.sectionSize(n) for n in range(header.count()) if n != last)
+        # Qt gives it what is left beyond that.
+        wanted = min(max(left, least), usual) if left >= least else usual
+        blocked = header.blockSignals(True)
+        self.setColumnWidth(last, wanted)
+        header.blockSignals(blocked)
 
     def _on_double_click(self, index: QModelIndex) -> None:
         if index.data(GROUP) is None and not index.flags() & Qt.ItemFlag.ItemIsEditable:

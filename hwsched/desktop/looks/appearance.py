@@ -118,12 +118,20 @@ QTabBar::tab {
 QTabBar::tab:hover { background: $hover; }
 QTabBar::tab:selected { color: $text; border-bottom: ${ring}px solid $accent; }
 QTabBar::tab:selected:focus { background: $tint; }
+QTabBar::scroller { width: ${scroller}px; }
+QTabBar::tear { width: 0; border: none; }
+QTabBar QToolButton { background: $window; border: none; border-radius: 0; padding: 0; }
+QTabBar QToolButton:hover { background: $hover; }
+QTabBar QToolButton::left-arrow { image: url("$backward"); width: ${arrow}px; height: ${arrow}px; }
+QTabBar QToolButton::right-arrow { image: url("$onward"); width: ${arrow}px; height: ${arrow}px; }
+QTabBar QToolButton::left-arrow:disabled { image: url("$no_backward"); }
+QTabBar QToolButton::right-arrow:disabled { image: url("$no_onward"); }
 QHeaderView::section {
     background: $window; color: $soft; border: none; border-right: ${thin}px solid $line;
     border-bottom: ${thin}px solid $line; padding: ${hair}px ${small}px; text-align: left;
 }
 GridTable::item, _Frozen::item { padding: 0 ${hair}px; }
-Lines::item { padding: ${hair}px 0; }
+Lines::item { padding: ${hair}px; }
 QCheckBox::indicator, QRadioButton::indicator, QAbstractItemView::indicator {
     width: ${mark}px; height: ${mark}px; background: $field; border: ${thin}px solid $edge;
     border-radius: ${hair_less}px;
@@ -159,7 +167,7 @@ QScrollBar::handle:horizontal { min-width: ${wide}px; }
 QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
 QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
 QFrame#card { background: $pane; border: ${thin}px solid $line; border-radius: ${corner}px; }
-QListView::item, QTreeView::item { min-height: ${row}px; }
+QListView::item, QTreeView::item { min-height: ${row}px; padding: 0 ${hair}px; }
 QTreeView { qproperty-indentation: $indent; }
 QTreeView::branch:has-children:closed { image: url("$onward"); }
 QTreeView::branch:has-children:open { image: url("$down"); }
@@ -186,12 +194,16 @@ def sheet(*, dark: bool, percent: int = 100) -> str:
     return _SHEET.substitute(
         named,
         up=recoloured("up", named["soft"]), down=recoloured("down", named["soft"]),
-        onward=recoloured("next", named["soft"]), indent=at_percent(_INDENT, percent),
+        onward=recoloured("next", named["soft"]), backward=recoloured("previous", named["soft"]),
+        no_onward=recoloured("next", named["line"]), no_backward=recoloured("previous", named["line"]),
+        indent=at_percent(_INDENT, percent),
         thin=THIN, ring=FOCUS, icon=at_percent(ICON, percent), arrow=at_percent(_ARROW, percent),
         tick=recoloured("check", named["on_accent"]), dot=recoloured("disc", named["on_accent"]),
         mark=at_percent(_MARK, percent), round=at_percent(_MARK, percent) // 2, corner=CORNER,
-        target=TARGET, row=at_percent(TARGET, percent),
-        inner=TARGET - 2 * SPACE.hair, line_inner=TARGET - 2 * half - 2 * THIN,
+        target=TARGET, row=at_percent(TARGET, percent), scroller=2 * at_percent(TARGET, percent),
+        # Where there is too little room a layout goes down to this: letters have to fit into it.
+        inner=at_percent(TARGET - 2 * SPACE.hair, percent),
+        line_inner=at_percent(TARGET - 2 * half - 2 * THIN, percent),
         half=half, hair=SPACE.hair, small=SPACE.small, middle=SPACE.middle, wide=SPACE.wide,
         less=SPACE.hair - less, half_less=half - less, hair_less=SPACE.hair - less, middle_less=SPACE.middle - less,
     )  # fmt: skip

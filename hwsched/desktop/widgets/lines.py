@@ -19,11 +19,14 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.looks.tokens import scaled, wide
+from hwsched.desktop.widgets.wrapping import AsPainted
 from hwsched.language import phrase
 
 _LONGEST: Final = 40
-_LEAST: Final = 12
+_LEAST: Final = 11
 """Figures that a column has which shares what is left: narrower its words would stand one below the other."""
+_SCROLLED: Final = 18
+"""Figures that it has where it is scrolled to: then it costs no room, and its lines are low."""
 
 
 class Lines(QTableWidget):
@@ -52,16 +55,19 @@ class Lines(QTableWidget):
         self.setTabKeyNavigation(False)
         self.setSelectionBehavior(QTableWidget.SelectionBehavior.SelectRows)
         self.setWordWrap(True)
+        self.setItemDelegate(AsPainted(self))
         self.setAlternatingRowColors(True)
         self.setShowGrid(False)
         header = self.horizontalHeader()
+        header.setTextElideMode(Qt.TextElideMode.ElideRight)
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         for column in range(len(titles)):
             mode = QHeaderView.ResizeMode.Stretch if column >= stretch else QHeaderView.ResizeMode.ResizeToContents
             header.setSectionResizeMode(column, mode)
         for column, width in (narrow or {}).items():
             header.setSectionResizeMode(column, QHeaderView.ResizeMode.Interactive)
-            self.setColumnWidth(column, scaled(width))
+            # Its title fits, in whatever language it is.
+            self.setColumnWidth(column, max(scaled(width), header.sectionSizeHint(column)))
         self._sharing = [column for column in range(stretch, len(titles)) if column not in (narrow or {})]
 
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
@@ -79,7 +85,7 @@ class Lines(QTableWidget):
                 header.setSectionResizeMode(column, QHeaderView.ResizeMode.Stretch)
             else:
                 header.setSectionResizeMode(column, QHeaderView.ResizeMode.Interactive)
-                self.setColumnWidth(column, least)
+                self.setColumnWidth(column, max(min(wide(_SCROLLED), self.viewport().width()), least))
 
     def show_rows(self, rows: Sequence[Sequence[str]], *, aside: Collection[int] = ()) -> None:
         """Show these lines; those set aside are slanted."""

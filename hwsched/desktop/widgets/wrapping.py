@@ -1,10 +1,44 @@
-"""Lines of a tree that wrap: Qt's own tree cuts them off where the column ends."""
+"""Lines that wrap: Qt's own tree cuts them off where the column ends, its lists measure them wider than they paint."""
 
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QKeySequence
-from PySide6.QtWidgets import QStyledItemDelegate, QStyleOptionViewItem, QTreeWidget, QWidget
+from PySide6.QtWidgets import (
+    QListWidget,
+    QStyledItemDelegate,
+    QStyleOptionViewItem,
+    QTreeWidget,
+    QWidget,
+)
+
+from hwsched.desktop.looks.tokens import SPACE
 
 _MARGIN = 10
+
+
+class AsPainted(QStyledItemDelegate):
+    """Measures a cell that wraps at the width in which it is painted.
+
+    Qt measures it in the whole width of its column, and paints it within the padding that the style sheet gives:
+    words that are only just too long would be cut, with dots, in a row of two lines.
+    """
+
+    def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex) -> QSize:  # noqa: N802
+        """Return how large it is."""
+        inner, room = QStyleOptionViewItem(option), QRect(option.rect)
+        if room.width() > 2 * SPACE.hair:
+            inner.rect = room.adjusted(0, 0, -2 * SPACE.hair, 0)
+        return super().sizeHint(inner, index)
+
+
+class WrappingList(QListWidget):
+    """A list whose lines are as high as their words need."""
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setWordWrap(True)
+        self.setResizeMode(QListWidget.ResizeMode.Adjust)
+        self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        self.setItemDelegate(AsPainted(self))
 
 
 class _Wrapping(QStyledItemDelegate):

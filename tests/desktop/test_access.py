@@ -7,12 +7,15 @@ from PySide6.QtWidgets import (
     QAbstractButton,
     QAbstractItemView,
     QAbstractSpinBox,
+    QCheckBox,
     QComboBox,
     QHeaderView,
     QLabel,
     QLineEdit,
     QPlainTextEdit,
     QPushButton,
+    QRadioButton,
+    QScrollArea,
     QTabBar,
     QTextEdit,
     QToolBar,
@@ -21,7 +24,8 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.frame.places import PLACES
 from hwsched.desktop.looks.appearance import Look
-from hwsched.desktop.looks.tokens import TARGET
+from hwsched.desktop.looks.tokens import TARGET, THIN
+from hwsched.desktop.project.preferences import Preferences
 from tests.desktop.conftest import choose, idle
 
 WORKED = (
@@ -31,18 +35,35 @@ HIT = (QAbstractButton, QComboBox, QLineEdit, QAbstractSpinBox)
 
 
 @pytest.fixture
-def whole(at_work, qapp):
-    """The window as a person sees it, with the look put on and an opening chosen."""
+def look(qapp):
+    """The look that was chosen, put on."""
     style, letters, colours = qapp.style().name(), qapp.font(), qapp.palette()
-    look = Look(qapp, at_work.frame.preferences)
-    at_work.resize(1366, 768)
-    choose(at_work, "M016")
-    yield at_work
-    look.setParent(None)
+    made = Look(qapp, Preferences())
+    yield made
+    made.setParent(None)
     qapp.setStyleSheet("")
     qapp.setStyle(style)
     qapp.setFont(letters)
     qapp.setPalette(colours)
+
+
+@pytest.fixture
+def whole(at_work, look):
+    """The window as a person sees it, with the look put on and an opening chosen."""
+    at_work.resize(1366, 768)
+    choose(at_work, "M016")
+    return at_work
+
+
+@pytest.fixture
+def large(request):
+    """The window with letters of twice their size."""
+    Preferences().text_size = 200
+    request.getfixturevalue("look")
+    at_work = request.getfixturevalue("at_work")
+    at_work.resize(1920, 1080)
+    choose(at_work, "M016")
+    return at_work
 
 
 def inside(each, kinds):
@@ -105,13 +126,19 @@ def faults(window):
 
 
 def cut(window):
-    """Words in sight that stand in less room than they need."""
+    """Words in sight that stand in less room than they need, and pages that are wider than their place."""
     for each in window.findChildren(QAbstractButton.__mro__[1]):
-        if (
-            not each.isVisibleTo(window.window())
-            or not isinstance(each, (QPushButton, QToolButton, QLabel))
-            or not each.text()
-        ):
+        if not each.isVisibleTo(window.window()):
+            continue
+        # A drawing is enlarged beyond its place; a page is not: it would be read with a scroll bar for every line.
+        held = each.widget() if isinstance(each, QScrollArea) else None
+        if held is not None and held.minimumSize() != held.maximumSize() and held.width() > each.viewport().width() + 1:
+            yield f"{held.width()} wide in a place of {each.viewport().width()}: {told(each)}"
+        edges = 0 if isinstance(each, (QCheckBox, QRadioButton)) else 2 * THIN
+        worded = isinstance(each, HIT) and not inside(each, QAbstractItemView) and getattr(each, "text", str)()
+        if worded and each.height() < each.fontMetrics().height() + edges:
+            yield f"{each.height()} high for letters of {each.fontMetrics().height()}: {told(each)}"
+        if not isinstance(each, (QPushButton, QToolButton, QLabel)) or not each.text():
             continue
         if isinstance(each, QLabel) and each.wordWrap():
             if each.heightForWidth(each.width()) > each.height() + 1:
@@ -136,4 +163,26 @@ def test_every_place_is_worked_by_anybody(whole, qtbot):
     idle(qtbot, whole)
     assert len(seen) >= 15
     assert not found, "\n".join(f"{where}: {what}" for what, where in found.items())
+    assert not short, "\n".join(f"{where}: {what}" for what, where in short.items())
+
+
+def test_every_place_has_room_for_large_letters(large, qtbot):
+    short, parts = {}, {"catalogue": lambda page: page.grid.table.selectRow(2)}
+    parts["calculators"] = lambda page: page.names.setCurrentRow(1)
+    for place in PLACES:
+        large.frame.go(place.name)
+        idle(qtbot, large)
+        if place.name in parts:
+            parts[place.name](large.frame.pages.widgets[place.name])
+        large.centre.layout().activate()
+        qtbot.wait(20)
+        for fault in cut(large):
+            short.setdefault(fault, place.name)
+    large.frame.go("openings")
+    for at in range(large.sheet.pages.count()):
+        large.sheet.pages.setCurrentIndex(at)
+        idle(qtbot, large)
+        qtbot.wait(20)
+        for fault in cut(large.inspector):
+            short.setdefault(fault, large.sheet.pages.tabText(at))
     assert not short, "\n".join(f"{where}: {what}" for what, where in short.items())

@@ -3,7 +3,9 @@
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QKeySequence
 from PySide6.QtWidgets import (
+    QApplication,
     QListWidget,
+    QStyle,
     QStyledItemDelegate,
     QStyleOptionViewItem,
     QTreeWidget,
@@ -18,15 +20,18 @@ _MARGIN = 10
 class AsPainted(QStyledItemDelegate):
     """Measures a cell that wraps at the width in which it is painted.
 
-    Qt measures it in the whole width of its column, and paints it within the padding that the style sheet gives:
-    words that are only just too long would be cut, with dots, in a row of two lines.
+    Qt measures it in the whole width of its column, and paints it within a margin and the padding that the style
+    sheet gives: words that are only just too long would be cut, with dots.
     """
 
     def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex) -> QSize:  # noqa: N802
         """Return how large it is."""
         inner, room = QStyleOptionViewItem(option), QRect(option.rect)
-        if room.width() > 2 * SPACE.hair:
-            inner.rect = room.adjusted(0, 0, -2 * SPACE.hair, 0)
+        margin = QApplication.style().pixelMetric(QStyle.PixelMetric.PM_FocusFrameHMargin) + 1
+        # Two more: of widths that are no whole numbers of pixels it takes no notice.
+        around = 2 * (SPACE.hair + margin) + 2
+        if room.width() > around:
+            inner.rect = room.adjusted(0, 0, -around, 0)
         return super().sizeHint(inner, index)
 
 

@@ -21,6 +21,7 @@ from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidge
 
 from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.model import COLUMN, GROUP, GridModel
+from hwsched.desktop.grid.widths import shared_widths
 from hwsched.desktop.looks.tokens import ROW, SPACE, THIN, colour, scaled, wide
 from hwsched.language import phrase
 
@@ -101,12 +102,11 @@ class GridTable(QTableView):
         for view in (self, self.frozen):
             header = view.horizontalHeader()
             header.blockSignals(True)
-            for place, column in enumerate(columns):
-                view.setColumnWidth(place, arrangement.widths.get(column.name, scaled(column.width * SPACE.small)))
+            for place in range(len(columns)):
                 view.setColumnHidden(place, view is self.frozen and place >= arrangement.frozen)
             header.blockSignals(False)
             _show_sort(view, self._grid)
-        self._share_last()
+        self._share()
         self._place_frozen()
 
     def show_sort(self) -> None:
@@ -192,7 +192,7 @@ class GridTable(QTableView):
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
         """Let the frozen columns be as high as the table."""
         super().resizeEvent(event)
-        self._share_last()
+        self._share()
         self._place_frozen()
 
     def scrollTo(  # noqa: N802
@@ -214,23 +214,22 @@ class GridTable(QTableView):
             bar = self.horizontalScrollBar()
             bar.setValue(bar.value() - hidden)
 
-    def _share_last(self) -> None:
-        """Let the last column do with what the others leave, rather than be scrolled to for room that it can spare."""
-        header = self.horizontalHeader()
-        last = header.logicalIndex(header.count() - 1)
-        if last < 0:
-            return
-        column, arrangement = self._grid.contents.columns[last], self._grid.contents.arrangement
-        if column.name in arrangement.widths:
-            # So wide a person made it.
-            return
-        usual, least = scaled(column.width * SPACE.small), max(wide(_LEAST), header.sectionSizeHint(last))
-        left = self.viewport().width() - sum(header.sectionSize(n) for n in range(header.count()) if n != last)
-        # Qt gives it what is left beyond that.
-        wanted = min(max(left, least), usual) if left >= least else usual
+    def _share(self) -> None:
+        """Share the width that there is among the columns."""
+        columns, kept = self._grid.contents.columns, self._grid.contents.arrangement.widths
+        header, room = self.horizontalHeader(), self.viewport().width()
+        usual = [kept.get(column.name, scaled(column.width * SPACE.small)) for column in columns]
+        least = max(wide(_LEAST), header.sectionSizeHint(len(columns) - 1)) if columns else 0
+        free, growing = [column.name not in kept for column in columns], [not column.right for column in columns]
+        # A width that follows from the window is nobody's wish, and not kept as one.
         blocked = header.blockSignals(True)
-        self.setColumnWidth(last, wanted)
+        for place, width in enumerate(shared_widths(usual, free, growing, room, least)):
+            self.setColumnWidth(place, width)
+            self.frozen.setColumnWidth(place, width)
         header.blockSignals(blocked)
+        # The view did not hear of it.
+        self.updateGeometries()
+        self.viewport().update()
 
     def _on_double_click(self, index: QModelIndex) -> None:
         if index.data(GROUP) is None and not index.flags() & Qt.ItemFlag.ItemIsEditable:

@@ -8,9 +8,9 @@ def shared_widths(
 ) -> list[int]:
     """Return how wide each column is [px].
 
-    Room that is left is given to columns of words, each by its width: it would lie idle at the end while words are
-    cut before it. Where a little is wanting, the last one does with what the others leave; where more is, all are as
-    wide as usual and scrolled to.
+    Room that is left is given to columns of words, where it would lie idle at the end while words are cut before it:
+    by the square of their width, for sentences want it and marks do not. Where a little is wanting, the last one does
+    with what the others leave; where more is, all are as wide as usual and scrolled to.
 
     Parameters
     ----------
@@ -28,7 +28,7 @@ def shared_widths(
     Examples
     --------
     >>> shared_widths([100, 50, 200], [True] * 3, [True, False, True], 650, 80)
-    [200, 50, 400]
+    [160, 50, 440]
     >>> shared_widths([100, 50, 200], [True] * 3, [True, False, True], 300, 80)
     [100, 50, 150]
     >>> shared_widths([100, 50, 200], [True] * 3, [True, False, True], 200, 80)
@@ -37,9 +37,9 @@ def shared_widths(
     widths, spare = list(usual), room - sum(usual)
     if spare > 0:
         takers = [n for n in range(len(widths)) if free[n] and growing[n]]
-        whole = sum(usual[n] for n in takers)
+        whole = sum(usual[n] ** 2 for n in takers)
         for n in takers:
-            widths[n] += spare * usual[n] // whole
+            widths[n] += spare * usual[n] ** 2 // whole
     elif widths and free[-1] and least <= widths[-1] + spare:
         widths[-1] += spare
     return widths

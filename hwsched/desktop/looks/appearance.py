@@ -131,7 +131,7 @@ QHeaderView::section {
     border-bottom: ${thin}px solid $line; padding: ${hair}px ${small}px; text-align: left;
 }
 GridTable::item, _Frozen::item { padding: 0 ${hair}px; }
-Lines::item { padding: ${hair}px; }
+Lines::item { padding: ${hair}px 0; }
 QCheckBox::indicator, QRadioButton::indicator, QAbstractItemView::indicator {
     width: ${mark}px; height: ${mark}px; background: $field; border: ${thin}px solid $edge;
     border-radius: ${hair_less}px;

@@ -2,7 +2,6 @@
 
 from collections import Counter
 from collections.abc import Mapping
-from typing import Final
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
@@ -11,9 +10,9 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QHeaderView,
     QLineEdit,
+    QPlainTextEdit,
     QScrollArea,
     QSplitter,
-    QTextEdit,
     QTreeWidget,
     QTreeWidgetItem,
     QVBoxLayout,
@@ -22,21 +21,16 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.looks.severities import severity_word
-from hwsched.desktop.looks.tokens import SPACE, wide
-from hwsched.desktop.widgets.rule_page import write_rule
+from hwsched.desktop.looks.tokens import fixed_font
 from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.project.history import newest
 from hwsched.operations.project.reading_settings import settings_of
 from hwsched.operations.project.settings import set_settings
 from hwsched.rules import RULEBOOK, in_rulebook, limits_of
-from hwsched.rules.page import page_of, told_of
+from hwsched.rules.page import page_of
 from hwsched.values import DISCIPLINES, Settings
 
 _RULE = int(Qt.ItemDataRole.UserRole)
-_IN_FORCE: Final = 2
-"""The column that says whether a rule is in force."""
-_MOST: Final = 14
-"""Figures that it has at most."""
 
 
 class RulebookWindow(ToolWindow):
@@ -62,10 +56,10 @@ class RulebookWindow(ToolWindow):
         self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.list.header().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
         self.list.currentItemChanged.connect(lambda *_: self._show())
-        self.page = QTextEdit()
+        self.page = QPlainTextEdit()
         self.page.setAccessibleName(phrase("Page of the rule"))
         self.page.setReadOnly(True)
-        self.page.document().setDocumentMargin(SPACE.small)
+        self.page.setFont(fixed_font())
         self.limits: dict[str, QLineEdit] = {}
         self.form_area = QScrollArea()
         self.form_area.setWidgetResizable(True)
@@ -125,7 +119,6 @@ class RulebookWindow(ToolWindow):
         counts = self._counts()
         for line in self._lines():
             self._put(line, str(line.data(0, _RULE)), counts)
-        self._share()
         self._narrow()
         self._show()
 
@@ -200,14 +193,6 @@ class RulebookWindow(ToolWindow):
             branch.addChild(line)
             self._put(line, rule.id, counts)
         self.list.expandAll()
-        self._share()
-
-    def _share(self) -> None:
-        """Let what is in force be as wide as its words; where they are many, titles have the room."""
-        header = self.list.header()
-        header.setSectionResizeMode(_IN_FORCE, QHeaderView.ResizeMode.Interactive)
-        words = max(self.list.sizeHintForColumn(_IN_FORCE), header.sectionSizeHint(_IN_FORCE))
-        self.list.setColumnWidth(_IN_FORCE, min(words, wide(_MOST)))
 
     def _counts(self) -> Counter[str]:
         checked = self.desk.workspace.checked.values()
@@ -279,7 +264,7 @@ class RulebookWindow(ToolWindow):
             self.page.setPlainText(phrase("Choose a rule."))
         else:
             off, now = rule.id in self.settings.rules_off, limits_of(rule, self.settings)
-            write_rule(self.page.document(), told_of(rule, now, off=off))
+            self.page.setPlainText(page_of(rule, now, off=off))
             self.switch.setText(phrase("Switch on") if off else phrase("Switch off"))
             for limit in rule.limits:
                 field = QLineEdit(f"{now[limit.name]:.10g}")

@@ -19,9 +19,8 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.frame.frame import Frame
-from hwsched.desktop.looks.tokens import SPACE, font, wide
-from hwsched.desktop.project.help_topics import GROUPS, linked, rule_told, text_of, topics
-from hwsched.desktop.widgets.rule_page import write_rule
+from hwsched.desktop.looks.tokens import SPACE, fixed_font, font, wide
+from hwsched.desktop.project.help_topics import GROUPS, linked, text_of, topics
 from hwsched.language import phrase
 from hwsched.paths import RESOURCES
 
@@ -134,14 +133,13 @@ class HelpPage(QSplitter):
 
     def _show(self, name: str) -> None:
         self.name = name
-        told = rule_told(name)
-        if told is not None:
-            write_rule(self.page.document(), told)
-            self.page.moveCursor(QTextCursor.MoveOperation.Start)
+        text, markdown = text_of(name)
+        self.page.document().setDefaultFont(font() if markdown else fixed_font())
+        if markdown:
+            self.page.setMarkdown(text)
         else:
-            self.page.document().setDefaultFont(font())
-            self.page.setMarkdown(text_of(name)[0])
-        _air(self.page.document(), told is None)
+            self.page.setPlainText(text)
+        _air(self.page.document(), markdown)
         self._groups[self._group_of[name]].setExpanded(True)
         self.topics.setCurrentItem(self._lines[name])
 
@@ -187,7 +185,7 @@ class HelpPage(QSplitter):
 
 
 def _air(text: QTextDocument, markdown: bool) -> None:
-    """Set lines apart as pages to be read want it; paragraphs of a rule's page are so already."""
+    """Set lines apart as pages to be read want it; plain text keeps its columns."""
     text.setDocumentMargin(SPACE.wide)
     cursor = QTextCursor(text)
     block = text.begin()

@@ -4,13 +4,10 @@ from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
-from typing import TYPE_CHECKING, Final, Literal
+from typing import Final, Literal
 
 from hwsched.language import phrase, to_phrase
 from hwsched.paths import RESOURCES
-
-if TYPE_CHECKING:
-    from hwsched.rules.page import RulePage
 
 Group = Literal["Places", "Handbook", "Rules"]
 GROUPS: Final[tuple[Group, ...]] = (to_phrase("Places"), to_phrase("Handbook"), to_phrase("Rules"))
@@ -74,16 +71,6 @@ def text_of(name: str) -> tuple[str, bool]:
     if group not in ("places", "handbook") or not path.is_file():
         raise LookupError(f"there is no page {name}")
     return path.read_text(encoding="utf-8"), True
-
-
-def rule_told(name: str) -> "RulePage | None":
-    """Return what a page tells of a rule; None of a page that is about none."""
-    from hwsched.rules import in_rulebook
-    from hwsched.rules.page import told_of
-
-    group, _, rest = name.partition("/")
-    rule = in_rulebook(rest) if group == "rules" else None
-    return told_of(rule) if rule is not None else None
 
 
 def place_topic(names: Iterable[str]) -> str:

@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.looks.severities import severity_word
-from hwsched.desktop.looks.tokens import fixed_font
+from hwsched.desktop.looks.tokens import fixed_font, scaled
 from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.project.history import newest
 from hwsched.operations.project.reading_settings import settings_of
@@ -55,6 +55,8 @@ class RulebookWindow(ToolWindow):
         self.list.header().setStretchLastSection(False)
         self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.list.header().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
+        self.list.header().setSectionResizeMode(2, QHeaderView.ResizeMode.Interactive)
+        self.list.setColumnWidth(2, scaled(110))
         self.list.currentItemChanged.connect(lambda *_: self._show())
         self.page = QPlainTextEdit()
         self.page.setAccessibleName(phrase("Page of the rule"))

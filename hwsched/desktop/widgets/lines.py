@@ -19,7 +19,6 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.looks.tokens import scaled, wide
-from hwsched.desktop.widgets.wrapping import AsPainted
 from hwsched.language import phrase
 
 _LONGEST: Final = 40
@@ -55,7 +54,6 @@ class Lines(QTableWidget):
         self.setTabKeyNavigation(False)
         self.setSelectionBehavior(QTableWidget.SelectionBehavior.SelectRows)
         self.setWordWrap(True)
-        self.setItemDelegate(AsPainted(self))
         self.setAlternatingRowColors(True)
         self.setShowGrid(False)
         header = self.horizontalHeader()

@@ -4,6 +4,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass, replace
 from decimal import Decimal
 from math import inf
+from typing import get_args
 
 from hwsched.attributes.of_parts import TextName
 from hwsched.fitting.order_units import lacking, price_told
@@ -84,10 +85,15 @@ def judged(
             if rule.severity == "error":
                 needs.update(dict.fromkeys(verdict.needs))
         elif severity_of(rule, verdict) == "error":
-            about = "" if verdict.about in ("", part) else f"{verdict.about}: "
+            about = "" if verdict.about in ("", part) else f"{_named(verdict.about)}: "
             reason = f"{said}{about}{verdict.message} {verdict.cure or rule.cure}"
             refusals.append(Refusal(part, role, rule.id, reason, verdict.values))
     return Judged(fit, tuple(refusals), tuple(needs))
+
+
+def _named(about: str) -> str:
+    """Name what a verdict is about to people: a role is no word of theirs with its hyphen."""
+    return about.replace("-", " ") if about in get_args(Role) else about
 
 
 def judged_on(

@@ -12,7 +12,7 @@ from hwsched.fitting.ways import Point
 from hwsched.rules import limits_of, rule_named
 from hwsched.rules.reading import leaf_name, lock_part, stile_mm
 from hwsched.rules.solid.cavity import Cavity
-from hwsched.rules.solid.edge import edge_items, lock_pocket_span
+from hwsched.rules.solid.edge import bridge_is_solid, edge_items, lock_pocket_span
 from hwsched.rules.solid.templates import template_mm
 from hwsched.rules.wording import length
 from hwsched.values import Fit, Hole, Leaf, OpeningInput, Part, Placement
@@ -143,5 +143,5 @@ def _built(
         ("whole depth of the pocket, since it is connected before it slides in", deep),
         ("a hand's allowance", service),
     )
-    base = replace(bare, placement=where, holes=(cut, bridge))
+    base = replace(bare, placement=where, holes=(cut, bridge) if bridge_is_solid(leaf) else (cut,))
     return with_cable(given, base, unit, points, spot.lead_needed_mm, deep + service, segments)

@@ -108,12 +108,14 @@ from hwsched.rules.cable.way_for_lead import RULE as WAY_FOR_LEAD
 from hwsched.rules.holes.bore_enters import RULE as BORE_ENTERS
 from hwsched.rules.holes.bore_in_stile import RULE as BORE_IN_STILE
 from hwsched.rules.holes.bore_wall import RULE as BORE_WALL
+from hwsched.rules.holes.bridge_drilled import RULE as BRIDGE_DRILLED
 from hwsched.rules.holes.drill_stands import RULE as DRILL_STANDS
 from hwsched.rules.holes.hole_clear import RULE as HOLE_CLEAR
 from hwsched.rules.holes.hole_clear_of_glass import RULE as HOLE_CLEAR_OF_GLASS
 from hwsched.rules.holes.hole_clear_of_lock import RULE as HOLE_CLEAR_OF_LOCK
 from hwsched.rules.holes.hole_covered import RULE as HOLE_COVERED
 from hwsched.rules.holes.hole_edge_distance import RULE as HOLE_EDGE_DISTANCE
+from hwsched.rules.holes.hollow_core_holds import RULE as HOLLOW_CORE_HOLDS
 from hwsched.rules.holes.long_tool import RULE as LONG_TOOL
 from hwsched.rules.holes.no_hole_in_glass import RULE as NO_HOLE_IN_GLASS
 from hwsched.rules.holes.pocket_length import RULE as POCKET_LENGTH

@@ -2,10 +2,10 @@
 
 import pytest
 
-from hwsched.fitting.candidate import Judged, missing_for_better
+from hwsched.fitting.candidate import Judged, judged, missing_for_better
 from hwsched.values import Fit, Refusal
-from tests.fitting.door import door
-from tests.rules.scenario import fp
+from tests.fitting.door import door, item, opening
+from tests.rules.scenario import fit, fp
 
 NARROW, BOND, SEALED = (Fit("to-measure", parts=(fp("unit", number),)) for number in ("NARROW", "BOND", "SEALED"))
 """Units at 220, 240 and 280."""
@@ -37,3 +37,12 @@ def test_nothing_is_asked_for_what_is_refused_or_where_nothing_serves():
     refused = Judged(NARROW, (Refusal("NARROW", "unit", "unit-weather", "Outside."),), (HAND,))
     assert missing_for_better(given, [Judged(SEALED, (), ())], [refused]) == ()
     assert missing_for_better(given, [], [Judged(NARROW, (), (HAND,))]) == ()
+
+
+def test_a_refusal_names_a_role_as_people_say_it():
+    """A transfer of one conductor: `power-transfer` is the word of machines."""
+    transfer = item("power-transfer", face="edge", conductors=1)
+    given = door(opening(power_wish="supply", supply_distance_m=12.0), items=[transfer])
+    said = judged(given, fit(power="supply", without=("power-transfer",)), "power", "", "power-transfer")
+    (refusal,) = [each for each in said.refusals if each.rule == "power-crosses-hinge"]
+    assert refusal.reason.startswith("power transfer: It has one conductor; 2 are needed")

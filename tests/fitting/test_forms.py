@@ -553,3 +553,13 @@ def test_no_unit_is_refused_or_exchanged_for_the_rounding_of_how_a_length_was_wr
     # A plate in whole millimetres is none of inches: then a millimetre is what it says.
     assert on(79.0, plate_width_mm=75.8, plate_height_mm=152.0) == ("UNIT", [])
     assert on(79.0, plate_width_mm=76.0, plate_height_mm=152.0)[0] != "UNIT"
+
+
+@pytest.mark.parametrize(("material", "bored"), [("wood", 1), ("aluminium", 0)])
+def test_between_pockets_a_hole_is_bored_only_where_the_leaf_is_solid(material, bored):
+    """A tube of a stile is hollow behind its edge: there the lead hangs down from pocket to pocket."""
+    stile = leaf(material=material, construction="stile-and-rail", stile_mm=70.0)
+    edge = lock(backset_mm=45.0, case_depth_mm=65.0)
+    found = fit(door(opening(), stile, edge, (), stock(drop=("NARROW", "UNIT"))))
+    assert found.placement.pattern == "in-edge"
+    assert sum(hole.purpose == "channel" for hole in found.holes) == bored

@@ -18,6 +18,8 @@ EDGE = fit(unit="EDGE", placement=place(13.5, 1063.5, face="edge", width_mm=17.4
 BARE = fit(holes=(hole(tool="twist-drill"),), without=("fastener",))
 SAWN = fit(holes=(hole(tool="hole-saw"),), without=("fastener",))
 NO_RADIUS = catalogue(CYL={"bend_radius_mm": None})
+HOLLOW = leaf(core="honeycomb")
+EIGHTEEN = catalogue(DRILL={"diameter_mm": 9.525, "reach_mm": 457.2})
 METRIC_EDGE = catalogue(EDGE={"pocket_width_mm": 17.5})
 
 
@@ -51,6 +53,16 @@ def drilled(tool, deep):
 
 def along(*points):
     return CablePath(points, 200.0, 228.6, 60.0)
+
+
+def bridged(off, lock_top=1044.45):
+    """A unit in the edge so far above a lock, with the hole through the bridge between their pockets."""
+    bridge = hole(9.525, "channel", face="lock-edge", name="bridge", depth_mm=off)
+    return fit(
+        unit="EDGE",
+        placement=place(13.5, lock_top + off, face="edge", width_mm=17.4625, height_mm=349.25),
+        holes=(bridge,),
+    )
 
 
 def stretch(top):
@@ -115,6 +127,13 @@ ROWS = [
         severity="note",
     ),
     boundary("bend-radius", given(), fit(cable=along((0, 0, 0), (50, 0, 0), (50, 20, 0), (90, 20, 0)))),
+    speaks(
+        "bend-radius",
+        given(),
+        fit(cable=along((0, 0, 0), (50, 0, 0), (50, 9, 0))),
+        tight_bends=1,
+        words=("One of the lead's bends has no room",),
+    ),
     # The lead's own radius of 12 wants 24 between the corners; of 8 it wants 16.
     speaks(
         "bend-radius",
@@ -204,6 +223,45 @@ ROWS = [
     speaks("pocket-walls", given(lf=leaf(construction="narrow-stile", stile_mm=50.0)), EDGE, short_mm=0.8),
     boundary("pocket-walls", given(lf=leaf(thickness_mm=17.4625 + 2 * 9.525)), EDGE),
     unknown("pocket-walls", given(lf=leaf(thickness_mm=None)), EDGE, "leaf.thickness_mm"),
+    passes("bridge-drilled", given(), bridged(19.05)),
+    # 3/8 in begins half of itself below the edge and stays as much before the case's 30 mm: over 150 mm of bridge it
+    # leans tan a = (30 - 9.525) / 150, 7.5 degrees in halves, and is 150 / cos 7.5 = 151.294 deep. Of 12 in 153.506
+    # stand out, 20.037 square to the edge; the drill asks 4.7625 + 28 cos 7.5 = 32.523.
+    speaks(
+        "bridge-drilled",
+        given(lk=lock(case_depth_mm=30.0)),
+        bridged(150.0),
+        bridge_mm=150.0,
+        short_mm=12.486,
+        severity="error",
+        words=("The bridge is 150 mm long", "a bit of 304.8 mm", "12.5 mm into the edge"),
+    ),
+    # Of 18 in 305.906 stand out, 39.93 square to it.
+    boundary("bridge-drilled", given(lk=lock(case_depth_mm=30.0), cat=EIGHTEEN), bridged(150.0)),
+    # No deeper than the bit is thick, a case is met by none that leans.
+    speaks(
+        "bridge-drilled",
+        given(lk=lock(case_depth_mm=9.0)),
+        bridged(19.05),
+        bridge_mm=19.05,
+        words=("No straight bit comes from the unit's pocket into the lock's, 19.1 mm away",),
+    ),
+    # A round bore lies deeper than the pocket's end: near it the bit leans into it, 250 mm off no drill stands for it.
+    passes("bridge-drilled", given(lk=lock("bored")), bridged(19.05, 1026.9875)),
+    speaks("bridge-drilled", given(lk=lock("bored")), bridged(250.0, 1026.9875), bridge_mm=250.0),
+    # A tube is hollow between its pockets.
+    boundary("bridge-drilled", given(lf=leaf(material="aluminium")), bridged(250.0)),
+    boundary("bridge-drilled", given(lk=lock(case_depth_mm=30.0)), replace(bridged(150.0), holes=())),
+    # Below the lock it counts from the pocket's upper end: 894.45 is the case's lower.
+    speaks(
+        "bridge-drilled",
+        given(lk=lock(case_depth_mm=30.0)),
+        bridged(150.0, 894.45 - 349.25 - 300.0),
+        bridge_mm=150.0,
+        short_mm=12.486,
+    ),
+    unknown("bridge-drilled", given(lk=lock(case_depth_mm=None)), bridged(19.05), "existing_item.case_depth_mm"),
+    unknown("bridge-drilled", given(lk=lock("bored", backset_mm=None)), bridged(19.05), "existing_item.backset_mm"),
     passes("pocket-length", given(), EDGE),
     speaks("pocket-length", given(lf=stretch(349.0), items=[BELOW_TAKEN]), EDGE, short_mm=0.25, severity="error"),
     boundary("pocket-length", given(lf=stretch(349.25), items=[BELOW_TAKEN]), EDGE),
@@ -215,6 +273,20 @@ ROWS = [
     ),
     unknown("pocket-length", given(lk=lock("bored", cross_bore_mm=None)), EDGE, "existing_item.cross_bore_mm"),
     # #6 x 1 in in a 3/4 in panel comes through.
+    passes("hollow-core-holds", given(lf=leaf(core="solid")), fit()),
+    # Screws 6 inside the plate's corners: 36 to 104 off the edge, 1016 to 1164 high. A block of 5 in by 18 in about a
+    # cylinder at 1000 (specification practice, from memory) reaches to 127 and to 1228.6.
+    speaks("hollow-core-holds", given(lf=HOLLOW), fit(), severity="note", words=("but for its lock block",)),
+    speaks("hollow-core-holds", given(lf=HOLLOW), fit(placement=place(60.0)), out_mm=7.0, severity="warning"),
+    speaks("hollow-core-holds", given(lf=HOLLOW), fit(placement=place(y=1080.0)), out_mm=5.4, severity="warning"),
+    speaks("hollow-core-holds", given(lf=HOLLOW), fit(placement=place(y=760.0)), out_mm=5.4, severity="warning"),
+    boundary("hollow-core-holds", given(lf=HOLLOW), fit(placement=place(53.0)), says=1, severity="note"),
+    boundary("hollow-core-holds", given(lf=leaf(core="foam", material="composite")), fit(), says=1, severity="note"),
+    boundary("hollow-core-holds", given(lf=leaf(core="honeycomb", material="hollow-metal")), fit()),
+    # A pocket in the edge up to 1063.5 + 349.25, 184.15 past it.
+    speaks("hollow-core-holds", given(lf=HOLLOW), EDGE, out_mm=184.15, words=("The unit's pocket reaches",)),
+    # What is bolted through holds by both faces.
+    boundary("hollow-core-holds", given(lf=HOLLOW, cat=passing(31.75)), fit(placement=place(60.0))),
     passes("screw-length", given(), fit()),
     speaks(
         "screw-length",
@@ -594,6 +666,14 @@ ROWS += [
         words=("its rim stands 4.4 mm too far out",),
     ),
     speaks("hole-covered", given(), fit(holes=(hole(slot_mm=-81.445),)), words=("the slot of the tilted bit stands",)),
+    # So flat that no shift of the unit helps: 200 + 9.525 of slot, 140 of plate; it says how flat the bit would lie.
+    speaks(
+        "hole-covered",
+        given(),
+        fit(holes=(hole(slot_mm=209.525), steep(2.6))),
+        angle_deg=2.6,
+        words=("would lie at 2.6 degrees to the face",),
+    ),
     # A project that wants 2 mm over the rim.
     *(
         boundary(

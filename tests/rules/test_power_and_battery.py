@@ -588,6 +588,7 @@ ROWS += [
         given(items=[kept_transfer(conductors=1), kept_transfer(conductors=None)]),
         KEPT_FIT,
         conductors=1,
+        words=("It has one conductor; 2 are needed.",),
     ),
     speaks(
         "power-crosses-hinge",

@@ -4,6 +4,7 @@ What practice takes off for the work and puts back is not in the way; tools are 
 """
 
 from collections.abc import Iterable
+from math import atan2, cos, sin
 from typing import Final
 
 from tests.verifier.bodies import Box, Rod, meet
@@ -36,6 +37,7 @@ def judged(at: Standing) -> Iterable[Found]:
     """Yield each hole and screw to which no tool comes straight."""
     if not at.leaf:
         return
+    yield from _bridge(at)
     for face, out in (("inside", -1.0), ("key", 1.0)):
         start = 0.0 if face == "inside" else at.thick
         standing = [*standing_out(at, face, start, out)]
@@ -48,6 +50,25 @@ def judged(at: Standing) -> Iterable[Found]:
                 yield from _blocked(standing, bore.name, body.start, body.radius, start, out, bit, CHUCK_MM)
         for x, y, _ in at.pilots if at.place and at.place["face"] == face else ():
             yield from _blocked(standing, "screw", (x, y, start), BLADE_MM, start, out, REACH_MM, FIST_MM)
+
+
+def _bridge(at: Standing) -> Iterable[Found]:
+    """Yield a bridge between the pockets of unit and case through which no bit comes that leans in the unit's."""
+    held = at.lock_case()
+    if not at.place or at.place["face"] != "edge" or held is None or at.locking["kind"] != "mortise-cylinder":
+        return
+    if at.unit is None or at.leaf.get("material") == "Aluminium":
+        return
+    y0, y1 = at.place["y_mm"], at.place["y_mm"] + at.unit["pocket_length"]
+    off, half = max(y0 - held.high[1], held.low[1] - y1), 3 / 16 * INCH
+    # From the edge itself to the case's back: no line through the bridge leans more.
+    most = atan2(held.high[0] - 2 * half, off)
+    clear = (
+        (REACH_MM - off / cos(lean)) * sin(lean) - CHUCK_MM * cos(lean) - half
+        for lean in (most * step / 60 for step in range(1, 61))
+    )
+    if max(clear) < 0:
+        yield ("bridge-not-drilled", {"off_mm": off}, f"no bit comes through {off:.0f} mm of bridge")
 
 
 def standing_out(at: Standing, face: str, start: float, out: float) -> Iterable[tuple[str, Box]]:

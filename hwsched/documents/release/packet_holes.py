@@ -125,6 +125,9 @@ def _size(hole: Hole, style: LengthStyle) -> str:
 
 
 def _depth(hole: Hole, style: LengthStyle) -> str:
+    if _is_bridge(hole) and hole.depth_mm is not None:
+        # Leaning, the bit has farther to go than the pockets stand apart, into a round bore the most.
+        return phrase("{length} and on, until through", length=words.length(hole.depth_mm, style))
     begins = (
         phrase(", begins {length} below the face", length=words.length(hole.from_depth_mm, style))
         if hole.from_depth_mm > 0

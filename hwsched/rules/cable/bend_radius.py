@@ -24,10 +24,12 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         yield Verdict(f"The lead's way cannot be followed: {error.message}.", severity="error", about="lead")
         return
     if way.tight_bends:
+        tight, room = len(way.tight_bends), length(given, radius)
         yield Verdict(
-            f"{len(way.tight_bends)} of the lead's bends have no room for a radius of "
-            f"{length(given, radius)}; ease the edges there.",
-            values={"tight_bends": float(len(way.tight_bends)), "radius_mm": radius},
+            f"One of the lead's bends has no room for a radius of {room}; ease the edges there."
+            if tight == 1
+            else f"{tight} of the lead's bends have no room for a radius of {room}; ease the edges there.",
+            values={"tight_bends": float(tight), "radius_mm": radius},
             about="lead",
         )
 

@@ -3,13 +3,12 @@
 from collections.abc import Iterable
 from math import cos, radians, sin, tan
 
-from hwsched.attributes.of_parts import DIAMETER_MM, FORM, REACH_MM
 from hwsched.calc.opening.bore import Rod, Vector
 from hwsched.calc.opening.solid import apart_mm
 from hwsched.rules.reading import lock_leaf
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.solid.bodies import drill_angle_deg, existing_bodies
-from hwsched.rules.solid.bores import angled
+from hwsched.rules.solid.bores import angled, bit_mm
 from hwsched.rules.solid.clearances import TOUCH_MM
 from hwsched.rules.wording import length
 from hwsched.values import Fit, Hole, OpeningInput
@@ -29,7 +28,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
             continue
         # What stands out of the leaf: the bit less what is in the hole, and less what a square hole before it takes.
         inside = (hole.depth_mm or 0.0) + hole.from_depth_mm / sin(radians(angle))
-        free = _bit_mm(given, hole, limits["bit_mm"]) - inside
+        free = bit_mm(given, hole, limits["bit_mm"]) - inside
         room = free * sin(radians(angle)) - radius * cos(radians(angle))
         if room < -TOUCH_MM:
             stands = f"{length(given, free)} of it stand out"
@@ -53,13 +52,6 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
                     values={"short_mm": -gap},
                     about=hole.name,
                 )
-
-
-def _bit_mm(given: OpeningInput, hole: Hole, else_mm: float) -> float:
-    """Return the longest bit of a hole's diameter that the catalogue has, else the usual long one."""
-    tools = (part for part in given.catalogue.of_kind("tool") if part.text_of(FORM) == "twist-drill")
-    fitting = (part for part in tools if abs((part.number_of(DIAMETER_MM) or 0.0) - hole.diameter_mm) <= 0.15)
-    return max((reach for part in fitting if (reach := part.number_of(REACH_MM)) is not None), default=else_mm)
 
 
 def _drill(hole: Hole, thick: float, free: float, long: float, radius: float) -> Rod:

@@ -5,7 +5,8 @@ from collections.abc import Iterable
 from hwsched.calc.opening.placement import Rect
 from hwsched.rules.reading import unit_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
-from hwsched.rules.solid.bodies import slot_of
+from hwsched.rules.solid.bodies import drill_angle_deg, slot_of
+from hwsched.rules.solid.bores import angled
 from hwsched.rules.solid.clearances import ON_FACE, TOUCH_MM
 from hwsched.rules.solid.footprints import footprints
 from hwsched.rules.wording import length
@@ -33,6 +34,17 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         ]
         out = min(_out(cut, cover) for cover in covers)
         if out > TOUCH_MM - margin:
+            # No shift of the unit covers such a slot: what is wrong is how flat the bit lies, and that is said.
+            if _longest(cut) > _longest(plate) and (flat := _flattest_deg(fit)) is not None:
+                yield Verdict(
+                    f"The bit would lie at {flat:.1f} degrees to the face and leave a slot "
+                    f"{length(given, _longest(cut))} long; the unit is "
+                    f"{length(given, _longest(plate))} long.",
+                    "Take another way for the lead, or another unit: wherever this stands, it covers no slot so long.",
+                    values={"short_mm": out + margin, "angle_deg": flat},
+                    about=hole.name,
+                )
+                continue
             what = "the slot of the tilted bit" if hole.slot_mm else "its rim"
             yield Verdict(
                 f"The {hole.name} is not covered: {what} stands {length(given, out + margin)} too far out from under "
@@ -40,6 +52,15 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
                 values={"short_mm": out + margin},
                 about=hole.name,
             )
+
+
+def _flattest_deg(fit: Fit) -> float | None:
+    """Return at how many degrees to the face the flattest bit of a fit stands; none where none is tilted."""
+    return min((drill_angle_deg(hole) for hole in angled(fit)), default=None)
+
+
+def _longest(rect: Rect) -> float:
+    return max(rect.x1 - rect.x0, rect.y1 - rect.y0)
 
 
 def _out(cut: Rect, cover: Rect) -> float:

@@ -48,7 +48,9 @@ def _few(given: OpeningInput, fit: Fit, has: float, wanted: int, about: str) -> 
     own = unit_conductors(given, fit)
     what = f", {own} of them for the unit, the others for what it switches or for another unit" if wanted > own else ""
     return Verdict(
-        f"It has {has:g} conductors; {wanted} are needed{what}.",
+        f"It has one conductor; {wanted} are needed{what}."
+        if has == 1
+        else f"It has {has:g} conductors; {wanted} are needed{what}.",
         values={"conductors": float(has), "needed_conductors": float(wanted)},
         about=about,
     )

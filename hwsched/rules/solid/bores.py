@@ -3,9 +3,10 @@
 from math import radians, sqrt, tan
 from typing import Final
 
+from hwsched.attributes.of_parts import DIAMETER_MM, FORM, REACH_MM
 from hwsched.calc.opening.bore import BoreInput, Box, LeafSize, Rod, Vector
 from hwsched.rules.solid.clearances import ON_FACE
-from hwsched.values import Fit, Hole
+from hwsched.values import Fit, Hole, OpeningInput
 
 _LONG_BIT: Final = "installer-bit"
 
@@ -53,3 +54,10 @@ def as_rod(hole: Hole, thickness_mm: float) -> Rod:
     start: Vector = (hole.x_mm, hole.y_mm, z)
     end: Vector = (hole.x_mm + across * deep, hole.y_mm + up * deep, z + inward * deep)
     return Rod(start, end, hole.diameter_mm)
+
+
+def bit_mm(given: OpeningInput, hole: Hole, else_mm: float) -> float:
+    """Return the longest bit of a hole's diameter that the catalogue has, else the usual long one."""
+    tools = (part for part in given.catalogue.of_kind("tool") if part.text_of(FORM) == "twist-drill")
+    fitting = (part for part in tools if abs((part.number_of(DIAMETER_MM) or 0.0) - hole.diameter_mm) <= 0.15)
+    return max((reach for part in fitting if (reach := part.number_of(REACH_MM)) is not None), default=else_mm)

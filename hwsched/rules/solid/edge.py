@@ -3,7 +3,7 @@
 from hwsched.calc.opening.pocket import EdgeItem
 from hwsched.rules.reading import beside_here, leaf_span_mm, lock_item, lock_leaf, on_leaf, remains
 from hwsched.rules.solid.footprints import face_of
-from hwsched.values import Item, OpeningInput
+from hwsched.values import Item, Leaf, OpeningInput
 
 _EDGE_KINDS = ("flush-bolt", "deadbolt", "lock")
 """Items that take up the edge even where the survey names their faces."""
@@ -42,6 +42,11 @@ def edge_items(given: OpeningInput, bridge_mm: float = 0.0) -> tuple[tuple[EdgeI
             top = place.y_mm + place.height_mm
             items.append(EdgeItem(f"unit of the {each.point.name}", place.y_mm, top, bridge_mm))
     return tuple(items), tuple(dict.fromkeys(needs))
+
+
+def bridge_is_solid(leaf: Leaf) -> bool:
+    """Tell whether two pockets in a leaf's edge have anything between them to drill; a tube is hollow."""
+    return leaf.material in ("wood", "mineral-core", "composite")
 
 
 def lock_pocket_span(given: OpeningInput) -> tuple[float, float] | None:

@@ -179,7 +179,9 @@ def test_a_hole_is_told_by_place_size_depth_and_direction(form):
 def test_a_hole_of_any_purpose_on_any_face_has_its_line_and_its_depth(purpose, face, depth_mm):
     line = line_of(purpose=purpose, face=face, depth_mm=depth_mm)
     assert (line["No."], line["Hole"], line["Face"]) == (1, "hole", face)
-    assert line["Depth"] == {None: "through", 6.35: '1/4"', 31.75: '1 1/4"'}[depth_mm]
+    # From pocket to pocket the bit leans: it goes farther than they stand apart.
+    on = " and on, until through" if (purpose, face) == ("channel", "lock-edge") and depth_mm is not None else ""
+    assert line["Depth"] == {None: "through", 6.35: '1/4"', 31.75: '1 1/4"'}[depth_mm] + on
 
 
 @pytest.mark.parametrize(
@@ -448,7 +450,7 @@ SURVEYED = {
         (
             # Nothing marks it but the pocket, and no drill stands square in there.
             "hole through the bridge for the lead, from pocket to pocket", "lock-edge",
-            "-", "-", '3/8"', "-", '3/4"', "from the pocket's end, leaning",
+            "-", "-", '3/8"', "-", '3/4" and on, until through', "from the pocket's end, leaning",
         ),
         (PILOTS, "lock-edge", *BY_PART, '5/64"', "-", '1"', "square"),
     ],

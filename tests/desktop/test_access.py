@@ -1,7 +1,7 @@
 """Every place for everybody: what can be worked has a name, is reached by Tab, and is large enough to be hit."""
 
 import pytest
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QStringListModel, Qt
 from PySide6.QtGui import QAccessible
 from PySide6.QtWidgets import (
     QAbstractButton,
@@ -22,11 +22,23 @@ from PySide6.QtWidgets import (
     QToolButton,
 )
 
+from hwsched.desktop.findings.waive_dialog import WaiveDialog
 from hwsched.desktop.frame.places import PLACES
 from hwsched.desktop.looks.appearance import Look
 from hwsched.desktop.looks.tokens import TARGET, THIN
+from hwsched.desktop.parts.new_set_dialog import NewSetDialog
+from hwsched.desktop.parts.proposed_sets_dialog import ProposedSetsDialog
+from hwsched.desktop.power.move_dialog import MoveDialog
+from hwsched.desktop.power.power_facts_form import NewPowerDialog
+from hwsched.desktop.project.people_dialog import PeopleDialog
 from hwsched.desktop.project.preferences import Preferences
-from tests.desktop.conftest import choose, idle
+from hwsched.desktop.project.settings_dialog import SettingsDialog
+from hwsched.desktop.project.units import NewProjectDialog, UnitsBox
+from hwsched.desktop.release.print_dialog import PrintDialog
+from hwsched.desktop.release.transmittals_window import TransmittalDialog
+from hwsched.survey import SUPPLY
+from hwsched.values import Settings
+from tests.desktop.conftest import checked_of, choose, idle
 
 WORKED = (
     QAbstractButton, QLineEdit, QComboBox, QAbstractSpinBox, QAbstractItemView, QTextEdit, QPlainTextEdit, QTabBar,
@@ -186,3 +198,28 @@ def test_every_place_has_room_for_large_letters(large, qtbot):
         for fault in cut(large.inspector):
             short.setdefault(fault, large.sheet.pages.tabText(at))
     assert not short, "\n".join(f"{where}: {what}" for what, where in short.items())
+
+
+def test_every_dialog_has_room_for_large_letters_and_on_the_screen(large, qtbot):
+    finding = next(each for each in checked_of(large, "M016").findings)
+    dialogs = (
+        NewProjectDialog("Quayside Works"),
+        SettingsDialog("Quayside Works", Settings(), None, UnitsBox("fraction", "in")),
+        PeopleDialog("tester"),
+        PrintDialog(3, 1),
+        NewSetDialog(QStringListModel(), [], 2),
+        ProposedSetsDialog([]),
+        MoveDialog("M016", {"c": "S of MILL-1"}, lambda _circuit: ["M016"], lambda *_: None),
+        NewPowerDialog(SUPPLY, "A supply, or a place for one.", {}, lambda *_: None),
+        TransmittalDialog([]),
+        WaiveDialog("M016", finding, "tester", 2, 3),
+    )
+    short = []
+    for each in dialogs:
+        qtbot.addWidget(each)
+        each.show()
+        qtbot.wait(0)
+        short += [f"{type(each).__name__}: {fault}" for fault in cut(each)]
+        # The screen of the tests is low; what is asked in 1080 lines at this size of letters has to stand in 950.
+        assert each.minimumSizeHint().height() <= 950, type(each).__name__
+    assert not short, "\n".join(short)

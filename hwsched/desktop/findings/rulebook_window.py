@@ -21,7 +21,7 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.looks.severities import severity_word
-from hwsched.desktop.looks.tokens import fixed_font, scaled
+from hwsched.desktop.looks.tokens import fixed_font, scaled, wide
 from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.project.history import newest
 from hwsched.operations.project.reading_settings import settings_of
@@ -272,7 +272,7 @@ class RulebookWindow(ToolWindow):
                 field = QLineEdit(f"{now[limit.name]:.10g}")
                 field.setPlaceholderText(phrase("the rule's own: {value:g}", value=limit.value))
                 field.setToolTip(phrase(limit.text))
-                field.setMaximumWidth(160)
+                field.setMaximumWidth(wide(19))
                 field.returnPressed.connect(self.set_limits)
                 lines.addRow(limit.name, field)
                 self.limits[limit.name] = field

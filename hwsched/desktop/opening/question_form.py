@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.choices import PREFERENCES
+from hwsched.desktop.looks.tokens import scaled, wide
 from hwsched.desktop.opening.part_box import PartBox, catalogue_of, part_names
 from hwsched.desktop.project.workspace import Workspace
 from hwsched.language import phrase, to_phrase
@@ -83,7 +84,7 @@ class QuestionForm(QWidget):
                 self.limit.setItemData(self.limit.count() - 1, phrase(limit.text), int(Qt.ItemDataRole.ToolTipRole))
         self.value = QLineEdit()
         self.value.setAccessibleName(phrase("Value of the limit"))
-        self.value.setMaximumWidth(110)
+        self.value.setMaximumWidth(wide(13))
         self.value.returnPressed.connect(self.add)
         self.limit.currentIndexChanged.connect(self._show_limit)
         self._show_limit()
@@ -106,7 +107,7 @@ class QuestionForm(QWidget):
         self.plus.clicked.connect(self.add)
         self.list = QListWidget()
         self.list.setAccessibleName(phrase("What is asked"))
-        self.list.setMaximumHeight(76)
+        self.list.setMaximumHeight(scaled(76))
         self.out = QPushButton(phrase("Take out"))
         self.out.setAutoDefault(False)
         self.out.clicked.connect(self.take_out)

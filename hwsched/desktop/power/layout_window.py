@@ -19,6 +19,7 @@ from hwsched.calc.parts.cost import Cost
 from hwsched.calc.power.planning.question import Leg
 from hwsched.desktop.frame.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
+from hwsched.desktop.looks.tokens import wide
 from hwsched.language import phrase, to_phrase
 from hwsched.model.errors import ChangeError
 from hwsched.operations.power.planning_accepting import accept_plan
@@ -83,7 +84,7 @@ class LayoutWindow(ToolWindow):
         self.seconds.setRange(1, 3600)
         self.seconds.setValue(60)
         self.seconds.setSuffix(" s")
-        self.seconds.setMaximumWidth(120)
+        self.seconds.setMaximumWidth(wide(15))
         form = QFormLayout()
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
         form.addRow(phrase("What"), self.what)

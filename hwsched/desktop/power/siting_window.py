@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 from hwsched.desktop.frame.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.looks.severities import severities_in_words
+from hwsched.desktop.looks.tokens import wide
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.model.errors import ChangeError
 from hwsched.operations.power.siting_accepting import accept_siting
@@ -69,7 +70,7 @@ class SitingWindow(ToolWindow):
         self.seconds.setRange(1, 3600)
         self.seconds.setValue(60)
         self.seconds.setSuffix(" s")
-        self.seconds.setMaximumWidth(120)
+        self.seconds.setMaximumWidth(wide(15))
         form = QFormLayout()
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
         form.addRow(phrase("Building"), self.building)

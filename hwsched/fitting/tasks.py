@@ -5,7 +5,8 @@ from collections import Counter
 from hwsched.attributes.of_parts import FORM
 from hwsched.calc.project.labour import Task
 from hwsched.rules.network.across_leaf import THROUGH
-from hwsched.rules.reading import in_role, leafless, lock_form, lock_leaf
+from hwsched.rules.network.devices import switched
+from hwsched.rules.reading import RELEASES, entry, in_role, leafless, lock_form, lock_leaf
 from hwsched.values import Fit, OpeningInput
 
 _MOUNTED = {"inside": "mount-unit-surface", "key": "mount-unit-surface", "edge": "mount-unit-edge"}
@@ -45,11 +46,16 @@ def tasks_of(given: OpeningInput, fit: Fit) -> tuple[Task, ...]:
     transfer = in_role(given, fit, "power-transfer")
     if transfer is not None:
         counts["fit-transfer-hinge" if transfer.text_of(FORM) == "transfer-hinge" else "fit-door-loop"] += 1
+    new = [known for part in fit.parts if part.role == "strike" and (known := entry(given, part)) is not None]
+    if any(part.kind in RELEASES for part in new):
+        counts["fit-release"] += 1
     if fit.part(THROUGH) is not None:
         counts["fit-surface-raceway"] += 1
     tasks = [Task(name, count, material if not leafless(given) else "any") for name, count in counts.items()]
     if fit.power == "supply":
         tasks.append(Task("connect-opening"))
+        if switched(given, fit):
+            tasks.append(Task("connect-release"))
         if fit.part("supply") is not None:
             tasks.append(Task("mount-supply"))
         wire = fit.part("wire")

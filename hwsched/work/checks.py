@@ -10,6 +10,7 @@ from hwsched.rules.reading import entry, remains
 from hwsched.work.situation import Situation, always
 from hwsched.work.step import Check, Reading
 from hwsched.work.steps.bench import at_unit
+from hwsched.work.steps.release import fed_release
 
 
 @dataclass(frozen=True, slots=True)
@@ -82,6 +83,7 @@ _LINES: Final = (
         lambda s: s.unit is not None and s.fit.power != "none",
         reading=lambda s: at_unit(s, phrase("Voltage at the unit while it operates"), operating=True),
     ),
+    _Line("Strike or magnet in the frame", "lets go, then holds", fed_release),
     _Line("On loss of the supply", without_power, lambda s: s.on_supply),
     _Line("Clock, and record of the tests", "right, shown", lambda s: s.unit is not None),
 )

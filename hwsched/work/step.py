@@ -8,9 +8,9 @@ from hwsched.language import phrase
 from hwsched.values import FitPart, Hole
 from hwsched.work.situation import Situation, When, always
 
-Where = Literal["bench", "door", "reader", "inside", "key side", "lock edge", "hinge edge", "wall", "hand"]
+Where = Literal["bench", "door", "reader", "inside", "key side", "lock edge", "hinge edge", "frame", "wall", "hand"]
 """Where the hand is: at a bench before the way to the site, at the opening as a whole (a door, or a reader where there
-is none), at a face or an edge of the leaf, at the wall, or with the part in the hand beside the opening."""
+is none), at a face or an edge of the leaf, at frame or wall, or with the part in the hand beside the opening."""
 Turn = Literal["each", "first", "leaf", "last"]
 
 

@@ -11,6 +11,7 @@ from hwsched.work.steps.old_lock import OLD_LOCK
 from hwsched.work.steps.drilling import DRILLING
 from hwsched.work.steps.on_wall import ON_WALL
 from hwsched.work.steps.supply import SUPPLY
+from hwsched.work.steps.release import RELEASE
 from hwsched.work.steps.lock_case import LOCK_CASE
 from hwsched.work.steps.lead import LEAD
 from hwsched.work.steps.mortise import MORTISE

@@ -6,6 +6,7 @@ from hwsched.work import cautions, tools
 from hwsched.work.situation import Situation
 from hwsched.work.step import StepKind, Where
 from hwsched.work.steps.bench import at_unit
+from hwsched.work.steps.release import fed_release, released
 
 
 def _where(s: Situation) -> Where:
@@ -21,7 +22,11 @@ def _terminals(s: Situation) -> str:
         if plus and minus
         else phrase("plus and minus as the unit is marked")
     )
-    return phrase("With the output off connect the wire: {named}; no strand stands out.", named=named)
+    said = phrase("With the output off connect the wire: {named}; no strand stands out.", named=named)
+    if not fed_release(s):
+        return said
+    more = phrase("The pair of the {what} goes to the unit's output for it, as its sheet says.", what=released(s))
+    return f"{said} {more}"
 
 
 FEEDING = (

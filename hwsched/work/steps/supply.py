@@ -9,6 +9,7 @@ from hwsched.work.situation import Situation
 from hwsched.work.step import StepKind
 from hwsched.work.steps.bench import at_unit
 from hwsched.work.steps.drilling import hollow
+from hwsched.work.steps.release import fed_release, released
 
 
 def _transfer(s: Situation) -> str:
@@ -27,13 +28,17 @@ def _transfer(s: Situation) -> str:
 def _wire(s: Situation) -> str:
     if s.leaf is None:
         return phrase("Lay the wire from the supply to where the unit comes, apart from mains wiring.")
+    wire = phrase("the wire")
+    if fed_release(s):
+        # Pulled together: through a bore with a wire in it no second one goes.
+        wire = phrase("the wire and the pair for the {what}", what=released(s))
     goal = phrase("the unit's pocket") if s.in_edge else phrase("the access hole")
     if not s.in_edge and not s.holes("cable", "channel"):
         # Along the face of glass nothing is drilled.
         goal = phrase("where the unit comes")
     if s.has(THROUGH):
         return phrase(
-            "Lay the wire over the power transfer and in the raceway to {goal}; close the raceway.", goal=goal
+            "Lay {wire} over the power transfer and in the raceway to {goal}; close the raceway.", wire=wire, goal=goal
         )
     if s.holes(THROUGH):
         pushed = (
@@ -42,15 +47,17 @@ def _wire(s: Situation) -> str:
             else phrase("with a pull rod")
         )
         return phrase(
-            "Pull the wire over the power transfer, in at the hinge edge and {pushed} across the leaf to "
+            "Pull {wire} over the power transfer, in at the hinge edge and {pushed} across the leaf to "
             "{hollow}, then out at {goal}; a grommet where it passes sheet.{beside}",
+            wire=wire,
             pushed=pushed,
             hollow=hollow(s),
             goal=goal,
             beside=phrase(" It lies beside the case's place, not in it.") if s.cased else "",
         )
     return phrase(
-        "Lay the wire from the supply over the power transfer to {goal}; leave the loop that the hinge side needs.",
+        "Lay {wire} over the power transfer to {goal}; leave the loop that the hinge side needs.",
+        wire=wire,
         goal=goal,
     )
 

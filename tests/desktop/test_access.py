@@ -1,7 +1,7 @@
 """Every place for everybody: what can be worked has a name, is reached by Tab, and is large enough to be hit."""
 
 import pytest
-from PySide6.QtCore import QStringListModel, Qt
+from PySide6.QtCore import QRect, QStringListModel, Qt
 from PySide6.QtGui import QAccessible
 from PySide6.QtWidgets import (
     QAbstractButton,
@@ -9,6 +9,7 @@ from PySide6.QtWidgets import (
     QAbstractSpinBox,
     QCheckBox,
     QComboBox,
+    QFileDialog,
     QHeaderView,
     QLabel,
     QLineEdit,
@@ -17,15 +18,18 @@ from PySide6.QtWidgets import (
     QRadioButton,
     QScrollArea,
     QTabBar,
+    QTableView,
+    QTabWidget,
     QTextEdit,
     QToolBar,
     QToolButton,
+    QTreeView,
 )
 
 from hwsched.desktop.findings.waive_dialog import WaiveDialog
 from hwsched.desktop.frame.places import PLACES
 from hwsched.desktop.looks.appearance import Look
-from hwsched.desktop.looks.tokens import TARGET, THIN
+from hwsched.desktop.looks.tokens import SPACE, TARGET, THIN
 from hwsched.desktop.parts.new_set_dialog import NewSetDialog
 from hwsched.desktop.parts.proposed_sets_dialog import ProposedSetsDialog
 from hwsched.desktop.power.move_dialog import MoveDialog
@@ -36,9 +40,11 @@ from hwsched.desktop.project.settings_dialog import SettingsDialog
 from hwsched.desktop.project.units import NewProjectDialog, UnitsBox
 from hwsched.desktop.release.print_dialog import PrintDialog
 from hwsched.desktop.release.transmittals_window import TransmittalDialog
+from hwsched.desktop.widgets.wrapping import WrappingTree
 from hwsched.survey import SUPPLY
 from hwsched.values import Settings
 from tests.desktop.conftest import checked_of, choose, idle
+from tests.desktop.test_conversation import LIST
 
 WORKED = (
     QAbstractButton, QLineEdit, QComboBox, QAbstractSpinBox, QAbstractItemView, QTextEdit, QPlainTextEdit, QTabBar,
@@ -150,6 +156,10 @@ def cut(window):
         worded = isinstance(each, HIT) and not inside(each, QAbstractItemView) and getattr(each, "text", str)()
         if worded and each.height() < each.fontMetrics().height() + edges:
             yield f"{each.height()} high for letters of {each.fontMetrics().height()}: {told(each)}"
+        if isinstance(each, (QTableView, QTreeView)) and each.model() is not None and each.model().rowCount():
+            high = each.visualRect(each.model().index(0, each.columnAt(1) if each.columnAt(1) >= 0 else 0)).height()
+            if 0 < high < each.fontMetrics().height() + 2 * SPACE.hair:
+                yield f"lines {high} high for letters of {each.fontMetrics().height()}: {told(each)}"
         if not isinstance(each, (QPushButton, QToolButton, QLabel)) or not each.text():
             continue
         if isinstance(each, QLabel) and each.wordWrap():
@@ -180,7 +190,8 @@ def test_every_place_is_worked_by_anybody(whole, qtbot):
 
 def test_every_place_has_room_for_large_letters(large, qtbot):
     short, parts = {}, {"catalogue": lambda page: page.grid.table.selectRow(2)}
-    parts["calculators"] = lambda page: page.names.setCurrentRow(1)
+    parts["calculators"] = lambda page: (page.names.setCurrentRow(1), page.example.click())
+    parts["cost"] = lambda page: page.pages.setCurrentIndex(page.pages.count() - 1)
     for place in PLACES:
         large.frame.go(place.name)
         idle(qtbot, large)
@@ -222,4 +233,29 @@ def test_every_dialog_has_room_for_large_letters_and_on_the_screen(large, qtbot)
         short += [f"{type(each).__name__}: {fault}" for fault in cut(each)]
         # The screen of the tests is low; what is asked in 1080 lines at this size of letters has to stand in 950.
         assert each.minimumSizeHint().height() <= 950, type(each).__name__
+    assert not short, "\n".join(short)
+
+
+def test_what_an_import_refuses_is_read_to_its_end_in_large_letters(large, qtbot, tmp_path, monkeypatch):
+    (tmp_path / "list.csv").write_text(LIST, encoding="utf-8")
+    monkeypatch.setattr(QFileDialog, "getOpenFileName", lambda *_: (str(tmp_path / "list.csv"), ""))
+    large.survey.ask_survey()
+    qtbot.waitUntil(lambda: large.survey.preview is not None and not large.frame.jobs.busy, timeout=20_000)
+    preview, short, wrapped = large.survey.preview, [], 0
+    pages = preview.findChild(QTabWidget)
+    for at in range(pages.count()):
+        pages.setCurrentIndex(at)
+        qtbot.wait(20)
+        short += [f"{pages.tabText(at)}: {fault}" for fault in cut(preview)]
+        tree = pages.widget(at)
+        if not isinstance(tree, WrappingTree):
+            continue
+        for row in range(tree.topLevelItemCount()):
+            item = tree.topLevelItem(row)
+            place = tree.visualItemRect(item)
+            room = QRect(0, 0, place.width() - 2 * SPACE.hair, 10_000)
+            needed = tree.fontMetrics().boundingRect(room, int(Qt.TextFlag.TextWordWrap), item.text(0)).height()
+            assert place.height() >= needed, item.text(0)
+            wrapped += needed > 2 * tree.fontMetrics().height() - 2
+    assert wrapped
     assert not short, "\n".join(short)

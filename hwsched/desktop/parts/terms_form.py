@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.calc.project.labour import LabourTable
+from hwsched.desktop.looks.tokens import ROW, scaled
 from hwsched.language import phrase
 from hwsched.values.terms import CostTerms
 
@@ -141,6 +142,7 @@ def _table(titles: list[str]) -> QTableWidget:
     made.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
     made.setHorizontalHeaderLabels(titles)
     made.verticalHeader().hide()
+    made.verticalHeader().setDefaultSectionSize(scaled(ROW.grid))
     made.setTabKeyNavigation(False)
     made.setAlternatingRowColors(True)
     made.setShowGrid(False)

@@ -14,7 +14,8 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.looks.tokens import SPACE
 
-_MARGIN = 10
+_MARGIN = 10 + 2 * SPACE.hair
+"""Of words within their column, with the padding that the style sheet gives."""
 
 
 class AsPainted(QStyledItemDelegate):
@@ -59,7 +60,7 @@ class _Wrapping(QStyledItemDelegate):
         text = str(index.data(Qt.ItemDataRole.DisplayRole) or "")
         room = QRect(0, 0, max(width, 80), 10_000)
         size = self._tree.fontMetrics().boundingRect(room, int(Qt.TextFlag.TextWordWrap), text).size()
-        return QSize(size.width(), size.height() + 4)
+        return QSize(size.width(), max(size.height() + SPACE.hair, super().sizeHint(option, index).height()))
 
 
 class WrappingTree(QTreeWidget):

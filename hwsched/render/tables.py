@@ -96,6 +96,10 @@ def _usual_height(pages: Pages, table: Table) -> float:
     return (pages.type.body * 1.5 if table.title else 0.0) + 4 * (_leading(pages) + 2 * pages.type.pad)
 
 
+_ALONE: Final = 4
+"""Of so many rows the last does not go over to the next column alone."""
+
+
 def set_table(pages: Pages, table: Table, title_shown: bool) -> None:
     """Set a table.
 
@@ -125,6 +129,11 @@ def set_table(pages: Pages, table: Table, title_shown: bool) -> None:
             pages.room < height <= pages.full * _MOVED
         ):
             _continue(pages, table, widths, head)
+        elif number + 2 == len(texts) >= _ALONE and pages.room < pages.full:
+            # One row alone under a head of its own is overlooked: it takes the one before with it.
+            last = _row(pages, table, texts[-1], widths, number + 1 in table.strong_rows, unders[-1])
+            if pages.room < height + _height(pages, last) <= pages.full * _MOVED:
+                _continue(pages, table, widths, head)
         done, since = 0, pages.spot
         while done < row.tall:
             room = int((pages.room - 2 * pages.type.pad) / _leading(pages))

@@ -98,6 +98,13 @@ def test_long_tables_repeat_their_header_and_lose_no_row(tmp_path):
     assert all(f"part number {n} for the test" in joined for n in range(300))
 
 
+@pytest.mark.parametrize("count", range(30, 50))
+def test_no_row_of_a_table_goes_over_the_page_alone(tmp_path, count):
+    render_pdf(document(Table(COLUMNS, rows(count), "Parts")), tmp_path / "a.pdf")
+    over = texts(tmp_path / "a.pdf")[1:]
+    assert all(page.count("for the test") >= 2 for page in over)
+
+
 def test_a_cell_that_no_page_holds_is_broken_and_keeps_every_word(tmp_path):
     words = [f"word{n}" for n in range(4000)]
     table = Table(COLUMNS, ((None, "0012", " ".join(words), 1.0),), "Parts")

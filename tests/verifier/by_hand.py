@@ -10,6 +10,7 @@ from typing import Any
 
 from tests.verifier import fixed_openings
 from tests.verifier.cells import Cells, Opening
+from tests.verifier.standing import CircuitFeed
 
 
 @dataclass
@@ -19,6 +20,7 @@ class Answer:
     opening: Opening
     point: dict[str, Any]
     parts: dict[str, Cells] = field(default_factory=fixed_openings.plain)
+    laid: CircuitFeed | None = None
 
     def shown(self) -> dict[str, Any]:
         """Return it as the program shows an opening."""
@@ -131,6 +133,54 @@ def supplied() -> Answer:
         answer.give(role, number, quantity)
     raceway = hole("raceway", (914.4, 1100.0, 22.225), (-1.0, 0.0, 0.0), 840.0, 9.525, "raceway", face="hinge-edge")
     answer.point["holes"].append(raceway)
+    return answer
+
+
+def laid() -> Answer:
+    """Return the same on a laid circuit, beside another one like it: 20 m of wire, a battery that ends at 10.5 V."""
+    answer = supplied()
+    answer.laid = CircuitFeed(answer.part("supply"), answer.part("wire"), 20.0, 10.5, 0.7)
+    answer.take("supply")
+    # How far a supply of its own would be says nothing of the circuit.
+    answer.opening.facts["distance"] = 500.0
+    return answer
+
+
+def patch() -> Answer:
+    """Return a unit bonded to glass above a patch lock.
+
+    Glass 12.7, trim 12.7, collar 3.175: 6.35 + 15.875 = 22.225, shell 7/8 in. The case of 25.4 stands 6.35 out of both
+    faces, the plates of the patch 12.7. They end at 1016 + 88.9; the plate begins 4.7625 above.
+    """
+    x, y = 34.85, 1109.6625
+    answer = Answer(
+        fixed_openings.mortise("G1"),
+        _point(
+            [
+                ("cylinder", "VM07I", 1),
+                ("cam", "VKS", 1),
+                ("collar", "VL04", 1),
+                ("unit", "VUG", 1),
+                ("fastener", "VDA", 1),
+                ("battery", "VPA", 6),
+            ],
+            {"face": "inside", "pattern": "above", "x_mm": x, "y_mm": y},
+            lead={
+                "points_mm": [
+                    [69.85, 1016.0, 6.35],
+                    [69.85, 1104.9, 6.35],
+                    [69.85, 1104.9, 0.0],
+                    [69.85, y, 0.0],
+                    [x + 35.0, y + 92.0, 0.0],
+                ]
+            },
+        ),
+    )
+    answer.parts["VDA"] = {"kind": "fastener", "form": "Adhesive pad", "size": "pad", "material": "Glass"}
+    answer.part("cylinder")["lead"] = 280.0
+    answer.opening.leaves[0] |= {"thick": 12.7, "material": "Glass", "construction": "Frameless glass"}
+    answer.opening.lock |= {"trim_key": 12.7, "trim_inside": 12.7, "ix": 69.85, "iy": 1016.0, "iw": 101.6, "ih": 177.8}
+    answer.opening.items = []
     return answer
 
 

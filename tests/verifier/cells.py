@@ -232,6 +232,10 @@ SHEETS: Final[dict[str, tuple[str, dict[str, str]]]] = {
             "current": "Output",
         },
     ),
+    "standby-battery": (
+        "Standby batteries",
+        {"volts": "Voltage [V]", "ah": "Capacity [Ah]", "end": "End voltage [V]"},
+    ),
     "primary-battery": (
         "Primary cells",
         {

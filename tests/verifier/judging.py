@@ -10,7 +10,7 @@ from typing import Any
 
 from tests.verifier import judging_hands, judging_locks, judging_power, judging_tools, judging_units
 from tests.verifier.cells import Cells, Opening
-from tests.verifier.standing import Standing, stand
+from tests.verifier.standing import CircuitFeed, Standing, stand
 from tests.verifier.violation import Found
 
 
@@ -48,11 +48,13 @@ def by_rounding(answer: dict[str, Any]) -> bool:
     return any("right only by the rounding" in each["message"] for each in answer["findings"])
 
 
-def judge(opening: Opening, parts: dict[str, Cells], answer: dict[str, Any]) -> list[Violation]:
-    """Return what is wrong with a fitted opening, one violation a family."""
+def judge(
+    opening: Opening, parts: dict[str, Cells], answer: dict[str, Any], laid: CircuitFeed | None = None
+) -> list[Violation]:
+    """Return what is wrong with a fitted opening, one violation a family; what a laid circuit brings is told."""
     seen: dict[str, Violation] = {}
     for point in answer["lock_points"]:
-        for family, numbers, sentence in _found(stand(opening, parts, point)):
+        for family, numbers, sentence in _found(stand(opening, parts, point, laid)):
             rounded = {name: round(value, 3) for name, value in numbers.items()}
             seen.setdefault(family, Violation(opening.mark, family, rounded, sentence, bool(opening.blank)))
     return list(seen.values())

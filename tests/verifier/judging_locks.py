@@ -27,6 +27,8 @@ BORE_SLIP_MM: Final = 25.4 / 16
 BAR_MM: Final = 19.05
 TURN_DEG: Final = 35
 """A lever's handle at its thinnest, and how far each turns down; from memory, unverified."""
+BY_SENSOR: Final = ("A", "B", "E", "I-1", "I-2", "I-4", "M", "R-1", "R-2")
+"""Groups in which a sensor may release a magnet that holds a way out; IBC 2021, 1010.2.12, from memory."""
 _FLAT: Final = ("Fire label", "Kick plate", "Push plate")
 
 
@@ -77,11 +79,14 @@ def _case(at: Standing) -> Iterable[Found]:
             f"the case stands from {lock_case.low[1]:.1f} to {lock_case.high[1]:.1f} mm, the leaf from {at.low:.1f} "
             f"to {at.top:.1f}",
         )
-    if lock_case.low[2] < -TOLERANCE_MM or lock_case.high[2] > at.thick + TOLERANCE_MM:
+    # A patch clamps round glass: its case stands out of it, between its plates.
+    glass = at.leaf["material"] == "Glass"
+    inside, key = (at.lock.get(name) or 0.0 if glass else 0.0 for name in ("trim_inside", "trim_key"))
+    if lock_case.low[2] < -inside - TOLERANCE_MM or lock_case.high[2] > at.thick + key + TOLERANCE_MM:
         yield (
             "case-thicker-than-leaf",
             {"case_mm": lock_case.high[2] - lock_case.low[2], "leaf_mm": at.thick},
-            "the case stands out of the leaf's faces",
+            f"the case stands out of the {'plates of the patch' if glass else 'faces of the leaf'}",
         )
     yield from _glazed(at, (lock_case.low[0], lock_case.low[1], lock_case.high[0], lock_case.high[1]))
 
@@ -266,8 +271,8 @@ def _rose(at: Standing, radius: float) -> Iterable[Found]:
 
 def _cabinet(at: Standing) -> Iterable[Found]:
     part, (x, _) = at.locking, at.at
-    if part["grip"] < at.thick - TOLERANCE_MM:
-        yield ("cabinet-grip", {"grip_mm": part["grip"], "leaf_mm": at.thick}, "the bolt is too short for the door")
+    if not part["grip_low"] - TOLERANCE_MM <= at.thick <= part["grip"] + TOLERANCE_MM:
+        yield ("cabinet-grip", {"grip_mm": part["grip"], "leaf_mm": at.thick}, "the bolt is made for other doors")
     if x - part["thread"] / 2 < TOLERANCE_MM:
         yield ("hole-off-leaf", {"backset_mm": x}, "the bolt's hole breaks out of the lock edge")
 
@@ -307,6 +312,9 @@ def _egress(at: Standing) -> Iterable[Found]:
     # A lever that stays beside it moves a lock of its own, not this one's bolt.
     if part["kind"] == "gate-lock" and part.get("release") != "yes":
         yield ("egress-locked", {}, "the gate's lock has nothing inside that lets people out")
+    held, group = {item["kind"] for item in at.opening.items}, at.opening.facts.get("group")
+    if held >= {"Electromagnetic lock", "Release sensor"} and group is not None and group not in BY_SENSOR:
+        yield ("egress-held", {}, f"a magnet holds the way out, which no sensor may release in group {group}")
     device = any(i["kind"] == "Exit device" for i, _ in at.items("Inside", "Both faces"))
     if role == "Egress, panic hardware required" and not device:
         yield ("egress-no-panic", {}, "panic hardware is required and there is none")

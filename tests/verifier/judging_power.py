@@ -59,7 +59,7 @@ def _cold(at: Standing) -> Iterable[Found]:
 
 def _battery(at: Standing) -> Iterable[Found]:
     unit, cell = at.unit, at.part("battery")
-    if unit is None or cell is None:
+    if unit is None or cell is None or unit.get("cell") is None:
         yield ("cells-missing", {}, "no cells for a unit on batteries")
         return
     count = at.roles["battery"][0][2]
@@ -81,9 +81,12 @@ def _battery(at: Standing) -> Iterable[Found]:
 
 
 def _supply(at: Standing) -> Iterable[Found]:
-    unit, source, wire = at.unit, at.part("supply"), at.part("wire")
+    unit, source, wire = at.unit, at.source, at.wire
     if unit is None or source is None:
         yield ("supply-missing", {}, "no supply for a unit on a supply")
+        return
+    if unit.get("supply_low") is None:
+        yield ("unit-takes-no-supply", {}, "the unit is declared for no supply")
         return
     if source.get("current") != "DC":
         yield ("supply-not-dc", {}, f"the supply's output is declared {source.get('current') or 'not at all'}")
@@ -96,8 +99,13 @@ def _supply(at: Standing) -> Iterable[Found]:
             f"{unit['supply_high']:g}",
         )
     peak = max(unit["supply_a"], unit.get("inrush_a") or 0.0)
-    if source["amps"] < unit["supply_a"]:
-        yield ("supply-current", {"amps": source["amps"]}, "the supply gives less than the unit draws")
+    drawn = unit["supply_a"] if at.laid is None else at.laid.drawn_a
+    if source["amps"] < drawn:
+        yield (
+            "supply-current",
+            {"amps": source["amps"], "drawn_a": drawn},
+            f"the supply gives {source['amps']:g} A, what hangs on it draws {drawn:g}",
+        )
     if wire is None:
         yield ("wire-missing", {}, "no wire from the supply")
         return
@@ -109,8 +117,8 @@ def _supply(at: Standing) -> Iterable[Found]:
 
 
 def _volts(at: Standing, peak: float) -> Iterable[Found]:
-    unit, source, wire = at.unit, at.part("supply"), at.part("wire")
-    run = at.opening.facts.get("distance")
+    unit, source, wire = at.unit, at.source, at.wire
+    run = at.opening.facts.get("distance") if at.laid is None else at.laid.run_m
     if unit is None or source is None or wire is None or run is None:
         return
     ohm = 2 * run * ohm_per_m(wire["gauge"])
@@ -119,6 +127,9 @@ def _volts(at: Standing, peak: float) -> Iterable[Found]:
     if transfer is not None:
         over = 2 * transfer["length"] / 1000 * ohm_per_m(transfer["gauge"])
     low = source["volts"] * (1 - source["tolerance"])
+    if at.laid is not None and at.laid.end_v is not None:
+        # Without mains the battery feeds it until it is empty.
+        low = min(low, at.laid.end_v)
     for family, amps in (("supply-drop", unit["supply_a"]), ("supply-drop-inrush", peak)):
         left = low - amps * (ohm + over)
         if left < unit["supply_low"] - 0.005:

@@ -144,6 +144,9 @@ def _own_trim(at: Standing, plate: Rect, numbers: dict[str, float]) -> Iterable[
     whole = part["kind"] == "euro-cylinder" and part["inside_half"] > 10.0
     if whole and rects_meet(plate, (x - 8.5, y - 16.5, x + 8.5, y + 16.5)):
         yield ("unit-on-cylinder", numbers, "the plate covers the cylinder's inside end")
+    own_plates = at.own_plates("inside")
+    if own_plates is not None and rects_meet(plate, own_plates):
+        yield ("unit-on-item", numbers | {"item_y0_mm": own_plates[1]}, "the plate overlaps the lock's own")
     turned = any(item["kind"] == "Thumb turn" for item in at.opening.items)
     own_turn = at.lock.get("thumb_turn") == "yes" and not turned and part["kind"] == "mortise-cylinder"
     if own_turn and circle_meets(x, y, 12.0, plate):
@@ -165,7 +168,7 @@ def _screws(at: Standing) -> Iterable[Found]:
         return
     if screw.get("material") != at.leaf["material"]:
         yield ("screw-for-other-material", {}, f"{number} is for {screw.get('material')}")
-    if unit["kind"] == "surface-unit" and unit["screws"] == 4 and at.place["face"] in ("inside", "key"):
+    if unit["kind"] == "surface-unit" and at.place["face"] in ("inside", "key"):
         spots = {(at.place["x_mm"] + dx, at.place["y_mm"] + dy) for dx, dy in screw_spots(unit)}
         told = {(round(x, 2), round(y, 2)) for x, y, _ in at.pilots}
         if told != {(round(x, 2), round(y, 2)) for x, y in spots}:
@@ -415,8 +418,8 @@ def _lead(at: Standing) -> Iterable[Found]:
             {"needs_mm": needs, "has_mm": has},
             f"the printed way is {needs - more:.1f} mm and {more:.1f} of slack; lead and extension have {has:.1f}",
         )
-    if at.plate is not None:
-        end = (at.plate[0] + unit["connector_x"], at.plate[1] + unit["connector_y"], 0.0)
+    if not edge:
+        end = (at.place["x_mm"] + unit["connector_x"], at.place["y_mm"] + unit["connector_y"], 0.0)
         if distance(end, at.lead[-1]) > 1.0:
             yield ("lead-ends-elsewhere", {}, "the printed lead does not end at the unit's connector")
     if not at.leaf or edge:

@@ -10,13 +10,13 @@ without the jig of a bored lock, moved items, a lead on the surface where it can
 """
 
 from collections.abc import Iterator
-from dataclasses import dataclass
-from itertools import combinations_with_replacement, islice
+from dataclasses import dataclass, replace
+from itertools import combinations_with_replacement, islice, pairwise
 from math import radians, sin, tan
 from typing import Any, Final
 
 from tests.verifier import judging_hands, judging_locks, judging_power, judging_tools, judging_units
-from tests.verifier.bodies import Body, Box, Point, Rod, circle_meets, meet
+from tests.verifier.bodies import TOLERANCE_MM, Body, Box, Point, Rod, circle_meets, meet
 from tests.verifier.cells import Cells, Opening
 from tests.verifier.held import on_face
 from tests.verifier.standing import CYLINDER_HOLE_MM, INCH, SKINNED, SOLID, Bore, Rect, Standing, screw_spots
@@ -58,6 +58,12 @@ its lay and its ends."""
 SLACK_M: Final = 1.0
 WARM_C: Final = 20.0
 """Temperature for which capacities are stated; under it all that the data sheet leaves in the cold is counted on."""
+COLD_LEFT: Final = {
+    "alkaline": ((-20.0, 0.1), (0.0, 0.5), (20.0, 1.0)),
+    "lithium-iron-disulfide": ((-40.0, 0.4), (-20.0, 0.8), (20.0, 1.0)),
+    "lithium-manganese-dioxide": ((-30.0, 0.3), (-20.0, 0.5), (20.0, 1.0)),
+}
+"""What the cold leaves at the least where the data sheet does not say: by chemistry, degC and share; from memory."""
 NUT_AND_WASHER_MM: Final = 8.0
 """Of an M8 bolt past case and gate; ISO 7089 and ISO 4032, from memory."""
 GATE_HOLE_MM: Final = 19.05
@@ -75,7 +81,7 @@ BIT_MM: Final = 12 * INCH
 DRILL_MM: Final = 28.0
 """From the axis of the slimmest drill to its side; from memory, unverified."""
 FIXING_WALL_MM: Final = 3.175
-"""Between a hole and what holds an item in the leaf; from memory, unverified."""
+"""Between a hole and a spindle, or what holds an item in the leaf; from memory, unverified."""
 ROD_HOLE_MM: Final = 4.7625
 """What the channel of an exit device's rod of 3/8 in is wider on each side: 3/4 in; from memory, unverified."""
 ROD_GUIDE_MM: Final = 12.7
@@ -263,7 +269,7 @@ def _threaded(lock: Cells, leaf: Cells, parts: dict[str, Cells]) -> Iterator[Rol
                 beyond = part["length"] + part["cam_offset"] - under - centre
                 turn = round(beyond / part["pitch"])
                 # Only whole turns, since the keyway stands upright.
-                if turn in (0, 1, 2) and abs(beyond - turn * part["pitch"]) < 0.02:
+                if turn in (0, 1, 2) and abs(beyond - turn * part["pitch"]) < TOLERANCE_MM:
                     roles: Roles = {"cylinder": [(number, part, 1.0)], "cam": [(*fitting[0], 1.0)]}
                     roles["collar"] = [(*collar, 1.0)]
                     roles["ring"] = [(*ring, 1.0) for ring in stack]
@@ -301,11 +307,13 @@ def _on_face(bare: Standing, number: str, unit: Cells) -> Witness | None:
     opening = bare.opening
     if opening.facts.get("exposure") == "Exterior" and unit["exposure"] != "Exterior":
         return None
+    if not _mates(bare, unit):
+        return None
     kept, screws, powered = _kept_off(bare), _screws(bare, unit), _fed(bare, number, unit)
     if powered is None or not screws:
         return None
     power, more = powered
-    held = [body for kind, body in bare.bodies() if kind.startswith("Fixing")]
+    held = [body for kind, body in bare.bodies() if kind not in ("Lite or vision panel", "Louvre")]
     for way in _ways(bare, unit):
         if _through_fixing(way, held) or not _drillable(way, bare.parts):
             continue
@@ -318,8 +326,16 @@ def _on_face(bare: Standing, number: str, unit: Cells) -> Witness | None:
     return None
 
 
+def _mates(bare: Standing, unit: Cells) -> bool:
+    """Tell whether the lock's plug goes into a unit, by itself or by one extension."""
+    plug = bare.locking["plug"]
+    return plug == unit["socket"] or any(
+        each["socket"] == plug and each["plug"] == unit["socket"] for _, each in _of_kind(bare.parts, "lead-extension")
+    )
+
+
 def _through_fixing(way: _Way, held: list[Body]) -> bool:
-    """Tell whether a way comes nearer to what holds an item than the trade drills."""
+    """Tell whether a way comes nearer to a spindle, or to what holds an item, than the trade drills."""
     cut = [part for bore in way.bores for part in (bore.body, *judging_units.slot_of(bore))]
     return any(meet(each, body, FIXING_WALL_MM + _around(body)) for each in cut for body in held)
 
@@ -333,7 +349,8 @@ def _fed(bare: Standing, number: str, unit: Cells) -> tuple[str, Roles] | None:
     for power, more in _powers(bare, unit):
         roles = bare.roles | {"unit": [(number, unit, 1.0)]} | more
         at = Standing(bare.opening, bare.parts, roles, {}, [], [], [], bare.stack, power)
-        if all(family in TOLERATED for family, _, _ in judging_power.judged(at)) and _arrives(at):
+        unlisted = any(family == "rated-unlisted" for family, _, _ in judging_locks.judged(at))
+        if all(family in TOLERATED for family, _, _ in judging_power.judged(at)) and _arrives(at) and not unlisted:
             return power, more
     return None
 
@@ -442,10 +459,12 @@ def _ways(bare: Standing, unit: Cells) -> Iterator[_Way]:
             yield _square(x, hole_y, 6.35, size, t / 2, "hollow", ((x, y, t / 2), (x, hole_y, t / 2)))
     elif material in SOLID and kind == "rim-cylinder" and bare.opening.facts.get("rating") == "Not rated":
         yield from _channels(bare, unit)
+    elif material in SOLID and kind != "bored-lever-lock" and bare.opening.facts.get("rating") == "Not rated":
+        yield from _into_pocket(bare, unit)
     elif material in SOLID and kind == "bored-lever-lock":
         # One bore into the round bore, at 45 degrees as deep as it stands off; the jig leans it toward the edge.
         lean, wide = tan(radians(part.get("lead_edge") or LEAN_DEG)), part.get("lead_hole") or BORED_MM
-        for i in range(1, 8):
+        for i in range(1, 9):
             deep = t * i / 10
             drop = deep * tan(radians(part.get("lead_up") or BORED_DEG))
             for sign, edge in ((1.0, top), (-1.0, low)):
@@ -456,14 +475,18 @@ def _ways(bare: Standing, unit: Cells) -> Iterator[_Way]:
 
 
 def _over_face(bare: Standing) -> Iterator[_Way]:
-    """Yield the lead's way over the face, from where patch or nut ends."""
-    (x, y), part = bare.at, bare.locking
-    z = 0.0 if part["kind"] == "cabinet-lock" else bare.thick / 2
-    up = part["thread"] if part["kind"] == "cabinet-lock" else bare.lock["ih"] / 2
+    """Yield the lead's way over the face, from where patch or nut ends: up, down, and toward the hinges."""
+    (x, y), part, cabinet = bare.at, bare.locking, bare.locking["kind"] == "cabinet-lock"
+    z = 0.0 if cabinet else bare.thick / 2
+    up = part["thread"] if cabinet else bare.lock["ih"] / 2
+    side = x + part["thread"] if cabinet else bare.lock["ix"] + bare.lock["iw"] / 2
     for sign in (1.0, -1.0):
         for i in range(5):
             edge, under = y + sign * up, y + sign * (up + CLEAR_MM + 2.0 * i)
             yield _Way("surface", (x, under, 0.0), (), ((x, y, z), (x, edge, z), (x, edge, 0.0), (x, under, 0.0)))
+    for i in range(5):
+        past = side + CLEAR_MM + 2.0 * i
+        yield _Way("surface", (past, y, 0.0), (), ((x, y, z), (side, y, z), (side, y, 0.0), (past, y, 0.0)))
 
 
 def _behind_gate(bare: Standing, size: float) -> Iterator[_Way]:
@@ -481,24 +504,48 @@ def _behind_gate(bare: Standing, size: float) -> Iterator[_Way]:
 
 def _channels(bare: Standing, unit: Cells) -> Iterator[_Way]:
     """Yield the two bores into a rim cylinder's hole: a square one from the face, a slanted one out of its bottom."""
-    wide, entry = unit.get("channel_diameter") or CHANNEL_MM, unit.get("channel_entry") or CHANNEL_MM
-    (x, y), r = bare.at, wide / 2
-    edge = y + CYLINDER_HOLE_MM / 2
-    back = bare.thick - (bare.locking["body"] - bare.lock["trim_key"])
-    tilt = radians(unit.get("channel_angle") or CHANNEL_DEG)
+    (x, y), part = bare.at, bare.locking
+    back = bare.thick - (part["body"] - bare.lock["trim_key"])
+    body = Rod((x, y, back), (x, y, bare.thick), part["body_diameter"] / 2)
+    # Into the cylinder no bore may run. By a maker's template it may come in half beside it, whose hole is wider; where
+    # none says so, the whole bit stays behind it, where the hole is open.
+    beside = 0.0 if unit.get("hole_from") else (unit.get("channel_diameter") or CHANNEL_MM) / 2
     for i in range(8):
-        hole_y = y + (unit.get("hole_from") or CHANNEL_ABOVE_MM) + 4.0 * i
-        deep = entry + (hole_y - edge) * tan(tilt)
-        # Behind the cylinder its hole is open; into the cylinder no bore may run.
-        if deep + r > back:
-            continue
-        foot, end = (x, hole_y, entry), (x, edge, deep)
-        slot = entry / tan(tilt) + r / sin(tilt)
-        bores = (
-            Bore("access hole", "cable", "inside", Rod((x, hole_y, 0.0), foot, r), 0.0, wide, slot),
-            Bore("channel", "channel", "inside", Rod(foot, end, r), entry, wide),
-        )
-        yield _Way("channel", (x, hole_y, 0.0), bores, ((x, y, back), end, foot, (x, hole_y, 0.0)))
+        way = _channel(bare, unit, y + (unit.get("hole_from") or CHANNEL_ABOVE_MM) + 4.0 * i, y + CYLINDER_HOLE_MM / 2)
+        if way.run[0][2] + beside <= back and not any(meet(bore.body, body) for bore in way.bores):
+            yield replace(way, run=((x, y, back), *way.run))
+
+
+def _into_pocket(bare: Standing, unit: Cells) -> Iterator[_Way]:
+    """Yield the same two bores into the pocket of a lock's case: so far above it that the slanted one comes into it."""
+    (x, y), lock_case = bare.at, bare.lock_case()
+    if lock_case is None:
+        return
+    for i in range(1, 40):
+        way = _channel(bare, unit, lock_case.high[1] + 4.0 * i, lock_case.high[1])
+        if lock_case.low[2] <= way.run[0][2] <= lock_case.high[2]:
+            yield replace(way, run=((x, y, way.run[0][2]), *way.run))
+
+
+def _channel(bare: Standing, unit: Cells, hole_y: float, edge: float) -> _Way:
+    """Return a square bore from the inside face and a slanted one out of its bottom down to a height."""
+    wide, entry = unit.get("channel_diameter") or CHANNEL_MM, unit.get("channel_entry") or CHANNEL_MM
+    tilt = radians(unit.get("channel_angle") or CHANNEL_DEG)
+    (x, _), r = bare.at, wide / 2
+    foot, end = (x, hole_y, entry), (x, edge, entry + (hole_y - edge) * tan(tilt))
+    bores = (
+        Bore(
+            "access hole",
+            "cable",
+            "inside",
+            Rod((x, hole_y, 0.0), foot, r),
+            0.0,
+            wide,
+            entry / tan(tilt) + r / sin(tilt),
+        ),
+        Bore("channel", "channel", "inside", Rod(foot, end, r), entry, wide),
+    )
+    return _Way("channel", (x, hole_y, 0.0), bores, (end, foot, (x, hole_y, 0.0)))
 
 
 def _square(x: float, y: float, depth: float, size: float, z: float, name: str, run: tuple[Point, ...] = ()) -> _Way:
@@ -573,9 +620,9 @@ def _powers(bare: Standing, unit: Cells) -> Iterator[tuple[str, Roles]]:
     wish = bare.opening.facts["power_wish"]
     if wish != "Remote supply":
         for cell in _of_kind(bare.parts, "primary-battery"):
-            if cell[1]["designation"] == unit["cell"] and _lasts(bare, unit, cell[1]):
+            if unit.get("cell") is not None and cell[1]["designation"] == unit["cell"] and _lasts(bare, unit, cell[1]):
                 yield "battery", {"battery": [(*cell, unit["cells"])]}
-    if wish != "Battery" and _crosses(bare):
+    if wish != "Battery" and bare.opening.facts.get("distance") is not None and _crosses(bare):
         for supply in _of_kind(bare.parts, "power-supply"):
             for wire in _of_kind(bare.parts, "wire"):
                 for transfer in _of_kind(bare.parts, "power-transfer"):
@@ -589,10 +636,23 @@ def _powers(bare: Standing, unit: Cells) -> Iterator[tuple[str, Roles]]:
 def _lasts(bare: Standing, unit: Cells, cell: Cells) -> bool:
     """Tell whether cells last surely long enough: with what the cold of the place takes from their capacity."""
     facts = bare.opening.facts
-    left = 1.0 if facts["cold"] >= WARM_C else cell["cold_left"]
+    left = _left_in_cold(cell, facts["cold"])
     daily = unit["standing_ua"] * 24 / 1000 + facts["operations"] * unit["operation_ma"] * unit["operation_s"] / 3600
     daily += cell["mah"] * cell["self_discharge"] / 365.25
     return bool(cell["mah"] * cell["usable"] * left / daily >= judging_power.LEAST_DAYS * 1.02)
+
+
+def _left_in_cold(cell: Cells, cold: float) -> float:
+    """Share of its capacity that a cell surely has: by its data sheet, else by its chemistry; 0 where neither tells."""
+    if cold >= WARM_C:
+        return 1.0
+    if cell.get("cold_left") is not None:
+        return float(cell["cold_left"])
+    points = COLD_LEFT.get(cell["chemistry"], ())
+    for (low_c, low), (high_c, high) in pairwise(points):
+        if low_c <= cold < high_c:
+            return low + (high - low) * (cold - low_c) / (high_c - low_c)
+    return 0.0
 
 
 def _inside_leaf(bare: Standing) -> bool:
@@ -713,7 +773,6 @@ def _sound(at: Standing) -> bool:
     return (
         _over_free_face(at)
         and all(family == "narrow-lead-through-case" for family, _, _ in judging_units.judged(at))
-        and not any(family == "rated-unlisted" for family, _, _ in judging_locks.judged(at))
         and not any(judging_tools.judged(at))
         and not any(judging_hands.judged(at))
         and _hand_at_lead(at)

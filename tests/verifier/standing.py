@@ -44,6 +44,19 @@ class Bore:
     """How far along the face, from its centre, the slot of a tilted bit reaches; up positive."""
 
 
+@dataclass(frozen=True)
+class CircuitFeed:
+    """What a laid circuit brings to an opening, which then has no supply of its own."""
+
+    source: Cells
+    wire: Cells
+    run_m: float
+    end_v: float | None
+    """Down to which its standby battery feeds it; None without one."""
+    drawn_a: float
+    """What everything draws that hangs on the same supply."""
+
+
 @dataclass
 class Standing:
     """A finished opening."""
@@ -58,6 +71,7 @@ class Standing:
     stack: Cells
     power: str
     templates: list[str] = field(default_factory=list)
+    laid: CircuitFeed | None = None
 
     # --- the leaf ---------------------------------------------------------------------------------------------------
 
@@ -140,9 +154,26 @@ class Standing:
         own = self.locking if self.locking.get("own_unit") == "yes" else None
         return self.part("unit") or own
 
+    @property
+    def source(self) -> Cells | None:
+        """What feeds the unit: the opening's own supply, or that of the circuit it hangs on."""
+        return self.part("supply") or (self.laid.source if self.laid is not None else None)
+
+    @property
+    def wire(self) -> Cells | None:
+        """The wire from the supply to the opening."""
+        return self.laid.wire if self.laid is not None else self.part("wire")
+
     def fasteners(self, *forms: str) -> list[tuple[str, Cells, float]]:
         """Fasteners of some forms; all without."""
         return [each for each in self.roles.get("fastener", []) if not forms or each[1]["form"] in forms]
+
+    def own_plates(self, face: str) -> Rect | None:
+        """What the lock's own plates cover on a face where they stand proud; None where nobody measured them."""
+        lock, names = self.lock, ("Inside" if face == "inside" else "Key side", "Both faces")
+        if any(lock.get(name) is None for name in ("ix", "iy", "iw", "ih")) or lock.get("face", names[1]) not in names:
+            return None
+        return footprint(lock) if lock.get("trim_inside" if face == "inside" else "trim_key") else None
 
     @property
     def plate(self) -> Rect | None:
@@ -277,14 +308,16 @@ def within(rect: Rect, other: Rect) -> float:
 
 
 def screw_spots(unit: Cells) -> list[tuple[float, float]]:
-    """Where four screws stand from the lower left corner of a plate: as its maker says, else inside the corners."""
+    """Where screws stand from the lower left corner of a plate: as its maker says, else four inside the corners."""
     if unit.get("screw_places"):
         pairs = [pair.split(",") for pair in unit["screw_places"].split(";")]
         return [(float(across), float(up)) for across, up in pairs]
     return [(x, y) for x in (CORNER_MM, unit["width"] - CORNER_MM) for y in (CORNER_MM, unit["height"] - CORNER_MM)]
 
 
-def stand(opening: Opening, parts: dict[str, Cells], point: dict[str, Any]) -> Standing:
+def stand(
+    opening: Opening, parts: dict[str, Cells], point: dict[str, Any], laid: CircuitFeed | None = None
+) -> Standing:
     """Put one lock point of an answer together."""
     roles: dict[str, list[tuple[str, Cells, float]]] = {}
     for each in point["parts"]:
@@ -327,7 +360,7 @@ def stand(opening: Opening, parts: dict[str, Cells], point: dict[str, Any]) -> S
     lead = [_point(p) for p in (point["lead"] or {"points_mm": []})["points_mm"]]
     place = point["placement"] or {}
     stack = point["stack"] or {}
-    return Standing(opening, parts, roles, place, bores, pilots, lead, stack, point["power"], templates)
+    return Standing(opening, parts, roles, place, bores, pilots, lead, stack, point["power"], templates, laid)
 
 
 def _point(values: Any) -> Point:

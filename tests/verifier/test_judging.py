@@ -1,5 +1,8 @@
 """The judges on answers written by hand: nothing is found on a sound one, and each change is found under its family."""
 
+from dataclasses import replace
+from typing import Any
+
 import pytest
 
 from tests.verifier import by_hand
@@ -12,6 +15,8 @@ from tests.verifier.judging import judge, passed
 SOUND = {
     "mortise": by_hand.mortise,
     "supplied": by_hand.supplied,
+    "laid": by_hand.laid,
+    "patch": by_hand.patch,
     "narrow": by_hand.narrow,
     "bored": by_hand.bored,
     "rim": by_hand.rim,
@@ -23,14 +28,14 @@ SOUND = {
 
 
 def families(answer: Answer) -> set[str]:
-    return {each.family for each in judge(answer.opening, answer.parts, answer.shown())}
+    return {each.family for each in judge(answer.opening, answer.parts, answer.shown(), answer.laid)}
 
 
 @pytest.mark.parametrize("name", SOUND)
 def test_a_sound_opening_has_no_violation(name):
     answer = SOUND[name]()
     assert passed(answer.shown())
-    assert [each.sentence for each in judge(answer.opening, answer.parts, answer.shown())] == []
+    assert [each.sentence for each in judge(answer.opening, answer.parts, answer.shown(), answer.laid)] == []
 
 
 def facts(**more):
@@ -103,6 +108,16 @@ def all_of(*changes):
 def fasteners_out(form: str):
     def change(a: Answer) -> None:
         a.point["parts"] = [each for each in a.point["parts"] if a.parts[each["part"]].get("form") != form]
+
+    return change
+
+
+def circuit(gone: object = ..., **more: Any):
+    """Change what a laid circuit brings, or take it away."""
+
+    def change(a: Answer) -> None:
+        assert a.laid is not None
+        a.laid = None if gone is None else replace(a.laid, **more)
 
     return change
 
@@ -261,6 +276,30 @@ WRONG = (
     ("supplied", "raceway-in-rated-leaf", facts(rating="45 min")),
     ("supplied", "raceway-in-core", leaf(core="Foam")),
     ("supplied", "raceway-cuts-item", beside(*LITE, 400.0, 1000.0, 100.0, 300.0)),
+    # 10.5 V less 0.35 A x (2 x 20 m x 20.95 ohm/km + 2 x 457.2 mm of 22 AWG, 0.048 ohm) = 10.19 V.
+    ("laid", "supply-drop", part("unit", supply_low=10.22)),
+    ("laid", "supply-missing", circuit(None)),
+    ("laid", "supply-drop", all_of(part("unit", supply_low=10.18), circuit(run_m=22.0))),
+    ("laid", "supply-current", circuit(drawn_a=2.6)),
+    ("laid", "supply-not-dc", lambda a: a.laid.source.update(current="AC")),
+    ("laid", "supply-over-voltage", part("unit", supply_high=12.5)),
+    ("supplied", "unit-takes-no-supply", part("unit", supply_low=None, supply_high=None, supply_a=None)),
+    ("mortise", "cells-missing", part("unit", cell=None)),
+    # The case stands 6.35 out of the glass, the plates of its patch less.
+    ("patch", "case-thicker-than-leaf", lock(trim_key=6.2)),
+    ("patch", "case-thicker-than-leaf", lock(trim_inside=6.2)),
+    ("patch", "unit-on-item", move(0.0, -4.9)),
+    ("patch", "unit-on-glass", part("unit", glass="no")),
+    ("wall", "lead-ends-elsewhere", lambda a: a.point["placement"].update(y_mm=a.point["placement"]["y_mm"] + 1.1)),
+    (
+        "mortise",
+        "egress-held",
+        all_of(
+            facts(egress="On an egress path", group="S"),
+            beside("Electromagnetic lock", "Frame", 0.0, 0.0, 0.0, 0.0),
+            beside("Release sensor", "Inside", 0.0, 0.0, 0.0, 0.0),
+        ),
+    ),
     ("wall", "fixing-for-other-wall", lambda a: a.part("fastener").update(wall="Board on studs")),
     ("mortise", "unit-too-cold", all_of(facts(cold=-31.0), part("battery", cold=-40.0))),
     ("mortise", "cells-too-cold", facts(cold=-36.0)),
@@ -343,6 +382,22 @@ KEPT = (
     ("narrow", "narrow-stile-hole-place", start(28.575, 1067.5, 0.0)),
     ("supplied", "supply-over-voltage", part("unit", supply_high=12.6)),
     ("supplied", "supply-drop", part("unit", supply_low=11.2)),
+    ("laid", "supply-drop", part("unit", supply_low=10.18)),
+    ("laid", "supply-current", circuit(drawn_a=2.5)),
+    # Without a battery it is the mains' 11.4 V less 0.31.
+    ("laid", "supply-drop", all_of(part("unit", supply_low=11.0), circuit(end_v=None))),
+    ("patch", "case-thicker-than-leaf", lock(trim_key=6.35, trim_inside=6.35)),
+    ("patch", "unit-on-item", move(0.0, -4.7)),
+    ("mortise", "egress-held", facts(egress="On an egress path", group="S")),
+    (
+        "mortise",
+        "egress-held",
+        all_of(
+            facts(egress="On an egress path", group="B"),
+            beside("Electromagnetic lock", "Frame", 0.0, 0.0, 0.0, 0.0),
+            beside("Release sensor", "Inside", 0.0, 0.0, 0.0, 0.0),
+        ),
+    ),
     ("mortise", "unit-too-cold", facts(cold=-30.0)),
     ("mortise", "battery-life", facts(operations=60)),
     ("mortise", "lead-short", part("cylinder", lead=156.0)),

@@ -83,7 +83,7 @@ def walk():
             continue
         if isinstance(widget, QTextEdit):
             # Help shows the program's own pages, and nothing that somebody wrote into a project.
-            assert isinstance(widget.parent(), HelpPage), "a text that takes markup; use QPlainTextEdit"
+            assert isinstance(widget.parentWidget().parent(), HelpPage), "a text that takes markup; use QPlainTextEdit"
             assert "bait" not in widget.toHtml()
             continue
         if isinstance(widget, QLabel):

@@ -7,7 +7,7 @@ catalogues are those of gettext, which open tools read and write: `resources/lan
 
 import gettext
 import os
-from collections.abc import Iterator
+from collections.abc import Callable, Iterator
 from contextlib import contextmanager
 from contextvars import ContextVar
 from functools import cache
@@ -109,6 +109,18 @@ def in_language(language: str) -> Iterator[None]:
         yield
     finally:
         _here.reset(token)
+
+
+def english(say: Callable[[], str]) -> str:
+    """Return in English what is said in the language in force: what is kept, compared or sent to machines.
+
+    Examples
+    --------
+    >>> english(lambda: phrase("{count} openings left out", count=3))
+    '3 openings left out'
+    """
+    with in_language(ENGLISH):
+        return say()
 
 
 class Stretched(gettext.NullTranslations):

@@ -10,7 +10,7 @@ from hwsched.drawings.handing import Face, lock_edge_left
 from hwsched.drawings.unknown import known, size_problem
 from hwsched.language import phrase
 from hwsched.rules.reading import leaf_hand, lock_item, lock_leaf
-from hwsched.rules.wording import label_of
+from hwsched.rules.saying import label_said
 from hwsched.survey import LEAF
 from hwsched.values import Leaf, OpeningInput
 
@@ -68,13 +68,13 @@ def leaves_on_face(given: OpeningInput, face: Face) -> tuple[tuple[LeafOnSheet, 
     opening = given.opening
     problems: list[str] = []
     if opening.hand is None:
-        problems.append(phrase("unknown: needs {label_of}", label_of=label_of("opening.hand")))
+        problems.append(phrase("unknown: needs {label_of}", label_of=label_said("opening.hand")))
     if opening.form is None and len(given.leaves) != 1:
-        problems.append(phrase("unknown: needs {label_of}", label_of=label_of("opening.form")))
+        problems.append(phrase("unknown: needs {label_of}", label_of=label_said("opening.form")))
     active = lock_leaf(given)
     if active is None:
         problems.append(
-            phrase("unknown: needs {label_of}", label_of=label_of("leaf.position"))
+            phrase("unknown: needs {label_of}", label_of=label_said("leaf.position"))
             if given.leaves
             else phrase("unknown: needs the leaf")
         )
@@ -113,7 +113,9 @@ def _standing(given: OpeningInput, leaf: Leaf, lock_left: bool, problems: list[s
         if undercut < 0:
             problems.append(
                 phrase(
-                    "{label_of} of {undercut:g} mm is no size", label_of=label_of("leaf.undercut_mm"), undercut=undercut
+                    "{label_of} of {undercut:g} mm is no size",
+                    label_of=label_said("leaf.undercut_mm"),
+                    undercut=undercut,
                 )
             )
         return LeafOnSheet(leaf, 0.0, width, undercut, undercut + height, lock_left)
@@ -124,7 +126,7 @@ def _standing(given: OpeningInput, leaf: Leaf, lock_left: bool, problems: list[s
             problems.append(
                 phrase(
                     "unknown: needs {label_of} (height of the cabinet's leaf above floor)",
-                    label_of=label_of("leaf.undercut_mm"),
+                    label_of=label_said("leaf.undercut_mm"),
                 )
             )
             return LeafOnSheet(leaf, 0.0, width, 0.0, height, lock_left)

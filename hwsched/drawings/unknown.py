@@ -7,7 +7,7 @@ from typing import TypeGuard
 from hwsched.drawings.conventions import LETTER_HEIGHT_MM, LINE_SPACING
 from hwsched.drawings.drawing import Drawing, Shape, Text
 from hwsched.language import phrase
-from hwsched.rules.wording import label_of
+from hwsched.rules.saying import label_said
 
 _WIDTH = 46
 """Letters a line; the words shall stand beside another view."""
@@ -40,8 +40,10 @@ def size_problem(fact: str, value: float | None) -> str | None:
     'leaf: Leaf width of -3 mm is no size'
     """
     if not known(value):
-        return phrase("unknown: needs {label_of}", label_of=label_of(fact))
-    return None if value > 0 else phrase("{label_of} of {value:g} mm is no size", label_of=label_of(fact), value=value)
+        return phrase("unknown: needs {label_of}", label_of=label_said(fact))
+    return (
+        None if value > 0 else phrase("{label_of} of {value:g} mm is no size", label_of=label_said(fact), value=value)
+    )
 
 
 def unknown_drawing(title: str, problems: Sequence[str]) -> Drawing:

@@ -1,6 +1,8 @@
 """What is said of a file that cannot be taken in: of a cell, of a sheet, of the file as a whole.
 
 Here belong the values and their one-line wording. Who finds them, and what is done about them, stands elsewhere.
+`said` is for people, in the language in force; what a cell, a file or a heading holds stays in it as it stands.
+`describe` is the same in English, which is kept, compared and sent to machines.
 """
 
 from collections.abc import Iterable, Sequence
@@ -8,6 +10,8 @@ from dataclasses import dataclass
 from typing import Final
 
 from hwsched.attributes import CellError
+from hwsched.kept_sentences import kept_error
+from hwsched.language import english, phrase, phrase_of_count
 
 _LONGEST: Final = 80
 _RANGES: Final = 8
@@ -33,6 +37,26 @@ def column_letter(index: int) -> str:
         count, rest = divmod(count - 1, 26)
         letters = chr(65 + rest) + letters
     return letters
+
+
+def column_said(column: str, header: str) -> str:
+    r"""Return a column as it stands behind the name of its sheet: its letters and its heading; nothing where none is.
+
+    Examples
+    --------
+    >>> column_said("F", "Leaf\nthickness"), column_said("", "")
+    (', column F (Leaf thickness)', '')
+    """
+    return f"{phrase(', column {column}', column=column) if column else ''}{heading_said(header)}"
+
+
+def heading_said(header: str) -> str:
+    """Return a heading as it stands behind the letters of its column."""
+    return f" ({' '.join(header.split())})" if header else ""
+
+
+def _accepted(text: str) -> str:
+    return phrase("; accepted: {accepted}", accepted=kept_error(text)) if text else ""
 
 
 def _quoted(text: str) -> str:
@@ -67,12 +91,28 @@ class CellProblem:
         >>> CellProblem("survey.xlsx", "Doors", 7, "F", "Leaf thickness", "3..35", "is no length", "70 mm").describe()
         "survey.xlsx, sheet Doors, row 7, column F (Leaf thickness): read '3..35'; is no length; accepted: 70 mm"
         """
-        column = f", column {self.column}" if self.column else ""
-        header = f" ({' '.join(self.header.split())})" if self.header else ""
-        read = f"read {_quoted(self.read)}; " if self.read else "empty; " if self.column else ""
-        accepted = f"; accepted: {self.accepted}" if self.accepted else ""
-        row = f", row {self.row}" if self.row else ""
-        return f"{self.file}, sheet {self.sheet}{row}{column}{header}: {read}{self.message}{accepted}"
+        return english(self.said)
+
+    def said(self, rows: Sequence[int] = (), others: int = 0) -> str:
+        """Return it in one line for people; with all rows that it concerns, and how many other texts stand in them."""
+        row = phrase(", row {row}", row=self.row) if self.row else ""
+        if row and len(rows) > 1:
+            ranges = row_ranges(rows)
+            row = phrase_of_count(", {count} row ({rows})", ", {count} rows ({rows})", len(rows), rows=ranges)
+        place = phrase("{file}, sheet {sheet}", file=self.file, sheet=self.sheet)
+        return f"{place}{row}{column_said(self.column, self.header)}: {self.why(others)}"
+
+    def why(self, others: int = 0) -> str:
+        """Return for people what stands there, what is wrong with it, and what can stand there instead."""
+        if self.read and others:
+            read = phrase_of_count(
+                "read {read} and {count} other; ", "read {read} and {count} others; ", others, read=_quoted(self.read)
+            )
+        elif self.read:
+            read = phrase("read {read}; ", read=_quoted(self.read))
+        else:
+            read = phrase("empty; ") if self.column else ""
+        return f"{read}{kept_error(self.message)}{_accepted(self.accepted)}"
 
 
 @dataclass(frozen=True, slots=True)
@@ -93,9 +133,12 @@ class FileProblem:
         >>> FileProblem("survey.xlsx", "is damaged", accepted="a workbook saved again as .xlsx").describe()
         'survey.xlsx: is damaged; accepted: a workbook saved again as .xlsx'
         """
-        sheet = f", sheet {self.sheet}" if self.sheet else ""
-        accepted = f"; accepted: {self.accepted}" if self.accepted else ""
-        return f"{self.file}{sheet}: {self.message}{accepted}"
+        return english(self.said)
+
+    def said(self) -> str:
+        """Return it in one line for people."""
+        place = phrase("{file}, sheet {sheet}", file=self.file, sheet=self.sheet) if self.sheet else self.file
+        return f"{place}: {kept_error(self.message)}{_accepted(self.accepted)}"
 
 
 Problem = CellProblem | FileProblem
@@ -125,13 +168,16 @@ class Cause:
         >>> Cause(problem, (7, 8, 9, 14)).describe()
         "survey.xlsx, sheet Doors, 4 rows (7-9, 14), column F (Core): read 'honey'; is no core; accepted: Solid"
         """
-        said = self.problem.describe()
-        if self.others and isinstance(self.problem, CellProblem):
-            read = f"read {_quoted(self.problem.read)}"
-            said = said.replace(read, f"{read} and {self.others} other{'s' if self.others > 1 else ''}", 1)
-        if len(self.rows) < 2 or isinstance(self.problem, FileProblem):
-            return said
-        return said.replace(f", row {self.problem.row}", f", {len(self.rows)} rows ({row_ranges(self.rows)})", 1)
+        return english(self.said)
+
+    def said(self) -> str:
+        """Return it in one line for people."""
+        problem = self.problem
+        return problem.said(self.rows, self.others) if isinstance(problem, CellProblem) else problem.said()
+
+    def why(self) -> str:
+        """Return for people what is wrong, without the place where one looks at it."""
+        return self.problem.why(self.others) if isinstance(self.problem, CellProblem) else self.said()
 
 
 def row_ranges(rows: Sequence[int]) -> str:
@@ -180,6 +226,10 @@ class InputRejected(Exception):  # noqa: N818 (a decision, not a fault of the pr
     def __init__(self, problems: Sequence[CellProblem | FileProblem]) -> None:
         self.problems = tuple(problems)
         super().__init__("\n".join(cause.describe() for cause in causes(self.problems)))
+
+    def said(self) -> str:
+        """Return why, for people, a line for each cause."""
+        return "\n".join(cause.said() for cause in causes(self.problems))
 
 
 def problem_of(error: CellError, *, file: str, sheet: str, row: int, column: int, header: str) -> CellProblem:

@@ -265,7 +265,13 @@ def _stacked(
     trim: float,
 ) -> Fit:
     stands = length(given, found.projection_mm)
-    turns = f"{found.turns} turn(s) beyond the case's centre" if found.turns else "on the case's centre"
+    turns = (
+        "on the case's centre"
+        if not found.turns
+        else f"{found.turns} turn beyond the case's centre"
+        if found.turns == 1
+        else f"{found.turns} turns beyond the case's centre"
+    )
     head = replace(
         with_cam[0],
         reason=f"{with_cam[0].reason}; in a leaf of {length(given, thick)} under {length(given, trim)} of trim "

@@ -7,7 +7,7 @@ by the rules of the slot.
 from collections.abc import Iterator, Mapping, Sequence, Set
 from contextlib import suppress
 from dataclasses import dataclass, replace
-from typing import Final
+from typing import Final, get_args
 
 from hwsched.attributes.of_parts import CONNECTOR_X_MM, CONNECTOR_Y_MM, PLATE_HEIGHT_MM, PLATE_WIDTH_MM, SLACK_MM
 from hwsched.calc.calculator import InputError
@@ -31,7 +31,7 @@ from hwsched.fitting.keepouts import (
     swung,
 )
 from hwsched.fitting.lead import with_lead
-from hwsched.fitting.ways import ABOVE, Way, holes_of, run_points, ways
+from hwsched.fitting.ways import ABOVE, Lean, Way, holes_of, run_points, ways
 from hwsched.quantities.adding import added
 from hwsched.rules import limits_of, rule_named
 from hwsched.rules.carried import Carried, of_centre
@@ -201,19 +201,22 @@ def finer_places(
     Of a way `places` gives only what costs the least lead. Where a rule of holes speaks against just that, another
     height may do: what a drill meets in the leaf does not follow from the lead's length.
     """
-    question = _question(given, bare, unit, leaf, at, span)
-    if question is None or given.placed is not None:
+    if given.placed is not None:
         return
-    found: list[tuple[PlatePosition, Way, PlacementInput]] = []
-    for ask, group in question.asks:
-        for way, pattern in zip(group, ask.patterns, strict=True):
-            for hole in _along(way, at, question.low):
-                asked = replace(ask, patterns=(replace(pattern, hole=hole),))
-                with suppress(InputError):
-                    found += [(each, way, asked) for each in place(asked).alternatives]
-    found.sort(key=lambda entry: (entry[0].cost, entry[0].cable_mm))
-    for each, way, asked in found:
-        yield _built(question, way, asked, each.plate, each.hole), f"{way.pattern.capitalize()}: "
+    for lean in get_args(Lean):
+        question = _question(given, bare, unit, leaf, at, span, lean=lean)
+        if question is None:
+            return
+        found: list[tuple[PlatePosition, Way, PlacementInput]] = []
+        for ask, group in question.asks:
+            for way, pattern in zip(group, ask.patterns, strict=True):
+                for hole in _along(way, at, question.low):
+                    asked = replace(ask, patterns=(replace(pattern, hole=hole),))
+                    with suppress(InputError):
+                        found += [(each, way, asked) for each in place(asked).alternatives]
+        found.sort(key=lambda entry: (entry[0].cost, entry[0].cable_mm))
+        for each, way, asked in found:
+            yield _built(question, way, asked, each.plate, each.hole), f"{way.pattern.capitalize()}: "
 
 
 def _along(way: Way, at: Cavity, low: float) -> Iterator[Rect]:
@@ -260,6 +263,7 @@ def _question(
     *,
     loose: bool = False,
     surely: bool = False,
+    lean: Lean = "usual",
 ) -> _Question | None:
     """Put the question.
 
@@ -271,7 +275,7 @@ def _question(
         return None
     low = span[0]
     lock = lock_part(given, bare)
-    # Whichever unit it is, the same stands round the same lock, and the same ways lead from it.
+    # Whichever unit it is, the same stands round the same lock; which ways lead from it hangs on the unit's template.
     around = last("surroundings", (given, lock), lambda: surroundings(given, bare, leaf, FACE))
     if surely:
         if not any(around.unsure):
@@ -297,7 +301,7 @@ def _question(
         # Of the leaf's edges the one by the lock decides: the plate stands by the backset.
         margin = max(margin - half_unit(of_centre(lock_item(given)).across, plate_sizes(unit)).mm, 0.0)
     asks = []
-    covered = last("ways", (given, lock, bare.stack), lambda: _covered(given, bare, leaf, at))
+    covered = last("ways", (given, lock, unit, bare.stack, lean), lambda: _covered(given, bare, leaf, at, lean))
     found = [(way, _window(way, housing, cover), cover) for way, cover in covered]
     spots = screw_places(unit, *housing.size) if SCREW_BESIDE_HOLE not in given.settings.rules_off else ()
     beside = screw_gap_mm(given, bare)
@@ -400,8 +404,12 @@ def _window(way: Way, housing: Housing, cover: Rect) -> Rect:
     return Rect(x0, y0, x1, y1)
 
 
-def _covered(given: OpeningInput, bare: Fit, leaf: Leaf, at: Cavity) -> list[tuple[Way, Rect]]:
-    return [(way, _cover(given, bare, way, leaf, at)) for way in ways(given, bare, leaf, at, FACE)]
+def _covered(given: OpeningInput, bare: Fit, leaf: Leaf, at: Cavity, lean: Lean) -> list[tuple[Way, Rect]]:
+    found = ways(given, bare, leaf, at, FACE)
+    if lean != "usual":
+        # Only a channel's angle is free; all else has been tried.
+        found = tuple(replace(way, lean=lean) for way in found if way.kind == "channel")
+    return [(way, _cover(given, bare, way, leaf, at)) for way in found]
 
 
 def _cover(given: OpeningInput, bare: Fit, way: Way, leaf: Leaf, at: Cavity) -> Rect:

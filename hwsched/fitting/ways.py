@@ -6,7 +6,7 @@ What ways there are follows from `rules.solid.cavity`; distances are practice. W
 
 from dataclasses import dataclass, replace
 from itertools import pairwise
-from math import atan, cos, degrees, dist, radians, sin, tan
+from math import atan, ceil, cos, degrees, dist, floor, radians, sin, tan
 from typing import Final, Literal
 
 from hwsched.attributes.of_parts import HOLE_MM
@@ -35,6 +35,9 @@ ORDER: Final = {STRAIGHT: 0, ABOVE: 1, BELOW: 2, BESIDE: 3, "in-edge": 4}
 """Preference where all else is equal: straight behind the cylinder, above it, below it."""
 
 Kind = Literal["square", "hollow", "channel", "slanted", "surface"]
+_LEAST_DEG: Final = 0.5
+Lean = Literal["usual", "flattest", "steepest"]
+"""The usual angle, or the nearest to it that leads into the pocket; or the least or the greatest that does."""
 Point = tuple[float, float, float]
 
 
@@ -52,6 +55,8 @@ class Way:
     """Holes that it costs."""
     plate_above_mm: float | None = None
     """Lower edge of the plate above the hole's centre where the trade fixes it, negative: below; None: it is free."""
+    lean: Lean = "usual"
+    """How a channel's bit leans."""
 
     @property
     def cost(self) -> float:
@@ -317,7 +322,7 @@ def _channel_holes(
     given: OpeningInput, unit: Part | None, access: Hole, way: Way, leaf: Leaf, at: Cavity
 ) -> tuple[Hole, ...]:
     square, diameter = template_mm(unit, "channel-square"), template_mm(unit, "channel-diameter")
-    angle = _channel_angle(template_deg(unit, "channel-angle"), access, leaf, at, square, diameter)
+    angle = _channel_angle(template_deg(unit, "channel-angle"), way.lean, access, leaf, at, square, diameter)
     down = way.pattern == ABOVE
     drop = access.y_mm - at.top if down else at.bottom - access.y_mm
     # A rim lock stands on the leaf: what is hollow there is the hole of its cylinder.
@@ -342,8 +347,10 @@ def _channel_holes(
     return replace(access, depth_mm=square, slot_mm=round(reach if down else -reach, 3)), slanted
 
 
-def _channel_angle(usual: float, access: Hole, leaf: Leaf, at: Cavity, square: float, diameter: float) -> float:
-    """Return the usual angle where it leads into the pocket, else the one that leads into its middle."""
+def _channel_angle(
+    usual: float, lean: Lean, access: Hole, leaf: Leaf, at: Cavity, square: float, diameter: float
+) -> float:
+    """Return the angle that is leant to: the usual one where it leads into the pocket, else the nearest that does."""
     size = LeafSize(leaf.width_mm or 0.0, max(at.top, access.y_mm) + 100.0, leaf.thickness_mm or 0.0)
     pocket = Box(at.box.low, at.box.high)
     try:
@@ -355,7 +362,13 @@ def _channel_angle(usual: float, access: Hole, leaf: Leaf, at: Cavity, square: f
     if found is None:
         return usual
     low, high = found
-    # The usual angle of common practice as long as it ends in the pocket.
-    if low <= usual <= high:
-        return usual
-    return round(min((low + high) / 2, max(low, angle_deg("channel-steepest"))), 2)
+    # Nothing is bored along the face itself; the rules say how flat a bit can still be held.
+    low = max(low, _LEAST_DEG)
+    high = max(min(high, max(low, angle_deg("channel-steepest"))), low)
+    wanted = {"usual": usual, "flattest": low, "steepest": high}[lean]
+    # The usual angle of common practice as long as it ends in the pocket, else as near to it as does: the flatter a bit
+    # lies, the longer is its slot, and the steeper, the sooner it comes out of the far face.
+    if low < wanted < high:
+        return wanted
+    inside = min(max(wanted, low), high)
+    return (floor(inside * 100) if inside > (low + high) / 2 else ceil(inside * 100)) / 100

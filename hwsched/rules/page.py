@@ -1,18 +1,20 @@
 """The page of a rule for people: all that it declares, as plain text; desktop and command line show the same."""
 
 from collections.abc import Mapping
+from typing import Final
 
 from hwsched.kept_sentences import kept_phrase
 from hwsched.language import phrase, to_phrase
 from hwsched.rules.rule import OPENINGS, AnyRule
 from hwsched.values import DISCIPLINES
 
-_SLOTS = {
+SLOTS: Final = {
     "lock": to_phrase("It refuses a lock or cylinder while a fit is built."),
     "unit": to_phrase("It refuses a unit or its place while a fit is built."),
     "power": to_phrase("It refuses a way to feed the unit while a fit is built."),
     "whole": to_phrase("It judges the opening as a whole."),
 }
+"""What a rule of openings does, by its slot."""
 
 
 def page_of(rule: AnyRule, limits: Mapping[str, float] | None = None, *, off: bool = False) -> str:
@@ -37,7 +39,7 @@ def page_of(rule: AnyRule, limits: Mapping[str, float] | None = None, *, off: bo
         phrase("Basis        {basis}", basis=phrase(rule.basis)),
     ]
     if rule.subject is OPENINGS:
-        lines += ["", phrase(_SLOTS[rule.slot])]
+        lines += ["", phrase(SLOTS[rule.slot])]
     if rule.limits:
         lines += ["", phrase("Limits that a project may change:")]
         for limit in rule.limits:
@@ -45,7 +47,7 @@ def page_of(rule: AnyRule, limits: Mapping[str, float] | None = None, *, off: bo
             own = "" if value == limit.value else phrase(" (the rule's own: {value:g})", value=limit.value)
             said = phrase(": {text} Source: {source}", text=phrase(limit.text), source=phrase(limit.source))
             lines.append(f"  {limit.name} = {value:g}{own}{said}.")
-            lines.append(phrase("    A project may set {bounds}.", bounds=limit.bounds))
+            lines.append(phrase("    A project may set {bounds}.", bounds=limit.bounds_said()))
     lines += ["", phrase("Cure: {cure}", cure=kept_phrase(rule.cure, rule.id))]
     if rule.defers:
         lines += ["", phrase("It advises; the label, the code in force, the authority and licensed practice decide.")]

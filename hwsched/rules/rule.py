@@ -6,6 +6,7 @@ from math import isfinite
 from types import MappingProxyType
 from typing import Any, Final, Generic, Literal, TypeAlias, TypeVarTuple
 
+from hwsched.language import english, phrase
 from hwsched.values import Discipline, Fit, OpeningInput, Severity
 from hwsched.values.power import SupplyResult
 from hwsched.values.record import Record
@@ -55,14 +56,20 @@ class Limit:
 
     @property
     def bounds(self) -> str:
-        """What a project may set, for people.
+        """What a project may set, in English.
 
         Examples
         --------
         >>> Limit("days", 180.0, "Least time.", "common practice", unit="days", low=1.0, high=3650.0).bounds
         '1 to 3650 days'
         """
-        return f"{self.low:g} to {self.high:g}{' ' if self.unit else ''}{self.unit}"
+        return english(self.bounds_said)
+
+    def bounds_said(self) -> str:
+        """Return what a project may set, in the language in force."""
+        if not self.unit:
+            return phrase("{low:g} to {high:g}", low=self.low, high=self.high)
+        return phrase("{low:g} to {high:g} {unit}", low=self.low, high=self.high, unit=phrase(self.unit))
 
 
 @dataclass(frozen=True, slots=True)

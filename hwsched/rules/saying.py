@@ -15,6 +15,11 @@ def cure_of(finding: Finding) -> str:
     return kept_phrase(finding.cure, finding.rule)
 
 
+def about_said(finding: Finding) -> str:
+    """Return which of several things of an opening it is of, for a person; names and numbers stay as they are."""
+    return kept_phrase(finding.about, GATE)
+
+
 def label_said(need: str) -> str:
     """Return what a missing fact is called, for a person."""
     return kept_phrase(label_of(need), GATE)

@@ -10,10 +10,15 @@ from shiboken6 import isValid
 
 from hwsched.desktop.frame import loading_ahead
 from hwsched.desktop.jobs.jobs import Jobs
+from hwsched.desktop.looks.appearance import Look
+from hwsched.desktop.looks.spoken import Spoken, translate_qt
 from hwsched.desktop.power.power_window import PowerWindow
 from hwsched.desktop.project import watching
 from hwsched.desktop.project.preferences import Preferences
+from hwsched.desktop.widgets.empty import Empty
 from hwsched.desktop.window import Window
+from hwsched.language import STRETCHED, Stretched, speak
+from hwsched.language import stretched as stretched_text
 
 
 def _kinds_of(kind):
@@ -119,3 +124,40 @@ def choose(window, *marks):
 def checked_of(window, mark):
     """Return an opening as the views see it."""
     return next(each for each in window.frame.state.workspace.checked.values() if each.given.opening.mark == mark)
+
+
+@pytest.fixture
+def stretched(qapp, monkeypatch):
+    """All that is said from here on is said in it; the texts for which the catalogue was asked."""
+    asked = set()
+    # Qt asks for words of its own besides, which are listed in its catalogues.
+    monkeypatch.setattr(Spoken, "translate", lambda _self, _context, text, *_: stretched_text(text))
+    monkeypatch.setattr(Stretched, "gettext", lambda _self, text: asked.add(text) or stretched_text(text))
+    speak(STRETCHED)
+    held = translate_qt(qapp, STRETCHED)
+    yield asked
+    for each in held.children():
+        qapp.removeTranslator(each)
+    held.setParent(None)
+    speak()
+
+
+@pytest.fixture
+def whole(stretched, qapp, request):
+    """The window on a project, made in that language, as large as the smallest screen, with the look put on."""
+    style, letters, colours = qapp.style().name(), qapp.font(), qapp.palette()
+    at_work = request.getfixturevalue("at_work")
+    look = Look(qapp, at_work.frame.preferences)
+    at_work.resize(1366, 768)
+    choose(at_work, "M016")
+    yield at_work
+    look.setParent(None)
+    qapp.setStyleSheet("")
+    qapp.setStyle(style)
+    qapp.setFont(letters)
+    qapp.setPalette(colours)
+
+
+def empty_words(view):
+    """What a list says in the place of its lines; nothing while it has one."""
+    return " ".join(each.text() for each in view.findChildren(Empty) if each.isVisibleTo(view))

@@ -236,9 +236,9 @@ def test_a_finding_shows_its_rule_and_the_rulebook_switches_and_limits(at_work, 
     qtbot.keyClick(field, Qt.Key.Key_Return)
     idle(qtbot, at_work)
     assert settings_of(at_work.frame.state.workspace.project).limits == {"trim-clear.clearance_mm": 9.0}
-    assert "clearance_mm = 9 (the rule's own" in book.page.toPlainText()
+    assert "9 mm (the rule's own" in book.page.toPlainText()
     book.changed.click()
-    assert {line.text(2) for line in book._lines() if not line.isHidden()} == {"off", "clearance_mm 9"}
+    assert {line.text(2) for line in book._lines() if not line.isHidden()} == {"off", "on, 1 limit changed"}
     qtbot.mouseClick(book.own, LEFT)
     idle(qtbot, at_work)
     assert settings_of(at_work.frame.state.workspace.project).limits == {}

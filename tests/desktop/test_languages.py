@@ -4,23 +4,9 @@ What is not English there is data: marks, names, parts, messages of rules, and w
 """
 
 import pytest
-from PySide6.QtCore import QAbstractListModel, QModelIndex, QStringListModel, Qt
+from PySide6.QtCore import QStringListModel, Qt
 from PySide6.QtWidgets import (
-    QAbstractButton,
-    QAbstractItemView,
     QApplication,
-    QComboBox,
-    QGroupBox,
-    QHeaderView,
-    QLabel,
-    QLineEdit,
-    QListWidget,
-    QMenu,
-    QPlainTextEdit,
-    QSpinBox,
-    QTabBar,
-    QTreeWidget,
-    QWidget,
 )
 from sqlalchemy import select
 
@@ -31,8 +17,7 @@ from hwsched.desktop.grid.cells import editor_for
 from hwsched.desktop.grid.proposals import proposed
 from hwsched.desktop.jobs.jobs import Failure
 from hwsched.desktop.jobs.trouble import tell_failure
-from hwsched.desktop.looks.appearance import Look
-from hwsched.desktop.looks.spoken import Spoken, own_name, speak_chosen, translate_qt
+from hwsched.desktop.looks.spoken import own_name, speak_chosen
 from hwsched.desktop.opening.upgrade_window import UpgradeWindow
 from hwsched.desktop.parts.new_set_dialog import NewSetDialog
 from hwsched.desktop.parts.proposed_sets_dialog import ProposedSetsDialog
@@ -50,10 +35,10 @@ from hwsched.desktop.release.revisions_window import RevisionsWindow
 from hwsched.desktop.release.transmittals_window import TransmittalDialog
 from hwsched.desktop.survey.facts_form import ATTRIBUTE
 from hwsched.desktop.window import Window
-from hwsched.language import STRETCHED, VARIABLE, Stretched, speak
+from hwsched.language import STRETCHED, VARIABLE
 from hwsched.language import stretched as stretched_text
 from hwsched.model.errors import ConflictError
-from hwsched.model.tables import BUILDING, CHANGE_ENTRY, CIRCUIT_TABLE, HARDWARE_SET, SUPPLY_TABLE
+from hwsched.model.tables import SUPPLY_TABLE
 from hwsched.operations.opening.fitting_openings import fit_openings
 from hwsched.operations.opening.hand_choices import choose_part
 from hwsched.operations.outcome import REFUSED
@@ -70,100 +55,11 @@ from hwsched.rules.page import page_of
 from hwsched.survey import SUPPLY
 from hwsched.values import Settings
 from tests.desktop.conftest import checked_of, choose, idle
+from tests.desktop.seen_texts import data_of, faults, things, unsaid_cells
 from tests.desktop.test_access import cut
 from tests.house.texts import texts
-from tests.language.plainness import longest_first, unsaid
+from tests.language.plainness import unsaid
 from tests.operations.opening.test_since_upgrade import older_yard
-
-
-@pytest.fixture
-def stretched(qapp, monkeypatch):
-    """All that is said from here on is said in it; the texts for which the catalogue was asked."""
-    asked = set()
-    # Qt asks for words of its own besides, which are listed in its catalogues.
-    monkeypatch.setattr(Spoken, "translate", lambda _self, _context, text, *_: stretched_text(text))
-    monkeypatch.setattr(Stretched, "gettext", lambda _self, text: asked.add(text) or stretched_text(text))
-    speak(STRETCHED)
-    held = translate_qt(qapp, STRETCHED)
-    yield asked
-    for each in held.children():
-        qapp.removeTranslator(each)
-    held.setParent(None)
-    speak()
-
-
-@pytest.fixture
-def whole(stretched, qapp, request):
-    """The window on a project, made in that language, as large as the smallest screen, with the look put on."""
-    style, letters, colours = qapp.style().name(), qapp.font(), qapp.palette()
-    at_work = request.getfixturevalue("at_work")
-    look = Look(qapp, at_work.frame.preferences)
-    at_work.resize(1366, 768)
-    choose(at_work, "M016")
-    yield at_work
-    look.setParent(None)
-    qapp.setStyleSheet("")
-    qapp.setStyle(style)
-    qapp.setFont(letters)
-    qapp.setPalette(colours)
-
-
-def data_of(window):
-    """Everything that people wrote into the project, the longest first."""
-    project = window.frame.state.workspace.project
-    found = {project.title, project.path, project.path.name, "tester", "tests", "hwsched", "USD", "AWG"}
-    for each in window.frame.state.workspace.checked.values():
-        opening = each.given.opening
-        found |= {opening.mark, opening.building, opening.level, opening.room_from, opening.room_to}
-        for number, part in each.given.catalogue.parts.items():
-            found |= {number, part.description}
-        for at in each.points:
-            for hole in at.fit.holes if at.fit is not None else ():
-                found.add(hole.name)
-        found |= {f.message for f in each.findings} | {f.cure for f in each.findings}
-    return longest_first(found)
-
-
-def texts_of(each):
-    """Every text that a widget shows or tells."""
-    yield from (each.toolTip(), each.accessibleName(), each.accessibleDescription(), each.statusTip())
-    if each.isWindow():
-        yield each.windowTitle()
-    if isinstance(each, (QLabel, QAbstractButton)):
-        yield each.text()
-    if isinstance(each, QGroupBox):
-        yield each.title()
-    if isinstance(each, (QLineEdit, QPlainTextEdit)):
-        yield each.placeholderText()
-    if isinstance(each, QTabBar):
-        for at in range(each.count()):
-            yield from (each.tabText(at), each.tabToolTip(at))
-    if isinstance(each, QComboBox):
-        yield from (each.itemText(at) for at in range(each.count()))
-    if isinstance(each, QSpinBox):
-        yield each.specialValueText()
-    if isinstance(each, QMenu):
-        for act in each.actions():
-            yield from (act.text().partition("\t")[0], act.toolTip())
-    if isinstance(each, QListWidget):
-        yield from (each.item(at).text() for at in range(each.count()))
-    if isinstance(each, QHeaderView) and each.orientation() == Qt.Orientation.Horizontal and each.model() is not None:
-        for column in range(each.count()):
-            for role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
-                yield str(each.model().headerData(column, Qt.Orientation.Horizontal, role) or "")
-    if isinstance(each, QTreeWidget) and each.isHeaderHidden() is False:
-        yield from (each.headerItem().text(column) for column in range(each.columnCount()))
-
-
-def faults(part, data):
-    """Tell each text of a widget and of what is in it that did not come through the catalogue."""
-    for each in [part, *part.findChildren(QWidget)]:
-        if not each.isVisibleTo(part.window()) and not isinstance(each, QMenu) and each is not part:
-            continue
-        for text in texts_of(each):
-            left = unsaid(text, data)
-            if left:
-                yield f"{left!r} in {text!r} ({type(each).__name__})"
 
 
 def test_every_text_of_every_place_comes_through_the_catalogue_and_has_room(whole, stretched, qtbot):
@@ -298,55 +194,6 @@ def test_the_environment_asks_for_a_language_before_the_person_does(qapp, monkey
     monkeypatch.delenv(VARIABLE)
     assert speak_chosen(qapp, Preferences()) == "en"
     assert own_name("de") == "Deutsch"
-
-
-def cells(part):
-    """Every text that stands in the lists of a page, spoken or shown."""
-    for view in part.findChildren(QAbstractItemView):
-        model = view.model()
-        waiting = [QModelIndex()]
-        while model is not None and waiting:
-            above = waiting.pop()
-            for row in range(model.rowCount(above)):
-                for column in range(1 if isinstance(model, QAbstractListModel) else model.columnCount(above)):
-                    here = model.index(row, column, above)
-                    for role in (Qt.ItemDataRole.DisplayRole, Qt.ItemDataRole.ToolTipRole):
-                        yield str(model.data(here, role) or "")
-                waiting.append(model.index(row, 0, above))
-
-
-def unsaid_cells(part, data):
-    """Tell each text of a list that did not come through the catalogue."""
-    return {f"{left!r} in {text!r}" for text in set(cells(part)) if (left := unsaid(text, data))}
-
-
-def rules_and_limits():
-    """Identifiers that a person knows rules and their limits by, in every language."""
-    return {rule.id for rule in RULEBOOK} | {limit.name for rule in RULEBOOK for limit in rule.limits}
-
-
-def things(window):
-    """Data, and what is called by its identifier."""
-    data = {*data_of(window), *rules_and_limits()}
-    for each in window.frame.state.workspace.checked.values():
-        for finding in each.findings:
-            data -= {finding.message, finding.cure}
-            data |= {finding.point, *finding.values, "No.", "Ah", "(leaf)"}
-        for part in each.given.catalogue.parts.values():
-            # Names of plugs, cells and the like are the maker's.
-            data |= {
-                value for value in part.attributes.values() if isinstance(value, str) and any(map(str.isdigit, value))
-            }
-        for at in each.points:
-            data |= {at.given.point.name}
-            data -= {hole.name for hole in at.fit.holes} if at.fit is not None else set()
-    with window.frame.state.workspace.project.reading() as connection:
-        for query in (
-            select(SUPPLY_TABLE.c.name), select(CIRCUIT_TABLE.c.name), select(HARDWARE_SET.c.name),
-            select(BUILDING.c.access_policy), select(CHANGE_ENTRY.c.origin).distinct(),
-        ):  # fmt: skip
-            data |= set(connection.execute(query).scalars())
-    return longest_first(data)
 
 
 def test_the_reasons_of_everything_come_through_the_catalogue(whole, qtbot):

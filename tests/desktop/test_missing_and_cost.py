@@ -90,7 +90,7 @@ def cost(at_work, qtbot):
 
 def total(table):
     """Hours, parts, labour and total, as the line below the table says them."""
-    said = re.match(r"Total (\S+) · (\S+) hours · parts (\S+) · labour (\S+)", table.total.text())
+    said = re.match(r"Total (\S+) \w+ · (\S+) hours · parts (\S+) · labour (\S+)", table.total.text())
     whole, hours, parts, labour = (each.replace(",", "") for each in said.groups())
     column = table.model.place_of("parts")
     shown = [table.model.index(row, column).data().replace(",", "") for row in range(table.model.rowCount())]
@@ -237,7 +237,7 @@ def test_the_settings_hold_the_whole_rulebook_and_every_preference(at_work):
     tree = dialog.rules
     count = sum(tree.topLevelItem(n).childCount() for n in range(tree.topLevelItemCount()))
     assert count == len(RULEBOOK)
-    assert [dialog.prefer.itemText(n) for n in range(dialog.prefer.count())] == list(PREFERENCES)
+    assert [dialog.prefer.itemData(n) for n in range(dialog.prefer.count())] == list(PREFERENCES)
     dialog.reject()
 
 
@@ -261,7 +261,8 @@ def test_an_empty_project_opens_every_window(qtbot, tmp_path):
         action.trigger()
         idle(qtbot, window)
     assert len(window.frame.side.windows) == 7
-    assert "nothing is priced" in window.frame.side.windows[CostWindow].said.text()
+    cost = window.frame.side.windows[CostWindow]
+    assert all("nothing is priced" in table.grid.table.empty for table in cost.tables.values())
     assert not window.frame.side.windows[MissingWindow].write.isEnabled()
     window.close()
     assert not window.frame.side.windows

@@ -13,7 +13,7 @@ LEFT = Qt.MouseButton.LeftButton
 def test_taken_in_shown_and_taken_away(at_work, qtbot, tmp_path, monkeypatch):
     at_work.beside.acts["office"].trigger()
     window = at_work.frame.side.windows[OfficeWindow]
-    assert "Nothing is declared" in window.told.text()
+    assert "look as by default" in window.text.placeholderText()
     assert not window.clear.isEnabled()
     monkeypatch.setattr(QFileDialog, "getExistingDirectory", lambda *_: str(tmp_path))
     qtbot.mouseClick(window.write, LEFT)

@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 )
 from shiboken6 import isValid
 
+from hwsched.desktop.findings.rule_page import RulePage
 from hwsched.desktop.findings.waive_dialog import WaiveDialog
 from hwsched.desktop.project.help_page import HelpPage
 from hwsched.desktop.window import Window
@@ -82,8 +83,9 @@ def walk():
         if not isValid(widget) or not widget.isVisible() or widget.metaObject().className() == "QTipLabel":
             continue
         if isinstance(widget, QTextEdit):
-            # Help shows the program's own pages, and nothing that somebody wrote into a project.
-            assert isinstance(widget.parentWidget().parent(), HelpPage), "a text that takes markup; use QPlainTextEdit"
+            # Help and rulebook show the program's own pages, and nothing that somebody wrote into a project.
+            of_help = isinstance(widget.parentWidget().parent(), HelpPage) or isinstance(widget, RulePage)
+            assert of_help, "a text that takes markup; use QPlainTextEdit"
             assert "bait" not in widget.toHtml()
             continue
         if isinstance(widget, QLabel):

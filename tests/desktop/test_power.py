@@ -83,7 +83,7 @@ def test_supply_and_circuit_are_laid_and_an_opening_is_dragged_onto_them(at_work
     power.form.edited.emit("run", run.id, "length_m", "40")
     idle(qtbot, at_work)
     assert line(power, "M116").parent().text(0) == "Circuit A"
-    assert line(power, "M116").text(1) == "40.0 m"
+    assert line(power, "M116").text(1) == "131 ft"
     assert line(power, "M116").text(2) not in ("", before)
     for _ in range(2):
         at_work.history.act_undo.trigger()
@@ -191,7 +191,7 @@ def test_an_empty_project_says_what_to_do_first(qtbot, tmp_path):
     idle(qtbot, shown)
     shown.power.act_power.trigger()
     window = shown.frame.side.windows[PowerWindow]
-    assert window.tree.words.startswith("Nothing is laid yet")
+    assert window.tree.empty.text().startswith("Nothing is laid yet")
     assert not window.propose.isEnabled()
     for page in range(window.pages.count()):
         window.pages.setCurrentIndex(page)

@@ -108,7 +108,7 @@ def test_the_delete_key_takes_an_opening_off_and_the_dialog_hangs_it_on_a_node_w
     qtbot.mouseClick(dialog.ok, LEFT)
     idle(qtbot, at_work)
     assert line(power, "M016").parent() is line(power, "M116")
-    assert line(power, "M016").text(1) == "6.0 m"
+    assert line(power, "M016").text(1) == "20 ft"
     (run,) = runs_of(at_work, "M016")
     assert run.from_node == checked_of(at_work, "M116").given.opening.id
 
@@ -126,7 +126,7 @@ def test_a_junction_is_laid_fed_through_renamed_and_taken_away(at_work, qtbot, p
     idle(qtbot, at_work)
     junction = line(power, "Junction J1")
     assert power.tree.currentItem() is junction
-    assert junction.text(1) == "5.0 m"
+    assert junction.text(1) == "16 ft"
     assert power.form.topLevelItem(0).text(0) == "Run supply to J1"
     click(qtbot, power, line(power, "M216"))
     qtbot.mouseClick(power.move_to, LEFT)
@@ -137,7 +137,7 @@ def test_a_junction_is_laid_fed_through_renamed_and_taken_away(at_work, qtbot, p
     assert line(power, "M216").parent() is line(power, "Junction J1")
     circuit = line(power, "M116").parent()
     assert [circuit.child(n).text(0) for n in range(circuit.childCount())] == ["Junction J1", "M016", "M116", "M316"]
-    assert "9." in line(power, "M216").toolTip(4), "its way from the supply is both runs and the transfer"
+    assert "31 ft" in line(power, "M216").toolTip(4), "its way from the supply is both runs and the transfer"
     power.tree.setCurrentItem(line(power, "Junction J1"))
     qtbot.mouseClick(power.take_away, LEFT)
     idle(qtbot, at_work)
@@ -171,7 +171,7 @@ def test_facts_are_edited_in_the_form_and_parts_are_picked_from_the_catalogue(at
     editor.clear()
     qtbot.keyClicks(editor, "31")
     qtbot.keyClick(editor, Qt.Key.Key_Return)
-    qtbot.waitUntil(lambda: line(power, "M316").text(1) == "31.0 m", timeout=5000)
+    qtbot.waitUntil(lambda: line(power, "M316").text(1) == "102 ft", timeout=5000)
     assert power.form.currentItem().text(0) == "Length, one way", "who edits goes on where he was"
     click(qtbot, power, line(power, "GLASS-G"))
     choice = edit(power, "Use")
@@ -219,17 +219,17 @@ def test_a_bare_supply_is_laid_and_taken_back_in_an_empty_project(qtbot, tmp_pat
     idle(qtbot, shown)
     shown.power.act_power.trigger()
     window = shown.frame.side.windows[PowerWindow]
-    assert "First take in a survey" in window.tree.words
-    assert window.tree.accessibleDescription() == window.tree.words
+    assert "First take in a survey" in window.tree.empty.text()
+    assert window.tree.accessibleDescription() == window.tree.empty.text()
     assert window.tree.topLevelItemCount() == 0
     qtbot.mouseClick(window.add_supply, LEFT)
     qtbot.keyClicks(window.asked.fields["name"], "P1")
     qtbot.mouseClick(window.asked.ok, LEFT)
     assert line(window, "P1").text(4) == "unused"
-    assert window.tree.words == ""
+    assert window.tree.empty.text() == ""
     shown.history.act_undo.trigger()
     assert window.tree.topLevelItemCount() == 0
-    assert window.tree.words.startswith("Nothing is laid yet")
+    assert window.tree.empty.text().startswith("Nothing is laid yet")
     shown.close()
 
 
@@ -349,7 +349,7 @@ def test_many_runs_are_worked_out_off_the_screens_thread_and_the_last_edit_wins(
     (run,) = runs_of(at_work, "M316")
     for length in ("20", "21", "22"):
         power.form.edited.emit("run", run.id, "length_m", length)
-    qtbot.waitUntil(lambda: line(power, "M316").text(1) == "22.0 m", timeout=5000)
+    qtbot.waitUntil(lambda: line(power, "M316").text(1) == "72 ft", timeout=5000)
     at_work.history.act_undo.trigger()
     # Closing does not wait for what is being read, and nothing of it comes back into a page that is gone.
     go_on = Event()

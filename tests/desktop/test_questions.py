@@ -64,7 +64,7 @@ def test_another_part_is_compared_left_and_accepted(at_work, qtbot, what_if):
 def test_limit_rule_and_preference_are_asked_together_and_accepted(at_work, qtbot, what_if):
     form = what_if.question
     form.kind.setCurrentIndex(LIMIT)
-    form.limit.setCurrentText("trim-clear.clearance_mm")
+    form.limit.setCurrentIndex(form.limit.findData("trim-clear.clearance_mm"))
     form.value.selectAll()
     qtbot.keyClicks(form.value, "x")
     qtbot.mouseClick(form.plus, LEFT)
@@ -76,12 +76,13 @@ def test_limit_rule_and_preference_are_asked_together_and_accepted(at_work, qtbo
     form.rule.setCurrentIndex(form.rule.findData("coin-cell-drain"))
     qtbot.mouseClick(form.plus, LEFT)
     form.kind.setCurrentIndex(PREFER)
-    form.prefer.setCurrentText("holes")
+    form.prefer.setCurrentIndex(form.prefer.findData("holes"))
     qtbot.mouseClick(form.plus, LEFT)
-    form.prefer.setCurrentText("stock")
+    form.prefer.setCurrentIndex(form.prefer.findData("stock"))
     qtbot.mouseClick(form.plus, LEFT)
     assert [form.list.item(n).text() for n in range(3)] == [
-        "trim-clear.clearance_mm 60", "coin-cell-drain off", "prefer stock",
+        "Unit clear of trim: Least distance of the unit from trim, lock, push plate or pull [mm]: 60",
+        "Coin cell spared until the unit is fed: off", "What is in stock first",
     ]  # fmt: skip
     what_if.scope.setCurrentIndex(what_if.scope.count() - 1)
     qtbot.mouseClick(what_if.work, LEFT)

@@ -6,7 +6,7 @@ from PySide6.QtWidgets import QInputDialog
 from hwsched.desktop.release.revisions_window import RevisionsWindow
 from hwsched.operations.release.revisions import revisions
 from hwsched.operations.survey.editing import edit_facts
-from tests.desktop.conftest import checked_of, idle
+from tests.desktop.conftest import checked_of, empty_words, idle
 
 LEFT = Qt.MouseButton.LeftButton
 
@@ -22,7 +22,7 @@ def freeze(at_work, qtbot, monkeypatch, purpose):
 def test_freeze_compare_and_undo(at_work, qtbot, monkeypatch):
     at_work.release.act_revisions.trigger()
     window = at_work.frame.side.windows[RevisionsWindow]
-    assert "No revision yet" in window.told.text()
+    assert "No revision yet" in empty_words(window.list)
     assert not window.compare.isEnabled()
     freeze(at_work, qtbot, monkeypatch, "for approval")
     (row,) = (window.list.topLevelItem(number) for number in range(window.list.topLevelItemCount()))

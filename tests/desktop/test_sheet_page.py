@@ -19,7 +19,7 @@ def test_a_table_of_types_beside_the_openings_is_answered_by_a_click(qtbot, tmp_
     page = SheetPage(sheet, options, found.questions)
     qtbot.addWidget(page)
     said = [label.text() for label in page.findChildren(QLabel)]
-    assert "Are the rows of the table A1 to C3 (A, B) types of the openings in the other one?" in said
+    assert "Are the rows of the table A1:C3 (A, B) types of the openings in the other one?" in said
     (button,) = [each for (_, answer), each in page.answers.items() if answer == "types"]
     with qtbot.waitSignal(page.said) as told:
         qtbot.mouseClick(button, Qt.MouseButton.LeftButton)

@@ -5,7 +5,7 @@ from PySide6.QtWidgets import QApplication, QDialogButtonBox, QFileDialog
 
 from hwsched.desktop.release.transmittals_window import TransmittalDialog, TransmittalsWindow
 from hwsched.operations.release.transmittals import transmittals
-from tests.desktop.conftest import idle
+from tests.desktop.conftest import empty_words, idle
 
 LEFT = Qt.MouseButton.LeftButton
 
@@ -15,7 +15,7 @@ def test_written_down_fetched_and_taken_back(at_work, qtbot, tmp_path, monkeypat
     sheet.write_bytes(b"%PDF-1.4 as it went out")
     at_work.beside.acts["transmittals"].trigger()
     window = at_work.frame.side.windows[TransmittalsWindow]
-    assert "Nothing is written down" in window.told.text()
+    assert "Nothing is written down" in empty_words(window.list)
     assert not window.fetch.isEnabled()
     monkeypatch.setattr(QFileDialog, "getOpenFileNames", lambda *_: ([str(sheet)], ""))
     qtbot.mouseClick(window.make, LEFT)

@@ -2,6 +2,7 @@
 
 from dataclasses import replace
 
+import pytest
 from hypothesis import HealthCheck, given, settings
 from hypothesis import strategies as st
 
@@ -131,3 +132,26 @@ def test_removing_an_item_never_makes_a_place_worse(given, data):
     if before.status == "fits" and not any(found.severity == "error" for found in check(bare, before)):
         assert after.status == "fits"
         assert rank_of(bare, after) <= rank_of(bare, before)
+
+
+class _Forgetful(dict):
+    """Holds nothing for anybody."""
+
+    def get(self, _key, default=None):
+        return default
+
+
+def _each_its_own(**facts):
+    """Makers who say other distances in their templates, each its own."""
+    units = ("NARROW", "UNIT", "SEALED")
+    return {number: {name: value + 3.0 * at for name, value in facts.items()} for at, number in enumerate(units)}
+
+
+@FAST
+@given(inputs(cat=stock(**_each_its_own(hole_from_cylinder_mm=60.0, channel_entry_mm=9.0, channel_angle_deg=10.0))))
+def test_what_is_kept_of_the_last_question_changes_no_fit(given):
+    """By a key that leaves something out a unit would get the ways that lead to another one."""
+    kept = fit(given)
+    with pytest.MonkeyPatch.context() as patched:
+        patched.setattr("hwsched.rules.last._held", _Forgetful())
+        assert fit(given) == kept

@@ -9,7 +9,7 @@ import io
 import re
 from collections.abc import Collection, Iterator
 from pathlib import Path
-from typing import get_args
+from typing import TypeGuard, get_args
 
 from hwsched.calc.tables import rows
 from hwsched.catalogue import KINDS
@@ -33,6 +33,7 @@ _OWN_ERRORS = ("cli", "desktop")
 """Floors that say by themselves what they refuse."""
 _THINGS = ("slack", "survey", "stile", "exit device", "order", "issue", "drill", "controller")
 """What findings are about, where no name of a fact says it."""
+_FORMAT = re.compile(r"\{(\w+):[^}]*\}")
 _TELL = ("_summary", "summary_of", "_sentence", "_took_off")
 """Functions that put titles of steps together."""
 
@@ -89,11 +90,19 @@ def _texts(node: ast.AST) -> Iterator[str]:
         return
     if isinstance(node, ast.Compare | ast.Subscript | ast.Raise):
         return
+    if isinstance(node, ast.Call) and getattr(node.func, "id", "") in ("phrase", "to_phrase", "phrase_of_count"):
+        # Said where it is shown; what was kept of it in English is known by the same text.
+        yield from (_FORMAT.sub(r"{\1}", each.value) for each in node.args if _is_text(each))
+        return
     if isinstance(node, ast.expr) and (found := sentence(node)):
         yield found
         return
     for each in ast.iter_child_nodes(node):
         yield from _texts(each)
+
+
+def _is_text(node: ast.expr) -> TypeGuard[ast.Constant]:
+    return isinstance(node, ast.Constant) and isinstance(node.value, str)
 
 
 def _words(node: ast.AST) -> Iterator[str]:
@@ -147,7 +156,7 @@ def of_rules() -> Iterator[tuple[str, str]]:
     known = {rule.id for rule in RULEBOOK}
     for path in sorted((ROOT / "hwsched" / "rules").rglob("*.py")):
         of = path.stem.replace("_", "-")
-        if of == "page":
+        if of in ("page", "rule"):
             continue
         for node in ast.parse(path.read_text(encoding="utf-8")).body:
             if isinstance(node, ast.FunctionDef | ast.ClassDef):
@@ -183,7 +192,9 @@ def of_gate() -> Iterator[tuple[str, str]]:
 
 def of_fits() -> Iterator[tuple[str, str]]:
     """Yield why parts stand in fits, and what holes are for."""
-    for path in _under("fitting", "calc/opening", "wiring", "operations/opening/fit_differences.py"):
+    for path in _under(
+        "fitting", "calc/opening", "calc/parts/cost.py", "wiring", "operations/opening/fit_differences.py"
+    ):
         for text in _told_in(path):
             # What is named behind it stands in another piece.
             yield FIT, f"{text} {{what}}" if text.endswith((" of", " on", " at")) else text
@@ -207,8 +218,12 @@ def of_errors() -> Iterator[tuple[str, str]]:
                 yield from ((ERRORS, text) for each in said for text in _texts(each) if _worth(text))
     for path in _under("attributes", "quantities", "exchange", "model/journal/refusals.py"):
         yield from ((ERRORS, text) for text in _told_in(path))
-        yield from ((WORDS, word) for word in _words(ast.parse(path.read_text(encoding="utf-8"))))
-    yield from ((WORDS, word) for word in ("accepted", "empty", "none yet"))
+        tree = ast.parse(path.read_text(encoding="utf-8"))
+        yield from ((WORDS, word) for word in _words(tree))
+        for node in (each for each in tree.body if isinstance(each, ast.AnnAssign)):
+            if getattr(node.target, "id", "").endswith("WORDS"):
+                yield from ((WORDS, word) for word in _named(node))
+    yield from ((WORDS, word) for word in ("accepted", "empty", "none yet", "level", "building"))
 
 
 def of_steps() -> Iterator[tuple[str, str]]:

@@ -11,6 +11,8 @@ from pathlib import Path
 from typing import get_args
 
 from hwsched.calc.calculators import CALCULATORS
+from hwsched.calc.parts.cost import LABOUR
+from hwsched.calc.tables import rows
 from hwsched.catalogue import KINDS
 from hwsched.catalogue.traits.entry import ENTRY, ON_HAND
 from hwsched.choices import PREFERENCES
@@ -76,7 +78,7 @@ def declared() -> Iterator[str]:
     for rule in RULEBOOK:
         yield rule.subject.text
         yield from (rule.title, rule.basis, rule.discipline.replace("-", " "))
-        yield from (text for limit in rule.limits for text in (limit.text, limit.source))
+        yield from (text for limit in rule.limits for text in (limit.text, limit.source, limit.unit))
     for severity in SEVERITIES:
         yield from (severity, severity.capitalize())
     yield from DISCIPLINES.values()
@@ -86,7 +88,11 @@ def declared() -> Iterator[str]:
     yield from UNITS.values()
     yield from PREFERENCES
     yield from BARE_UNITS
-    yield from get_args(Role)
+    for role in get_args(Role):
+        words = role.replace("-", " ")
+        yield from (role, words, words.capitalize())
+    yield LABOUR
+    yield from (row.text("text") for row in rows("tasks", "labour"))
     for attribute in (*ENTRY, *ON_HAND):
         yield from (attribute.label, attribute.note)
     yield from (title for _name, title, _formats in PRINTS)

@@ -2,14 +2,16 @@
 
 import re
 
+from hwsched.choices import BARE_UNITS
+
 _ACCENT = re.compile("[áéîöüýçñšţÁÉÎÖÜÝÇÑŠŢ]")
 _VOWEL = re.compile("[aeiouAEIOU]")
 _WORDS = re.compile(r"[A-Za-z&áéîöüýçñšţÁÉÎÖÜÝÇÑŠŢ']{2,}")
 
 
 def unsaid(text, data=()):
-    """Return the words of a text that have no accent, besides what is data, the longest first."""
-    if not plain(text):
+    """Return the words of a text that have no accent, besides units and what is data, the longest first."""
+    if text in BARE_UNITS or not plain(text):
         return ""
     for each in data:
         text = text.replace(each, " ")

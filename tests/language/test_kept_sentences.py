@@ -2,6 +2,7 @@
 
 import pytest
 
+from hwsched.drawings.unknown import size_problem
 from hwsched.kept_sentences import GATE, STEPS, kept_phrase
 from hwsched.language import STRETCHED, speak, stretched
 from hwsched.model.project import open_project
@@ -70,3 +71,9 @@ def test_what_no_sentence_fits_stays_as_it_is_kept():
 
 def test_in_english_nothing_is_looked_for():
     assert kept_phrase("Unknown: needs leaf: Leaf thickness.", "fit-complete") == "Unknown: needs leaf: Leaf thickness."
+
+
+@pytest.mark.usefixtures("spoken")
+def test_what_a_drawing_lacks_is_said():
+    assert not unsaid(size_problem("leaf.width_mm", None))
+    assert not unsaid(size_problem("existing_item.backset_mm", -3.0))

@@ -374,7 +374,7 @@ def _result(preview: Preview, key: str | None) -> SurveyImport:
         "changed": [_changed(opening) for opening in preview.changed],
         "unchanged_count": len(preview.unchanged),
         "missing_marks": list(preview.missing),
-        "assumptions": list(preview.assumptions),
+        "assumptions": [each.describe() for each in preview.assumptions],
         "unmapped": list(preview.unmapped),
         "kept": list(preview.kept),
         "questions": [

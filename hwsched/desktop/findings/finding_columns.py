@@ -7,7 +7,7 @@ from hwsched.desktop.grid.column import Column
 from hwsched.desktop.looks.severities import COLOURS, severity_word
 from hwsched.desktop.looks.tokens import colour
 from hwsched.language import phrase, to_phrase
-from hwsched.rules.saying import label_said
+from hwsched.rules.saying import about_said, label_said
 from hwsched.values import DISCIPLINES, SEVERITIES
 
 COLUMNS: Final[tuple[Column[FindingLine], ...]] = (
@@ -32,7 +32,7 @@ COLUMNS: Final[tuple[Column[FindingLine], ...]] = (
     Column("cure", to_phrase("Cure"), lambda line: line.cure, width=44),
     Column("building", to_phrase("Building"), lambda line: line.building, width=14),
     Column("level", to_phrase("Level"), lambda line: line.level, width=9),
-    Column("about", to_phrase("About"), lambda line: line.first.about, width=14, standard=False),
+    Column("about", to_phrase("About"), lambda line: about_said(line.first), width=14, standard=False),
     Column(
         "need",
         to_phrase("Missing fact"),

@@ -22,6 +22,7 @@ from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.looks.severities import severities_in_words
 from hwsched.desktop.opening.fit_report import report_of
 from hwsched.desktop.survey.askable_names import askable_in
+from hwsched.desktop.widgets.empty import NO_OPENINGS
 from hwsched.desktop.widgets.flow import Flow
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.operations.collector import collector_paused
@@ -55,7 +56,7 @@ class FindingsWindow(ToolWindow):
         super().__init__(desk, phrase("Findings"), parent)
         self.model = GridModel(Contents(COLUMNS, lambda line: line.id), self)
         self.grid = Grid(self.model, "findings", phrase("Findings"), self._mark, opens=True,
-                         empty=phrase("Nothing is found."))  # fmt: skip
+                         empty=phrase(NO_OPENINGS))  # fmt: skip
         self.grid.picked.connect(self.enable)
         self.grid.opened.connect(lambda _line: self.go_to_fact())
         self.pane = ChangesPane()
@@ -176,6 +177,8 @@ class FindingsWindow(ToolWindow):
         )
         self._askable = askable_in(self.desk.workspace)
         places = self._asked_for()
+        held = bool(self.desk.workspace.checked)
+        self.grid.table.empty = phrase("No rule has anything to say." if held else NO_OPENINGS)
         self.model.load(self._shown_lines, places)
         self._say_narrowed(places)
         self._select_wanted()
@@ -202,7 +205,7 @@ class FindingsWindow(ToolWindow):
         lines = self._shown_lines
         counted = Counter(line.first.severity for line in (lines if places is None else map(lines.__getitem__, places)))
         words = severities_in_words({each: counted[each] for each in SEVERITIES})
-        self.count.setText(", ".join(words) if words else phrase("Nothing is found."))
+        self.count.setText(", ".join(words) if words or not lines else phrase("Nothing is found."))
         self.enable()
 
     def chosen(self) -> list[FindingLine]:

@@ -9,8 +9,8 @@ from PySide6.QtWidgets import (
     QFormLayout,
     QHBoxLayout,
     QHeaderView,
+    QLabel,
     QLineEdit,
-    QPlainTextEdit,
     QScrollArea,
     QSplitter,
     QTreeWidget,
@@ -19,9 +19,12 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.desktop.findings.rule_page import RulePage
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
+from hwsched.desktop.looks.limit_words import limit_value, limit_words
 from hwsched.desktop.looks.severities import severity_word
-from hwsched.desktop.looks.tokens import fixed_font, scaled, wide
+from hwsched.desktop.looks.tokens import scaled, wide
+from hwsched.desktop.widgets.number_columns import to_the_right
 from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.project.history import newest
 from hwsched.operations.project.reading_settings import settings_of
@@ -43,7 +46,7 @@ class RulebookWindow(ToolWindow):
         self.settings: Settings = settings_of(desk.workspace.project)
         self.search = QLineEdit()
         self.search.setAccessibleName(phrase("Words of a rule"))
-        self.search.setPlaceholderText(phrase("Find: word, identifier, publication ..."))
+        self.search.setPlaceholderText(phrase("Find: word, identifier, publication…"))
         self.search.setClearButtonEnabled(True)
         self.search.textChanged.connect(self._narrow)
         self.changed = QCheckBox(phrase("Only changed or off"))
@@ -52,16 +55,15 @@ class RulebookWindow(ToolWindow):
         self.list.setAccessibleName(phrase("Rules"))
         self.list.setHeaderLabels([phrase("Rule"), phrase("Severity"), phrase("In force"), phrase("Findings")])
         self.list.setAlternatingRowColors(True)
+        to_the_right(self.list, (3,))
         self.list.header().setStretchLastSection(False)
         self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.list.header().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
         self.list.header().setSectionResizeMode(2, QHeaderView.ResizeMode.Interactive)
         self.list.setColumnWidth(2, scaled(110))
         self.list.currentItemChanged.connect(lambda *_: self._show())
-        self.page = QPlainTextEdit()
+        self.page = RulePage()
         self.page.setAccessibleName(phrase("Page of the rule"))
-        self.page.setReadOnly(True)
-        self.page.setFont(fixed_font())
         self.limits: dict[str, QLineEdit] = {}
         self.form_area = QScrollArea()
         self.form_area.setWidgetResizable(True)
@@ -154,7 +156,8 @@ class RulebookWindow(ToolWindow):
             try:
                 value = float(text) if text else None
             except ValueError:
-                self.told.setText(phrase("{name}: '{text}' is no number; nothing was changed.", name=name, text=text))
+                said = next(limit_words(limit) for limit in rule.limits if limit.name == name)
+                self.told.setText(phrase("{name}: '{text}' is no number; nothing was changed.", name=said, text=text))
                 field.setFocus()
                 field.selectAll()
                 return
@@ -206,16 +209,16 @@ class RulebookWindow(ToolWindow):
             return
         off = rule_id in self.settings.rules_off
         now = limits_of(rule, self.settings)
-        own = [f"{name} {value:g}" for name, value in now.items() if value != rule.declared[name]]
+        values = [f"{limit_words(each)}: {limit_value(each, now[each.name])}" for each in rule.limits]
+        own = sum(value != rule.declared[name] for name, value in now.items())
         words = (
             phrase("off")
             if off
-            else ", ".join(own)
-            or (
-                phrase("on")
-                if not now
-                else phrase("on, {count}", count=phrase_of_count("{count} limit", "{count} limits", len(now)))
-            )
+            else phrase_of_count("on, {count} limit changed", "on, {count} limits changed", own)
+            if own
+            else phrase("on, {count}", count=phrase_of_count("{count} limit", "{count} limits", len(now)))
+            if now
+            else phrase("on")
         )
         texts = (
             phrase(rule.title),
@@ -230,7 +233,7 @@ class RulebookWindow(ToolWindow):
             font.setBold(bool(own) and not off and column == 2)
             line.setFont(column, font)
         line.setToolTip(0, f"{phrase(rule.title)} ({rule_id})")
-        line.setToolTip(2, phrase("off") if off else ", ".join(f"{name} {value:g}" for name, value in now.items()))
+        line.setToolTip(2, phrase("off") if off else "\n".join(values))
         line.setTextAlignment(3, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
 
     def _narrow(self) -> None:
@@ -266,7 +269,7 @@ class RulebookWindow(ToolWindow):
             self.page.setPlainText(phrase("Choose a rule."))
         else:
             off, now = rule.id in self.settings.rules_off, limits_of(rule, self.settings)
-            self.page.setPlainText(page_of(rule, now, off=off))
+            self.page.show_rule(rule, now, off=off)
             self.switch.setText(phrase("Switch on") if off else phrase("Switch off"))
             for limit in rule.limits:
                 field = QLineEdit(f"{now[limit.name]:.10g}")
@@ -274,7 +277,11 @@ class RulebookWindow(ToolWindow):
                 field.setToolTip(phrase(limit.text))
                 field.setMaximumWidth(wide(19))
                 field.returnPressed.connect(self.set_limits)
-                lines.addRow(limit.name, field)
+                label = QLabel(limit_words(limit))
+                label.setWordWrap(True)
+                label.setBuddy(field)
+                field.setAccessibleName(label.text())
+                lines.addRow(label, field)
                 self.limits[limit.name] = field
         # Return in a field comes here: the field must outlive its own key.
         before = self.form_area.takeWidget()

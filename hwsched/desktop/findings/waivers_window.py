@@ -40,7 +40,7 @@ COLUMNS: Final[tuple[Column[WaiverLine], ...]] = (
     Column("person", to_phrase("Person"), lambda line: line.waiver.person, width=14),
     Column("given", to_phrase("Given"), lambda line: line.waiver.given_on, lambda day: day.isoformat(), width=12),
     Column("until", to_phrase("Until"), _until, lambda day: day.isoformat() if day else phrase("no end"), width=12),
-    Column("over", to_phrase("Over"), lambda line: line.over, lambda over: "over" if over else "", width=8),
+    Column("over", to_phrase("Over"), lambda line: line.over, lambda over: phrase("over") if over else "", width=8),
     Column("reason", to_phrase("Reason"), lambda line: line.waiver.reason, width=44),
 )
 
@@ -51,8 +51,9 @@ class WaiversWindow(ToolWindow):
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, phrase("Waivers"), parent)
         self.model = GridModel(Contents(COLUMNS, lambda line: line.waiver.id), self)
+        none = phrase("No finding is waived. In Findings, Waive… keeps who accepts one, why, and until when.")
         self.grid = Grid(self.model, "waivers", phrase("Waivers"), lambda _id: "", opens=True,
-                         empty=phrase("No finding is waived."))  # fmt: skip
+                         empty=none)  # fmt: skip
         self.grid.picked.connect(self.enable)
         self.grid.opened.connect(self._show_opening)
         self.grid.said.connect(self.told.setText)
@@ -74,7 +75,6 @@ class WaiversWindow(ToolWindow):
             mark = opening.given.opening.mark if opening is not None else ""
             lines.append(WaiverLine(each, mark, each.past(today)))
         self.model.load(lines)
-        self.told.setText("" if lines else phrase("No waiver is given."))
         self.enable()
 
     def chosen(self) -> list[Waiver]:

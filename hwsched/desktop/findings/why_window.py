@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QTreeWidgetItem, Q
 
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.looks.tokens import wide
+from hwsched.desktop.widgets.empty import Empty
 from hwsched.desktop.widgets.wrapping import WrappingTree
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.model.errors import ChangeError
@@ -39,7 +40,8 @@ class WhyWindow(ToolWindow):
         self.tree.wants_copy.connect(self.copy_text)
         self.tree.setSelectionMode(WrappingTree.SelectionMode.ExtendedSelection)
         self.tree.itemSelectionChanged.connect(self.enable)
-        self.headline.setText(phrase("Ask Why? at a part, a place or a finding of an opening: its reasons stand here."))
+        Empty(self.tree, phrase("Ask Why? at a part, a place or a finding of an opening: its reasons stand here."))
+        self.headline.hide()
         # Nothing is asked about yet.
         self.about.hide()
         row = QHBoxLayout()
@@ -52,6 +54,7 @@ class WhyWindow(ToolWindow):
         self.copy = self.button(phrase("Copy"), self.copy_text, phrase("The selected lines, or the whole chain"))
         self.foot.addWidget(self.rule)
         self.foot.addWidget(self.copy)
+        self.enable()
 
     def tell(self, about: tuple[str, str, str, str]) -> None:
         """Tell about mark, thing, line and lock point."""
@@ -98,6 +101,7 @@ class WhyWindow(ToolWindow):
     def enable(self) -> None:
         """Only a finding or a line of a rule has one to show."""
         self.rule.setEnabled(self._rule() is not None)
+        self.copy.setEnabled(bool(self._told))
 
     def chain(self) -> Why | None:
         """Return what is shown."""

@@ -129,7 +129,7 @@ class StatusLine(QObject):
         self.counts.setText(counts_in_words(Counter(self._state.values())))
 
     def _on_started(self, title: str) -> None:
-        self._bar.showMessage(f"{title} ...")
+        self._bar.showMessage(f"{title}…")
         self.bar.setRange(0, 0)
         self.progress.clear()
         self.stop.setEnabled(True)

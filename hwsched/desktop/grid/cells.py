@@ -9,7 +9,6 @@ from PySide6.QtWidgets import (
     QAbstractItemView,
     QComboBox,
     QLineEdit,
-    QStyledItemDelegate,
     QStyleOptionViewItem,
     QToolTip,
     QWidget,
@@ -21,6 +20,7 @@ from hwsched.desktop.grid.model import COLUMN, GROUP, Index
 from hwsched.desktop.grid.proposals import Reading
 from hwsched.desktop.looks.tokens import FOCUS, SPACE, colour
 from hwsched.desktop.widgets.choice_box import ChoiceBox, words_of
+from hwsched.desktop.widgets.kept_colours import KeptColours
 from hwsched.desktop.widgets.typed import Understood, understood
 from hwsched.language import phrase
 
@@ -35,7 +35,7 @@ class Block(Protocol):
         """Return the first and the last of them."""
 
 
-class CellDelegate(QStyledItemDelegate):
+class CellDelegate(KeptColours):
     """Offers a drop-down for a choice, a line for the rest; a text that cannot be read stays in its cell.
 
     Parameters

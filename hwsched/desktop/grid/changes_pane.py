@@ -189,7 +189,7 @@ class ChangesPane(QFrame):
         rows += [(each.thing, each.fact, each.before, each.after) for each in changing]
         self.lines.show_rows(rows[:MOST])
         things = len({each.thing for each in changing})
-        count = f"{len(changing)} {'fact' if len(changing) == 1 else 'facts'}"
+        count = phrase_of_count("{count} fact", "{count} facts", len(changing))
         self.take.setText(
             phrase(
                 "Change {count} of {things} {part}",

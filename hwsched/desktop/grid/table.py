@@ -32,6 +32,7 @@ _LEAST: Final = 12
 _COPIES: Final = QKeySequence.StandardKey.Copy
 _TRIGGERS: Final = QAbstractItemView.EditTrigger
 _MODES: Final = QAbstractItemView.ScrollMode
+_BARS: Final = Qt.ScrollBarPolicy
 
 
 class GridTable(QTableView):
@@ -107,6 +108,8 @@ class GridTable(QTableView):
             header.blockSignals(False)
             _show_sort(view, self._grid)
         self._share()
+        # Where no row is there is nothing to be reached at its side.
+        self.setHorizontalScrollBarPolicy(_BARS.ScrollBarAsNeeded if self._grid.total() else _BARS.ScrollBarAlwaysOff)
         self._place_frozen()
 
     def show_sort(self) -> None:
@@ -341,6 +344,8 @@ def _set_up(view: QTableView, model: GridModel[Any]) -> None:
     header.setSortIndicatorClearable(True)
     header.setSectionsMovable(True)
     header.setHighlightSections(False)
+    # A title without room is cut behind its beginning, on whichever side it stands.
+    header.setTextElideMode(Qt.TextElideMode.ElideRight)
 
 
 def _show_sort(view: QTableView, model: GridModel[Any]) -> None:

@@ -82,16 +82,18 @@ class Ran:
         'stopped at 3 of 9; what was not finished was not written · 1 min 15 s'
         """
         if self.outcome == "running":
-            return "stopping" if self.stopping else self.progress or "running"
+            return phrase("stopping") if self.stopping else self.progress or phrase("running")
         said = self.report.words
         if self.outcome == "stopped":
             at = phrase(" at {progress}", progress=self.progress) if self.total else ""
             said = said or phrase("stopped{at}; what was not finished was not written", at=at)
         elif self.outcome == "failed":
-            said = self.trouble or "failed"
+            said = self.trouble or phrase("failed")
         left = len(self.report.left_out)
         return " · ".join(
-            each for each in (said or "done", phrase("{left} left out", left=left) if left else "", self.took) if each
+            each
+            for each in (said or phrase("done"), phrase("{left} left out", left=left) if left else "", self.took)
+            if each
         )
 
     @property

@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 from hwsched.desktop.jobs.jobs import Failure
 from hwsched.desktop.project.conflict_question import ConflictQuestion
 from hwsched.desktop.widgets.room import give_room
+from hwsched.exchange.problems import InputRejected
 from hwsched.kept_sentences import kept_error
 from hwsched.language import phrase
 from hwsched.model.errors import BusyProjectError, ConflictError, UnreachableProjectError
@@ -120,7 +121,8 @@ def tell_failure(failure: Failure, parent: QWidget) -> QDialog:
 
 
 def _refusal(failure: Failure, near: QWidget) -> QMessageBox:
-    text = kept_error(masked(str(failure.error)))
+    error = failure.error
+    text = masked(error.said()) if isinstance(error, InputRejected) else kept_error(masked(str(error)))
     lines = text.splitlines() or [type(failure.error).__name__]
     title = phrase("Done in part") if failure.written else phrase("Not done")
     box = QMessageBox(QMessageBox.Icon.Warning, title, "\n".join(lines[:_MOST_LINES]), parent=near)

@@ -89,6 +89,9 @@ QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QAbstractSpinBox:focus, 
 }
 QAbstractItemView, QScrollArea { border: ${thin}px solid $line; }
 QAbstractItemView:focus, QScrollArea:focus { border: ${ring}px solid $focus; }
+QAbstractItemView { outline: ${thin}px solid $focus; }
+QAbstractItemView::item:selected { background: $tint; }
+QAbstractScrollArea::corner { background: transparent; border: none; }
 QScrollArea[frameShape="0"] { border: none; }
 QScrollArea[frameShape="0"]:focus { border: ${ring}px solid $focus; }
 QComboBox QLineEdit, QComboBox QLineEdit:focus, QAbstractSpinBox QLineEdit, QAbstractSpinBox QLineEdit:focus {
@@ -103,9 +106,11 @@ QPushButton {
 QPushButton[line="true"] { text-align: left; }
 QPushButton:hover { background: $hover; }
 QPushButton:pressed, QPushButton:checked { background: $tint; }
+QPushButton:flat { background: transparent; border-color: transparent; }
+QPushButton:flat:hover { background: $hover; }
 QPushButton:focus { border: ${ring}px solid $focus; padding: ${hair_less}px ${middle_less}px; }
-QPushButton:default { background: $accent; color: $on_accent; border-color: $accent; }
-QPushButton:default:focus { border: ${ring}px solid $text; }
+QPushButton:default, QPushButton[leads="true"] { background: $accent; color: $on_accent; border-color: $accent; }
+QPushButton:default:focus, QPushButton[leads="true"]:focus { border: ${ring}px solid $text; }
 QPushButton:disabled { background: $window; color: $disabled; border: ${thin}px solid $line; }
 QToolButton {
     border: ${thin}px solid transparent; border-radius: ${corner}px; padding: ${hair}px; min-height: ${inner}px;
@@ -134,6 +139,7 @@ QHeaderView::section {
     background: $window; color: $soft; border: none; border-right: ${thin}px solid $line;
     border-bottom: ${thin}px solid $line; padding: ${hair}px ${small}px; text-align: left;
 }
+GridTable, _Frozen { outline: none; }
 GridTable::item, _Frozen::item { padding: 0 ${hair}px; }
 Lines::item { padding: ${hair}px 0; }
 QCheckBox::indicator, QRadioButton::indicator, QAbstractItemView::indicator {

@@ -68,6 +68,8 @@ THIN: Final = 1
 """An edge or a line [px]."""
 FOCUS: Final = 2
 """How thick the ring of the focus is [px]."""
+FIELD: Final = 72
+"""A field of a form that has the whole width is no wider than so many figures: farther on nobody reads."""
 TEXT_SIZES: Final = (80, 90, 100, 110, 125, 150, 175, 200)
 """Text sizes that are offered [%]."""
 

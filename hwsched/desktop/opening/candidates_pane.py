@@ -13,6 +13,7 @@ from hwsched.desktop.looks.tokens import SPACE, wide
 from hwsched.desktop.widgets.lines import Lines
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
+from hwsched.values.role_words import role_said
 
 if TYPE_CHECKING:
     from hwsched.operations.opening.candidates import Candidate
@@ -76,7 +77,7 @@ class CandidatesPane(QWidget):
     def wait_for(self, role: str) -> None:
         """Say that parts are being tried."""
         self.role, self._candidates = role, ()
-        self.title.setText(phrase("Trying parts as {replace} ...", replace=role.replace("-", " ")))
+        self.title.setText(phrase("Trying parts as {replace}…", replace=role_said(role)))
         self.table.show_rows(())
         self._enable()
         self.show()
@@ -85,19 +86,17 @@ class CandidatesPane(QWidget):
         """Show what was tried."""
         self.role, self._candidates = role, tuple(found)
         fits, unknown = sum(each.fits for each in found), sum(each.unknown for each in found)
-        words = phrase(
-            "{fits} of {count} fit as {replace}", fits=fits, count=len(found), replace=role.replace("-", " ")
-        )
+        words = phrase("{fits} of {count} fit as {replace}", fits=fits, count=len(found), replace=role_said(role))
         self.title.setText(
             words + (phrase(", {unknown} cannot be judged yet", unknown=unknown) if unknown else "")
             if found
-            else phrase("No part of the catalogue could be tried as {replace}.", replace=role.replace("-", " "))
+            else phrase("No part of the catalogue could be tried as {replace}.", replace=role_said(role))
         )
         rows = [
             (
-                "now"
+                phrase("now")
                 if each.present
-                else "fits"
+                else phrase("fits")
                 if each.fits
                 else phrase("to measure")
                 if each.unknown

@@ -12,6 +12,8 @@ from hwsched.calc.parts.cost import Cost
 from hwsched.desktop.looks.severities import severity_word
 from hwsched.desktop.looks.tokens import scaled
 from hwsched.desktop.survey.register import state_colour, status_word
+from hwsched.desktop.widgets.empty import Empty
+from hwsched.desktop.widgets.number_columns import RIGHT, to_the_right
 from hwsched.language import phrase
 from hwsched.operations.opening.what_if import Difference
 from hwsched.quantities.money import rounded, summed
@@ -22,6 +24,8 @@ _ID: Final = int(Qt.ItemDataRole.UserRole)
 _MOST: Final = 2000
 """Openings shown; the rest is counted."""
 _NUMBERS: Final = (4, 5)
+_STATES: Final = {"held": "Held", "to-measure": "To measure"}
+"""What an opening that would not be ready is called, unless nothing fits it."""
 
 
 class Differences(QTreeWidget):
@@ -41,10 +45,11 @@ class Differences(QTreeWidget):
             ]
         )
         self.setAlternatingRowColors(True)
+        self.empty = Empty(self)
+        """What is said before there is a line."""
         self.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         self.header().setStretchLastSection(True)
-        for column in _NUMBERS:
-            self.headerItem().setTextAlignment(column, Qt.AlignmentFlag.AlignCenter)
+        to_the_right(self, _NUMBERS)
         for column, width in enumerate((110, 130, 180, 180, 170, 70, 90)):
             self.setColumnWidth(column, scaled(width))
 
@@ -89,9 +94,9 @@ class Differences(QTreeWidget):
         for column, text in enumerate(texts):
             line.setToolTip(column, text)
         for column in _NUMBERS:
-            line.setTextAlignment(column, Qt.AlignmentFlag.AlignCenter)
+            line.setTextAlignment(column, RIGHT)
         if after != "fits" or each.why:
-            colour = state_colour(phrase("Does not fit"))
+            colour = state_colour(_STATES.get(after, "Does not fit"))
             line.setForeground(1, colour if colour is not None else QColor())
         if each.why:
             self._detail(line, phrase("Why not: {why}", why=each.why))

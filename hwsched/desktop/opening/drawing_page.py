@@ -23,6 +23,7 @@ from hwsched.desktop.opening.drawing_state import DrawingState, Thing
 from hwsched.desktop.opening.place_form import PlaceForm
 from hwsched.desktop.opening.scene_view import SceneView
 from hwsched.desktop.opening.tool_row import ToolRow
+from hwsched.desktop.widgets.empty import Empty
 from hwsched.drawings.drawing import View
 from hwsched.drawings.layers import LAYERS, Layer
 from hwsched.language import phrase
@@ -78,6 +79,7 @@ class DrawingPage(QWidget):
         self.list.setToolTip(phrase("What is chosen here is marked in the drawing (Page up and down in the drawing)"))
         self.list.setTextElideMode(Qt.TextElideMode.ElideRight)
         self.list.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
+        Empty(self.list, phrase("What the drawing shows is listed here."))
         self.list.currentItemChanged.connect(lambda item, _before: self._choose(item))
         self.torn: _Torn | None = None
         self.layer_acts: dict[Layer, QAction] = {}

@@ -15,6 +15,7 @@ from hwsched.language import phrase, to_phrase
 from hwsched.model.errors import ChangeError, DuplicateValueError, ValueRefusedError
 from hwsched.survey import ITEM
 from hwsched.values.piece import Piece
+from hwsched.values.role_words import role_said
 
 if TYPE_CHECKING:
     from hwsched.operations.changes import Changes
@@ -130,7 +131,7 @@ class OpeningActions(Subject):
                 pane.show_candidates(role, found, style)
 
         pane.wait_for(role)
-        self.jobs.run(phrase("Trying parts as {role}", role=role), work, then)
+        self.jobs.run(phrase("Trying parts as {role}", role=role_said(role)), work, then)
 
     def take_candidate(self, role: str, part: str) -> None:
         """Choose what was touched among the candidates; empty leaves the role to the fit."""
@@ -153,7 +154,7 @@ class OpeningActions(Subject):
         text, stated = QInputDialog.getText(
             self.frame.window,
             phrase("Serial number"),
-            phrase("Serial number of {role} {part}:", role=piece.role, part=piece.part),
+            phrase("Serial number of {role} {part}:", role=role_said(piece.role), part=piece.part),
             text=piece.serial,
         )
         if stated:
@@ -165,7 +166,7 @@ class OpeningActions(Subject):
         text, stated = QInputDialog.getText(
             self.frame.window,
             phrase("Lot"),
-            phrase("Lot of {role} {part}:", role=piece.role, part=piece.part),
+            phrase("Lot of {role} {part}:", role=role_said(piece.role), part=piece.part),
             text=piece.lot,
         )
         if stated:

@@ -182,7 +182,8 @@ class OpeningSheet(QWidget):
         if sized is not None:
             wide, high = (format_length(each, self._style) for each in sized[:2])
             self._show_place(*sized[2:])
-            self.drawing.form.say(f"{wide} wide, {high} high  {move.words()}".rstrip())
+            size = phrase("{wide} wide, {high} high", wide=wide, high=high)
+            self.drawing.form.say(f"{size}  {move.words()}".rstrip())
             return
         corner = unit_corner(at, move) if at is not None and move.thing == UNIT else None
         if corner is not None:

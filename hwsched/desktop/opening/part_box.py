@@ -1,10 +1,13 @@
 """Choosing a part of the catalogue by number or words, and the catalogue of the open project."""
 
+from collections.abc import Sequence
+
 from PySide6.QtCore import QStringListModel, Qt
 from PySide6.QtWidgets import QComboBox, QCompleter, QSizePolicy, QWidget
 
 from hwsched.desktop.project.workspace import Workspace
 from hwsched.values import Catalogue
+from hwsched.values.role_words import role_said
 
 _GAP = "  "
 
@@ -19,6 +22,24 @@ def part_names(catalogue: Catalogue) -> QStringListModel:
     """Return number and description of every part, to be shared by many boxes."""
     parts = sorted(catalogue.parts.values(), key=lambda part: part.number)
     return QStringListModel([f"{part.number}{_GAP}{part.description}" for part in parts])
+
+
+class RoleBox(QComboBox):
+    """A box of roles of parts: said in the language in force, told as they are declared."""
+
+    def __init__(self, roles: Sequence[str], role: str = "", parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        for each in roles:
+            self.addItem(role_said(each), each)
+        self.set_role(role)
+
+    def role(self) -> str:
+        """Return the chosen role."""
+        return str(self.currentData() or "")
+
+    def set_role(self, role: str) -> None:
+        """Show a role; the first where there is no such."""
+        self.setCurrentIndex(max(self.findData(role), 0))
 
 
 class PartBox(QComboBox):

@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.looks.tokens import SPACE
+from hwsched.desktop.widgets.empty import Empty
 from hwsched.kept_sentences import STEPS, kept_phrase
 from hwsched.language import phrase, phrase_of_count
 from hwsched.model.time_zone import second_of
@@ -38,6 +39,7 @@ class PastPage(QWidget):
         self.tree.setHeaderLabels([phrase("Fact"), phrase("Was"), phrase("Became")])
         self.tree.setAlternatingRowColors(True)
         self.tree.setWordWrap(True)
+        Empty(self.tree, phrase("Steps that changed the chosen opening stand here."))
         header = self.tree.header()
         header.setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
         self.tree.currentItemChanged.connect(lambda *_: self._enable())

@@ -12,6 +12,7 @@ from hwsched.language import phrase, to_phrase
 from hwsched.values import Catalogue
 from hwsched.values.amounts import amount_words
 from hwsched.values.piece import AT_BENCH, BENCH, Piece
+from hwsched.values.role_words import role_said
 
 _WORK: Final = {"built": to_phrase("Built"), "programmed": to_phrase("Programmed"), "tested": to_phrase("Tested")}
 
@@ -46,6 +47,7 @@ class PiecesPage(LinesPage):
                 5,
             )
         )
+        self.table.empty.say(phrase("No pieces yet: they follow from the parts of the fit."))
         self.table.setToolTip(phrase("Double-click a piece to write down its serial number"))
         self.table.cellDoubleClicked.connect(lambda row, _column: self._ask_serial(row))
         self.act_serial = self.offer(phrase("Serial…"), phrase("Write down the serial number of the piece"))
@@ -69,7 +71,7 @@ class PiecesPage(LinesPage):
         rows = [
             (
                 piece.point_name,
-                piece.role,
+                role_said(piece.role),
                 piece.part,
                 str(piece.number),
                 amount_words(catalogue.get(piece.part), piece.quantity, style),

@@ -19,9 +19,11 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.choices import PREFERENCES
+from hwsched.desktop.looks.limit_words import PREFERRED, limit_words
 from hwsched.desktop.looks.tokens import scaled, wide
-from hwsched.desktop.opening.part_box import PartBox, catalogue_of, part_names
+from hwsched.desktop.opening.part_box import PartBox, RoleBox, catalogue_of, part_names
 from hwsched.desktop.project.workspace import Workspace
+from hwsched.desktop.widgets.empty import Empty
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.opening.hand_choices import ROLES
 from hwsched.operations.opening.what_if import Question
@@ -30,6 +32,8 @@ from hwsched.rules import RULEBOOK
 from hwsched.values import Chosen, Settings
 
 CATALOGUE, PREFER, LIMIT, SWITCH, PART = range(5)
+_OWN: Final = int(Qt.ItemDataRole.UserRole) + 1
+"""Role under which a limit keeps the rule's own value."""
 KINDS: Final = (
     to_phrase("Catalogue file"),
     to_phrase("Preference"),
@@ -80,8 +84,8 @@ class QuestionForm(QWidget):
         self.limit = _search_box()
         for rule in RULEBOOK:
             for limit in rule.limits:
-                self.limit.addItem(f"{rule.id}.{limit.name}", limit.value)
-                self.limit.setItemData(self.limit.count() - 1, phrase(limit.text), int(Qt.ItemDataRole.ToolTipRole))
+                self.limit.addItem(f"{phrase(rule.title)}: {limit_words(limit)}", f"{rule.id}.{limit.name}")
+                self.limit.setItemData(self.limit.count() - 1, limit.value, _OWN)
         self.value = QLineEdit()
         self.value.setAccessibleName(phrase("Value of the limit"))
         self.value.setMaximumWidth(wide(13))
@@ -90,8 +94,7 @@ class QuestionForm(QWidget):
         self._show_limit()
         self.rule = _search_box()
         self._fill()
-        self.role = QComboBox()
-        self.role.addItems(list(ROLES))
+        self.role = RoleBox(ROLES)
         self.part = PartBox(part_names(catalogue_of(workspace)))
         for row in (
             (self.file, browse),
@@ -108,6 +111,7 @@ class QuestionForm(QWidget):
         self.list = QListWidget()
         self.list.setAccessibleName(phrase("What is asked"))
         self.list.setMaximumHeight(scaled(76))
+        Empty(self.list, phrase("Ask this too puts what is chosen above into the question."))
         self.out = QPushButton(phrase("Take out"))
         self.out.setAutoDefault(False)
         self.out.clicked.connect(self.take_out)
@@ -122,6 +126,7 @@ class QuestionForm(QWidget):
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addLayout(top)
         layout.addLayout(below)
+        self._show()
 
     def follow(self) -> None:
         """Offer what differs from the settings as they now stand."""
@@ -131,12 +136,12 @@ class QuestionForm(QWidget):
     def _fill(self) -> None:
         for box in (self.prefer, self.rule):
             box.clear()
-        self.prefer.addItems([each for each in PREFERENCES if each != self._settings.prefer])
+        for each in PREFERENCES:
+            if each != self._settings.prefer:
+                self.prefer.addItem(phrase(PREFERRED[each]), each)
         for rule in RULEBOOK:
             off = rule.id in self._settings.rules_off
-            self.rule.addItem(
-                f"{rule.id}: {phrase(rule.title)} ({phrase('off now') if off else phrase('on now')})", rule.id
-            )
+            self.rule.addItem(f"{phrase(rule.title)} ({phrase('off now') if off else phrase('on now')})", rule.id)
 
     def add(self) -> None:
         """Add the change that is put together to the question, in place of an earlier one of the same."""
@@ -178,9 +183,9 @@ class QuestionForm(QWidget):
         kind = self.kind.currentIndex()
         if kind == CATALOGUE:
             path = self.file.text().strip()
-            return Asked(kind, path, None, f"catalogue {path}") if path else None
+            return Asked(kind, path, None, phrase("Catalogue {path}", path=path)) if path else None
         if kind == PREFER:
-            return Asked(kind, self.prefer.currentText(), None, f"prefer {self.prefer.currentText()}")
+            return Asked(kind, str(self.prefer.currentData()), None, self.prefer.currentText())
         if kind == LIMIT:
             return self._limit_asked()
         if kind == SWITCH:
@@ -189,29 +194,35 @@ class QuestionForm(QWidget):
                 return None
             rule = str(self.rule.itemData(at))
             off = rule not in self._settings.rules_off
-            return Asked(kind, rule, off, f"{rule} {'off' if off else 'on'}")
-        part, role = self.part.number(), self.role.currentText()
-        return Asked(kind, role, part, f"{role} {part}") if part else None
+            title = next(phrase(each.title) for each in RULEBOOK if each.id == rule)
+            words = phrase("{title}: off", title=title) if off else phrase("{title}: on", title=title)
+            return Asked(kind, rule, off, words)
+        part, role = self.part.number(), self.role.role()
+        return Asked(kind, role, part, f"{self.role.currentText()} {part}") if part else None
 
     def _limit_asked(self) -> Asked | None:
-        name, text = self.limit.currentText().strip(), self.value.text().strip().replace(",", ".")
-        if self.limit.findText(name) < 0:
+        text = self.value.text().strip().replace(",", ".")
+        at = self.limit.findText(self.limit.currentText().strip())
+        if at < 0:
             return None
+        name = str(self.limit.itemData(at))
         try:
             value = float(text) if text else None
         except ValueError:
             self.value.setFocus()
             self.value.selectAll()
             return None
-        return Asked(LIMIT, name, value, f"{name} {phrase('back to its own') if value is None else f'{value:g}'}")
+        said = phrase("back to its own") if value is None else f"{value:g}"
+        return Asked(LIMIT, name, value, f"{self.limit.itemText(at)}: {said}")
 
     def _show(self) -> None:
         self.list.clear()
         self.list.addItems([each.words for each in self.asked])
+        self.out.setEnabled(bool(self.asked))
         self.changed.emit()
 
     def _show_limit(self) -> None:
-        name, own = self.limit.currentText(), self.limit.currentData()
+        name, own = str(self.limit.currentData()), self.limit.currentData(_OWN)
         now = self._settings.limits.get(name, own)
         self.value.setText("" if now is None else f"{now:.10g}")
 

@@ -4,6 +4,7 @@ from collections.abc import Sequence
 
 from PySide6.QtCore import Signal
 
+from hwsched.desktop.looks.severities import COLOURS as SEVERITY_COLOURS
 from hwsched.desktop.looks.severities import severity_word
 from hwsched.desktop.parts.set_book import OpeningSet
 from hwsched.desktop.widgets.lines import Lines, LinesPage
@@ -12,6 +13,7 @@ from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.values import Catalogue, Finding, Fit, FitPart, Hole
 from hwsched.values.amounts import amount_words
+from hwsched.values.role_words import role_said
 
 
 class PartsPage(LinesPage):
@@ -31,6 +33,7 @@ class PartsPage(LinesPage):
             )
         )
         self.table.setToolTip(phrase("Double-click a part to choose another by hand"))
+        self.table.empty.say(phrase("No parts yet: Fit works them out."))
         self.table.cellDoubleClicked.connect(lambda row, _column: self._ask_part(row))
         self.act_choose = self.offer(phrase("Choose…"), phrase("Choose another part by hand, or leave it to the fit"))
         self.act_choose.triggered.connect(lambda: self._ask_part(self.table.chosen_row()))
@@ -49,7 +52,7 @@ class PartsPage(LinesPage):
         roles = of_set.roles if of_set is not None else frozenset()
         rows = [
             (
-                phrase(p.role),
+                role_said(p.role),
                 p.part,
                 amount_words(catalogue.get(p.part), p.quantity, style),
                 source_words(p, p.role in roles),
@@ -108,6 +111,7 @@ class HolesPage(LinesPage):
                 {0: 180},
             )
         )
+        self.table.empty.say(phrase("No hole is made."))
         self.act_why = self.offer(phrase("Why this hole?"), phrase("Facts, rules and numbers behind the holes"))
         self.act_why.triggered.connect(self._ask)
         self._holes: tuple[Hole, ...] = ()
@@ -159,6 +163,7 @@ class FindingsPage(LinesPage):
         titles = (phrase("Severity"), phrase("Finding"), phrase("Cure"), phrase("Basis"))
         # What is found and what helps have most of the room.
         super().__init__(Lines(titles, 1, {0: 72, 3: 96}))
+        self.table.empty.say(phrase("No rule says anything here."))
         self.act_waive = self.offer(phrase("Waive…"), phrase("Write down who accepts this finding, and why"))
         self.act_waive.triggered.connect(lambda: self.wants_waiver.emit(self.chosen()))
         self.act_back = self.offer(phrase("Take waiver back"), phrase("The finding counts again"))
@@ -186,7 +191,7 @@ class FindingsPage(LinesPage):
             for f in findings
         ]
         self.table.clearSelection()
-        self.table.show_rows(rows, aside=waived)
+        self.table.show_rows(rows, aside=waived, inks=[SEVERITY_COLOURS[f.severity] for f in findings])
         for place, finding in enumerate(findings):
             if before is not None and (finding.rule, finding.about) == (before.rule, before.about):
                 self.table.selectRow(place)
@@ -226,12 +231,21 @@ class RefusedPage(LinesPage):
 
     def __init__(self) -> None:
         super().__init__(Lines((phrase("Part"), phrase("Rule"), phrase("Why not")), 2))
+        self.table.empty.say(phrase("Nothing is missing, and no part was refused."))
         self.act_rule = self.offer(phrase("Show rule"), phrase("The rule's page in the rulebook"))
         self.act_rule.triggered.connect(lambda: self.wants_rule.emit(self._rule()))
+        self._rules: tuple[str, ...] = ()
+        """Identifiers of the rules that refuse, below what is missing."""
         self._needs = 0
 
     def show_fit(self, fit: Fit) -> int:
         """Show what a fit lacks and refuses; returns how many lines."""
+        from hwsched.rules import in_rulebook
+
+        def title(rule_id: str) -> str:
+            rule = in_rulebook(rule_id)
+            return phrase(rule.title) if rule is not None else rule_id
+
         needs = [
             (
                 "",
@@ -240,9 +254,9 @@ class RefusedPage(LinesPage):
             )
             for need in fit.needs
         ]
-        self._needs = len(needs)
+        self._needs, self._rules = len(needs), tuple(r.rule for r in fit.refused)
         self.table.show_rows(
-            [*needs, *((kept_phrase(r.part, FIT), r.rule, kept_phrase(r.reason, r.rule)) for r in fit.refused)]
+            [*needs, *((kept_phrase(r.part, FIT), title(r.rule), kept_phrase(r.reason, r.rule)) for r in fit.refused)]
         )
         self.enable()
         return self.table.rowCount()
@@ -252,8 +266,8 @@ class RefusedPage(LinesPage):
         self.act_rule.setEnabled(self.table.chosen_row() >= self._needs)
 
     def _rule(self) -> str:
-        cell = self.table.item(self.table.chosen_row(), 1)
-        return cell.text() if cell is not None else ""
+        at = self.table.chosen_row() - self._needs
+        return self._rules[at] if 0 <= at < len(self._rules) else ""
 
 
 def source_words(part: FitPart, in_set: bool) -> str:

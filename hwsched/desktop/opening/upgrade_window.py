@@ -9,6 +9,8 @@ from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.looks.tokens import scaled
 from hwsched.desktop.survey.register import status_word
+from hwsched.desktop.widgets.buttons import let_lead
+from hwsched.desktop.widgets.empty import Empty
 from hwsched.language import phrase
 from hwsched.operations.opening.fit_differences import in_words
 from hwsched.operations.opening.since_upgrade import (
@@ -35,6 +37,7 @@ class UpgradeWindow(ToolWindow):
         self.tree.setAccessibleName(phrase("What differs"))
         self.tree.setHeaderLabels([phrase("Opening, and what differs"), phrase("Before"), phrase("After")])
         self.tree.setAlternatingRowColors(True)
+        Empty(self.tree, phrase("What this version works out otherwise than an earlier one did stands here."))
         self.tree.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         for column, width in enumerate((360, 380)):
             self.tree.setColumnWidth(column, scaled(width))
@@ -65,6 +68,7 @@ class UpgradeWindow(ToolWindow):
         self.again.setEnabled(self.idle)
         self.released.setEnabled(self.idle)
         self.take.setEnabled(self.idle and self.found is not None and bool(self.found.fresh))
+        let_lead(self.take)
 
     def compare_first(self) -> None:
         """Compare, unless it was done already."""
@@ -89,7 +93,8 @@ class UpgradeWindow(ToolWindow):
         for each in found.openings:
             self.tree.addTopLevelItem(self._line(each, found))
         self.tree.expandAll()
-        self.said.setText(phrase("{summary} Nothing is changed yet.", summary=summary(found)))
+        said = summary(found)
+        self.said.setText(phrase("{summary} Nothing is changed yet.", summary=said) if found.openings else said)
         self.enable()
 
     def _line(self, each: ChangedFit, found: SinceUpgrade) -> QTreeWidgetItem:

@@ -6,9 +6,11 @@ from PySide6.QtWidgets import QFormLayout, QLabel, QTreeWidgetItem, QWidget
 
 from hwsched.desktop.frame.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
+from hwsched.desktop.looks.tokens import FIELD, wide
 from hwsched.desktop.opening.differences import Differences, summary
 from hwsched.desktop.opening.question_form import QuestionForm
 from hwsched.desktop.opening.scope_box import ScopeBox
+from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.opening.what_if import Answer, accept_answer, successors, what_if
 from hwsched.operations.shown import ShownOtherwiseError
@@ -27,12 +29,16 @@ class WhatIfWindow(ToolWindow):
         self.scope.currentIndexChanged.connect(self._forget)
         form = QFormLayout()
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.ExpandingFieldsGrow)
+        self.scope.setMaximumWidth(wide(FIELD))
         form.addRow(phrase("For"), self.scope)
         form.addRow(phrase("What if"), self.question)
         self.said = QLabel()
         self.said.setWordWrap(True)
         self.differences = Differences()
         self.differences.setAccessibleName(phrase("What would change"))
+        self.differences.empty.say(
+            phrase("Choose what would be otherwise, press Ask this too, then Work out: what changes stands here.")
+        )
         self.differences.itemActivated.connect(self._show_opening)
         self.work = self.button(phrase("Work out"), self.compare, phrase("Nothing is changed by it"))
         self.last = self.button(
@@ -61,6 +67,7 @@ class WhatIfWindow(ToolWindow):
         self.work.setEnabled(idle and bool(self.question.asked) and bool(self.scope.ids()))
         self.last.setEnabled(idle and bool(self.desk.workspace.checked))
         self.take.setEnabled(idle and self.answer is not None)
+        let_lead(*((self.work, self.take) if self.answer is None else (self.take, self.work)))
 
     def compare(self) -> None:
         """Compare the openings as they are and as they would be."""

@@ -34,6 +34,7 @@ class CostChangesPage(QWidget):
             (phrase("Opening"), phrase("Before"), phrase("Now"), phrase("Change"), phrase("Not sure of")), 4
         )
         self.table.setAccessibleName(phrase("Openings that cost something else"))
+        self.table.empty.say(phrase("Openings that cost something else than then stand here."))
         self.table.cellDoubleClicked.connect(lambda row, _column: self._show(row))
         top = QHBoxLayout()
         label = QLabel(phrase("&Since"))

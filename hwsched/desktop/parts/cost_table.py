@@ -8,12 +8,13 @@ from typing import Any
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 
-from hwsched.calc.parts.cost import Cost, Unknown
+from hwsched.calc.parts.cost import LABOUR, Cost, Unknown
 from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.looks.tokens import SPACE, font
+from hwsched.kept_sentences import FIT, kept_phrase
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities.money import rounded
 
@@ -45,7 +46,9 @@ class CostTable(QWidget):
         self._labour = True
         said = phrase("Cost by {way}", way=phrase(title).lower())
         self.model = GridModel(Contents(self._columns(title), lambda line: line.key), self)
-        self.grid = Grid(self.model, f"cost-{way}", said, str, opens=True, empty=phrase("Nothing is priced yet."))
+        self.grid = Grid(
+            self.model, f"cost-{way}", said, str, opens=True, empty=phrase("No opening fits yet, so nothing is priced.")
+        )
         self.grid.opened.connect(self.opened)
         self.total = QLabel()
         self.total.setFont(font(bold=True, tabular=True))
@@ -56,19 +59,19 @@ class CostTable(QWidget):
         layout.addWidget(self.grid, 1)
         layout.addWidget(self.total)
 
-    def show_costs(self, found: Mapping[str, Cost], whole: Cost, *, labour: bool) -> None:
+    def show_costs(self, found: Mapping[str, Cost], whole: Cost, *, labour: bool, currency: str = "") -> None:
         """Show these costs and what they come to; labour: whether somebody has said what an hour costs."""
         self._labour = labour
         self.model.load(CostLine(key, cost) for key, cost in found.items())
-        self.total.setText(self._total(whole) if found else "")
+        self.total.setText(self._total(whole, currency) if found else "")
 
     def clear(self) -> None:
         """Show nothing."""
         self.show_costs({}, Cost(), labour=True)
 
-    def _total(self, whole: Cost) -> str:
+    def _total(self, whole: Cost, currency: str) -> str:
         words = [
-            phrase("Total {total:,}", total=rounded(whole.total)),
+            phrase("Total {total:,} {currency}", total=rounded(whole.total), currency=currency).strip(),
             phrase("{hours:,} hours", hours=rounded(whole.hours)),
             phrase("parts {rounded:,}", rounded=rounded(whole.parts)),
             phrase("labour {labour}", labour=_amount(self._labour_of(whole))),
@@ -90,9 +93,7 @@ class CostTable(QWidget):
             amount("parts", to_phrase("Parts"), lambda cost: cost.parts),
             amount("labour", to_phrase("Labour"), self._labour_of),
             amount("total", to_phrase("Total"), lambda cost: cost.total),
-            Column(
-                "unknown", to_phrase("Not counted"), lambda line: len(line.cost.unknown), _unknown, width=20, right=True
-            ),
+            Column("unknown", to_phrase("Not counted"), lambda line: len(line.cost.unknown), _unknown, width=20),
         )
 
 
@@ -101,13 +102,14 @@ class UnknownTable(Grid):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         columns: tuple[Column[tuple[int, Unknown]], ...] = (
-            Column("about", to_phrase("What"), lambda line: line[1].about, width=32),
+            Column("about", to_phrase("What"), lambda line: line[1].about, _about, width=32),
             Column("quantity", to_phrase("Quantity"), lambda line: line[1].quantity, lambda n: f"{n:f}", width=12,
                    right=True),
-            Column("needs", to_phrase("Needs"), lambda line: line[1].needs, ", ".join, ", ".join, width=60),
+            Column("needs", to_phrase("Needs"), lambda line: line[1].needs, _needs, ", ".join, width=60),
         )  # fmt: skip
         model: GridModel[Any] = GridModel(Contents(columns, lambda line: str(line[0])))
-        super().__init__(model, "cost-unknown", phrase("Not counted"), lambda _line: "", parent, opens=True)
+        super().__init__(model, "cost-unknown", phrase("Not counted"), lambda _line: "", parent, opens=True,
+                         empty=phrase("All that is needed has a price and hours."))  # fmt: skip
         model.setParent(self)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
 
@@ -118,6 +120,14 @@ class UnknownTable(Grid):
 
 def _amount(value: Decimal | None) -> str:
     return phrase("unknown") if value is None else f"{rounded(value):,}"
+
+
+def _about(about: str) -> str:
+    return phrase(about) if about == LABOUR else about
+
+
+def _needs(needs: tuple[str, ...]) -> str:
+    return ", ".join(kept_phrase(each, FIT) for each in needs)
 
 
 def _unknown(count: int) -> str:

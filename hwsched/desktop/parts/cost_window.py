@@ -88,7 +88,7 @@ class CostWindow(ToolWindow):
             self._fresh = False
             self.reckon()
         elif self._view is not None and self.desk.workspace.kept_for(_PLACE) is None:
-            self.said.setText(phrase("The project has changed since; reckon again."))
+            self._say(phrase("The project has changed since; reckon again."))
         self.enable()
 
     def enable(self) -> None:
@@ -136,11 +136,16 @@ class CostWindow(ToolWindow):
             for table in self.tables.values():
                 table.clear()
             self.unknown.show_unknown(Cost())
-            self.said.setText(phrase("unknown: {found}. Set it among the terms.", found=reckoned))
+            self._say(phrase("unknown: {found}. Set it among the terms.", found=reckoned))
         else:
             found, whole = reckoned
             for way, _ in _WAYS:
-                self.tables[way].show_costs(found[way], whole[way], labour=view.terms.labour_per_hour is not None)
+                self.tables[way].show_costs(
+                    found[way],
+                    whole[way],
+                    labour=view.terms.labour_per_hour is not None,
+                    currency=terms_of(view.terms, view.catalogue).currency or "",
+                )
             self._show_unknown(whole["building"])
             self._keep(view, found["opening"])
         self.enable()
@@ -182,6 +187,11 @@ class CostWindow(ToolWindow):
         self._by_opening, self._currency = found, currency
         self.compare()
 
+    def _say(self, words: str) -> None:
+        """Say something above the pages; nothing takes no room."""
+        self.said.setText(words)
+        self.said.setVisible(bool(words))
+
     def _show_opening(self, mark: str) -> None:
         checked = self.desk.workspace.checked
         self.desk.select([id_ for id_, each in checked.items() if each.given.opening.mark == mark])
@@ -193,21 +203,20 @@ class CostWindow(ToolWindow):
         if view is None:
             return
         if not any(each.fit is not None and each.fit.status == "fits" for each in view.openings):
-            self.said.setText(phrase("No opening fits yet, so nothing is priced."))
+            self._say("")
             return
         left = sum(each.fit is None or each.fit.status != "fits" for each in view.openings)
         currency = terms_of(view.terms, view.catalogue).currency or phrase("currency unknown")
-        labour = phrase("unknown") if view.terms.labour_per_hour is None else f"{rounded(whole.labour):,}"
         words = [
             phrase("Total of what is known: {rounded:,} {currency}", rounded=rounded(whole.total), currency=currency),
-            phrase("parts {rounded:,}", rounded=rounded(whole.parts)),
-            phrase("labour {labour} for {rounded:,} h", labour=labour, rounded=rounded(whole.hours, 1)),
         ]
+        if view.terms.labour_per_hour is None and whole.hours:
+            words.append(phrase("labour unknown: Terms says what an hour costs"))
         if whole.at_list:
             words.append(
                 phrase_of_count(
-                    "{count} part stands at list price, without a discount",
-                    "{count} parts stand at list price, without a discount",
+                    "{count} part at list price",
+                    "{count} parts at list price",
                     len(whole.at_list),
                 )
             )
@@ -220,7 +229,7 @@ class CostWindow(ToolWindow):
                     left=left,
                 )
             )
-        self.said.setText(" · ".join(words))
+        self._say(" · ".join(words))
 
     def _show_terms(self, view: ProjectView) -> None:
         parts = view.catalogue.parts.values()

@@ -19,13 +19,16 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.frame.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
-from hwsched.desktop.looks.tokens import scaled, wide
+from hwsched.desktop.looks.tokens import FIELD, scaled, wide
 from hwsched.desktop.opening.scope_box import ScopeBox
+from hwsched.desktop.widgets.buttons import let_lead
+from hwsched.desktop.widgets.empty import Empty
 from hwsched.language import phrase, phrase_of_count
 from hwsched.model.errors import ValueRefusedError
 from hwsched.operations.parts.fewest_part_numbers import FewestPartNumbers, accept_fewest, fewest_part_numbers
 from hwsched.operations.shown import ShownOtherwiseError
 from hwsched.quantities.money import Money
+from hwsched.values.role_words import role_said
 
 
 class FewestWindow(ToolWindow):
@@ -66,6 +69,7 @@ class FewestWindow(ToolWindow):
         self.seconds.setValue(60)
         self.seconds.setSuffix(" s")
         form = QFormLayout()
+        self.scope.setMaximumWidth(wide(FIELD))
         form.addRow(phrase("For"), self.scope)
         form.addRow(phrase("Wanted"), self.fewest)
         form.addRow("", _row(self.by_price, self.price))
@@ -77,6 +81,7 @@ class FewestWindow(ToolWindow):
         self.list.setAccessibleName(phrase("Parts before and after"))
         self.list.setHeaderLabels([phrase("What"), phrase("Before"), phrase("After")])
         self.list.setAlternatingRowColors(True)
+        Empty(self.list, phrase("Look works out with how few different parts the openings are served."))
         self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         for column, width in enumerate((260, 250)):
             self.list.setColumnWidth(column, scaled(width))
@@ -107,6 +112,7 @@ class FewestWindow(ToolWindow):
         asked = bool(self.scope.ids()) and (not self.by_price.isChecked() or bool(self.price.text().strip()))
         self.work.setEnabled(self.idle and asked)
         self.take.setEnabled(self.idle and self.found is not None and bool(self.found.choices))
+        let_lead(*((self.take, self.work) if self.take.isEnabled() else (self.work, self.take)))
 
     def look(self) -> None:
         """Look for the best choice, off the screen's thread."""
@@ -215,8 +221,8 @@ class FewestWindow(ToolWindow):
             roles = {line.role: line.part for line in lines}
             held: dict[str, str] = {part.role: part.part for part in now.parts} if now is not None else {}
             other = {role: part for role, part in roles.items() if held.get(role) != part}
-            was = ", ".join(f"{role} {held[role]}" for role in other if role in held)
-            will = ", ".join(f"{role} {part}" for role, part in other.items())
+            was = ", ".join(f"{role_said(role)} {held[role]}" for role in other if role in held)
+            will = ", ".join(f"{role_said(role)} {part}" for role, part in other.items())
             item = QTreeWidgetItem([found.marks[point], was, will])
             item.setToolTip(1, was)
             item.setToolTip(2, will)

@@ -1,6 +1,7 @@
 """The catalogue as a grid: parts of a kind, or all, that match what is searched; one is chosen, by its number."""
 
 from collections.abc import Mapping, Sequence
+from decimal import Decimal
 from typing import Any, Final
 
 from PySide6.QtCore import Signal
@@ -93,9 +94,15 @@ def _column(attribute: Attribute, extra: Extra, style: LengthStyle) -> Column[Pa
         held = value_of(part, attribute.name, extra.get(part.number, {}))
         return tuple(held) if isinstance(held, list) else held
 
+    def text(held: Any) -> str:
+        # Amounts below one another have their points below one another; what has more places keeps them.
+        if isinstance(held, Decimal) and attribute.kind == "money" and held == round(held, 2):
+            return f"{held:.2f}"
+        return said_value(attribute, held, style)
+
     right = attribute.kind in _NUMBERS
     return Column(
-        attribute.name, attribute.label, value, lambda held: said_value(attribute, held, style), attribute=None,
+        attribute.name, attribute.label, value, text, attribute=None,
         width=_WIDTHS.get(attribute.name, _NARROW if right else _WIDE), right=right, note=attribute.note,
         typed=False,
     )  # fmt: skip

@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QLineEdit, QSplitt
 from hwsched.catalogue import KINDS, kind_of
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
-from hwsched.desktop.looks.tokens import wide
+from hwsched.desktop.looks.tokens import font, wide
 from hwsched.desktop.opening.differences import Differences, summary
 from hwsched.desktop.parts.part_facts import PartFacts
 from hwsched.desktop.parts.part_files import PartFiles
@@ -48,7 +48,12 @@ class PartsWindow(ToolWindow):
         self.search.setClearButtonEnabled(True)
         self.grid = PartGrid()
         self.heading = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
+        self.heading.setFont(font(bold=True))
         self.facts, self.use, self.differences = PartFacts(), UsePage(), Differences()
+        self.differences.setAccessibleName(phrase("What an edit of the part would change"))
+        self.differences.empty.say(
+            phrase("Edit a part, and press What changes?: openings that would differ stand here.")
+        )
         self.files = PartFiles(self)
         self.said = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
         self.pages = QTabWidget()
@@ -294,7 +299,7 @@ class PartsWindow(ToolWindow):
         if asked is not None and asked.new:
             kind = kind_of(asked.kind)
             like = (
-                f"like {asked.like}"
+                phrase("like {part}", part=asked.like)
                 if asked.like
                 else phrase("among {lower}", lower=phrase(kind.label).lower() if kind else asked.kind)
             )

@@ -16,9 +16,11 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.looks.tokens import scaled
+from hwsched.desktop.widgets.number_columns import to_the_right
 from hwsched.desktop.widgets.room import give_room
 from hwsched.language import phrase
 from hwsched.operations.parts.hardware_sets import Proposed
+from hwsched.values.role_words import role_said
 
 
 class ProposedSetsDialog(QDialog):
@@ -44,11 +46,12 @@ class ProposedSetsDialog(QDialog):
         self.list.setHeaderLabels([phrase("Set"), phrase("Openings"), phrase("Lines"), phrase("Marks")])
         self.list.setRootIsDecorated(False)
         self.list.setAlternatingRowColors(True)
+        to_the_right(self.list, (1,))
         self.list.setEditTriggers(QTreeWidget.EditTrigger.NoEditTriggers)
         self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         for each in self._proposed:
             lines = ", ".join(
-                f"{line.role} {line.part}" + ("" if line.quantity == 1 else f" × {line.quantity:g}")
+                f"{role_said(line.role)} {line.part}" + ("" if line.quantity == 1 else f" × {line.quantity:g}")
                 for line in each.lines
             )
             marks = ", ".join(each.marks)

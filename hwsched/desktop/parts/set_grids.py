@@ -87,7 +87,8 @@ class MemberGrid(Grid):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         model: GridModel[Any] = GridModel(Contents(MEMBERS, lambda member: member.id))
-        super().__init__(model, "set-openings", phrase("Openings of the set"), str, parent, opens=True)
+        super().__init__(model, "set-openings", phrase("Openings of the set"), str, parent, opens=True,
+                         empty=phrase("Openings that have the chosen set stand here."))  # fmt: skip
         model.setParent(self)
 
     def show_members(self, held: HardwareSet | None) -> None:
@@ -102,5 +103,6 @@ class EffectGrid(Grid):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         model: GridModel[Any] = GridModel(Contents(EFFECTS, lambda effect: effect.mark))
-        super().__init__(model, "set-effects", phrase("What the lines would change"), str, parent, opens=True)
+        super().__init__(model, "set-effects", phrase("What the lines would change"), str, parent, opens=True,
+                         empty=phrase("Change the lines, then press What changes?"))  # fmt: skip
         model.setParent(self)

@@ -4,7 +4,6 @@ from collections.abc import Iterable
 
 from PySide6.QtCore import QStringListModel, Qt, Signal
 from PySide6.QtWidgets import (
-    QComboBox,
     QDoubleSpinBox,
     QHBoxLayout,
     QHeaderView,
@@ -15,7 +14,8 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.looks.tokens import ROW, scaled
-from hwsched.desktop.opening.part_box import PartBox
+from hwsched.desktop.opening.part_box import PartBox, RoleBox
+from hwsched.desktop.widgets.empty import Empty
 from hwsched.language import phrase
 from hwsched.operations.opening.hand_choices import ROLES
 from hwsched.operations.parts.hardware_sets import PROPOSED_ROLES, Line
@@ -32,6 +32,7 @@ class SetLines(QWidget):
         self.table = QTableWidget(0, 3)
         self.table.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         self.table.setAccessibleName(phrase("Lines of the set"))
+        Empty(self.table, phrase("The parts of a set, each in its role, stand here."))
         self.table.setHorizontalHeaderLabels([phrase("Role"), phrase("Part"), phrase("Qty")])
         self.table.verticalHeader().hide()
         self.table.setTabKeyNavigation(False)
@@ -68,8 +69,8 @@ class SetLines(QWidget):
         found = []
         for row in range(self.table.rowCount()):
             role, part, quantity = (self.table.cellWidget(row, column) for column in range(3))
-            if isinstance(role, QComboBox) and isinstance(part, PartBox) and isinstance(quantity, QDoubleSpinBox):
-                found.append(Line(role.currentText(), part.number(), quantity.value()))
+            if isinstance(role, RoleBox) and isinstance(part, PartBox) and isinstance(quantity, QDoubleSpinBox):
+                found.append(Line(role.role(), part.number(), quantity.value()))
         return tuple(line for line in found if line.part)
 
     def _next_role(self) -> str:
@@ -79,9 +80,7 @@ class SetLines(QWidget):
     def _add(self, role: str, part: str, quantity: float, *, tell: bool = False) -> None:
         row = self.table.rowCount()
         self.table.insertRow(row)
-        roles = QComboBox()
-        roles.addItems(list(ROLES))
-        roles.setCurrentText(role)
+        roles = RoleBox(ROLES, role)
         parts = PartBox(self._names, part)
         count = QDoubleSpinBox()
         count.setRange(0.01, 9999)

@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QMessageBox, QSplitter, QTabW
 
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
+from hwsched.desktop.looks.tokens import font
 from hwsched.desktop.opening.part_box import catalogue_of, part_names
 from hwsched.desktop.parts.new_set_dialog import NewSetDialog
 from hwsched.desktop.parts.proposed_sets_dialog import ProposedSetsDialog
@@ -52,6 +53,7 @@ class SetsWindow(ToolWindow):
         )
         self.remove = self.button(phrase("Remove"), self.remove_chosen, phrase("Its openings are left to the fit"))
         self.heading = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
+        self.heading.setFont(font(bold=True))
         self.lines = SetLines(self.names)
         self.lines.changed.connect(self.enable)
         self.look = self.button(
@@ -135,8 +137,9 @@ class SetsWindow(ToolWindow):
         self.take.setEnabled(idle and other and held is not None and self._seen == (held.id, lines))
         self.give.setText(phrase("Give the set to {openings} selected", openings=_openings(selected)))
         self.give.setEnabled(idle and held is not None and selected > 0)
+        given = {each for a_set in self.list.model.contents.rows for each in a_set.openings}
         self.free.setText(phrase("Free {openings} selected", openings=_openings(selected)))
-        self.free.setEnabled(idle and selected > 0)
+        self.free.setEnabled(idle and any(each in given for each in self.desk.chosen()))
 
     def ask_new(self) -> None:
         """Ask for a new set."""
@@ -302,11 +305,10 @@ class SetsWindow(ToolWindow):
             self.pages.setCurrentWidget(self.members)
         self.members.show_members(held)
         if held is None:
-            self.heading.setText(
-                phrase("No set is chosen. Make one of what the selected openings have alike, or propose.")
-            )
+            self.heading.clear()
         else:
             self.heading.setText(f"{held.name}: {held.notes}" if held.notes else held.name)
+        self.heading.setVisible(held is not None)
         self.pages.setTabText(
             0, phrase("Openings {count}", count=len(held.openings)) if held is not None else phrase("Openings")
         )

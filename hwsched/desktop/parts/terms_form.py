@@ -2,6 +2,7 @@
 
 from collections.abc import Iterable, Mapping, Sequence
 from dataclasses import dataclass
+from typing import Final
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
@@ -16,12 +17,16 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.attributes import said_value
 from hwsched.calc.project.labour import LabourTable
 from hwsched.desktop.looks.tokens import ROW, scaled
+from hwsched.desktop.widgets.empty import Empty
 from hwsched.language import phrase
+from hwsched.survey import LEAF
 from hwsched.values.terms import CostTerms
 
 _KEY = int(Qt.ItemDataRole.UserRole)
+_MATERIAL: Final = LEAF.attribute("material")
 
 
 @dataclass(frozen=True, slots=True)
@@ -109,7 +114,8 @@ class TermsForm(QWidget):
         for (task, material), row in hours.items():
             key = task if material == "any" else f"{task}/{material}"
             held = terms.hours.get(key, "")
-            rows.append(((row.text, "" if material == "any" else material, f"{row.hours:f}"), key, held))
+            leaf = "" if material == "any" else said_value(_MATERIAL, material)
+            rows.append(((phrase(row.text), leaf, f"{row.hours:f}"), key, held))
         known = {key for _, key, _ in rows}
         rows += [((key, "", ""), key, value) for key, value in terms.hours.items() if key not in known]
         _fill(self.hours, rows)
@@ -146,6 +152,7 @@ def _table(titles: list[str]) -> QTableWidget:
     made.setTabKeyNavigation(False)
     made.setAlternatingRowColors(True)
     made.setShowGrid(False)
+    Empty(made, phrase("Nothing yet: what parts of the catalogue name stands here."))
     made.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
     made.horizontalHeader().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
     return made

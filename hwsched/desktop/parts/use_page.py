@@ -5,11 +5,13 @@ from typing import Final
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QHeaderView, QLabel, QTreeWidget, QTreeWidgetItem, QVBoxLayout, QWidget
 
+from hwsched.desktop.widgets.empty import Empty
 from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.parts.where_used import PartUse
 from hwsched.quantities import LengthStyle
 from hwsched.values import Part
 from hwsched.values.amounts import amount_words, plain_amount, whole
+from hwsched.values.role_words import role_said
 
 _OPENING: Final = int(Qt.ItemDataRole.UserRole)
 
@@ -29,6 +31,7 @@ class UsePage(QWidget):
         self.tree.setAlternatingRowColors(True)
         self.tree.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.tree.itemActivated.connect(self._on_activated)
+        self.empty = Empty(self.tree, phrase("Choose a part: the openings, sets and boxes that use it stand here."))
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.addWidget(self.said)
@@ -61,7 +64,7 @@ class UsePage(QWidget):
             item = QTreeWidgetItem(
                 [
                     each.mark,
-                    each.role,
+                    role_said(each.role),
                     amount_words(part, each.quantity, style),
                     how if each.in_fit else phrase("{how}, in no fit that counts", how=how),
                 ]
@@ -70,7 +73,7 @@ class UsePage(QWidget):
             openings.addChild(item)
         sets = self._group(phrase("Hardware sets"), len(use.sets))
         for name, role, quantity in use.sets:
-            sets.addChild(QTreeWidgetItem([name, role, amount_words(part, quantity, style)]))
+            sets.addChild(QTreeWidgetItem([name, role_said(role), amount_words(part, quantity, style)]))
         boxes = self._group(phrase("In the box of"), len(use.boxes))
         for box, quantity in use.boxes:
             boxes.addChild(QTreeWidgetItem([box, "", amount_words(part, quantity, style)]))

@@ -19,12 +19,18 @@ from hwsched.calc.parts.cost import Cost
 from hwsched.calc.power.planning.question import Leg
 from hwsched.desktop.frame.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
-from hwsched.desktop.looks.tokens import wide
-from hwsched.language import phrase, to_phrase
+from hwsched.desktop.looks.tokens import FIELD, wide
+from hwsched.desktop.power.power_words import NO_PLACE, style_of
+from hwsched.desktop.widgets.buttons import let_lead
+from hwsched.desktop.widgets.empty import Empty
+from hwsched.desktop.widgets.number_columns import to_the_right
+from hwsched.drawings.power.power_words import run_length_words
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.model.errors import ChangeError
 from hwsched.operations.power.planning_accepting import accept_plan
 from hwsched.operations.power.power_planning import PowerProposal, propose_plan
 from hwsched.operations.shown import ShownOtherwiseError
+from hwsched.quantities import LengthStyle
 from hwsched.quantities.money import rounded
 
 _NOTHING_YET: Final = to_phrase(
@@ -32,6 +38,7 @@ _NOTHING_YET: Final = to_phrase(
     "in one search. What is pinned to its supply stays as it is laid. Nothing is changed before "
     "you accept."
 )
+_BEGIN: Final = to_phrase("Look works out supplies, wires and runs, and what is to spare at each opening.")
 _AIMS: Final = (
     (to_phrase("Least cost, parts and work"), "least-cost"),
     (to_phrase("Fewest supplies, then least cost"), "fewest-supplies"),
@@ -78,6 +85,7 @@ class LayoutWindow(ToolWindow):
         at = next((i for i in range(self.what.count()) if self.what.itemData(i)[1] == chosen), 0)
         self.what.setCurrentIndex(at)
         self.aim = QComboBox()
+        self.what.setPlaceholderText(phrase("none yet"))
         for words, aim in _AIMS:
             self.aim.addItem(phrase(words), aim)
         self.seconds = QSpinBox()
@@ -87,6 +95,8 @@ class LayoutWindow(ToolWindow):
         self.seconds.setMaximumWidth(wide(15))
         form = QFormLayout()
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
+        for field in (self.what, self.aim):
+            field.setMaximumWidth(wide(FIELD))
         form.addRow(phrase("What"), self.what)
         form.addRow(phrase("Aim"), self.aim)
         form.addRow(phrase("Look for at most"), self.seconds)
@@ -97,6 +107,8 @@ class LayoutWindow(ToolWindow):
         self.list.setAccessibleName(phrase("Plans"))
         self.list.setHeaderLabels([phrase("What"), phrase("Wire"), phrase("Length"), phrase("To spare")])
         self.list.setAlternatingRowColors(True)
+        to_the_right(self.list, (2, 3))
+        self.empty = Empty(self.list)
         header = self.list.header()
         header.setStretchLastSection(False)
         for column in range(4):
@@ -121,7 +133,9 @@ class LayoutWindow(ToolWindow):
     def enable(self) -> None:
         """There must be a building with a place for a supply."""
         self.work.setEnabled(self.idle and self.what.count() > 0)
+        self.empty.say(phrase(_BEGIN if self.what.count() else NO_PLACE))
         self.take.setEnabled(self.idle and self.found is not None and not self.found.already)
+        let_lead(*((self.take, self.work) if self.take.isEnabled() else (self.work, self.take)))
         for field in (self.what, self.aim, self.seconds):
             field.setEnabled(self.idle)
 
@@ -200,18 +214,20 @@ class LayoutWindow(ToolWindow):
             text = phrase("What is laid is as good: nothing would be changed.")
         else:
             text = phrase(
-                "{count} supplies, {wire_m:.1f} m of wire, {proved}. Cost of what is known: {costs}. "
-                "{count_2} runs that are laid would be taken up. Proved in every state. Nothing is changed "
-                "yet.",
-                count=len(plan.sizes),
-                wire_m=plan.wire_m,
+                "{count}, {length} of wire, {proved}. Cost of what is known: {costs}. {count_2} would be "
+                "taken up. Proved in every state. Nothing is changed yet.",
+                count=phrase_of_count("{count} supply", "{count} supplies", len(plan.sizes)),
+                length=run_length_words(plan.wire_m, self._style()),
                 proved=plan.proved,
                 costs=costs,
-                count_2=len(found.torn_up),
+                count_2=phrase_of_count("{count} run that is laid", "{count} runs that are laid", len(found.torn_up)),
             )
         self.said.setText(text)
         self._show(found)
         self.enable()
+
+    def _style(self) -> LengthStyle:
+        return style_of(self.desk.workspace.project.length_style)
 
     def _show(self, found: PowerProposal) -> None:
         self.list.clear()
@@ -220,7 +236,7 @@ class LayoutWindow(ToolWindow):
             self.list.addTopLevelItem(supply)
             for leg in found.plan.legs:
                 if leg.place == place:
-                    supply.addChild(_line(leg, found))
+                    supply.addChild(_line(leg, found, self._style()))
             supply.setExpanded(True)
         for title, told in (
             (to_phrase("Would be taken up"), found.torn_up),
@@ -248,10 +264,12 @@ class LayoutWindow(ToolWindow):
         self.enable()
 
 
-def _line(leg: Leg, found: PowerProposal) -> QTreeWidgetItem:
+def _line(leg: Leg, found: PowerProposal, style: LengthStyle) -> QTreeWidgetItem:
     marks = ", ".join(found.names[opening] for opening in leg.openings)
     shape = leg.shape.replace("-", " ")
-    item = QTreeWidgetItem([f"{shape}: {marks}", leg.wire, f"{leg.wire_m:.1f} m", f"{leg.margin_v:.2f} V"])
+    item = QTreeWidgetItem(
+        [f"{shape}: {marks}", leg.wire, run_length_words(leg.wire_m, style), f"{leg.margin_v:.2f} V"]
+    )
     item.setToolTip(0, item.text(0))
     for column in (2, 3):
         item.setTextAlignment(column, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)

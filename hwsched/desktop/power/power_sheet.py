@@ -7,7 +7,7 @@ from typing import Any, Final
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QLabel, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
-from hwsched.desktop.looks.severities import severity_order, severity_word
+from hwsched.desktop.looks.severities import COLOURS, severity_order, severity_word
 from hwsched.desktop.power.power_facts_form import PowerFactsForm, parts_offered
 from hwsched.desktop.power.power_tree import Key
 from hwsched.desktop.power.power_words import circuit_line, opening_line, supply_line
@@ -91,6 +91,7 @@ class FoundPage(LinesPage):
 
     def __init__(self) -> None:
         super().__init__(Lines((phrase("Severity"), phrase("Finding"), phrase("Cure")), 1, {0: 76}))
+        self.table.empty.say(phrase("No rule says anything here."))
         self.act_rule = self.offer(phrase("Show rule"), phrase("The rule's page in the rulebook"))
         self.act_rule.triggered.connect(self._ask)
         self.table.cellDoubleClicked.connect(lambda *_: self._ask())
@@ -109,7 +110,11 @@ class FoundPage(LinesPage):
             for said in (message_of(finding),)
         ]
         self.table.clearSelection()
-        self.table.show_rows(rows, aside={at for at, (_, finding) in enumerate(findings) if finding.waived})
+        self.table.show_rows(
+            rows,
+            aside={at for at, (_, finding) in enumerate(findings) if finding.waived},
+            inks=[COLOURS[finding.severity] for _, finding in findings],
+        )
         self.enable()
 
     def enable(self) -> None:

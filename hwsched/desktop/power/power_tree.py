@@ -6,19 +6,20 @@ from typing import Final
 from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtGui import (
     QBrush,
-    QColor,
     QDragEnterEvent,
     QDragMoveEvent,
     QDropEvent,
-    QPainter,
-    QPaintEvent,
-    QPalette,
     QResizeEvent,
 )
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTreeWidget, QTreeWidgetItem, QTreeWidgetItemIterator
 
-from hwsched.desktop.looks.tokens import wide
+from hwsched.desktop.looks.tokens import colour, wide
+from hwsched.desktop.power.power_words import problems_said, wire_said
+from hwsched.desktop.widgets.empty import Empty
+from hwsched.desktop.widgets.number_columns import to_the_right
+from hwsched.drawings.power.power_words import run_length_words
 from hwsched.language import phrase, phrase_of_count, to_phrase
+from hwsched.quantities import LengthStyle
 from hwsched.telling.natural import natural
 from hwsched.values.power import CircuitResult, NodeResult, PowerResult, Run, SupplyResult
 
@@ -57,9 +58,11 @@ class PowerTree(QTreeWidget):
     def __init__(self) -> None:
         super().__init__()
         self._marks: Mapping[str, str] = {}
-        self.words = ""
-        """Said where there is no line."""
+        self._style: LengthStyle = "fraction"
+        self.empty = Empty(self)
+        """Says what to do first where nothing is laid."""
         self.setHeaderLabels([phrase(each) for each in _COLUMNS])
+        to_the_right(self, range(1, len(_COLUMNS)))
         self.setAlternatingRowColors(True)
         self.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
         self.setDragDropMode(QAbstractItemView.DragDropMode.InternalMove)
@@ -75,7 +78,12 @@ class PowerTree(QTreeWidget):
             header.setSectionResizeMode(column, QHeaderView.ResizeMode.ResizeToContents)
 
     def show_result(
-        self, work: PowerResult, loose: Mapping[str, str], runs: Sequence[Run], marks: Mapping[str, str]
+        self,
+        work: PowerResult,
+        loose: Mapping[str, str],
+        runs: Sequence[Run],
+        marks: Mapping[str, str],
+        style: LengthStyle,
     ) -> None:
         """Show what is worked out; what was folded, selected and in sight stays so.
 
@@ -89,8 +97,10 @@ class PowerTree(QTreeWidget):
             As laid: what is fed through a junction or an opening stands below it.
         marks : mapping
             Of all openings, by identifier.
+        style : LengthStyle
+            How the project shows lengths.
         """
-        self._marks = marks
+        self._marks, self._style = marks, style
         chosen, sight = self.chosen(), self.verticalScrollBar().value()
         selected = {_key(item) for item in self.selectedItems()}
         folded = {_key(item) for item in self.lines() if item.childCount() and not item.isExpanded()}
@@ -211,15 +221,6 @@ class PowerTree(QTreeWidget):
         if circuit is not None and openings:
             self.moved.emit(openings, circuit)
 
-    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
-        """Say what to do first where nothing is laid."""
-        super().paintEvent(event)
-        if not self.topLevelItemCount() and self.words:
-            painter = QPainter(self.viewport())
-            room = self.viewport().rect().adjusted(24, 24, -24, -24)
-            painter.drawText(room, int(Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap), self.words)
-            painter.end()
-
     def changeEvent(self, event: QEvent) -> None:  # noqa: N802
         """Colour what is marked for the look in force."""
         super().changeEvent(event)
@@ -261,15 +262,15 @@ class PowerTree(QTreeWidget):
                 self._mark(item)
         elif supply.openings:
             item.setText(_ROOM, phrase("share unknown"))
-            item.setToolTip(_ROOM, "\n".join(problem.message for problem in supply.problems))
+            item.setToolTip(_ROOM, problems_said(supply.problems))
         else:
             item.setText(_ROOM, phrase(_USES.get(facts.use or "", to_phrase("unused"))))
         return item
 
     def _circuit(self, circuit: CircuitResult) -> QTreeWidgetItem:
         item = _item(phrase("Circuit {name}", name=circuit.circuit.name), "circuit", circuit.circuit.id)
-        item.setText(_RUN, circuit.wire)
-        item.setToolTip(_RUN, circuit.wire)
+        item.setText(_RUN, wire_said(circuit.wire))
+        item.setToolTip(_RUN, wire_said(circuit.wire))
         worst = _worst(circuit.nodes)
         if circuit.collapsed:
             item.setText(_VOLTS, phrase("collapses"))
@@ -277,7 +278,7 @@ class PowerTree(QTreeWidget):
             self._mark(item)
         elif circuit.problems:
             item.setText(_VOLTS, phrase("not worked out") if worst is None else phrase("in part"))
-            item.setToolTip(_VOLTS, "\n".join(problem.message for problem in circuit.problems))
+            item.setToolTip(_VOLTS, problems_said(circuit.problems))
         if worst is not None and not circuit.collapsed:
             self._volts(item, worst, needs=False)
         if circuit.circuit.alarm == "drops":
@@ -303,14 +304,16 @@ class PowerTree(QTreeWidget):
             line = _item(phrase("Junction {to_node}", to_node=run.to_node), "run", run.id)
         else:
             line = _item(self._marks.get(run.opening_id, run.to_node), "opening", run.opening_id)
-        line.setText(_RUN, f"{run.length_m:.1f} m" if run.length_m is not None else phrase("length unknown"))
+        line.setText(
+            _RUN, run_length_words(run.length_m, self._style) if run.length_m is not None else phrase("length unknown")
+        )
         node = _worst([each for each in circuit.nodes if each.opening_id == run.opening_id]) if run.opening_id else None
         problems = [each for each in circuit.problems if each.opening_id and each.opening_id == run.opening_id]
         if node is not None:
             self._volts(line, node)
         elif problems:
             line.setText(_VOLTS, phrase("unknown"))
-            line.setToolTip(_VOLTS, "\n".join(problem.message for problem in problems))
+            line.setToolTip(_VOLTS, problems_said(problems))
         elif run.opening_id is not None:
             line.setText(_VOLTS, phrase("unknown"))
         return line
@@ -325,7 +328,12 @@ class PowerTree(QTreeWidget):
         if needs:
             line.setText(_NEEDS, f"{node.minimum_v:g} V")
         line.setToolTip(
-            _ROOM, phrase("At {name}, {distance_m:.1f} m from the supply", name=node.name, distance_m=node.distance_m)
+            _ROOM,
+            phrase(
+                "At {name}, {distance} from the supply",
+                name=node.name,
+                distance=run_length_words(node.distance_m, self._style),
+            ),
         )
         if margin < -_TOUCH_V:
             line.setText(_ROOM, phrase("LOW by {digits} V", digits=_digits(-margin)))
@@ -338,9 +346,8 @@ class PowerTree(QTreeWidget):
 
     def _mark(self, item: QTreeWidgetItem) -> None:
         item.setData(0, _MARKED, True)
-        dark = self.palette().color(QPalette.ColorRole.Base).lightness() < 128
         for column in range(len(_COLUMNS)):
-            item.setForeground(column, QBrush(QColor("#ff9d8a" if dark else "#a3200d")))
+            item.setForeground(column, QBrush(colour("refused")))
 
 
 def _worst(nodes: Sequence[NodeResult]) -> NodeResult | None:

@@ -18,12 +18,12 @@ from hwsched.desktop.power.power_edits import PowerEdits
 from hwsched.desktop.power.power_facts_form import NewPowerDialog, parts_offered
 from hwsched.desktop.power.power_sheet import PowerSheet, PowerShown
 from hwsched.desktop.power.power_tree import ID, KIND, PowerTree
+from hwsched.desktop.power.power_words import style_of
 from hwsched.desktop.power.siting_window import SitingWindow
 from hwsched.desktop.widgets.flow import Flow
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.power.power_results import opening_levels, power_as_it_stands, power_facts
 from hwsched.operations.project.history import newest
-from hwsched.quantities import LENGTH_STYLES, LengthStyle
 from hwsched.survey import CIRCUIT, RUN, SUPPLY
 from hwsched.values.power import PowerFacts
 
@@ -32,9 +32,8 @@ _FIRST: Final = to_phrase(
     "circuit; or take in a power workbook; or name places for supplies and let them be sited."
 )
 _FIRST_OF_ALL: Final = to_phrase(
-    "Nothing is laid yet, and there are no openings. First take in a survey in the main window "
-    "and run Fit: openings that want a supply then stand here. Supplies can be laid already, or "
-    "come with a power workbook."
+    "Nothing is laid yet, and there are no openings. First take in a survey and run Fit: "
+    "openings that want a supply then stand here. Supplies can be laid already, or come with a power workbook."
 )
 _MANY: Final = 150
 """From so many runs on they are worked out off the screen's thread: that takes longer than a person notices."""
@@ -116,7 +115,7 @@ class PowerWindow(ToolWindow):
         def read() -> PowerShown:
             facts, solved, catalogue, style = power_as_it_stands(project)
             return PowerShown(
-                facts, solved, cache(lambda: opening_levels(project)), checked, catalogue, _style(style), base
+                facts, solved, cache(lambda: opening_levels(project)), checked, catalogue, style_of(style), base
             )
 
         if len(power_facts(project).runs) < _MANY:
@@ -287,9 +286,9 @@ class PowerWindow(ToolWindow):
             and ((each.fit is not None and each.fit.power == "supply") or each.given.opening.power_wish == "supply")
         }
         first = "" if present.work.supplies else phrase(_FIRST if present.checked else _FIRST_OF_ALL)
-        self.tree.words = first
+        self.tree.empty.say(first)
         self.tree.blockSignals(True)
-        self.tree.show_result(present.work, loose, present.facts.runs, present.marks())
+        self.tree.show_result(present.work, loose, present.facts.runs, present.marks(), present.style)
         self.tree.blockSignals(False)
         self.told.clear()
         self.tree.setAccessibleDescription(first)
@@ -362,7 +361,3 @@ _EDITS: Final = (
     PowerTree.EditTrigger.DoubleClicked | PowerTree.EditTrigger.EditKeyPressed | PowerTree.EditTrigger.AnyKeyPressed
 )
 _ONLY_THERE: Final = Qt.ShortcutContext.WidgetShortcut
-
-
-def _style(held: str) -> LengthStyle:
-    return next((style for style in LENGTH_STYLES if style == held), "fraction")

@@ -1,5 +1,9 @@
 """What is worked out for a supply, a circuit or an opening, in one line of words for the screen."""
 
+import re
+from collections.abc import Iterable
+from typing import Final
+
 from hwsched.drawings.power.power_words import (
     collapse_words,
     is_low,
@@ -9,8 +13,38 @@ from hwsched.drawings.power.power_words import (
     share_words,
     state_words,
 )
-from hwsched.language import phrase
-from hwsched.values.power import CircuitResult, SupplyResult
+from hwsched.kept_sentences import FIT, kept_phrase
+from hwsched.language import phrase, to_phrase
+from hwsched.quantities import LENGTH_STYLES, LengthStyle
+from hwsched.survey.power import STRANDINGS
+from hwsched.values.power import CircuitResult, Problem, SupplyResult
+from hwsched.values.role_words import role_said
+
+_STRANDED: Final = re.compile(rf"\b(?:{'|'.join(each.value for each in STRANDINGS)})\b")
+
+
+def wire_said(wire: str) -> str:
+    """Say a conductor as the network names it, such as 18 AWG stranded."""
+    return _STRANDED.sub(lambda found: phrase(found[0]), wire)
+
+
+def problem_said(problem: Problem) -> str:
+    """Say why something could not be worked out."""
+    return kept_phrase(problem.message, FIT)
+
+
+def problems_said(problems: Iterable[Problem]) -> str:
+    """Say it of several, a line each."""
+    return "\n".join(map(problem_said, problems))
+
+
+NO_PLACE: Final = to_phrase("No building has a place for a supply yet: Add supply… in Power names one.")
+"""Said where nothing can be planned."""
+
+
+def style_of(held: str) -> LengthStyle:
+    """Return how a project shows lengths, by the word that it keeps."""
+    return next((style for style in LENGTH_STYLES if style == held), "fraction")
 
 
 def supply_line(supply: SupplyResult) -> str:
@@ -39,7 +73,7 @@ def supply_line(supply: SupplyResult) -> str:
                 held=held,
             )
         )
-    words += [problem.message for problem in supply.problems]
+    words += map(problem_said, supply.problems)
     return " · ".join(words)
 
 
@@ -66,7 +100,7 @@ def opening_line(circuit: CircuitResult, opening_id: str) -> str:
     words = [
         phrase(
             "{capitalize} {part}, {minimum_v:g} to {maximum_v:g} V",
-            capitalize=device.role.capitalize(),
+            capitalize=role_said(device.role).capitalize(),
             part=device.part,
             minimum_v=device.minimum_v,
             maximum_v=device.maximum_v,
@@ -77,5 +111,5 @@ def opening_line(circuit: CircuitResult, opening_id: str) -> str:
     for node in nodes:
         volts = ", ".join(f"{state_words(state)} {value:.2f} V" for state, value in node.volts.items())
         words.append(phrase("TOO LOW: {volts}", volts=volts) if is_low(node) else volts)
-    words += [problem.message for problem in circuit.problems if problem.opening_id == opening_id]
+    words += [problem_said(problem) for problem in circuit.problems if problem.opening_id == opening_id]
     return " · ".join(words)

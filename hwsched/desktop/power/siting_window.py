@@ -17,16 +17,23 @@ from PySide6.QtWidgets import (
 from hwsched.desktop.frame.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.looks.severities import severities_in_words
-from hwsched.desktop.looks.tokens import wide
+from hwsched.desktop.looks.tokens import FIELD, wide
+from hwsched.desktop.power.power_words import NO_PLACE, style_of
+from hwsched.desktop.widgets.buttons import let_lead
+from hwsched.desktop.widgets.empty import Empty
+from hwsched.desktop.widgets.number_columns import to_the_right
+from hwsched.drawings.power.power_words import run_length_words
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.model.errors import ChangeError
 from hwsched.operations.power.siting_accepting import accept_siting
 from hwsched.operations.power.siting_comparison import Comparison, Standing, compare_siting
 from hwsched.operations.power.supply_siting import Proposal, propose_siting
 from hwsched.operations.shown import ShownOtherwiseError
+from hwsched.quantities import LengthStyle
 from hwsched.values import SEVERITIES, Catalogue
 
 _NOTHING_YET: Final = to_phrase("Fewest supplies first, then least wire. Nothing is changed before you accept.")
+_BEGIN: Final = to_phrase("Look works out where supplies stand, and which openings each of them feeds.")
 
 
 class SitingWindow(ToolWindow):
@@ -60,6 +67,7 @@ class SitingWindow(ToolWindow):
         self.found: Proposal | None = None
         self.building = QComboBox()
         self.building.addItems(buildings)
+        self.building.setPlaceholderText(phrase("none yet"))
         self.building.setCurrentIndex(max(self.building.findText(building or ""), 0))
         self.wire = QComboBox()
         self.wire.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
@@ -73,6 +81,8 @@ class SitingWindow(ToolWindow):
         self.seconds.setMaximumWidth(wide(15))
         form = QFormLayout()
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
+        for field in (self.building, self.wire):
+            field.setMaximumWidth(wide(FIELD))
         form.addRow(phrase("Building"), self.building)
         form.addRow(phrase("Wire"), self.wire)
         form.addRow(phrase("Look for at most"), self.seconds)
@@ -85,6 +95,8 @@ class SitingWindow(ToolWindow):
             [phrase("What"), phrase("Before"), phrase("After"), phrase("Run"), phrase("Volts at worst")]
         )
         self.list.setAlternatingRowColors(True)
+        to_the_right(self.list, (3, 4))
+        self.empty = Empty(self.list)
         header = self.list.header()
         header.setStretchLastSection(False)
         for column in range(5):
@@ -110,7 +122,9 @@ class SitingWindow(ToolWindow):
     def enable(self) -> None:
         """There must be a building with a place for a supply."""
         self.work.setEnabled(self.idle and self.building.count() > 0)
+        self.empty.say(phrase(_BEGIN if self.building.count() else NO_PLACE))
         self.take.setEnabled(self.idle and self.found is not None)
+        let_lead(*((self.work, self.take) if self.found is None else (self.take, self.work)))
         for field in (self.building, self.wire, self.seconds):
             field.setEnabled(self.idle)
 
@@ -196,11 +210,11 @@ class SitingWindow(ToolWindow):
         more = phrase(" And {count} more.", count=len(found.left_out) - 3) if len(found.left_out) > 3 else ""
         self.said.setText(
             phrase(
-                "{count} for {count_2}, {wire_m:.1f} m of {wire}, {proven}; {measured}{estimated}. "
+                "{count} for {count_2}, {length} of {wire}, {proven}; {measured}{estimated}. "
                 "{count_3}.{left}{more}{torn} Nothing is changed yet.",
                 count=phrase_of_count("{count} supply", "{count} supplies", len(siting.open)),
                 count_2=phrase_of_count("{count} opening", "{count} openings", len(siting.pairs)),
-                wire_m=siting.wire_m,
+                length=run_length_words(siting.wire_m, self._style()),
                 wire=found.wire,
                 proven=proven,
                 measured=measured,
@@ -215,11 +229,15 @@ class SitingWindow(ToolWindow):
         self._show(compared)
         self.enable()
 
+    def _style(self) -> LengthStyle:
+        return style_of(self.desk.workspace.project.length_style)
+
     def _show(self, compared: Comparison) -> None:
         self.list.clear()
+        style = self._style()
         for title, words in (
             (phrase("Supplies in use"), _supplies),
-            (phrase("Wire"), lambda side: f"{side.wire_m:.1f} m"),
+            (phrase("Wire"), lambda side: run_length_words(side.wire_m, style)),
             (phrase("Least room in volts"), _room),
             (phrase("Findings"), _findings),
             (phrase("Openings fed"), lambda side: str(side.openings)),
@@ -240,8 +258,11 @@ class SitingWindow(ToolWindow):
             self.list.addTopLevelItem(group)
             for each in openings:
                 now = "" if each.after_v is None else f"{each.after_v:.2f} V"
-                volts = f"{each.before_v:.2f} V → {now}" if each.before_v is not None and now else now or "unknown"
-                line = [each.mark, each.before or phrase("on no circuit"), each.after, f"{each.length_m:.1f} m", volts]
+                volts = now or phrase("unknown")
+                if now and each.before_v is not None:
+                    volts = f"{each.before_v:.2f} V → {now}"
+                length = run_length_words(each.length_m, style)
+                line = [each.mark, each.before or phrase("on no circuit"), each.after, length, volts]
                 item = QTreeWidgetItem(line)
                 for column in (0, 1, 2):
                     item.setToolTip(column, item.text(column))

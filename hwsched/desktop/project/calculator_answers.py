@@ -4,7 +4,7 @@ from collections.abc import Mapping
 from dataclasses import dataclass, field, replace
 from typing import Any
 
-from hwsched.attributes import show_value, shown_unit
+from hwsched.attributes import said_value, show_value, shown_unit
 from hwsched.calc.calculator import Calculator, Field
 from hwsched.desktop.project.calculator_fields import NESTED, attribute_of, in_words, is_vector, label_of, worded
 from hwsched.language import phrase
@@ -81,13 +81,15 @@ def _said(field_: Field, value: Any, style: LengthStyle) -> str:
         return ""
     if isinstance(value, list | Mapping):
         held = list(value.values()) if isinstance(value, Mapping) else value
+        if not held:
+            return phrase("none")
         of_each = replace(field_, name="x", fields=()) if field_.kind == "point" and not is_vector(field_) else field_
         return ", ".join(_said(of_each, each, style) for each in held)
     attribute = attribute_of(field_)
     if isinstance(value, str):
-        return show_value(attribute, value, style)
+        return said_value(attribute, value, style)
     if isinstance(value, bool):
-        return "yes" if value else "no"
+        return phrase("yes") if value else phrase("no")
     if attribute.kind == "length":
         shown = show_value(attribute, float(value), style)
         return shown if style == "mm" else f"{shown} ({value:.4g} mm)"

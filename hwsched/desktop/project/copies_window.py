@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHeaderView, QMessageBox, QTreeWidget, QTreeWidgetItem, QWidget
 
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
+from hwsched.desktop.widgets.empty import Empty
 from hwsched.language import phrase
 from hwsched.operations.project.backups import list_backups, restore
 
@@ -25,7 +26,8 @@ class CopiesWindow(ToolWindow):
         self.list.setAlternatingRowColors(True)
         self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.list.itemSelectionChanged.connect(self.enable)
-        self.back = self.button(phrase("Put back ..."), self.ask, phrase("The project as it is now is kept first"))
+        self.empty = Empty(self.list)
+        self.back = self.button(phrase("Put back…"), self.ask, phrase("The project as it is now is kept first"))
         self.body.addWidget(self.list)
         self.foot.addWidget(self.back)
         self.asked: QMessageBox | None = None
@@ -45,11 +47,9 @@ class CopiesWindow(ToolWindow):
             item.setData(0, _NAME, each.name)
             self.list.addTopLevelItem(item)
         if self.place is None:
-            self.told.setText(phrase("Copies of a database on a server are its keeper's."))
-        elif not copies:
-            self.told.setText(phrase("No copies yet: one is made before the first change of each day."))
+            self.empty.say(phrase("Copies of a database on a server are its keeper's."))
         else:
-            self.told.clear()
+            self.empty.say(phrase("No copies yet: one is made before the first change of each day."))
         self.enable()
 
     def enable(self) -> None:

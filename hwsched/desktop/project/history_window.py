@@ -55,7 +55,13 @@ class HistoryWindow(ToolWindow):
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, phrase("History"), parent)
         self.model = GridModel(Contents(COLUMNS, lambda step: str(step.number)), self)
-        self.grid = Grid(self.model, "history", phrase("Steps"), lambda number: f"step {number}")
+        self.grid = Grid(
+            self.model,
+            "history",
+            phrase("Steps"),
+            lambda number: phrase("step {number}", number=number),
+            empty=phrase("No step yet: each change stands here, with who made it and when."),
+        )
         self.grid.picked.connect(self.enable)
         self.back = self.button(
             phrase("Take back the chosen step"), lambda: self._do(undo_one), phrase("As a step of its own")

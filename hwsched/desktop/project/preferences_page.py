@@ -53,7 +53,7 @@ class PreferencesPage(QWidget):
         self.text_size = QComboBox()
         self.text_size.setAccessibleName(phrase("Text size"))
         for percent in TEXT_SIZES:
-            self.text_size.addItem(f"{percent} %", percent)
+            self.text_size.addItem(phrase("{percent}%", percent=percent), percent)
         self.text_size.activated.connect(self._on_text_size)
         self.language = QComboBox()
         self.language.setAccessibleName(phrase("Language"))
@@ -68,8 +68,18 @@ class PreferencesPage(QWidget):
         form = QFormLayout()
         form.setVerticalSpacing(SPACE.middle)
         form.setHorizontalSpacing(SPACE.large)
-        form.addRow(phrase("Your &name"), self.name)
-        form.addRow("", self.signs)
+        # What is said of a field stands by it, not midway to the next.
+        both = QWidget()
+        named = QVBoxLayout(both)
+        named.setContentsMargins(0, 0, 0, 0)
+        named.setSpacing(SPACE.hair)
+        named.addWidget(self.name)
+        named.addWidget(self.signs)
+        label = QLabel(phrase("Your &name"))
+        label.setBuddy(self.name)
+        label.setAlignment(Qt.AlignmentFlag.AlignTop)
+        label.setContentsMargins(0, SPACE.hair, 0, 0)
+        form.addRow(label, both)
         form.addRow(phrase("&Theme"), self.theme)
         form.addRow(phrase("Text &size"), self.text_size)
         # A choice of one is none.
@@ -94,7 +104,7 @@ class PreferencesPage(QWidget):
         chosen = self._preferences
         self.theme.setCurrentIndex(self.theme.findData(chosen.theme))
         if self.text_size.findData(chosen.text_size) < 0:
-            self.text_size.addItem(f"{chosen.text_size} %", chosen.text_size)
+            self.text_size.addItem(phrase("{percent}%", percent=chosen.text_size), chosen.text_size)
         self.text_size.setCurrentIndex(self.text_size.findData(chosen.text_size))
         self.language.setCurrentIndex(max(self.language.findData(chosen.language), 0))
         if not self.name.hasFocus():

@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.choices import PREFERENCES
+from hwsched.desktop.looks.limit_words import PREFERRED, limit_words
 from hwsched.desktop.looks.severities import severity_word
 from hwsched.desktop.project.units import UnitsBox
 from hwsched.desktop.widgets.room import give_room
@@ -43,7 +44,7 @@ class SettingsDialog(QDialog):
         self.units = units
         self.prefer = QComboBox()
         for each in PREFERENCES:
-            self.prefer.addItem(phrase(each), each)
+            self.prefer.addItem(phrase(PREFERRED[each]), each)
         self.prefer.setCurrentIndex(self.prefer.findData(settings.prefer))
         self.zone = QLineEdit(self._zone)
         self.zone.setPlaceholderText(phrase("this machine's, such as Europe/Lisbon"))
@@ -78,9 +79,7 @@ class SettingsDialog(QDialog):
             if branch is None:
                 branch = branches[rule.discipline] = QTreeWidgetItem([phrase(DISCIPLINES[rule.discipline])])
                 self.rules.addTopLevelItem(branch)
-            line = QTreeWidgetItem(
-                [f"{phrase(rule.title)} ({rule.id})", severity_word(rule.severity), phrase(rule.basis)]
-            )
+            line = QTreeWidgetItem([phrase(rule.title), severity_word(rule.severity), phrase(rule.basis)])
             line.setData(0, _RULE, rule.id)
             off = rule.id in self._settings.rules_off
             line.setCheckState(0, Qt.CheckState.Unchecked if off else Qt.CheckState.Checked)
@@ -89,7 +88,7 @@ class SettingsDialog(QDialog):
             for limit in rule.limits:
                 key = f"{rule.id}.{limit.name}"
                 value = self._settings.limits.get(key, limit.value)
-                below = QTreeWidgetItem([f"{phrase(limit.text)} [{limit.name}]", f"{value:g}", phrase(limit.source)])
+                below = QTreeWidgetItem([limit_words(limit), f"{value:g}", phrase(limit.source)])
                 below.setData(0, _LIMIT, key)
                 below.setData(0, _OWN, limit.value)
                 below.setFlags(below.flags() | Qt.ItemFlag.ItemIsEditable)

@@ -61,6 +61,7 @@ class SmallTable(QWidget):
         header = self.cells.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         header.setStretchLastSection(True)
+        header.setTextElideMode(Qt.TextElideMode.ElideRight)
         self.more = QPushButton(phrase("Add a row"))
         self.less = QPushButton(phrase("Take the row away"))
         for button in (self.more, self.less):

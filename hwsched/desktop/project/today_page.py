@@ -12,6 +12,7 @@ from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.looks.icons import Picture, icon
 from hwsched.desktop.looks.tokens import SPACE, font
 from hwsched.desktop.project.today_rows import CountRow, Legend, LevelRow
+from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.project.today import PERSONS, LevelProgress, Person, SinceRelease, Task, Today, read_today
 
@@ -153,8 +154,9 @@ class TodayPage(QScrollArea):
             column.addWidget(QLabel(phrase("No openings yet: take in a survey.")))
             if "take-in-survey" in self._frame.commands:
                 act = self._frame.commands["take-in-survey"].act
-                begin = QPushButton(icon("take-in", "link"), act.text())
+                begin = QPushButton(icon("take-in", "on-accent"), act.text())
                 begin.setToolTip(act.toolTip())
+                let_lead(begin)
                 begin.clicked.connect(lambda _checked=False: act.trigger())
                 column.addWidget(begin, 0, Qt.AlignmentFlag.AlignLeft)
         column.addStretch(1)

@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
     QLineEdit,
     QListWidget,
     QListWidgetItem,
+    QPushButton,
     QSplitter,
     QVBoxLayout,
     QWidget,
@@ -29,6 +30,7 @@ from hwsched.desktop.looks.tokens import wide
 from hwsched.desktop.opening.scope_box import ScopeBox
 from hwsched.desktop.release.page_view import PageView
 from hwsched.desktop.release.printing import print_pages
+from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.flow import Flow
 from hwsched.documents.release.bound_packets import BOUND_PACKETS
 from hwsched.documents.view import ProjectView
@@ -145,6 +147,9 @@ class DocumentsWindow(ToolWindow):
         self.print_it.setEnabled(idle and pages)
         self.write_it.setEnabled(idle and bool(self.name) and asked)
         self.search.setEnabled(pages)
+        for each in self.turners:
+            each.setEnabled(pages)
+        let_lead(self.show_it)
 
     def make_pages(self) -> None:
         """Make the pages of the document as it would be printed, off the screen's thread."""
@@ -287,6 +292,8 @@ class DocumentsWindow(ToolWindow):
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self.names, 1)
         column.addLayout(form)
+        self.turners: list[QPushButton] = []
+        """Buttons that need a page."""
         bar = Flow()
         bar.addWidget(self.at)
         for text, tip, slot in (
@@ -302,6 +309,7 @@ class DocumentsWindow(ToolWindow):
             # Left to itself a button is as wide as a word of ten letters.
             button.setFixedWidth(button.fontMetrics().horizontalAdvance(f"mm{text}"))
             bar.addWidget(button)
+            self.turners.append(button)
         bar.addWidget(self.search)
         bar.stretched = self.search
         bar.addWidget(self.hits)

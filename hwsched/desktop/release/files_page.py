@@ -35,7 +35,7 @@ class FilesPage(LinesPage):
         super().__init__(
             Lines((phrase("File"), phrase("At"), phrase("Kind"), phrase("Size"), phrase("Title")), 4, {0: 230})
         )
-        self._what = what = phrase(what)
+        what = phrase(what)
         self.read: Callable[[Attached], bytes] | None = None
         """Returns the content of a file; set by whoever shows files here."""
         self.picture = Picture()
@@ -49,6 +49,9 @@ class FilesPage(LinesPage):
             layout.insertWidget(0, self.split, 1)
         self.setAcceptDrops(True)
         self.table.setAccessibleName(phrase("Files"))
+        self.table.empty.say(
+            phrase("Drop photographs and data sheets of this {what} here, or press Add file.", what=what)
+        )
         self.table.setToolTip(phrase("Double-click a file to open it"))
         self.table.cellDoubleClicked.connect(lambda _row, _column: self._look())
         self.act_add = self.offer(
@@ -114,10 +117,10 @@ class FilesPage(LinesPage):
 
     def _show_picture(self) -> None:
         chosen = self.chosen()
+        self.picture.setVisible(bool(self._attached))
         if chosen is None:
             self._pictured = None
-            said = phrase("Drop photographs and data sheets of this {what} here, or press Add file.", what=self._what)
-            self.picture.show_picture(None, "" if self._attached else said)
+            self.picture.show_picture(None, "")
             return
         # A page that nobody sees reads nothing; it is asked again when it is shown.
         if chosen.id == self._pictured or not self.isVisible():
@@ -151,8 +154,9 @@ def _kind(media_type: str) -> str:
     main, _, sub = media_type.partition("/")
     short = sub.upper() if sub.isalnum() and len(sub) <= _SHORT else ""
     if main == "image":
-        return f"{short} picture".strip()
-    return {"text": "text", "video": "video", "audio": "sound"}.get(main, short or "file")
+        return phrase("{kind} picture", kind=short) if short else phrase("picture")
+    known = {"text": to_phrase("text"), "video": to_phrase("video"), "audio": to_phrase("sound")}
+    return phrase(known[main]) if main in known else short or phrase("file")
 
 
 def _size(count: int) -> str:

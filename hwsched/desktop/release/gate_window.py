@@ -11,6 +11,8 @@ from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
+from hwsched.desktop.looks.capitals import capital
+from hwsched.desktop.widgets.empty import NO_OPENINGS
 from hwsched.kept_sentences import GATE, kept_phrase
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.release.project_view import project_view
@@ -32,7 +34,7 @@ COLUMNS: Final[tuple[Column[HeldLine], ...]] = (
     Column(
         "missing",
         to_phrase("What is missing until it may be picked for and installed"),
-        lambda line: kept_phrase(line.missing, GATE),
+        lambda line: capital(kept_phrase(line.missing, GATE)),
         width=90,
     ),
 )
@@ -45,7 +47,7 @@ class GateWindow(ToolWindow):
         super().__init__(desk, phrase("Release gate"), parent)
         self.model = GridModel(Contents(COLUMNS, lambda line: line.id), self)
         self.grid = Grid(self.model, "gate", phrase("Openings that are held"), lambda _line: "", opens=True,
-                         empty=phrase("Nothing is held, or the gate was not asked yet."))  # fmt: skip
+                         empty=phrase(NO_OPENINGS))  # fmt: skip
         self.grid.opened.connect(self._show_opening)
         self.grid.said.connect(self.told.setText)
         self.body.addWidget(self.grid)
@@ -77,13 +79,16 @@ class GateWindow(ToolWindow):
         """Show what is held."""
         self._asked = True
         held = [each for each in found if not each.free]
+        self.grid.table.empty = phrase("Every opening may be picked for and installed." if found else NO_OPENINGS)
         self.model.load(
             HeldLine(f"{each.opening_id} {n}", each.opening_id, each.mark, missing)
             for each in held
             for n, missing in enumerate(each.missing)
         )
         self.told.setText(
-            phrase(
+            ""
+            if not found
+            else phrase(
                 "{count} of {count_2} openings may be picked for and installed.",
                 count=len(found) - len(held),
                 count_2=len(found),

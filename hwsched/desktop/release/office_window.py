@@ -3,13 +3,12 @@
 from pathlib import Path
 from typing import Any
 
-from PySide6.QtGui import QFontDatabase
 from PySide6.QtWidgets import QFileDialog, QPlainTextEdit, QWidget
 
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.jobs.ran import of_files
-from hwsched.desktop.looks.tokens import wide
+from hwsched.desktop.looks.tokens import fixed_font, font, wide
 from hwsched.exchange.release.office_file import EXAMPLE
 from hwsched.language import phrase
 from hwsched.operations.release.office import FILE, clear_office, office_text, set_office, write_office
@@ -25,7 +24,12 @@ class OfficeWindow(ToolWindow):
         self.text = QPlainTextEdit()
         self.text.setAccessibleName(phrase("How the office's documents look"))
         self.text.setReadOnly(True)
-        self.text.setFont(QFontDatabase.systemFont(QFontDatabase.SystemFont.FixedFont))
+        self.text.setPlaceholderText(
+            phrase(
+                "Documents look as by default. Write out… gives a file in which letterhead, paper and numbering can be "
+                "declared; Take in… reads it."
+            )
+        )
         self.body.addWidget(self.text)
         self.take = self.button(phrase("Take in…"), self.ask_file, phrase("A file; its pictures lie beside it"))
         self.write = self.button(
@@ -42,8 +46,9 @@ class OfficeWindow(ToolWindow):
     def follow(self) -> None:
         """Show what is declared."""
         held = office_text(self.desk.workspace.project)
+        # What is declared stands in columns; what is said in its place are words.
+        self.text.setFont(fixed_font() if held else font())
         self.text.setPlainText(held)
-        self.told.setText("" if held else phrase("Nothing is declared: Write out… gives a file to begin with."))
         self.enable()
 
     def enable(self) -> None:

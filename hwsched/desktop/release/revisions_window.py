@@ -8,6 +8,8 @@ from PySide6.QtWidgets import QHeaderView, QInputDialog, QSplitter, QTreeWidget,
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.looks.tokens import scaled
+from hwsched.desktop.widgets.buttons import let_lead
+from hwsched.desktop.widgets.empty import Empty
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.model.errors import minute_of
 from hwsched.operations.release.changed_lines import Changed
@@ -42,6 +44,8 @@ class RevisionsWindow(ToolWindow):
         self.found.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         self.found.setColumnWidth(0, scaled(320))
         self.found.setColumnWidth(1, scaled(240))
+        Empty(self.list, phrase("No revision yet: Freeze… keeps the project as it stands under the first letter."))
+        Empty(self.found, phrase("Choose one revision or two, and press Compare: what differs stands here."))
         split = QSplitter(Qt.Orientation.Vertical)
         split.addWidget(self.list)
         split.addWidget(self.found)
@@ -57,6 +61,7 @@ class RevisionsWindow(ToolWindow):
         )
         self.foot.addWidget(self.compare)
         self.foot.addWidget(self.make)
+        let_lead(self.make)
         self.listen(desk.workspace.changed, self.follow_change)
         self.follow()
 
@@ -69,8 +74,6 @@ class RevisionsWindow(ToolWindow):
             item = QTreeWidgetItem([each.letter, at, each.person, Scope.of(each.scope).words, each.purpose])
             self.list.addTopLevelItem(item)
             item.setSelected(each.letter in chosen)
-        if not self.list.topLevelItemCount():
-            self.told.setText(phrase("No revision yet: Freeze… makes the first."))
         self.enable()
 
     def letters(self) -> list[str]:

@@ -20,6 +20,8 @@ from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.jobs.ran import of_files
 from hwsched.desktop.looks.tokens import wide
+from hwsched.desktop.widgets.buttons import let_lead
+from hwsched.desktop.widgets.empty import Empty
 from hwsched.language import phrase, phrase_of_count
 from hwsched.model.errors import minute_of
 from hwsched.operations.release.transmittals import fetch_transmittal, transmit, transmittals
@@ -65,6 +67,7 @@ class TransmittalsWindow(ToolWindow):
         self.list.setHeaderLabels([phrase("No."), phrase("Sent"), phrase("To"), phrase("Purpose"), phrase("By")])
         self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.list.itemSelectionChanged.connect(self.enable)
+        Empty(self.list, phrase("Nothing is written down as sent. Write down… keeps what went out, when, and to whom."))
         self.body.addWidget(self.list)
         self.fetch = self.button(
             phrase("Fetch…"), self.ask_fetch, phrase("Write the files of the selected one as they went out")
@@ -74,6 +77,7 @@ class TransmittalsWindow(ToolWindow):
         )
         self.foot.addWidget(self.fetch)
         self.foot.addWidget(self.make)
+        let_lead(self.make)
         desk.workspace.changed.connect(self.follow_change)
         self.follow()
 
@@ -86,8 +90,6 @@ class TransmittalsWindow(ToolWindow):
             item.addChildren(_files(each))
             self.list.addTopLevelItem(item)
             item.setSelected(each.number == chosen)
-        if not self.list.topLevelItemCount():
-            self.told.setText(phrase("Nothing is written down as sent."))
         self.enable()
 
     def chosen(self) -> int | None:

@@ -1,6 +1,6 @@
 """What a person can say of a column of a survey file, as the entries of lists: facts, meanings, suggestions."""
 
-from collections.abc import Sequence
+from collections.abc import Mapping, Sequence
 from typing import Any, Final
 
 from PySide6.QtWidgets import QComboBox
@@ -11,16 +11,12 @@ from hwsched.language import phrase, to_phrase
 from hwsched.survey import ITEM, LEAF, OPENING
 
 AS_HEADED: Final = to_phrase("as the heading says")
-FACTS: Final[tuple[tuple[str, str], ...]] = (
-    (to_phrase("not read"), ""),
-    *(
-        (f"{entity.label}: {attribute.label}", f"{entity.name}.{attribute.name}")
-        for entity in (OPENING, LEAF, ITEM)
-        for attribute in entity.attributes
-    ),
-    (f"{LEAF.label}: width by height", "leaf.size"),
-    (f"{OPENING.label}: {TYPE_ATTRIBUTE.label}", "opening.of_type"),
-)
+_NOT_READ: Final = to_phrase("not read")
+_BESIDES: Final[Mapping[str, tuple[str, str]]] = {
+    "leaf.size": (LEAF.label, to_phrase("width by height")),
+    "opening.of_type": (OPENING.label, TYPE_ATTRIBUTE.label),
+}
+"""What columns carry that is no single fact, with what it is of and how it is called."""
 DECLARED: Final[dict[str, Attribute]] = {
     f"{entity.name}.{attribute.name}": attribute for entity in (OPENING, LEAF, ITEM) for attribute in entity.attributes
 }
@@ -37,13 +33,25 @@ def fact_label(target: str) -> str:
     bare = target.partition("@")[0]
     attribute = DECLARED.get(bare)
     if attribute is not None:
-        return attribute.label
-    return next((label for label, known in FACTS if known == bare), target)
+        return phrase(attribute.label)
+    if bare in _BESIDES:
+        return ": ".join(map(phrase, _BESIDES[bare]))
+    return target or phrase(_NOT_READ)
+
+
+def facts() -> list[tuple[str, str | None]]:
+    """Return what a column may carry: how it is called in the language in force, and how it is written."""
+    declared: list[tuple[str, str | None]] = [
+        (f"{phrase(entity.label)}: {phrase(attribute.label)}", f"{entity.name}.{attribute.name}")
+        for entity in (OPENING, LEAF, ITEM)
+        for attribute in entity.attributes
+    ]
+    return [(phrase(_NOT_READ), ""), *declared, *((fact_label(known), known) for known in _BESIDES)]
 
 
 def fact_choices(target: str) -> list[tuple[str, str | None]]:
     """Return what a column may carry, that which it is read as first."""
-    return [(f"{phrase(AS_HEADED)}: {fact_label(target)}", None), *FACTS]
+    return [(f"{phrase(AS_HEADED)}: {fact_label(target)}", None), *facts()]
 
 
 def meanings(attribute: Attribute | None) -> list[tuple[str, str]]:

@@ -8,9 +8,11 @@ from typing import Final
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QHeaderView, QLabel, QTreeWidget, QTreeWidgetItem, QVBoxLayout, QWidget
 
+from hwsched.desktop.widgets.empty import Empty
 from hwsched.exchange.survey.decisions import BY_NAME, KINDS, DifferenceKind
 from hwsched.exchange.survey.difference import Undecided
 from hwsched.exchange.survey.facts import ANY, Answer, AnswerKey, Decisions
+from hwsched.kept_sentences import kept_error
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle
 
@@ -30,7 +32,11 @@ _FEW: Final = 12
 _LETTERS: Final = 24
 """Of an answer that a row shows."""
 _MARGIN_PX: Final = 24
-_WORDS: Final[dict[Answer, str]] = {"file": to_phrase("as in the file"), "held": "stays", "ask": to_phrase("left open")}
+_WORDS: Final[dict[Answer, str]] = {
+    "file": to_phrase("as in the file"),
+    "held": to_phrase("stays"),
+    "ask": to_phrase("left open"),
+}
 _KEY: Final = int(Qt.ItemDataRole.UserRole)
 
 
@@ -78,6 +84,11 @@ class DecidingPage(QWidget):
         layout = QVBoxLayout(self)
         layout.addWidget(note)
         layout.addWidget(self.tree, 1)
+        words = phrase(
+            "Nothing is left to be decided. Where a survey says something else than the project, it is asked here."
+        )
+        Empty(self.tree, words)
+        note.setVisible(bool(found))
         self._fill(found)
         # Thousands of boxes would take seconds: those of a heading are made when it is unfolded.
         self.tree.itemExpanded.connect(self._unfold)
@@ -125,21 +136,23 @@ class DecidingPage(QWidget):
         for each in whole[:_MOST]:
             row = self._add(top, (kind.name, each.mark, ""), each.mark)
             row.setText(1, each.known)
-            row.setText(_WHY, each.evidence)
-            row.setToolTip(_WHY, each.evidence)
+            row.setText(_WHY, kept_error(each.evidence))
+            row.setToolTip(_WHY, kept_error(each.evidence))
         self._rest(top, len(whole))
         for fact, cells in by_fact.items():
             first = cells[0].fact
-            label = first.label if first is not None else fact
+            label = phrase(first.label) if first is not None else fact
             under = self._add(top, (kind.name, "", fact), f"{label} ({len(cells)})")
             for each in cells[:_MOST]:
                 change = each.fact
                 if change is None:
                     continue
-                row = self._add(under, (kind.name, each.mark, f"{change.where}.{fact}"), f"{each.mark}, {change.where}")
-                row.setText(1, change.shown(change.before, self._style))
-                row.setText(2, phrase("blank") if kind.name == "blank" else change.shown(change.after, self._style))
-                row.setText(3, change.source or change.given)
+                row = self._add(
+                    under, (kind.name, each.mark, f"{change.where}.{fact}"), f"{each.mark}, {change.place()}"
+                )
+                row.setText(1, change.said(change.before, self._style))
+                row.setText(2, phrase("blank") if kind.name == "blank" else change.said(change.after, self._style))
+                row.setText(3, change.source or change.given_said())
             self._rest(under, len(cells))
 
     def _rest(self, top: QTreeWidgetItem, count: int) -> None:

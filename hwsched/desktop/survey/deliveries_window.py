@@ -11,8 +11,10 @@ from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.survey.deciding_page import DecidingPage
+from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.lines import Lines
 from hwsched.exchange.survey.facts import Decisions
+from hwsched.kept_sentences import kept_error
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.model.project import Project
 from hwsched.model.time_zone import second_of
@@ -32,6 +34,20 @@ from hwsched.quantities import LENGTH_STYLES, LengthStyle
 _MOST: Final = 2000
 """Lines shown of a delivery; the rest is counted."""
 
+_COUNTED: Final = {
+    "new": to_phrase("{count} new"),
+    "changed": to_phrase("{count} changed"),
+    "unchanged": to_phrase("{count} unchanged"),
+    "retired": to_phrase("{count} retired"),
+    "restored": to_phrase("{count} restored"),
+}
+"""What became of openings of a delivery, by the word under which it is kept."""
+
+
+def _counted(name: str, count: int) -> str:
+    return phrase(_COUNTED[name], count=count) if name in _COUNTED else f"{count} {name}"
+
+
 FILES: Final[tuple[Column[Delivery], ...]] = (
     Column("number", to_phrase("No."), lambda each: each.number, right=True, width=7),
     Column("file", to_phrase("File"), lambda each: each.file, width=34),
@@ -40,7 +56,7 @@ FILES: Final[tuple[Column[Delivery], ...]] = (
     Column(
         "did",
         to_phrase("What it did"),
-        lambda each: ", ".join(f"{n} {name}" for name, n in each.counts.items() if n),
+        lambda each: ", ".join(_counted(name, n) for name, n in each.counts.items() if n),
         width=40,
     ),
     Column("left", to_phrase("Left to decide"), lambda each: each.open or None, right=True, width=14),
@@ -52,7 +68,7 @@ RESTING: Final[tuple[Column[Any], ...]] = (
     Column("why", to_phrase("Why"), lambda each: each.why, width=50),
 )
 ORIGINS: Final[tuple[Column[tuple[int, Any]], ...]] = (
-    Column("where", to_phrase("Of"), lambda each: each[1].where, width=22),
+    Column("where", to_phrase("Of"), lambda each: kept_error(each[1].where), width=22),
     Column("fact", to_phrase("Fact"), lambda each: each[1].label, phrase, width=28),
     Column("value", to_phrase("Value"), lambda each: each[1].shown, width=22),
     Column("said", to_phrase("From"), lambda each: each[1].said, width=60),
@@ -70,10 +86,16 @@ class DeliveriesWindow(ToolWindow):
         self.pages = QTabWidget()
         self.deciding = DecidingPage((), Decisions())
         self.files = GridModel(Contents(FILES, lambda each: str(each.number)), self)
-        self.list = Grid(self.files, "deliveries", phrase("Deliveries"), lambda number: f"delivery {number}",
-                         empty=phrase("No survey was taken in yet."))  # fmt: skip
+        self.list = Grid(
+            self.files,
+            "deliveries",
+            phrase("Deliveries"),
+            lambda number: phrase("delivery {number}", number=number),
+            empty=phrase("No survey was taken in yet: Take in survey begins with a file."),
+        )
         self.rows = Lines((phrase("Row by row"),), 0)
         self.rows.setAccessibleName(phrase("What the delivery did"))
+        self.rows.empty.say(phrase("Choose a delivery: what it did stands here, row by row."))
         both = QSplitter(Qt.Orientation.Vertical)
         both.addWidget(self.list)
         both.addWidget(self.rows)
@@ -99,6 +121,7 @@ class DeliveriesWindow(ToolWindow):
         self.body.addWidget(self.pages)
         for button in (self.answer, self.back, self.bring):
             self.foot.addWidget(button)
+        let_lead(self.answer)
         self.list.picked.connect(self._on_delivery)
         self.resting.picked.connect(self.enable)
         for each in (self.list, self.resting, self.origins):
@@ -134,7 +157,7 @@ class DeliveriesWindow(ToolWindow):
             )
             for n, count in counted.items()
         ]
-        self.told.setText("; ".join(said) or phrase("Nothing is left to be decided."))
+        self.told.setText("; ".join(said))
         self._show_origins()
         self.enable()
 

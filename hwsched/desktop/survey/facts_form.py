@@ -22,6 +22,8 @@ from hwsched.attributes.unknown import says_nothing, unknown_word
 from hwsched.desktop.looks.tokens import colour
 from hwsched.desktop.survey.refused_facts import STANDS, RefusedFacts
 from hwsched.desktop.widgets.choice_box import ChoiceBox, words_of
+from hwsched.desktop.widgets.empty import Empty
+from hwsched.desktop.widgets.kept_colours import KeptColours
 from hwsched.desktop.widgets.typed import plain_word, understood
 from hwsched.language import phrase
 from hwsched.operations.findings.checked import Checked
@@ -38,7 +40,7 @@ _PLACES: Final = {entity.name: entity for entity in PLACE_ENTITIES}
 Index = QModelIndex | QPersistentModelIndex
 
 
-class FactDelegate(QStyledItemDelegate):
+class FactDelegate(KeptColours):
     """Offers a drop-down for a choice, a line for the rest; commits text only.
 
     Here belongs how a cell of any form of facts is edited; what a form offers besides belongs to its own delegate.
@@ -124,6 +126,7 @@ class FactsForm(QTreeWidget):
         self.setColumnCount(2)
         self.setHeaderLabels([phrase("Fact"), phrase("As surveyed")])
         self.setItemDelegate(FactDelegate(self))
+        Empty(self, phrase("Facts of what is chosen stand here."))
         self.setAlternatingRowColors(True)
         self.setEditTriggers(
             QTreeWidget.EditTrigger.DoubleClicked

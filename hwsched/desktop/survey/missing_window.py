@@ -13,10 +13,14 @@ from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.jobs.ran import of_files
+from hwsched.desktop.looks.capitals import capital
+from hwsched.desktop.widgets.buttons import let_lead
+from hwsched.desktop.widgets.empty import NO_OPENINGS
 from hwsched.kept_sentences import GATE, kept_phrase
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.rules.missing import MissingFact, missing_facts
 
+_TELLS: Final = {True: to_phrase("the catalogue"), False: to_phrase("the survey")}
 _NAMED: Final = 12
 """Marks that a cell names."""
 
@@ -28,8 +32,13 @@ def _some(marks: tuple[str, ...]) -> str:
 
 
 COLUMNS: Final[tuple[Column[MissingFact], ...]] = (
-    Column("fact", to_phrase("Fact"), lambda fact: kept_phrase(fact.label, GATE), width=44),
-    Column("of", to_phrase("Of the"), lambda fact: phrase("catalogue" if fact.of_catalogue else "survey"), width=11),
+    Column("fact", to_phrase("Fact"), lambda fact: capital(kept_phrase(fact.label, GATE)), width=44),
+    Column(
+        "of",
+        to_phrase("Told by"),
+        lambda fact: phrase(_TELLS[fact.of_catalogue]),
+        width=11,
+    ),
     Column(
         "alone",
         to_phrase("Unblocks"),
@@ -57,7 +66,7 @@ class MissingWindow(ToolWindow):
         note.setWordWrap(True)
         self.model = GridModel(Contents(COLUMNS, lambda fact: fact.fact), self)
         self.grid = Grid(self.model, "missing", phrase("Missing facts"), self._label, opens=True,
-                         empty=phrase("No fact is missing."))  # fmt: skip
+                         empty=phrase(NO_OPENINGS))  # fmt: skip
         self.grid.opened.connect(self.select)
         self.grid.said.connect(self.told.setText)
         self.paper = QComboBox()
@@ -73,18 +82,23 @@ class MissingWindow(ToolWindow):
         self.body.addWidget(self.grid, 1)
         self.foot.addWidget(self.paper)
         self.foot.addWidget(self.write)
+        let_lead(self.write)
         self.follow()
 
     def follow(self) -> None:
         """Rank what is missing now."""
         checked = self.desk.workspace.checked.values()
         found = missing_facts((each.given.opening.mark, each.fit, each.findings) for each in checked)
+        self.grid.table.empty = phrase("No fact is missing." if checked else NO_OPENINGS)
         self.model.load(found)
         waiting = sum(each.fit is None for each in checked)
-        words = "" if found else phrase("Nothing is missing.")
+        words = ""
         if waiting:
-            so_many = phrase("1 opening is") if waiting == 1 else phrase("{waiting} openings are", waiting=waiting)
-            words = f"{words} {so_many} not worked out yet; what is needed shows after Fit.".strip()
+            words = phrase_of_count(
+                "{count} opening is not worked out yet; what is needed shows after Fit.",
+                "{count} openings are not worked out yet; what is needed shows after Fit.",
+                waiting,
+            )
         self.told.setText(words)
         self.enable()
 

@@ -17,6 +17,7 @@ from hwsched.desktop.survey.building_tree import BuildingTree
 from hwsched.desktop.survey.narrowing import Narrowing
 from hwsched.desktop.survey.questions_line import QuestionsLine
 from hwsched.desktop.survey.register import STATES, Register
+from hwsched.desktop.widgets.empty import NO_OPENINGS
 from hwsched.language import phrase, phrase_of_count
 from hwsched.values import OpeningInput
 
@@ -167,7 +168,7 @@ class OpeningsView(QWidget):
         checked, before = list(workspace.checked.values()), self._shared.chosen
         if self._ahead:
             self._ahead, before = False, self.grid.current
-        self.grid.table.empty = phrase("No openings yet: take in a survey, or add one.")
+        self.grid.table.empty = phrase(NO_OPENINGS)
         self._take_beside()
         self.grid.wanted = tuple(each for each in self.grid.wanted if each in workspace.checked)
         self.register.load(checked)

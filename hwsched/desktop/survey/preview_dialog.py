@@ -28,6 +28,7 @@ from hwsched.exchange.survey.deciding import differences_of
 from hwsched.exchange.survey.difference import Preview
 from hwsched.exchange.survey.facts import Decisions, SurveyOptions
 from hwsched.exchange.survey.outline import SheetOutline
+from hwsched.kept_sentences import kept_error
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle
 
@@ -105,23 +106,23 @@ class PreviewDialog(QDialog):
         head.setWordWrap(True)
         self.pages = pages = QTabWidget()
         changed: list[tuple[str, ...]] = [
-            (opening.mark, f"{fact.where} {fact.label}", fact.shown(fact.before, style), fact.shown(fact.after, style))
+            (opening.mark, fact.title(), fact.said(fact.before, style), fact.said(fact.after, style))
             for opening in preview.changed
             for fact in opening.facts
         ]
-        refused: list[tuple[str, ...]] = [(cause.describe(),) for cause in causes(problems)]
-        asked: list[tuple[str, ...]] = [(question.describe(),) for question in preview.questions]
-        asked += [(proposal.describe(),) for proposal in preview.undecided]
-        asked += [(oddity.describe(),) for oddity in preview.oddities]
+        refused: list[tuple[str, ...]] = [(cause.said(),) for cause in causes(problems)]
+        asked: list[tuple[str, ...]] = [(question.said(),) for question in preview.questions]
+        asked += [(proposal.said(),) for proposal in preview.undecided]
+        asked += [(oddity.said(),) for oddity in preview.oddities]
         blank: list[tuple[str, ...]] = [
-            (mark, f"{fact.where} {fact.label}", fact.shown(fact.before, style)) for mark, fact in preview.blank
+            (mark, fact.title(), fact.said(fact.before, style)) for mark, fact in preview.blank
         ]
         by_hand: list[tuple[str, ...]] = [
             (
                 mark,
-                f"{fact.where} {fact.label}",
-                fact.shown(fact.before, style),
-                fact.shown(fact.after, style),
+                fact.title(),
+                fact.said(fact.before, style),
+                fact.said(fact.after, style),
                 fact.source,
             )
             for mark, fact in preview.by_hand
@@ -138,11 +139,11 @@ class PreviewDialog(QDialog):
             (phrase("New"), (phrase("Mark"),), [(opening.mark,) for opening in preview.new]),
             (phrase("Changed"), (phrase("Mark"), phrase("Fact"), phrase("Before"), phrase("After")), changed),
             (phrase("Not in the file"), (phrase("Mark"),), [(mark,) for mark in preview.missing]),
-            (phrase("Read as"), (phrase("How the file was read"),), [(line,) for line in preview.assumptions]),
+            (phrase("Read as"), (phrase("How the file was read"),), [(each.said(),) for each in preview.assumptions]),
             (
                 phrase("Not read"),
                 (phrase("Columns, rows and sheets that are not read"),),
-                [(text,) for text in preview.unmapped],
+                [(kept_error(text),) for text in preview.unmapped],
             ),
         )
         for title, columns, rows in lists:
@@ -193,8 +194,8 @@ class PreviewDialog(QDialog):
         )
         self.take_back.setEnabled(answers > 0)
         self.take_back.setShortcut("Ctrl+Z")
-        self.by_plan = QPushButton(phrase("Read by a &plan..."))
-        self.to_plan = QPushButton(phrase("&Keep as a plan..."))
+        self.by_plan = QPushButton(phrase("Read by a &plan…"))
+        self.to_plan = QPushButton(phrase("&Keep as a plan…"))
         self.to_plan.setEnabled(opened.seen is not None)
         for button, told in (
             (self.take_back, self.back),

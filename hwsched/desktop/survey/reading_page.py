@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.looks.tokens import ROW, scaled
-from hwsched.desktop.survey.column_words import AS_HEADED, DECLARED, FACTS, choice_box, dash_meanings, meanings
+from hwsched.desktop.survey.column_words import AS_HEADED, DECLARED, choice_box, dash_meanings, facts, meanings
 from hwsched.exchange.problems import Cause, CellProblem, column_letter
 from hwsched.exchange.survey.facts import Proposal, SurveyOptions
 from hwsched.exchange.survey.outline import ColumnOutline, SheetOutline
@@ -111,14 +111,14 @@ class ReadingPage(QWidget):
         super().showEvent(event)
 
     def _fill_columns(self) -> None:
-        columns = self.shown.columns if self.shown else ()
+        columns, offered = self.shown.columns if self.shown else (), facts()
         self.columns.setRowCount(len(columns))
         for row, column in enumerate(columns):
             key = _key(column)
             self.columns.setItem(row, 0, _text(f"{column_letter(column.index)}  {column.header}".rstrip()))
             self.columns.setItem(row, 1, _text("; ".join(column.samples)))
-            label = next((label for label, target in FACTS if target and target == column.target), phrase("not read"))
-            fact = choice_box([(f"{phrase(AS_HEADED)}: {label}", None), *FACTS], _said(self.options.columns, column))
+            label = next((label for label, target in offered if target == column.target), phrase("not read"))
+            fact = choice_box([(f"{phrase(AS_HEADED)}: {label}", None), *offered], _said(self.options.columns, column))
             fact.activated.connect(lambda _index, box=fact, key=key: self._say("columns", key, box.currentData()))
             unit = choice_box(
                 [(column.unit or "-", None), *((u, u) for u in BARE_UNITS)], _said(self.options.units, column)

@@ -56,12 +56,10 @@ def marked_cells(
     for question in questions:
         if question.sheet == sheet:
             found |= dict.fromkeys(
-                ((row, question.column) for row in question.rows), MarkedCell("asked", question.describe())
+                ((row, question.column) for row in question.rows), MarkedCell("asked", question.said())
             )
     for cause in refused:
         problem = cause.problem
         if isinstance(problem, CellProblem) and problem.sheet == sheet:
-            found |= dict.fromkeys(
-                ((row, problem.column) for row in cause.rows), MarkedCell("refused", cause.describe())
-            )
+            found |= dict.fromkeys(((row, problem.column) for row in cause.rows), MarkedCell("refused", cause.said()))
     return found

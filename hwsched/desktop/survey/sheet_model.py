@@ -11,6 +11,7 @@ from hwsched.attributes import as_text
 from hwsched.desktop.survey.column_words import fact_label
 from hwsched.exchange.problems import column_letter
 from hwsched.exchange.survey.outline import SheetOutline
+from hwsched.kept_sentences import kept_error
 from hwsched.language import phrase
 
 _REFUSED: Final = QColor(214, 64, 64, 90)
@@ -91,7 +92,7 @@ class SheetModel(QAbstractTableModel):
             font.setBold(True)
             return font
         if role == Qt.ItemDataRole.ToolTipRole:
-            return doubt.text if doubt else phrase("Not read: {passed}", passed=passed) if passed else None
+            return doubt.text if doubt else phrase("Not read: {passed}", passed=kept_error(passed)) if passed else None
         return None
 
     def headerData(  # noqa: N802

@@ -28,24 +28,26 @@ from PySide6.QtWidgets import (
 
 from hwsched.attributes import as_text
 from hwsched.desktop.looks.tokens import ROW, scaled
-from hwsched.desktop.survey.column_words import DECLARED, choice_box, dash_meanings, fact_choices, meanings
+from hwsched.desktop.survey.column_words import DECLARED, choice_box, dash_meanings, fact_choices
 from hwsched.desktop.survey.sheet_columns import fit_columns, marked_cells
 from hwsched.desktop.survey.sheet_model import SheetModel
 from hwsched.desktop.survey.units_of_cells import asked_unit, doubted_unit, is_doubtful, lacks_unit, understood_cell
 from hwsched.exchange.problems import Cause, CellProblem, column_letter
 from hwsched.exchange.survey.answers import answered, column_name, with_word
 from hwsched.exchange.survey.corrections import cell_name
-from hwsched.exchange.survey.facts import Oddity, Question, SurveyOptions
+from hwsched.exchange.survey.facts import Oddity, Question, SurveyOptions, answer_said
 from hwsched.exchange.survey.near_words import near_words
 from hwsched.exchange.survey.outline import ColumnOutline, SheetOutline
-from hwsched.language import phrase, phrase_of_count
+from hwsched.kept_sentences import kept_error
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.quantities import BARE_UNITS, BareUnit, LengthStyle
 
 _CARDS: Final = 40
 """Questions that are shown; the rest comes as they are answered."""
 _WIDE: Final = 260
 """Pixels that a column takes at most before a person widens it."""
-_UNKNOWN: Final = "unknown"
+_UNKNOWN: Final = to_phrase("unknown")
+_EITHER: Final = ((to_phrase("yes"), "yes"), (to_phrase("no"), "no"))
 
 
 class SheetPage(QWidget):
@@ -259,10 +261,10 @@ class SheetPage(QWidget):
             self._tell(replace(self.options, corrections={**self.options.corrections, name: self.cell.text()}))
 
     def _add_question(self, question: Question) -> None:
-        asked = question.describe().partition("? ")[0].partition(", " if question.column else ": ")[2] + "?"
-        line = self._card(asked[:1].upper() + asked[1:], question.column)
+        line = self._card(_begun(question.asked(with_column=True)), question.column)
         for answer in question.answers:
-            self._button(line, question.describe(), answer, self._answering(question, answer))
+            say = self._answering(question, answer)
+            self._button(line, question.describe(), answer, say, answer_said(answer))
 
     def _ask_unit(self, refused: Sequence[Cause]) -> None:
         problems = [cause.problem for cause in refused if isinstance(cause.problem, CellProblem)]
@@ -289,8 +291,7 @@ class SheetPage(QWidget):
         problem = cause.problem
         column = self._by_letter.get(problem.column) if isinstance(problem, CellProblem) else None
         attribute = DECLARED.get(column.target) if column is not None else None
-        said = cause.describe()
-        asked = said.split(": ", 1)[-1] if isinstance(problem, CellProblem) else said
+        asked = cause.why()
         if isinstance(problem, CellProblem) and attribute is not None and attribute.kind in ("choice", "flag"):
             rows = (
                 phrase_of_count("{count} row", "{count} rows", len(cause.rows))
@@ -303,7 +304,7 @@ class SheetPage(QWidget):
                 header=problem.header,
                 rows=rows,
                 read=problem.read,
-                message=problem.message,
+                message=kept_error(problem.message),
             )
         line = self._card(asked, _letter(problem))
         if not isinstance(problem, CellProblem) or column is None or attribute is None or not problem.read:
@@ -315,25 +316,25 @@ class SheetPage(QWidget):
         def say(meaning: str) -> None:
             self._tell(replace(self.options, words=with_word(self.options.words, key, problem.read, meaning)))
 
-        for label, value in meanings(attribute) if attribute.kind == "flag" else near_words(attribute, problem.read):
-            self._button(line, problem.read, label, partial(say, value))
-        self._button(line, problem.read, phrase(_UNKNOWN), lambda: say(_UNKNOWN))
-        box = choice_box([(phrase("means ..."), None), *dash_meanings(column.target)], None)
+        near = _EITHER if attribute.kind == "flag" else near_words(attribute, problem.read)
+        for label, value in (*near, (_UNKNOWN, _UNKNOWN)):
+            self._button(line, problem.read, label, partial(say, value), phrase(label))
+        box = choice_box([(phrase("means…"), None), *dash_meanings(column.target)], None)
         box.activated.connect(lambda: say(box.currentData()) if box.currentData() else None)
         self.meanings[problem.read] = box
         line.addWidget(box)
 
     def _add_oddity(self, oddity: Oddity) -> None:
-        # By its words alone; the identifier before them is the command line's.
-        asked = oddity.describe().partition("; taken")[0].removeprefix(f"{oddity.id}: ")
-        line = self._card(asked[:1].upper() + asked[1:])
+        # By its words alone; its identifier is the command line's.
+        line = self._card(_begun(oddity.asked()))
         if oddity.cure:
             cures = self.options.cures | {oddity.id}
             self._button(
                 line,
                 oddity.id,
-                phrase("Mend them: {cure}", cure=oddity.cure),
+                f"Mend them: {oddity.cure}",
                 lambda: self._tell(replace(self.options, cures=cures)),
+                phrase("Mend them: {cure}", cure=phrase(oddity.cure)),
             )
 
     def _card(self, text: str, letter: str = "") -> QHBoxLayout:
@@ -352,8 +353,8 @@ class SheetPage(QWidget):
             words.setToolTip(phrase("Column {letter}: {samples}", letter=letter, samples="; ".join(column.samples)))
         return line
 
-    def _button(self, line: QHBoxLayout, about: str, answer: str, say: Callable[[], None]) -> None:
-        button = QPushButton(answer)
+    def _button(self, line: QHBoxLayout, about: str, answer: str, say: Callable[[], None], words: str = "") -> None:
+        button = QPushButton(words or answer)
         button.clicked.connect(say)
         self.answers[about, answer] = button
         line.addWidget(button)
@@ -362,6 +363,11 @@ class SheetPage(QWidget):
         if options != self.options:
             self.options = options
             self.said.emit(options)
+
+
+def _begun(asked: str) -> str:
+    """Begin a question with a capital."""
+    return asked[:1].upper() + asked[1:]
 
 
 def _letter(problem: object) -> str:

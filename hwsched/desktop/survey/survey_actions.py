@@ -183,7 +183,7 @@ class SurveyActions(Subject):
         names = [name for name, _, plan in list_plans() if plan is not None]
         if not names:
             QMessageBox.information(
-                dialog, phrase("Column plans"), phrase("No plan is kept yet. Keep as a plan... keeps one.")
+                dialog, phrase("Column plans"), phrase("No plan is kept yet. Keep as a plan… keeps one.")
             )
             return
         name, chosen = QInputDialog.getItem(dialog, phrase("Read by a plan"), phrase("Plan"), names, 0, False)

@@ -12,6 +12,8 @@ from hwsched.kept_sentences import kept_error
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
 
+_UNITS: Final = ('"', "'", "mm", "in", "cm", "m", "ft")
+"""With which a length ends that says its unit."""
 _FLAG: Final = ("", "yes", "no")
 
 
@@ -94,14 +96,23 @@ class FactLine(QWidget):
         row.setSpacing(scaled(SPACE.hair))
         row.addWidget(self.field, 1)
         unit = shown_unit(attribute, style)
+        self.unit = QLabel(unit, self)
+        """What a number means; a text that says its unit itself needs none beside it."""
+        self.unit.setHidden(not unit)
         if unit:
-            row.addWidget(QLabel(unit))
+            row.addWidget(self.unit)
+            if isinstance(self.field, QLineEdit):
+                self.field.textChanged.connect(self._show_unit)
+                self._show_unit(self.field.text())
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(0)
         layout.addLayout(row)
         layout.addWidget(self.echo)
         self.setFocusProxy(self.field)
+
+    def _show_unit(self, text: str) -> None:
+        self.unit.setVisible(not text.strip().endswith((*_UNITS, self.unit.text())))
 
     def text(self) -> str:
         """Return what stands in the field, as the reader of cells takes it."""

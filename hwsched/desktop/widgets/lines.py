@@ -5,12 +5,13 @@ from contextlib import contextmanager
 from typing import Final
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QAction, QResizeEvent
+from PySide6.QtGui import QAction, QPalette, QResizeEvent
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QHeaderView,
     QLabel,
     QSizePolicy,
+    QStyleOptionViewItem,
     QTableWidget,
     QTableWidgetItem,
     QToolButton,
@@ -18,7 +19,9 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.desktop.looks.tokens import scaled, wide
+from hwsched.desktop.looks.tokens import Text, colour, scaled, wide
+from hwsched.desktop.widgets.empty import Empty
+from hwsched.desktop.widgets.kept_colours import Index, KeptColours
 from hwsched.language import phrase
 
 _LONGEST: Final = 40
@@ -26,6 +29,23 @@ _LEAST: Final = 11
 """Figures that a column has which shares what is left: narrower its words would stand one below the other."""
 _SCROLLED: Final = 18
 """Figures that it has where it is scrolled to: then it costs no room, and its lines are low."""
+
+
+INK: Final = int(Qt.ItemDataRole.UserRole) + 40
+"""Role under which a cell keeps the role of its words' colour."""
+
+
+class _LineDelegate(KeptColours):
+    """Paints words of a line in the colour of a role."""
+
+    def initStyleOption(self, option: QStyleOptionViewItem, index: Index) -> None:  # noqa: N802
+        """Take the colour of a role in the theme in force."""
+        super().initStyleOption(option, index)
+        if role := index.data(INK):
+            palette = option.palette
+            for each in (QPalette.ColorRole.Text, QPalette.ColorRole.HighlightedText):
+                palette.setColor(each, colour(role))
+            option.palette = palette
 
 
 class Lines(QTableWidget):
@@ -56,6 +76,9 @@ class Lines(QTableWidget):
         self.setWordWrap(True)
         self.setAlternatingRowColors(True)
         self.setShowGrid(False)
+        self.setItemDelegate(_LineDelegate(self))
+        self.empty = Empty(self)
+        """What is said before there is a line."""
         header = self.horizontalHeader()
         header.setTextElideMode(Qt.TextElideMode.ElideRight)
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
@@ -85,10 +108,15 @@ class Lines(QTableWidget):
                 header.setSectionResizeMode(column, QHeaderView.ResizeMode.Interactive)
                 self.setColumnWidth(column, max(min(wide(_SCROLLED), self.viewport().width()), least))
 
-    def show_rows(self, rows: Sequence[Sequence[str]], *, aside: Collection[int] = ()) -> None:
-        """Show these lines; those set aside are slanted."""
+    def show_rows(
+        self, rows: Sequence[Sequence[str]], *, aside: Collection[int] = (), inks: Sequence[Text] = ()
+    ) -> None:
+        """Show these lines; those set aside are slanted; inks: the roles of the colours of their first words."""
         with self._unmeasured():
             self._fill(rows, aside)
+        for r, role in enumerate(inks):
+            if (cell := self.item(r, 0)) is not None:
+                cell.setData(INK, role)
         self._share()
 
     @contextmanager

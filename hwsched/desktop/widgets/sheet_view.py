@@ -4,9 +4,10 @@ from collections.abc import Sequence
 from typing import Final
 
 from PySide6.QtCore import QRect, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QPalette, QResizeEvent, QWheelEvent
+from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QResizeEvent, QWheelEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QScrollArea, QSizePolicy, QToolButton, QVBoxLayout, QWidget
 
+from hwsched.desktop.looks.tokens import dark_now
 from hwsched.desktop.widgets.drawing_view import paint_page
 from hwsched.drawings.drawing import Drawing
 from hwsched.language import phrase
@@ -57,10 +58,10 @@ class _Canvas(QWidget):
 
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
         """Paint."""
-        look = DARK if self.palette().color(QPalette.ColorRole.Base).lightness() < 128 else LIGHT
+        look = DARK if dark_now() else LIGHT
         painter = QPainter(self)
         painter.setRenderHint(QPainter.RenderHint.Antialiasing)
-        painter.fillRect(self.rect(), QColor.fromRgbF(*look.ground))
+        painter.fillRect(self.rect(), _ground())
         painter.setPen(QColor.fromRgbF(*look.letters["label"]))
         if self.page is None:
             flags = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap
@@ -90,6 +91,20 @@ class _Canvas(QWidget):
             return 0
         room = QFontMetricsF(self.font()).boundingRect(self._notes_room(width), int(_WRAPPED), self._said())
         return round(room.height()) + 12
+
+
+class _Area(QScrollArea):
+    """What the sheet does not reach has its ground."""
+
+    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
+        """Paint."""
+        painter = QPainter(self.viewport())
+        painter.fillRect(event.rect(), _ground())
+        painter.end()
+
+
+def _ground() -> QColor:
+    return QColor.fromRgbF(*(DARK if dark_now() else LIGHT).ground)
 
 
 _WRAPPED: Final = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop | Qt.TextFlag.TextWordWrap
@@ -123,10 +138,9 @@ class SheetView(QWidget):
         self.title = _Title()
         self.canvas = _Canvas()
         self.canvas.zoomed.connect(self.zoom)
-        self.area = QScrollArea()
+        self.area = _Area()
         self.area.setWidget(self.canvas)
         self.area.setFrameShape(QScrollArea.Shape.NoFrame)
-        self.area.setBackgroundRole(QPalette.ColorRole.Base)
         self.back = self._button("◀", phrase("The sheet before"), lambda: self._leaf(-1))
         self.ahead = self._button("▶", phrase("The next sheet"), lambda: self._leaf(1))
         self.smaller = self._button("−", phrase("Smaller (Ctrl and wheel)"), lambda: self.zoom(-1))

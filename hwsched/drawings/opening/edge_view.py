@@ -15,8 +15,8 @@ from hwsched.drawings.unknown import known, positive, unknown_drawing
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.reading import CASE_IN_LEAF, leaf_hand, leafless, lock_item, lock_part, on_leaf, remains, unit_part
+from hwsched.rules.saying import label_said
 from hwsched.rules.solid.footprints import face_of, rectangle
-from hwsched.rules.wording import label_of
 from hwsched.values import Fit, Leaf, OpeningInput
 
 TITLE = to_phrase("Lock edge")
@@ -54,7 +54,7 @@ def edge_view(given: OpeningInput, fit: Fit, length_style: LengthStyle = "fracti
     leaf, thickness, missing = thick_leaf(given)
     problems = list(missing)
     if given.opening.hand is None:
-        problems.append(phrase("unknown: needs {label_of}", label_of=label_of("opening.hand")))
+        problems.append(phrase("unknown: needs {label_of}", label_of=label_said("opening.hand")))
     if leaf is None or problems:
         return unknown_drawing(TITLE, problems)
     place, problems_of_lock, needs = lock_place(given, leaf, length_style)

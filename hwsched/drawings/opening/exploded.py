@@ -38,8 +38,8 @@ from hwsched.drawings.unknown import positive, unknown_drawing
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities.adding import added
 from hwsched.rules.reading import leafless, lock_item, lock_leaf
+from hwsched.rules.saying import label_said
 from hwsched.rules.solid.bodies import screws_of
-from hwsched.rules.wording import label_of
 from hwsched.values import Fit, FitPart, OpeningInput, Part
 from hwsched.values.amounts import part_words
 from hwsched.work.plan import plan
@@ -90,7 +90,7 @@ def exploded(given: OpeningInput, fit: Fit) -> Drawing:
     if fit.status != "fits":
         return unknown_drawing(TITLE, [phrase("nothing fits yet")])
     missing = [
-        phrase("unknown: needs {label_of}", label_of=label_of(fact))
+        phrase("unknown: needs {label_of}", label_of=label_said(fact))
         for fact, value in (
             ("leaf.thickness_mm", leaf.thickness_mm if leaf else None),
             ("existing_item.backset_mm", lock.backset_mm if lock else None),

@@ -11,6 +11,7 @@ from hwsched.drawings.sheet import LeafOnSheet
 from hwsched.drawings.unknown import known
 from hwsched.language import phrase
 from hwsched.rules.reading import on_leaf, remains
+from hwsched.rules.saying import label_said
 from hwsched.rules.solid.footprints import face_of, missing, rectangle
 from hwsched.rules.wording import label_of
 from hwsched.survey import ITEM
@@ -60,7 +61,7 @@ def existing_items(
         if not on or (len(on) > 1 and item.leaf is None):
             notes.append(
                 phrase(
-                    "{name}, not drawn: needs {label_of}.", name=_name(item), label_of=label_of("existing_item.leaf")
+                    "{name}, not drawn: needs {label_of}.", name=_name(item), label_of=label_said("existing_item.leaf")
                 )
             )
             continue

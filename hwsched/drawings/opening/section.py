@@ -18,8 +18,8 @@ from hwsched.drawings.unknown import known, positive, unknown_drawing
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.reading import CASE_IN_LEAF, by_cylinder, leaf_hand, leafless, lock_part, unit_part
+from hwsched.rules.saying import label_said
 from hwsched.rules.solid.footprints import rectangle
-from hwsched.rules.wording import label_of
 from hwsched.values import Fit, Leaf, OpeningInput
 
 _TITLES: Final = {True: to_phrase("Section A-A, at the cylinder"), False: to_phrase("Section A-A, at the lock")}
@@ -50,7 +50,7 @@ def section(given: OpeningInput, fit: Fit, length_style: LengthStyle = "fraction
     leaf, thick, missing = thick_leaf(given)
     problems = list(missing)
     if given.opening.hand is None:
-        problems.append(phrase("unknown: needs {label_of}", label_of=label_of("opening.hand")))
+        problems.append(phrase("unknown: needs {label_of}", label_of=label_said("opening.hand")))
     if leaf is None or problems or given.opening.hand is None:
         return unknown_drawing(title, problems)
     place, problems_of_lock, needs = lock_place(given, leaf, length_style)

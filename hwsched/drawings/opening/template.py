@@ -19,7 +19,7 @@ from hwsched.drawings.unknown import known, positive, unknown_drawing
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.reading import by_cylinder, leaf_hand, leafless, unit_part
-from hwsched.rules.wording import label_of
+from hwsched.rules.saying import label_said
 from hwsched.values import Fit, Hole, OpeningInput
 from hwsched.work.tools import drill_words
 
@@ -59,7 +59,7 @@ def template(
     problems = list(missing)
     hand = leaf_hand(given)
     if hand is None:
-        problems.append(phrase("unknown: needs {label_of}", label_of=label_of("opening.hand")))
+        problems.append(phrase("unknown: needs {label_of}", label_of=label_said("opening.hand")))
     if leaf is None or hand is None or problems:
         return unknown_drawing(title, problems)
     place, problems_of_lock, needs = lock_place(given, leaf, length_style)

@@ -12,7 +12,8 @@ from hwsched.drawings.unknown import known, positive, unknown_drawing
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.reading import in_role, lock_item, unit_part
-from hwsched.rules.wording import aside_words, label_of
+from hwsched.rules.saying import label_said
+from hwsched.rules.wording import aside_words
 from hwsched.values import Fit, OpeningInput
 
 _AROUND_MM = 220.0
@@ -30,7 +31,7 @@ def wall(given: OpeningInput, fit: Fit, face: Face, style: LengthStyle) -> Drawi
     height = lock.cylinder_height_mm if lock is not None else None
     if not positive(height):
         return unknown_drawing(
-            title, [phrase("unknown: needs {label_of}", label_of=label_of("existing_item.cylinder_height_mm"))]
+            title, [phrase("unknown: needs {label_of}", label_of=label_said("existing_item.cylinder_height_mm"))]
         )
     mirror = 1.0 if face == "inside" else -1.0
     shapes: list[Shape] = []

@@ -8,20 +8,22 @@ from collections.abc import Iterable, Mapping
 from typing import Final
 
 from hwsched.drawings.text_room import broken
-from hwsched.language import phrase
+from hwsched.kept_sentences import FIT, kept_phrase
+from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, in_run_unit, run_unit
 from hwsched.values.power import CircuitResult, Device, NodeResult, RunResult, SupplyResult
+from hwsched.values.role_words import role_said
 from hwsched.wiring.failure import lasts_h
 
 STATE_WORDS: Final = {
-    "normal": "mains normal",
-    "lowest-mains": "lowest mains",
-    "highest-mains": "highest mains",
-    "standby-end": "end of standby",
-    "peak": "peak",
+    "normal": to_phrase("mains normal"),
+    "lowest-mains": to_phrase("lowest mains"),
+    "highest-mains": to_phrase("highest mains"),
+    "standby-end": to_phrase("end of standby"),
+    "peak": to_phrase("peak"),
 }
 _ON_ALARM: Final[Mapping[str | None, str]] = {
-    "drops": "loses power", "stays": "keeps power", None: "unknown: nobody has said",
+    "drops": to_phrase("loses power"), "stays": to_phrase("keeps power"), None: to_phrase("unknown: nobody has said"),
 }  # fmt: skip
 _STRANDING: Final = {"stranded": "str", "solid": "sol"}
 STRANDING_NOTE: Final = "str: stranded, sol: solid; 2 × : so many conductors in parallel, each way."
@@ -29,7 +31,7 @@ STRANDING_NOTE: Final = "str: stranded, sol: solid; 2 × : so many conductors in
 
 def state_words(state: str) -> str:
     """Say a state of a circuit."""
-    return STATE_WORDS.get(state, state)
+    return phrase(STATE_WORDS.get(state, state))
 
 
 def run_length_words(length_m: float, style: LengthStyle) -> str:
@@ -56,7 +58,7 @@ def conductor_words(run: RunResult) -> str:
     """
     several = f"{run.parallel} × " if run.parallel > 1 else ""
     stranding = _STRANDING.get(run.stranding, run.stranding)
-    return f"{several}{run.gauge or 'gauge unknown'} {stranding}".strip()
+    return f"{several}{run.gauge or phrase('gauge unknown')} {stranding}".strip()
 
 
 def margin_words(result: SupplyResult) -> str:
@@ -74,7 +76,7 @@ def margin_words(result: SupplyResult) -> str:
     for circuit in result.circuits:
         if circuit.openings:
             circuits.setdefault(circuit.circuit.alarm, []).append(circuit.circuit.name)
-    alarm = [f"{', '.join(names)} {_ON_ALARM[does]}" for does, names in circuits.items()]
+    alarm = [f"{', '.join(names)} {phrase(_ON_ALARM[does])}" for does, names in circuits.items()]
     told = phrase(
         "with it {count} lose power; without mains {lasts}; on the fire alarm {alarm}",
         count=count,
@@ -117,7 +119,8 @@ def low_words(node: NodeResult) -> tuple[str, ...]:
     if lowest is None or least is None:
         return ()
     digits = next((count for count in range(1, 6) if least - lowest >= 10.0**-count), 6)
-    return f"has {lowest:.{digits}f} V", f"needs {least:.{digits}f} V"
+    has, needs = f"{lowest:.{digits}f}", f"{least:.{digits}f}"
+    return phrase("has {volts} V", volts=has), phrase("needs {volts} V", volts=needs)
 
 
 def worst_words(node: NodeResult | None) -> tuple[str, ...]:
@@ -125,14 +128,19 @@ def worst_words(node: NodeResult | None) -> tuple[str, ...]:
     worst = None if node is None else worst_of(node)
     if worst is None:
         return (phrase("volts unknown"),)
-    digits = 2 if node is not None and is_low(node) else 1
-    return f"{worst[0]:.{digits}f} V at worst", f"({state_words(worst[1])})"
+    return phrase("{volts} V at worst", volts=_volts(node, worst[0])), f"({state_words(worst[1])})"
+
+
+def _volts(node: NodeResult | None, volts: float) -> str:
+    return f"{volts:.{2 if node is not None and is_low(node) else 1}f}"
 
 
 def narrow_volts_words(node: NodeResult | None, width_mm: float) -> tuple[str, ...]:
     """Say the same in lines no wider than so much paper."""
-    volts, *state = worst_words(node)
-    parts = [volts.removesuffix(" at worst"), phrase("at worst"), *state] if state else [volts]
+    worst = None if node is None else worst_of(node)
+    parts: Iterable[str] = worst_words(node)
+    if worst is not None:
+        parts = (f"{_volts(node, worst[0])} V", phrase("at worst"), f"({state_words(worst[1])})")
     return tuple(line for part in parts for line in broken(part, width_mm))
 
 
@@ -140,14 +148,15 @@ def device_words(device: Device, node: NodeResult | None, width_mm: float) -> tu
     """Say what a device is, what it needs and gets, and what to fit across its coil, in lines of a width."""
     worst = None if node is None else worst_of(node)
     texts = [
-        f"{device.role.capitalize()} {device.part}" + (f", {device.fail}" if device.fail else ""),
+        f"{role_said(device.role).capitalize()} {device.part}" + (f", {device.fail}" if device.fail else ""),
         phrase("works from {minimum_v:g} to {maximum_v:g} V", minimum_v=device.minimum_v, maximum_v=device.maximum_v),
     ]
     if worst is None:
         texts.append(phrase("volts unknown"))
     else:
         low = worst[0] < device.minimum_v
-        texts.append(f"gets {worst[0]:.{2 if low else 1}f} V at worst" + (phrase(": TOO LOW") if low else ""))
+        volts = f"{worst[0]:.{2 if low else 1}f}"
+        texts.append(phrase("gets {volts} V at worst", volts=volts) + (phrase(": TOO LOW") if low else ""))
     if device.suppression:
         texts.append(f"S: {device.suppression}")
     if device.assumed:
@@ -184,7 +193,12 @@ def share_words(supply: SupplyResult) -> str:
 def collapse_words(circuit: CircuitResult) -> tuple[str, ...]:
     """Say for each state without a solution that there is none, and why."""
     return tuple(
-        f"{circuit.circuit.name}: no solution in state {state_words(state)}: {_sentence(why)}"
+        phrase(
+            "{circuit}: no solution in state {state}: {why}",
+            circuit=circuit.circuit.name,
+            state=state_words(state),
+            why=_sentence(kept_phrase(why, FIT)),
+        )
         for state, why in circuit.collapsed.items()
     )
 
@@ -195,7 +209,7 @@ def problem_words(circuit: CircuitResult) -> tuple[str, ...]:
     for problem in circuit.problems:
         needs = [need for need in problem.needs if need not in problem.message]
         needed = phrase("; unknown: needs {needs}", needs=", ".join(needs)) if needs else ""
-        found.append(f"{circuit.circuit.name}: {_sentence(problem.message + needed)}")
+        found.append(f"{circuit.circuit.name}: {_sentence(kept_phrase(problem.message, FIT) + needed)}")
     return tuple(found)
 
 

@@ -11,6 +11,7 @@ from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.drawing import Circle, Drawing, Line, Pen, Shape, Text
 from hwsched.drawings.opening.symbols import box
 from hwsched.drawings.power.power_words import (
+    STATE_WORDS,
     collapse_words,
     is_low,
     problem_words,
@@ -168,7 +169,9 @@ class _Plot:
             pen = _PENS.get(state, "existing")
             signed: list[Point] = []
             branches = self._branches(state)
-            shapes += [Line(tuple(points), pen, name=f"voltage, {state_words(state)}") for points in branches]
+            shapes += [
+                Line(tuple(points), pen, name=f"voltage, {STATE_WORDS.get(state, state)}") for points in branches
+            ]
             loaded = {self._point(n.node, state) for n in self._nodes.values() if n.minimum_v is not None}
             # Where there is no room for all, what hangs there is signed before what it is reached over.
             for x, y in sorted((each for points in branches for each in points[1:]), key=lambda at: at not in loaded):
@@ -275,7 +278,8 @@ class _Plot:
         for state in (*self._states, *(state for state in self._circuit.collapsed if state not in self._states)):
             solved = state in self._states
             words = broken(
-                state_words(state) if solved else f"{state_words(state)}: no solution", _WIDE - _KEY_X - 15.0
+                state_words(state) if solved else phrase("{state}: no solution", state=state_words(state)),
+                _WIDE - _KEY_X - 15.0,
             )
             if solved:
                 shapes.append(Line(((_KEY_X, y), (_KEY_X + 12.0, y)), _PENS.get(state, "existing"), name="key"))
@@ -312,7 +316,7 @@ def _least(x: float, y: float, pen: Pen, name: str) -> list[Shape]:
 def _sign(state: str, x: float, y: float) -> Shape:
     pen: Pen = "outline"
     corners = _SIGNS.get(state, 6)
-    name = f"sign, {state_words(state)}"
+    name = f"sign, {STATE_WORDS.get(state, state)}"
     if corners == 0:
         return Circle(x, y, 1.6, pen, "hole", name)
     if corners == 5:

@@ -17,8 +17,9 @@ from hwsched.exchange.survey.row import Row
 from hwsched.exchange.survey.rows import draft_of
 from hwsched.exchange.survey.told import Draft, FileRow, row_problem
 from hwsched.exchange.survey.types import Types
+from hwsched.language import to_phrase
 
-_OF_TABLES: Final = ("not taken in", "{type}-{level}-{n}", "{type}-{n}", "{level}-{type}{nn}")
+_OF_TABLES: Final = (to_phrase("not taken in"), "{type}-{level}-{n}", "{type}-{n}", "{level}-{type}{nn}")
 _SHOWN: Final = 6
 
 

@@ -15,10 +15,11 @@ from hwsched.exchange.survey.facts import Question, SurveyedOpening
 from hwsched.exchange.survey.mapping import SheetMapping, plain_word
 from hwsched.exchange.survey.patterns import Numbering, is_counting
 from hwsched.exchange.survey.sheet import SheetFacts
+from hwsched.language import to_phrase
 from hwsched.quantities import plain_text
 
-ONE: Final = "one"
-TYPE: Final = "type"
+ONE: Final = to_phrase("one")
+TYPE: Final = to_phrase("type")
 OFFERED: Final = (ONE, "{mark}-{n}", "{mark}{letter}", TYPE)
 """Answers to what rows of several doors are; any other pattern that counts is one too."""
 _QUANTITY: Final = frozenset(

@@ -9,11 +9,12 @@ from collections.abc import Callable, Collection, Iterable, Mapping, Sequence
 from dataclasses import dataclass, replace
 from typing import Any, Final
 
-from hwsched.attributes import show_value
+from hwsched.attributes import said_value, show_value
 from hwsched.exchange.survey.decisions import answered
 from hwsched.exchange.survey.facts import (
     HELP_SHEET,
     Answer,
+    Assumption,
     Decisions,
     Oddity,
     Proposal,
@@ -27,6 +28,8 @@ from hwsched.exchange.survey.facts import (
 )
 from hwsched.exchange.survey.renaming import Parted, divided, joined, renamed, spelt_otherwise
 from hwsched.exchange.survey.words import LOCK_FACTS, SIZE
+from hwsched.kept_sentences import kept_error
+from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
 from hwsched.survey import ENTITIES
 from hwsched.values import Item, Leaf, Opening, OpeningInput
@@ -62,8 +65,28 @@ class FactChange:
         declared = _DECLARED.get((self.entity, self.attribute))
         return declared.label if declared else self.attribute.replace("_", " ")
 
-    def shown(self, value: Any, style: LengthStyle = "mm") -> str:
+    def place(self) -> str:
+        """Return for people what of the opening it is of."""
+        return kept_error(self.where)
+
+    def title(self) -> str:
+        """Return what people call the fact, and what of the opening it is of."""
+        return f"{self.place()} {phrase(self.label)}"
+
+    def given_said(self) -> str:
+        """Return for people which earlier delivery gave the present value."""
+        place, row, number = self.given.rpartition(", row ")
+        return phrase("{place}, row {row}", place=place, row=number) if row else self.given
+
+    def said(self, value: Any, style: LengthStyle = "mm") -> str:
         """Return a value of the fact for people; style: how lengths are shown."""
+        declared = _DECLARED.get((self.entity, self.attribute))
+        if value is None:
+            return phrase("unknown")
+        return said_value(declared, value, style) if declared else str(value)
+
+    def shown(self, value: Any, style: LengthStyle = "mm") -> str:
+        """Return a value of the fact in English; style: how lengths are shown."""
         declared = _DECLARED.get((self.entity, self.attribute))
         if value is None:
             return "unknown"
@@ -143,7 +166,7 @@ class Preview:
     unchanged: tuple[str, ...]
     missing: tuple[str, ...]
     """Marks in the project that the file does not name; they stay."""
-    assumptions: tuple[str, ...] = ()
+    assumptions: tuple[Assumption, ...] = ()
     unmapped: tuple[str, ...] = ()
     """Columns that are not read, sheets that look like openings, rows."""
     kept: tuple[str, ...] = ()
@@ -197,7 +220,7 @@ class Preview:
         ]
         lines += [f"asked: {question.describe()}" for question in self.questions]
         lines += [f"doubtful: {oddity.describe()}" for oddity in self.oddities]
-        lines += [f"read as: {line}" for line in self.assumptions]
+        lines += [f"read as: {each.describe()}" for each in self.assumptions]
         lines += [f"not read: {line}" for line in self.unmapped]
         lines += [f"not read: sheet {name}, no openings in it" for name in self.other_sheets]
         lines += [f"retired: {line}" for line in _named_lines(self.retired)]
@@ -358,7 +381,7 @@ def difference(
         tuple(changed),
         tuple(unchanged),
         missing,
-        tuple(assumption.describe() for assumption in read.assumptions),
+        read.assumptions,
         (*not_read, *read.passed_over),
         tuple(kept),
         read.other_sheets,

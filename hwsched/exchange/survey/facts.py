@@ -10,8 +10,10 @@ from math import isclose
 from typing import Final, Literal
 
 from hwsched.attributes import Attribute
-from hwsched.exchange.problems import CellProblem, FileProblem
+from hwsched.exchange.problems import CellProblem, FileProblem, column_said, heading_said
 from hwsched.exchange.survey.mapping import RememberedMapping, SheetMapping
+from hwsched.kept_sentences import kept_error
+from hwsched.language import english, phrase, phrase_of_count, to_phrase
 from hwsched.quantities.readings import BareUnit
 
 Value = str | float | int | bool
@@ -56,6 +58,12 @@ def agree(name: str, one: object, other: object) -> bool:
 
 
 ProposalKind = Literal["spelling", "renamed", "divided", "joined"]
+_LIKENESS: Final[Mapping[ProposalKind, str]] = {
+    "spelling": to_phrase("spelling"),
+    "renamed": to_phrase("renamed"),
+    "divided": to_phrase("divided"),
+    "joined": to_phrase("joined"),
+}
 
 
 @dataclass(frozen=True, slots=True)
@@ -77,8 +85,17 @@ class Proposal:
         >>> Proposal("d-1", "D-1", "spelling", "the same but for case").describe()
         'd-1 may be D-1 of the project (spelling): the same but for case; left out until somebody says'
         """
-        likeness = f"{self.mark} may be {self.known} of the project ({self.kind}): {self.evidence}"
-        return f"{likeness}; left out until somebody says"
+        return english(self.said)
+
+    def said(self) -> str:
+        """Return it in one line for people."""
+        return phrase(
+            "{mark} may be {known} of the project ({kind}): {evidence}; left out until somebody says",
+            mark=self.mark,
+            known=self.known,
+            kind=phrase(_LIKENESS[self.kind]),
+            evidence=kept_error(self.evidence),
+        )
 
 
 Answer = Literal["file", "held", "ask", "apart", "renamed"]
@@ -215,21 +232,30 @@ class Assumption:
         >>> Assumption("Doors", "F", "Thickness", "numbers without a unit taken as inches", 12).describe()
         'sheet Doors, column F (Thickness): numbers without a unit taken as inches (12)'
         """
-        column = f", column {self.column} ({' '.join(self.header.split())})" if self.column else ""
-        return f"sheet {self.sheet}{column}: {self.text} ({self.count})"
+        return english(self.said)
+
+    def said(self) -> str:
+        """Return it in one line for people."""
+        return phrase(
+            "sheet {sheet}{column}: {text} ({count})",
+            sheet=self.sheet,
+            column=column_said(self.column, self.header) if self.column else "",
+            text=kept_error(self.text),
+            count=self.count,
+        )
 
 
 QuestionKind = Literal["dash", "word", "count", "mark", "pair", "table", "column"]
 
 
-_ASKED: Final[Mapping[str, str]] = {
-    "dash": "what does {0} mean",
-    "word": "what does {0} mean",
-    "count": "what becomes of rows that count {0}",
-    "mark": "is the mark all of it in {0}",
-    "pair": "is the width that of each leaf or of both in {0}",
-    "column": "what does the heading mean over {0}",
-    "table": "are the rows of the table {0} types of the openings in the other one",
+_ASKED: Final[Mapping[QuestionKind, str]] = {
+    "dash": to_phrase("what does {read} mean?"),
+    "word": to_phrase("what does {read} mean?"),
+    "count": to_phrase("what becomes of rows that count {read}?"),
+    "mark": to_phrase("is the mark all of it in {read}?"),
+    "pair": to_phrase("is the width that of each leaf or of both in {read}?"),
+    "column": to_phrase("what does the heading mean over {read}?"),
+    "table": to_phrase("are the rows of the table {read} types of the openings in the other one?"),
 }
 
 
@@ -264,10 +290,40 @@ class Question:
         >>> Question("Doors", "H", "Rating", '"-" (2)', (4, 9), ("unknown", "none")).describe()
         'sheet Doors, column H (Rating): what does "-" (2) mean? taken as unknown; it may mean none'
         """
-        header = f" ({' '.join(self.header.split())})" if self.header else ""
-        column = f", column {self.column}{header}" if self.column else ""
-        taken = f"taken as {self.answers[0]}; it may mean {' or '.join(self.answers[1:])}"
-        return f"sheet {self.sheet}{column}: {_ASKED[self.kind].format(self.read)}? {taken}"
+        return english(self.said)
+
+    def said(self) -> str:
+        """Return it in one line for people."""
+        return phrase(
+            "sheet {sheet}{column}: {asked} taken as {taken}; it may mean {others}",
+            sheet=self.sheet,
+            column=column_said(self.column, self.header) if self.column else "",
+            asked=self.asked(),
+            taken=answer_said(self.answers[0]),
+            others=phrase(" or ").join(map(answer_said, self.answers[1:])),
+        )
+
+    def asked(self, *, with_column: bool = False) -> str:
+        """Return for people what is asked, without the sheet in which one looks at it."""
+        # Cells are quoted as they stand; only of a table it is told in words what stands in it.
+        read = self.read if self.column else kept_error(self.read)
+        asked = phrase(_ASKED[self.kind], read=read)
+        if not with_column or not self.column:
+            return asked
+        return phrase(
+            "column {column}{heading}: {asked}", column=self.column, heading=heading_said(self.header), asked=asked
+        )
+
+
+def answer_said(answer: str) -> str:
+    """Return an answer to a question for people; a pattern of marks stays as it is.
+
+    Examples
+    --------
+    >>> answer_said("unknown"), answer_said("{Level}-{No}")
+    ('unknown', '{Level}-{No}')
+    """
+    return answer if "{" in answer else phrase(answer)
 
 
 @dataclass(frozen=True, slots=True)
@@ -289,10 +345,18 @@ class Oddity:
         >>> Oddity("swapped", "are they swapped in {count}?", "they change places", ("1", "2")).describe()
         'swapped: are they swapped in 2 openings? (1, 2); taken as written; the cure: they change places'
         """
-        count = f"{len(self.marks)} opening{'s' if len(self.marks) > 1 else ''}"
+        return english(self.said)
+
+    def said(self) -> str:
+        """Return it in one line for people."""
+        cure = phrase("; the cure: {cure}", cure=phrase(self.cure)) if self.cure else ""
+        return phrase("{id}: {asked}; taken as written{cure}", id=self.id, asked=self.asked(), cure=cure)
+
+    def asked(self) -> str:
+        """Return for people what is asked, and of which openings."""
+        count = phrase_of_count("{count} opening", "{count} openings", len(self.marks))
         named = ", ".join(self.marks[:_NAMED]) + (" ..." if len(self.marks) > _NAMED else "")
-        cure = f"; the cure: {self.cure}" if self.cure else ""
-        return f"{self.id}: {self.question.format(count=count)} ({named}); taken as written{cure}"
+        return f"{phrase(self.question, count=count)} ({named})"
 
 
 @dataclass(frozen=True, slots=True)

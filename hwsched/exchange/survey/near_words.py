@@ -50,7 +50,10 @@ def with_near_words(error: CellError, attribute: Attribute) -> CellError:
     near = near_words(attribute, error.read)
     if not near:
         return error
-    return CellError(error.read, f"{error.message}{_SAID}{' or '.join(label for label, _ in near)}", error.accepted)
+    first, *others = (label for label, _ in near)
+    if others:
+        return CellError(error.read, f"{error.message}; nearest: {first} or {others[0]}", error.accepted)
+    return CellError(error.read, f"{error.message}; nearest: {first}", error.accepted)
 
 
 def nearest_said(message: str) -> str:

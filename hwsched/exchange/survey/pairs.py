@@ -8,10 +8,11 @@ from typing import Final, Literal
 
 from hwsched.attributes import as_text, within_limits
 from hwsched.attributes.emptiness import UNKNOWN
+from hwsched.language import to_phrase
 from hwsched.quantities import BareUnit, One, ReadingError, Size, read_length
 from hwsched.survey import LEAF
 
-PAIRS: Final[tuple[Literal["leaf", "both"], ...]] = ("leaf", "both")
+PAIRS: Final[tuple[Literal["leaf", "both"], ...]] = (to_phrase("leaf"), to_phrase("both"))
 """What a person answers: the width is that of each leaf, or of both together."""
 ANSWERS: Final = (UNKNOWN, *PAIRS)
 _WIDTH: Final = LEAF.attribute("width_mm")

@@ -9,6 +9,7 @@ from dataclasses import dataclass, replace
 from typing import Any, Final
 
 from hwsched.exchange.survey.facts import Facts, Oddity, SurveyedLeaf, SurveyedOpening
+from hwsched.language import to_phrase
 from hwsched.quantities import MM_PER_INCH
 from hwsched.stopping import asking
 
@@ -81,41 +82,43 @@ def _taken_apart(leaf: Facts) -> dict[str, Any]:
 ODDITIES: Final[tuple[OddityKind, ...]] = (
     OddityKind(
         "run-together",
-        "are the sizes feet and inches run together in {count}? To the door trade 30 x 70 is 3'-0\" x 7'-0\"",
+        to_phrase(
+            "are the sizes feet and inches run together in {count}? To the door trade 30 x 70 is 3'-0\" x 7'-0\""
+        ),
         lambda leaf, _lock: _run_together(leaf),
-        "30 is read as 3'-0\", 70 as 7'-0\"",
+        to_phrase("30 is read as 3'-0\", 70 as 7'-0\""),
         _taken_apart,
     ),
     OddityKind(
         "wider-than-high",
-        "are width and height swapped in {count}? The leaf is wider than it is high",
+        to_phrase("are width and height swapped in {count}? The leaf is wider than it is high"),
         lambda leaf, _lock: _beyond(_number(leaf, "width_mm"), _number(leaf, "height_mm")),
-        "width and height change places",
+        to_phrase("width and height change places"),
         _swapped,
     ),
     OddityKind(
         "thin-leaf",
-        "is the thickness right in {count}? No leaf of this material is as thin",
+        to_phrase("is the thickness right in {count}? No leaf of this material is as thin"),
         lambda leaf, _lock: leaf.get("material") in _THIN and _beyond(_THINNEST_MM, _number(leaf, "thickness_mm")),
     ),
     OddityKind(
         "thick-leaf",
-        "is the thickness right in {count}? The leaf is thicker than 3 in (76 mm)",
+        to_phrase("is the thickness right in {count}? The leaf is thicker than 3 in (76 mm)"),
         lambda leaf, _lock: _over(leaf, "thickness_mm", _THICKEST_MM),
     ),
     OddityKind(
         "wide-leaf",
-        "is it a pair in {count}? One leaf is wider than 4'-7\" (1400 mm)",
+        to_phrase("is it a pair in {count}? One leaf is wider than 4'-7\" (1400 mm)"),
         lambda leaf, _lock: _over(leaf, "width_mm", _WIDEST_MM),
     ),
     OddityKind(
         "tall-leaf",
-        "is the height right in {count}? The leaf is higher than 10'-2\" (3100 mm)",
+        to_phrase("is the height right in {count}? The leaf is higher than 10'-2\" (3100 mm)"),
         lambda leaf, _lock: _over(leaf, "height_mm", _TALLEST_MM),
     ),
     OddityKind(
         "low-leaf",
-        "is the height right in {count}? Nobody walks upright through a leaf lower than 4'-11\" (1500 mm)",
+        to_phrase("is the height right in {count}? Nobody walks upright through a leaf lower than 4'-11\" (1500 mm)"),
         lambda leaf, _lock: (
             _beyond(_LOWEST_MM, _number(leaf, "height_mm"))
             and not _beyond(_number(leaf, "width_mm"), _number(leaf, "height_mm"))
@@ -123,22 +126,22 @@ ODDITIES: Final[tuple[OddityKind, ...]] = (
     ),
     OddityKind(
         "deep-undercut",
-        'is the undercut right in {count}? It is more than 2 3/8" (60 mm)',
+        to_phrase('is the undercut right in {count}? It is more than 2 3/8" (60 mm)'),
         lambda leaf, _lock: _over(leaf, "undercut_mm", _DEEPEST_UNDERCUT_MM),
     ),
     OddityKind(
         "bore-over-stile",
-        "are bore and stile right in {count}? The bore is wider than the stile that it stands in",
+        to_phrase("are bore and stile right in {count}? The bore is wider than the stile that it stands in"),
         lambda leaf, lock: _beyond(_number(lock, "cross_bore_mm"), _number(leaf, "stile_mm")),
     ),
     OddityKind(
         "backset-over-stile",
-        "are backset and stile right in {count}? The backset reaches beyond the stile",
+        to_phrase("are backset and stile right in {count}? The backset reaches beyond the stile"),
         lambda leaf, lock: _beyond(_number(lock, "backset_mm"), _number(leaf, "stile_mm")),
     ),
     OddityKind(
         "lock-above-leaf",
-        "is the lock's height right in {count}? It stands above the leaf",
+        to_phrase("is the lock's height right in {count}? It stands above the leaf"),
         lambda leaf, lock: _beyond(_number(lock, "cylinder_height_mm"), _number(leaf, "height_mm")),
     ),
 )

@@ -299,7 +299,9 @@ def _likeness(new: Mapping[str, Any], gone: Mapping[str, Any], way: _Way = _ANYH
     rooms = [name for name in same if name.startswith("room_")]
     if len(both) < way.fewest:
         return 0.0, ""
-    parts = [way.said] if way.said else []
-    parts += [f"the same rooms ({', '.join(str(new[name]) for name in rooms)})"] if rooms else []
-    parts.append(f"{len(same)} of {len(both)} facts alike")
-    return (len(same) / len(both) if both else 0.0), ", ".join(parts)
+    alike = f"{len(same)} of {len(both)} facts alike"
+    if rooms:
+        named = ", ".join(str(new[name]) for name in rooms)
+        # One sentence: a comma stands in it that parts no pieces.
+        alike = f"the same rooms ({named}), {len(same)} of {len(both)} facts alike"
+    return (len(same) / len(both) if both else 0.0), ", ".join(filter(None, (way.said, alike)))

@@ -13,13 +13,14 @@ from hwsched.exchange.survey.facts import Question
 from hwsched.exchange.survey.header import SHEET, places_of
 from hwsched.exchange.survey.mapping import MARK, MappedColumn, SheetMapping
 from hwsched.exchange.survey.sheet import SheetFacts, refuse
+from hwsched.language import to_phrase
 
 _BESIDE: Final = ("level", "building", "room_from", "room_to")
 """Facts that may tell two doors of one number apart, the likeliest first."""
 _SEVERAL_ROWS: Final = frozenset({"position", "kind"})
 """Facts of lists in which an opening has several rows."""
 _SHOWN: Final = 6
-AS_IT_STANDS: Final = "all of it"
+AS_IT_STANDS: Final = to_phrase("all of it")
 
 
 def ask_about_repeated(sheet: SheetFacts, mapping: SheetMapping) -> None:

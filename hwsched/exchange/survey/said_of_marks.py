@@ -11,6 +11,7 @@ from typing import Final
 
 from hwsched.exchange.survey.facts import Oddity, SurveyedOpening
 from hwsched.exchange.survey.no_doors import said_in_mark, says_so
+from hwsched.language import to_phrase
 from hwsched.stopping import asking
 
 DELETED: Final = "said-deleted"
@@ -18,12 +19,12 @@ SEVERAL: Final = "several-marks"
 CURES: Final = (DELETED, SEVERAL)
 _ASKED: Final = {
     DELETED: (
-        "is there no such door in {count}? The list says so in a remark, and what the door is all the same",
-        "they are left out",
+        to_phrase("is there no such door in {count}? The list says so in a remark, and what the door is all the same"),
+        to_phrase("they are left out"),
     ),
     SEVERAL: (
-        "does one row stand for several doors in {count}? Its mark names more than one",
-        "each mark becomes an opening of its own",
+        to_phrase("does one row stand for several doors in {count}? Its mark names more than one"),
+        to_phrase("each mark becomes an opening of its own"),
     ),
 }
 _LISTED: Final = re.compile(r"\s*(?:,|;|&|\band\b)\s*", re.IGNORECASE)

@@ -98,8 +98,7 @@ def rows_with_content(grid: Grid, mapping: SheetMapping, last_row: int | None = 
         # Merged and alone in its row it is a title, such as a level's name; as a row it would be an opening without
         # facts.
         elif found := _no_opening(line, at, merged=row in titles, below=below, digits=digits):
-            named = "title" if found.kind in ("level", "building") else found.kind
-            sheet.pass_over(row, f"a {named} ({found.text})")
+            sheet.pass_over(row, _passed_as(found))
             apart = True
             below = below or (
                 found.kind == "note" or (found.kind == "total" and not found.text.lower().startswith("sub"))
@@ -130,6 +129,15 @@ def rows_with_content(grid: Grid, mapping: SheetMapping, last_row: int | None = 
             apart = False
     _pass_over_table(sheet, another)
     return sheet
+
+
+def _passed_as(line: Line) -> str:
+    """Say what a row is that is no opening; a sentence for each, so that each can be said in other languages."""
+    if line.kind == "total":
+        return f"a total ({line.text})"
+    if line.kind == "note":
+        return f"a note ({line.text})"
+    return f"a rule ({line.text})" if line.kind == "rule" else f"a title ({line.text})"
 
 
 def _pass_over_table(sheet: SheetFacts, rows: list[int]) -> None:
@@ -175,7 +183,13 @@ def fill_places(sheet: SheetFacts) -> None:
         filled = Counter(above for own, above in zip(held, told, strict=True) if own is None and above is not None)
         sheet.assumptions += [
             Assumption(
-                sheet.grid.sheet, "", "", f"{name} {above} taken from the title above or the sheet's name", count
+                sheet.grid.sheet,
+                "",
+                "",
+                f"building {above} taken from the title above or the sheet's name"
+                if name == "building"
+                else f"level {above} taken from the title above or the sheet's name",
+                count,
             )
             for above, count in filled.items()
         ]

@@ -9,10 +9,13 @@ from typing import Final
 
 from hwsched.exchange.survey.facts import Facts, Oddity, SurveyedLeaf, SurveyedOpening, Value, agree
 from hwsched.exchange.survey.renaming import alike_in_file
+from hwsched.language import to_phrase
 
 ALIKE: Final = "spelt-alike"
-_QUESTION: Final = "is each of these one opening, its mark spelt in two ways, in {count}?"
-_CURE: Final = "what agrees becomes one opening under the spelling that stands first; what does not stays apart"
+_QUESTION: Final = to_phrase("is each of these one opening, its mark spelt in two ways, in {count}?")
+_CURE: Final = to_phrase(
+    "what agrees becomes one opening under the spelling that stands first; what does not stays apart"
+)
 
 
 def ask_of_spellings(

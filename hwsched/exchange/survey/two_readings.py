@@ -17,10 +17,11 @@ from hwsched.attributes.reading import says_unknown
 from hwsched.exchange.survey.grid import Grid
 from hwsched.exchange.survey.mapping import MARK, MappedColumn, OpenColumn, Target, plain_word, target_of
 from hwsched.exchange.survey.words import SIZE, TYPE, Vocabulary, is_neutral, split_unit
+from hwsched.language import to_phrase
 from hwsched.quantities import One, ReadingError, plain_text, read_length, side_in_digits
 from hwsched.survey.item import KINDS
 
-NOT_READ: Final = "not read"
+NOT_READ: Final = to_phrase("not read")
 """The answer that is taken until somebody gives another."""
 TICKS: Final = frozenset({"x", "yes", "y", "true", "1", "\u2713", "\u2714", "\u2611", "\u2612", "\u221a", "\u25cf"})
 _NO: Final = frozenset({"no", "n", "0", "false", "none", "\u2610", "\u25cb"})

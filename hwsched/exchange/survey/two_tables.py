@@ -11,8 +11,9 @@ from typing import Final, Literal
 from hwsched.exchange.problems import column_letter
 from hwsched.exchange.survey.facts import Question
 from hwsched.exchange.survey.grid import Grid
+from hwsched.language import to_phrase
 
-TABLES: Final[tuple[Literal["left-out", "types"], ...]] = ("left-out", "types")
+TABLES: Final[tuple[Literal["left-out", "types"], ...]] = (to_phrase("left-out"), to_phrase("types"))
 """What becomes of the other table of a sheet; the first where nobody says."""
 _MOST_GAPS: Final = 12
 """Blank rows, or blank columns, at which a sheet is tried to be cut."""
@@ -65,12 +66,12 @@ def place_of(table: Grid) -> str:
     Examples
     --------
     >>> place_of(Grid("f", "s", [[], ["", "Type", "W"], ["", "A", 3]]))
-    'B2 to C3'
+    'B2:C3'
     """
     places = [(r, c) for r, row in enumerate(table.rows) for c in range(len(row)) if _at(row, c)]
     rows, columns = [r for r, _ in places], [c for _, c in places]
     corners = ((min(columns), min(rows)), (max(columns), max(rows)))
-    return " to ".join(f"{column_letter(column)}{row + 1}" for column, row in corners)
+    return ":".join(f"{column_letter(column)}{row + 1}" for column, row in corners)
 
 
 def question(table: Grid, names: Sequence[str], header: int) -> Question:

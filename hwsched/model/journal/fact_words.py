@@ -28,6 +28,7 @@ from hwsched.model.tables import (
 from hwsched.model.tables import JOURNALLED as TABLES
 from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length
 from hwsched.survey import ENTITIES, PLACE_ENTITIES, POWER_ENTITIES
+from hwsched.values.role_words import role_said
 
 Row = Mapping[str, Any]
 
@@ -104,7 +105,7 @@ class FactWords:
             return own
         if entity == ASSIGNED_PART.name:
             opening = self.name(OPENING_TABLE.name, row["opening_id"])
-            return phrase("{fact} of {whose}", fact=f"{phrase(row['role'])} {row['part']}", whose=opening)
+            return phrase("{fact} of {whose}", fact=f"{role_said(row['role'])} {row['part']}", whose=opening)
         for column, target in REFERENCES[entity].items():
             if row.get(column) is not None:
                 return self.name(target, row[column])
@@ -147,12 +148,12 @@ class FactWords:
         said = (*names, *key[len(names) :])
         if entity == "chosen_part":
             return phrase(
-                "Part for the role {role} of {opening}{point}", opening=said[0], point=said[1], role=phrase(said[2])
+                "Part for the role {role} of {opening}{point}", opening=said[0], point=said[1], role=role_said(said[2])
             )
         if entity == "placed_unit":
             return phrase("Place of the unit of {opening}{point}", opening=said[0], point=said[1])
         if entity == "set_line":
-            return phrase("Lines for the role {role} of hardware set {name}", name=said[0], role=phrase(said[1]))
+            return phrase("Lines for the role {role} of hardware set {name}", name=said[0], role=role_said(said[1]))
         if entity == "route":
             return phrase("Cable route between {opening} and {supply}", opening=said[0], supply=said[1])
         return phrase("Circuit of {opening}", opening=said[0])

@@ -4,30 +4,35 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any, Final
 
-from hwsched.attributes import Attribute, show_value
+from hwsched.attributes import Attribute, said_value
 from hwsched.attributes.unknown import unknown_word
+from hwsched.kept_sentences import GATE, kept_phrase
+from hwsched.language import phrase, to_phrase
 from hwsched.model.journal.history import RowChange, changes_of_opening, history
 from hwsched.model.project import Project
 from hwsched.model.queries import read_levels, read_own_fields
 from hwsched.operations.survey.own_fields import own_attributes
 from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length
 from hwsched.survey import ENTITIES, ITEM, LEAF, Entity
+from hwsched.values.role_words import role_said
 
 _ENTITIES: Final[Mapping[str, Entity]] = {entity.name: entity for entity in ENTITIES}
 _WORDS: Final = {
-    "chosen_part": "Part chosen by hand",
-    "placed_unit": "Place of the unit by hand",
-    "waiver": "Waiver",
-    "attachment": "File",
-    "piece": "Piece",
+    "chosen_part": to_phrase("Part chosen by hand"),
+    "placed_unit": to_phrase("Place of the unit by hand"),
+    "waiver": to_phrase("Waiver"),
+    "attachment": to_phrase("File"),
+    "piece": to_phrase("Piece"),
     "lock_point": "",
-    "opening_fit": "Fit",
-    "open_question": "Question",
+    "opening_fit": to_phrase("Fit"),
+    "open_question": to_phrase("Question"),
 }
 """Of rows that belong to an opening and are no surveyed thing; empty: nobody is told of them."""
 _TOLD: Final = ("status", "role", "part", "quantity", "face", "pattern", "x_mm", "y_mm", "rule", "reason", "person",
                 "name", "serial", "lot", "state", "text", "answer")  # fmt: skip
 """Columns of such rows that people are told of."""
+_WORDED: Final = frozenset({"status", "face", "pattern", "state"})
+"""Of these, those that hold a word of the program."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -94,10 +99,12 @@ def _names(changes: Iterable[RowChange]) -> dict[str, str]:
         entity = entities[row_id]
         if entity == LEAF.name:
             word = LEAF.attribute("position").choice(str(values.get("position") or ""))
-            found[row_id] = f"Leaf, {word.label.lower()}" if word and word.value != "single" else "Leaf"
+            several = word is not None and word.value != "single"
+            leaf = f"Leaf, {word.label.lower()}" if word is not None and several else "Leaf"
+            found[row_id] = kept_phrase(leaf, GATE)
         elif entity == ITEM.name:
             kind = ITEM.attribute("kind").choice(str(values.get("kind") or ""))
-            found[row_id] = kind.label if kind else "Existing item"
+            found[row_id] = phrase(kind.label if kind else ITEM.label)
     return found
 
 
@@ -111,23 +118,23 @@ def _facts(
     before, after = _spread(change.before), _spread(change.after)
     entity = _ENTITIES.get(change.entity)
     if entity is None:
-        where = _WORDS.get(change.entity, change.entity.replace("_", " ").capitalize())
+        where = phrase(_WORDS.get(change.entity, change.entity.replace("_", " ").capitalize()))
         yield from _others(where, before, after, style) if where else ()
         return
-    where = names.get(change.row_id, entity.label)
+    where = names.get(change.row_id) or phrase(entity.label)
     declared = {each.name: each for each in entity.attributes} | dict(own.get(entity.name, {}))
     for name in dict.fromkeys((*before, *after)):
         if name == "level_id":
             old, new = (_place(levels, values.get(name)) for values in (before, after))
             if old != new:
-                yield PastFact(where, "Building and level", old, new)
+                yield PastFact(where, phrase("Building and level"), old, new)
         attribute = declared.get(name)
         if attribute is None or before.get(name) == after.get(name):
             continue
         old, new = (
-            show_value(attribute, values.get(name), style, unknown=unknown_word()) for values in (before, after)
+            said_value(attribute, values.get(name), style, unknown=unknown_word()) for values in (before, after)
         )
-        yield PastFact(where, attribute.label, old, new)
+        yield PastFact(where, phrase(attribute.label), old, new)
 
 
 def _spread(values: Mapping[str, Any] | None) -> dict[str, Any]:
@@ -149,10 +156,10 @@ def _others(where: str, before: Mapping[str, Any], after: Mapping[str, Any], sty
         for values in (before, after)
     )
     if old != new:
-        yield PastFact(where, "", old or "none", new or "none")
+        yield PastFact(where, "", old or phrase("none"), new or phrase("none"))
 
 
 def _said(name: str, value: Any, style: LengthStyle) -> str:
     if isinstance(value, float | int) and not isinstance(value, bool):
         return f"{name[:1]} {format_length(value, style)}" if name.endswith("_mm") else f"{value:g}"
-    return str(value)
+    return role_said(str(value)) if name == "role" else phrase(str(value)) if name in _WORDED else str(value)

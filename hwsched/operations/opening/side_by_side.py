@@ -17,6 +17,7 @@ from hwsched.quantities import LengthStyle, format_length
 from hwsched.survey import ITEM, LEAF, OPENING
 from hwsched.values.amounts import part_words
 from hwsched.values.place_words import across_words, face_words
+from hwsched.values.role_words import role_said
 
 
 @dataclass(frozen=True, slots=True)
@@ -147,7 +148,7 @@ def _results(left: Checked, right: Checked, style: LengthStyle) -> Iterable[Comp
     roles = dict.fromkeys(part.role for each in both if each.fit is not None for part in each.fit.parts)
     for role in roles:
         yield line(
-            phrase(role).replace("-", " ").capitalize() if in_english() else phrase(role),
+            role_said(role).capitalize() if in_english() else role_said(role),
             [
                 ", ".join(
                     part_words(p.part, each.given.catalogue.get(p.part), p.quantity, style)

@@ -1,5 +1,6 @@
 """Taking in a power workbook: what is new by its name is laid, what is known is changed, as one change set or none."""
 
+from collections import Counter
 from collections.abc import Callable, Iterator, Mapping
 from dataclasses import dataclass
 from pathlib import Path
@@ -58,6 +59,21 @@ def take_in(project: Project, path: Path, *, who: str, accept: str) -> TakenIn:
     return TakenIn(done.changes, said, {_COUNTS[name]: count for name, count in done.rows.items()}, (), done.unread)
 
 
+def summary_of(counts: Mapping[str, int]) -> str:
+    """Say how much comes in; of each sheet a text of its own, so that each can be said in other languages."""
+    n = Counter(counts)
+    told = {
+        "levels": f"{n['levels']} levels",
+        "buildings": f"{n['buildings']} buildings",
+        "places": f"{n['places']} places",
+        "supplies": f"{n['supplies']} supplies",
+        "circuits": f"{n['circuits']} circuits",
+        "runs": f"{n['runs']} runs",
+        "routes": f"{n['routes']} routes",
+    }
+    return ", ".join(told[name] for name, count in counts.items() if count)
+
+
 def import_power(project: Project, path: Path, *, who: str) -> PowerImport:
     """Take in a power workbook.
 
@@ -96,7 +112,7 @@ def import_power(project: Project, path: Path, *, who: str) -> PowerImport:
         held[0][1].write(change)
 
     look()
-    said = ", ".join(f"{count} {name}" for name, count in counts.items() if count)
+    said = summary_of(counts)
     change, _ = change_prepared(project, "import-power", f"Import power {path.name}: {said}", who, write)
     return PowerImport(Changes.of(change), counts, read.unread)
 

@@ -110,6 +110,9 @@ def check_limits(limits: Mapping[str, float | None]) -> None:
             near = nearest_words(name, known)
             rules = "" if near else "; hwsched findings rules lists the rules, and each with its limits"
             raise ValueRefusedError("limit", f"there is no '{name}'{near}{rules}")
-        bounds = known[name].bounds
-        if value is not None and not (isfinite(value) and known[name].low <= value <= known[name].high):
-            raise ValueRefusedError(name, f"{value:g} is no limit; accepted: {bounds}")
+        limit = known[name]
+        if value is not None and not (isfinite(value) and limit.low <= value <= limit.high):
+            low, high, unit = f"{limit.low:g}", f"{limit.high:g}", limit.unit
+            if unit:
+                raise ValueRefusedError(name, f"{value:g} is no limit; accepted: {low} to {high} {unit}")
+            raise ValueRefusedError(name, f"{value:g} is no limit; accepted: {low} to {high}")

@@ -28,6 +28,7 @@ from hwsched.values import Catalogue, Finding, Fit, Hole, Part
 from hwsched.values.amounts import amount_words
 from hwsched.values.place_words import across_words, face_words, pattern_words
 from hwsched.values.revision import FileThen, OpeningThen, Scope
+from hwsched.values.role_words import role_said
 
 _NO_CATALOGUE: Final = Catalogue({}, "")
 STATES: Final = {
@@ -310,7 +311,7 @@ def _by_hand(then: OpeningThen) -> dict[str, str]:
     for number, point in enumerate(then.points, start=1):
         at, given = _at_point(then, number), point.given
         for choice in given.chosen:
-            what = phrase("Chosen {role} {part}{at}", role=phrase(choice.role), part=choice.part, at=at)
+            what = phrase("Chosen {role} {part}{at}", role=role_said(choice.role), part=choice.part, at=at)
             told[what] = f"{choice.quantity:g}, {phrase(_SOURCES.get(choice.source, choice.source))}"
         if given.placed is not None:
             told[phrase("Placed by hand{at}", at=at)] = (
@@ -333,7 +334,7 @@ def _fits(then: OpeningThen) -> Iterable[tuple[str, Fit]]:
 
 def _parts(then: OpeningThen, bottles: Mapping[str, Part], style: LengthStyle) -> dict[str, _Shown]:
     return {
-        f"{phrase(part.role)} {part.part}{at}": _Shown(
+        f"{role_said(part.role)} {part.part}{at}": _Shown(
             part.quantity, amount_words(bottles.get(part.part), part.quantity, style)
         )
         for at, fit in _fits(then)

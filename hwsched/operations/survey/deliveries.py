@@ -16,6 +16,7 @@ from hwsched.exchange.survey.deciding import Settled, settled_key
 from hwsched.exchange.survey.difference import Preview, Undecided
 from hwsched.exchange.survey.facts import SurveyRead
 from hwsched.exchange.survey.left import content_of, undecided_of
+from hwsched.language import phrase, to_phrase
 from hwsched.model.bulk import among
 from hwsched.model.errors import MissingRowError, NotUndoableError
 from hwsched.model.journal.fact_words import FactWords
@@ -27,7 +28,7 @@ from hwsched.model.time_zone import read_zone, told_in
 from hwsched.operations.changes import Changes
 from hwsched.operations.project.history import undo_one
 from hwsched.operations.survey.open_counts import OPEN
-from hwsched.operations.survey.things import Thing, names_of
+from hwsched.operations.survey.things import OF_OPENINGS, Thing, names_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -179,28 +180,38 @@ def lines_of_delivery(project: Project, delivery: Delivery) -> list[str]:
             for each in entries:
                 if each.entity in _OF_THE_BUILDING:
                     name = names.get(Thing(each.entity, each.row_id)) or _mark(each.before, each.after)
-                    lines.append(f"{name}: {_DONE[each.action]}{_told(each, words)}")
+                    lines.append(f"{_said_name(each.entity, name)}: {phrase(_DONE[each.action])}{_told(each, words)}")
     return lines
 
 
 _OF_THE_BUILDING: Final = ("opening", "leaf", "existing_item")
-_DONE: Final = {"insert": "new", "update": "changed", "delete": "removed"}
+_DONE: Final = {"insert": to_phrase("new"), "update": to_phrase("changed"), "delete": to_phrase("removed")}
+
+
+def _said_name(entity: str, name: str) -> str:
+    word = OF_OPENINGS.get(entity, "")
+    return f"{name.removesuffix(word)}{phrase(word)}" if word and name.endswith(word) else name
 
 
 def _mark(*rows: Mapping[str, Any] | None) -> str:
-    return next((str(row["mark"]) for row in rows if row and row.get("mark")), "an opening that is gone")
+    return next((str(row["mark"]) for row in rows if row and row.get("mark")), phrase("an opening that is gone"))
 
 
 def _told(each: Entry, words: FactWords) -> str:
     """Say what changed of a row, and where it stands in the file."""
-    place = f" ({each.origin})" if each.origin else ""
+    file, joint, row = (each.origin or "").rpartition(", row ")
+    place = f" ({phrase('{place}, row {row}', place=file, row=row) if joint else each.origin})" if each.origin else ""
     if each.action != "update":
         return place
     before, after = each.before or {}, each.after or {}
     facts = []
     for name, value in after.items():
         declared = words.attribute(each.entity, (name,))
-        label = declared.label if declared is not None else name.removesuffix("_id").replace("_", " ").capitalize()
+        label = (
+            phrase(declared.label)
+            if declared is not None
+            else phrase(name.removesuffix("_id").replace("_", " ").capitalize())
+        )
         was, now = (words.value(each.entity, (name,), held) for held in (before.get(name), value))
         facts.append(f"{label} {was} -> {now}")
     return f": {', '.join(facts)}{place}"

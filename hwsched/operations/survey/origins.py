@@ -4,8 +4,9 @@ from collections.abc import Iterable, Mapping
 from dataclasses import dataclass
 from typing import Any, Final
 
-from hwsched.attributes import Attribute, show_value
+from hwsched.attributes import Attribute, said_value
 from hwsched.exchange.survey.words import SIZE
+from hwsched.language import phrase
 from hwsched.model.journal.history import RowChange, changes_of_opening
 from hwsched.model.project import Project
 from hwsched.model.queries import read_inputs, read_levels, read_own_fields
@@ -48,11 +49,19 @@ class FactOrigin:
     def said(self) -> str:
         """Return where it comes from in words."""
         if self.file:
-            place = f"cell {self.cell}" if self.cell else f"row {self.row}" if self.row else ""
-            parts = [self.file, f"sheet {self.sheet}" if self.sheet else "", place]
-            numbered = f"delivery {self.delivery}: " if self.delivery is not None else ""
-            return f"{numbered}{', '.join(part for part in parts if part)}; taken in by {self.person}"
-        return f"set by {self.person} in step {self.step}"
+            row = phrase("row {row}", row=self.row) if self.row else ""
+            place = phrase("cell {cell}", cell=self.cell) if self.cell else row
+            parts = [self.file, phrase("sheet {sheet}", sheet=self.sheet) if self.sheet else "", place]
+            where = ", ".join(part for part in parts if part)
+            if self.delivery is None:
+                return phrase("{where}; taken in by {person}", where=where, person=self.person)
+            return phrase(
+                "delivery {number}: {where}; taken in by {person}",
+                number=self.delivery,
+                where=where,
+                person=self.person,
+            )
+        return phrase("set by {person} in step {step}", person=self.person, step=self.step)
 
 
 @of_one_state
@@ -94,7 +103,7 @@ def _origin(
     style: LengthStyle,
 ) -> FactOrigin:
     delivery = held.get(source.change_set)
-    told = (where, attribute.name, attribute.label, value, show_value(attribute, value, style), source.who, source.when)
+    told = (where, attribute.name, attribute.label, value, said_value(attribute, value, style), source.who, source.when)
     plain = FactOrigin(*told, source.change_set, source.verb)
     if source.verb not in ("import-survey", "decide-survey") or not source.origin:
         return plain

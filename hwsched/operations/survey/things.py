@@ -6,6 +6,7 @@ from typing import Final
 
 from sqlalchemy import Connection, Table, select
 
+from hwsched.language import to_phrase
 from hwsched.model.bulk import among
 from hwsched.model.errors import MissingRowError
 from hwsched.model.project import Project
@@ -42,10 +43,10 @@ KINDS: Final[tuple[Kind, ...]] = (
 )
 """Things with a name of their own; those of an opening (a leaf, an existing item) are named by its mark and a word."""
 OF_OPENINGS: Final = {
-    LEAF_TABLE.name: "leaf",
-    ITEM_TABLE.name: "existing item",
-    LOCK_POINT.name: "lock point",
-    ASSIGNED_PART.name: "piece",
+    LEAF_TABLE.name: to_phrase("leaf"),
+    ITEM_TABLE.name: to_phrase("existing item"),
+    LOCK_POINT.name: to_phrase("lock point"),
+    ASSIGNED_PART.name: to_phrase("piece"),
 }
 _POINT: Final = "point:"
 

@@ -15,10 +15,14 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     # copies).
     made += [h for h in fit.holes if h.purpose == "function" and h.diameter_mm > 25.4]
     if made:
+        count = sum(h.count for h in made)
         yield Verdict(
-            f"{sum(h.count for h in made)} round hole(s) are made in a rated leaf; they are of the class that may be "
-            "prepared on site. Verify the listings before drilling.",
-            values={"holes": float(sum(h.count for h in made))},
+            f"{count} round hole is made in a rated leaf; it is of the class that may be prepared on site. Verify the "
+            "listings before drilling."
+            if count == 1
+            else f"{count} round holes are made in a rated leaf; they are of the class that may be prepared on site. "
+            "Verify the listings before drilling.",
+            values={"holes": float(count)},
             about="holes",
         )
 

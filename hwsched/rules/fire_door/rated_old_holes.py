@@ -14,7 +14,9 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     if gone:
         kinds = ", ".join(sorted({(item.kind or "item").replace("-", " ") for item in gone}))
         yield Verdict(
-            f"{len(gone)} item(s) come off the rated leaf ({kinds}) and leave holes.",
+            f"{len(gone)} item comes off the rated leaf ({kinds}) and leaves holes."
+            if len(gone) == 1
+            else f"{len(gone)} items come off the rated leaf ({kinds}) and leave holes.",
             values={"items": float(len(gone))},
             about=kinds,
         )

@@ -14,9 +14,12 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     # Tempered glass is made to size first: drilled or cut afterward it bursts, so that not even a pilot may go in.
     made = [hole for hole in fit.holes if hole.face not in ("frame", "wall")]
     if made:
+        count = sum(hole.count for hole in made)
         yield Verdict(
-            f"{sum(hole.count for hole in made)} hole(s) would be made in glass: {made[0].name}.",
-            values={"holes": float(sum(hole.count for hole in made))},
+            f"{count} hole would be made in glass: {made[0].name}."
+            if count == 1
+            else f"{count} holes would be made in glass: {made[0].name}.",
+            values={"holes": float(count)},
             about=made[0].name,
         )
 

@@ -12,10 +12,13 @@ from hwsched.work.step import StepKind
 
 def released(s: Situation) -> str:
     """Name what the unit lets go; empty where it works the lock alone."""
-    kinds = [part.kind for part in _parts(s)]
+    kinds: list[str | None] = [part.kind for part in _parts(s)]
     if s.given.point.number == 1:
         kinds += [item.kind for item in releases_kept(s.given)]
-    names = {"electric-strike": phrase("electric strike"), "electromagnetic-lock": phrase("electromagnetic lock")}
+    names: dict[str | None, str] = {
+        "electric-strike": phrase("electric strike"),
+        "electromagnetic-lock": phrase("electromagnetic lock"),
+    }
     return phrase(" and the ").join(dict.fromkeys(names[kind] for kind in kinds))
 
 

@@ -70,7 +70,9 @@ def test_a_mended_cell_is_kept_with_its_author_and_mended_again(tmp_path):
         path.write_bytes(content + b"D-3,30\n")
         again = preview_survey(project, path, SurveyOptions(bare_unit="in"))
         assert (again.problems, len(again.preview.new), again.preview.changed) == ((), 1, ())
-        assert 'cell list B2: "3..6" read as "36", mended by ann' in "\n".join(again.preview.assumptions)
+        assert 'cell list B2: "3..6" read as "36", mended by ann' in "\n".join(
+            each.describe() for each in again.preview.assumptions
+        )
         # Once the cell says something else, it counts.
         path.write_bytes(content.replace(b"3..6", b"34"))
         again = preview_survey(project, path, SurveyOptions(bare_unit="in"))

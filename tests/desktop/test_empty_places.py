@@ -1,0 +1,100 @@
+"""No list is an empty box: where a place has nothing yet, it says what comes there or how to begin."""
+
+import pytest
+from PySide6.QtWidgets import QAbstractItemView, QComboBox, QHeaderView, QPlainTextEdit, QTabWidget, QTextEdit
+
+from hwsched.desktop.frame.places import PLACES
+from hwsched.desktop.grid.table import GridTable
+from hwsched.desktop.widgets.empty import Empty
+from hwsched.desktop.window import Window
+from hwsched.model.project import create_project
+from tests.desktop.conftest import empty_words, idle
+from tests.desktop.test_access import inside
+
+
+@pytest.fixture
+def new_yard(qtbot, tmp_path):
+    """The window with a project that has nothing in it."""
+    with create_project(str(tmp_path / "new.hwsched"), "New Yard") as project:
+        path = project.path
+    window = Window("A. Quay")
+    qtbot.addWidget(window)
+    window.resize(1366, 768)
+    window.show()
+    window.project.open_project(str(path))
+    idle(qtbot, window)
+    return window
+
+
+def said_of_nothing(view):
+    """What a list says in the place of its lines; None where it has lines, or is no list of a person's."""
+    if isinstance(view, QHeaderView) or inside(view, (QComboBox, QAbstractItemView)):
+        return None
+    if isinstance(view, (QPlainTextEdit, QTextEdit)):
+        return None if view.toPlainText() else view.placeholderText()
+    if view.model() is None or view.model().rowCount():
+        return None
+    if isinstance(view, GridTable):
+        return view.empty
+    return empty_words(view)
+
+
+def empty_boxes(window, place):
+    """Lists in sight without a line and without a word."""
+    kinds = (QAbstractItemView, QPlainTextEdit, QTextEdit)
+    for view in (each for kind in kinds for each in window.findChildren(kind)):
+        said = said_of_nothing(view) if view.isVisibleTo(window) else None
+        if said is not None and not said.strip():
+            yield f"{place}: {type(view).__name__} {view.accessibleName()!r}"
+
+
+def pages_of(window):
+    """Turn to each page of what is in sight, one after the other."""
+    yield
+    for tabs in window.findChildren(QTabWidget):
+        if tabs.isVisibleTo(window):
+            for at in range(tabs.count()):
+                tabs.setCurrentIndex(at)
+                yield
+            tabs.setCurrentIndex(0)
+
+
+def test_no_place_of_a_new_project_is_an_empty_box(new_yard, qtbot):
+    found, seen = [], set()
+    for place in PLACES:
+        new_yard.frame.go(place.name)
+        idle(qtbot, new_yard)
+        seen.add(new_yard.frame.trail.here.place)
+        for _page in pages_of(new_yard):
+            found += empty_boxes(new_yard, place.name)
+    assert len(seen) >= 15
+    assert not found, "\n".join(dict.fromkeys(found))
+
+
+def test_no_place_of_a_project_with_openings_is_an_empty_box(at_work, qtbot):
+    at_work.openings.select_openings(list(at_work.frame.state.workspace.checked)[:1])
+    found = []
+    for place in PLACES:
+        at_work.frame.go(place.name)
+        idle(qtbot, at_work)
+        for _page in pages_of(at_work):
+            found += empty_boxes(at_work, place.name)
+    assert not found, "\n".join(dict.fromkeys(found))
+
+
+def test_words_go_with_the_first_line_and_come_back_with_the_last(qtbot):
+    from PySide6.QtWidgets import QListWidget
+
+    view = QListWidget()
+    qtbot.addWidget(view)
+    words = Empty(view, "Nothing yet.")
+    assert words.isVisibleTo(view)
+    view.addItem("one")
+    assert not words.isVisibleTo(view)
+    view.clear()
+    assert words.isVisibleTo(view)
+    view.resize(321, 200)
+    view.show()
+    assert words.geometry() == view.viewport().rect()
+    words.say("")
+    assert not words.isVisibleTo(view)

@@ -1,0 +1,39 @@
+"""Small things of texts that people read: one is said as one, and what is left out is shown by one sign."""
+
+import ast
+from pathlib import Path
+
+import pytest
+
+import hwsched
+
+ROOT = Path(hwsched.__file__).parent
+SAID = ("desktop", "rules", "fitting", "work", "documents", "operations")
+"""Floors whose texts people read on screen or paper."""
+
+
+def texts(folder):
+    """Every text of a floor that is no docstring, with where it stands."""
+    for path in sorted((ROOT / folder).rglob("*.py")):
+        tree = ast.parse(path.read_text(encoding="utf-8"))
+        told = {
+            id(node.body[0].value)
+            for node in ast.walk(tree)
+            if isinstance(node, (ast.Module, ast.ClassDef, ast.FunctionDef)) and node.body
+            and isinstance(node.body[0], ast.Expr)
+        }  # fmt: skip
+        for node in ast.walk(tree):
+            if isinstance(node, ast.Constant) and isinstance(node.value, str) and id(node) not in told:
+                yield f"{path.relative_to(ROOT)}:{node.lineno}", node.value
+
+
+@pytest.mark.parametrize("folder", SAID)
+def test_nothing_is_said_to_be_one_or_many(folder):
+    """By its number it is known which: "1 hole", "2 holes", never both in one."""
+    found = [f"{where}: {text}" for where, text in texts(folder) if "(s)" in text or "(es)" in text]
+    assert not found, "\n".join(found)
+
+
+def test_the_window_says_by_one_sign_that_more_is_asked_or_done():
+    found = [f"{where}: {text}" for where, text in texts("desktop") if "..." in text]
+    assert not found, "\n".join(found)

@@ -270,8 +270,9 @@ class Window(QMainWindow):
             (self.fitting.act_fit, self.fitting.act_check, self.release.act_print),
             (self.history.act_undo, self.history.act_redo),
         ):
+            if bar.actions():
+                bar.addSeparator()
             bar.addActions(list(group))
-            bar.addSeparator()
         bar.insertWidget(self.fitting.act_fit, self.field)
 
     def _build_status(self) -> None:

@@ -3,7 +3,7 @@
 import pytest
 from PySide6.QtCore import QByteArray, QSettings
 from PySide6.QtGui import QPalette
-from PySide6.QtWidgets import QLabel, QTreeWidget, QTreeWidgetItem
+from PySide6.QtWidgets import QLabel, QTabBar, QToolButton, QTreeWidget, QTreeWidgetItem
 
 from hwsched.desktop.looks.appearance import Look, palette, sheet
 from hwsched.desktop.looks.tokens import COLOURS, colour, font
@@ -115,3 +115,25 @@ def test_the_arrows_of_trees_grow_with_the_text(qtbot, preferences, look):
         high[percent] = arrow_of(tree)
     assert high[100] >= 8
     assert high[200] >= 1.8 * high[100]
+
+
+def test_what_leads_to_tabs_out_of_sight_is_hit_and_seen_at_every_text_size(qtbot, preferences, look):
+    tabs = QTabBar()
+    tabs.setUsesScrollButtons(True)
+    for name in ("Drawing", "Facts", "Parts", "Findings", "Documents", "History"):
+        tabs.addTab(name)
+    qtbot.addWidget(tabs)
+    tabs.resize(200, 40)
+    tabs.show()
+    for percent in (100, 200):
+        preferences.text_size = percent
+        qtbot.wait(0)
+        arrows = [each for each in tabs.findChildren(QToolButton) if each.isVisible()]
+        assert len(arrows) == 2
+        for each in arrows:
+            assert each.width() >= 24 * percent / 100
+            image = each.grab().toImage()
+            ground = image.pixelColor(1, 1)
+            inked = [y for y in range(image.height()) for x in range(image.width()) if image.pixelColor(x, y) != ground]
+            # As high as the arrow of a drop-down is at this size.
+            assert max(inked) - min(inked) >= 5 * percent / 100

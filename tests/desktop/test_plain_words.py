@@ -84,7 +84,7 @@ def walk():
             continue
         if isinstance(widget, QTextEdit):
             # Help and rulebook show the program's own pages, and nothing that somebody wrote into a project.
-            of_help = isinstance(widget.parent(), HelpPage) or isinstance(widget, RulePage)
+            of_help = isinstance(widget.parentWidget().parent(), HelpPage) or isinstance(widget, RulePage)
             assert of_help, "a text that takes markup; use QPlainTextEdit"
             assert "bait" not in widget.toHtml()
             continue

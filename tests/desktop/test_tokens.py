@@ -1,11 +1,14 @@
 """Text is read on every surface in both themes; lines and focus are seen; states differ by more than their colour."""
 
+import re
 from itertools import product
+from pathlib import Path
 from typing import get_args
 
 import pytest
 from PySide6.QtGui import QFont, QPalette
 
+from hwsched import desktop
 from hwsched.desktop.looks.tokens import (
     COLOURS,
     ROW,
@@ -25,6 +28,7 @@ from hwsched.desktop.looks.tokens import (
 from hwsched.desktop.parts.cost_table import CostTable
 from hwsched.desktop.widgets.lines import Lines
 
+DESKTOP = Path(desktop.__file__).parent
 READ = 4.5
 """Least contrast of text: WCAG 2.2, success criterion 1.4.3, level AA."""
 SEEN = 3.0
@@ -141,3 +145,15 @@ def test_columns_are_as_wide_as_the_chosen_text_needs(qapp):
         found[percent] = lines.columnWidth(0), amounts.columnWidth(0), amounts.columnWidth(1)
     qapp.setFont(before)
     assert found == {100: (76, 256, 120), 200: (152, 512, 240)}
+
+
+def test_no_widget_is_held_to_a_number_of_pixels():
+    """Letters that are larger, and words that are longer, would be cut off in it."""
+    held = re.compile(r"\.set(?:Minimum|Maximum|Fixed)(?:Width|Height|Size)\((?!0\))\d")
+    found = [
+        f"{path.relative_to(DESKTOP)}: {line.strip()}"
+        for path in sorted(DESKTOP.rglob("*.py"))
+        for line in path.read_text(encoding="utf-8").splitlines()
+        if held.search(line)
+    ]
+    assert not found, "\n".join(found)

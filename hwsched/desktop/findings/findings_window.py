@@ -4,8 +4,8 @@ from collections import Counter
 from functools import partial
 from typing import Any, Final
 
-from PySide6.QtCore import QPoint
-from PySide6.QtWidgets import QButtonGroup, QCheckBox, QHBoxLayout, QLabel, QMenu, QPushButton, QToolButton, QWidget
+from PySide6.QtCore import QPoint, Qt
+from PySide6.QtWidgets import QButtonGroup, QCheckBox, QLabel, QMenu, QPushButton, QToolButton, QWidget
 
 from hwsched.desktop.findings.finding_columns import COLUMNS
 from hwsched.desktop.findings.finding_lines import FindingLine, finding_lines
@@ -23,6 +23,7 @@ from hwsched.desktop.looks.severities import severities_in_words
 from hwsched.desktop.opening.fit_report import report_of
 from hwsched.desktop.survey.askable_names import askable_in
 from hwsched.desktop.widgets.empty import NO_OPENINGS
+from hwsched.desktop.widgets.flow import Flow
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.operations.collector import collector_paused
 from hwsched.operations.findings.checked import Checked
@@ -79,7 +80,7 @@ class FindingsWindow(ToolWindow):
         self.count = QLabel()
         self.ways: dict[str, QToolButton] = {}
         self._group = QButtonGroup(self)
-        top = QHBoxLayout()
+        top = Flow()
         for name, words, column in _WAYS:
             made = button(
                 phrase(words),
@@ -90,8 +91,10 @@ class FindingsWindow(ToolWindow):
             self._group.addButton(made)
             self.ways[name] = made
             top.addWidget(made)
-        top.addStretch(1)
+        self.count.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         top.addWidget(self.count)
+        top.stretched = self.count
+        top.gaps.add(top.count())
         top.addWidget(self.with_waived)
         self.body.addWidget(self.ask)
         self.body.addLayout(top)

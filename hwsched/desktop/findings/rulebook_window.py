@@ -23,7 +23,7 @@ from hwsched.desktop.findings.rule_page import RulePage
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.looks.limit_words import limit_value, limit_words
 from hwsched.desktop.looks.severities import severity_word
-from hwsched.desktop.looks.tokens import scaled
+from hwsched.desktop.looks.tokens import scaled, wide
 from hwsched.desktop.widgets.number_columns import to_the_right
 from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.project.history import newest
@@ -275,7 +275,7 @@ class RulebookWindow(ToolWindow):
                 field = QLineEdit(f"{now[limit.name]:.10g}")
                 field.setPlaceholderText(phrase("the rule's own: {value:g}", value=limit.value))
                 field.setToolTip(phrase(limit.text))
-                field.setMaximumWidth(160)
+                field.setMaximumWidth(wide(19))
                 field.returnPressed.connect(self.set_limits)
                 label = QLabel(limit_words(limit))
                 label.setWordWrap(True)

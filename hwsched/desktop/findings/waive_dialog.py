@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.looks.severities import severity_word
+from hwsched.desktop.widgets.room import give_room
 from hwsched.language import phrase
 from hwsched.rules.saying import message_of
 from hwsched.values import Finding
@@ -58,7 +59,6 @@ class WaiveDialog(QDialog):
     ) -> None:
         super().__init__(parent)
         self.setWindowTitle(phrase("Waive {rule}", rule=finding.rule))
-        self.setMinimumWidth(560)
         self._about = finding.about
         said = QLabel(f"{mark}. {severity_word(finding.severity)}: {message_of(finding)}")
         said.setTextFormat(Qt.TextFormat.PlainText)
@@ -122,6 +122,7 @@ class WaiveDialog(QDialog):
         self.reason.textChanged.connect(self._allow)
         self.reason.setFocus()
         self._allow()
+        give_room(self, 68)
 
     def answer(self) -> Accepted:
         """Return what was said."""

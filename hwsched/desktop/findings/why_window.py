@@ -5,6 +5,7 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QTreeWidgetItem, QWidget
 
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
+from hwsched.desktop.looks.tokens import wide
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.desktop.widgets.wrapping import WrappingTree
 from hwsched.language import phrase, phrase_of_count, to_phrase
@@ -26,7 +27,7 @@ class WhyWindow(ToolWindow):
         self.about = QComboBox()
         self.about.setAccessibleName(phrase("What is asked about"))
         self.about.currentIndexChanged.connect(self._show)
-        self.about.setMinimumWidth(280)
+        self.about.setMinimumWidth(wide(34))
         self.headline = QLabel()
         self.headline.setTextFormat(Qt.TextFormat.PlainText)
         self.headline.setWordWrap(True)

@@ -89,6 +89,8 @@ class Centre(QWidget):
         self.stack.addWidget(self.away)
         head = QHBoxLayout()
         head.setContentsMargins(scaled(SPACE.hair), scaled(SPACE.hair), scaled(SPACE.hair), 0)
+        # Left out it would be that of the layout around it, which is none.
+        head.setSpacing(scaled(SPACE.hair))
         head.addWidget(self.tabs, 1)
         head.addWidget(self.own)
         head.addWidget(self.leave)

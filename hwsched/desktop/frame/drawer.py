@@ -23,6 +23,7 @@ from hwsched.desktop.jobs.jobs import Failure
 from hwsched.desktop.jobs.ran import Ran
 from hwsched.desktop.looks.tokens import SPACE, scaled, wide
 from hwsched.desktop.widgets.buttons import button
+from hwsched.desktop.widgets.wrapping import WrappingList
 from hwsched.language import phrase
 from hwsched.telling.masking import masked
 
@@ -175,9 +176,8 @@ class ProblemsPage(QWidget):
     def __init__(self, frame: Frame) -> None:
         super().__init__()
         self._held: list[Failure] = []
-        self.list = QListWidget()
+        self.list = WrappingList()
         self.list.setAccessibleName(phrase("Problems"))
-        self.list.setWordWrap(True)
         self.list.currentRowChanged.connect(lambda _row: self._enable())
         self.again = button(phrase("Try again"), self._try_again, phrase("Do the same once more"))
         self.anew = button(phrase("Choose again…"), self._choose_again, phrase("Choose another file or place"))

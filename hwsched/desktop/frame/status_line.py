@@ -8,7 +8,7 @@ from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QLabel, QProgressBar, QPushButton, QStatusBar
 
 from hwsched.desktop.frame.frame import Frame
-from hwsched.desktop.looks.tokens import TARGET, scaled, wide
+from hwsched.desktop.looks.tokens import SPACE, TARGET, scaled, wide
 from hwsched.desktop.survey.register import STATES, state_of
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.values import OpeningInput
@@ -69,6 +69,8 @@ class StatusLine(QObject):
         self.stop.clicked.connect(lambda _checked=False: self._ask_to_stop())
         self.where = QLabel()
         self.where.setAccessibleName(phrase("Who works, and where"))
+        # What is told for a moment is painted so far from the edge.
+        bar.setContentsMargins(SPACE.hair, 0, 0, 0)
         bar.addWidget(self.counts)
         for each in (self.progress, self.bar, self.stop, self.where):
             bar.addPermanentWidget(each)

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QProgressBar, QPushButton, QV
 
 from hwsched.desktop.jobs.jobs import Cancelled, Jobs, Progress, Work
 from hwsched.desktop.jobs.ran import Report
+from hwsched.desktop.looks.tokens import wide
 from hwsched.desktop.project.workspace import Workspace
 from hwsched.language import phrase, to_phrase
 from hwsched.stopping import StopAskedError
@@ -117,7 +118,7 @@ class ToolWindow(QWidget):
         self.told = QLabel()
         self.told.setWordWrap(True)
         self.bar = QProgressBar()
-        self.bar.setMaximumWidth(200)
+        self.bar.setMaximumWidth(wide(24))
         self.stop = self.button(phrase("Cancel"), desk.jobs.cancel)
         self.foot = QHBoxLayout()
         self.foot.addWidget(self.told, 1)

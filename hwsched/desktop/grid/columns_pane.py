@@ -62,7 +62,9 @@ class ColumnsPane(QFrame):
         self.frozen.setAccessibleName(phrase("Columns that stay in view"))
         self.frozen.valueChanged.connect(lambda _value: self._tell())
         fixed = QHBoxLayout()
-        fixed.addWidget(QLabel(phrase("Stay in view from the left")), 1)
+        stay = QLabel(phrase("Stay in view from the left"))
+        stay.setWordWrap(True)
+        fixed.addWidget(stay, 1)
         fixed.addWidget(self.frozen)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(SPACE.hair, 0, 0, 0)
@@ -75,7 +77,7 @@ class ColumnsPane(QFrame):
                 row.addWidget(button)
             layout.addLayout(row)
         layout.addLayout(fixed)
-        self.setFixedWidth(wide(34))
+        self.setFixedWidth(wide(28))
         self.hide()
 
     def show_columns(self, known: Mapping[str, Column[Any]], shown: Sequence[str], frozen: int) -> None:

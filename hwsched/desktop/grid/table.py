@@ -21,11 +21,14 @@ from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidge
 
 from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.model import COLUMN, GROUP, GridModel
-from hwsched.desktop.looks.tokens import ROW, SPACE, THIN, colour, scaled
+from hwsched.desktop.grid.widths import shared_widths
+from hwsched.desktop.looks.tokens import ROW, SPACE, THIN, colour, scaled, wide
 from hwsched.language import phrase
 
 _SHIFT: Final = Qt.KeyboardModifier.ShiftModifier
 _SIDEWAYS: Final = (Qt.Key.Key_Left, Qt.Key.Key_Right)
+_LEAST: Final = 12
+"""Figures of the last column where it has to do with what the others leave."""
 _COPIES: Final = QKeySequence.StandardKey.Copy
 _TRIGGERS: Final = QAbstractItemView.EditTrigger
 _MODES: Final = QAbstractItemView.ScrollMode
@@ -100,11 +103,11 @@ class GridTable(QTableView):
         for view in (self, self.frozen):
             header = view.horizontalHeader()
             header.blockSignals(True)
-            for place, column in enumerate(columns):
-                view.setColumnWidth(place, arrangement.widths.get(column.name, scaled(column.width * SPACE.small)))
+            for place in range(len(columns)):
                 view.setColumnHidden(place, view is self.frozen and place >= arrangement.frozen)
             header.blockSignals(False)
             _show_sort(view, self._grid)
+        self._share()
         # Where no row is there is nothing to be reached at its side.
         self.setHorizontalScrollBarPolicy(_BARS.ScrollBarAsNeeded if self._grid.total() else _BARS.ScrollBarAlwaysOff)
         self._place_frozen()
@@ -192,6 +195,7 @@ class GridTable(QTableView):
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
         """Let the frozen columns be as high as the table."""
         super().resizeEvent(event)
+        self._share()
         self._place_frozen()
 
     def scrollTo(  # noqa: N802
@@ -212,6 +216,23 @@ class GridTable(QTableView):
         if frozen and hidden > 0:
             bar = self.horizontalScrollBar()
             bar.setValue(bar.value() - hidden)
+
+    def _share(self) -> None:
+        """Share the width that there is among the columns."""
+        columns, kept = self._grid.contents.columns, self._grid.contents.arrangement.widths
+        header, room = self.horizontalHeader(), self.viewport().width()
+        usual = [kept.get(column.name, scaled(column.width * SPACE.small)) for column in columns]
+        least = max(wide(_LEAST), header.sectionSizeHint(len(columns) - 1)) if columns else 0
+        free, growing = [column.name not in kept for column in columns], [not column.right for column in columns]
+        # A width that follows from the window is nobody's wish, and not kept as one.
+        blocked = header.blockSignals(True)
+        for place, width in enumerate(shared_widths(usual, free, growing, room, least)):
+            self.setColumnWidth(place, width)
+            self.frozen.setColumnWidth(place, width)
+        header.blockSignals(blocked)
+        # The view did not hear of it.
+        self.updateGeometries()
+        self.viewport().update()
 
     def _on_double_click(self, index: QModelIndex) -> None:
         if index.data(GROUP) is None and not index.flags() & Qt.ItemFlag.ItemIsEditable:

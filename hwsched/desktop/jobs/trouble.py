@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.jobs.jobs import Failure
 from hwsched.desktop.project.conflict_question import ConflictQuestion
+from hwsched.desktop.widgets.room import give_room
 from hwsched.exchange.problems import InputRejected
 from hwsched.kept_sentences import kept_error
 from hwsched.language import phrase
@@ -154,7 +155,6 @@ class FailureDialog(QDialog):
     def __init__(self, failure: Failure, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setWindowTitle(phrase("Failed inside the program"))
-        self.resize(720, 480)
         self.report = crash_report(failure.error, failure.doing)
         self.path = save_report(self.report)
         kept = (
@@ -188,6 +188,7 @@ class FailureDialog(QDialog):
         layout.addWidget(self.said)
         layout.addWidget(self.page, 1)
         layout.addWidget(buttons)
+        give_room(self, 87, 58)
 
     def text(self) -> str:
         """Return what is said above the report."""

@@ -55,6 +55,8 @@ _ARROW: Final = 12
 """Side of the arrow of a drop-down [px at 100 % text]."""
 _MARK: Final = 14
 """Side of the square or circle of what is ticked [px at 100 % text]."""
+_CHECK: Final = 17
+"""Height that a ticked line needs [px at 100 % text]."""
 _INDENT: Final = 18
 """How far a line of a tree stands in from the one above it, and how large its arrow is [px at 100 % text]."""
 _SHEET: Final = Template(
@@ -68,8 +70,9 @@ QComboBox {
     min-height: ${line_inner}px;
 }
 QComboBox:hover { background: $hover; }
-QComboBox::drop-down { border: none; width: ${wide}px; }
-QComboBox::down-arrow { image: url("$down"); width: ${arrow}px; height: ${arrow}px; }
+QComboBox::drop-down, QDateEdit::drop-down { border: none; width: ${wide}px; }
+QDateEdit::drop-down { subcontrol-origin: border; subcontrol-position: center right; }
+QComboBox::down-arrow, QDateEdit::down-arrow { image: url("$down"); width: ${arrow}px; height: ${arrow}px; }
 QAbstractSpinBox::up-button, QAbstractSpinBox::down-button {
     subcontrol-origin: border; border: none; width: ${wide}px;
 }
@@ -80,7 +83,7 @@ QAbstractSpinBox::down-arrow { image: url("$down"); width: ${arrow}px; height: $
 QComboBox:disabled, QAbstractSpinBox:disabled, QLineEdit:disabled {
     background: $window; color: $disabled; border: ${thin}px solid $line;
 }
-QCheckBox, QRadioButton { min-height: ${target}px; }
+QCheckBox, QRadioButton { min-height: ${check}px; }
 QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QAbstractSpinBox:focus, QComboBox:focus {
     border: ${ring}px solid $focus; padding: ${half_less}px ${hair_less}px;
 }
@@ -115,6 +118,7 @@ QToolButton {
 QToolButton:hover { background: $hover; }
 QToolButton:pressed, QToolButton:checked { background: $tint; }
 QToolButton:focus { border: ${ring}px solid $focus; padding: ${hair_less}px; }
+QDialogButtonBox { dialogbuttonbox-buttons-have-icons: 0; }
 QTabWidget::pane { border: none; border-top: ${thin}px solid $line; }
 QTabBar::tab {
     background: transparent; color: $soft; border: none; border-bottom: ${ring}px solid transparent;
@@ -123,6 +127,14 @@ QTabBar::tab {
 QTabBar::tab:hover { background: $hover; }
 QTabBar::tab:selected { color: $text; border-bottom: ${ring}px solid $accent; }
 QTabBar::tab:selected:focus { background: $tint; }
+QTabBar::scroller { width: ${scroller}px; }
+QTabBar::tear { width: 0; border: none; }
+QTabBar QToolButton { background: $window; border: none; border-radius: 0; padding: 0; }
+QTabBar QToolButton:hover { background: $hover; }
+QTabBar QToolButton::left-arrow { image: url("$backward"); width: ${arrow}px; height: ${arrow}px; }
+QTabBar QToolButton::right-arrow { image: url("$onward"); width: ${arrow}px; height: ${arrow}px; }
+QTabBar QToolButton::left-arrow:disabled { image: url("$no_backward"); }
+QTabBar QToolButton::right-arrow:disabled { image: url("$no_onward"); }
 QHeaderView::section {
     background: $window; color: $soft; border: none; border-right: ${thin}px solid $line;
     border-bottom: ${thin}px solid $line; padding: ${hair}px ${small}px; text-align: left;
@@ -165,7 +177,7 @@ QScrollBar::handle:horizontal { min-width: ${wide}px; }
 QScrollBar::add-line, QScrollBar::sub-line { width: 0; height: 0; }
 QScrollBar::add-page, QScrollBar::sub-page { background: transparent; }
 QFrame#card { background: $pane; border: ${thin}px solid $line; border-radius: ${corner}px; }
-QListView::item, QTreeView::item { min-height: ${row}px; }
+QListView::item, QTreeView::item { min-height: ${row}px; padding: 0 ${hair}px; }
 QTreeView { qproperty-indentation: $indent; }
 QTreeView::branch:has-children:closed { image: url("$onward"); }
 QTreeView::branch:has-children:open { image: url("$down"); }
@@ -192,12 +204,17 @@ def sheet(*, dark: bool, percent: int = 100) -> str:
     return _SHEET.substitute(
         named,
         up=recoloured("up", named["soft"]), down=recoloured("down", named["soft"]),
-        onward=recoloured("next", named["soft"]), indent=at_percent(_INDENT, percent),
+        onward=recoloured("next", named["soft"]), backward=recoloured("previous", named["soft"]),
+        no_onward=recoloured("next", named["line"]), no_backward=recoloured("previous", named["line"]),
+        indent=at_percent(_INDENT, percent),
         thin=THIN, ring=FOCUS, icon=at_percent(ICON, percent), arrow=at_percent(_ARROW, percent),
         tick=recoloured("check", named["on_accent"]), dot=recoloured("disc", named["on_accent"]),
         mark=at_percent(_MARK, percent), round=at_percent(_MARK, percent) // 2, corner=CORNER,
-        target=TARGET, row=at_percent(TARGET, percent),
-        inner=TARGET - 2 * SPACE.hair, line_inner=TARGET - 2 * half - 2 * THIN,
+        check=max(TARGET, at_percent(_CHECK, percent)), scroller=2 * at_percent(TARGET, percent),
+        row=at_percent(TARGET, percent),
+        # Where there is too little room a layout goes down to this: letters have to fit into it.
+        inner=at_percent(TARGET - 2 * SPACE.hair, percent),
+        line_inner=at_percent(TARGET - 2 * half - 2 * THIN, percent),
         half=half, hair=SPACE.hair, small=SPACE.small, middle=SPACE.middle, wide=SPACE.wide,
         less=SPACE.hair - less, half_less=half - less, hair_less=SPACE.hair - less, middle_less=SPACE.middle - less,
     )  # fmt: skip

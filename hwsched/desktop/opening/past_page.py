@@ -68,8 +68,10 @@ class PastPage(QWidget):
         self.tree.clear()
         for step in steps:
             state = phrase(", taken back") if step.undone else ""
-            head = QTreeWidgetItem([f"{second_of(step.when)}  {step.who}: {kept_phrase(step.summary, STEPS)}{state}"])
-            head.setToolTip(0, phrase("Step {number}", number=step.number))
+            when = f"{step.who}, {second_of(step.when)}"
+            # What was done comes first: in a narrow pane the end is cut.
+            head = QTreeWidgetItem([f"{kept_phrase(step.summary, STEPS)}{state} · {when}"])
+            head.setToolTip(0, f"{phrase('Step {number}', number=step.number)}\n{head.text(0)}")
             head.setData(0, _STEP, step.number)
             font = head.font(0)
             font.setItalic(step.undone)

@@ -25,7 +25,7 @@ class ComparePage(QWidget):
         super().__init__(parent)
         self.only = QCheckBox(phrase("Only what differs"))
         self.only.toggled.connect(lambda _on: self._fill())
-        self.table = Lines(("", phrase("What"), "", ""), 2, {1: 168})
+        self.table = Lines(("", phrase("What"), "", ""), 1)
         self.table.setAccessibleName(phrase("Two openings beside one another"))
         self.said = QLabel()
         self._lines: tuple[Compared, ...] = ()

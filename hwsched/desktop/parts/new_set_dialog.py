@@ -6,6 +6,7 @@ from PySide6.QtCore import QStringListModel, Signal
 from PySide6.QtWidgets import QCheckBox, QDialog, QDialogButtonBox, QFormLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
 
 from hwsched.desktop.parts.set_lines import SetLines
+from hwsched.desktop.widgets.room import give_room
 from hwsched.language import phrase
 from hwsched.operations.parts.hardware_sets import Line, lines_of
 from hwsched.values import Fit
@@ -32,7 +33,6 @@ class NewSetDialog(QDialog):
     ) -> None:
         super().__init__(parent)
         self.setWindowTitle(phrase("New hardware set"))
-        self.resize(600, 460)
         self.name = QLineEdit()
         self.name.textChanged.connect(self._allow)
         self.notes = QLineEdit()
@@ -66,6 +66,7 @@ class NewSetDialog(QDialog):
         layout.addWidget(self.lines, 1)
         layout.addWidget(self.give)
         layout.addWidget(self.buttons)
+        give_room(self, 73, 56)
         self._allow()
 
     def _allow(self) -> None:

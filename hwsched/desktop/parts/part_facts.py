@@ -4,9 +4,10 @@ from collections.abc import Mapping
 from typing import Any
 
 from PySide6.QtCore import QStringListModel, Qt, Signal
-from PySide6.QtWidgets import QFormLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from hwsched.catalogue.traits.entry import NUMBER, SUPERSEDED_BY
+from hwsched.desktop.widgets.fact_grid import FactGrid
 from hwsched.desktop.widgets.fact_line import FactLine
 from hwsched.language import phrase
 from hwsched.operations.parts.part_edits import PartForm
@@ -47,8 +48,8 @@ class PartFacts(QScrollArea):
         if asked.new:
             lines[NUMBER.name] = FactLine(NUMBER, "", style, form.bare_unit)
             lines[NUMBER.name].put(asked.number)
-            first = _form()
-            first.addRow(_label(phrase(NUMBER.label), NUMBER.required, lines[NUMBER.name]), lines[NUMBER.name])
+            first = FactGrid()
+            first.add(_words(phrase(NUMBER.label), NUMBER.required), lines[NUMBER.name])
             rows.addLayout(first)
         for title, attributes in sections(part.kind, form.own):
             heading = QLabel(title, textFormat=Qt.TextFormat.PlainText)
@@ -56,7 +57,7 @@ class PartFacts(QScrollArea):
             font.setBold(True)
             heading.setFont(font)
             rows.addWidget(heading)
-            below = _form()
+            below = FactGrid()
             for attribute in attributes:
                 # What is of the other part is not copied, and so not shown as if it were.
                 blank = asked.new and attribute.name in ("superseded_by", "stock")
@@ -64,7 +65,7 @@ class PartFacts(QScrollArea):
                 offered = names if attribute.name in (SUPERSEDED_BY.name, KIT.name) else None
                 line = FactLine(attribute, text, style, form.bare_unit, offered)
                 lines[attribute.name] = line
-                below.addRow(_label(phrase(attribute.label), attribute.required, line), line)
+                below.add(_words(phrase(attribute.label), attribute.required), line)
                 if attribute.name in asked.typed:
                     line.put(asked.typed[attribute.name])
             rows.addLayout(below)
@@ -101,15 +102,5 @@ class PartFacts(QScrollArea):
         self.setWidget(place)
 
 
-def _form() -> QFormLayout:
-    form = QFormLayout()
-    form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
-    form.setLabelAlignment(Qt.AlignmentFlag.AlignLeft)
-    return form
-
-
-def _label(text: str, required: bool, line: FactLine) -> QLabel:
-    label = QLabel(phrase("{text} (needed)", text=text) if required else text, textFormat=Qt.TextFormat.PlainText)
-    label.setBuddy(line.field)
-    label.setToolTip(phrase(line.attribute.note))
-    return label
+def _words(text: str, required: bool) -> str:
+    return phrase("{text} (needed)", text=text) if required else text

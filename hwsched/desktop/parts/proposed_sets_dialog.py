@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.looks.tokens import scaled
 from hwsched.desktop.widgets.number_columns import to_the_right
+from hwsched.desktop.widgets.room import give_room
 from hwsched.language import phrase
 from hwsched.operations.parts.hardware_sets import Proposed
 from hwsched.values.role_words import role_said
@@ -30,7 +31,6 @@ class ProposedSetsDialog(QDialog):
     def __init__(self, proposed: Sequence[Proposed], parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setWindowTitle(phrase("Proposed hardware sets"))
-        self.resize(900, 480)
         self._proposed = list(proposed)
         openings = sum(len(each.openings) for each in proposed)
         said = QLabel(
@@ -74,6 +74,7 @@ class ProposedSetsDialog(QDialog):
         layout.addWidget(said)
         layout.addWidget(self.list, 1)
         layout.addWidget(self.buttons)
+        give_room(self, 109, 58)
         self._allow()
 
     def accepted_sets(self) -> list[Proposed]:

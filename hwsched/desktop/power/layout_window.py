@@ -92,7 +92,7 @@ class LayoutWindow(ToolWindow):
         self.seconds.setRange(1, 3600)
         self.seconds.setValue(60)
         self.seconds.setSuffix(" s")
-        self.seconds.setMaximumWidth(120)
+        self.seconds.setMaximumWidth(wide(15))
         form = QFormLayout()
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
         for field in (self.what, self.aim):

@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QComboBox, QDialog, QDialogButtonBox, QFormLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
 from shiboken6 import isValid
 
+from hwsched.desktop.widgets.room import give_room
 from hwsched.language import phrase
 
 Move = Callable[[str, str, str, Callable[[], None]], None]
@@ -74,7 +75,7 @@ class MoveDialog(QDialog):
         layout.addLayout(form)
         layout.addWidget(buttons)
         self.circuit.currentIndexChanged.connect(lambda _index: self._offer_nodes())
-        self.resize(460, self.sizeHint().height())
+        give_room(self, 56)
         self._offer_nodes()
 
     def accept(self) -> None:

@@ -23,6 +23,7 @@ from shiboken6 import isValid
 from hwsched.attributes import Attribute, shown_unit
 from hwsched.attributes.unknown import says_nothing, unknown_word
 from hwsched.desktop.survey.facts_form import ATTRIBUTE, FactDelegate, FactsForm, Index
+from hwsched.desktop.widgets.room import give_room
 from hwsched.language import phrase
 from hwsched.survey import Entity
 from hwsched.values import Catalogue
@@ -205,7 +206,7 @@ class NewPowerDialog(QDialog):
             line = self.fields[name]
             if isinstance(line, QLineEdit):
                 line.setText(text)
-        self.resize(480, self.sizeHint().height())
+        give_room(self, 58)
         self._enable()
 
     def texts(self) -> dict[str, str]:

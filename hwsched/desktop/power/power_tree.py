@@ -145,8 +145,11 @@ class PowerTree(QTreeWidget):
 
     def _share(self) -> None:
         header = self.header()
-        numbers = sum(max(self.sizeHintForColumn(n), header.sectionSizeHint(n)) for n in range(1, len(_COLUMNS)))
-        self.setColumnWidth(_NAME, max(self.viewport().width() - numbers, wide(_LEAST_NAME)))
+        taken = [max(self.sizeHintForColumn(n), header.sectionSizeHint(n)) for n in range(1, len(_COLUMNS))]
+        room = self.viewport().width()
+        # Where not all has room a name is read whole before the last numbers are: run and volts stay in sight.
+        whole = min(self.sizeHintForColumn(_NAME), room - sum(taken[:_VOLTS]))
+        self.setColumnWidth(_NAME, max(room - sum(taken), whole, wide(_LEAST_NAME)))
 
     def lines(self) -> list[QTreeWidgetItem]:
         """Return all lines from the top."""

@@ -7,7 +7,7 @@ from typing import Final
 
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QAction, QKeySequence, QShortcut
-from PySide6.QtWidgets import QFileDialog, QHBoxLayout, QMenu, QSplitter, QTreeWidgetItem, QWidget
+from PySide6.QtWidgets import QFileDialog, QMenu, QSplitter, QTreeWidgetItem, QWidget
 
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.trouble import tell_failure
@@ -20,6 +20,7 @@ from hwsched.desktop.power.power_sheet import PowerSheet, PowerShown
 from hwsched.desktop.power.power_tree import ID, KIND, PowerTree
 from hwsched.desktop.power.power_words import style_of
 from hwsched.desktop.power.siting_window import SitingWindow
+from hwsched.desktop.widgets.flow import Flow
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.power.power_results import opening_levels, power_as_it_stands, power_facts
 from hwsched.operations.project.history import newest
@@ -89,13 +90,12 @@ class PowerWindow(ToolWindow):
             phrase("Supplies, wires and runs of a building, or of the chosen circuit"),
         )
         QShortcut(QKeySequence.StandardKey.Delete, self.tree, self._delete, context=_ONLY_THERE)
-        row = QHBoxLayout()
+        row = Flow()
         for each in (
             self.add_supply, self.add_circuit, self.add_run, self.move_to, self.take_away, self.read, self.propose,
             self.plan_runs,
         ):  # fmt: skip
             row.addWidget(each)
-        row.addStretch(1)
         split = QSplitter(Qt.Orientation.Horizontal)
         split.addWidget(self.tree)
         split.addWidget(self.sheet)

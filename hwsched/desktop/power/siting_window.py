@@ -78,7 +78,7 @@ class SitingWindow(ToolWindow):
         self.seconds.setRange(1, 3600)
         self.seconds.setValue(60)
         self.seconds.setSuffix(" s")
-        self.seconds.setMaximumWidth(120)
+        self.seconds.setMaximumWidth(wide(15))
         form = QFormLayout()
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
         for field in (self.building, self.wire):

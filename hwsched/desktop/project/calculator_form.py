@@ -3,11 +3,12 @@
 from typing import Any
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QGridLayout, QLabel, QScrollArea, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from hwsched.calc.calculator import Calculator
 from hwsched.desktop.project.calculator_fields import Entry, Path, Section, Table, at, form_of, put
 from hwsched.desktop.project.small_table import SmallTable
+from hwsched.desktop.widgets.fact_grid import FactGrid
 from hwsched.desktop.widgets.fact_line import FactLine
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
@@ -94,14 +95,12 @@ class CalculatorForm(QScrollArea):
             else:
                 self._add(item, form)
 
-    def _begin(self, rows: QVBoxLayout) -> QGridLayout:
-        form = QGridLayout()
-        form.setColumnStretch(0, 2)
-        form.setColumnStretch(1, 3)
+    def _begin(self, rows: QVBoxLayout) -> FactGrid:
+        form = FactGrid()
         rows.addLayout(form)
         return form
 
-    def _add(self, entry: Entry, form: QGridLayout) -> None:
+    def _add(self, entry: Entry, form: FactGrid) -> None:
         exact = at(self._given, entry.path)
         line = FactLine(
             entry.attribute, entry.show(exact, self._style), self._style, self._bare_unit, several=entry.several
@@ -113,12 +112,7 @@ class CalculatorForm(QScrollArea):
         self.lines[entry.path], self._entries[entry.path] = line, entry
         self._exact[entry.path] = line.text(), exact
         line.changed.connect(self.changed)
-        label = QLabel(phrase(entry.attribute.label), textFormat=Qt.TextFormat.PlainText, wordWrap=True)
-        label.setBuddy(line.field)
-        label.setToolTip(phrase(entry.attribute.note))
-        row = form.rowCount()
-        form.addWidget(label, row, 0, Qt.AlignmentFlag.AlignTop)
-        form.addWidget(line, row, 1)
+        form.add(phrase(entry.attribute.label), line)
 
 
 def _heading(title: str, about: str) -> QLabel:

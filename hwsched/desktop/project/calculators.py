@@ -7,7 +7,6 @@ from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import (
     QHBoxLayout,
     QLabel,
-    QListWidget,
     QPushButton,
     QSplitter,
     QStackedWidget,
@@ -24,6 +23,7 @@ from hwsched.desktop.project.calculator_answers import told
 from hwsched.desktop.project.calculator_fields import Path, in_words, label_of
 from hwsched.desktop.project.calculator_form import CalculatorForm
 from hwsched.desktop.widgets.drawing_view import DrawingView
+from hwsched.desktop.widgets.wrapping import WrappingList
 from hwsched.drawings.calculated import calculated
 from hwsched.language import phrase
 from hwsched.operations.findings.checked import Checked
@@ -52,11 +52,10 @@ class CalculatorsPage(QWidget):
         self.place.addWidget(self.form)
         self.filled: Filled | None = None
         self._of: Checked | None = None
-        self.names = QListWidget()
+        self.names = WrappingList()
         self.names.setAccessibleName(phrase("Calculators"))
         self.names.addItems([phrase(calculator.title) for calculator in CALCULATORS])
         self.names.setMaximumWidth(wide(37))
-        self.names.setWordWrap(True)
         self.names.setSpacing(SPACE.hair)
         self.names.currentRowChanged.connect(self.choose)
         self.about = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)

@@ -96,8 +96,12 @@ class HelpPage(QSplitter):
         column.addWidget(self.words)
         column.addWidget(self.none)
         column.addWidget(self.topics, 1)
+        right = QWidget()
+        beside = QVBoxLayout(right)
+        beside.setContentsMargins(0, SPACE.small, SPACE.small, SPACE.small)
+        beside.addWidget(self.page)
         self.addWidget(left)
-        self.addWidget(self.page)
+        self.addWidget(right)
         self.setSizes([wide(34), wide(90)])
         self.setStretchFactor(1, 1)
         self.name = ""

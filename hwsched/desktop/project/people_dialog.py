@@ -18,6 +18,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.desktop.looks.tokens import wide
+from hwsched.desktop.widgets.room import give_room
 from hwsched.language import phrase
 from hwsched.model.roles import ROLES, SPECIFIER
 from hwsched.operations.project.people import Person
@@ -39,7 +41,6 @@ class PeopleDialog(QDialog):
     def __init__(self, who: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setWindowTitle(phrase("People"))
-        self.resize(560, 380)
         self._who = who
         self.base = 0
         """The newest step when the people were read."""
@@ -53,9 +54,13 @@ class PeopleDialog(QDialog):
         self.list.currentItemChanged.connect(self._on_current)
         self.name = QLineEdit()
         self.name.setPlaceholderText(phrase("Name of a person"))
+        self.name.setMinimumWidth(wide(16))
         self.name.setToolTip(phrase("As given at log-in, or by --who at the command line"))
         self.name.textChanged.connect(lambda _text: self._enable())
         self.role = QComboBox()
+        # The name beside it is read too, however much a role does.
+        self.role.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.role.setMinimumContentsLength(16)
         for role in ROLES.values():
             self.role.addItem(f"{phrase(role.name)}: {phrase(role.does)}", role.name)
         self.put = QPushButton(phrase("List, or give this role"))
@@ -76,6 +81,7 @@ class PeopleDialog(QDialog):
         layout.addWidget(self.list, 1)
         layout.addLayout(row)
         layout.addLayout(below)
+        give_room(self, 80, 46)
 
     def show_people(self, people: Sequence[Person], base: int) -> None:
         """Show these people, as they were read when a step was the newest."""

@@ -20,6 +20,7 @@ from hwsched.choices import PREFERENCES
 from hwsched.desktop.looks.limit_words import PREFERRED, limit_words
 from hwsched.desktop.looks.severities import severity_word
 from hwsched.desktop.project.units import UnitsBox
+from hwsched.desktop.widgets.room import give_room
 from hwsched.kept_sentences import kept_phrase
 from hwsched.language import phrase
 from hwsched.rules import RULEBOOK
@@ -38,7 +39,6 @@ class SettingsDialog(QDialog):
     ) -> None:
         super().__init__(parent)
         self.setWindowTitle(phrase("Settings and rules"))
-        self.resize(900, 600)
         self._title, self._settings, self._zone = title, settings, time_zone or ""
         self.name = QLineEdit(title)
         self.units = units
@@ -70,6 +70,7 @@ class SettingsDialog(QDialog):
         layout.addLayout(form)
         layout.addWidget(self.rules, 1)
         layout.addWidget(buttons)
+        give_room(self, 109, 73)
 
     def _fill(self) -> None:
         branches: dict[str, QTreeWidgetItem] = {}

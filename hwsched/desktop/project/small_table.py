@@ -15,7 +15,7 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.attributes import shown_unit
-from hwsched.desktop.looks.tokens import SPACE
+from hwsched.desktop.looks.tokens import ROW, SPACE, scaled
 from hwsched.desktop.project.calculator_fields import Table, at, put
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
@@ -55,6 +55,7 @@ class SmallTable(QWidget):
             if item is not None:
                 item.setToolTip(column.field.about)
         self.cells.verticalHeader().hide()
+        self.cells.verticalHeader().setDefaultSectionSize(scaled(ROW.grid))
         self.cells.setTabKeyNavigation(False)
         self.cells.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         header = self.cells.horizontalHeader()

@@ -13,7 +13,6 @@ from PySide6.QtWidgets import (
     QDialog,
     QFileDialog,
     QFormLayout,
-    QHBoxLayout,
     QLabel,
     QLineEdit,
     QListWidget,
@@ -32,6 +31,7 @@ from hwsched.desktop.opening.scope_box import ScopeBox
 from hwsched.desktop.release.page_view import PageView
 from hwsched.desktop.release.printing import print_pages
 from hwsched.desktop.widgets.buttons import let_lead
+from hwsched.desktop.widgets.flow import Flow
 from hwsched.documents.release.bound_packets import BOUND_PACKETS
 from hwsched.documents.view import ProjectView
 from hwsched.language import phrase, phrase_of_count
@@ -294,7 +294,7 @@ class DocumentsWindow(ToolWindow):
         column.addLayout(form)
         self.turners: list[QPushButton] = []
         """Buttons that need a page."""
-        bar = QHBoxLayout()
+        bar = Flow()
         bar.addWidget(self.at)
         for text, tip, slot in (
             ("‹", phrase("The page before (Page Up)"), lambda: self.view.turn(self.view.page - 1)),
@@ -310,7 +310,8 @@ class DocumentsWindow(ToolWindow):
             button.setFixedWidth(button.fontMetrics().horizontalAdvance(f"mm{text}"))
             bar.addWidget(button)
             self.turners.append(button)
-        bar.addWidget(self.search, 1)
+        bar.addWidget(self.search)
+        bar.stretched = self.search
         bar.addWidget(self.hits)
         column = QVBoxLayout(right)
         column.setContentsMargins(0, 0, 0, 0)

@@ -19,6 +19,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.desktop.looks.tokens import SPACE, scaled, wide
+from hwsched.desktop.widgets.room import Scrolled, give_room
 from hwsched.documents.release.bound_packets import BOUND_PACKETS
 from hwsched.documents.release.packet import PACKET
 from hwsched.documents.view import Format
@@ -45,7 +47,9 @@ class PrintDialog(QDialog):
         self.walk.setToolTip(phrase("In which order the doors of a level are walked"))
         for name, words in WALKS.items():
             self.walk.addItem(phrase(words), name)
-        documents = QVBoxLayout()
+        held = QWidget()
+        documents = QVBoxLayout(held)
+        documents.setContentsMargins(0, 0, 0, 0)
         for name, title, formats in PRINTS:
             box = QCheckBox(f"{phrase(title)} ({', '.join(formats)})")
             box.setChecked("xlsx" in formats)
@@ -55,7 +59,7 @@ class PrintDialog(QDialog):
                 documents.addWidget(self.walk)
             if name == PACKET.name:
                 indented = QHBoxLayout()
-                indented.addSpacing(24)
+                indented.addSpacing(scaled(SPACE.wide))
                 indented.addWidget(self.went_out)
                 documents.addLayout(indented)
         self.scopes = QButtonGroup(self)
@@ -72,7 +76,7 @@ class PrintDialog(QDialog):
             self.scopes.addButton(button)
             scopes.addWidget(button)
         self.folder = QLineEdit(str(Path.home()))
-        self.folder.setMinimumWidth(320)
+        self.folder.setMinimumWidth(wide(39))
         browse = QPushButton(phrase("Choose"))
         browse.clicked.connect(self._browse)
         where = QHBoxLayout()
@@ -95,7 +99,7 @@ class PrintDialog(QDialog):
             kinds.addWidget(box)
         kinds.addStretch(1)
         form = QFormLayout()
-        form.addRow(phrase("Documents"), documents)
+        form.addRow(phrase("Documents"), Scrolled(held))
         form.addRow(phrase("Formats"), kinds)
         form.addRow(phrase("Openings"), scopes)
         form.addRow(phrase("Folder"), where)
@@ -111,6 +115,7 @@ class PrintDialog(QDialog):
         for box in (*self.boxes.values(), *self.formats.values()):
             box.toggled.connect(self._allow)
         self._allow()
+        give_room(self)
 
     def answer(self) -> tuple[list[str], str, Path, str, frozenset[Format], bool, str]:
         """Return documents' names, scope, folder, paper, formats, whether packets are written down as out, the walk."""

@@ -22,6 +22,7 @@ from PySide6.QtWidgets import (
 from hwsched.desktop.survey.deciding_page import DecidingPage
 from hwsched.desktop.survey.reading_page import ReadingPage, shown_sheet
 from hwsched.desktop.survey.sheet_page import SheetPage
+from hwsched.desktop.widgets.wrapping import WrappingTree
 from hwsched.exchange.problems import CellProblem, FileProblem, causes
 from hwsched.exchange.survey.deciding import differences_of
 from hwsched.exchange.survey.difference import Preview
@@ -242,7 +243,9 @@ def _is_of(problem: CellProblem | FileProblem, sheet: SheetOutline | None) -> bo
 
 
 def _list(columns: tuple[str, ...], rows: list[tuple[str, ...]]) -> QTreeWidget:
-    tree = QTreeWidget()
+    # What is refused is read to its end: lines of one column are as high as their words need.
+    tree = WrappingTree() if len(columns) == 1 else QTreeWidget()
+    tree.setHeaderHidden(False)
     tree.setHeaderLabels(list(columns))
     tree.setRootIsDecorated(False)
     tree.setAlternatingRowColors(True)
@@ -253,5 +256,8 @@ def _list(columns: tuple[str, ...], rows: list[tuple[str, ...]]) -> QTreeWidget:
         tree.addTopLevelItem(item)
     if len(rows) > _MOST:
         tree.addTopLevelItem(QTreeWidgetItem([phrase("and {count} more", count=len(rows) - _MOST)]))
-    tree.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+    header = tree.header()
+    header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+    header.setSectionResizeMode(len(columns) - 1, QHeaderView.ResizeMode.Stretch)
+    header.sectionResized.connect(lambda *_: tree.scheduleDelayedItemsLayout())
     return tree

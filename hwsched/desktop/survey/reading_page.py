@@ -19,6 +19,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.desktop.looks.tokens import ROW, scaled
 from hwsched.desktop.survey.column_words import AS_HEADED, DECLARED, choice_box, dash_meanings, facts, meanings
 from hwsched.exchange.problems import Cause, CellProblem, column_letter
 from hwsched.exchange.survey.facts import Proposal, SurveyOptions
@@ -74,6 +75,8 @@ class ReadingPage(QWidget):
             [phrase("Column"), phrase("Cells"), phrase("Carries"), phrase("Unit"), phrase("A dash means")]
         )
         self.words = QTableWidget(0, 4)
+        for table in (self.columns, self.words):
+            table.verticalHeader().setDefaultSectionSize(scaled(ROW.grid))
         self.words.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         self.words.setAccessibleName(phrase("Words and what they were taken for"))
         self.words.setHorizontalHeaderLabels([phrase("Column"), phrase("Word"), phrase("Cells"), phrase("Means")])

@@ -17,6 +17,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from hwsched.desktop.looks.tokens import wide
 from hwsched.drawings.drawing import Drawing
 from hwsched.language import phrase
 from hwsched.render.lower import Bow, Disc, Letters, OnPaper, Stroke, lower
@@ -44,7 +45,7 @@ class DrawingView(QWidget):
         self._empty = phrase("Choose an opening in the register.")
         self.setAccessibleName(phrase("Drawing"))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
-        self.setMinimumSize(220, 200)
+        self.setMinimumSize(wide(26), wide(24))
 
     def sizeHint(self) -> QSize:  # noqa: N802
         """Return the size it likes to have."""

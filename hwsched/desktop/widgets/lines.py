@@ -25,8 +25,10 @@ from hwsched.desktop.widgets.kept_colours import Index, KeptColours
 from hwsched.language import phrase
 
 _LONGEST: Final = 40
-_LEAST: Final = 12
+_LEAST: Final = 11
 """Figures that a column has which shares what is left: narrower its words would stand one below the other."""
+_SCROLLED: Final = 18
+"""Figures that it has where it is scrolled to: then it costs no room, and its lines are low."""
 
 
 INK: Final = int(Qt.ItemDataRole.UserRole) + 40
@@ -78,13 +80,15 @@ class Lines(QTableWidget):
         self.empty = Empty(self)
         """What is said before there is a line."""
         header = self.horizontalHeader()
+        header.setTextElideMode(Qt.TextElideMode.ElideRight)
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         for column in range(len(titles)):
             mode = QHeaderView.ResizeMode.Stretch if column >= stretch else QHeaderView.ResizeMode.ResizeToContents
             header.setSectionResizeMode(column, mode)
         for column, width in (narrow or {}).items():
             header.setSectionResizeMode(column, QHeaderView.ResizeMode.Interactive)
-            self.setColumnWidth(column, scaled(width))
+            # Its title fits, in whatever language it is.
+            self.setColumnWidth(column, max(scaled(width), header.sectionSizeHint(column)))
         self._sharing = [column for column in range(stretch, len(titles)) if column not in (narrow or {})]
 
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
@@ -102,7 +106,7 @@ class Lines(QTableWidget):
                 header.setSectionResizeMode(column, QHeaderView.ResizeMode.Stretch)
             else:
                 header.setSectionResizeMode(column, QHeaderView.ResizeMode.Interactive)
-                self.setColumnWidth(column, least)
+                self.setColumnWidth(column, max(min(wide(_SCROLLED), self.viewport().width()), least))
 
     def show_rows(
         self, rows: Sequence[Sequence[str]], *, aside: Collection[int] = (), inks: Sequence[Text] = ()

@@ -8,7 +8,7 @@ import datetime as dt
 import math
 import re
 import textwrap
-from collections.abc import Iterator, Sequence
+from collections.abc import Iterator, Mapping, Sequence
 from functools import partial
 from itertools import takewhile
 from pathlib import Path
@@ -19,6 +19,7 @@ from openpyxl.cell import WriteOnlyCell
 from openpyxl.styles import Alignment, Border, Font, PatternFill, Side
 from openpyxl.utils import get_column_letter
 
+from hwsched.language import phrase
 from hwsched.render.blocks import Bullets, Cell, Document, Facts, Heading, Paragraph, SignOff, Steps, Table
 from hwsched.render.same_bytes import save_workbook
 from hwsched.render.wrap import printable
@@ -84,9 +85,11 @@ def render_xlsx(document: Document, path: Path) -> None:
     book.properties.title = printable(document.title)
     # Spreadsheet programs keep this sheet name for themselves, and call a file that uses it damaged.
     taken: set[str] = {"history"}
-    _front(book, document, taken)
-    for name, tables in _sheets(document):
-        _table_sheet(book, document, _sheet_name(name, taken), tables)
+    front = _sheet_name(document.title or "Front", taken)
+    sheets = [(_sheet_name(name, taken), tables) for name, tables in _sheets(document)]
+    _front(book, document, front, {id(table): name for name, tables in sheets for table in tables})
+    for name, tables in sheets:
+        _table_sheet(book, document, name, tables)
     with replacing(Path(path)) as beside:
         write_archive(beside, partial(save_workbook, book, _made(document)))
 
@@ -220,26 +223,32 @@ def _set_up(sheet: Any, document: Document, head_rows: int, widths: Sequence[flo
     sheet.oddFooter.right.text = "Page &P of &N"
 
 
-def _front(book: Any, document: Document, taken: set[str]) -> None:
-    sheet = book.create_sheet(_sheet_name(document.title or "Front", taken))
+def _front(book: Any, document: Document, name: str, stand: Mapping[int, str]) -> None:
+    """Write the front sheet; stand: by the identity of a table the sheet on which it stands."""
+    sheet = book.create_sheet(name)
     _set_up(sheet, document, 0, _FRONT)
     sheet.page_setup.orientation = "portrait"
     for letter, width in zip("AB", _FRONT, strict=True):
         sheet.column_dimensions[letter].width = width
-    for number, row in enumerate(_front_rows(_Cells(sheet), document), start=1):
+    for number, row in enumerate(_front_rows(_Cells(sheet), document, stand), start=1):
         # What runs over its neighbours does not wrap; only a label and its value do.
         values = [cell.value if cell.alignment.wrap_text else None for cell in row]
         high = _TALL_PT.get(row[0].font.size or 0.0, 0.0) if row else 0.0
         _append(sheet, row, values, _FRONT, number, high)
 
 
-def _front_rows(cells: _Cells, document: Document) -> Iterator[list[Any]]:
+def _front_rows(cells: _Cells, document: Document, stand: Mapping[int, str]) -> Iterator[list[Any]]:
     yield [cells(document.title, _LARGE, "over")]
     if document.subtitle:
         yield [cells(document.subtitle, align="over")]
     for label, value in (("Project", document.project), ("Revision", document.revision), ("Date", document.date)):
         yield [cells(label, _STRONG), cells(value)]
     for mark, block in _blocks(document):
+        if isinstance(block, Table):
+            # A heading with nothing under it reads as if there were nothing.
+            if id(block) in stand:
+                yield [cells(phrase("Sheet {name}", name=stand[id(block)]), align="over")]
+            continue
         yield from _say(cells, mark, block)
     if document.footer:
         yield []

@@ -180,3 +180,13 @@ def test_large_letters_have_rows_of_their_height(tmp_path):
         size = row[0].font.size if row[0].value else 0
         if size > 10:
             assert front.row_dimensions[row[0].row].height >= 1.3 * size, row[0].value
+
+
+def test_the_front_sheet_says_on_which_sheet_a_table_stands(tmp_path):
+    """A heading with nothing under it reads as if there were nothing."""
+    first, second = Table(COLUMNS, rows(2), "Parts"), Table((Column("Mark", 1.0),), (("M1",),), "Held")
+    render_xlsx(document(Heading("Parts"), first, Heading("Held back"), second), tmp_path / "a.xlsx")
+    book = openpyxl.load_workbook(tmp_path / "a.xlsx")
+    said = [row[0] for row in book.worksheets[0].iter_rows(values_only=True)]
+    assert said[said.index("Parts") + 1] == f"Sheet {book.sheetnames[1]}"
+    assert said[said.index("Held back") + 1] == f"Sheet {book.sheetnames[2]}"

@@ -14,7 +14,7 @@ from hwsched.rules.reading import leaf_name, lock_part, stile_mm
 from hwsched.rules.solid.cavity import Cavity
 from hwsched.rules.solid.edge import bridge_is_solid, edge_items, fronts, lock_pocket_span
 from hwsched.rules.solid.templates import template_mm
-from hwsched.rules.wording import length
+from hwsched.rules.wording import in_units, length
 from hwsched.values import Fit, Hole, Leaf, OpeningInput, Part, Placement
 
 _POCKET_LENGTH: Final = rule_named("pocket-length")
@@ -66,7 +66,7 @@ def pockets(
         )
     except InputError as error:
         # Refused with what is wrong, and not as if nobody had looked.
-        yield bare, f"{error}; "
+        yield bare, f"{in_units(given, error)}; "
         return
     for spot in result.spots:
         yield _built(given, bare, unit, leaf, at, spot, (long, deep, wide), low), f"In the edge {spot.side} the lock: "

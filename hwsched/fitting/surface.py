@@ -43,6 +43,7 @@ from hwsched.rules.solid.cavity import Cavity
 from hwsched.rules.solid.clearances import TOUCH_MM, plate_sizes
 from hwsched.rules.solid.housing import window_of
 from hwsched.rules.solid.screws import Spot, screw_places
+from hwsched.rules.wording import in_units
 from hwsched.values import Alternative, Fit, HandPlacement, Leaf, OpeningInput, Part, Placement
 
 _PLATE_ON_STILE: Final = rule_named("plate-on-stile")
@@ -111,7 +112,7 @@ def places(
         try:
             result = place(ask)
         except InputError as error:
-            why.append(f"The place cannot be worked out: {error}.")
+            why.append(f"The place cannot be worked out: {in_units(given, error)}.")
             continue
         by_name = {way.pattern: way for way in group}
         found += [(each, by_name[each.pattern], ask) for each in result.alternatives]

@@ -1,7 +1,9 @@
 """How rules put numbers and missing facts into words. What is wrong, and what helps, is said by each rule itself."""
 
+import re
 from collections.abc import Iterable
 from functools import cache
+from math import ceil
 from typing import Final
 
 from hwsched.language import phrase
@@ -12,6 +14,7 @@ from hwsched.values import Leaf, OpeningInput
 
 _STEPS_MM: Final = (0.0254, 0.1, 25.4 / 64)
 """Least steps in which lengths are written: decimal inches, millimetres, fractions."""
+_MILLIMETRES: Final = re.compile(r"(-?\d+(?:\.\d+)?(?:e[+-]?\d+)?) mm\b")
 _NAMES: Final = {"opening": "opening", "leaf": "leaf", "existing_item": "existing item"}
 
 
@@ -24,6 +27,34 @@ def length(given: OpeningInput, mm: float) -> str:
         step = next(step for step in _STEPS_MM if format_length(step, style) != format_length(0.0, style))
         return f"less than {format_length(step, style)}"
     return said
+
+
+def length_up(given: OpeningInput, mm: float) -> str:
+    """Put what is lacking into the project's units, rounded up: with the nearest step it might still be short.
+
+    Examples
+    --------
+    >>> from hwsched.values import Catalogue, Opening, Settings
+    >>> inches = OpeningInput(Opening("", "M1"), (), (), Catalogue({}, ""), Settings(length_style="fraction"))
+    >>> length(inches, 0.5), length_up(inches, 0.5), length_up(inches, 25.4 / 32)
+    ('1/64"', '1/32"', '1/32"')
+    """
+    style = style_of(given.settings.length_style)
+    step = {"fraction": 25.4 / 64, "decimal-inch": 0.00254, "mm": 0.1}[style]
+    return format_length(ceil(mm / step - 1e-6) * step, style)
+
+
+def in_units(given: OpeningInput, reckoned: object) -> str:
+    """Put what a calculation says into the project's units: calculations speak in millimetres.
+
+    Examples
+    --------
+    >>> from hwsched.values import Catalogue, Opening, Settings
+    >>> inches = OpeningInput(Opening("", "M1"), (), (), Catalogue({}, ""), Settings(length_style="fraction"))
+    >>> in_units(inches, "is as wide as the leaf of 25.4 mm is thick")
+    'is as wide as the leaf of 1" is thick'
+    """
+    return _MILLIMETRES.sub(lambda found: length(given, float(found[1])), str(reckoned))
 
 
 @cache

@@ -201,7 +201,7 @@ def _held_back(held: list[OpeningView]) -> Table:
     marks: dict[tuple[str, str], list[str]] = {}
     for view in held:
         if view.blocking:
-            why = "; ".join(f"{finding.rule}: {message_of(finding)}" for finding in view.blocking[:3])
+            why = "; ".join(message_of(finding) for finding in view.blocking[:3])
         elif view.fit is None:
             why = phrase("no fit counts: {unfitted}", unfitted=view.unfitted)
         elif view.fit.needs:
@@ -258,7 +258,7 @@ def _held_supplies(project: ProjectView) -> list[tuple[str, str, str]]:
             continue
         errors = project.errors_of(each.supply.id)
         if errors:
-            why = "; ".join(f"{finding.rule}: {message_of(finding)}" for finding in errors[:3])
+            why = "; ".join(message_of(finding) for finding in errors[:3])
         elif ready.isdisjoint(each.openings):
             why = phrase("none of its openings goes out")
         else:

@@ -7,7 +7,7 @@ from hwsched.calc.calculator import InputError
 from hwsched.calc.opening.cable import route
 from hwsched.rules.reading import lock_part
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
-from hwsched.rules.wording import length
+from hwsched.rules.wording import in_units, length
 from hwsched.values import Fit, OpeningInput
 
 
@@ -21,7 +21,9 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
     try:
         way = route(fit.cable.points_mm, radius)
     except InputError as error:
-        yield Verdict(f"The lead's way cannot be followed: {error.message}.", severity="error", about="lead")
+        yield Verdict(
+            f"The lead's way cannot be followed: {in_units(given, error.message)}.", severity="error", about="lead"
+        )
         return
     if way.tight_bends:
         tight, room = len(way.tight_bends), length(given, radius)

@@ -8,6 +8,7 @@ from hwsched.rules.reading import leaf_reach_mm, lock_leaf
 from hwsched.rules.rule import Limits, Rule, Verdict
 from hwsched.rules.solid.bores import angled, as_bore
 from hwsched.rules.solid.cavity import cavity
+from hwsched.rules.wording import in_units
 from hwsched.values import Fit, OpeningInput
 
 
@@ -26,7 +27,7 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         try:
             reached = bore(as_bore(hole, LeafSize(leaf.width_mm, top, leaf.thickness_mm), found.box))
         except InputError as error:
-            yield Verdict(f"The {hole.name} cannot be made: {error.message}.", about=hole.name)
+            yield Verdict(f"The {hole.name} cannot be made: {in_units(given, error.message)}.", about=hole.name)
             continue
         if not reached.enters_target:
             yield Verdict(f"The {hole.name} misses the lock's hollow.", about=hole.name)

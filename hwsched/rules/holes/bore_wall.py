@@ -9,7 +9,7 @@ from hwsched.rules.reading import lock_leaf
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.solid.bores import angled, as_bore
 from hwsched.rules.solid.clearances import TOUCH_MM
-from hwsched.rules.wording import length
+from hwsched.rules.wording import in_units, length
 from hwsched.values import Fit, OpeningInput
 
 
@@ -24,7 +24,9 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         try:
             found = bore(as_bore(middle, size))
         except InputError as error:
-            yield Verdict(f"The bore for the {hole.name} cannot be made: {error.message}.", about=hole.name)
+            yield Verdict(
+                f"The bore for the {hole.name} cannot be made: {in_units(given, error.message)}.", about=hole.name
+            )
             continue
         wall = found.min_wall_mm
         # Coming out on the other side has no wall at all, though the sides of the bore may have plenty.

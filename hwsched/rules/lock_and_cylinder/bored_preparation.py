@@ -8,7 +8,7 @@ from hwsched.rules.reading import lock_part
 from hwsched.rules.rounding import EQUAL_MM, Allowance, allowance, by_rounding
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.solid.preparation import found_prep, wanted_prep
-from hwsched.rules.wording import label_of, length, unknown
+from hwsched.rules.wording import in_units, label_of, length, unknown
 from hwsched.values import Fit, OpeningInput
 
 _FACTS = {
@@ -34,7 +34,9 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         fact = _FACTS.get(error.field.removeprefix("found."))
         # A calculator's field is a name of the program's and says nothing to a person.
         what = label_of(fact) if fact is not None else error.field
-        yield Verdict(f"Preparation and leaf contradict each other: {what} {error.message}.", about=part.number)
+        yield Verdict(
+            f"Preparation and leaf contradict each other: {what} {in_units(given, error.message)}.", about=part.number
+        )
         return
     for trouble in result.cannot:
         beyond = trouble.off_mm - (limits["tolerance_mm"] if trouble.item == "backset" else 0.0)

@@ -6,7 +6,7 @@ from hwsched.attributes.of_parts import INSIDE_HALF_MM, KEY_HALF_MM
 from hwsched.rules.reading import lock_item, lock_leaf, lock_part
 from hwsched.rules.rounding import EQUAL_MM
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
-from hwsched.rules.wording import length, unknown
+from hwsched.rules.wording import length, length_up, unknown
 from hwsched.values import Fit, OpeningInput
 
 BLIND_MM = 10.0
@@ -49,16 +49,16 @@ def _judge(given: OpeningInput, fit: Fit, limits: Limits) -> Iterable[Verdict]:
         where = f"{side} side" if side == "key" else side
         if stands < -EQUAL_MM:
             yield Verdict(
-                f"On the {where} the cylinder ends {length(given, -stands)} behind its trim.",
-                f"Take a cylinder whose {side} half is at least {length(given, -stands)} longer.",
+                f"On the {where} the cylinder ends {length_up(given, -stands)} behind its trim.",
+                f"Take a cylinder whose {side} half is at least {length_up(given, -stands)} longer.",
                 values={"projection_mm": stands, "allowed_mm": allowed, "short_mm": -stands},
                 about=part.number,
             )
         elif stands > allowed + EQUAL_MM:
             yield Verdict(
                 f"On the {where} the cylinder stands {length(given, stands)} past its trim; "
-                f"{length(given, allowed)} is allowed, {length(given, stands - allowed)} too much.",
-                f"Take a cylinder whose {side} half is at least {length(given, stands - allowed)} shorter.",
+                f"{length(given, allowed)} is allowed, {length_up(given, stands - allowed)} too much.",
+                f"Take a cylinder whose {side} half is at least {length_up(given, stands - allowed)} shorter.",
                 values={"projection_mm": stands, "allowed_mm": allowed, "short_mm": stands - allowed},
                 about=part.number,
             )

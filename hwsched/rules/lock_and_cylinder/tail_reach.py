@@ -7,7 +7,7 @@ from hwsched.rules.reading import in_role, lock_part
 from hwsched.rules.rounding import EQUAL_MM, Allowance, by_rounding
 from hwsched.rules.rule import Limit, Limits, Rule, Verdict
 from hwsched.rules.solid.tails import TailWay, reach_off, tail_cut, tail_size, tail_way
-from hwsched.rules.wording import length, unknown
+from hwsched.rules.wording import in_units, length, unknown
 from hwsched.values import Fit, OpeningInput, Part
 
 
@@ -56,7 +56,7 @@ def _reach(
     try:
         cut = tail_cut(way, long, step, engagement, allowed)
     except InputError as error:
-        yield Verdict(f"Tailpiece, leaf and case contradict each other: {error}.", about=part.number)
+        yield Verdict(f"Tailpiece, leaf and case contradict each other: {in_units(given, error)}.", about=part.number)
         return
     if EQUAL_MM < cut.short_mm <= allowed.mm + EQUAL_MM:
         yield by_rounding(given, allowed, cut.short_mm, part.number)

@@ -370,5 +370,11 @@ def _channel_angle(
     # lies, the longer is its slot, and the steeper, the sooner it comes out of the far face.
     if low < wanted < high:
         return wanted
+    if lean == "usual":
+        # Aimed at where the bit comes in whole, as long as the pocket is wide enough for that.
+        drop, half = max(access.y_mm - at.top, at.bottom - access.y_mm, 1.0), diameter / 2
+        into = [degrees(atan((z - square) / drop)) for z in (pocket.low[2] + half, pocket.high[2] - half)]
+        if low <= into[0] < into[1] <= high:
+            low, high = into
     inside = min(max(wanted, low), high)
     return (floor(inside * 100) if inside > (low + high) / 2 else ceil(inside * 100)) / 100

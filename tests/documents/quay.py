@@ -5,6 +5,7 @@ The cells are what a surveyor types; beside each expectation of the tests stands
 
 from contextlib import suppress
 from dataclasses import replace
+from decimal import Decimal
 
 from hwsched.exchange.parts.catalogue_sheets import write_catalogue
 from hwsched.exchange.survey.book import SurveyOptions
@@ -157,6 +158,9 @@ def parts():
         made = each
         if each.kind == "fixed-reader":
             made = replace(made, attributes={k: v for k, v in made.attributes.items() if k != "fire_listed"})
+        if each.number == "EXT":
+            # Dearer than LOW is over UNIT: or DOWN would take UNIT far below the lock, at the end of a longer lead.
+            made = replace(made, list_price=Decimal(120))
         units = {"PACK": "SET", "TAPE": "ROLL"}
         found.append(replace(made, unit=units.get(each.number, "EA"), finish="grey" if each.number == "UNIT" else ""))
     return found

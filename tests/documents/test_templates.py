@@ -93,12 +93,12 @@ def test_every_hole_that_is_measured_has_a_mark_and_every_other_says_what_marks_
 
 
 def test_a_pocket_is_as_large_as_its_unit_wants_and_as_high_as_the_case_lets_it(drawn):
-    """13 3/4 x 11/16 in, from 1 3/4 + 3/4 above the cylinder's centre, in the middle of a leaf of 1 3/4."""
+    """13 3/4 x 11/16 in, in the middle of a leaf of 1 3/4, from 2 3/4 above the cylinder's centre: past a front of 8 in."""
     drawing = of(drawn, "POCKET", "inside")
     (pocket,) = named(drawing, "pocket for the unit")
     xs, ys = [x for x, _ in pocket.points], [y for _, y in pocket.points]
     assert (min(xs), max(xs)) == pytest.approx((-22.225 - 17.4625 / 2, -22.225 + 17.4625 / 2), abs=MM)
-    assert (min(ys), max(ys)) == pytest.approx((63.5, 63.5 + 349.25), abs=MM)
+    assert (min(ys), max(ys)) == pytest.approx((69.85, 69.85 + 349.25), abs=MM)
 
 
 # What stands on the template in words, by opening: number of holes, size, pilot, depth, direction.
@@ -118,7 +118,7 @@ SAID = {
     ],
     "POCKET": [
         'pocket for the unit: 11/16" × 13 3/4", 1 3/4" deep, square',
-        'Ø 3/8", 3/4" deep, square, marked from the part itself',
+        'Ø 3/8", 1" deep, square, marked from the part itself',
     ],
     "CABINET": ['4 × Ø 5/64", 1/2" deep, square, marked from the part itself'],
 }

@@ -92,7 +92,8 @@ def _texts(node: ast.AST) -> Iterator[str]:
         return
     if isinstance(node, ast.Call) and getattr(node.func, "id", "") in ("phrase", "to_phrase", "phrase_of_count"):
         # Said where it is shown; what was kept of it in English is known by the same text.
-        yield from (_FORMAT.sub(r"{\1}", each.value) for each in node.args if _is_text(each))
+        values = (each.value for each in node.args if isinstance(each, ast.Constant))
+        yield from (_FORMAT.sub(r"{\1}", each) for each in values if isinstance(each, str))
         return
     if isinstance(node, ast.expr) and (found := sentence(node)):
         yield found

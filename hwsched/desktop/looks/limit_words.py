@@ -19,12 +19,18 @@ PREFERRED: Final[Mapping[str, str]] = {
 def limit_words(limit: Limit) -> str:
     """Say what a limit is, with the unit in which it is typed."""
     said = phrase(limit.text).rstrip(".")
-    return f"{said} [{phrase(unit_sign(limit.unit))}]" if limit.unit else said
+    return f"{said} [{_sign(limit.unit)}]" if limit.unit else said
 
 
 def limit_value(limit: Limit, value: float) -> str:
     """Say the value of a limit with its unit."""
     if not limit.unit:
         return f"{value:g}"
-    sign = unit_sign(limit.unit)
-    return f"{value:g}{sign}" if sign == "°" else f"{value:g} {phrase(sign)}"
+    sign = _sign(limit.unit)
+    return f"{value:g}{sign}" if sign == "°" else f"{value:g} {sign}"
+
+
+def _sign(unit: str) -> str:
+    """Return a unit as people write it: a sign in every language alike, a word in the language in force."""
+    sign = unit_sign(unit)
+    return phrase(unit) if sign == unit else sign

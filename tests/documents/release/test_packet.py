@@ -442,15 +442,16 @@ SURVEYED = {
     "BORED": [BORED_BOLTS, SLANTED, WOOD_PILOTS],
     # EDGE: pocket 349.25 x 17.4625 x 44.45 mm = 13 3/4 x 11/16 x 1 3/4. The case ends 1 3/4 above, 3/4 of bridge (limit
     # of the rule), so the pocket's middle is 1 3/4 + 3/4 + 13 3/4 / 2 = 9 3/8 above. Bridge hole 3/8 (practice).
+    # The case ends 1 3/4 above the cylinder, a front of 8 in 1 in farther (common practice): 2 3/4, and half of 13 3/4.
     "POCKET": [
         (
-            "pocket for the unit", "lock-edge", '7/8" from the inside face', '9 3/8" above', '11/16" × 13 3/4"', "-",
+            "pocket for the unit", "lock-edge", '7/8" from the inside face', '9 5/8" above', '11/16" × 13 3/4"', "-",
             '1 3/4"', "square",
         ),
         (
             # Nothing marks it but the pocket, and no drill stands square in there.
             "hole through the bridge for the lead, from pocket to pocket", "lock-edge",
-            "-", "-", '3/8"', "-", '3/4" and on, until through', "from the pocket's end, leaning",
+            "-", "-", '3/8"', "-", '1" and on, until through', "from the pocket's end, leaning",
         ),
         (PILOTS, "lock-edge", *BY_PART, '5/64"', "-", '1"', "square"),
     ],

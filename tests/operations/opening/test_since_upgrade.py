@@ -49,6 +49,7 @@ TODAY = date(2026, 2, 1)
 DIFFER = ["B/1", "0011", "CAB-9", "GATE 1", "GATE 2", "GATE 3", "GATE 4", "A-10", "LIFT-1", "E1", "M116", "M117"]
 KEPT = {"GATE 3", "0011"}
 BOLTS = "key face, holes for the lock's bolts M8, through its case"
+CHANNEL = "channel for the lead into the lock's pocket"
 BEHIND = "hole for the lead behind the lock's case"
 
 
@@ -150,12 +151,17 @@ def test_what_differs_is_told_with_old_and_new_value_and_nothing_is_stored(yard)
         assert slot.before == 0.0
     # One bit of 3/8 bores both parts of the channel, without a pilot: what drilled half an inch is not picked.
     access = "inside face, access hole for the lead"
-    assert {each.what: (each.before, each.after) for each in told["E1"].differs if "slot" not in each.what} == {
+    # Aimed at where the whole bit comes into the case, from 20 to 34 deep: 9.525 + 47.7625 tan a = 20 + 9.525 / 2.
+    leans = {each.what: each.after for each in told["E1"].differs if each.what.startswith("inside face, channel")}
+    assert leans.pop(f"inside face, {CHANNEL}: up") == pytest.approx(-(90.0 - 17.694), abs=0.01)
+    assert set(leans) == {f"inside face, {CHANNEL}: depth"}
+    others = [each for each in told["E1"].differs if "slot" not in each.what and not each.what.startswith("cable")]
+    assert {each.what: (each.before, each.after) for each in others if CHANNEL not in each.what} == {
         f"{access}: diameter": (12.7, 9.525), f"{access}: pilot": (6.35, None),
         f"{access}: tool": ("spade-bit", "twist-drill"), "tool FEN-P12": (1.0, None), "tool FEN-T14": (1.0, None),
     }  # fmt: skip
     # Other words alone are not listed.
-    assert len(told["E1"].differs) == 6
+    assert len(told["E1"].differs) == 11
     # The lever's middle is 38 in high, its handle 2 1/2: up to 996.95. A collar of 41 round 40 in begins at 995.5.
     for mark, number in (("M116", "ARC-M16"), ("M117", "ARC-M18")):
         (head,) = [each for each in told[mark].differs if each.what == f"refused {number} as cylinder by head-clear"]

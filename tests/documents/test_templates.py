@@ -93,7 +93,7 @@ def test_every_hole_that_is_measured_has_a_mark_and_every_other_says_what_marks_
 
 
 def test_a_pocket_is_as_large_as_its_unit_wants_and_as_high_as_the_case_lets_it(drawn):
-    """13 3/4 x 11/16 in, in the middle of a leaf of 1 3/4, from 2 3/4 above the cylinder's centre: past a front of 8 in."""
+    """13 3/4 x 11/16 in, in the middle of a leaf of 1 3/4, from 2 3/4 above the cylinder, past a front of 8 in."""
     drawing = of(drawn, "POCKET", "inside")
     (pocket,) = named(drawing, "pocket for the unit")
     xs, ys = [x for x, _ in pocket.points], [y for _, y in pocket.points]

@@ -9,7 +9,7 @@ import io
 import re
 from collections.abc import Collection, Iterator
 from pathlib import Path
-from typing import TypeGuard, get_args
+from typing import get_args
 
 from hwsched.calc.tables import rows
 from hwsched.catalogue import KINDS
@@ -100,10 +100,6 @@ def _texts(node: ast.AST) -> Iterator[str]:
         return
     for each in ast.iter_child_nodes(node):
         yield from _texts(each)
-
-
-def _is_text(node: ast.expr) -> TypeGuard[ast.Constant]:
-    return isinstance(node, ast.Constant) and isinstance(node.value, str)
 
 
 def _words(node: ast.AST) -> Iterator[str]:

@@ -85,6 +85,8 @@ BIT_MM: Final = 12 * INCH
 """The usual long bit, where the shop's list has none; encyclopedia: 6, 8, 12 and 18 in."""
 DRILL_MM: Final = 28.0
 """From the axis of the slimmest drill to its side; from memory, unverified."""
+FACE_WALL_MM: Final = 3.175
+"""Left between a bore and the face that it must not break through: 1/8 in; from memory, unverified."""
 FIXING_WALL_MM: Final = 3.175
 """Between a hole and a spindle, or what holds an item in the leaf; from memory, unverified."""
 ROD_HOLE_MM: Final = 4.7625
@@ -528,7 +530,9 @@ def _into_pocket(bare: Standing, unit: Cells) -> Iterator[_Way]:
         return
     for i in range(1, 40):
         way = _channel(bare, unit, lock_case.high[1] + 4.0 * i, lock_case.high[1])
-        if lock_case.low[2] <= way.run[0][2] <= lock_case.high[2]:
+        # Half of the bit may come in beside the case; not so near to the far face that it breaks through.
+        far = way.run[0][2] + (unit.get("channel_diameter") or CHANNEL_MM) / 2 + FACE_WALL_MM
+        if lock_case.low[2] <= way.run[0][2] <= lock_case.high[2] and far <= bare.thick:
             yield replace(way, run=((x, y, way.run[0][2]), *way.run))
 
 

@@ -57,6 +57,8 @@ _FINER: Final = 16
 """Stretches into which a way is cut where its best place will not do."""
 _SHORTER: Final = (1.0, 0.8, 0.64, 0.51, 0.41, 0.33)
 """Lengths of a slanted bore as shares of those that its way holds: each stretch begins where the next one ends."""
+_BEGUN_MM: Final = 101.6
+"""How far along a channel's way its hole is looked for first; what is farther off has its own slot, and comes last."""
 _SAME_MM: Final = 1e-6
 
 
@@ -424,9 +426,13 @@ def _cover(given: OpeningInput, bare: Fit, way: Way, leaf: Leaf, at: Cavity) -> 
     """Return what a way's holes take from the face round the access hole, wherever that comes to lie."""
     x0 = y0 = x1 = y1 = 0.0
     ends = [(way.hole.x0, way.hole.y0)]
-    if way.kind in ("channel", "slanted"):
-        # Their angle, and with it the slot, may follow from the place.
+    if way.kind == "slanted":
+        # Its angle, and with it the slot, follows from the place.
         ends.append((way.hole.x1, way.hole.y1))
+    elif way.kind == "channel":
+        # A channel's too. Far from the lock it lies so flat that hardly a plate covers its slot: nobody begins there.
+        near, far = (way.hole.y0, way.hole.y1) if way.pattern == ABOVE else (way.hole.y1, way.hole.y0)
+        ends = [(way.hole.x0, near), (way.hole.x1, min(max(far, near - _BEGUN_MM), near + _BEGUN_MM))]
     for spot in dict.fromkeys(ends):
         # The last hole on the face is the access hole; what lies behind the lock's own case that covers.
         for hole in holes_of(given, bare, way, leaf, at, spot):

@@ -72,9 +72,9 @@ def _as_most_are(rng: Random, opening: Opening) -> None:
     """Leave only some of what no shop could fit: such as a rated leaf that would have to be cut on site."""
     facts, leaf, lock = opening.facts, opening.leaf(), opening.lock
     # Leaves that are to be fed were ordered with a way for the wire; whoever surveys sees whether there is one.
-    fed = facts["power_wish"] == "Remote supply" and leaf and leaf["material"] != "Glass" and rng.random() < 0.6
+    led = facts["power_wish"] == "Remote supply" and leaf and leaf["material"] != "Glass" and rng.random() < 0.6
     if leaf:
-        leaf["raceway"] = "yes" if fed else "no"
+        leaf["raceway"] = "yes" if led else "no"
     if facts["rating"] == "Not rated" or rng.random() < 0.1:
         return
     # Listed leaves of wood take no way for a wire on site; a round preparation of a listed leaf came with it.

@@ -64,7 +64,7 @@ def test_what_was_read_in_millimetres_is_refused_for_no_rounding():
 
 
 @pytest.mark.slow
-@pytest.mark.parametrize("seed", SEEDS[:2])
+@pytest.mark.parametrize("seed", SEEDS[:1])
 def test_what_fits_is_not_refused_with_cells_left_open(seed):
     """What could make it fit is asked for: a refusal says that nothing would."""
     asked, found = false_refusals(seed, OPENINGS // 4)

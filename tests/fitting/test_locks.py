@@ -240,3 +240,12 @@ def test_how_deep_the_case_is_has_to_be_known():
 def test_all_that_serves_is_offered_as_an_alternative_of_the_best():
     assert USUAL.get("CYL") is not None
     assert all(each.stack.gap_mm >= 0 for each in alternatives(door()) if each.stack is not None)
+
+
+@pytest.mark.parametrize(("thick", "turns"), [(44.45, 0), (38.5, 1), (39.8, 2)])
+def test_turns_beyond_the_middle_are_said_as_one_or_as_many(thick, turns):
+    """The cam's plane in the case's centre, one turn past it, or two: 1/32 in each."""
+    found = fit(door(lf=leaf(thickness_mm=thick)))
+    assert found.stack.turns == turns
+    said = {0: "on the case's centre", 1: "1 turn beyond the case's centre"}.get(turns, f"{turns} turns beyond the")
+    assert said in next(part.reason for part in found.parts if part.role == "cylinder")

@@ -7,12 +7,12 @@ import pytest
 from hypothesis import given, settings
 from hypothesis import strategies as st
 
-from hwsched.calc.opening.bore import LeafSize, bore
+from hwsched.calc.opening.bore import Box, LeafSize, bore
 from hwsched.fitting import fit
-from hwsched.fitting.ways import ABOVE, BELOW, BESIDE, STRAIGHT, holes_of, run_points, ways
+from hwsched.fitting.ways import ABOVE, BELOW, BESIDE, STRAIGHT, _channel_angle, holes_of, run_points, ways
 from hwsched.rules.solid.bores import angled, as_bore
-from hwsched.rules.solid.cavity import cavity, way_kinds
-from hwsched.values import Catalogue, Fit
+from hwsched.rules.solid.cavity import Cavity, cavity, way_kinds
+from hwsched.values import Catalogue, Fit, Hole
 from tests.fitting.door import door, leaf, lock, opening
 from tests.rules.scenario import fp
 
@@ -315,3 +315,31 @@ def test_a_channel_begins_where_its_second_bore_comes_down_into_the_case(facts, 
     # From the cylinder's centre up or down to the hole, and from where the lead leaves it to the face.
     assert found[ABOVE].base_mm == pytest.approx(above - 1000.0 + 22.225, abs=0.001)
     assert found[BELOW].base_mm == pytest.approx(1000.0 - below + 22.225, abs=0.001)
+
+
+@pytest.mark.parametrize(
+    ("far", "angle"),
+    [
+        # A case from 20 to 34 deep, 47.7625 below the hole: half of the bit off its near face, (20 + 4.7625 - 9.525)
+        # in 47.7625, 17.694 degrees up to the next hundredth.
+        (34.0, 17.70),
+        # One too narrow for the whole bit: no steeper than it takes to reach it, (20 - 9.525) in 47.7625, 12.370.
+        (27.0, 12.37),
+        # The usual angle leads to 9.525 + 47.7625 tan 10 = 17.947: nothing is changed where that is in the case.
+        (None, 10.0),
+    ],
+)
+def test_a_channel_that_cannot_lean_as_usual_is_aimed_where_the_whole_bit_comes_in(far, angle):
+    near = 20.0 if far is not None else 15.0
+    box = Box((0.0, 900.0, near), (105.0, 1096.0, far or 34.0))
+    hole = Hole("access", "single", "inside", 55.0, 1143.7625, 9.525)
+    at = Cavity(55.0, 1040.0, 27.0, box)
+    assert _channel_angle(10.0, "usual", hole, leaf(thickness_mm=54.0), at, 9.525, 9.525) == pytest.approx(angle)
+
+
+def test_a_bore_below_a_face_leans_to_the_side_that_its_hole_says():
+    """Toward the lock edge is toward zero, whichever face it starts in."""
+    hole = Hole("lead", "single", "inside", 60.0, 1000.0, 9.5, depth_mm=30.0, edge_deg=15.0, from_depth_mm=9.5)
+    found = bore(as_bore(hole, LeafSize(914.4, 2133.6, 44.45)))
+    assert found.end[0] == pytest.approx(60.0 - (found.end[2] - 9.5) * math.tan(math.radians(15.0)))
+    assert found.end[0] < 60.0

@@ -8,8 +8,9 @@ from dataclasses import replace
 
 import pytest
 
+from hwsched.calc.opening.placement import Rect
 from hwsched.rules.solid.edge import edge_items, edge_needs, lock_pocket_span
-from hwsched.rules.solid.footprints import footprints, rim_case_carried, stop_bands, stop_carried
+from hwsched.rules.solid.footprints import _holds, footprints, rim_case_carried, stop_bands, stop_carried
 from hwsched.values import Fit
 from tests.rules.scenario import catalogue, fit, given, item, leaf, lock, opening, place
 from tests.rules.test_lock_points import deadbolt, first, then
@@ -244,3 +245,11 @@ def test_an_edge_of_which_nobody_knows_where_it_ends():
     assert edge_needs(given(lf=leaf(height_mm=None))) == ("leaf.height_mm",)
     assert edge_needs(given(opening(form="cabinet"), leaf(undercut_mm=None))) == ("leaf.undercut_mm",)
     assert edge_needs(given(lk="none")) == ("existing_item.lock_form",)
+
+
+def test_a_plate_just_as_large_leaves_the_room_by_itself():
+    outer = Rect(10.0, 20.0, 60.0, 80.0)
+    assert _holds(outer, outer)
+    for short in (Rect(10.1, 20.0, 60.0, 80.0), Rect(10.0, 20.1, 60.0, 80.0), Rect(10.0, 20.0, 59.9, 80.0)):
+        assert not _holds(short, outer)
+    assert not _holds(Rect(10.0, 20.0, 60.0, 79.9), outer)

@@ -73,7 +73,7 @@ def test_closing_does_not_hold_the_screen_for_a_job(at_work, qtbot, monkeypatch)
 
     at_work.frame.jobs.run("Slow work", work)
     try:
-        assert began.wait(30)
+        qtbot.waitUntil(began.is_set, timeout=30_000)
         at_work.activateWindow()
         qtbot.waitUntil(at_work.isActiveWindow)
         qtbot.keyClick(QApplication.focusWidget() or at_work, Qt.Key.Key_Q, CONTROL)

@@ -134,7 +134,7 @@ def test_closing_does_not_hold_the_screen_for_a_count(page, at_work, qtbot, monk
     monkeypatch.setattr(today_page, "read_today", counting)
     at_work.opening.add_opening("NEW-1")
     try:
-        assert began.wait(30)
+        qtbot.waitUntil(began.is_set, timeout=30_000)
         at_work.close()
         assert at_work.isVisible(), "the count is asked to stop, and the screen goes on meanwhile"
     finally:

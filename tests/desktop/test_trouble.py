@@ -99,7 +99,7 @@ def test_a_window_that_is_closed_meanwhile_takes_nothing_along(at_work, qtbot):
 
     window.run("Slow work", work, heard.append)
     # What is asked to stop before it has written writes nothing more.
-    assert written.wait(30)
+    qtbot.waitUntil(written.is_set, timeout=30_000)
     window.close()
     qtbot.waitUntil(lambda: not isValid(window))
     assert at_work.frame.jobs.busy, "closing a window does not hold the screen until its work is done"

@@ -101,9 +101,11 @@ class LoadingAhead(QObject):
                     return
                 import_module(module)
                 time.sleep(_REST_MS / 1000)
-                # Beside a job of the person's the screen would wait for both.
+                # Beside a job of the person's the screen would wait for both, and beside the showing of what came of it.
                 while jobs.busy and not cancelled():
                     time.sleep(_REST_MS / 1000)
+                    if not jobs.busy:
+                        time.sleep(_AFTER_MS / 1000)
 
         if wanted:
             self._jobs.run("", work, lambda _done: self._rest.start(_REST_MS), kept=False)

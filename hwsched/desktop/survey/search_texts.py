@@ -14,7 +14,7 @@ from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length
 from hwsched.values.lock_points import active_leaf
 
 _APART: Final = re.compile(r"[(/,;+]")
-_AT_ONCE: Final = 250
+_AT_ONCE: Final = 60
 """So many openings are gone through between two events of the screen."""
 
 

@@ -28,6 +28,8 @@ pytestmark = pytest.mark.bench
 USABLE_MOST = 0.5
 GAP_LEAST = 25
 MEMORY_MB = 300
+YARDS = ((10_000, "geometry", 1, 450), (50_000, "", 1.5, 650))
+"""Openings, in what all differ, what usable may take at most [R], what is held at most [MB]."""
 
 COMPILED = """
 import importlib, pkgutil
@@ -143,6 +145,17 @@ end()
 """
 
 
+SEEN = """
+until(window.openings.register.total)
+window.openings.table.viewport().repaint()
+print("usable", time.process_time())
+until(lambda: window.frame.state.filled and not window.frame.jobs.busy)
+window.openings.table.viewport().repaint()
+print("checked", time.process_time())
+end()
+"""
+
+
 @pytest.fixture(scope="module")
 def made(tmp_path_factory):
     folder = tmp_path_factory.mktemp("bench")
@@ -199,3 +212,24 @@ def test_usable_at_once_never_deaf_and_small(made, tmp_path):
     assert usable <= USABLE_MOST * bare_cpu_s
     assert all(gap <= bare_s / GAP_LEAST for gap, _ in gaps.values()), gaps
     assert memory <= MEMORY_MB
+
+
+@pytest.mark.parametrize(("openings", "differs", "usable_most", "mb_most"), YARDS)
+def test_yards_that_differ_and_large_ones(made, tmp_path, openings, differs, usable_most, mb_most):
+    _, bare_cpu_s, _ = made
+    survey, held = tmp_path / "survey.xlsx", tmp_path / "p.hwsched"
+    write_survey(survey, openings=openings, differs=differs)
+    with create_project(held, "P", bare_unit="in") as project:
+        import_catalogue(project, SAMPLE / "catalogue.xlsx", who="b")
+        import_survey(project, survey, SurveyOptions(), who="b")
+        fit_openings(project, who="b")
+    run(COMPILED, tmp_path)
+    empty_s = min(float(run(EMPTY, tmp_path)[0][0]) for _ in range(2))
+    said = {line[0]: float(line[1]) for line in run(BEGIN + SEEN, tmp_path, held)}
+    usable, checked = ((said[name] - empty_s) / bare_cpu_s for name in ("usable", "checked"))
+    print(
+        f"\n{openings:,} openings{differs and ', all of other '}{differs}: usable {usable:.2f} R after E "
+        f"(at most {usable_most}), checked {checked:.2f} R, {said['memory']:.0f} MB (at most {mb_most})"
+    )
+    assert usable <= usable_most
+    assert said["memory"] <= mb_most

@@ -4,16 +4,16 @@ from PySide6.QtGui import QFontDatabase, QFontInfo, QFontMetricsF
 from PySide6.QtWidgets import QApplication
 
 from hwsched.desktop.looks import letters
-from hwsched.desktop.looks.letters import FAMILY, use_own_letters
+from hwsched.desktop.looks.letters import BESIDE, FAMILY, use_own_letters
 from hwsched.desktop.looks.tokens import font
 
 
-def test_the_window_has_the_letters_of_the_pages(qapp):
+def test_the_window_has_the_letters_of_the_package(qapp):
     assert isinstance(qapp, QApplication)
     before = qapp.font()
     try:
         assert use_own_letters(qapp)
-        assert FAMILY in QFontDatabase.families()
+        assert {FAMILY, BESIDE} <= set(QFontDatabase.families())
         assert QFontInfo(qapp.font()).family() == FAMILY
         assert qapp.font().pointSizeF() == before.pointSizeF()
     finally:

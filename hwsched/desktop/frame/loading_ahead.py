@@ -101,7 +101,7 @@ class LoadingAhead(QObject):
                     return
                 import_module(module)
                 time.sleep(_REST_MS / 1000)
-                # Beside a job of the person's the screen would wait for both, and beside the showing of what came of it.
+                # Beside a job of the person's, and the showing of what came of it, the screen would wait for both.
                 while jobs.busy and not cancelled():
                     time.sleep(_REST_MS / 1000)
                     if not jobs.busy:

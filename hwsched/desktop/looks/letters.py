@@ -1,4 +1,4 @@
-"""The window's letters: those of the pages, from the package, so that both look alike on every system."""
+"""The window's letters: kin of the pages' at the door, from the package, so that it looks the same on every system."""
 
 from typing import Final
 
@@ -7,16 +7,18 @@ from PySide6.QtWidgets import QApplication
 
 from hwsched.paths import RESOURCES
 
-FILES: Final = ("DejaVuSans.ttf", "DejaVuSans-Bold.ttf")
-FAMILY: Final = "DejaVu Sans"
+FILES: Final = ("Roboto-Regular.ttf", "Roboto-Bold.ttf", "DejaVuSans.ttf", "DejaVuSans-Bold.ttf")
+FAMILY: Final = "Roboto"
+BESIDE: Final = "DejaVu Sans"
+"""Has what the first lacks, as arrows are; drawings have it on paper and on the screen."""
 
 
 def use_own_letters(application: QApplication) -> bool:
-    """Take the package's font into the window, in the size that the system has; returns whether it could be loaded."""
+    """Take the package's fonts into the window, in the system's size; returns whether they could be loaded."""
     loaded = [QFontDatabase.addApplicationFont(str(RESOURCES / "fonts" / name)) for name in FILES]
     if -1 in loaded:
         return False
     font = QFont(application.font())
-    font.setFamilies([FAMILY])
+    font.setFamilies([FAMILY, BESIDE])
     application.setFont(font)
     return True

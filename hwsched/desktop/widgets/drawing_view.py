@@ -17,6 +17,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
+from hwsched.desktop.looks.letters import BESIDE
 from hwsched.desktop.looks.tokens import wide
 from hwsched.drawings.drawing import Drawing
 from hwsched.language import phrase
@@ -148,7 +149,7 @@ def _brush(fill: str, pen: str, look: Look) -> QBrush:
 
 def _letters(painter: QPainter, shape: Letters, look: Look, backed: bool) -> None:
     # Fonts are sized in whole pixels by Qt: letters are painted large and scaled down, so that they keep their measure.
-    font = QFont("DejaVu Sans")
+    font = QFont(BESIDE)
     font.setPixelSize(100)
     font.setBold(shape.role in look.bold)
     metrics = QFontMetricsF(font)

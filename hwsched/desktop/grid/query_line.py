@@ -7,7 +7,7 @@ from typing import Final
 
 from PySide6.QtCore import QEvent, Qt, Signal
 from PySide6.QtGui import QFocusEvent, QKeyEvent
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QToolButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QLineEdit, QToolButton, QVBoxLayout, QWidget
 
 from hwsched.desktop.grid.asking import Understanding, understand
 from hwsched.desktop.grid.offers import Offers
@@ -17,6 +17,8 @@ from hwsched.language import phrase
 from hwsched.query import Askable
 
 _AND: Final = " and "
+_CHIP: Final = 48
+"""So many letters of a condition stand on its chip; the sentence under it has them all."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -59,9 +61,7 @@ class QueryLine(QWidget):
         self.words = QLabel()
         self.words.setWordWrap(True)
         self.words.setAccessibleName(phrase("What is asked for"))
-        self._chips = QHBoxLayout()
-        self._chips.setSpacing(SPACE.hair)
-        self._chips.addStretch(1)
+        self._chips = Flow()
         self._buttons: list[QToolButton] = []
         self._besides: Sequence[Besides] = ()
         self._shown: object = None
@@ -150,7 +150,7 @@ class QueryLine(QWidget):
         chips = [Besides(chip.said, partial(self._leave, chip.without)) for chip in self.understood.chips]
         self._buttons = [self._chip(each.said, each.take_away) for each in (*chips, *self._besides)]
         for place, button in enumerate(self._buttons):
-            self._chips.insertWidget(place, button)
+            self._chips.insert(place, button)
 
     def _leave(self, text: str) -> None:
         self.line.setText(text)
@@ -158,7 +158,7 @@ class QueryLine(QWidget):
 
     def _chip(self, said: str, slot: Callable[[], object]) -> QToolButton:
         made = QToolButton()
-        made.setText(f"{said}  ×")
+        made.setText(f"{said if len(said) <= _CHIP else said[: _CHIP - 1] + '…'}  ×")
         made.setToolTip(phrase("No more ask for: {said}", said=said))
         made.setAccessibleName(phrase("Take away: {said}", said=said))
         made.setMinimumHeight(scaled(TARGET))

@@ -284,6 +284,27 @@ def test_a_query_is_typed_with_offers_said_in_words_and_taken_away_by_chips(at_w
     assert QApplication.focusWidget() is ask.line
 
 
+def test_chips_of_a_long_query_go_on_in_a_next_row(at_work, qtbot):
+    ask = at_work.openings.ask
+    at_work.resize(1366, 768)
+    room = at_work.openings.width()
+    asked = (
+        "rating is known",
+        "leaf.material = wood",
+        "leaf.thickness > 1 3/4",
+        "level in 1, 2, 3, Ground, Loft, Quay, Yard, Office, Gallery",
+    )
+    qtbot.mouseClick(ask.line, LEFT)
+    qtbot.keyClicks(ask.line, " and ".join(asked))
+    press(qtbot, KEY.Key_Escape)
+    qtbot.waitUntil(lambda: len(ask._buttons) == len(asked) and ask._buttons[-1].isVisible())
+    qtbot.waitUntil(lambda: ask._buttons[-1].y() > ask._buttons[0].y())
+    assert max(each.geometry().right() for each in ask._buttons) <= ask.width(), "all can be pressed"
+    assert at_work.openings.minimumSizeHint().width() <= room, "the place is not wider for it"
+    assert ask._buttons[-1].text().endswith("…  ×")
+    assert "Gallery" in ask._buttons[-1].toolTip()
+
+
 def test_views_are_kept_by_name_for_the_project_and_forgotten(at_work, qtbot):
     view, register = at_work.openings, at_work.openings.register
     qtbot.mouseClick(view.narrowing.views.buttons["To measure"], LEFT)

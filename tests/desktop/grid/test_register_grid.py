@@ -113,7 +113,7 @@ def test_many_are_set_at_once_with_before_and_after_and_one_undo(at_work, qtbot,
     qtbot.mouseClick(at_work.openings.search, LEFT)
     hands = [checked_of(at_work, mark).given.opening.hand for mark in marks]
     before = len(steps(at_work))
-    grid.table.setFocus()
+    qtbot.mouseClick(grid.table.viewport(), LEFT)
     index = grid.model.index(grid.table.currentIndex().row(), grid.model.place_of("opening.hand"))
     grid.table.selectionModel().setCurrentIndex(index, grid.table.selectionModel().SelectionFlag.NoUpdate)
     press(qtbot, KEY.Key_E, CONTROL)
@@ -203,7 +203,7 @@ def test_values_of_a_column_are_chosen_by_keys_and_columns_frozen_grouped_and_ke
     assert grid.model.contents.group_at(0) is not None
     assert [checked.given.opening.mark for checked in map(grid.model.contents.row_of, grid.ids)] == ["M005"]
     rows = len(grid.model.shown_ids())
-    grid.table.setFocus()
+    qtbot.mouseClick(grid.table.viewport(), LEFT)
     for _ in range(rows):
         press(qtbot, KEY.Key_Up)
     while grid.table.currentIndex().row() > 0:
@@ -303,6 +303,22 @@ def test_chips_of_a_long_query_go_on_in_a_next_row(at_work, qtbot):
     assert at_work.openings.minimumSizeHint().width() <= room, "the place is not wider for it"
     assert ask._buttons[-1].text().endswith("…  ×")
     assert "Gallery" in ask._buttons[-1].toolTip()
+
+
+def test_what_would_change_has_room_on_a_small_screen(at_work, qtbot):
+    grid = at_work.openings.grid
+    at_work.resize(1366, 768)
+    qtbot.mouseClick(at_work.openings.search, LEFT)
+    room = at_work.openings.width()
+    qtbot.mouseClick(grid.table.viewport(), LEFT)
+    press(qtbot, KEY.Key_A, CONTROL)
+    press(qtbot, KEY.Key_E, CONTROL)
+    pane = grid.changes
+    qtbot.waitUntil(pane.isVisible)
+    assert pane.mixed.text().endswith("other values"), "the longest that is said there"
+    qtbot.wait(0)
+    assert at_work.openings.minimumSizeHint().width() <= room
+    assert at_work.openings.width() <= room, "the place is not wider for it"
 
 
 def test_views_are_kept_by_name_for_the_project_and_forgotten(at_work, qtbot):

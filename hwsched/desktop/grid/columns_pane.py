@@ -4,6 +4,7 @@ from collections.abc import Callable, Mapping, Sequence
 from typing import Any, Final
 
 from PySide6.QtCore import Qt, Signal
+from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
     QFrame,
     QHBoxLayout,
@@ -35,6 +36,8 @@ class ColumnsPane(QFrame):
         Gets the names of the shown columns in order, and how many stay in view.
     """
 
+    left = Signal()
+    """A person is done with it."""
     _ticked = Signal(str)
 
     def __init__(self, then: Callable[[tuple[str, ...], int], None], parent: QWidget | None = None) -> None:
@@ -57,7 +60,7 @@ class ColumnsPane(QFrame):
         self.earlier = _button(phrase("Move left"), lambda: self._move(-1))
         self.later = _button(phrase("Move right"), lambda: self._move(1))
         self.standard = _button(phrase("As at first"), self._as_at_first)
-        self.close_ = _button(phrase("Done"), self.hide)
+        self.close_ = _button(phrase("Done"), self._leave)
         self.frozen = QSpinBox()
         self.frozen.setAccessibleName(phrase("Columns that stay in view"))
         self.frozen.valueChanged.connect(lambda _value: self._tell())
@@ -92,6 +95,17 @@ class ColumnsPane(QFrame):
         if self.isHidden():
             self.show()
             self.search.setFocus(Qt.FocusReason.OtherFocusReason)
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+        """Leave with Escape."""
+        if event.key() == Qt.Key.Key_Escape:
+            self._leave()
+        else:
+            super().keyPressEvent(event)
+
+    def _leave(self) -> None:
+        self.hide()
+        self.left.emit()
 
     def _fill(self, current: str = "") -> None:
         piece = self.search.text().strip().casefold()

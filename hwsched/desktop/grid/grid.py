@@ -114,6 +114,7 @@ class Grid(QWidget):
     def columns(self) -> ColumnsPane:
         """Which columns there are; made when it is first asked for."""
         made = ColumnsPane(self._arrange)
+        made.left.connect(lambda: self.table.setFocus(Qt.FocusReason.OtherFocusReason))
         self._beside.addWidget(made)
         return made
 

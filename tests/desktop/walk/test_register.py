@@ -118,6 +118,11 @@ def test_columns_are_chosen_and_frozen_and_a_block_goes_out_and_comes_back(hands
     assert grid.table.frozen.isVisible()
     hands.press(pane.close_)
     assert not pane.isVisible()
+    assert QApplication.focusWidget() is grid.table, "one goes on where one was"
+    hands.menu(grid.table, "Columns…")
+    hands.key(KEY.Key_Escape)
+    assert not pane.isVisible()
+    assert QApplication.focusWidget() is grid.table
     # A block of two columns goes to a spreadsheet and comes back changed.
     ids = [grid.model.id_at(line) for line in (3, 4, 5)]
     checked = at_work.frame.state.workspace.checked

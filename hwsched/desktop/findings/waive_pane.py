@@ -5,6 +5,7 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QCheckBox, QDateEdit, QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout
 
 from hwsched.desktop.looks.tokens import SPACE
+from hwsched.desktop.widgets.giving_back import GivingBack
 from hwsched.language import phrase, to_phrase
 
 _NOTE = to_phrase(
@@ -58,6 +59,7 @@ class WaivePane(QFrame):
         layout.addLayout(buttons)
         for line in (self.person, self.reason):
             line.textChanged.connect(self._allow)
+        GivingBack(self)
         self.hide()
 
     def ask(self, findings: int, at: str, person: str) -> None:

@@ -16,6 +16,7 @@ from hwsched.desktop.grid.cells import editor_for, typed_in
 from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.proposals import Proposal
 from hwsched.desktop.looks.tokens import SPACE, wide
+from hwsched.desktop.widgets.giving_back import GivingBack
 from hwsched.desktop.widgets.lines import Lines
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.operations.survey.fact_edit import FactEdit
@@ -72,6 +73,7 @@ class ChangesPane(QFrame):
         layout.addWidget(self.lines, 1)
         layout.addWidget(self.said)
         layout.addLayout(buttons)
+        GivingBack(self)
         self.hide()
 
     def show_proposals(self, proposals: Sequence[Proposal], note: str = "") -> None:

@@ -10,6 +10,7 @@ from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QPushButton, QVBoxLayout, QWidget
 
 from hwsched.desktop.looks.tokens import SPACE, wide
+from hwsched.desktop.widgets.giving_back import GivingBack
 from hwsched.desktop.widgets.lines import Lines
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
@@ -72,6 +73,7 @@ class CandidatesPane(QWidget):
         layout.addWidget(self.title)
         layout.addWidget(self.table, 1)
         layout.addLayout(buttons)
+        GivingBack(self)
         self.hide()
 
     def wait_for(self, role: str) -> None:

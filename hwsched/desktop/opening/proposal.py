@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButto
 from hwsched.attributes import CellError, Value, read_value, said_value
 from hwsched.attributes.unknown import unknown_word
 from hwsched.desktop.looks.tokens import SPACE
+from hwsched.desktop.widgets.giving_back import GivingBack
 from hwsched.desktop.widgets.lines import Lines
 from hwsched.desktop.widgets.typed import plain_word
 from hwsched.kept_sentences import GATE, kept_error, kept_phrase
@@ -59,6 +60,7 @@ class Proposal(QFrame):
             layout.addWidget(each)
         layout.addWidget(self.table, 1)
         layout.addLayout(buttons)
+        GivingBack(self)
         self.hide()
 
     def propose(self, fact: SharedFact, text: str, style: LengthStyle, bare_unit: str | None) -> None:

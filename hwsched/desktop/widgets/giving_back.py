@@ -1,4 +1,4 @@
-"""Lets a pane give the keyboard back to where it came from once it is hidden: else it goes to whatever Tab goes to next."""
+"""Lets a pane give the keyboard back to where it came from: once hidden it would go to whatever Tab goes to next."""
 
 from PySide6.QtCore import QEvent, QObject, Qt
 from PySide6.QtWidgets import QApplication, QWidget

@@ -81,20 +81,9 @@ class PowerWindow(ToolWindow):
         self.read = self.button(
             phrase("Take in workbook…"), self.ask_workbook, phrase("Levels, supplies, circuits, runs, routes")
         )
-        self.propose = self.button(
-            phrase("Site supplies…"), self.show_siting, phrase("Fewest supplies, then least wire")
-        )
-        self.plan_runs = self.button(
-            phrase("Plan runs…"),
-            self.show_layout,
-            phrase("Supplies, wires and runs of a building, or of the chosen circuit"),
-        )
         QShortcut(QKeySequence.StandardKey.Delete, self.tree, self._delete, context=_ONLY_THERE)
         row = Flow()
-        for each in (
-            self.add_supply, self.add_circuit, self.add_run, self.move_to, self.take_away, self.read, self.propose,
-            self.plan_runs,
-        ):  # fmt: skip
+        for each in (self.add_supply, self.add_circuit, self.add_run, self.move_to, self.take_away, self.read):
             row.addWidget(each)
         split = QSplitter(Qt.Orientation.Horizontal)
         split.addWidget(self.tree)
@@ -140,8 +129,6 @@ class PowerWindow(ToolWindow):
         self.move_to.setEnabled(idle and bool(openings) and bool(self.present.facts.circuits))
         connected = self.present.facts.connected()
         self.take_away.setEnabled(idle and (kind in _ENTITIES or any(each in connected for each in openings)))
-        self.propose.setEnabled(idle and bool(self.present.buildings()))
-        self.plan_runs.setEnabled(self.propose.isEnabled())
         self.tree.setDragEnabled(idle)
         self.form.setEditTriggers(_EDITS if idle else PowerTree.EditTrigger.NoEditTriggers)
 
@@ -251,17 +238,9 @@ class PowerWindow(ToolWindow):
         """Take in a power workbook."""
         self.edits.take_in(path)
 
-    def show_siting(self) -> None:
-        """Show the siting of supplies."""
-        self.desk.go("siting")
-
     def siting_page(self) -> SitingWindow:
         """Return a page that sites supplies, beginning with what is chosen here."""
         return SitingWindow(self.desk, self.present.buildings(), self.present.catalogue, self._building())
-
-    def show_layout(self) -> None:
-        """Show the planning of supplies and runs."""
-        self.desk.go("layout")
 
     def layout_page(self) -> LayoutWindow:
         """Return a page that plans supplies and runs, beginning with what is chosen here."""

@@ -15,11 +15,11 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.desktop.looks.moments import moment_said
 from hwsched.desktop.looks.tokens import SPACE
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.kept_sentences import STEPS, kept_phrase
 from hwsched.language import phrase, phrase_of_count
-from hwsched.model.time_zone import second_of
 from hwsched.operations.opening.past import PastStep
 
 _STEP: Final = int(Qt.ItemDataRole.UserRole)
@@ -68,7 +68,7 @@ class PastPage(QWidget):
         self.tree.clear()
         for step in steps:
             state = phrase(", taken back") if step.undone else ""
-            when = f"{step.who}, {second_of(step.when)}"
+            when = f"{step.who}, {moment_said(step.when)}"
             # What was done comes first: in a narrow pane the end is cut.
             head = QTreeWidgetItem([f"{kept_phrase(step.summary, STEPS)}{state} · {when}"])
             head.setToolTip(0, f"{phrase('Step {number}', number=step.number)}\n{head.text(0)}")

@@ -64,6 +64,7 @@ _SHEET: Final = Template(
 QLineEdit, QPlainTextEdit, QTextEdit, QAbstractSpinBox {
     background: $field; border: ${thin}px solid $edge; border-radius: ${corner}px; padding: ${half}px ${hair}px;
 }
+QPlainTextEdit#whole { background: transparent; border-color: transparent; }
 QLineEdit, QAbstractSpinBox { min-height: ${line_inner}px; }
 QComboBox {
     background: $field; border: ${thin}px solid $edge; border-radius: ${corner}px; padding: ${half}px ${hair}px;

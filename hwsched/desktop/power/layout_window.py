@@ -24,6 +24,7 @@ from hwsched.desktop.power.power_words import NO_PLACE, style_of
 from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.desktop.widgets.number_columns import to_the_right
+from hwsched.desktop.widgets.spin import spin
 from hwsched.drawings.power.power_words import run_length_words
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.model.errors import ChangeError
@@ -88,7 +89,7 @@ class LayoutWindow(ToolWindow):
         self.what.setPlaceholderText(phrase("none yet"))
         for words, aim in _AIMS:
             self.aim.addItem(phrase(words), aim)
-        self.seconds = QSpinBox()
+        self.seconds = spin(QSpinBox())
         self.seconds.setRange(1, 3600)
         self.seconds.setValue(60)
         self.seconds.setSuffix(" s")
@@ -118,11 +119,10 @@ class LayoutWindow(ToolWindow):
         self.take = self.button(
             phrase("Accept"), self.accept_it, phrase("Lay what is planned, and fit its openings, as one step")
         )
-        self.leave = self.button(phrase("Leave"), self.close, phrase("Nothing is changed"))
         self.body.addLayout(form)
         self.body.addWidget(self.said)
         self.body.addWidget(self.list, 1)
-        for each in (self.work, self.take, self.leave):
+        for each in (self.work, self.take):
             self.foot.addWidget(each)
         self.stepped.connect(self.told.setText)
         for box in (self.what, self.aim):

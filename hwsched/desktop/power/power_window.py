@@ -88,7 +88,7 @@ class PowerWindow(ToolWindow):
         split = QSplitter(Qt.Orientation.Horizontal)
         split.addWidget(self.tree)
         split.addWidget(self.sheet)
-        split.setSizes([wide(69), wide(65)])
+        split.setSizes([wide(77), wide(57)])
         split.setStretchFactor(0, 2)
         split.setStretchFactor(1, 3)
         self.body.addLayout(row)

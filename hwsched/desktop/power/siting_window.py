@@ -22,6 +22,7 @@ from hwsched.desktop.power.power_words import NO_PLACE, style_of
 from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.desktop.widgets.number_columns import to_the_right
+from hwsched.desktop.widgets.spin import spin
 from hwsched.drawings.power.power_words import run_length_words
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.model.errors import ChangeError
@@ -74,7 +75,7 @@ class SitingWindow(ToolWindow):
         self.wire.addItem(phrase("The cheapest that reaches every opening"), None)
         for part in catalogue.of_kind("wire"):
             self.wire.addItem(f"{part.number}  {part.description}", part.number)
-        self.seconds = QSpinBox()
+        self.seconds = spin(QSpinBox())
         self.seconds.setRange(1, 3600)
         self.seconds.setValue(60)
         self.seconds.setSuffix(" s")
@@ -107,11 +108,10 @@ class SitingWindow(ToolWindow):
         self.take = self.button(
             phrase("Accept"), self.accept_it, phrase("Lay the circuits and runs, and fit the openings")
         )
-        self.leave = self.button(phrase("Leave"), self.close, phrase("Nothing is changed"))
         self.body.addLayout(form)
         self.body.addWidget(self.said)
         self.body.addWidget(self.list, 1)
-        for each in (self.work, self.take, self.leave):
+        for each in (self.work, self.take):
             self.foot.addWidget(each)
         self.stepped.connect(self.told.setText)
         self.building.currentIndexChanged.connect(lambda _index: self._forget())

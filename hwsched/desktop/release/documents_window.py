@@ -72,7 +72,7 @@ class DocumentsWindow(ToolWindow):
         )
         self.where = QLineEdit()
         self.where.setAccessibleName(phrase("Those of a query"))
-        self.where.setPlaceholderText(phrase("or those of a query, such as rating is known"))
+        self.where.setPlaceholderText(phrase("or by a query: rating is known"))
         self.where.setClearButtonEnabled(True)
         self.paper = QComboBox()
         self.paper.setAccessibleName(phrase("Paper"))

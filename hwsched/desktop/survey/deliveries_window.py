@@ -141,13 +141,13 @@ class DeliveriesWindow(ToolWindow):
             style=_style(project),
         )
         page.said.connect(lambda _said: self.enable())
-        self._replace(page, phrase("To decide ({count})", count=len(questions)))
+        self._replace(page, phrase("To decide {count}", count=len(questions)))
         self._found = {str(each.number): each for each in deliveries(project)}
         self.files.load(self._found.values())
         self._show_rows()
         resting = retired(project)
         self.retired.load(resting)
-        self.pages.setTabText(2, phrase("Retired openings ({count})", count=len(resting)))
+        self.pages.setTabText(2, phrase("Retired openings {count}", count=len(resting)))
         counted: dict[int, int] = {}
         for question in questions:
             counted[question.delivery] = counted.get(question.delivery, 0) + 1

@@ -18,7 +18,7 @@ from hwsched.desktop.power.power_edits import PowerEdits
 from hwsched.desktop.power.power_facts_form import NewPowerDialog, parts_offered
 from hwsched.desktop.power.power_sheet import PowerSheet, PowerShown
 from hwsched.desktop.power.power_tree import ID, KIND, PowerTree
-from hwsched.desktop.power.power_words import style_of
+from hwsched.desktop.power.power_words import circuits_of, style_of
 from hwsched.desktop.power.siting_window import SitingWindow
 from hwsched.desktop.widgets.flow import Flow
 from hwsched.language import phrase, to_phrase
@@ -244,7 +244,7 @@ class PowerWindow(ToolWindow):
 
     def layout_page(self) -> LayoutWindow:
         """Return a page that plans supplies and runs, beginning with what is chosen here."""
-        circuits = [(self._name(circuit.id), circuit.id) for circuit in self.present.facts.circuits]
+        circuits = circuits_of(self.present.facts)
         chosen = self.tree.above("circuit") or self._building()
         return LayoutWindow(self.desk, self.present.buildings(), circuits, chosen)
 

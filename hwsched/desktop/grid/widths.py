@@ -1,6 +1,7 @@
 """How the columns of a grid share the width that there is. No widgets."""
 
 from collections.abc import Sequence
+from itertools import accumulate
 from typing import Final
 
 _GIVES: Final = 0.45
@@ -66,18 +67,25 @@ def shared_widths(
 
 
 def squeezed(widths: Sequence[int], least: Sequence[int], room: int) -> list[int]:
-    """Return widths that have their place in a room; none is less than its least as long as there is room for that.
+    """Return widths at which as many columns as can be are seen whole, and none in part; none is less than its least.
 
     Examples
     --------
     >>> squeezed([100, 300, 100], [50, 60, 100], 300)
-    [65, 134, 100]
-    >>> squeezed([100, 300], [100, 100], 100)
-    [50, 50]
+    [65, 135, 100]
+    >>> squeezed([100, 300, 100], [50, 60, 100], 200)
+    [65, 135, 100]
     """
+    seen = max(sum(total <= room for total in accumulate(least)), 1)
+    return [*_filling(widths[:seen], least[:seen], room), *widths[seen:]]
+
+
+def _filling(widths: Sequence[int], least: Sequence[int], room: int) -> list[int]:
     needed = sum(least)
-    if needed >= room:
-        return [each * room // needed for each in least]
     beyond = [max(width - each, 0) for width, each in zip(widths, least, strict=True)]
     spare, whole = room - needed, max(sum(beyond), 1)
-    return [each + spare * more // whole for each, more in zip(least, beyond, strict=True)]
+    found = [each + spare * more // whole for each, more in zip(least, beyond, strict=True)]
+    # What is left of whole pixels.
+    widest = max(range(len(found)), key=found.__getitem__)
+    found[widest] += room - sum(found)
+    return found

@@ -69,8 +69,8 @@ class PastPage(QWidget):
         for step in steps:
             state = phrase(", taken back") if step.undone else ""
             when = f"{step.who}, {moment_said(step.when)}"
-            # What was done comes first: in a narrow pane the end is cut.
-            head = QTreeWidgetItem([f"{kept_phrase(step.summary, STEPS)}{state} · {when}"])
+            # What was done comes first, and who did it below: in a narrow pane one line would be cut.
+            head = QTreeWidgetItem([f"{kept_phrase(step.summary, STEPS)}{state}\n{when}"])
             head.setToolTip(0, f"{phrase('Step {number}', number=step.number)}\n{head.text(0)}")
             head.setData(0, _STEP, step.number)
             font = head.font(0)

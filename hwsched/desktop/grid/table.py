@@ -225,7 +225,7 @@ class GridTable(QTableView):
         least = max(wide(_LEAST), header.sectionSizeHint(len(columns) - 1)) if columns else 0
         free, growing = [column.name not in kept for column in columns], [not column.right for column in columns]
         widths = shared_widths(usual, free, growing, room, least, [column.sentence for column in columns])
-        if not self._grid.total() and sum(widths) > room:
+        if self.isVisible() and not self._grid.total() and sum(widths) > room:
             # Where no row is nothing is scrolled to: titles are seen whole, or not at all.
             titles = [header.sectionSizeHint(place) for place in range(len(columns))]
             widths = squeezed(widths, titles, room)

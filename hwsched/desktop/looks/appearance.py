@@ -145,6 +145,7 @@ QHeaderView::section {
 }
 GridTable, _Frozen { outline: none; }
 GridTable::item, _Frozen::item { padding: 0 ${hair}px; }
+QTableWidget::item { padding: 0 ${hair}px; }
 Lines::item { padding: ${hair}px 0 ${hair}px ${hair}px; }
 QCheckBox::indicator, QRadioButton::indicator, QAbstractItemView::indicator {
     width: ${mark}px; height: ${mark}px; background: $field; border: ${thin}px solid $edge;

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import (
     QListView,
     QListWidget,
     QPlainTextEdit,
+    QPushButton,
     QSpinBox,
     QTextBrowser,
 )
@@ -16,7 +17,7 @@ from PySide6.QtWidgets import (
 from hwsched.desktop.frame.places import PLACES
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.looks.appearance import Look
-from hwsched.desktop.looks.tokens import colour
+from hwsched.desktop.looks.tokens import SPACE, colour
 from hwsched.desktop.power.siting_window import SitingWindow
 from hwsched.desktop.widgets.lines import Lines
 from hwsched.desktop.window import Window
@@ -60,6 +61,17 @@ def sideways(page):
 def test_no_list_is_scrolled_sideways_at_the_smallest_screen_but_registers_of_many_columns(looked, qtbot):
     found = {(name, each) for name, page in pages(looked, qtbot) for each in sideways(page)}
     assert {each for each in found if each[1] not in MANY_COLUMNS} == set()
+
+
+def test_no_word_of_a_button_is_cut_by_its_edge(looked, qtbot):
+    seen = 0
+    for name, page in pages(looked, qtbot):
+        for each in page.findChildren(QPushButton):
+            if each.isVisible() and each.text():
+                words = each.fontMetrics().horizontalAdvance(each.text().replace("&", ""))
+                assert each.contentsRect().width() >= words + 2 * SPACE.middle, (name, each.text())
+                seen += 1
+    assert seen > 40
 
 
 def test_titles_of_an_empty_list_are_not_cut_at_its_edge(qapp, qtbot, tmp_path):

@@ -26,7 +26,7 @@ from PySide6.QtWidgets import (
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.jobs.ran import of_files
-from hwsched.desktop.looks.tokens import wide
+from hwsched.desktop.looks.tokens import FOCUS, SPACE, wide
 from hwsched.desktop.opening.scope_box import ScopeBox
 from hwsched.desktop.release.page_view import PageView
 from hwsched.desktop.release.printing import print_pages
@@ -307,7 +307,7 @@ class DocumentsWindow(ToolWindow):
             button = self.button(text, slot, tip)
             button.setAccessibleName(tip.partition(" (")[0])
             # Left to itself a button is as wide as a word of ten letters.
-            button.setFixedWidth(button.fontMetrics().horizontalAdvance(f"mm{text}"))
+            button.setFixedWidth(button.fontMetrics().horizontalAdvance(text) + 2 * (SPACE.middle + FOCUS))
             bar.addWidget(button)
             self.turners.append(button)
         bar.addWidget(self.search)

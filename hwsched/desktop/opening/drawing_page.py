@@ -131,7 +131,7 @@ class DrawingPage(QWidget):
         self.split.addWidget(self.view)
         self.split.addWidget(self.side)
         self.split.setStretchFactor(0, 1)
-        self.split.setSizes([wide(60), wide(22)])
+        self.split.setSizes([wide(60), wide(28)])
         self._beside = False
         self.inner = _Inner()
         self.inner.resized.connect(self._turn)

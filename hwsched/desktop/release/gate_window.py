@@ -113,6 +113,7 @@ class GateWindow(ToolWindow):
         line = self._chosen()
         if line is None or line.opening not in self.desk.workspace.checked:
             return
+        self.desk.select([line.opening])
         if line.lack.of == "finding":
             self.desk.go("findings", (line.lack.rule, line.opening))
         elif line.lack.of in _PLACES:

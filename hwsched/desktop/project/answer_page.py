@@ -22,7 +22,6 @@ class AnswerPage(QScrollArea):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setWidgetResizable(True)
-        self.setFrameShape(QScrollArea.Shape.NoFrame)
         self.said = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
         self.said.setAccessibleName(phrase("Answer"))
         self.said.setTextInteractionFlags(

@@ -307,7 +307,8 @@ class DocumentsWindow(ToolWindow):
             button = self.button(text, slot, tip)
             button.setAccessibleName(tip.partition(" (")[0])
             # Left to itself a button is as wide as a word of ten letters.
-            button.setFixedWidth(button.fontMetrics().horizontalAdvance(text) + 2 * (SPACE.middle + FOCUS))
+            around = SPACE.middle + FOCUS
+            button.setFixedWidth(button.fontMetrics().horizontalAdvance(text) + around + around)
             bar.addWidget(button)
             self.turners.append(button)
         bar.addWidget(self.search)

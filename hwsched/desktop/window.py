@@ -33,6 +33,7 @@ from hwsched.desktop.frame.places import PLACES
 from hwsched.desktop.frame.rail import Rail
 from hwsched.desktop.frame.status_line import StatusLine
 from hwsched.desktop.frame.tool_window import Desk
+from hwsched.desktop.frame.trail import Station
 from hwsched.desktop.looks.plain_words import keep_words_plain
 from hwsched.desktop.looks.tokens import icon_size, wide
 from hwsched.desktop.opening.fit_actions import FitActions
@@ -166,6 +167,8 @@ class Window(QMainWindow):
         self.stack.addWidget(self.work)
         self.setCentralWidget(self.stack)
         self.centre.shown.connect(self.inspector.follow)
+        # Of what acts on the page that is shown another one may now be possible.
+        self.centre.shown.connect(lambda _place: self.frame.possible.emit())
 
     def _build_ways(self) -> None:
         """Add the commands of the window itself."""
@@ -188,6 +191,7 @@ class Window(QMainWindow):
             menu=to_phrase("Go"),
             keys="Alt+Left",
             icon="back",
+            at_present=lambda: self._leads_to(trail.before),
         ).act
         self.act_forward = add(
             "forward",
@@ -197,6 +201,7 @@ class Window(QMainWindow):
             menu=to_phrase("Go"),
             keys="Alt+Right",
             icon="forward",
+            at_present=lambda: self._leads_to(trail.after),
         ).act
         add(
             "close-page",
@@ -206,6 +211,7 @@ class Window(QMainWindow):
             menu=to_phrase("View"),
             keys="Ctrl+W",
             needs="project",
+            at_present=lambda: (True, "") if self.centre.can_close else (False, phrase("places of the rail stay")),
         )
         add(
             "own-window",
@@ -215,6 +221,7 @@ class Window(QMainWindow):
             menu=to_phrase("View"),
             keys="Ctrl+Shift+W",
             needs="project",
+            at_present=lambda: (True, "") if self.centre.can_tear else (False, phrase("it stands in one already")),
         )
         self.act_inspector = add(
             "inspector",
@@ -224,6 +231,7 @@ class Window(QMainWindow):
             menu=to_phrase("View"),
             keys="F8",
             needs="project",
+            at_present=lambda: (True, "") if self.inspector.asked else (False, phrase("this page has none")),
         ).act
         add(
             "drawer",
@@ -351,18 +359,17 @@ class Window(QMainWindow):
             self.setWindowTitle(phrase("{title}{damaged} - hwsched", title=workspace.project.title, damaged=damaged))
 
     def _on_moved(self) -> None:
-        """Say where back and forward lead; show places as long as somebody is in one, and remember where."""
+        """Show places as long as somebody is in one, and remember where."""
         trail, places = self.frame.trail, self.frame.pages.places
         self.stack.setCurrentWidget(self.welcome if trail.here is None else self.work)
         if trail.here is not None and places[trail.here.place].rail:
             self.frame.preferences.place = trail.here.place
-        for act, station, words in (
-            (self.act_back, trail.before, phrase("Back to {}")),
-            (self.act_forward, trail.after, phrase("Forward to {}")),
-        ):
-            act.setEnabled(station is not None)
-            if station is not None:
-                act.setToolTip(words.format(phrase(places[station.place].title)))
+
+    def _leads_to(self, station: Station | None) -> tuple[bool, str]:
+        """Tell whether back or forward leads anywhere, and where."""
+        if station is None:
+            return False, phrase("there is none")
+        return True, phrase(self.frame.pages.places[station.place].title)
 
     def closeEvent(self, event: QCloseEvent) -> None:  # noqa: N802
         """Stop what is running and close the project once it has; an edit that then fails is told before."""

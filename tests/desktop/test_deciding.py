@@ -147,7 +147,7 @@ def test_deliveries_are_answered_looked_at_and_taken_back_in_their_window(window
     assert window.openings.questions.words.text().startswith("5 questions from delivery 2: ")
     qtbot.mouseClick(window.openings.questions.show_them, LEFT)
     beside = window.frame.side.windows[DeliveriesWindow]
-    assert (beside.pages.tabText(0), beside.told.text()) == ("To decide (5)", "5 questions from delivery 2")
+    assert (beside.pages.tabText(0), beside.told.text()) == ("To decide 5", "5 questions from delivery 2")
     assert not beside.answer.isEnabled()
     for key, words in (
         (("renamed", "", ""), "the known opening takes the file's mark"),
@@ -159,7 +159,7 @@ def test_deliveries_are_answered_looked_at_and_taken_back_in_their_window(window
         QTest.keyClicks(box, words[:20])
     qtbot.mouseClick(beside.answer, LEFT)
     idle(qtbot, window)
-    assert (beside.pages.tabText(0), beside.pages.tabText(2)) == ("To decide (2)", "Retired openings (1)")
+    assert (beside.pages.tabText(0), beside.pages.tabText(2)) == ("To decide 2", "Retired openings 1")
     assert window.openings.questions.words.text().startswith("2 questions from delivery 2: ")
     assert marks_shown(window) == ["101", "105", "106", "D-103", "S-2"]
     beside.pages.setCurrentIndex(2)
@@ -190,7 +190,7 @@ def test_deliveries_are_answered_looked_at_and_taken_back_in_their_window(window
     }  # fmt: skip
     qtbot.mouseClick(beside.back, LEFT)
     idle(qtbot, window)
-    assert (beside.files.rowCount(), beside.pages.tabText(0)) == (1, "To decide (0)")
+    assert (beside.files.rowCount(), beside.pages.tabText(0)) == (1, "To decide 0")
     assert window.openings.questions.isHidden()
     assert marks_shown(window) == ["101", "102", "104", "105", "106", "D-103"]
 

@@ -103,6 +103,6 @@ def test_what_cannot_be_done_says_why_and_is_not_done(qtbot):
     qtbot.addWidget(window)
     window.show()
     shown = ask(qtbot, window, "fit")
-    assert shown.chosen().words.startswith("take in openings first")
+    assert shown.chosen().words.startswith("open a project first")
     qtbot.keyClick(window.field, ENTER)
     assert shown.isVisible()

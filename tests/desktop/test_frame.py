@@ -2,7 +2,7 @@
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QAbstractButton, QApplication
 
 from hwsched.desktop.parts.cost_window import CostWindow
 from hwsched.desktop.parts.parts_window import PartsWindow
@@ -53,6 +53,19 @@ def test_places_are_gone_to_by_rail_and_tabs_and_back_leads_home(at_work, qtbot)
     assert at_work.sheet.title.text().startswith("M005")
     press(qtbot, at_work, Qt.Key.Key_Right, ALT)
     assert here(at_work) == "catalogue"
+
+
+def test_no_button_of_a_page_leads_where_a_tab_above_it_leads(at_work, qtbot):
+    for name in ("survey", "openings", "power", "parts", "release"):
+        at_work.frame.go(name)
+        tabs = at_work.centre.tabs
+        titles = {tabs.tabText(at) for at in range(tabs.count())}
+        for at in range(tabs.count()):
+            tabs.setCurrentIndex(at)
+            idle(qtbot, at_work)
+            page = at_work.frame.pages.widgets[here(at_work)]
+            buttons = {each.text().replace("&", "").rstrip("…") for each in page.findChildren(QAbstractButton)}
+            assert not buttons & titles, (name, buttons & titles)
 
 
 def test_the_rail_is_walked_by_arrow_keys_and_return_goes_on_from_there(at_work, qtbot):

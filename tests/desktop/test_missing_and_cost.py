@@ -63,7 +63,7 @@ def test_the_gate_names_what_is_held_and_shows_it(at_work, qtbot):
     assert errors <= held
     assert gate.told.text().startswith(f"{len(checked) - len(held)} of {len(checked)} openings")
     first, table = gate.model.contents.row_at(0), gate.grid.table
-    assert first.missing
+    assert first.lack.said
     where = table.visualRect(gate.model.index(0, 1)).center()
     qtbot.mouseClick(table.viewport(), LEFT, pos=where)
     qtbot.mouseDClick(table.viewport(), LEFT, pos=where)

@@ -132,7 +132,7 @@ def test_siting_is_compared_and_accepted(at_work, qtbot, power):
         idle(qtbot, at_work)
     at_work.fitting.fit()
     idle(qtbot, at_work)
-    qtbot.mouseClick(power.propose, LEFT)
+    at_work.frame.go("siting")
     siting = at_work.frame.pages.windows[SitingWindow]
     siting.building.setCurrentText("Mill House")
     assert not siting.take.isEnabled()
@@ -156,7 +156,7 @@ def test_a_plan_of_a_circuit_is_shown_and_accepted_as_one_step(at_work, qtbot, p
     power.form.edited.emit("run", run.id, "length_m", "400")
     idle(qtbot, at_work)
     power.tree.setCurrentItem(line(power, "M316"))
-    qtbot.mouseClick(power.plan_runs, LEFT)
+    at_work.frame.go("layout")
     planning = at_work.frame.pages.windows[LayoutWindow]
     assert planning.what.currentText().startswith("Only circuit")
     planning.aim.setCurrentIndex(planning.aim.findData("least-wire"))
@@ -192,7 +192,6 @@ def test_an_empty_project_says_what_to_do_first(qtbot, tmp_path):
     shown.power.act_power.trigger()
     window = shown.frame.side.windows[PowerWindow]
     assert window.tree.empty.text().startswith("Nothing is laid yet")
-    assert not window.propose.isEnabled()
     for page in range(window.pages.count()):
         window.pages.setCurrentIndex(page)
         assert not window.grab().isNull()

@@ -368,7 +368,7 @@ def test_the_siting_is_pinned_compared_stopped_and_accepted(at_work, qtbot, powe
     mill_3 = next(s.id for s in power.facts.supplies if s.name == "MILL-3")
     m316 = checked_of(at_work, "M316").given.opening.id
     at_work.frame.edit(lambda: set_route(at_work.frame.state.workspace.project, m316, mill_3, who="t", pinned=True))
-    qtbot.mouseClick(power.propose, LEFT)
+    at_work.frame.go("siting")
     siting = at_work.frame.pages.windows[SitingWindow]
     assert siting.building.currentText() == "Mill House", "the building of what is chosen is offered first"
     qtbot.mouseClick(siting.work, LEFT)
@@ -412,7 +412,7 @@ def test_the_siting_is_pinned_compared_stopped_and_accepted(at_work, qtbot, powe
 def test_all_words_have_their_place_at_the_smallest_screen(power, qtbot):
     assert power.width() <= 1366
     assert power.height() <= 768 - 40
-    for button in (power.add_supply, power.add_circuit, power.add_run, power.move_to, power.take_away, power.propose):
+    for button in (power.add_supply, power.add_circuit, power.add_run, power.move_to, power.take_away, power.read):
         assert button.width() >= button.sizeHint().width()
     for item in power.tree.lines():
         assert item.toolTip(0).startswith(item.text(0)) or item.text(0) == LOOSE

@@ -121,7 +121,7 @@ def test_closing_the_window_stops_its_work(at_work, qtbot, what_if):
     what_if.scope.setCurrentIndex(what_if.scope.count() - 1)
     qtbot.mouseClick(what_if.work, LEFT)
     assert at_work.frame.jobs.busy
-    qtbot.mouseClick(what_if.leave, LEFT)
+    qtbot.mouseClick(at_work.centre.leave, LEFT)
     idle(qtbot, at_work)
     assert WhatIfWindow not in at_work.frame.side.windows
 

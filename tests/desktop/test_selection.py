@@ -64,7 +64,8 @@ def test_what_narrowing_hides_is_said_comes_back_and_is_not_removed(at_work, qtb
     at_work.opening.removal = None
     at_work.opening.act_remove.trigger()
     assert at_work.opening.removal is None
-    assert "No opening is selected" in at_work.statusBar().currentMessage()
+    assert not at_work.opening.act_remove.isEnabled()
+    assert at_work.opening.act_remove.toolTip().endswith("no opening is selected")
     assert at_work.openings.register.total() == total
     search(qtbot, at_work, "")
     assert marks(at_work) == ["M004", "M005"]

@@ -18,7 +18,6 @@ from hwsched.desktop.findings.rulebook_window import RulebookWindow
 from hwsched.desktop.jobs.jobs import Failure, Jobs
 from hwsched.desktop.jobs.last_resort import LastResort, qt_messages_logged
 from hwsched.desktop.jobs.trouble import FailureDialog, tell_failure
-from hwsched.desktop.power.power_window import PowerWindow
 from hwsched.model.errors import ChangeError
 from hwsched.operations.project.history import history
 from hwsched.operations.survey.editing import add_opening, edit_facts
@@ -120,7 +119,7 @@ def test_a_window_that_was_closed_hears_of_no_edit(at_work, qtbot):
     for action in actions:
         action.trigger()
         idle(qtbot, at_work)
-    at_work.frame.side.windows[PowerWindow].show_siting()
+    at_work.frame.go("siting")
     closed = list(at_work.frame.side.windows.values())
     at_work.frame.side.close()
     qtbot.waitUntil(lambda: not any(isValid(each) for each in closed))

@@ -160,7 +160,9 @@ def test_what_is_selected_stays_selected_when_the_register_is_sorted(window):
 
 def test_findings_are_counted_in_words(window):
     texts = {
-        window.openings.register.data(window.openings.register.index(r, 2))
+        window.openings.register.data(
+            window.openings.register.index(r, window.openings.register.place_of("result.findings"))
+        )
         for r in range(window.openings.register.rowCount())
     }
     assert any(text.startswith("1 error") for text in texts)

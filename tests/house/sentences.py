@@ -164,6 +164,7 @@ def of_rules() -> Iterator[tuple[str, str]]:
             elif isinstance(node, ast.AnnAssign) and getattr(node.target, "id", "").endswith("NAMES"):
                 yield from ((WORDS, word) for word in _named(node))
     for rule in RULEBOOK:
+        yield WORDS, rule.title
         yield rule.id, rule.cure.replace("{", "{{").replace("}", "}}")
     yield RULES, DEFERS
     yield from ((RULES, each.text("text")) for each in rows("cautions"))

@@ -17,6 +17,8 @@ class PassageRecord(TypedDict):
     mark: str
     free: bool
     missing: list[str]
+    decisions: list[str]
+    """Rules whose findings wait for a person who accepts them, as `hwsched finding waive` names them."""
 
 
 def _arguments(parser: argparse.ArgumentParser) -> None:
@@ -35,7 +37,8 @@ def _run(arguments: argparse.Namespace) -> int:
     with opened(arguments) as project:
         found = gate(project, openings_asked(project, arguments))
     told: list[PassageRecord] = [
-        {"mark": each.mark, "free": each.free, "missing": list(each.missing)} for each in found
+        {"mark": each.mark, "free": each.free, "missing": list(each.missing), "decisions": list(each.decisions)}
+        for each in found
     ]
     print_json(told)
     if arguments.json:
@@ -44,8 +47,9 @@ def _run(arguments: argparse.Namespace) -> int:
     print(f"{len(found) - len(held)} of {len(found)} openings may be picked for and installed")
     for each in held:
         print(f"{each.mark}: held")
-        for line in each.missing:
-            print(f"  {line}")
+        for lack in each.lacks:
+            rule = f" [{lack.rule}]" if lack.decision else ""
+            print(f"  {lack.said}{rule}")
     return DONE
 
 

@@ -11,7 +11,7 @@ from functools import partial
 from importlib import import_module
 from typing import Any, Final, Literal
 
-from hwsched.desktop.frame.commands import NEEDED, Commands
+from hwsched.desktop.frame.commands import Commands
 from hwsched.desktop.project.project_state import ProjectState
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.collector import collector_paused
@@ -158,7 +158,7 @@ class Finder:
             if each.identifier.startswith("go-"):
                 yield Found("Place", each.title, each.tip, each.act.trigger, possible)
                 continue
-            on = self._acted_on(each.acts_on) if possible else phrase(NEEDED[each.needs])
+            on = self._acted_on(each.acts_on) if possible else self._commands.why_not(each.identifier)
             words = " · ".join(word for word in (on, each.keys, each.tip) if word)
             yield Found("Command", each.title, words, each.act.trigger, possible)
 

@@ -235,16 +235,17 @@ class FindingsWindow(ToolWindow):
             self.mend.setText(phrase("Mend for all…"))
 
     def tell(self, thing: object) -> None:
-        """Show what somebody came for: the findings of a rule, by its identifier."""
+        """Show what somebody came for: the findings of a rule, by its identifier; with an opening, that one's."""
         self._stand("rule")
         self._wanted = thing
         self._select_wanted()
 
     def _select_wanted(self) -> None:
         for line in self.model.contents.rows:
-            if line.first.rule == self._wanted:
+            if self._wanted in (line.first.rule, (line.first.rule, line.opening)):
                 self._wanted = None
                 self.grid.select([line.id])
+                self.enable()
                 break
 
     def go_to_fact(self) -> None:

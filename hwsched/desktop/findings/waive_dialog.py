@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.looks.severities import severity_word
 from hwsched.desktop.widgets.room import give_room
+from hwsched.desktop.widgets.spin import spin
 from hwsched.language import phrase
 from hwsched.rules.saying import message_of
 from hwsched.values import Finding
@@ -67,7 +68,7 @@ class WaiveDialog(QDialog):
         self.reason = QLineEdit()
         self.reason.setPlaceholderText(phrase("Why it can be accepted; it is printed with the finding"))
         self.ends = QCheckBox(phrase("Last day"))
-        self.until = QDateEdit(QDate.currentDate().addMonths(6))
+        self.until = spin(QDateEdit(QDate.currentDate().addMonths(6)))
         self.until.setMinimumDate(QDate.currentDate())
         self.until.setDisplayFormat(phrase("yyyy-MM-dd"))
         self.until.setCalendarPopup(True)

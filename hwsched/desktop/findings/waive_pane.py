@@ -6,6 +6,7 @@ from PySide6.QtWidgets import QCheckBox, QDateEdit, QFrame, QHBoxLayout, QLabel,
 
 from hwsched.desktop.looks.tokens import SPACE
 from hwsched.desktop.widgets.giving_back import GivingBack
+from hwsched.desktop.widgets.spin import spin
 from hwsched.language import phrase, to_phrase
 
 _NOTE = to_phrase(
@@ -32,7 +33,7 @@ class WaivePane(QFrame):
         self.reason.setAccessibleName(phrase("Reason"))
         self.reason.setPlaceholderText(phrase("Why they can be accepted; it is printed with each"))
         self.ends = QCheckBox(phrase("Last day"))
-        self.until = QDateEdit(QDate.currentDate().addMonths(6))
+        self.until = spin(QDateEdit(QDate.currentDate().addMonths(6)))
         self.until.setAccessibleName(phrase("Last day on which they are accepted"))
         self.until.setMinimumDate(QDate.currentDate())
         self.until.setDisplayFormat(phrase("yyyy-MM-dd"))

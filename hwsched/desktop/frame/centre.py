@@ -110,10 +110,20 @@ class Centre(QWidget):
         here = self.frame.trail.here
         return self.frame.pages.places[here.place] if here is not None else None
 
+    @property
+    def can_close(self) -> bool:
+        """Whether the page that is shown is one that can be closed."""
+        return self.place is not None and not self.place.rail
+
+    @property
+    def can_tear(self) -> bool:
+        """Whether the page that is shown stands in this window."""
+        return self.place is not None and self.place.name not in self._torn
+
     def tear_off(self) -> None:
         """Put the page that is shown into a window of its own."""
         place = self.place
-        if place is None or place.name in self._torn:
+        if place is None or not self.can_tear:
             return
         area = self._held.pop(place.name)
         page = area.takeWidget()
@@ -130,7 +140,7 @@ class Centre(QWidget):
     def close_page(self) -> None:
         """Close the page that is shown, unless it is a place of the rail."""
         place = self.place
-        if place is not None and not place.rail:
+        if place is not None and self.can_close:
             self.frame.pages.close_page(place.name)
 
     def _bring_back(self, name: str) -> None:

@@ -13,17 +13,18 @@ from PySide6.QtGui import QAction, QKeySequence
 from hwsched.desktop.looks.icons import icon as icon_of
 from hwsched.language import phrase, to_phrase
 
+AtPresent = Callable[[], tuple[bool, str]]
+"""Returns whether a command would do anything at present, and words for its tip: what it would do, or why nothing."""
 Need = Literal["nothing", "no job", "project", "openings"]
 """What must be at hand: nothing at all, no running job, an open project besides, openings in it besides."""
 ActsOn = Literal["", "chosen", "selected", "in view"]
 """On what a command acts: nothing that is chosen, the opening that is shown, those selected, those in view."""
-NEEDED: Final[dict[Need, str]] = {
-    "nothing": "",
+_NEEDED: Final = {
     "no job": to_phrase("not while a job is running"),
-    "project": to_phrase("open a project first, and let a running job end"),
-    "openings": to_phrase("take in openings first, and let a running job end"),
+    "project": to_phrase("open a project first"),
+    "openings": to_phrase("take in openings first"),
 }
-"""Why a command cannot be given at present."""
+"""Why a command cannot be given at present: what has to come first of what it needs."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -39,6 +40,7 @@ class Command:
     acts_on: ActsOn
     icon: str
     act: QAction
+    at_present: AtPresent
 
     @property
     def keys(self) -> str:
@@ -55,6 +57,7 @@ class Commands(QObject):
     def __init__(self, parent: QObject) -> None:
         super().__init__(parent)
         self._held: dict[str, Command] = {}
+        self._why: dict[str, str] = {}
 
     def __iter__(self) -> Iterator[Command]:
         return iter(list(self._held.values()))
@@ -77,8 +80,9 @@ class Commands(QObject):
         keys: Any = None,
         icon: str = "",
         acts_on: ActsOn = "",
+        at_present: AtPresent = lambda: (True, ""),
     ) -> Command:
-        """Add a command.
+        """Add a command; at_present: whether it would do anything; without it, it would as long as its needs are met.
 
         Raises
         ------
@@ -100,18 +104,47 @@ class Commands(QObject):
         if taken:
             raise ValueError(f"{act.shortcut().toString()} gives the command {taken} already")
         act.triggered.connect(lambda _checked=False: slot())
-        made = Command(identifier, title, tip, menu, needs, acts_on, icon, act)
+        made = Command(identifier, title, tip, menu, needs, acts_on, icon, act, at_present)
         self._held[identifier] = made
         self.added.emit(made)
         return made
 
-    def enable(self, *, idle: bool, opened: bool, filled: bool) -> None:
-        """Let what is possible be done: no job is running, a project is open, there are openings in it."""
-        at_hand: dict[Need, bool] = {
-            "nothing": True, "no job": idle, "project": idle and opened, "openings": idle and opened and filled,
-        }  # fmt: skip
+    def enable(self, why_not: Callable[[Command], str]) -> None:
+        """Let be done what would do anything; what would not says why where its words are read.
+
+        Parameters
+        ----------
+        why_not : callable
+            Returns what a command lacks of what it needs and acts on; empty where it lacks nothing.
+        """
         for each in self:
-            each.act.setEnabled(at_hand[each.needs])
+            why = why_not(each)
+            possible, words = each.at_present() if not why else (False, why)
+            each.act.setEnabled(possible)
+            self._why[each.identifier] = "" if possible else words
+            tip = phrase("{tip}: {words}", tip=each.tip, words=words) if words else each.tip
+            each.act.setToolTip(tip)
+            each.act.setStatusTip(tip)
+
+    def why_not(self, identifier: str) -> str:
+        """Return why a command cannot be given at present; empty where it can."""
+        return self._why.get(identifier, "")
+
+
+def lacking(need: Need, *, idle: bool, opened: bool, filled: bool) -> str:
+    """Say what is not at hand of what a command needs, such as an open project; empty for nothing.
+
+    Examples
+    --------
+    >>> lacking("openings", idle=True, opened=True, filled=False)
+    'take in openings first'
+    >>> lacking("nothing", idle=False, opened=False, filled=False)
+    ''
+    """
+    at_hand = {"project": opened, "openings": filled, "no job": idle}
+    wanted = {"nothing": (), "no job": ("no job",), "project": ("project", "no job")}
+    first = next((each for each in wanted.get(need, ("project", "openings", "no job")) if not at_hand[each]), None)
+    return phrase(_NEEDED[first]) if first is not None else ""
 
 
 def identifier_of(title: str) -> str:

@@ -14,7 +14,7 @@ from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QWidget
 
 from hwsched.desktop.find.finding import Finder
-from hwsched.desktop.frame.commands import ActsOn, Commands
+from hwsched.desktop.frame.commands import ActsOn, Command, Commands, lacking
 from hwsched.desktop.frame.pages import Pages
 from hwsched.desktop.frame.place import Place
 from hwsched.desktop.frame.trail import Trail
@@ -71,6 +71,7 @@ class Frame(QObject):
         self.possible.connect(self._enable)
         self.state.leaving.connect(self._on_leaving)
         self.state.reloaded.connect(self.possible)
+        self.state.selected.connect(self._enable)
         self.jobs.started.connect(lambda _title: self.possible.emit())
         self.jobs.ended.connect(self.possible)
         for place in places:
@@ -198,8 +199,19 @@ class Frame(QObject):
             )
 
     def _enable(self) -> None:
-        state = self.state
-        self.commands.enable(idle=not self.jobs.busy, opened=state.workspace is not None, filled=state.filled)
+        state, idle = self.state, not self.jobs.busy
+        opened, filled = state.workspace is not None, state.filled
+        nobody: dict[ActsOn, bool] = {
+            "chosen": state.checked is None,
+            "selected": not state.ids,
+            "in view": opened and not self.in_view(),
+        }
+
+        def why_not(command: Command) -> str:
+            lacks = lacking(command.needs, idle=idle, opened=opened, filled=filled)
+            return lacks or (self.acted_on(command.acts_on) if nobody.get(command.acts_on) else "")
+
+        self.commands.enable(why_not)
 
     def _on_leaving(self) -> None:
         # First, so that no page that is closed leads to the one before it.

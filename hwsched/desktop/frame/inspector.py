@@ -29,6 +29,11 @@ class Inspector(QWidget):
         """Whether a person wants it beside the places that have one."""
         return self._wanted
 
+    @property
+    def asked(self) -> bool:
+        """Whether the place that is shown has it beside itself."""
+        return self._asked
+
     def want(self, wanted: bool) -> None:
         """Show it beside the places that have one, or put it away."""
         self._wanted = wanted

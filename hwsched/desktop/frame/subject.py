@@ -6,7 +6,7 @@ from typing import Any, Final
 from PySide6.QtCore import QObject
 from PySide6.QtGui import QAction
 
-from hwsched.desktop.frame.commands import ActsOn, Need, identifier_of
+from hwsched.desktop.frame.commands import ActsOn, AtPresent, Need, identifier_of
 from hwsched.desktop.frame.frame import Frame
 from hwsched.language import to_phrase
 
@@ -53,6 +53,7 @@ class Subject(QObject):
         acts_on: ActsOn = "",
         icon: str = "",
         identifier: str = "",
+        at_present: AtPresent = lambda: (True, ""),
     ) -> QAction:
         """Add a command, possible while what it needs is at hand; left out, its identifier is made of its words."""
         room = type(self).__module__.split(".")[-2]
@@ -66,6 +67,7 @@ class Subject(QObject):
             keys=keys,
             acts_on=acts_on,
             icon=icon,
+            at_present=at_present,
         )
         return made.act
 

@@ -2,7 +2,7 @@
 
 from collections.abc import Callable
 from dataclasses import dataclass
-from typing import Any, Generic, TypeVar
+from typing import Any, Final, Generic, TypeVar
 
 from hwsched.attributes import Attribute
 from hwsched.attributes.unknown import in_words
@@ -10,6 +10,8 @@ from hwsched.language import phrase
 from hwsched.telling.natural import natural
 
 Row = TypeVar("Row")
+_SENTENCE: Final = 40
+"""So many figures wide is what sentences stand in."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -65,6 +67,11 @@ class Column(Generic[Row]):
     """Whether it is shown as long as nobody chose."""
     section: str = ""
     """Under which it stands where columns are chosen."""
+
+    @property
+    def sentence(self) -> bool:
+        """Whether sentences stand in it, which are read whole below the table."""
+        return self.width >= _SENTENCE
 
     def told(self) -> str:
         """Return what is told of the column where it is pointed at."""

@@ -20,6 +20,7 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.grid.column import Column
 from hwsched.desktop.looks.tokens import SPACE, wide
+from hwsched.desktop.widgets.spin import spin
 from hwsched.language import phrase, to_phrase
 
 _NAME: Final = int(Qt.ItemDataRole.UserRole)
@@ -61,7 +62,7 @@ class ColumnsPane(QFrame):
         self.later = _button(phrase("Move right"), lambda: self._move(1))
         self.standard = _button(phrase("As at first"), self._as_at_first)
         self.close_ = _button(phrase("Done"), self._leave)
-        self.frozen = QSpinBox()
+        self.frozen = spin(QSpinBox())
         self.frozen.setAccessibleName(phrase("Columns that stay in view"))
         self.frozen.valueChanged.connect(lambda _value: self._tell())
         fixed = QHBoxLayout()

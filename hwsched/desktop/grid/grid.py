@@ -19,6 +19,7 @@ from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.grid.proposals import Reading
 from hwsched.desktop.grid.remembering import arrangement_of, keep_arrangement
 from hwsched.desktop.grid.table import GridTable
+from hwsched.desktop.grid.whole_row import WholeRow
 from hwsched.desktop.looks.tokens import SPACE, colour
 from hwsched.language import phrase
 
@@ -99,6 +100,11 @@ class Grid(QWidget):
         self._below.setSpacing(SPACE.hair)
         self._below.addLayout(self._beside, 1)
         self._below.addWidget(self.echo)
+        self.whole: WholeRow | None = None
+        """The sentences of the chosen row, of a grid that has any."""
+        if any(column.sentence for column in model.contents.known.values()):
+            self.whole = WholeRow(self.table, model)
+            self._below.addWidget(self.whole)
         self._connect()
 
     @cached_property
@@ -117,6 +123,10 @@ class Grid(QWidget):
         made.left.connect(lambda: self.table.setFocus(Qt.FocusReason.OtherFocusReason))
         self._beside.addWidget(made)
         return made
+
+    def _read_row(self) -> None:
+        if self.whole is not None:
+            self.whole.show_row(self.current)
 
     def _connect(self) -> None:
         for view, delegate in zip((self.table, self.table.frozen), self.delegates, strict=True):
@@ -138,6 +148,8 @@ class Grid(QWidget):
         # Rows that come and go take the selection along, and no signal of Qt says so.
         self.model.modelReset.connect(self._select_again)
         self.model.layoutChanged.connect(self.moved)
+        for signal in (self.picked, self.moved, self.changed):
+            signal.connect(self._read_row)
         self.edits.edited.connect(self.edited)
         self.edits.said.connect(self.said)
 

@@ -21,7 +21,7 @@ from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidge
 
 from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.model import COLUMN, GROUP, GridModel
-from hwsched.desktop.grid.widths import shared_widths
+from hwsched.desktop.grid.widths import shared_widths, squeezed
 from hwsched.desktop.looks.tokens import ROW, SPACE, THIN, colour, scaled, wide
 from hwsched.language import phrase
 
@@ -224,9 +224,14 @@ class GridTable(QTableView):
         usual = [kept.get(column.name, scaled(column.width * SPACE.small)) for column in columns]
         least = max(wide(_LEAST), header.sectionSizeHint(len(columns) - 1)) if columns else 0
         free, growing = [column.name not in kept for column in columns], [not column.right for column in columns]
+        widths = shared_widths(usual, free, growing, room, least, [column.sentence for column in columns])
+        if self.isVisible() and not self._grid.total() and sum(widths) > room:
+            # Where no row is nothing is scrolled to: titles are seen whole, or not at all.
+            titles = [header.sectionSizeHint(place) for place in range(len(columns))]
+            widths = squeezed(widths, titles, room)
         # A width that follows from the window is nobody's wish, and not kept as one.
         blocked = header.blockSignals(True)
-        for place, width in enumerate(shared_widths(usual, free, growing, room, least)):
+        for place, width in enumerate(widths):
             self.setColumnWidth(place, width)
             self.frozen.setColumnWidth(place, width)
         header.blockSignals(blocked)

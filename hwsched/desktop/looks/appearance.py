@@ -64,6 +64,8 @@ _SHEET: Final = Template(
 QLineEdit, QPlainTextEdit, QTextEdit, QAbstractSpinBox {
     background: $field; border: ${thin}px solid $edge; border-radius: ${corner}px; padding: ${half}px ${hair}px;
 }
+QTextBrowser, QPlainTextEdit[readOnly="true"] { border: ${thin}px solid $line; border-radius: 0; }
+QPlainTextEdit#whole { background: transparent; border-color: transparent; }
 QLineEdit, QAbstractSpinBox { min-height: ${line_inner}px; }
 QComboBox {
     background: $field; border: ${thin}px solid $edge; border-radius: ${corner}px; padding: ${half}px ${hair}px;
@@ -89,7 +91,9 @@ QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QAbstractSpinBox:focus, 
 }
 QAbstractItemView, QScrollArea { border: ${thin}px solid $line; }
 QAbstractItemView:focus, QScrollArea:focus { border: ${ring}px solid $focus; }
+QPlainTextEdit#whole:focus { border-color: $focus; }
 QAbstractItemView { outline: ${thin}px solid $focus; }
+QListView[selectionMode="1"], QTreeView[selectionMode="1"] { outline: none; }
 QAbstractItemView::item:selected { background: $tint; }
 QAbstractScrollArea::corner { background: transparent; border: none; }
 QScrollArea[frameShape="0"] { border: none; }
@@ -141,7 +145,8 @@ QHeaderView::section {
 }
 GridTable, _Frozen { outline: none; }
 GridTable::item, _Frozen::item { padding: 0 ${hair}px; }
-Lines::item { padding: ${hair}px 0; }
+QTableWidget::item { padding: 0 ${hair}px; }
+Lines::item { padding: ${hair}px 0 ${hair}px ${hair}px; }
 QCheckBox::indicator, QRadioButton::indicator, QAbstractItemView::indicator {
     width: ${mark}px; height: ${mark}px; background: $field; border: ${thin}px solid $edge;
     border-radius: ${hair_less}px;

@@ -131,7 +131,7 @@ class DrawingPage(QWidget):
         self.split.addWidget(self.view)
         self.split.addWidget(self.side)
         self.split.setStretchFactor(0, 1)
-        self.split.setSizes([wide(60), wide(22)])
+        self.split.setSizes([wide(60), wide(28)])
         self._beside = False
         self.inner = _Inner()
         self.inner.resized.connect(self._turn)
@@ -184,7 +184,15 @@ class DrawingPage(QWidget):
         self.state.show(views, things, style, keep_places=moving)
         if not same:
             self._fill()
-        self.form.enable(self.state.chosen_thing())
+        for act in (self.act_smaller, self.act_larger, self.act_all, self.act_measure, self.act_print):
+            act.setEnabled(bool(views))
+        self._enable()
+
+    def _enable(self) -> None:
+        """Let be done what can be with what is chosen in the drawing."""
+        thing = self.state.chosen_thing()
+        self.act_near.setEnabled(thing is not None)
+        self.form.enable(thing)
 
     def show_nothing(self, words: str) -> None:
         """Show a sentence in place of a drawing."""
@@ -256,7 +264,7 @@ class DrawingPage(QWidget):
         row = next((at for at in range(self.list.count()) if self.list.item(at).data(_NAME) == thing), -1)
         self.list.setCurrentRow(row)
         self.list.blockSignals(False)
-        self.form.enable(self.state.chosen_thing())
+        self._enable()
 
     def _look_at_chosen(self) -> None:
         if self.state.chosen:

@@ -15,11 +15,11 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.desktop.looks.moments import moment_said
 from hwsched.desktop.looks.tokens import SPACE
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.kept_sentences import STEPS, kept_phrase
 from hwsched.language import phrase, phrase_of_count
-from hwsched.model.time_zone import second_of
 from hwsched.operations.opening.past import PastStep
 
 _STEP: Final = int(Qt.ItemDataRole.UserRole)
@@ -68,9 +68,9 @@ class PastPage(QWidget):
         self.tree.clear()
         for step in steps:
             state = phrase(", taken back") if step.undone else ""
-            when = f"{step.who}, {second_of(step.when)}"
-            # What was done comes first: in a narrow pane the end is cut.
-            head = QTreeWidgetItem([f"{kept_phrase(step.summary, STEPS)}{state} · {when}"])
+            when = f"{step.who}, {moment_said(step.when)}"
+            # What was done comes first, and who did it below: in a narrow pane one line would be cut.
+            head = QTreeWidgetItem([f"{kept_phrase(step.summary, STEPS)}{state}\n{when}"])
             head.setToolTip(0, f"{phrase('Step {number}', number=step.number)}\n{head.text(0)}")
             head.setData(0, _STEP, step.number)
             font = head.font(0)

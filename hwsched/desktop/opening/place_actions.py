@@ -34,7 +34,9 @@ class PlaceActions(Subject):
             self.release_unit,
             "openings",
             acts_on="chosen",
+            at_present=self._placed_by_hand,
         )
+        self.state.shown.connect(frame.possible)
         sheet.unit_dragged.connect(self._on_unit_dragged)
         sheet.unit_dropped.connect(self.move_unit)
         sheet.item_dropped.connect(self.move_item)
@@ -144,6 +146,12 @@ class PlaceActions(Subject):
             self.move_unit(x_mm, y_mm)
         else:
             self.move_item(thing, x_mm, y_mm)
+
+    def _placed_by_hand(self) -> tuple[bool, str]:
+        """Tell whether the unit of the chosen opening was placed by hand."""
+        at = self.sheet.shown_point()
+        placed = at is not None and at.given.placed is not None
+        return placed, "" if placed else phrase("it was not placed by hand")
 
     def release_unit(self) -> None:
         """Leave the place of the chosen opening's unit to the fit again."""

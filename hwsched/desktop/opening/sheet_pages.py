@@ -162,7 +162,7 @@ class FindingsPage(LinesPage):
     def __init__(self) -> None:
         titles = (phrase("Severity"), phrase("Finding"), phrase("Cure"), phrase("Basis"))
         # What is found and what helps have most of the room.
-        super().__init__(Lines(titles, 1, {0: 72, 3: 96}))
+        super().__init__(Lines(titles, 1, {0: 72, 3: 104}))
         self.table.empty.say(phrase("No rule says anything here."))
         self.act_waive = self.offer(phrase("Waive…"), phrase("Write down who accepts this finding, and why"))
         self.act_waive.triggered.connect(lambda: self.wants_waiver.emit(self.chosen()))

@@ -49,11 +49,10 @@ class UpgradeWindow(ToolWindow):
         self.take = self.button(
             phrase("Take the new"), self.take_it, phrase("Store what was worked out; undo gives all of it back")
         )
-        self.leave = self.button(phrase("Leave"), self.close, phrase("Nothing is changed"))
         self.body.addWidget(self.said)
         self.body.addWidget(self.tree, 1)
         self.body.addWidget(self.released)
-        for each in (self.again, self.take, self.leave):
+        for each in (self.again, self.take):
             self.foot.addWidget(each)
         self._forget(phrase("Nothing is changed before you take it."))
 

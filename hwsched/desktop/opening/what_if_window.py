@@ -45,11 +45,10 @@ class WhatIfWindow(ToolWindow):
             phrase("Successors"), self.try_successors, phrase("Every superseded part with its successor instead")
         )
         self.take = self.button(phrase("Accept"), self.accept_it, phrase("Make it so, and fit the openings"))
-        self.leave = self.button(phrase("Leave"), self.close, phrase("Nothing is changed"))
         self.body.addLayout(form)
         self.body.addWidget(self.said)
         self.body.addWidget(self.differences, 1)
-        for each in (self.last, self.work, self.take, self.leave):
+        for each in (self.last, self.work, self.take):
             self.foot.addWidget(each)
         self._forget()
 

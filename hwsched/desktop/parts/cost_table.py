@@ -53,6 +53,7 @@ class CostTable(QWidget):
         self.total = QLabel()
         self.total.setFont(font(bold=True, tabular=True))
         self.total.setWordWrap(True)
+        self.total.hide()
         self.total.setContentsMargins(SPACE.small, SPACE.hair, SPACE.small, SPACE.hair)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
@@ -64,6 +65,7 @@ class CostTable(QWidget):
         self._labour = labour
         self.model.load(CostLine(key, cost) for key, cost in found.items())
         self.total.setText(self._total(whole, currency) if found else "")
+        self.total.setVisible(bool(found))
 
     def clear(self) -> None:
         """Show nothing."""

@@ -23,6 +23,7 @@ from hwsched.desktop.looks.tokens import FIELD, scaled, wide
 from hwsched.desktop.opening.scope_box import ScopeBox
 from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.empty import Empty
+from hwsched.desktop.widgets.spin import spin
 from hwsched.language import phrase, phrase_of_count
 from hwsched.model.errors import ValueRefusedError
 from hwsched.operations.parts.fewest_part_numbers import FewestPartNumbers, accept_fewest, fewest_part_numbers
@@ -52,7 +53,7 @@ class FewestWindow(ToolWindow):
         self.price.setMaximumWidth(wide(14))
         self.price.setPlaceholderText(phrase("amount"))
         self.by_most = QRadioButton(phrase("Least cost with at most"))
-        self.most = QSpinBox()
+        self.most = spin(QSpinBox())
         self.most.setAccessibleName(phrase("At most so many different parts"))
         self.most.setRange(1, 9999)
         self.most.setValue(20)
@@ -63,7 +64,7 @@ class FewestWindow(ToolWindow):
         self.price.textChanged.connect(self._forget)
         self.most.valueChanged.connect(self._forget)
         self.scope.currentIndexChanged.connect(self._forget)
-        self.seconds = QSpinBox()
+        self.seconds = spin(QSpinBox())
         self.seconds.setAccessibleName(phrase("Seconds to look for it"))
         self.seconds.setRange(1, 3600)
         self.seconds.setValue(60)
@@ -89,11 +90,10 @@ class FewestWindow(ToolWindow):
         self.take = self.button(
             phrase("Accept"), self.accept_it, phrase("Choose the parts by hand, and fit the openings")
         )
-        self.leave = self.button(phrase("Leave"), self.close, phrase("Nothing is changed"))
         self.body.addLayout(form)
         self.body.addWidget(self.said)
         self.body.addWidget(self.list, 1)
-        for each in (self.work, self.take, self.leave):
+        for each in (self.work, self.take):
             self.foot.addWidget(each)
         self.stepped.connect(self.told.setText)
         self._forget()

@@ -21,7 +21,9 @@ from hwsched.quantities import LengthStyle
 from hwsched.values import Part
 
 _NUMBERS: Final = frozenset({"length", "number", "integer", "money"})
-_WIDTHS: Final = {"description": 34, "number": 16}
+_WIDTHS: Final = {
+    "number": 14, "description": 36, "supplier": 19, "finish": 11, "unit": 11, "list_price": 11, "currency": 10,
+}  # fmt: skip
 _WIDE, _NARROW = 18, 13
 Extra = Mapping[str, Mapping[str, Any]]
 

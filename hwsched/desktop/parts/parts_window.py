@@ -285,7 +285,7 @@ class PartsWindow(ToolWindow):
     def _show_part(self) -> None:
         asked = self.drafts.get(self._at) or PartEdit(self._at)
         if not asked.new and asked.number not in self.form.catalogue.parts:
-            self.heading.setText("")
+            self._head("")
             self.facts.clear()
             self.files.show_part("", "")
             return
@@ -303,10 +303,10 @@ class PartsWindow(ToolWindow):
                 if asked.like
                 else phrase("among {lower}", lower=phrase(kind.label).lower() if kind else asked.kind)
             )
-            self.heading.setText(phrase("New part {like}, not taken yet", like=like))
+            self._head(phrase("New part {like}, not taken yet", like=like))
         elif held is not None:
             draft = phrase(" · {count} edits not taken yet", count=len(asked.typed)) if asked is not None else ""
-            self.heading.setText(f"{held.number} · {held.description}{draft}")
+            self._head(f"{held.number} · {held.description}{draft}")
 
     def _show_page(self) -> None:
         if self.pages.currentWidget() is self.use and self._at in self.form.catalogue.parts:
@@ -328,6 +328,11 @@ class PartsWindow(ToolWindow):
             lambda _progress, _cancelled: where_used(project, number),
             then,
         )
+
+    def _head(self, words: str) -> None:
+        """Say which part it is; of none nothing stands above the tabs."""
+        self.heading.setText(words)
+        self.heading.setVisible(bool(words))
 
     def _build(self) -> None:
         top = QHBoxLayout()

@@ -135,10 +135,18 @@ class SetsWindow(ToolWindow):
         self.lines.setEnabled(held is not None)
         self.look.setEnabled(idle and other)
         self.take.setEnabled(idle and other and held is not None and self._seen == (held.id, lines))
-        self.give.setText(phrase("Give the set to {openings} selected", openings=_openings(selected)))
+        self.give.setText(
+            phrase("Give the set to {openings} selected", openings=_openings(selected))
+            if selected
+            else phrase("Give the set to selected openings")
+        )
         self.give.setEnabled(idle and held is not None and selected > 0)
         given = {each for a_set in self.list.model.contents.rows for each in a_set.openings}
-        self.free.setText(phrase("Free {openings} selected", openings=_openings(selected)))
+        self.free.setText(
+            phrase("Free {openings} selected", openings=_openings(selected))
+            if selected
+            else phrase("Free selected openings")
+        )
         self.free.setEnabled(idle and any(each in given for each in self.desk.chosen()))
 
     def ask_new(self) -> None:

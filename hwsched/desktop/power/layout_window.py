@@ -20,15 +20,17 @@ from hwsched.calc.power.planning.question import Leg
 from hwsched.desktop.frame.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.looks.tokens import FIELD, wide
-from hwsched.desktop.power.power_words import NO_PLACE, style_of
+from hwsched.desktop.power.power_words import NO_PLACE, buildings_of, circuits_of, style_of
 from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.desktop.widgets.number_columns import to_the_right
+from hwsched.desktop.widgets.spin import spin
 from hwsched.drawings.power.power_words import run_length_words
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.model.errors import ChangeError
 from hwsched.operations.power.planning_accepting import accept_plan
 from hwsched.operations.power.power_planning import PowerProposal, propose_plan
+from hwsched.operations.power.power_results import power_facts
 from hwsched.operations.shown import ShownOtherwiseError
 from hwsched.quantities import LengthStyle
 from hwsched.quantities.money import rounded
@@ -78,17 +80,14 @@ class LayoutWindow(ToolWindow):
         self.found: PowerProposal | None = None
         self.what = QComboBox()
         self.what.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
-        for building in buildings:
-            self.what.addItem(building, ("building", building))
-        for name, identifier in circuits:
-            self.what.addItem(phrase("Only circuit {name}", name=name), ("circuit", identifier))
+        self._offer(buildings, circuits)
         at = next((i for i in range(self.what.count()) if self.what.itemData(i)[1] == chosen), 0)
         self.what.setCurrentIndex(at)
         self.aim = QComboBox()
         self.what.setPlaceholderText(phrase("none yet"))
         for words, aim in _AIMS:
             self.aim.addItem(phrase(words), aim)
-        self.seconds = QSpinBox()
+        self.seconds = spin(QSpinBox())
         self.seconds.setRange(1, 3600)
         self.seconds.setValue(60)
         self.seconds.setSuffix(" s")
@@ -118,11 +117,10 @@ class LayoutWindow(ToolWindow):
         self.take = self.button(
             phrase("Accept"), self.accept_it, phrase("Lay what is planned, and fit its openings, as one step")
         )
-        self.leave = self.button(phrase("Leave"), self.close, phrase("Nothing is changed"))
         self.body.addLayout(form)
         self.body.addWidget(self.said)
         self.body.addWidget(self.list, 1)
-        for each in (self.work, self.take, self.leave):
+        for each in (self.work, self.take):
             self.foot.addWidget(each)
         self.stepped.connect(self.told.setText)
         for box in (self.what, self.aim):
@@ -139,8 +137,28 @@ class LayoutWindow(ToolWindow):
         for field in (self.what, self.aim, self.seconds):
             field.setEnabled(self.idle)
 
+    def _offer(self, buildings: Sequence[str], circuits: Sequence[tuple[str, str]]) -> None:
+        """Offer buildings, and circuits by themselves; what was chosen stays so."""
+        offered = [
+            *((building, ("building", building)) for building in buildings),
+            *((phrase("Only circuit {name}", name=name), ("circuit", each)) for name, each in circuits),
+        ]
+        shown = [(self.what.itemText(at), tuple(self.what.itemData(at))) for at in range(self.what.count())]
+        if offered == shown:
+            return
+        before = tuple(self.what.currentData() or ())
+        self.what.blockSignals(True)
+        self.what.clear()
+        for words, data in offered:
+            self.what.addItem(words, data)
+        places = [data for _, data in offered]
+        self.what.setCurrentIndex(places.index(before) if before in places else 0 if places else -1)
+        self.what.blockSignals(False)
+
     def follow(self) -> None:
-        """Say that a plan may stand on what has changed: that is seen to when it is accepted."""
+        """Offer what can be planned now; say that a plan may stand on what has changed."""
+        facts = power_facts(self.desk.workspace.project)
+        self._offer(buildings_of(facts), circuits_of(facts))
         if self.found is not None:
             self.said.setText(phrase(CHANGED))
         self.enable()

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QLabel, QSplitter, QTabWidget, QVBoxLayout, QWidge
 from hwsched.desktop.looks.severities import COLOURS, severity_order, severity_word
 from hwsched.desktop.power.power_facts_form import PowerFactsForm, parts_offered
 from hwsched.desktop.power.power_tree import Key
-from hwsched.desktop.power.power_words import circuit_line, opening_line, supply_line
+from hwsched.desktop.power.power_words import buildings_of, circuit_line, opening_line, supply_line
 from hwsched.desktop.widgets.lines import Lines, LinesPage
 from hwsched.desktop.widgets.sheet_view import SheetView
 from hwsched.drawings.power.riser import risers
@@ -75,7 +75,7 @@ class PowerShown:
 
     def buildings(self) -> list[str]:
         """Return the buildings in which something is laid."""
-        return list(dict.fromkeys(each.building for each in self.facts.supplies if each.building))
+        return buildings_of(self.facts)
 
     def nodes(self, circuit_id: str) -> list[str]:
         """Return where a run of a circuit may begin, as people name it."""

@@ -18,7 +18,7 @@ from hwsched.desktop.power.power_edits import PowerEdits
 from hwsched.desktop.power.power_facts_form import NewPowerDialog, parts_offered
 from hwsched.desktop.power.power_sheet import PowerSheet, PowerShown
 from hwsched.desktop.power.power_tree import ID, KIND, PowerTree
-from hwsched.desktop.power.power_words import style_of
+from hwsched.desktop.power.power_words import circuits_of, style_of
 from hwsched.desktop.power.siting_window import SitingWindow
 from hwsched.desktop.widgets.flow import Flow
 from hwsched.language import phrase, to_phrase
@@ -81,25 +81,14 @@ class PowerWindow(ToolWindow):
         self.read = self.button(
             phrase("Take in workbook…"), self.ask_workbook, phrase("Levels, supplies, circuits, runs, routes")
         )
-        self.propose = self.button(
-            phrase("Site supplies…"), self.show_siting, phrase("Fewest supplies, then least wire")
-        )
-        self.plan_runs = self.button(
-            phrase("Plan runs…"),
-            self.show_layout,
-            phrase("Supplies, wires and runs of a building, or of the chosen circuit"),
-        )
         QShortcut(QKeySequence.StandardKey.Delete, self.tree, self._delete, context=_ONLY_THERE)
         row = Flow()
-        for each in (
-            self.add_supply, self.add_circuit, self.add_run, self.move_to, self.take_away, self.read, self.propose,
-            self.plan_runs,
-        ):  # fmt: skip
+        for each in (self.add_supply, self.add_circuit, self.add_run, self.move_to, self.take_away, self.read):
             row.addWidget(each)
         split = QSplitter(Qt.Orientation.Horizontal)
         split.addWidget(self.tree)
         split.addWidget(self.sheet)
-        split.setSizes([wide(69), wide(65)])
+        split.setSizes([wide(77), wide(57)])
         split.setStretchFactor(0, 2)
         split.setStretchFactor(1, 3)
         self.body.addLayout(row)
@@ -140,8 +129,6 @@ class PowerWindow(ToolWindow):
         self.move_to.setEnabled(idle and bool(openings) and bool(self.present.facts.circuits))
         connected = self.present.facts.connected()
         self.take_away.setEnabled(idle and (kind in _ENTITIES or any(each in connected for each in openings)))
-        self.propose.setEnabled(idle and bool(self.present.buildings()))
-        self.plan_runs.setEnabled(self.propose.isEnabled())
         self.tree.setDragEnabled(idle)
         self.form.setEditTriggers(_EDITS if idle else PowerTree.EditTrigger.NoEditTriggers)
 
@@ -251,21 +238,13 @@ class PowerWindow(ToolWindow):
         """Take in a power workbook."""
         self.edits.take_in(path)
 
-    def show_siting(self) -> None:
-        """Show the siting of supplies."""
-        self.desk.go("siting")
-
     def siting_page(self) -> SitingWindow:
         """Return a page that sites supplies, beginning with what is chosen here."""
         return SitingWindow(self.desk, self.present.buildings(), self.present.catalogue, self._building())
 
-    def show_layout(self) -> None:
-        """Show the planning of supplies and runs."""
-        self.desk.go("layout")
-
     def layout_page(self) -> LayoutWindow:
         """Return a page that plans supplies and runs, beginning with what is chosen here."""
-        circuits = [(self._name(circuit.id), circuit.id) for circuit in self.present.facts.circuits]
+        circuits = circuits_of(self.present.facts)
         chosen = self.tree.above("circuit") or self._building()
         return LayoutWindow(self.desk, self.present.buildings(), circuits, chosen)
 

@@ -17,7 +17,7 @@ from hwsched.kept_sentences import FIT, kept_phrase
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 from hwsched.survey.power import STRANDINGS
-from hwsched.values.power import CircuitResult, Problem, SupplyResult
+from hwsched.values.power import CircuitResult, PowerFacts, Problem, SupplyResult
 from hwsched.values.role_words import role_said
 
 _STRANDED: Final = re.compile(rf"\b(?:{'|'.join(each.value for each in STRANDINGS)})\b")
@@ -113,3 +113,14 @@ def opening_line(circuit: CircuitResult, opening_id: str) -> str:
         words.append(phrase("TOO LOW: {volts}", volts=volts) if is_low(node) else volts)
     words += [problem_said(problem) for problem in circuit.problems if problem.opening_id == opening_id]
     return " · ".join(words)
+
+
+def buildings_of(facts: PowerFacts) -> list[str]:
+    """Return the buildings in which a supply, or a place for one, is laid."""
+    return list(dict.fromkeys(each.building for each in facts.supplies if each.building))
+
+
+def circuits_of(facts: PowerFacts) -> list[tuple[str, str]]:
+    """Return name, with its supply, and identifier of each circuit."""
+    names = {supply.id: supply.name for supply in facts.supplies}
+    return [(f"{names.get(each.supply_id, '')}/{each.name}", each.id) for each in facts.circuits]

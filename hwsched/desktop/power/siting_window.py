@@ -18,13 +18,15 @@ from hwsched.desktop.frame.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.looks.severities import severities_in_words
 from hwsched.desktop.looks.tokens import FIELD, wide
-from hwsched.desktop.power.power_words import NO_PLACE, style_of
+from hwsched.desktop.power.power_words import NO_PLACE, buildings_of, style_of
 from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.desktop.widgets.number_columns import to_the_right
+from hwsched.desktop.widgets.spin import spin
 from hwsched.drawings.power.power_words import run_length_words
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.model.errors import ChangeError
+from hwsched.operations.power.power_results import power_facts
 from hwsched.operations.power.siting_accepting import accept_siting
 from hwsched.operations.power.siting_comparison import Comparison, Standing, compare_siting
 from hwsched.operations.power.supply_siting import Proposal, propose_siting
@@ -74,7 +76,7 @@ class SitingWindow(ToolWindow):
         self.wire.addItem(phrase("The cheapest that reaches every opening"), None)
         for part in catalogue.of_kind("wire"):
             self.wire.addItem(f"{part.number}  {part.description}", part.number)
-        self.seconds = QSpinBox()
+        self.seconds = spin(QSpinBox())
         self.seconds.setRange(1, 3600)
         self.seconds.setValue(60)
         self.seconds.setSuffix(" s")
@@ -107,11 +109,10 @@ class SitingWindow(ToolWindow):
         self.take = self.button(
             phrase("Accept"), self.accept_it, phrase("Lay the circuits and runs, and fit the openings")
         )
-        self.leave = self.button(phrase("Leave"), self.close, phrase("Nothing is changed"))
         self.body.addLayout(form)
         self.body.addWidget(self.said)
         self.body.addWidget(self.list, 1)
-        for each in (self.work, self.take, self.leave):
+        for each in (self.work, self.take):
             self.foot.addWidget(each)
         self.stepped.connect(self.told.setText)
         self.building.currentIndexChanged.connect(lambda _index: self._forget())
@@ -129,7 +130,17 @@ class SitingWindow(ToolWindow):
             field.setEnabled(self.idle)
 
     def follow(self) -> None:
-        """Say that a proposal may stand on what has changed: that is seen to when it is accepted."""
+        """Offer the buildings that there are now; say that a proposal may stand on what has changed."""
+        offered = buildings_of(power_facts(self.desk.workspace.project))
+        if offered != [self.building.itemText(at) for at in range(self.building.count())]:
+            before = self.building.currentText()
+            self.building.blockSignals(True)
+            self.building.clear()
+            self.building.addItems(offered)
+            self.building.setCurrentIndex(max(self.building.findText(before), 0) if offered else -1)
+            self.building.blockSignals(False)
+            if self.building.currentText() != before:
+                self._forget()
         if self.found is not None:
             self.said.setText(phrase(CHANGED))
         self.enable()

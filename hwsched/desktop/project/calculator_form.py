@@ -36,6 +36,7 @@ class CalculatorForm(QScrollArea):
     ) -> None:
         super().__init__()
         self.setWidgetResizable(True)
+        self.setFrameShape(QScrollArea.Shape.NoFrame)
         self._given, self._style, self._bare_unit = given, style, bare_unit
         self.lines: dict[Path, FactLine] = {}
         self.tables: dict[Path, SmallTable] = {}

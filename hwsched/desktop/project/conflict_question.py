@@ -3,8 +3,9 @@
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QMessageBox, QWidget
 
+from hwsched.desktop.looks.moments import moment_said
 from hwsched.language import phrase
-from hwsched.model.errors import Clash, ConflictError, minute_of
+from hwsched.model.errors import Clash, ConflictError
 
 _SHOWN = 6
 """So many facts are told at once; the others stand in the details."""
@@ -40,11 +41,11 @@ class ConflictQuestion(QMessageBox):
 
 def _lines(clash: Clash) -> str:
     return phrase(
-        "{fact}\n    you saw:\t{seen}\n    now:\t{present} ({person}, {minute_of})\n    you want:\t{wanted}",
+        "{fact}\n    you saw:\t{seen}\n    now:\t{present} ({person}, {moment})\n    you want:\t{wanted}",
         fact=clash.fact,
         seen=clash.seen,
         present=clash.present,
         person=clash.who,
-        minute_of=minute_of(clash.when),
+        moment=moment_said(clash.when),
         wanted=clash.wanted,
     )

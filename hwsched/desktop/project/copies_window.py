@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHeaderView, QMessageBox, QTreeWidget, QTreeWidgetItem, QWidget
 
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
+from hwsched.desktop.looks.moments import moment_said
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.language import phrase
 from hwsched.operations.project.backups import list_backups, restore
@@ -21,7 +22,7 @@ class CopiesWindow(ToolWindow):
         self.resize(760, 320)
         self.list = QTreeWidget()
         self.list.setAccessibleName(phrase("Copies of this project"))
-        self.list.setHeaderLabels([phrase("Copy"), phrase("Size"), phrase("Last step in it")])
+        self.list.setHeaderLabels([phrase("Copy"), phrase("Size"), phrase("Last step in it"), phrase("When")])
         self.list.setRootIsDecorated(False)
         self.list.setAlternatingRowColors(True)
         self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
@@ -43,7 +44,8 @@ class CopiesWindow(ToolWindow):
         self.list.clear()
         copies = list_backups(self.place) if self.place is not None else []
         for each in copies:
-            item = QTreeWidgetItem([each.name, phrase("{size:.1f} MB", size=each.size / 1e6), each.newest])
+            when = moment_said(each.newest_at) if each.newest_at else ""
+            item = QTreeWidgetItem([each.name, phrase("{size:.1f} MB", size=each.size / 1e6), each.step, when])
             item.setData(0, _NAME, each.name)
             self.list.addTopLevelItem(item)
         if self.place is None:

@@ -26,7 +26,7 @@ from PySide6.QtWidgets import (
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.jobs.ran import of_files
-from hwsched.desktop.looks.tokens import wide
+from hwsched.desktop.looks.tokens import FOCUS, SPACE, wide
 from hwsched.desktop.opening.scope_box import ScopeBox
 from hwsched.desktop.release.page_view import PageView
 from hwsched.desktop.release.printing import print_pages
@@ -72,7 +72,7 @@ class DocumentsWindow(ToolWindow):
         )
         self.where = QLineEdit()
         self.where.setAccessibleName(phrase("Those of a query"))
-        self.where.setPlaceholderText(phrase("or those of a query, such as rating is known"))
+        self.where.setPlaceholderText(phrase("or by a query: rating is known"))
         self.where.setClearButtonEnabled(True)
         self.paper = QComboBox()
         self.paper.setAccessibleName(phrase("Paper"))
@@ -307,7 +307,8 @@ class DocumentsWindow(ToolWindow):
             button = self.button(text, slot, tip)
             button.setAccessibleName(tip.partition(" (")[0])
             # Left to itself a button is as wide as a word of ten letters.
-            button.setFixedWidth(button.fontMetrics().horizontalAdvance(f"mm{text}"))
+            around = SPACE.middle + FOCUS
+            button.setFixedWidth(button.fontMetrics().horizontalAdvance(text) + around + around)
             bar.addWidget(button)
             self.turners.append(button)
         bar.addWidget(self.search)

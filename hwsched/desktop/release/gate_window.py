@@ -15,6 +15,7 @@ from hwsched.desktop.looks.capitals import capital
 from hwsched.desktop.widgets.empty import NO_OPENINGS
 from hwsched.kept_sentences import GATE, kept_phrase
 from hwsched.language import phrase, to_phrase
+from hwsched.operations.release.holding import Lack
 from hwsched.operations.release.project_view import project_view
 from hwsched.operations.release.release_gate import Passage, passages
 
@@ -26,7 +27,7 @@ class HeldLine:
     id: str
     opening: str
     mark: str
-    missing: str
+    lack: Lack
 
 
 COLUMNS: Final[tuple[Column[HeldLine], ...]] = (
@@ -34,31 +35,43 @@ COLUMNS: Final[tuple[Column[HeldLine], ...]] = (
     Column(
         "missing",
         to_phrase("What is missing until it may be picked for and installed"),
-        lambda line: capital(kept_phrase(line.missing, GATE)),
+        lambda line: capital(kept_phrase(line.lack.said, GATE)),
         width=90,
     ),
 )
+_PLACES: Final[dict[str, str]] = {"circuit": "power", "delivery": "deliveries"}
+"""Where what is to be looked at stands, beside openings and findings."""
+_OF_PART: Final = "part "
+"""Begins the name of a fact that the catalogue lacks."""
 
 
 class GateWindow(ToolWindow):
-    """What is missing at openings that are held; Return or a double click shows the opening."""
+    """What is missing at openings that are held; Return or a double click goes to what is to be looked at."""
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, phrase("Release gate"), parent)
         self.model = GridModel(Contents(COLUMNS, lambda line: line.id), self)
         self.grid = Grid(self.model, "gate", phrase("Openings that are held"), lambda _line: "", opens=True,
                          empty=phrase(NO_OPENINGS))  # fmt: skip
-        self.grid.opened.connect(self._show_opening)
+        self.grid.opened.connect(lambda _line: self.go_to_it())
+        self.grid.picked.connect(self.enable)
         self.grid.said.connect(self.told.setText)
         self.body.addWidget(self.grid)
+        self.way = self.button(
+            phrase("Go to it"),
+            self.go_to_it,
+            phrase("To the fact, the finding, the circuit or the question that is meant"),
+        )
         self.again = self.button(phrase("Ask again"), self.ask)
+        self.foot.addWidget(self.way)
         self.foot.addWidget(self.again)
         self._asked = False
         self.enable()
 
     def enable(self) -> None:
-        """One job at a time."""
+        """One job at a time; one line to go to."""
         self.again.setEnabled(self.idle)
+        self.way.setEnabled(self._chosen() is not None)
 
     def follow(self) -> None:
         """Say that what stands here is of before."""
@@ -81,9 +94,9 @@ class GateWindow(ToolWindow):
         held = [each for each in found if not each.free]
         self.grid.table.empty = phrase("Every opening may be picked for and installed." if found else NO_OPENINGS)
         self.model.load(
-            HeldLine(f"{each.opening_id} {n}", each.opening_id, each.mark, missing)
+            HeldLine(f"{each.opening_id} {n}", each.opening_id, each.mark, lack)
             for each in held
-            for n, missing in enumerate(each.missing)
+            for n, lack in enumerate(each.lacks)
         )
         self.told.setText(
             ""
@@ -95,7 +108,22 @@ class GateWindow(ToolWindow):
             )
         )
 
-    def _show_opening(self, identity: str) -> None:
-        line = self.model.contents.row_of(identity)
-        if line is not None and line.opening in self.desk.workspace.checked:
-            self.desk.select([line.opening])
+    def go_to_it(self) -> None:
+        """Go to what is to be looked at for the chosen line."""
+        line = self._chosen()
+        if line is None or line.opening not in self.desk.workspace.checked:
+            return
+        self.desk.select([line.opening])
+        if line.lack.of == "finding":
+            self.desk.go("findings", (line.lack.rule, line.opening))
+        elif line.lack.of in _PLACES:
+            self.desk.go(_PLACES[line.lack.of])
+        elif line.lack.need.startswith(_OF_PART):
+            self.desk.go("parts", line.lack.need.removeprefix(_OF_PART).rpartition(".")[0])
+        else:
+            self.desk.go("openings", [line.opening])
+            self.desk.show_fact(line.lack.need)
+
+    def _chosen(self) -> HeldLine | None:
+        ids = self.grid.ids
+        return self.model.contents.row_of(ids[0]) if len(ids) == 1 else None

@@ -7,11 +7,11 @@ from PySide6.QtWidgets import QHeaderView, QInputDialog, QSplitter, QTreeWidget,
 
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
+from hwsched.desktop.looks.moments import moment_said
 from hwsched.desktop.looks.tokens import scaled
 from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.language import phrase, phrase_of_count, to_phrase
-from hwsched.model.errors import minute_of
 from hwsched.operations.release.changed_lines import Changed
 from hwsched.operations.release.document_differences import DocumentDifference, document_differences
 from hwsched.operations.release.freezing import FrozenRevision, freeze
@@ -70,7 +70,7 @@ class RevisionsWindow(ToolWindow):
         chosen = set(self.letters())
         self.list.clear()
         for each in revisions(self.desk.workspace.project):
-            at = minute_of(each.at)
+            at = moment_said(each.at)
             item = QTreeWidgetItem([each.letter, at, each.person, Scope.of(each.scope).words, each.purpose])
             self.list.addTopLevelItem(item)
             item.setSelected(each.letter in chosen)

@@ -19,11 +19,11 @@ from PySide6.QtWidgets import (
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.jobs.ran import of_files
+from hwsched.desktop.looks.moments import moment_said
 from hwsched.desktop.looks.tokens import wide
 from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.language import phrase, phrase_of_count
-from hwsched.model.errors import minute_of
 from hwsched.operations.release.transmittals import fetch_transmittal, transmit, transmittals
 from hwsched.values.transmittal import Transmittal
 
@@ -86,7 +86,7 @@ class TransmittalsWindow(ToolWindow):
         chosen = self.chosen()
         self.list.clear()
         for each in transmittals(self.desk.workspace.project):
-            item = QTreeWidgetItem([str(each.number), minute_of(each.at), each.recipient, each.purpose, each.person])
+            item = QTreeWidgetItem([str(each.number), moment_said(each.at), each.recipient, each.purpose, each.person])
             item.addChildren(_files(each))
             self.list.addTopLevelItem(item)
             item.setSelected(each.number == chosen)

@@ -10,6 +10,7 @@ from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
+from hwsched.desktop.looks.moments import moment_said
 from hwsched.desktop.survey.deciding_page import DecidingPage
 from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.lines import Lines
@@ -17,7 +18,6 @@ from hwsched.exchange.survey.facts import Decisions
 from hwsched.kept_sentences import kept_error
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.model.project import Project
-from hwsched.model.time_zone import second_of
 from hwsched.operations.project.history import newest
 from hwsched.operations.survey.answering import answer_questions
 from hwsched.operations.survey.deliveries import (
@@ -51,7 +51,7 @@ def _counted(name: str, count: int) -> str:
 FILES: Final[tuple[Column[Delivery], ...]] = (
     Column("number", to_phrase("No."), lambda each: each.number, right=True, width=7),
     Column("file", to_phrase("File"), lambda each: each.file, width=34),
-    Column("taken", to_phrase("Taken in"), lambda each: each.at, second_of, width=22),
+    Column("taken", to_phrase("Taken in"), lambda each: each.at, moment_said, width=22),
     Column("by", to_phrase("By"), lambda each: each.person, width=16),
     Column(
         "did",
@@ -141,13 +141,13 @@ class DeliveriesWindow(ToolWindow):
             style=_style(project),
         )
         page.said.connect(lambda _said: self.enable())
-        self._replace(page, phrase("To decide ({count})", count=len(questions)))
+        self._replace(page, phrase("To decide {count}", count=len(questions)))
         self._found = {str(each.number): each for each in deliveries(project)}
         self.files.load(self._found.values())
         self._show_rows()
         resting = retired(project)
         self.retired.load(resting)
-        self.pages.setTabText(2, phrase("Retired openings ({count})", count=len(resting)))
+        self.pages.setTabText(2, phrase("Retired openings {count}", count=len(resting)))
         counted: dict[int, int] = {}
         for question in questions:
             counted[question.delivery] = counted.get(question.delivery, 0) + 1

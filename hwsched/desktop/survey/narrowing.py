@@ -37,7 +37,7 @@ class Narrowing(QObject):
     ) -> None:
         super().__init__(grid)
         self._shared, self._grid, self._register, self._place_said = state, grid, register, place_said
-        self.line = QueryLine(phrase("Find words, or ask:  rating = 90 and leaf thickness > 1 3/4"))
+        self.line = QueryLine(phrase("Find, or ask: rating = 90"))
         self.line.askable = self.askable
         self.views = KeptViews(tuple(COMMON))
         self._askable = Askable()

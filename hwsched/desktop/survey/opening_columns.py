@@ -76,6 +76,7 @@ def _seen_first(beside: Beside) -> tuple[Column[Checked], ...]:
             width=18,
             section=to_phrase("Results"),
         ),
+        Column("opening.location", to_phrase("Location"), _location, width=24, section=to_phrase("Opening")),
         Column(
             "result.findings",
             to_phrase("Findings"),
@@ -86,7 +87,6 @@ def _seen_first(beside: Beside) -> tuple[Column[Checked], ...]:
             section=to_phrase("Results"),
         ),
         Column("opening.set", to_phrase("Set"), partial(_set_name, beside), width=8, section=to_phrase("Opening")),
-        Column("opening.location", to_phrase("Location"), _location, width=24, section=to_phrase("Opening")),
         fact(OPENING, OPENING.attribute("form"), title=to_phrase("Form"), width=12),
         fact(OPENING, OPENING.attribute("hand"), title=to_phrase("Hand"), width=8),
         fact(OPENING, OPENING.attribute("rating"), title=to_phrase("Rating"), width=11),

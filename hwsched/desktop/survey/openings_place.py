@@ -6,7 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QSplitter
 
 from hwsched.desktop.frame.frame import Frame
-from hwsched.desktop.looks.tokens import wide
+from hwsched.desktop.looks.tokens import SPACE, scaled, wide
 from hwsched.desktop.survey.openings_view import OpeningsView
 
 
@@ -16,6 +16,8 @@ class OpeningsPlace(QSplitter):
     def __init__(self, frame: Frame) -> None:
         super().__init__(Qt.Orientation.Horizontal)
         self.view = OpeningsView(frame.state)
+        # Tree and register in line with one another, and with the pages of other places.
+        self.setContentsMargins(scaled(SPACE.small), SPACE.small, 0, SPACE.hair)
         self.addWidget(self.view.places)
         self.addWidget(self.view)
         self.setSizes([wide(24), wide(80)])

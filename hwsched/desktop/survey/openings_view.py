@@ -63,7 +63,7 @@ class OpeningsView(QWidget):
         self.ask.bar.addWidget(self.state)
         self.ask.bar.addWidget(self.count)
         layout = QVBoxLayout(self)
-        layout.setContentsMargins(SPACE.hair, SPACE.small, SPACE.hair, SPACE.hair)
+        layout.setContentsMargins(SPACE.hair, 0, SPACE.hair, 0)
         layout.addWidget(self.earlier)
         layout.addWidget(self.questions)
         layout.addWidget(self.ask)

@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.looks.tokens import ROW, scaled
 from hwsched.desktop.survey.column_words import AS_HEADED, DECLARED, choice_box, dash_meanings, facts, meanings
+from hwsched.desktop.widgets.spin import spin
 from hwsched.exchange.problems import Cause, CellProblem, column_letter
 from hwsched.exchange.survey.facts import Proposal, SurveyOptions
 from hwsched.exchange.survey.outline import ColumnOutline, SheetOutline
@@ -50,7 +51,7 @@ class ReadingPage(QWidget):
         self.sheet = choice_box(
             [(phrase("found by its header"), None), *((each.name, each.name) for each in sheets)], options.sheet
         )
-        self.header = QSpinBox()
+        self.header = spin(QSpinBox())
         self.header.setRange(0, 10_000)
         self.header.setSpecialValueText(
             phrase("found: row {header_row}", header_row=self.shown.header_row) if self.shown else phrase("found")

@@ -4,7 +4,7 @@ from collections.abc import Collection, Iterator, Sequence
 from contextlib import contextmanager
 from typing import Final
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import QSize, Qt
 from PySide6.QtGui import QAction, QPalette, QResizeEvent
 from PySide6.QtWidgets import (
     QHBoxLayout,
@@ -19,7 +19,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.desktop.looks.tokens import Text, colour, scaled, wide
+from hwsched.desktop.looks.tokens import SPACE, Text, colour, scaled, wide
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.desktop.widgets.kept_colours import Index, KeptColours
 from hwsched.language import phrase
@@ -29,6 +29,8 @@ _LEAST: Final = 11
 """Figures that a column has which shares what is left: narrower its words would stand one below the other."""
 _SCROLLED: Final = 18
 """Figures that it has where it is scrolled to: then it costs no room, and its lines are low."""
+_SHARE: Final = 0.2
+"""Of the whole width that a narrow column of sentences has where that is more than its least."""
 
 
 INK: Final = int(Qt.ItemDataRole.UserRole) + 40
@@ -46,6 +48,13 @@ class _LineDelegate(KeptColours):
             for each in (QPalette.ColorRole.Text, QPalette.ColorRole.HighlightedText):
                 palette.setColor(each, colour(role))
             option.palette = palette
+
+    def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:  # noqa: N802
+        """Return how large it is at the width in which it is painted: within the padding of the style sheet."""
+        inner = QStyleOptionViewItem(option)
+        if option.rect.width() > SPACE.hair:
+            inner.rect = option.rect.adjusted(0, 0, -SPACE.hair, 0)
+        return super().sizeHint(inner, index)
 
 
 class Lines(QTableWidget):
@@ -90,6 +99,8 @@ class Lines(QTableWidget):
             # Its title fits, in whatever language it is.
             self.setColumnWidth(column, max(scaled(width), header.sectionSizeHint(column)))
         self._sharing = [column for column in range(stretch, len(titles)) if column not in (narrow or {})]
+        self._growing = {column: self.columnWidth(column) for column in narrow or {} if column > stretch}
+        """Narrow columns of sentences, with their least width: where there is room they have a share of it."""
 
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
         """Share the room anew."""
@@ -99,6 +110,8 @@ class Lines(QTableWidget):
     def _share(self) -> None:
         """Let the last columns share what is left; where that is too little they are scrolled."""
         header, least = self.horizontalHeader(), wide(_LEAST)
+        for column, width in self._growing.items():
+            self.setColumnWidth(column, max(width, round(self.viewport().width() * _SHARE)))
         taken = sum(header.sectionSize(n) for n in range(self.columnCount()) if n not in self._sharing)
         enough = self.viewport().width() - taken >= least * len(self._sharing)
         for column in self._sharing:

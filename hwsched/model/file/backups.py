@@ -47,6 +47,8 @@ class Backup:
     """What was done last in it, for people."""
     newest_at: str = ""
     """When that was, ISO 8601 in the project's zone with its offset; empty where nothing was done, or it is damaged."""
+    step: str = ""
+    """What was done last, without when it was."""
 
 
 def folder_of(path: Path) -> Path:
@@ -230,23 +232,24 @@ def _copied(path: Path, draft: Path, newest: str | None) -> None:
             raise ProjectError(f"the copy of {path} does not hold what was done last")
 
 
-def _newest_step(copy: Path, zone: tzinfo | None) -> tuple[str, str]:
-    """Return what was done last in a copy, in words, and when."""
+def _newest_step(copy: Path, zone: tzinfo | None) -> tuple[str, str, str]:
+    """Return what was done last in a copy, in words with when, when, and in words alone."""
     try:
         with closing(_read_only(copy, alone=True)) as database:
             query = "SELECT number, at, who, summary FROM change_set ORDER BY number DESC LIMIT 1"
             row = database.execute(query).fetchone() if _is_table(database, "change_set") else None
     except sqlite3.Error:
-        return "damaged", ""
+        return "damaged", "", "damaged"
     if row is None:
-        return "nothing done yet", ""
+        return "nothing done yet", "", "nothing done yet"
     number, at, who, summary = row
     try:
         told = told_in(zone or get_localzone(), str(at))
     except (ValueError, OverflowError):
         # What another program wrote there is shown as it is.
-        return f"step {number}, {at}, {who}: {summary}", ""
-    return f"step {number}, {minute_of(told)}, {who}: {summary}", told
+        said = f"step {number}, {at}, {who}: {summary}"
+        return said, "", said
+    return f"step {number}, {minute_of(told)}, {who}: {summary}", told, f"step {number}, {who}: {summary}"
 
 
 def _zone_of(path: Path) -> tzinfo | None:

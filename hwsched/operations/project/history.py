@@ -3,12 +3,35 @@
 Undo and redo go by person: nobody takes back what another did without choosing that step in the history.
 """
 
-from hwsched.model.journal.history import ChangeSetInfo
+from contextlib import suppress
+from dataclasses import dataclass
+
+from hwsched.model.errors import NothingToUndoError
+from hwsched.model.journal.history import ChangeSetInfo, standing
 from hwsched.model.journal.history import history as read_history
 from hwsched.model.journal.history import newest as read_newest
 from hwsched.model.journal.reverting import last_done, last_undone, revert
 from hwsched.model.project import Project
 from hwsched.operations.changes import Changes
+
+
+@dataclass(frozen=True, slots=True)
+class NextSteps:
+    """What undo and redo of a person would speak of at present, in the words of the step; empty: of nothing."""
+
+    undo: str = ""
+    redo: str = ""
+
+
+def next_steps(project: Project, *, who: str) -> NextSteps:
+    """Return the step that a person would take back next, and the one that would be done again."""
+    found = ["", ""]
+    with project.reading() as connection:
+        for at, last in enumerate((last_done, last_undone)):
+            with suppress(NothingToUndoError):
+                step = standing(connection, last(connection, who))
+                found[at] = step.summary if step is not None else ""
+    return NextSteps(*found)
 
 
 def undo(project: Project, *, who: str) -> Changes:

@@ -2,10 +2,12 @@
 
 import re
 from collections.abc import Iterable, Sequence
-from typing import Final
+from dataclasses import dataclass
+from typing import Final, Literal
 
 from hwsched.operations.findings.checked import holds_back
 from hwsched.operations.findings.of_circuit import of_circuit
+from hwsched.rules import in_rulebook
 from hwsched.rules.rule import undeferred
 from hwsched.rules.wording import label_of, parted, says_only_what_is_missing
 from hwsched.values import Finding
@@ -13,6 +15,24 @@ from hwsched.values.power import PowerResult
 
 _OF_FIT: Final = "fit-complete"
 """The rule that says what a fit lacks."""
+
+
+Of = Literal["fit", "fact", "finding", "circuit", "delivery"]
+"""What is to be looked at: the fit, a missing fact, a finding, the circuit, a question that a delivery left."""
+
+
+@dataclass(frozen=True, slots=True)
+class Lack:
+    """One thing that is missing until an opening may go out."""
+
+    said: str
+    of: Of
+    rule: str = ""
+    """The rule whose finding it is."""
+    need: str = ""
+    """The missing fact, or the first of them, as ``entity.attribute``."""
+    decision: bool = False
+    """Whether it waits for a person who accepts the finding."""
 
 
 def held_back(
@@ -32,14 +52,15 @@ def held_back(
         That deliveries of the survey left about it: number of the delivery, kind.
     """
     return (
-        *_own(findings),
+        *(each.said for each in own_lacks(findings)),
         *of_circuit(opening_id, power),
         *(f"unfinished question of delivery {delivery}: {kind}" for delivery, kind in questions),
     )
 
 
-def _own(findings: Iterable[Finding]) -> list[str]:
-    found: list[str] = []
+def own_lacks(findings: Iterable[Finding]) -> list[Lack]:
+    """Return what keeps an opening back by its own findings, errors and what its fit lacks aside."""
+    found: list[Lack] = []
     missing: list[str] = []
     for finding in findings:
         # Errors are told beside this, and what the fit lacks by the fit itself.
@@ -49,18 +70,24 @@ def _own(findings: Iterable[Finding]) -> list[str]:
             missing += finding.needs
         elif finding.needs:
             said = finding.message if "unknown" in finding.message.casefold() else f"unknown: {finding.message}"
-            found.append(f"{said} {undeferred(finding.cure)}")
+            found.append(Lack(f"{said} {undeferred(finding.cure)}", "fact", finding.rule, finding.needs[0]))
         else:
-            found.append(f"a person's decision (accept {finding.rule}, with a reason): {finding.message}")
+            rule = in_rulebook(finding.rule)
+            title = rule.title if rule is not None else finding.rule
+            said = f"a person's decision (accept '{title}', with a reason): {finding.message}"
+            found.append(Lack(said, "finding", finding.rule, decision=True))
     # What several rules ask for is asked for once.
-    return [*map(_asked_for, parted(missing)), *dict.fromkeys(found)]
+    once: dict[str, Lack] = {}
+    for each in (*map(_asked_for, parted(missing)), *found):
+        once.setdefault(each.said, each)
+    return list(once.values())
 
 
-def _asked_for(needs: tuple[str, ...]) -> str:
+def _asked_for(needs: tuple[str, ...]) -> Lack:
     named = "; ".join(label_of(need) for need in needs)
     if needs[0].startswith("part "):
-        return f"unknown: needs {named}. Complete the catalogue."
-    return f"unknown: needs {named}. Complete the survey."
+        return Lack(f"unknown: needs {named}. Complete the catalogue.", "fact", need=needs[0])
+    return Lack(f"unknown: needs {named}. Complete the survey.", "fact", need=needs[0])
 
 
 def asked_for(line: str) -> set[str]:
@@ -73,3 +100,17 @@ def asked_for(line: str) -> set[str]:
     """
     found = re.fullmatch(r"unknown: needs (.+)\. Complete the (?:survey|catalogue)\.", line)
     return set(found[1].split("; ")) if found else set()
+
+
+def lack_of(line: str, own: Iterable[Lack]) -> Lack:
+    """Return of what a line of `held_back` speaks, given the opening's own lacks.
+
+    Examples
+    --------
+    >>> lack_of("unfinished question of delivery 3: gone", ()).of
+    'delivery'
+    """
+    found = next((each for each in own if each.said == line), None)
+    if found is not None:
+        return found
+    return Lack(line, "delivery" if line.startswith("unfinished question of delivery ") else "circuit")

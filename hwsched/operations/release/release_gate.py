@@ -5,7 +5,7 @@ from dataclasses import dataclass
 
 from hwsched.documents.view import OpeningView, ProjectView
 from hwsched.model.project import Project
-from hwsched.operations.release.holding import asked_for
+from hwsched.operations.release.holding import Lack, asked_for, lack_of, own_lacks
 from hwsched.operations.release.project_view import project_view
 
 
@@ -15,13 +15,23 @@ class Passage:
 
     opening_id: str
     mark: str
-    missing: tuple[str, ...]
-    """Sentences; none: it may."""
+    lacks: tuple[Lack, ...]
+    """None: it may."""
+
+    @property
+    def missing(self) -> tuple[str, ...]:
+        """What is missing, as sentences."""
+        return tuple(each.said for each in self.lacks)
+
+    @property
+    def decisions(self) -> tuple[str, ...]:
+        """The rules whose findings wait for a person who accepts them."""
+        return tuple(dict.fromkeys(each.rule for each in self.lacks if each.decision))
 
     @property
     def free(self) -> bool:
         """Whether it may be picked for and installed."""
-        return not self.missing
+        return not self.lacks
 
 
 def gate(project: Project, ids: Iterable[str] | None = None) -> tuple[Passage, ...]:
@@ -39,11 +49,11 @@ def gate(project: Project, ids: Iterable[str] | None = None) -> tuple[Passage, .
 
 def passages(view: ProjectView) -> tuple[Passage, ...]:
     """Say it of the openings of a view."""
-    return tuple(Passage(each.given.opening.id, each.mark, missing(each)) for each in view.openings)
+    return tuple(Passage(each.given.opening.id, each.mark, lacks(each)) for each in view.openings)
 
 
 def missing(view: OpeningView) -> tuple[str, ...]:
-    """Return what is missing until an opening may go out; nothing where it may.
+    """Return what is missing until an opening may go out, as sentences; nothing where it may.
 
     Examples
     --------
@@ -52,15 +62,24 @@ def missing(view: OpeningView) -> tuple[str, ...]:
     >>> missing(OpeningView(given, None, ()))
     ('no fit counts: none is stored',)
     """
+    return tuple(each.said for each in lacks(view))
+
+
+def lacks(view: OpeningView) -> tuple[Lack, ...]:
+    """Return what is missing until an opening may go out, each with what is to be looked at."""
     if view.fit is None:
-        found = [f"no fit counts: {view.unfitted}"]
+        found = [Lack(f"no fit counts: {view.unfitted}", "fit")]
     elif view.fit.status == "to-measure":
-        found = [f"unknown: needs {need.label} ({need.blocks})" for need in view.fit.needs] or ["facts are missing"]
+        found = [
+            Lack(f"unknown: needs {need.label} ({need.blocks})", "fact", need=need.fact) for need in view.fit.needs
+        ] or [Lack("facts are missing", "fit")]
     elif view.fit.status == "does-not-fit":
-        found = ["no combination of parts fits"]
+        found = [Lack("no combination of parts fits", "fit")]
     else:
         found = []
     # What the fit lacks is told with what it is wanted for; rules that ask for the same say nothing more.
     lacking = {need.label for need in view.fit.needs} if view.fit is not None else set()
     held = [line for line in view.held if not (asked := asked_for(line)) or not asked <= lacking]
-    return (*found, *(f"error: {finding.message}" for finding in view.blocking), *held)
+    own = own_lacks(view.findings)
+    errors = (Lack(f"error: {finding.message}", "finding", finding.rule) for finding in view.blocking)
+    return (*found, *errors, *(lack_of(line, own) for line in held))

@@ -113,7 +113,7 @@ def test_many_are_set_at_once_with_before_and_after_and_one_undo(at_work, qtbot,
     qtbot.mouseClick(at_work.openings.search, LEFT)
     hands = [checked_of(at_work, mark).given.opening.hand for mark in marks]
     before = len(steps(at_work))
-    qtbot.mouseClick(grid.table.viewport(), LEFT)
+    grid.table.setFocus()
     index = grid.model.index(grid.table.currentIndex().row(), grid.model.place_of("opening.hand"))
     grid.table.selectionModel().setCurrentIndex(index, grid.table.selectionModel().SelectionFlag.NoUpdate)
     press(qtbot, KEY.Key_E, CONTROL)

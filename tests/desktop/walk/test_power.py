@@ -35,7 +35,7 @@ def test_an_opening_goes_to_another_circuit_and_supplies_are_sited(hands, at_wor
     assert line(power, "M216").parent().parent() is line(power, "GLASS-G")
     hands.undo()
     assert line(power, "M216").parent().parent() is line(power, "MILL-1")
-    hands.press(power.propose)
+    hands.command("Site supplies")
     siting = at_work.frame.pages.widgets["siting"]
     hands.box(siting.building, "Mill House")
     hands.press(siting.work)

@@ -1,10 +1,12 @@
 """A window on a small project or the sample, and the watch for what a test leaves behind: windows, threads, timers."""
 
 import gc
+from contextlib import contextmanager
 from itertools import compress
 
 import pytest
 from PySide6.QtCore import QCoreApplication, QEvent, QSettings, QThread, QTimer
+from PySide6.QtGui import QFont, QPalette
 from PySide6.QtWidgets import QApplication
 from shiboken6 import isValid
 
@@ -113,6 +115,20 @@ def idle(qtbot, window):
     qtbot.waitUntil(lambda: not window.frame.jobs.busy, timeout=30000)
 
 
+@contextmanager
+def look_put_on(application, preferences):
+    """The look of the program for as long as it is wanted; what was there before comes back."""
+    letters, colours = QFont(application.font()), QPalette(application.palette())
+    look = Look(application, preferences)
+    try:
+        yield look
+    finally:
+        look.setParent(None)
+        application.setStyleSheet("")
+        application.setFont(letters)
+        application.setPalette(colours)
+
+
 def choose(window, *marks):
     """Select openings in the register by their marks."""
     ids = [id_ for id_, each in window.frame.state.workspace.checked.items() if each.given.opening.mark in marks]
@@ -145,17 +161,11 @@ def stretched(qapp, monkeypatch):
 @pytest.fixture
 def whole(stretched, qapp, request):
     """The window on a project, made in that language, as large as the smallest screen, with the look put on."""
-    style, letters, colours = qapp.style().name(), qapp.font(), qapp.palette()
     at_work = request.getfixturevalue("at_work")
-    look = Look(qapp, at_work.frame.preferences)
-    at_work.resize(1366, 768)
-    choose(at_work, "M016")
-    yield at_work
-    look.setParent(None)
-    qapp.setStyleSheet("")
-    qapp.setStyle(style)
-    qapp.setFont(letters)
-    qapp.setPalette(colours)
+    with look_put_on(qapp, at_work.frame.preferences):
+        at_work.resize(1366, 768)
+        choose(at_work, "M016")
+        yield at_work
 
 
 def empty_words(view):

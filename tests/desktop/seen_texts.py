@@ -87,12 +87,16 @@ def faults(part, data):
                 yield f"{left!r} in {text!r} ({type(each).__name__})"
 
 
+def models_of(part):
+    """What the lists of a page show, each once: a table, its headers and its frozen columns show one model."""
+    return list(dict.fromkeys(filter(None, (view.model() for view in part.findChildren(QAbstractItemView)))))
+
+
 def cells(part):
     """Every text that stands in the lists of a page, spoken or shown."""
-    for view in part.findChildren(QAbstractItemView):
-        model = view.model()
+    for model in models_of(part):
         waiting = [QModelIndex()]
-        while model is not None and waiting:
+        while waiting:
             above = waiting.pop()
             for row in range(model.rowCount(above)):
                 for column in range(1 if isinstance(model, QAbstractListModel) else model.columnCount(above)):
@@ -138,9 +142,8 @@ def things(window):
 
 def headings(part):
     """Yield every text over and beside the lists of a page, shown or told."""
-    for view in part.findChildren(QAbstractItemView):
-        model = view.model()
-        if model is None or isinstance(model, QAbstractListModel):
+    for model in models_of(part):
+        if isinstance(model, QAbstractListModel):
             continue
         for way, count in (
             (Qt.Orientation.Horizontal, model.columnCount()),

@@ -28,7 +28,6 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.findings.waive_dialog import WaiveDialog
 from hwsched.desktop.frame.places import PLACES
-from hwsched.desktop.looks.appearance import Look
 from hwsched.desktop.looks.tokens import SPACE, TARGET, THIN
 from hwsched.desktop.parts.new_set_dialog import NewSetDialog
 from hwsched.desktop.parts.proposed_sets_dialog import ProposedSetsDialog
@@ -43,7 +42,7 @@ from hwsched.desktop.release.transmittals_window import TransmittalDialog
 from hwsched.desktop.widgets.wrapping import WrappingTree
 from hwsched.survey import SUPPLY
 from hwsched.values import Settings
-from tests.desktop.conftest import checked_of, choose, idle
+from tests.desktop.conftest import checked_of, choose, idle, look_put_on
 from tests.desktop.test_conversation import LIST
 
 WORKED = (
@@ -55,14 +54,8 @@ HIT = (QAbstractButton, QComboBox, QLineEdit, QAbstractSpinBox)
 @pytest.fixture
 def look(qapp):
     """The look that was chosen, put on."""
-    style, letters, colours = qapp.style().name(), qapp.font(), qapp.palette()
-    made = Look(qapp, Preferences())
-    yield made
-    made.setParent(None)
-    qapp.setStyleSheet("")
-    qapp.setStyle(style)
-    qapp.setFont(letters)
-    qapp.setPalette(colours)
+    with look_put_on(qapp, Preferences()) as made:
+        yield made
 
 
 @pytest.fixture

@@ -5,9 +5,10 @@ from PySide6.QtCore import QByteArray, QSettings
 from PySide6.QtGui import QPalette
 from PySide6.QtWidgets import QLabel, QTabBar, QToolButton, QTreeWidget, QTreeWidgetItem
 
-from hwsched.desktop.looks.appearance import Look, palette, sheet
+from hwsched.desktop.looks.appearance import palette, sheet
 from hwsched.desktop.looks.tokens import COLOURS, colour, font
 from hwsched.desktop.project.preferences import Preferences
+from tests.desktop.conftest import look_put_on
 
 
 @pytest.fixture
@@ -17,15 +18,9 @@ def preferences():
 
 @pytest.fixture
 def look(qapp, preferences):
-    style, letters, colours = qapp.style().name(), qapp.font(), QPalette(qapp.palette())
-    made = Look(qapp, preferences)
-    yield made
-    preferences.theme = "system"
-    made.setParent(None)
-    qapp.setStyleSheet("")
-    qapp.setStyle(style)
-    qapp.setFont(letters)
-    qapp.setPalette(colours)
+    with look_put_on(qapp, preferences) as made:
+        yield made
+        preferences.theme = "system"
 
 
 def test_what_is_chosen_is_there_at_the_next_start(preferences):

@@ -8,7 +8,6 @@ from PySide6.QtGui import QColor, QImage
 from PySide6.QtWidgets import QHBoxLayout, QWidget
 
 from hwsched.desktop.findings.rule_page import RulePage
-from hwsched.desktop.looks.appearance import Look
 from hwsched.desktop.looks.severities import COLOURS, severity_word
 from hwsched.desktop.looks.tokens import colour
 from hwsched.desktop.parts.part_table import columns_of
@@ -17,21 +16,15 @@ from hwsched.desktop.widgets.fact_line import FactLine
 from hwsched.desktop.widgets.lines import Lines
 from hwsched.rules import in_rulebook
 from hwsched.survey import LEAF
-from tests.desktop.conftest import choose
+from tests.desktop.conftest import choose, look_put_on
 
 
 @pytest.fixture
 def looked(at_work, qapp):
     """The window with the look put on."""
-    style, letters, colours = qapp.style().name(), qapp.font(), qapp.palette()
-    look = Look(qapp, at_work.frame.preferences)
-    at_work.resize(1366, 768)
-    yield at_work
-    look.setParent(None)
-    qapp.setStyleSheet("")
-    qapp.setStyle(style)
-    qapp.setFont(letters)
-    qapp.setPalette(colours)
+    with look_put_on(qapp, at_work.frame.preferences):
+        at_work.resize(1366, 768)
+        yield at_work
 
 
 def holds(image: QImage, wanted: QColor) -> bool:

@@ -20,11 +20,12 @@ from shiboken6 import isValid
 from hwsched.desktop.findings.rule_page import RulePage
 from hwsched.desktop.findings.waive_dialog import WaiveDialog
 from hwsched.desktop.project.help_page import HelpPage
+from hwsched.desktop.project.preferences import Preferences
 from hwsched.desktop.window import Window
 from hwsched.model.errors import ChangeError
 from hwsched.model.project import open_project
 from hwsched.model.tables import BUILDING, HARDWARE_SET, OPENING_TABLE, PART, PROJECT, SUPPLY_TABLE
-from tests.desktop.conftest import idle
+from tests.desktop.conftest import idle, look_put_on
 
 BAIT = '<img src="file:///bait.png"><b>M</b>'
 
@@ -159,3 +160,19 @@ def test_a_change_of_text_makes_no_label_guess_again(qtbot, baited):
     label.show()
     label.setText(BAIT)
     assert label.textFormat() == Qt.TextFormat.PlainText
+
+
+def test_a_style_sheet_and_a_change_of_theme_leave_words_as_they_are(qtbot, qapp):
+    """The style that makes them plain stays under the sheet, and what is shown later goes through it."""
+    preferences = Preferences()
+    with look_put_on(qapp, preferences):
+        for theme in ("light", "dark", "light"):
+            preferences.theme = theme
+            box = QMessageBox(QMessageBox.Icon.Warning, BAIT, BAIT)
+            qtbot.addWidget(box)
+            box.open()
+            labels = [each for each in box.findChildren(QLabel) if BAIT in each.text()]
+            assert labels
+            assert all(each.textFormat() == Qt.TextFormat.PlainText for each in labels)
+            box.close()
+        preferences.theme = "system"

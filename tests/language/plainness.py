@@ -9,8 +9,22 @@ _VOWEL = re.compile("[aeiouAEIOU]")
 _WORDS = re.compile(r"[A-Za-z&áéîöüýçñšţÁÉÎÖÜÝÇÑŠŢ']{2,}")
 
 
+class Pieces(tuple):
+    """Pieces of data, with what they left of each text: the same texts stand on page after page."""
+
+    def __init__(self, _pieces):
+        self.left = {}
+
+
 def unsaid(text, data=()):
     """Return the words of a text that have no accent, besides units and what is data, the longest first."""
+    known = data.left if isinstance(data, Pieces) else {}
+    if text not in known:
+        known[text] = _unsaid(text, data)
+    return known[text]
+
+
+def _unsaid(text, data):
     if text in BARE_UNITS or not plain(text):
         return ""
     for each in data:
@@ -26,4 +40,4 @@ def plain(text):
 
 def longest_first(found):
     """Return pieces of data in the order in which they are taken out of a text."""
-    return sorted({str(each) for each in found if each and len(str(each)) > 1}, key=len, reverse=True)
+    return Pieces(sorted({str(each) for each in found if each and len(str(each)) > 1}, key=len, reverse=True))

@@ -8,6 +8,7 @@ from PySide6.QtGui import QFont, QPalette
 from PySide6.QtWidgets import QApplication
 
 from hwsched.desktop.looks.icons import recoloured
+from hwsched.desktop.looks.plain_words import keep_words_plain
 from hwsched.desktop.looks.tokens import (
     COLOURS,
     CORNER,
@@ -240,7 +241,7 @@ class Look(QObject):
         super().__init__(application)
         self._application, self._preferences = application, preferences
         self._shown: tuple[bool, int] | None = None
-        application.setStyle("Fusion")
+        keep_words_plain()
         preferences.changed.connect(self._on_chosen)
         application.styleHints().colorSchemeChanged.connect(self._on_scheme)
         self._on_chosen("theme")

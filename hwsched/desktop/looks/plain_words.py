@@ -3,31 +3,37 @@
 Qt takes text that looks like HTML for HTML in labels, message boxes and tooltips, and loads the pictures that it names.
 """
 
-from PySide6.QtCore import QCoreApplication, QEvent, QObject, Qt
-from PySide6.QtWidgets import QLabel
+from typing import Any, Final
 
-_NAME = "plain words"
+from PySide6.QtCore import Qt
+from PySide6.QtWidgets import QApplication, QLabel, QProxyStyle
+
+BASE: Final = "Fusion"
+"""The toolkit's own style, alike on every system."""
+_NAME: Final = "plain words"
 
 
-class PlainWords(QObject):
-    """Makes every label plain before it is shown first: Qt's own too, those of tooltips and message boxes included."""
+class PlainWords(QProxyStyle):
+    """That style, which makes every label plain before it is shown first: Qt's own too, of tooltips and message boxes.
 
-    def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802
-        """Let every event pass; a label that is about to be shown guesses no more what its text is."""
-        # Of every event of the program is asked, and most are none of a label: of what kind one is costs most to ask.
-        if (
-            isinstance(watched, QLabel)
-            and event.type() == QEvent.Type.Polish
-            and watched.textFormat() == Qt.TextFormat.AutoText
-        ):
-            watched.setTextFormat(Qt.TextFormat.PlainText)
-        return False
+    The style is asked once for each thing on the screen. A filter of events would be asked for every event there is: it
+    took a fifth of the time in which a project opens.
+    """
+
+    def __init__(self) -> None:
+        super().__init__(BASE)
+        self.setObjectName(_NAME)
+
+    def polish(self, what: Any) -> Any:
+        """Let what is about to be shown guess no more what its text is, where it is a label."""
+        if isinstance(what, QLabel) and what.textFormat() == Qt.TextFormat.AutoText:
+            what.setTextFormat(Qt.TextFormat.PlainText)
+        return super().polish(what)
 
 
 def keep_words_plain() -> None:
     """Let it be so in the whole program; told twice it is the same."""
-    application = QCoreApplication.instance()
-    if application is not None and application.findChild(PlainWords, _NAME) is None:
-        made = PlainWords(application)
-        made.setObjectName(_NAME)
-        application.installEventFilter(made)
+    application = QApplication.instance()
+    # A style sheet puts a style of its own before it.
+    if isinstance(application, QApplication) and application.findChild(PlainWords, _NAME) is None:
+        application.setStyle(PlainWords())

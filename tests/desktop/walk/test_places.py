@@ -4,7 +4,7 @@ import pytest
 from PySide6.QtWidgets import QApplication
 
 from hwsched.desktop.frame.places import PLACES
-from hwsched.desktop.looks.appearance import Look
+from tests.desktop.conftest import look_put_on
 from tests.desktop.walk.hands import ALT, KEY, Keyboard
 
 STOPS = 8
@@ -14,15 +14,9 @@ STOPS = 8
 @pytest.fixture
 def hands(at_work, qapp, qtbot):
     """One who works by keys, in the window as a person sees it."""
-    style, letters, colours = qapp.style().name(), qapp.font(), qapp.palette()
-    look = Look(qapp, at_work.frame.preferences)
-    at_work.resize(1366, 768)
-    yield Keyboard(qtbot, at_work)
-    look.setParent(None)
-    qapp.setStyleSheet("")
-    qapp.setStyle(style)
-    qapp.setFont(letters)
-    qapp.setPalette(colours)
+    with look_put_on(qapp, at_work.frame.preferences):
+        at_work.resize(1366, 768)
+        yield Keyboard(qtbot, at_work)
 
 
 def picture(widget):

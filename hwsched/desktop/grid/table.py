@@ -133,6 +133,10 @@ class GridTable(QTableView):
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
         """Do what a key asks for, and keep in mind from where columns are marked."""
+        if self.editing:
+            # What the editor of a cell leaves is meant for it, not for the rows.
+            event.accept()
+            return
         wanted = _wanted(event)
         index = self.currentIndex()
         if wanted:

@@ -121,7 +121,9 @@ class SheetPage(QWidget):
             self._add_refused(cause)
         for oddity in oddities:
             self._add_oddity(oddity)
-        if sheet is not None and not sheet.has_mark:
+        if sheet is not None and not sheet.columns:
+            self._card(phrase("Nothing stands in this sheet."))
+        elif sheet is not None and not sheet.has_mark:
             self._card(
                 phrase("No column is that of the marks. Click the column in which they stand, and say below: it is.")
             )
@@ -240,7 +242,17 @@ class SheetPage(QWidget):
         if told == "opening.mark":
             change["columns"] = {k: v for k, v in held.items() if v != "opening.mark" or k == key}
             change["mark"] = ""
-        self._tell(replace(self.options, **change))
+        self._tell(replace(self._below_this_header(), **change))
+
+    def _below_this_header(self) -> SurveyOptions:
+        """Return the options for what is said of a column: it is said of the headings that the person looks at.
+
+        Headings of which too few are known are only taken for a header: a column is called by its letter, and by that
+        alone any row could be one.
+        """
+        if self.sheet is None or self.sheet.has_mark or self.options.header_row is not None:
+            return self.options
+        return replace(self.options, header_row=self.sheet.header_row)
 
     def _join_mark(self) -> None:
         """Make the mark of the column that carries it, or of those that made it so far, and this one."""
@@ -251,7 +263,7 @@ class SheetPage(QWidget):
             held = f"{{column {column_letter(mark.index)}}}" if mark is not None and mark.index != self.column else ""
         # Building, level, number: from the left to the right, as the columns stand.
         parts = sorted({*(part for part in held.split("-") if part), place}, key=lambda part: (len(part), part))
-        self._tell(replace(self.options, mark="-".join(parts)))
+        self._tell(replace(self._below_this_header(), mark="-".join(parts)))
 
     def _mend(self) -> None:
         if self.sheet is None:
@@ -291,7 +303,7 @@ class SheetPage(QWidget):
         problem = cause.problem
         column = self._by_letter.get(problem.column) if isinstance(problem, CellProblem) else None
         attribute = DECLARED.get(column.target) if column is not None else None
-        asked = cause.why()
+        asked = cause.said_in_sheet()
         if isinstance(problem, CellProblem) and attribute is not None and attribute.kind in ("choice", "flag"):
             rows = (
                 phrase_of_count("{count} row", "{count} rows", len(cause.rows))

@@ -234,6 +234,7 @@ def test_answers_are_taken_back_cells_mended_columns_told_and_the_plan_kept(wind
     assert dialog.sheet.model.headerData(4, Qt.Orientation.Horizontal) == "E\nnot read"
     dialog.reject()
 
+
 STRANGE = """Liste Haus Nord;;;;
 ;;;;
 Tür;Lage;;Blatt;
@@ -290,6 +291,8 @@ def test_a_card_says_which_rows_it_speaks_of_and_an_empty_sheet_asks_for_no_colu
     QTest.keyClick(preview, Qt.Key.Key_Escape)
     qtbot.waitUntil(lambda: not preview.isVisible())
     (tmp_path / "list.csv").write_text("", encoding="utf-8")
+    window.activateWindow()
+    qtbot.waitUntil(window.isActiveWindow)
     QTest.keyClick(window, Qt.Key.Key_I, Qt.KeyboardModifier.ControlModifier)
     preview = seen(window, qtbot, preview)
     assert [each.text() for each in preview.sheet.area.findChildren(QLabel)] == ["Nothing stands in this sheet."]

@@ -91,7 +91,11 @@ class CellEdits(QObject):
         start = ids.index(first) if first is not None else 0
         names = self._model.shown_names()[self._table.marked()[0] :]
         laid, left = spread(cells_of(text), ids, start, names, chosen)
-        note = phrase("{left} pasted cells have no place here.", left=left) if left else ""
+        note = (
+            phrase_of_count("{count} pasted cell has no place here.", "{count} pasted cells have no place here.", left)
+            if left
+            else ""
+        )
         self._offer(laid, note)
 
     def fill(self) -> None:

@@ -18,6 +18,7 @@ from hwsched.desktop.survey.narrowing import Narrowing
 from hwsched.desktop.survey.questions_line import QuestionsLine
 from hwsched.desktop.survey.register import STATES, Register
 from hwsched.desktop.widgets.empty import NO_OPENINGS
+from hwsched.desktop.widgets.found_by_key import found_by_key
 from hwsched.language import phrase, phrase_of_count
 from hwsched.values import OpeningInput
 
@@ -51,6 +52,7 @@ class OpeningsView(QWidget):
         self.narrowing = Narrowing(state, self.grid, self.register, self._place_said)
         self.ask = self.narrowing.line
         self.search = self.ask.line
+        found_by_key(self, self.search)
         self.state = QComboBox()
         self.state.setAccessibleName(phrase("State"))
         self.state.addItem(phrase("Any state"), "")

@@ -94,7 +94,8 @@ class PreviewDialog(QDialog):
         preview = opened.seen.preview if opened.seen else Preview((), (), (), ())
         problems = opened.problems
         counts = phrase(
-            "{count} new, {count_2} changed, {count_3} unchanged, {count_4} in the project but not in the file, {refused}.",
+            "{count} new, {count_2} changed, {count_3} unchanged, {count_4} in the project but not in "
+            "the file, {refused}.",
             count=len(preview.new),
             count_2=len(preview.changed),
             count_3=len(preview.unchanged),

@@ -372,3 +372,37 @@ def test_keys_that_a_box_in_a_cell_leaves_do_nothing_to_the_rows(at_work, qtbot,
     press(qtbot, KEY.Key_Escape)
     assert QApplication.focusWidget() is grid.table
     assert len(steps(at_work)) == before
+
+
+def test_a_query_of_one_fact_that_cannot_be_read_hides_no_row_and_offers_are_read_whole(at_work, qtbot):
+    ask, register = at_work.openings.ask, at_work.openings.register
+    total = register.rowCount()
+    qtbot.mouseClick(ask.line, LEFT)
+    qtbot.keyClicks(ask.line, "rat")
+    offers = ask.offers
+    assert offers.isVisible()
+    assert offers.sizeHintForColumn(0) <= offers.viewport().width()
+    assert at_work.rect().contains(offers.geometry())
+    press(qtbot, KEY.Key_Escape)
+    press(qtbot, KEY.Key_A, CONTROL)
+    qtbot.keyClicks(ask.line, "leaf.thickness ")
+    assert register.rowCount() < total, "so far it may be a word that is looked for"
+    for typed in ("> ", "and "):
+        qtbot.keyClicks(ask.line, typed)
+        assert register.rowCount() == total, ask.line.text()
+    press(qtbot, KEY.Key_Return)
+    assert ask.line.text() == "leaf.thickness > and "
+    assert ask.line.selectedText() == "and"
+
+
+def test_a_list_without_a_row_says_why(at_work, qtbot, grid):
+    def painted():
+        picture = grid.table.viewport().grab().toImage()
+        ground = picture.pixel(picture.width() - 1, picture.height() - 1)
+        places = ((x, y) for x in range(picture.width()) for y in range(picture.height()))
+        return any(picture.pixel(x, y) != ground for x, y in places)
+
+    qtbot.mouseClick(at_work.openings.ask.line, LEFT)
+    qtbot.keyClicks(at_work.openings.ask.line, "zzzz")
+    assert grid.model.rowCount() == 0
+    assert painted(), "words stand there, and no bare list"

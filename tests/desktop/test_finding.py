@@ -108,7 +108,7 @@ def test_what_cannot_be_done_says_why_and_is_not_done(qtbot):
     assert shown.isVisible()
 
 
-@pytest.mark.parametrize("words", ["preferences", "dark", "text size", "language"])
+@pytest.mark.parametrize("words", ["preferences", "dark", "text size"])
 def test_what_a_person_chooses_for_themselves_is_found_by_the_words_for_it(at_work, qtbot, words):
     at_work.activateWindow()
     qtbot.waitUntil(at_work.isActiveWindow)

@@ -249,7 +249,7 @@ class DocumentsWindow(ToolWindow):
         self.hits.setText(
             ""
             if not words
-            else phrase("{count} on {count_2} pages", count=count, count_2=len(self._found))
+            else phrase_of_count("{hits} on {count} page", "{hits} on {count} pages", len(self._found), hits=count)
             if count
             else phrase("not found")
         )

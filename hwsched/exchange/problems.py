@@ -106,8 +106,8 @@ class CellProblem:
         >>> CellProblem("survey.xlsx", "Doors", 7, "F", "Thickness", "3..35", "is no length", "70 mm").said_in_sheet()
         "Row 7, column F (Thickness): read '3..35'; is no length; accepted: 70 mm"
         """
-        where = self._where(rows).removeprefix(", ")
-        return f"{where[:1].upper()}{where[1:]}: {self.why(others)}" if where else self.why(others)
+        where = begun(self._where(rows).removeprefix(", "))
+        return f"{where}: {self.why(others)}" if where else self.why(others)
 
     def _where(self, rows: Sequence[int]) -> str:
         row = phrase(", row {row}", row=self.row) if self.row else ""
@@ -193,6 +193,11 @@ class Cause:
         """Return it for people who look at the sheet."""
         problem = self.problem
         return problem.said_in_sheet(self.rows, self.others) if isinstance(problem, CellProblem) else problem.said()
+
+
+def begun(said: str) -> str:
+    """Begin a sentence with a capital."""
+    return said[:1].upper() + said[1:]
 
 
 def row_ranges(rows: Sequence[int]) -> str:

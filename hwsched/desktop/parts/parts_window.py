@@ -193,8 +193,7 @@ class PartsWindow(ToolWindow):
         self.enable()
         self.facts.lines["number"].field.setFocus(Qt.FocusReason.ShortcutFocusReason)
         if begun:
-            # What was typed is lost to nobody who looked at another part meanwhile, or wants one more.
-            self.said.setText(phrase("This new part was begun before. Take it, or forget its edits and begin another."))
+            self.said.setText(phrase("This new part was begun before. Take it, or forget its edits first."))
 
     def _look(self, asked: PartEdit) -> None:
         project = self.desk.workspace.project
@@ -321,11 +320,8 @@ class PartsWindow(ToolWindow):
             )
             self.heading.setText(phrase("New part {like}, not taken yet", like=like))
         elif held is not None:
-            draft = (
-                phrase_of_count(" · {count} edit not taken yet", " · {count} edits not taken yet", len(asked.typed))
-                if asked is not None
-                else ""
-            )
+            n = len(asked.typed) if asked is not None else 0
+            draft = phrase_of_count(" · {count} edit not taken yet", " · {count} edits not taken yet", n) if n else ""
             self.heading.setText(f"{held.number} · {held.description}{draft}")
 
     def _show_page(self) -> None:

@@ -95,12 +95,26 @@ class CellProblem:
 
     def said(self, rows: Sequence[int] = (), others: int = 0) -> str:
         """Return it in one line for people; with all rows that it concerns, and how many other texts stand in them."""
+        place = phrase("{file}, sheet {sheet}", file=self.file, sheet=self.sheet)
+        return f"{place}{self._where(rows)}: {self.why(others)}"
+
+    def said_in_sheet(self, rows: Sequence[int] = (), others: int = 0) -> str:
+        """Return it for people who look at the sheet: with its rows and column, without file and sheet.
+
+        Examples
+        --------
+        >>> CellProblem("survey.xlsx", "Doors", 7, "F", "Thickness", "3..35", "is no length", "70 mm").said_in_sheet()
+        "Row 7, column F (Thickness): read '3..35'; is no length; accepted: 70 mm"
+        """
+        where = begun(self._where(rows).removeprefix(", "))
+        return f"{where}: {self.why(others)}" if where else self.why(others)
+
+    def _where(self, rows: Sequence[int]) -> str:
         row = phrase(", row {row}", row=self.row) if self.row else ""
         if row and len(rows) > 1:
             ranges = row_ranges(rows)
             row = phrase_of_count(", {count} row ({rows})", ", {count} rows ({rows})", len(rows), rows=ranges)
-        place = phrase("{file}, sheet {sheet}", file=self.file, sheet=self.sheet)
-        return f"{place}{row}{column_said(self.column, self.header)}: {self.why(others)}"
+        return f"{row}{column_said(self.column, self.header)}"
 
     def why(self, others: int = 0) -> str:
         """Return for people what stands there, what is wrong with it, and what can stand there instead."""
@@ -175,9 +189,15 @@ class Cause:
         problem = self.problem
         return problem.said(self.rows, self.others) if isinstance(problem, CellProblem) else problem.said()
 
-    def why(self) -> str:
-        """Return for people what is wrong, without the place where one looks at it."""
-        return self.problem.why(self.others) if isinstance(self.problem, CellProblem) else self.said()
+    def said_in_sheet(self) -> str:
+        """Return it for people who look at the sheet."""
+        problem = self.problem
+        return problem.said_in_sheet(self.rows, self.others) if isinstance(problem, CellProblem) else problem.said()
+
+
+def begun(said: str) -> str:
+    """Begin a sentence with a capital."""
+    return said[:1].upper() + said[1:]
 
 
 def row_ranges(rows: Sequence[int]) -> str:

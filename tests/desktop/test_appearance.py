@@ -1,11 +1,12 @@
 """Theme and text size are kept choices, and the whole program follows them at once."""
 
 import pytest
-from PySide6.QtCore import QByteArray, QSettings
+from PySide6.QtCore import QByteArray, QSettings, Qt
 from PySide6.QtGui import QPalette
 from PySide6.QtWidgets import QLabel, QTabBar, QToolButton, QTreeWidget, QTreeWidgetItem
 
-from hwsched.desktop.looks.appearance import palette, sheet
+from hwsched.desktop.frame.rail import Rail
+from hwsched.desktop.looks.appearance import Look, palette, sheet
 from hwsched.desktop.looks.tokens import COLOURS, colour, font
 from hwsched.desktop.project.preferences import Preferences
 from tests.desktop.conftest import look_put_on
@@ -132,3 +133,27 @@ def test_what_leads_to_tabs_out_of_sight_is_hit_and_seen_at_every_text_size(qtbo
             inked = [y for y in range(image.height()) for x in range(image.width()) if image.pixelColor(x, y) != ground]
             # As high as the arrow of a drop-down is at this size.
             assert max(inked) - min(inked) >= 5 * percent / 100
+
+
+def test_the_rail_has_room_for_its_words_in_a_text_size_that_is_chosen_while_it_is_shown(qapp, at_work, qtbot, look):
+    own = Look(qapp, at_work.frame.preferences)
+    at_work.frame.go("preferences")
+    page = at_work.frame.pages.widgets["preferences"]
+    rail = next(iter(at_work.findChildren(Rail)))
+    before = rail.width()
+
+    def has_room():
+        return all(
+            button.fontMetrics().horizontalAdvance(button.text()) < button.width()
+            and button.iconSize().height() >= button.fontMetrics().ascent()
+            for button in rail.buttons.values()
+        )
+
+    for key in (Qt.Key.Key_End, Qt.Key.Key_Home):
+        page.text_size.setFocus()
+        qtbot.keyClick(page.text_size, Qt.Key.Key_Down, Qt.KeyboardModifier.AltModifier)
+        qtbot.keyClick(page.text_size.view(), key)
+        qtbot.keyClick(page.text_size.view(), Qt.Key.Key_Return)
+        qtbot.waitUntil(has_room)
+        assert (rail.width() > before) == (key == Qt.Key.Key_End)
+    own.setParent(None)

@@ -6,7 +6,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QApplication, QFileDialog, QInputDialog, QPushButton
+from PySide6.QtWidgets import QAbstractItemView, QApplication, QFileDialog, QInputDialog, QPushButton
 
 from hwsched.desktop.frame.place import Place
 from hwsched.desktop.frame.places import PLACES
@@ -194,3 +194,22 @@ def test_the_tour_is_offered_once_goes_through_the_places_and_is_left_at_any_ste
     assert tour.isVisible()
     press(qtbot, tour, "Leave the tour")
     assert not tour.isVisible()
+
+
+@pytest.mark.parametrize("place", ["openings", "catalogue", "rulebook", "help", "keys"])
+def test_the_key_for_finding_leads_to_the_field_of_every_place_that_has_one(at_work, qtbot, place):
+    at_work.activateWindow()
+    qtbot.waitUntil(at_work.isActiveWindow)
+    at_work.frame.go(place)
+    idle(qtbot, at_work)
+    page = at_work.openings if place == "openings" else at_work.frame.pages.widgets[place]
+    field = page.search if hasattr(page, "search") else page.words
+    qtbot.waitUntil(field.isVisible)
+    for text in ("cylinder", "lock"):
+        # From the table or the tree beside it; what stands there is typed over.
+        next(each for each in page.findChildren(QAbstractItemView) if each.isVisible()).setFocus()
+        qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_F, Qt.KeyboardModifier.ControlModifier)
+        assert QApplication.focusWidget() is field
+        qtbot.keyClicks(field, text)
+        assert field.text() == text
+    idle(qtbot, at_work)

@@ -1,9 +1,9 @@
 """A stranger's list is told to the program by mouse and keys alone, and the clicks and keys are counted."""
 
 import pytest
-from PySide6.QtCore import QEvent, QObject, Qt
+from PySide6.QtCore import QEvent, QObject, QPoint, Qt
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QFileDialog, QInputDialog
+from PySide6.QtWidgets import QApplication, QFileDialog, QInputDialog, QLabel
 
 from hwsched.desktop.window import Window
 from hwsched.exchange.survey.book import SurveyOptions
@@ -233,3 +233,68 @@ def test_answers_are_taken_back_cells_mended_columns_told_and_the_plan_kept(wind
     assert dialog.sheet.options.plan is not None
     assert dialog.sheet.model.headerData(4, Qt.Orientation.Horizontal) == "E\nnot read"
     dialog.reject()
+
+
+STRANGE = """Liste Haus Nord;;;;
+;;;;
+Tür;Lage;;Blatt;
+Nr.;Geschoß;Raum;Breite;Höhe
+T001;EG;Büro 1;885;2010
+T002;1.OG;Büro 2;885;2010
+"""
+
+
+def test_headings_in_another_tongue_are_told_column_by_column_under_the_row_that_is_seen_as_header(
+    window, qtbot, monkeypatch, tmp_path
+):
+    """The only answer that is offered where no heading is known, that a column is the mark's, is taken at once."""
+    (tmp_path / "list.csv").write_text(STRANGE, encoding="cp1252")
+    preview = start(window, qtbot)
+    assert "No column is that of the marks" in " ".join(each.text() for each in preview.findChildren(QLabel))
+    assert preview.sheet.sheet.header_row == 4
+
+    def column(letter):
+        header = window.survey.preview.sheet.table.horizontalHeader()
+        at = "ABCDE".index(letter)
+        qtbot.mouseClick(header.viewport(), LEFT, pos=QPoint(header.sectionViewportPosition(at) + 5, 5))
+
+    def carries(letter, words):
+        before = window.survey.preview
+        column(letter)
+        assert QApplication.focusWidget() is before.sheet.fact
+        qtbot.keyClick(before.sheet.fact, Qt.Key.Key_Down, Qt.KeyboardModifier.AltModifier)
+        qtbot.keyClicks(before.sheet.fact.view(), words)
+        qtbot.keyClick(before.sheet.fact.view(), Qt.Key.Key_Return)
+        assert before.sheet.fact.currentText() == words
+        return seen(window, qtbot, before)
+
+    column("A")
+    qtbot.mouseClick(preview.sheet.is_mark, LEFT)
+    preview = seen(window, qtbot, preview)
+    words = " ".join(each.text() for each in preview.findChildren(QLabel))
+    assert "No column is that of the marks" not in words
+    assert "2 new, 0 changed" in words
+    preview = carries("B", "Opening: Level")
+    assert preview.sheet.sheet.header_row == 4
+    qtbot.mouseClick(preview.take, LEFT)
+    idle(qtbot, window)
+    assert {mark: level for mark, (level, *_) in facts(tmp_path / "p.hwsched").items()} == {
+        "T001": "EG", "T002": "1.OG"
+    }  # fmt: skip
+
+
+def test_a_card_says_which_rows_it_speaks_of_and_an_empty_sheet_asks_for_no_column(window, qtbot, tmp_path):
+    (tmp_path / "list.csv").write_text("mark,level,hand\n1,A,LH\n2,A,RH\n1,A,LH\n", encoding="utf-8")
+    preview = start(window, qtbot)
+    said = [each.text() for each in preview.sheet.area.findChildren(QLabel)]
+    assert any(each.startswith("Row 4: is a") and "second row of the mark 1" in each for each in said), said
+    QTest.keyClick(preview, Qt.Key.Key_Escape)
+    qtbot.waitUntil(lambda: not preview.isVisible())
+    (tmp_path / "list.csv").write_text("", encoding="utf-8")
+    window.activateWindow()
+    qtbot.waitUntil(window.isActiveWindow)
+    QTest.keyClick(window, Qt.Key.Key_I, Qt.KeyboardModifier.ControlModifier)
+    preview = seen(window, qtbot, preview)
+    assert [each.text() for each in preview.sheet.area.findChildren(QLabel)] == ["Nothing stands in this sheet."]
+    assert not preview.take.isEnabled()
+    QTest.keyClick(preview, Qt.Key.Key_Escape)

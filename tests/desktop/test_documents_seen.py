@@ -7,6 +7,7 @@ from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 from PySide6.QtWidgets import QDialog, QFileDialog
 
 from hwsched.cli.command import run
+from hwsched.desktop.looks.tokens import colour
 from hwsched.desktop.release.documents_window import DocumentsWindow
 from hwsched.operations.release.freezing import freeze
 from hwsched.operations.release.project_view import project_view
@@ -100,7 +101,7 @@ def test_packets_of_the_selected_are_leafed_searched_and_printed(documents, at_w
 def test_a_query_says_of_which_openings_and_files_are_written(documents, at_work, qtbot, tmp_path, monkeypatch):
     qtbot.keyClicks(documents.where, "mark = M005")
     show(qtbot, documents, at_work, "schedule")
-    assert documents.told.text().endswith(" of 1 openings")
+    assert documents.told.text().endswith(" of 1 opening")
     assert "M005" in text_of(documents)
     assert "M116" not in text_of(documents)
     folder = tmp_path / "out"
@@ -168,3 +169,20 @@ def test_bound_packets_are_seen_in_the_order_of_the_walk(documents, at_work, qtb
         idle(qtbot, at_work)
         said = text_of(documents)
         assert -1 < said.index(f"Opening {first}") < said.index(f"Opening {then}")
+
+
+def test_words_that_are_found_are_seen_on_the_white_page_and_counted(documents, at_work, qtbot):
+    choose(at_work, "M004")
+    show(qtbot, documents, at_work, "packets")
+    view = documents.view
+    qtbot.waitUntil(lambda: view.sheet.image is not None, timeout=10000)
+    qtbot.keyClicks(documents.search, "m004")
+    pages = [n for n in range(view.pages.count) if "M004" in view.pages.text(n)]
+    assert documents.hits.text().endswith("on 1 page" if len(pages) == 1 else f"on {len(pages)} pages")
+    drawn = view.sheet.grab().toImage()
+    ring, ratio = colour("focus", dark=False), drawn.devicePixelRatio()
+    assert any(
+        drawn.pixelColor(int(x * ratio), y) == ring
+        for x in range(view.sheet.width())
+        for y in range(drawn.height())
+    )  # fmt: skip

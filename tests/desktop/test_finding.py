@@ -106,3 +106,18 @@ def test_what_cannot_be_done_says_why_and_is_not_done(qtbot):
     assert shown.chosen().words.startswith("open a project first")
     qtbot.keyClick(window.field, ENTER)
     assert shown.isVisible()
+
+
+@pytest.mark.parametrize("words", ["preferences", "dark", "text size"])
+def test_what_a_person_chooses_for_themselves_is_found_by_the_words_for_it(at_work, qtbot, words):
+    at_work.activateWindow()
+    qtbot.waitUntil(at_work.isActiveWindow)
+    qtbot.keyClick(at_work, Qt.Key.Key_K, Qt.KeyboardModifier.ControlModifier)
+    qtbot.keyClicks(at_work.field, words)
+    assert at_work.field.list.chosen() is not None, words
+    while at_work.field.list.chosen().title != at_work.frame.commands["go-preferences"].title:
+        before = at_work.field.list.chosen()
+        qtbot.keyClick(at_work.field, Qt.Key.Key_Down)
+        assert at_work.field.list.chosen() is not before, words
+    qtbot.keyClick(at_work.field, Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: "preferences" in at_work.frame.pages.widgets)

@@ -222,3 +222,40 @@ def test_what_one_opening_takes_of_a_bottle_is_no_number_of_bottles(parts, at_wo
     at_work.opening.show_pieces()
     pieces = at_work.sheet.pieces_page.table
     assert "some drops" in {pieces.item(row, 4).text() for row in range(pieces.rowCount())}
+
+
+def test_a_new_part_that_was_begun_waits_while_another_is_looked_at(parts, qtbot):
+    click(qtbot, parts, NUMBER)
+    qtbot.mouseClick(parts.new, LEFT)
+    qtbot.keyClicks(QApplication.focusWidget(), "ZZ-1")
+    click(qtbot, parts, CABINET)
+    assert parts.heading.text().startswith(CABINET)
+    # One more, or one like another: the begun one comes first, and it is said what to do with it.
+    for button in (parts.new, parts.copy):
+        qtbot.mouseClick(button, LEFT)
+        number = parts.facts.lines["number"].field
+        assert (QApplication.focusWidget(), number.text()) == (number, "ZZ-1")
+        assert parts.heading.text().startswith("New part among mortise cylinders")
+        assert "begun before" in parts.said.text()
+        click(qtbot, parts, CABINET)
+        assert parts.said.text() == ""
+    qtbot.mouseClick(parts.new, LEFT)
+    qtbot.mouseClick(parts.drop, LEFT)
+    click(qtbot, parts, CABINET)
+    qtbot.mouseClick(parts.copy, LEFT)
+    assert parts.facts.lines["number"].field.text() == ""
+    assert parts.heading.text().startswith(f"New part like {CABINET}")
+
+
+def test_edits_are_counted_in_words_and_files_wait_for_the_part(parts, qtbot):
+    click(qtbot, parts, NUMBER)
+    type_into(qtbot, parts, "finish", "brass")
+    assert parts.heading.text().endswith(" · 1 edit not taken yet")
+    type_into(qtbot, parts, "supplier", "Fennel Yard Trading")
+    assert parts.heading.text().endswith(" · 2 edits not taken yet")
+    invited = parts.files.table.empty.text()
+    assert "Drop photographs" in invited
+    qtbot.mouseClick(parts.copy, LEFT)
+    assert parts.files.table.empty.text() == "Files can be added once the part is in the catalogue."
+    click(qtbot, parts, NUMBER)
+    assert parts.files.table.empty.text() == invited

@@ -324,3 +324,105 @@ def test_people_are_listed_and_roles_hold(qtbot, windows):
     assert ann.frame.telling.told.isVisible()
     ann.frame.telling.told.close()
     dialog.close()
+
+
+def cell(qtbot, window, mark, column):
+    """Click a cell of the register."""
+    grid = window.openings.grid
+    contents = grid.model.contents
+    line = next(n for n in range(len(contents)) if contents.row_at(n).given.opening.mark == mark)
+    index = grid.model.index(line, grid.model.place_of(column))
+    grid.table.scrollTo(index)
+    view = grid.table.frozen if index.column() < contents.arrangement.frozen else grid.table
+    qtbot.mouseClick(view.viewport(), Qt.MouseButton.LeftButton, pos=view.visualRect(index).center())
+    return view
+
+
+def level_of(window):
+    return checked_of(window, "M004").given.opening.level
+
+
+def other_moves(ann, ben, level):
+    """Ann moves the opening to another level; Ben's window reads it anew."""
+    type_in(ann.frame.state.workspace.project, "opening", ben.frame.state.chosen, "level", level, who="ann")
+    ben.frame.state.workspace.refresh([ben.frame.state.chosen])
+    assert level_of(ben) == level
+
+
+def test_a_cell_that_is_typed_into_carries_what_stood_there_when_it_was_opened(qtbot, windows):
+    ann, ben = windows
+    before = level_of(ben)
+    view = cell(qtbot, ben, "M004", "opening.level")
+    qtbot.keyClick(view, Qt.Key.Key_F2)
+    editor = view.findChild(QLineEdit)
+    qtbot.keyClicks(editor, "Bens")
+    other_moves(ann, ben, "Anns")
+    assert editor.text() == "Bens"
+    press_return(qtbot, editor)
+    told = asked(ben).text()
+    assert f"you saw:\tMill House, {before}\n" in told
+    assert "now:\tMill House, Anns (ann, " in told
+    qtbot.mouseClick(ben.frame.telling.asked.theirs, Qt.MouseButton.LeftButton)
+    assert level_of(ben) == "Anns"
+
+
+@pytest.mark.parametrize("meanwhile", ["", "a cell is edited besides"])
+def test_what_an_edit_of_cells_would_change_is_taken_as_it_was_shown(qtbot, windows, meanwhile):
+    ann, ben = windows
+    before = level_of(ben)
+    view = cell(qtbot, ben, "M004", "opening.level")
+    qtbot.keyClick(view, Qt.Key.Key_Delete)
+    pane = ben.openings.grid.changes
+    assert [pane.lines.item(0, column).text() for column in (2, 3)] == [before, "unknown"]
+    other_moves(ann, ben, "Anns")
+    if meanwhile:
+        view = cell(qtbot, ben, "M004", "opening.building")
+        qtbot.keyClick(view, Qt.Key.Key_F2)
+        editor = view.findChild(QLineEdit)
+        editor.selectAll()
+        qtbot.keyClicks(editor, "Chart House")
+        press_return(qtbot, editor)
+        idle(qtbot, ben)
+    qtbot.mouseClick(pane.take, Qt.MouseButton.LeftButton)
+    told = asked(ben).text()
+    assert f"you saw:\tMill House, {before}\n" in told
+    assert "House, Anns (ann, " in told
+    qtbot.mouseClick(ben.frame.telling.asked.mine, Qt.MouseButton.LeftButton)
+    idle(qtbot, ben)
+    assert level_of(ben) is None
+
+
+@pytest.mark.parametrize("when", ["while it is typed", "while it is offered"])
+def test_one_value_for_several_openings_is_taken_as_it_was_shown(qtbot, windows, when):
+    ann, ben = windows
+    opening = ben.frame.state.chosen
+    choose(ben, "M003", "M004")
+    several = ben.several.several
+    several.pages.setCurrentIndex(1)
+    form, proposal = several.form, several.proposal
+    (line,) = [
+        each
+        for each in form.findItems("Wave", Qt.MatchFlag.MatchExactly | Qt.MatchFlag.MatchRecursive, 0)
+        if each.parent().text(0) == "Opening"
+    ]
+    form.scrollToItem(line)
+    at = form.visualRect(form.indexFromItem(line, 1)).center()
+    qtbot.mouseClick(form.viewport(), Qt.MouseButton.LeftButton, pos=at)
+    qtbot.keyClick(form, Qt.Key.Key_F2)
+    editor = form.findChild(QLineEdit)
+    qtbot.keyClicks(editor, "7")
+
+    def meanwhile():
+        type_in(ann.frame.state.workspace.project, "opening", opening, "wave", "9", who="ann")
+        ben.frame.state.workspace.refresh([opening])
+
+    if when == "while it is typed":
+        meanwhile()
+    press_return(qtbot, editor)
+    assert proposal.isVisible()
+    if when == "while it is offered":
+        meanwhile()
+    qtbot.mouseClick(proposal.take, Qt.MouseButton.LeftButton)
+    assert "now:\t9 (ann, " in asked(ben).text()
+    qtbot.mouseClick(ben.frame.telling.asked.theirs, Qt.MouseButton.LeftButton)
+    assert checked_of(ben, "M004").given.opening.wave == "9"

@@ -35,7 +35,9 @@ def test_both_forms_of_a_number_have_the_same_names():
             assert named[0] | {"count"} == named[1] | {"count"}, one
 
 
-COUNTED = re.compile(r"(?<! of )\{\w+(?::,)?\} (?:files|openings|rows|pages|steps|groups|parts|supplies|lines)\b")
+COUNTED = re.compile(
+    r"(?<! of )\{\w+(?::,)?\} (?:files|openings|rows|pages|steps|groups|parts|supplies|lines|edits|cells)\b"
+)
 # Said only where there are several, or of two numbers, of which either may be one.
 SEVERAL = {
     "{count} openings",
@@ -44,8 +46,6 @@ SEVERAL = {
     "{openings} openings: {count} different parts → {count_2}, {proven}. List price {prices} → {prices_2}. {count_3} "
     "openings would change.{left} Nothing is changed yet.",
     "{count} rows and values could not stay",
-    "{count} pages of {openings} openings",
-    "{count} on {count_2} pages",
     "{count} openings, {count_2} headings",
     "{count} openings: only {count_2} that are low are named.",
 }

@@ -11,6 +11,7 @@ import sys
 import threading
 from contextlib import closing
 from pathlib import Path
+from types import SimpleNamespace
 
 import pytest
 from sqlalchemy import select
@@ -336,6 +337,7 @@ def test_a_killed_writer_leaves_the_project_as_before(project, address):
 MAKER = """
 import sys, time
 from pathlib import Path
+from types import SimpleNamespace
 from hwsched.model.file import sqlite_file
 def fill(draft):
     draft.write_bytes(b"half")
@@ -573,3 +575,14 @@ assert "alembic" not in sys.modules
 def test_making_and_opening_loads_no_more_than_it_needs(target):
     """A refusal needs no database library, and only an older project needs alembic: it takes a quarter of a second."""
     subprocess.run([sys.executable, "-c", STARTER, str(target)], check=True)
+
+
+@pytest.mark.parametrize(("free", "words"), [(0, "is full: free some of it"), (10**9, "cannot be read or written")])
+def test_a_fault_of_a_disk_that_is_full_is_told_as_that(tmp_path, monkeypatch, free, words):
+    """To read a project SQLite wants room for the index of its log, and calls the want of it a fault of the disk."""
+    error = sqlite3.OperationalError("disk I/O error")
+    error.sqlite_errorcode, error.sqlite_errorname = sqlite3.SQLITE_IOERR_SHMSIZE, "SQLITE_IOERR_SHMSIZE"
+    monkeypatch.setattr(
+        shutil, "disk_usage", lambda _folder: SimpleNamespace(total=10**9, used=10**9 - free, free=free)
+    )
+    assert words in str(sqlite_file.refusal_of(tmp_path / "yard.hwsched", error))

@@ -24,6 +24,7 @@ from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.looks.limit_words import limit_value, limit_words
 from hwsched.desktop.looks.severities import severity_word
 from hwsched.desktop.looks.tokens import scaled, wide
+from hwsched.desktop.widgets.found_by_key import found_by_key
 from hwsched.desktop.widgets.number_columns import to_the_right
 from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.project.history import newest
@@ -49,6 +50,7 @@ class RulebookWindow(ToolWindow):
         self.search.setPlaceholderText(phrase("Find: word, identifier, publication…"))
         self.search.setClearButtonEnabled(True)
         self.search.textChanged.connect(self._narrow)
+        found_by_key(self, self.search)
         self.changed = QCheckBox(phrase("Only changed or off"))
         self.changed.toggled.connect(self._narrow)
         self.list = QTreeWidget()

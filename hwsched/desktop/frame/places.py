@@ -93,7 +93,7 @@ PLACES: Final[tuple[Place, ...]] = (
         "preferences",
         to_phrase("Your settings"),
         "person",
-        to_phrase("Name, theme and text size of the person at this machine"),
+        to_phrase("Preferences of the person at this machine: name, theme (light or dark), text size"),
         needs="nothing",
         make=later("project.preferences_page:PreferencesPage"),
     ),

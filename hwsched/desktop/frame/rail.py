@@ -1,13 +1,13 @@
 """The rail at the left: the places by the stage of the job."""
 
-from PySide6.QtCore import QSize, Qt
+from PySide6.QtCore import QEvent, Qt
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QButtonGroup, QFrame, QSizePolicy, QToolButton, QVBoxLayout, QWidget
 
 from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.frame.place import Place
 from hwsched.desktop.looks.icons import icon
-from hwsched.desktop.looks.tokens import ICON, ROW, SPACE, icon_size, scaled
+from hwsched.desktop.looks.tokens import ROW, SPACE, icon_size, scaled
 from hwsched.language import phrase
 
 _STEPS = {Qt.Key.Key_Down: 1, Qt.Key.Key_Up: -1}
@@ -26,14 +26,17 @@ class RailButton(QToolButton):
         self.setCheckable(True)
         if place.icon:
             self.setIcon(icon(place.icon))
-            self.setIconSize(QSize(scaled(ICON), scaled(ICON)))
         self.setAutoRaise(True)
         self.setProperty("keeps focus", True)
         self.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextUnderIcon)
-        self.setIconSize(icon_size())
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
-        self.setMinimumHeight(scaled(ROW.form + SPACE.small))
+        self.measure()
         self.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+
+    def measure(self) -> None:
+        """Be as large as the text size asks."""
+        self.setIconSize(icon_size())
+        self.setMinimumHeight(scaled(ROW.form + SPACE.small))
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
         """Walk over the places by arrow keys; Return goes there as Space does."""
@@ -72,8 +75,20 @@ class Rail(QFrame):
                 self._group.addButton(button)
                 layout.addWidget(button)
         layout.addStretch(1)
-        self.setFixedWidth(max(each.sizeHint().width() for each in self.buttons.values()) + scaled(SPACE.large))
+        self._measure()
         frame.trail.moved.connect(self._on_moved)
+
+    def changeEvent(self, event: QEvent) -> None:  # noqa: N802
+        """Have room for the words of the places in another text size."""
+        super().changeEvent(event)
+        if event.type() in (QEvent.Type.StyleChange, QEvent.Type.FontChange):
+            self._measure()
+
+    def _measure(self) -> None:
+        for button in self.buttons.values():
+            button.measure()
+        if self.buttons:
+            self.setFixedWidth(max(each.sizeHint().width() for each in self.buttons.values()) + scaled(SPACE.large))
 
     def step(self, button: RailButton, by: int) -> None:
         """Go to the place beside, and take the keyboard along."""

@@ -48,6 +48,8 @@ class CellDelegate(KeptColours):
 
     echoed = Signal(str, bool)
     """How what is being typed would be taken, and whether it would not; empty when nobody types."""
+    begun = Signal(object)
+    """An editor was opened in a cell; its index."""
     taken = Signal(object, str, bool)
     """Index, text, and whether all selected rows get it."""
 
@@ -121,6 +123,7 @@ class CellDelegate(KeptColours):
             editor.picked.connect(self._pick)
         elif isinstance(editor, QLineEdit):
             editor.textEdited.connect(self._echo)
+        self.begun.emit(index)
         return editor
 
     def setEditorData(self, editor: QWidget, index: Index) -> None:  # noqa: N802

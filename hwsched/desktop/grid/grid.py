@@ -53,8 +53,8 @@ class Grid(QWidget):
     """What is selected stands elsewhere, or has left the view or come back."""
     opened = Signal(str)
     """Return or a double click on a row, of a grid whose rows lead somewhere."""
-    edited = Signal(object)
-    """Cells were edited: a list of FactEdit."""
+    edited = Signal(object, object)
+    """Cells were edited: a list of FactEdit, and the newest step when the person saw what they change."""
     changed = Signal()
     """Other rows are shown."""
     said = Signal(str)
@@ -80,7 +80,7 @@ class Grid(QWidget):
         """The selected row that the cursor stands on."""
         self._selecting = self._laying = False
         self._opens = opens
-        self._waiting: Callable[[], None] | None = None
+        self._waiting: list[Callable[[], None]] = []
         model.arrange(arrangement_of(place))
         self.table = GridTable(model)
         self.table.setAccessibleName(title)
@@ -132,6 +132,7 @@ class Grid(QWidget):
         for view, delegate in zip((self.table, self.table.frozen), self.delegates, strict=True):
             view.setItemDelegate(delegate)
             delegate.echoed.connect(self._on_echo)
+            delegate.begun.connect(self.edits.begin)
             delegate.taken.connect(self.edits.take)
             delegate.closeEditor.connect(lambda _editor, _hint: self._on_typed())
             header = view.horizontalHeader()
@@ -231,14 +232,17 @@ class Grid(QWidget):
 
     def put_off(self, show: Callable[[], None]) -> bool:
         """Put off showing other rows while a person types; returns whether it was."""
-        self._waiting = show if self.table.editing else None
-        return self._waiting is not None
+        if not self.table.editing:
+            return False
+        if show not in self._waiting:
+            self._waiting.append(show)
+        return True
 
     def _on_typed(self) -> None:
         self.echo.hide()
-        waiting, self._waiting = self._waiting, None
-        if waiting is not None:
-            waiting()
+        waiting, self._waiting = self._waiting, []
+        for show in waiting:
+            show()
 
     # --- columns ----------------------------------------------------------------------------------------------------
 

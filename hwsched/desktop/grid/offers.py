@@ -61,7 +61,10 @@ class Offers(QListWidget):
             self.setParent(window)
         at = self._line.mapTo(window, QPoint(0, self._line.height()))
         height = count * max(1, self.sizeHintForRow(0)) + 2 * self.frameWidth()
-        self.setGeometry(at.x(), at.y(), min(self._line.width(), wide(70)), height)
+        # As wide as what it says, so that a narrow line hides nothing of it; it stays within the window.
+        said = self.sizeHintForColumn(0) + self.verticalScrollBar().sizeHint().width() + 2 * self.frameWidth()
+        width = max(min(self._line.width(), wide(70)), said)
+        self.setGeometry(at.x(), at.y(), min(width, window.width() - at.x()), height)
         self.setUniformItemSizes(True)
         self.show()
         self.raise_()

@@ -9,7 +9,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from hwsched.attributes.unknown import in_words, says_nothing
+from hwsched.attributes.unknown import in_words, says_nothing, unknown_word
 from hwsched.desktop.grid.column import Column, Row, Target
 from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.widgets.typed import plain_word, understood
@@ -72,7 +72,7 @@ def proposed(
         By which the row is called.
     """
     column, row = contents.known[name], contents.row_of(identity)
-    before = in_words(column.text(column.value(row))) if row is not None else ""
+    before = _in_words(column, column.value(row)) if row is not None else ""
     target = column.target(row) if row is not None and column.target is not None else None
     attribute = column.attribute
     if row is None or target is None or attribute is None:
@@ -84,7 +84,13 @@ def proposed(
         return Proposal(thing, phrase(column.title), before, text, refused=said.words)
     if said.value is None and attribute.required:
         return Proposal(thing, phrase(column.title), before, text, refused=phrase("cannot be unknown"))
-    return Proposal(thing, phrase(column.title), before, in_words(column.text(said.value)), typed, target)
+    return Proposal(thing, phrase(column.title), before, _in_words(column, said.value), typed, target)
+
+
+def _in_words(column: Column[Row], value: object) -> str:
+    """Return a value as it is said beside another one: an empty cell there would say nothing at all."""
+    said = in_words(column.text(value))
+    return said or (unknown_word() if value is None and column.target is not None else said)
 
 
 def _why_not(column: Column[Row], row: Row | None) -> str:

@@ -48,6 +48,8 @@ class QueryLine(QWidget):
         self.askable: Callable[[], Askable] = Askable
         """Returns what can be asked for at present."""
         self.understood = Understanding("")
+        self._asked = self.understood
+        """What was understood last."""
         self.line = _Line()
         self.line.setPlaceholderText(hint)
         self.line.setAccessibleName(phrase("Find words, or ask"))
@@ -101,7 +103,12 @@ class QueryLine(QWidget):
         self._say(hard=False)
         if found.fault is None:
             self._show_chips()
+            self._asked = found
             self.asked.emit(found)
+        elif self._asked.words and text.startswith(self._asked.text):
+            # What was looked for as words so far turns out to be the beginning of a query: no row holds it.
+            self._asked = Understanding("")
+            self.asked.emit(self._asked)
 
     def _say(self, *, hard: bool) -> None:
         found = self.understood

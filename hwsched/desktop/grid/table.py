@@ -133,6 +133,10 @@ class GridTable(QTableView):
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
         """Do what a key asks for, and keep in mind from where columns are marked."""
+        if self.editing:
+            # What the editor of a cell leaves is meant for it, not for the rows.
+            event.accept()
+            return
         wanted = _wanted(event)
         index = self.currentIndex()
         if wanted:
@@ -184,12 +188,13 @@ class GridTable(QTableView):
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
         """Paint the rows; where there are none, why there are none."""
         super().paintEvent(event)
-        if self.empty and not self._grid.total():
+        words = phrase("No row is as asked for.") if self._grid.total() else self.empty
+        if words and not self._grid.rowCount():
             painter = QPainter(self.viewport())
             painter.setPen(colour("soft"))
             room = self.viewport().rect().adjusted(SPACE.wide, SPACE.wide, -SPACE.wide, -SPACE.wide)
             middle = int(Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignTop)
-            painter.drawText(room, middle | int(Qt.TextFlag.TextWordWrap), self.empty)
+            painter.drawText(room, middle | int(Qt.TextFlag.TextWordWrap), words)
             painter.end()
 
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802

@@ -66,8 +66,8 @@ class _ManyDelegate(FactDelegate):
 class ManyForm(FactsForm):
     """Facts of several openings; an edit is only proposed here: what it would change is shown before it is made."""
 
-    proposed = Signal(object, str)
-    """A SharedFact and the text that was typed for all of it; empty text means unknown."""
+    proposed = Signal(object, str, object)
+    """A SharedFact, the text that was typed for all of it (empty: unknown), and the newest step when it was shown."""
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -76,7 +76,7 @@ class ManyForm(FactsForm):
         self.header().setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
         self.setItemDelegate(_ManyDelegate(self))
         self.facts: tuple[SharedFact, ...] = ()
-        self._typed: tuple[SharedFact, str] | None = None
+        self._typed: tuple[SharedFact, str, int | None] | None = None
 
     def show_shared(self, facts: Sequence[SharedFact], openings: int, style: LengthStyle, base: int | None) -> None:
         """Show facts that openings share; what is being typed into one is left to its end."""
@@ -120,7 +120,8 @@ class ManyForm(FactsForm):
         """Propose what was typed, if it is otherwise than what all hold."""
         place, shown = index.data(_PLACE), str(index.data(Qt.ItemDataRole.DisplayRole) or "")
         if isinstance(place, int) and text != shown and (text or not says_nothing(shown)):
-            self._typed = self.facts[place], "" if says_nothing(text) else text
+            # With what was seen: what others did meanwhile is shown once the editor is gone, before this is proposed.
+            self._typed = self.facts[place], "" if says_nothing(text) else text, self.seen
 
     def closeEditor(  # noqa: N802
         self, editor: QWidget, hint: QStyledItemDelegate.EndEditHint

@@ -23,12 +23,14 @@ class Proposal(QFrame):
     """
 
     taken = Signal(object, object)
-    """A SharedFact and its edits."""
+    """The edits, and the newest step when the values now were read."""
     given_up = Signal()
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.fact: SharedFact | None = None
+        self.seen: int | None = None
+        """The newest step when the values now were read."""
         self._style: LengthStyle = "fraction"
         self._bare_unit: str | None = None
         self.title = QLabel()
@@ -63,9 +65,9 @@ class Proposal(QFrame):
         GivingBack(self)
         self.hide()
 
-    def propose(self, fact: SharedFact, text: str, style: LengthStyle, bare_unit: str | None) -> None:
+    def propose(self, fact: SharedFact, text: str, style: LengthStyle, bare_unit: str | None, seen: int | None) -> None:
         """Show what a text would change."""
-        self.fact, self._style, self._bare_unit = fact, style, bare_unit
+        self.seen, self.fact, self._style, self._bare_unit = seen, fact, style, bare_unit
         self.field.blockSignals(True)
         self.field.setText(text)
         self.field.blockSignals(False)
@@ -138,6 +140,6 @@ class Proposal(QFrame):
             return
         changed, edits = edits_of(self.fact, value, self._text())
         if changed:
-            fact, self.fact = self.fact, None
+            self.fact = None
             self.hide()
-            self.taken.emit(fact, edits)
+            self.taken.emit(edits, self.seen)

@@ -122,5 +122,5 @@ class Several(QWidget):
         self.ask.show()
         self.split.hide()
 
-    def _propose(self, fact: SharedFact, text: str) -> None:
-        self.proposal.propose(fact, text, self._style, self.bare_unit)
+    def _propose(self, fact: SharedFact, text: str, seen: int | None) -> None:
+        self.proposal.propose(fact, text, self._style, self.bare_unit, seen)

@@ -74,7 +74,7 @@ class SeveralActions(Subject):
 
         self.jobs.run(phrase("Reading what they have in common"), read, then)
 
-    def edit_facts(self, _fact: SharedFact, edits: Sequence[FactEdit]) -> None:
+    def edit_facts(self, edits: Sequence[FactEdit], seen: int | None) -> None:
         """Make an edit of many, as one step of the journal."""
         from hwsched.operations.survey.many_facts import edit_many
 
@@ -83,7 +83,7 @@ class SeveralActions(Subject):
             return
         self.frame.edit_seen(
             lambda base: edit_many(workspace.project, edits, who=workspace.who, base=base),
-            self._base,
+            seen,
             lambda _changes: self.several.form.setFocus(),
         )
 

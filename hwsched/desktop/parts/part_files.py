@@ -32,6 +32,7 @@ class PartFiles(FilesPage):
         """Show the files of a part; of one that is not in the project yet there are none."""
         self._part = row
         self.setEnabled(bool(row))
+        self.table.empty.say(self.invited if row else phrase("Files can be added once the part is in the catalogue."))
         project = self._window.desk.workspace.project
         self.show_files(attachments_of(project, Thing(str(PART.name), row)) if row else ())
         self.setAccessibleName(phrase("Files of {number}", number=number))

@@ -2,8 +2,7 @@
 
 from typing import Any
 
-from PySide6.QtCore import QSignalBlocker, Qt
-from PySide6.QtGui import QKeySequence, QShortcut
+from PySide6.QtCore import QModelIndex, QSignalBlocker, Qt
 from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QLineEdit, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
 from hwsched.catalogue import KINDS, kind_of
@@ -15,7 +14,8 @@ from hwsched.desktop.parts.part_facts import PartFacts
 from hwsched.desktop.parts.part_files import PartFiles
 from hwsched.desktop.parts.part_table import PartGrid
 from hwsched.desktop.parts.use_page import UsePage
-from hwsched.language import phrase
+from hwsched.desktop.widgets.found_by_key import found_by_key
+from hwsched.language import phrase, phrase_of_count
 from hwsched.model.tables import ATTACHMENT
 from hwsched.operations.changes import Changes
 from hwsched.operations.opening.what_if import Answer, Question, accept_answer, what_if
@@ -182,13 +182,18 @@ class PartsWindow(ToolWindow):
         self.run(phrase("Taking the edit"), work, then)
 
     def _begin(self, asked: PartEdit) -> None:
+        held = self.drafts.get("")
+        begun = held is not None and bool(held.number or held.typed)
+        if not begun:
+            self.drafts[""] = asked
         self._at = ""
-        self.drafts[""] = asked
         self.answer = None
         self.pages.setCurrentWidget(self.facts)
         self._show_part()
         self.enable()
         self.facts.lines["number"].field.setFocus(Qt.FocusReason.ShortcutFocusReason)
+        if begun:
+            self.said.setText(phrase("This new part was begun before. Take it, or forget its edits first."))
 
     def _look(self, asked: PartEdit) -> None:
         project = self.desk.workspace.project
@@ -261,12 +266,22 @@ class PartsWindow(ToolWindow):
     def _on_picked(self, number: str) -> None:
         self._at = number
         self.answer = None
+        # What was said was said of the part before.
+        self.said.setText("")
         self._show_part()
         self._show_page()
         self.enable()
 
-    def _go_to_form(self) -> None:
+    def _on_clicked(self, index: QModelIndex) -> None:
+        """Show the part that is chosen already again, where a new one was begun meanwhile."""
+        number = self.grid.model.id_at(index.row())
+        if number == self.grid.number and number != self._at:
+            self._on_picked(number)
+
+    def _go_to_form(self, number: str) -> None:
         """Go from the chosen part into its form."""
+        if number != self._at:
+            self._on_picked(number)
         self.pages.setCurrentWidget(self.facts)
         first = next(iter(self.facts.lines.values()), None)
         if first is not None:
@@ -305,7 +320,8 @@ class PartsWindow(ToolWindow):
             )
             self._head(phrase("New part {like}, not taken yet", like=like))
         elif held is not None:
-            draft = phrase(" · {count} edits not taken yet", count=len(asked.typed)) if asked is not None else ""
+            n = len(asked.typed) if asked is not None else 0
+            draft = phrase_of_count(" · {count} edit not taken yet", " · {count} edits not taken yet", n) if n else ""
             self._head(f"{held.number} · {held.description}{draft}")
 
     def _show_page(self) -> None:
@@ -368,11 +384,13 @@ class PartsWindow(ToolWindow):
             self.foot.addWidget(each)
 
     def _connect(self) -> None:
-        QShortcut(QKeySequence(QKeySequence.StandardKey.Find), self, self.search.setFocus)
+        found_by_key(self, self.search)
         self.kinds.currentIndexChanged.connect(lambda _at: self._show_parts())
         self.search.textChanged.connect(lambda _text: self._show_parts())
         self.grid.chose.connect(self._on_picked)
-        self.grid.opened.connect(lambda _number: self._go_to_form())
+        self.grid.opened.connect(self._go_to_form)
+        for view in (self.grid.table, self.grid.table.frozen):
+            view.clicked.connect(self._on_clicked)
         self.grid.said.connect(self.told.setText)
         self.facts.changed.connect(self._on_typed)
         self.pages.currentChanged.connect(lambda _at: self._show_page())

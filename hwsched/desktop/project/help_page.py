@@ -21,6 +21,7 @@ from PySide6.QtWidgets import (
 from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.looks.tokens import SPACE, fixed_font, font, wide
 from hwsched.desktop.project.help_topics import GROUPS, linked, text_of, topics
+from hwsched.desktop.widgets.found_by_key import found_by_key
 from hwsched.language import phrase
 from hwsched.paths import RESOURCES
 
@@ -77,6 +78,7 @@ class HelpPage(QSplitter):
         self.words.setAccessibleName(phrase("Words of a page"))
         self.words.setClearButtonEnabled(True)
         self.words.textChanged.connect(self._narrow)
+        found_by_key(self, self.words)
         self.topics = QTreeWidget()
         self.topics.setHeaderHidden(True)
         self.topics.setAccessibleName(phrase("Help pages"))

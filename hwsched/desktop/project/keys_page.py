@@ -7,6 +7,7 @@ from PySide6.QtWidgets import QLabel, QLineEdit, QVBoxLayout, QWidget
 
 from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.looks.tokens import SPACE, font
+from hwsched.desktop.widgets.found_by_key import found_by_key
 from hwsched.desktop.widgets.lines import Lines
 from hwsched.language import phrase, to_phrase
 
@@ -32,6 +33,7 @@ class KeysPage(QWidget):
         self.words.setAccessibleName(phrase("Words of a command, or keys"))
         self.words.setClearButtonEnabled(True)
         self.words.textChanged.connect(self._fill)
+        found_by_key(self, self.words)
         self.table = Lines([phrase(each) for each in _TITLES], 2)
         self.table.setAccessibleName(phrase("Commands and their keys"))
         layout = QVBoxLayout(self)

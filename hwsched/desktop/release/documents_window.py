@@ -32,6 +32,7 @@ from hwsched.desktop.release.page_view import PageView
 from hwsched.desktop.release.printing import print_pages
 from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.flow import Flow
+from hwsched.desktop.widgets.found_by_key import found_by_key
 from hwsched.documents.release.bound_packets import BOUND_PACKETS
 from hwsched.documents.view import ProjectView
 from hwsched.language import phrase, phrase_of_count
@@ -248,7 +249,7 @@ class DocumentsWindow(ToolWindow):
         self.hits.setText(
             ""
             if not words
-            else phrase("{count} on {count_2} pages", count=count, count_2=len(self._found))
+            else phrase_of_count("{hits} on {count} page", "{hits} on {count} pages", len(self._found), hits=count)
             if count
             else phrase("not found")
         )
@@ -272,7 +273,13 @@ class DocumentsWindow(ToolWindow):
             return
         pages, openings, self._shown = made
         self.view.show_pages(pages, phrase("There is nothing to print for these openings."))
-        self.told.setText(phrase("{count} pages of {openings} openings", count=pages.count, openings=openings))
+        self.told.setText(
+            phrase(
+                "{pages} of {openings}",
+                pages=phrase_of_count("{count} page", "{count} pages", pages.count),
+                openings=phrase_of_count("{count} opening", "{count} openings", openings),
+            )
+        )
         self.search_pages()
         self.enable()
 
@@ -328,7 +335,7 @@ class DocumentsWindow(ToolWindow):
             self.foot.addWidget(each)
 
     def _connect(self) -> None:
-        QShortcut(QKeySequence(QKeySequence.StandardKey.Find), self, self.search.setFocus)
+        found_by_key(self, self.search)
         QShortcut(QKeySequence(QKeySequence.StandardKey.FindNext), self, self.search_on)
         self.search.textChanged.connect(lambda _text: self.search_pages())
         self.search.returnPressed.connect(self.search_on)

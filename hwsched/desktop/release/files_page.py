@@ -49,9 +49,9 @@ class FilesPage(LinesPage):
             layout.insertWidget(0, self.split, 1)
         self.setAcceptDrops(True)
         self.table.setAccessibleName(phrase("Files"))
-        self.table.empty.say(
-            phrase("Drop photographs and data sheets of this {what} here, or press Add file.", what=what)
-        )
+        self.invited = phrase("Drop photographs and data sheets of this {what} here, or press Add file.", what=what)
+        """Said where there is no file yet."""
+        self.table.empty.say(self.invited)
         self.table.setToolTip(phrase("Double-click a file to open it"))
         self.table.cellDoubleClicked.connect(lambda _row, _column: self._look())
         self.act_add = self.offer(

@@ -4,12 +4,12 @@ from collections.abc import Sequence
 from typing import Final
 
 from PySide6.QtCore import QRectF, QSize, QSizeF, Qt, Signal
-from PySide6.QtGui import QColor, QImage, QKeyEvent, QPainter, QPaintEvent, QPalette, QResizeEvent, QWheelEvent
+from PySide6.QtGui import QColor, QImage, QKeyEvent, QPainter, QPaintEvent, QPalette, QPen, QResizeEvent, QWheelEvent
 from PySide6.QtWidgets import QScrollArea, QWidget
 
 from hwsched.desktop.jobs.jobs import Cancelled, Jobs, Progress
 from hwsched.desktop.looks.pictures import image_of
-from hwsched.desktop.looks.tokens import wide
+from hwsched.desktop.looks.tokens import FOCUS, colour, wide
 from hwsched.language import phrase
 from hwsched.render.pdf_pages import FoundWords, PdfPages
 from hwsched.render.screen import LIGHT
@@ -61,8 +61,12 @@ class _Sheet(QWidget):
         painter.drawRect(self._paper())
         tint = QColor(self.palette().color(QPalette.ColorRole.Highlight))
         tint.setAlpha(_MARK_ALPHA)
+        # The tint alone is hardly seen on white paper.
+        painter.setPen(QPen(colour("focus", dark=False), FOCUS))
         for box in self.marked:
-            painter.fillRect(box.translated(left, top).adjusted(-1, -1, 1, 1), tint)
+            shown = box.translated(left, top).adjusted(-FOCUS, -FOCUS, FOCUS, FOCUS)
+            painter.fillRect(shown, tint)
+            painter.drawRect(shown)
         painter.end()
 
 

@@ -39,7 +39,7 @@ class BuildingTree(QTreeWidget):
         self.currentItemChanged.connect(self._on_current)
 
     def show_places(self, title: str, checked: Iterable[Checked], upward: Upward) -> None:
-        """Show where these openings stand, levels as one walks up; what was chosen stays chosen."""
+        """Show where these openings stand, levels as one walks up; what was chosen stays so while there is any."""
         current_item = self.currentItem()
         before = current_item.data(0, _PLACE) if current_item is not None else None
         counts: dict[str, dict[str, int]] = {}
@@ -67,6 +67,8 @@ class BuildingTree(QTreeWidget):
         self.expandAll()
         self.setCurrentItem(current)
         self.blockSignals(False)
+        if before is not None and current is root:
+            self.chosen.emit(None)
 
     def _line(self, parent: QTreeWidgetItem | None, text: str, count: int, place: object) -> QTreeWidgetItem:
         item = QTreeWidgetItem([text, str(count)])

@@ -1,6 +1,6 @@
 """The register on the screen: search, state and place narrow it; what is selected in it is selected for all."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from typing import Final
 
 from PySide6.QtCore import Signal
@@ -18,6 +18,7 @@ from hwsched.desktop.survey.narrowing import Narrowing
 from hwsched.desktop.survey.questions_line import QuestionsLine
 from hwsched.desktop.survey.register import STATES, Register
 from hwsched.desktop.widgets.empty import NO_OPENINGS
+from hwsched.desktop.widgets.found_by_key import found_by_key
 from hwsched.language import phrase, phrase_of_count
 from hwsched.values import OpeningInput
 
@@ -35,7 +36,7 @@ class OpeningsView(QWidget):
     """
 
     edited = Signal(object, object)
-    """Cells were edited: a list of FactEdit, and the newest step when they were shown."""
+    """Cells were edited: a list of FactEdit, and the newest step when the person saw what they change."""
     said = Signal(str)
     """A sentence for the person."""
 
@@ -51,6 +52,7 @@ class OpeningsView(QWidget):
         self.narrowing = Narrowing(state, self.grid, self.register, self._place_said)
         self.ask = self.narrowing.line
         self.search = self.ask.line
+        found_by_key(self, self.search)
         self.state = QComboBox()
         self.state.setAccessibleName(phrase("State"))
         self.state.addItem(phrase("Any state"), "")
@@ -75,7 +77,8 @@ class OpeningsView(QWidget):
         self.grid.picked.connect(self._on_picked)
         self.grid.moved.connect(self._on_moved)
         self.grid.changed.connect(self._show_count)
-        self.grid.edited.connect(self._on_edited)
+        self.grid.edits.seen = self._seen_of
+        self.grid.edited.connect(self.edited)
         self.grid.said.connect(self.said)
         state.opened.connect(self._on_opened)
         state.ahead.connect(self._on_ahead)
@@ -174,7 +177,7 @@ class OpeningsView(QWidget):
         self.register.load(checked)
         self.narrowing.take_project()
         self._show_earlier()
-        self.places.show_places(workspace.project.title, checked, workspace.levels)
+        self._show_places()
         if before in self.grid.wanted:
             # What is selected stays so, be it of several and be some of it out of view.
             self._shared.select(self.grid.ids, before)
@@ -187,6 +190,14 @@ class OpeningsView(QWidget):
             self._take_beside()
             self.register.renew(workspace.checked[each] for each in ids if each in workspace.checked)
             self._show_earlier()
+            if not self.grid.put_off(self._show_places):
+                self._show_places()
+
+    def _show_places(self) -> None:
+        """Show where openings stand; where none stands any more in the place that was chosen, all are shown."""
+        workspace = self._shared.workspace
+        if workspace is not None:
+            self.places.show_places(workspace.project.title, list(workspace.checked.values()), workspace.levels)
 
     def _take_beside(self) -> None:
         """Take over what columns show beside the openings, and how texts are read."""
@@ -224,10 +235,7 @@ class OpeningsView(QWidget):
         self._shared.reorder(self.grid.ids)
         self._say_left()
 
-    def _on_edited(self, edits: object) -> None:
-        self.edited.emit(edits, self._seen_of(self.grid.ids))
-
-    def _seen_of(self, ids: Sequence[str]) -> int | None:
+    def _seen_of(self, ids: Iterable[str]) -> int | None:
         """Return the newest step when the first of some openings was read: what all of them were seen at."""
         seen = [base for each in ids if (base := self._shared.seen_of(each)) is not None]
         return min(seen, default=None)

@@ -29,7 +29,7 @@ from hwsched.exchange.survey.difference import Preview
 from hwsched.exchange.survey.facts import Decisions, SurveyOptions
 from hwsched.exchange.survey.outline import SheetOutline
 from hwsched.kept_sentences import kept_error
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.quantities import LengthStyle
 
 if TYPE_CHECKING:
@@ -95,12 +95,12 @@ class PreviewDialog(QDialog):
         problems = opened.problems
         counts = phrase(
             "{count} new, {count_2} changed, {count_3} unchanged, {count_4} in the project but not in "
-            "the file, {count_5} cells refused.",
+            "the file, {refused}.",
             count=len(preview.new),
             count_2=len(preview.changed),
             count_3=len(preview.unchanged),
             count_4=len(preview.missing),
-            count_5=len(problems),
+            refused=phrase_of_count("{count} cell refused", "{count} cells refused", len(problems)),
         )
         head = QLabel(f"{first}\n\n{counts}" if first else counts)
         head.setWordWrap(True)

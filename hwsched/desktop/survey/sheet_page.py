@@ -32,7 +32,7 @@ from hwsched.desktop.survey.column_words import DECLARED, choice_box, dash_meani
 from hwsched.desktop.survey.sheet_columns import fit_columns, marked_cells
 from hwsched.desktop.survey.sheet_model import SheetModel
 from hwsched.desktop.survey.units_of_cells import asked_unit, doubted_unit, is_doubtful, lacks_unit, understood_cell
-from hwsched.exchange.problems import Cause, CellProblem, column_letter
+from hwsched.exchange.problems import Cause, CellProblem, begun, column_letter
 from hwsched.exchange.survey.answers import answered, column_name, with_word
 from hwsched.exchange.survey.corrections import cell_name
 from hwsched.exchange.survey.facts import Oddity, Question, SurveyOptions, answer_said
@@ -121,10 +121,13 @@ class SheetPage(QWidget):
             self._add_refused(cause)
         for oddity in oddities:
             self._add_oddity(oddity)
-        if sheet is not None and not sheet.has_mark:
-            self._card(
-                phrase("No column is that of the marks. Click the column in which they stand, and say below: it is.")
+        if sheet is not None and not sheet.columns:
+            self._card(phrase("Nothing stands in this sheet."))
+        elif sheet is not None and not sheet.has_mark:
+            words = phrase(
+                "No column is that of the marks. Click the column in which they stand, and say below: it is."
             )
+            self._card(words)
         if not self._cards.count():
             self._card(phrase("Nothing is asked of this file."))
         self._cards.addStretch(1)
@@ -240,7 +243,12 @@ class SheetPage(QWidget):
         if told == "opening.mark":
             change["columns"] = {k: v for k, v in held.items() if v != "opening.mark" or k == key}
             change["mark"] = ""
-        self._tell(replace(self.options, **change))
+        self._tell(replace(self._below_this_header(), **change))
+
+    def _below_this_header(self) -> SurveyOptions:
+        """Return the options for what is said of a column: by its letter alone any row could be the header."""
+        open_ = self.sheet is not None and not self.sheet.has_mark and self.options.header_row is None
+        return replace(self.options, header_row=self.sheet.header_row) if self.sheet and open_ else self.options
 
     def _join_mark(self) -> None:
         """Make the mark of the column that carries it, or of those that made it so far, and this one."""
@@ -251,7 +259,7 @@ class SheetPage(QWidget):
             held = f"{{column {column_letter(mark.index)}}}" if mark is not None and mark.index != self.column else ""
         # Building, level, number: from the left to the right, as the columns stand.
         parts = sorted({*(part for part in held.split("-") if part), place}, key=lambda part: (len(part), part))
-        self._tell(replace(self.options, mark="-".join(parts)))
+        self._tell(replace(self._below_this_header(), mark="-".join(parts)))
 
     def _mend(self) -> None:
         if self.sheet is None:
@@ -261,7 +269,7 @@ class SheetPage(QWidget):
             self._tell(replace(self.options, corrections={**self.options.corrections, name: self.cell.text()}))
 
     def _add_question(self, question: Question) -> None:
-        line = self._card(_begun(question.asked(with_column=True)), question.column)
+        line = self._card(begun(question.asked(with_column=True)), question.column)
         for answer in question.answers:
             say = self._answering(question, answer)
             self._button(line, question.describe(), answer, say, answer_said(answer))
@@ -291,7 +299,7 @@ class SheetPage(QWidget):
         problem = cause.problem
         column = self._by_letter.get(problem.column) if isinstance(problem, CellProblem) else None
         attribute = DECLARED.get(column.target) if column is not None else None
-        asked = cause.why()
+        asked = cause.said_in_sheet()
         if isinstance(problem, CellProblem) and attribute is not None and attribute.kind in ("choice", "flag"):
             rows = (
                 phrase_of_count("{count} row", "{count} rows", len(cause.rows))
@@ -326,7 +334,7 @@ class SheetPage(QWidget):
 
     def _add_oddity(self, oddity: Oddity) -> None:
         # By its words alone; its identifier is the command line's.
-        line = self._card(_begun(oddity.asked()))
+        line = self._card(begun(oddity.asked()))
         if oddity.cure:
             cures = self.options.cures | {oddity.id}
             self._button(
@@ -363,11 +371,6 @@ class SheetPage(QWidget):
         if options != self.options:
             self.options = options
             self.said.emit(options)
-
-
-def _begun(asked: str) -> str:
-    """Begin a question with a capital."""
-    return asked[:1].upper() + asked[1:]
 
 
 def _letter(problem: object) -> str:

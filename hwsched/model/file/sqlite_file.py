@@ -6,6 +6,7 @@ built; whoever opens a connection to a file makes it `harmless` first.
 
 import hashlib
 import os
+import shutil
 import sqlite3
 from collections.abc import Callable, Iterator
 from contextlib import closing, contextmanager
@@ -25,6 +26,8 @@ from hwsched.model.file.schema import APPLICATION_ID
 from hwsched.model.file.sound_schema import check_schema
 from hwsched.writing import flush_folder, part_beside
 
+_LEAST_FREE: Final = 64 * 1024
+"""Room without which no log of a project's writes can begin [bytes]."""
 BUSY_MS: Final = 10_000
 """How long a writer waits for another one."""
 
@@ -220,6 +223,9 @@ def refusal_of(path: Path, error: BaseException) -> ProjectError | None:
         return _damaged(path, _undecodable(path))
     if code == sqlite3.SQLITE_FULL:
         return ProjectError(f"the disk is full; nothing was changed in {path}")
+    if code == sqlite3.SQLITE_IOERR and _is_full(path):
+        # Even to read a project SQLite lays an index of its log beside it, and calls want of room a fault of the disk.
+        return ProjectError(f"the disk of {path} is full: free some of it, then try again")
     if code == sqlite3.SQLITE_IOERR:
         return ProjectError(f"{path} cannot be read or written: {error}")
     return None
@@ -467,3 +473,10 @@ def back_up(path: Path, draft: Path) -> None:
 
 def _uri(path: Path, mode: str) -> str:
     return f"{path.absolute().as_uri()}?mode={mode}"
+
+
+def _is_full(path: Path) -> bool:
+    try:
+        return shutil.disk_usage(path.parent).free < _LEAST_FREE
+    except OSError:
+        return False

@@ -12,8 +12,9 @@ from hwsched.query import judge, parse
 from hwsched.survey import OPENING
 from tests.desktop.conftest import checked_of, choose, idle
 
-LEFT, CONTROL, SHIFT, ALT = (
+LEFT, NONE, CONTROL, SHIFT, ALT = (
     Qt.MouseButton.LeftButton,
+    Qt.KeyboardModifier.NoModifier,
     Qt.KeyboardModifier.ControlModifier,
     Qt.KeyboardModifier.ShiftModifier,
     Qt.KeyboardModifier.AltModifier,
@@ -356,3 +357,89 @@ def test_selecting_all_asks_only_for_cells_that_are_seen(sample_file, grid, at_w
     assert len(grid.ids) == grid.model.rowCount() > 100
     seen = grid.table.rowAt(grid.table.viewport().height() - 1)
     assert 0 < max(asked) <= seen + 1
+
+
+def lines_of(places):
+    """The lines of the tree of places: how each is called, and how many openings stand there."""
+    root = places.topLevelItem(0)
+    buildings = [root.child(n) for n in range(root.childCount())]
+    levels = [building.child(n) for building in buildings for n in range(building.childCount())]
+    return [((each.parent().text(0), each.text(0)), int(each.text(1))) for each in levels]
+
+
+def test_the_tree_of_places_follows_a_level_that_is_typed_and_a_place_that_is_empty_shows_all(at_work, qtbot, grid):
+    places = at_work.openings.places
+    counts = dict(lines_of(places))
+    given = checked_of(at_work, "M004").given.opening
+    click(qtbot, grid, "M004", "opening.level")
+    press(qtbot, KEY.Key_F2)
+    qtbot.keyClicks(QApplication.focusWidget(), "Crow's nest")
+    press(qtbot, KEY.Key_Return)
+    qtbot.waitUntil(lambda: checked_of(at_work, "M004").given.opening.level == "Crow's nest")
+    idle(qtbot, at_work)
+    after = dict(lines_of(places))
+    assert after.pop((given.building, "Crow's nest")) == 1
+    assert after == counts | {(given.building, given.level): counts[given.building, given.level] - 1}
+    # Shown alone, it is moved back: nothing stands there any more, and nobody looks at an empty list.
+    (line,) = places.findItems("Crow's nest", Qt.MatchFlag.MatchExactly | Qt.MatchFlag.MatchRecursive, 0)
+    places.scrollToItem(line)
+    qtbot.mouseClick(places.viewport(), LEFT, pos=places.visualItemRect(line).center())
+    assert grid.model.rowCount() == 1
+    click(qtbot, grid, "M004", "opening.level")
+    press(qtbot, KEY.Key_F2)
+    qtbot.keyClicks(QApplication.focusWidget(), given.level)
+    press(qtbot, KEY.Key_Return)
+    qtbot.waitUntil(lambda: checked_of(at_work, "M004").given.opening.level == given.level)
+    idle(qtbot, at_work)
+    assert dict(lines_of(places)) == counts
+    assert grid.model.rowCount() == at_work.openings.register.total()
+    assert at_work.frame.state.checked.given.opening.mark == "M004"
+
+
+def test_keys_that_a_box_in_a_cell_leaves_do_nothing_to_the_rows(at_work, qtbot, grid):
+    click(qtbot, grid, "M004", "opening.hand")
+    before = len(steps(at_work))
+    press(qtbot, KEY.Key_F2)
+    box = QApplication.focusWidget()
+    assert isinstance(box, QComboBox)
+    for key, modifier in ((KEY.Key_A, CONTROL), (KEY.Key_Delete, NONE), (KEY.Key_D, CONTROL), (KEY.Key_E, CONTROL)):
+        qtbot.keyClick(box, key, modifier)
+        assert [checked.given.opening.mark for checked in map(grid.model.contents.row_of, grid.ids)] == ["M004"]
+        assert QApplication.focusWidget() is box
+    press(qtbot, KEY.Key_Escape)
+    assert QApplication.focusWidget() is grid.table
+    assert len(steps(at_work)) == before
+
+
+def test_a_query_of_one_fact_that_cannot_be_read_hides_no_row_and_offers_are_read_whole(at_work, qtbot):
+    ask, register = at_work.openings.ask, at_work.openings.register
+    total = register.rowCount()
+    qtbot.mouseClick(ask.line, LEFT)
+    qtbot.keyClicks(ask.line, "rat")
+    offers = ask.offers
+    assert offers.isVisible()
+    assert offers.sizeHintForColumn(0) <= offers.viewport().width()
+    assert at_work.rect().contains(offers.geometry())
+    press(qtbot, KEY.Key_Escape)
+    press(qtbot, KEY.Key_A, CONTROL)
+    qtbot.keyClicks(ask.line, "leaf.thickness ")
+    assert register.rowCount() < total, "so far it may be a word that is looked for"
+    for typed in ("> ", "and "):
+        qtbot.keyClicks(ask.line, typed)
+        assert register.rowCount() == total, ask.line.text()
+    press(qtbot, KEY.Key_Return)
+    assert ask.line.text() == "leaf.thickness > and "
+    assert ask.line.selectedText() == "and"
+
+
+def test_a_list_without_a_row_says_why(at_work, qtbot, grid):
+    def painted():
+        picture = grid.table.viewport().grab().toImage()
+        ground = picture.pixel(picture.width() - 1, picture.height() - 1)
+        places = ((x, y) for x in range(picture.width()) for y in range(picture.height()))
+        return any(picture.pixel(x, y) != ground for x, y in places)
+
+    qtbot.mouseClick(at_work.openings.ask.line, LEFT)
+    qtbot.keyClicks(at_work.openings.ask.line, "zzzz")
+    assert grid.model.rowCount() == 0
+    assert painted(), "words stand there, and no bare list"

@@ -33,7 +33,7 @@ def test_where_a_part_is_used_an_edit_of_it_and_what_it_costs(hands, at_work):
     assert {group.child(n).text(0) for n in range(group.childCount())} == uses
     hands.page(parts.pages, "Facts")
     hands.field(parts.facts.lines["list_price"].field, "250")
-    assert "1 edits not taken yet" in parts.heading.text()
+    assert "1 edit not taken yet" in parts.heading.text()
     hands.press(parts.look)
     hands.done()
     lines = parts.differences

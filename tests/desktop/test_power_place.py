@@ -319,6 +319,7 @@ def test_sheets_are_enlarged_leafed_and_fitted_to_the_place(qtbot):
         for number in (1, 2)
     ]
     view.show_drawings(sheets)
+    qtbot.mouseClick(view.whole, LEFT)
     assert view.canvas.width() <= view.area.width()
     scaled, height = view.canvas.px_per_mm, view.canvas.height()
     assert height > 100 * scaled, "the notes have their place below"
@@ -421,4 +422,35 @@ def test_all_words_have_their_place_at_the_smallest_screen(power, qtbot):
     assert power.sheet.line.height() >= power.sheet.line.heightForWidth(power.sheet.line.width())
     for column in range(1, 5):
         widest = max(power.tree.fontMetrics().horizontalAdvance(item.text(column)) for item in power.tree.lines())
-        assert power.tree.columnWidth(column) > widest
+        if power.tree.isColumnHidden(column):
+            assert all(item.text(column) in item.toolTip(0) for item in power.tree.lines())
+        else:
+            assert power.tree.columnWidth(column) > widest
+    # What is worst and what room it leaves are why one looks here.
+    assert not power.tree.isColumnHidden(2)
+    assert not power.tree.isColumnHidden(4)
+
+
+def test_no_column_needs_scrolling_and_what_is_left_out_is_told(power, qtbot):
+    tree = power.tree
+    tree.setFixedWidth(2000)
+    qtbot.wait(20)
+    whole, needs = tree.sizeHintForColumn(0), tree.columnWidth(3)
+    numbers = sum(tree.columnWidth(column) for column in range(1, 5))
+    seen = []
+    for room in (whole + numbers + 40, whole + numbers - 20, whole + numbers - 20 - needs):
+        tree.setFixedWidth(room)
+        qtbot.wait(20)
+        assert not tree.horizontalScrollBar().isVisible()
+        assert sum(tree.columnWidth(column) for column in range(5)) <= tree.viewport().width()
+        assert tree.columnWidth(0) >= whole
+        seen.append([column for column in range(5) if not tree.isColumnHidden(column)])
+    # What an opening needs goes first, then its run; volts at worst and what they leave stay.
+    assert seen == [[0, 1, 2, 3, 4], [0, 1, 2, 4], [0, 2, 4]]
+    tip = line(power, "M216").toolTip(0)
+    assert tip.splitlines()[0] == "M216"
+    assert f"Run: {line(power, 'M216').text(1)}" in tip
+    assert f"Needs: {line(power, 'M216').text(3)}" in tip
+    tree.setFixedWidth(whole + numbers + 40)
+    qtbot.wait(20)
+    assert not any(tree.isColumnHidden(column) for column in range(5))

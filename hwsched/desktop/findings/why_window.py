@@ -2,10 +2,11 @@
 
 from PySide6.QtCore import Qt
 from PySide6.QtGui import QGuiApplication
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QTreeWidgetItem, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QTreeWidgetItem, QWidget
 
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.looks.tokens import wide
+from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.desktop.widgets.wrapping import WrappingTree
 from hwsched.language import phrase, phrase_of_count, to_phrase
@@ -24,7 +25,7 @@ class WhyWindow(ToolWindow):
         self.resize(760, 560)
         self.mark = ""
         self._told: tuple[Why, ...] = ()
-        self.about = QComboBox()
+        self.about = DropDown()
         self.about.setAccessibleName(phrase("What is asked about"))
         self.about.currentIndexChanged.connect(self._show)
         self.about.setMinimumWidth(wide(34))

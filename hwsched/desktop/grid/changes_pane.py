@@ -16,6 +16,7 @@ from hwsched.desktop.grid.cells import editor_for, typed_in
 from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.proposals import Proposal
 from hwsched.desktop.looks.tokens import SPACE, wide
+from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.giving_back import GivingBack
 from hwsched.desktop.widgets.lines import Lines
 from hwsched.language import phrase, phrase_of_count, to_phrase
@@ -45,7 +46,7 @@ class ChangesPane(QFrame):
         self._propose: Propose | None = None
         self.said = QLabel()
         self.said.setWordWrap(True)
-        self.fact = QComboBox()
+        self.fact = DropDown()
         self.fact.setAccessibleName(phrase("Fact that is set"))
         self.fact.activated.connect(self._on_fact)
         self.field: QComboBox | QLineEdit = QLineEdit()

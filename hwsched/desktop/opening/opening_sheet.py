@@ -3,7 +3,7 @@
 from collections.abc import Mapping, Sequence
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QComboBox, QLabel, QSplitter, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QSplitter, QVBoxLayout, QWidget
 
 from hwsched.desktop.looks.tokens import font
 from hwsched.desktop.opening.assembly_page import AssemblyPage
@@ -19,6 +19,7 @@ from hwsched.desktop.parts.set_book import OpeningSet
 from hwsched.desktop.release.files_page import FilesPage
 from hwsched.desktop.survey.facts_form import FactsForm
 from hwsched.desktop.survey.register import state_of
+from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.drawings.layers import UNIT
 from hwsched.language import phrase
 from hwsched.operations.findings.checked import Checked
@@ -54,7 +55,7 @@ class OpeningSheet(QWidget):
         self.title.setFont(font("large", bold=True))
         self.state = QLabel()
         self.state.setWordWrap(True)
-        self.point_box = QComboBox()
+        self.point_box = DropDown()
         self.point_box.setToolTip(phrase("Which lock point of the opening is shown; parts and place are chosen for it"))
         self.point_box.activated.connect(lambda _index: self._show())
         self.drawing = DrawingPage()

@@ -6,6 +6,7 @@ from PySide6.QtCore import QStringListModel, Qt
 from PySide6.QtWidgets import QComboBox, QCompleter, QSizePolicy, QWidget
 
 from hwsched.desktop.project.workspace import Workspace
+from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.values import Catalogue
 from hwsched.values.role_words import role_said
 
@@ -24,7 +25,7 @@ def part_names(catalogue: Catalogue) -> QStringListModel:
     return QStringListModel([f"{part.number}{_GAP}{part.description}" for part in parts])
 
 
-class RoleBox(QComboBox):
+class RoleBox(DropDown):
     """A box of roles of parts: said in the language in force, told as they are declared."""
 
     def __init__(self, roles: Sequence[str], role: str = "", parent: QWidget | None = None) -> None:
@@ -42,7 +43,7 @@ class RoleBox(QComboBox):
         self.setCurrentIndex(max(self.findData(role), 0))
 
 
-class PartBox(QComboBox):
+class PartBox(DropDown):
     """A box that finds a part by any piece of its number or description."""
 
     def __init__(self, names: QStringListModel, number: str = "", parent: QWidget | None = None) -> None:
@@ -51,7 +52,6 @@ class PartBox(QComboBox):
         self.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
         self.setModel(names)
         self.setMinimumContentsLength(14)
-        self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         completer = QCompleter(names, self)
         completer.setFilterMode(Qt.MatchFlag.MatchContains)

@@ -23,6 +23,7 @@ from hwsched.desktop.looks.limit_words import PREFERRED, limit_words
 from hwsched.desktop.looks.tokens import scaled, wide
 from hwsched.desktop.opening.part_box import PartBox, RoleBox, catalogue_of, part_names
 from hwsched.desktop.project.workspace import Workspace
+from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.opening.hand_choices import ROLES
@@ -70,7 +71,7 @@ class QuestionForm(QWidget):
         self._workspace = workspace
         self._settings: Settings = settings_of(workspace.project)
         self.asked: list[Asked] = []
-        self.kind = QComboBox()
+        self.kind = DropDown()
         self.kind.addItems([phrase(each) for each in KINDS])
         self.inputs = QStackedWidget()
         self.kind.currentIndexChanged.connect(self.inputs.setCurrentIndex)
@@ -80,7 +81,7 @@ class QuestionForm(QWidget):
         browse = QPushButton(phrase("Choose…"))
         browse.setAutoDefault(False)
         browse.clicked.connect(self._browse)
-        self.prefer = QComboBox()
+        self.prefer = DropDown()
         self.limit = _search_box()
         for rule in RULEBOOK:
             for limit in rule.limits:
@@ -234,10 +235,9 @@ class QuestionForm(QWidget):
 
 
 def _search_box() -> QComboBox:
-    box = QComboBox()
+    box = DropDown()
     box.setEditable(True)
     box.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
-    box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
     box.setMinimumContentsLength(24)
     completer = QCompleter(box.model(), box)
     completer.setFilterMode(Qt.MatchFlag.MatchContains)

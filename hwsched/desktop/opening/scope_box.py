@@ -2,19 +2,19 @@
 
 from collections import Counter
 
-from PySide6.QtWidgets import QComboBox, QSizePolicy, QWidget
+from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from hwsched.desktop.frame.tool_window import Desk
+from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.language import phrase
 
 
-class ScopeBox(QComboBox):
+class ScopeBox(DropDown):
     """The selected openings, each building, the whole project; the counts follow."""
 
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._desk = desk
-        self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.setMinimumContentsLength(26)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         desk.selected.connect(self.follow)

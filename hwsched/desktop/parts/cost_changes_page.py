@@ -4,9 +4,10 @@ from collections.abc import Mapping, Sequence
 from typing import Final
 
 from PySide6.QtCore import QSignalBlocker, Qt, Signal
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QVBoxLayout, QWidget
 
 from hwsched.calc.parts.cost import Cost
+from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.lines import Lines
 from hwsched.language import phrase
 from hwsched.operations.parts.cost_since import changed_costs, whole_change
@@ -26,7 +27,7 @@ class CostChangesPage(QWidget):
 
     def __init__(self) -> None:
         super().__init__()
-        self.since = QComboBox()
+        self.since = DropDown()
         self.since.setAccessibleName(phrase("Changes since"))
         self.since.currentIndexChanged.connect(lambda _at: self.since_changed.emit())
         self.said = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)

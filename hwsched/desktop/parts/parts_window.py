@@ -3,7 +3,7 @@
 from typing import Any
 
 from PySide6.QtCore import QModelIndex, QSignalBlocker, Qt
-from PySide6.QtWidgets import QComboBox, QHBoxLayout, QLabel, QLineEdit, QSplitter, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
 from hwsched.catalogue import KINDS, kind_of
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
@@ -14,6 +14,7 @@ from hwsched.desktop.parts.part_facts import PartFacts
 from hwsched.desktop.parts.part_files import PartFiles
 from hwsched.desktop.parts.part_table import PartGrid
 from hwsched.desktop.parts.use_page import UsePage
+from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.found_by_key import found_by_key
 from hwsched.language import phrase, phrase_of_count
 from hwsched.model.tables import ATTACHMENT
@@ -40,7 +41,7 @@ class PartsWindow(ToolWindow):
         self._at = ""
         """Number of the part in the form; empty: none, or a new one."""
         self._wants_use = False
-        self.kinds = QComboBox()
+        self.kinds = DropDown()
         self.kinds.setAccessibleName(phrase("Kind of parts"))
         self.search = QLineEdit()
         self.search.setAccessibleName(phrase("Search parts"))

@@ -5,7 +5,6 @@ from typing import Any, Final
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
-    QComboBox,
     QFormLayout,
     QHeaderView,
     QLabel,
@@ -22,6 +21,7 @@ from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.looks.tokens import FIELD, wide
 from hwsched.desktop.power.power_words import NO_PLACE, buildings_of, circuits_of, style_of
 from hwsched.desktop.widgets.buttons import let_lead
+from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.desktop.widgets.number_columns import to_the_right
 from hwsched.desktop.widgets.spin import spin
@@ -78,12 +78,11 @@ class LayoutWindow(ToolWindow):
         super().__init__(desk, phrase("Plan supplies and runs"), parent)
         self.resize(900, 600)
         self.found: PowerProposal | None = None
-        self.what = QComboBox()
-        self.what.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.what = DropDown()
         self._offer(buildings, circuits)
         at = next((i for i in range(self.what.count()) if self.what.itemData(i)[1] == chosen), 0)
         self.what.setCurrentIndex(at)
-        self.aim = QComboBox()
+        self.aim = DropDown()
         self.what.setPlaceholderText(phrase("none yet"))
         for words, aim in _AIMS:
             self.aim.addItem(phrase(words), aim)

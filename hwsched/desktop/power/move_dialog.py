@@ -3,9 +3,10 @@
 from collections.abc import Callable, Mapping
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QComboBox, QDialog, QDialogButtonBox, QFormLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QDialog, QDialogButtonBox, QFormLayout, QLabel, QLineEdit, QVBoxLayout, QWidget
 from shiboken6 import isValid
 
+from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.room import give_room
 from hwsched.language import phrase
 
@@ -45,14 +46,13 @@ class MoveDialog(QDialog):
         heading = QLabel(about)
         heading.setTextFormat(Qt.TextFormat.PlainText)
         heading.setWordWrap(True)
-        self.circuit = QComboBox()
+        self.circuit = DropDown()
         for identifier, name in circuits.items():
             self.circuit.addItem(name, identifier)
         self.circuit.addItem(phrase("Off every circuit"), "")
         self.circuit.setCurrentIndex(max(self.circuit.findData(at), 0))
-        self.begin = QComboBox()
+        self.begin = DropDown()
         for box in (self.circuit, self.begin):
-            box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
             box.setMinimumContentsLength(24)
         self.begin.setToolTip(phrase("The supply, a junction of the circuit, or an opening on it"))
         self.length = QLineEdit()

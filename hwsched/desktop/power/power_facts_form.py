@@ -23,6 +23,7 @@ from shiboken6 import isValid
 from hwsched.attributes import Attribute, shown_unit
 from hwsched.attributes.unknown import says_nothing, unknown_word
 from hwsched.desktop.survey.facts_form import ATTRIBUTE, FactDelegate, FactsForm, Index
+from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.room import give_room
 from hwsched.language import phrase
 from hwsched.survey import Entity
@@ -64,7 +65,7 @@ class _PowerFactsDelegate(FactDelegate):
             line = QLineEdit(parent)
             line.setCompleter(_completer(offered, line))
             return line
-        box = QComboBox(parent)
+        box = DropDown(parent)
         held = str(index.data(Qt.ItemDataRole.DisplayRole) or "")
         box.addItem(unknown_word())
         for text in offered:
@@ -241,7 +242,6 @@ class NewPowerDialog(QDialog):
             box = _Box()
             box.setEditable(True)
             box.setInsertPolicy(QComboBox.InsertPolicy.NoInsert)
-            box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
             box.setMinimumContentsLength(20)
             box.addItem("")
             box.addItems(list(offered or ()))
@@ -259,7 +259,7 @@ class NewPowerDialog(QDialog):
         self.ok.setEnabled(all(name in said for name in self._required))
 
 
-class _Box(QComboBox):
+class _Box(DropDown):
     """A box that the wheel passes by: who scrolls does not mean to choose."""
 
     def wheelEvent(self, event: QWheelEvent) -> None:  # noqa: N802

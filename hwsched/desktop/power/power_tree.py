@@ -13,7 +13,7 @@ from PySide6.QtGui import (
 )
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTreeWidget, QTreeWidgetItem, QTreeWidgetItemIterator
 
-from hwsched.desktop.looks.tokens import colour, wide
+from hwsched.desktop.looks.tokens import SPACE, colour, wide
 from hwsched.desktop.power.power_words import problems_said, wire_said
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.desktop.widgets.number_columns import to_the_right
@@ -37,6 +37,10 @@ _COLUMNS: Final = (
 _NAME, _RUN, _VOLTS, _NEEDS, _ROOM = range(len(_COLUMNS))
 _LEAST_NAME: Final = 22
 """Figures that a name has at least."""
+_WHOLE_NAME: Final = 40
+"""Figures for which numbers make room at most, so that names are read whole."""
+_GIVES_WAY: Final = (_NEEDS, _RUN)
+"""Columns that are left out where there is too little room, in this order; a line's tip has them always."""
 _LOADING: Final = "supply-loading"
 _TOUCH_V: Final = 1e-9
 
@@ -71,7 +75,8 @@ class PowerTree(QTreeWidget):
         self.setUniformRowHeights(True)
         header = self.header()
         header.setStretchLastSection(False)
-        # Names have what the numbers leave, and keep their room in large letters: what is then too wide is scrolled to.
+        header.setTextElideMode(Qt.TextElideMode.ElideRight)
+        # Names have what the numbers leave, and keep their room in large letters.
         header.setSectionResizeMode(_NAME, QHeaderView.ResizeMode.Interactive)
         self.setColumnWidth(_NAME, wide(_LEAST_NAME))
         for column in range(1, len(_COLUMNS)):
@@ -133,6 +138,7 @@ class PowerTree(QTreeWidget):
                 line = self._circuit(circuit)
                 item.addChild(line)
                 self._show_runs(line, circuit, of_circuit.get(circuit.circuit.id, []))
+        self._tell_all()
         self.expandAll()
         self._restore(chosen, selected, folded)
         self._share()
@@ -144,12 +150,34 @@ class PowerTree(QTreeWidget):
         self._share()
 
     def _share(self) -> None:
-        header = self.header()
-        taken = [max(self.sizeHintForColumn(n), header.sectionSizeHint(n)) for n in range(1, len(_COLUMNS))]
+        """Let names have what numbers leave; where they cannot be read whole the least needed numbers are left out."""
         room = self.viewport().width()
-        # Where not all has room a name is read whole before the last numbers are: run and volts stay in sight.
-        whole = min(self.sizeHintForColumn(_NAME), room - sum(taken[:_VOLTS]))
-        self.setColumnWidth(_NAME, max(room - sum(taken), whole, wide(_LEAST_NAME)))
+        needed = {column: self._needed(column) for column in range(1, len(_COLUMNS))}
+        name = max(min(self.sizeHintForColumn(_NAME), wide(_WHOLE_NAME)), wide(_LEAST_NAME))
+        left_out: set[int] = set()
+        for column in _GIVES_WAY:
+            if room - sum(needed.values()) >= name:
+                break
+            left_out.add(column)
+            del needed[column]
+        for column in _GIVES_WAY:
+            self.setColumnHidden(column, column in left_out)
+        self.setColumnWidth(_NAME, max(room - sum(needed.values()), wide(_LEAST_NAME)))
+
+    def _needed(self, column: int) -> int:
+        """Return how wide a column of numbers must be, whether it is shown or not [px]."""
+        title = self.header().fontMetrics().horizontalAdvance(phrase(_COLUMNS[column]))
+        return max(self.sizeHintForColumn(column), title + 2 * SPACE.small + SPACE.hair)
+
+    def _tell_all(self) -> None:
+        """Put what columns that may be left out say into the tip of each line."""
+        for item in self.lines():
+            told = [
+                phrase("{what}: {said}", what=phrase(_COLUMNS[column]), said=item.text(column))
+                for column in reversed(_GIVES_WAY)
+                if item.text(column)
+            ]
+            item.setToolTip(_NAME, "\n".join([item.toolTip(_NAME), *told]))
 
     def lines(self) -> list[QTreeWidgetItem]:
         """Return all lines from the top."""

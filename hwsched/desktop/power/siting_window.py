@@ -4,7 +4,6 @@ from typing import Any, Final
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
-    QComboBox,
     QFormLayout,
     QHeaderView,
     QLabel,
@@ -20,6 +19,7 @@ from hwsched.desktop.looks.severities import severities_in_words
 from hwsched.desktop.looks.tokens import FIELD, wide
 from hwsched.desktop.power.power_words import NO_PLACE, buildings_of, style_of
 from hwsched.desktop.widgets.buttons import let_lead
+from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.desktop.widgets.number_columns import to_the_right
 from hwsched.desktop.widgets.spin import spin
@@ -67,12 +67,11 @@ class SitingWindow(ToolWindow):
         super().__init__(desk, phrase("Site supplies"), parent)
         self.resize(900, 600)
         self.found: Proposal | None = None
-        self.building = QComboBox()
+        self.building = DropDown()
         self.building.addItems(buildings)
         self.building.setPlaceholderText(phrase("none yet"))
         self.building.setCurrentIndex(max(self.building.findText(building or ""), 0))
-        self.wire = QComboBox()
-        self.wire.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+        self.wire = DropDown()
         self.wire.addItem(phrase("The cheapest that reaches every opening"), None)
         for part in catalogue.of_kind("wire"):
             self.wire.addItem(f"{part.number}  {part.description}", part.number)

@@ -5,7 +5,6 @@ from collections.abc import Sequence
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import (
-    QComboBox,
     QDialog,
     QHBoxLayout,
     QHeaderView,
@@ -19,6 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.looks.tokens import wide
+from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.room import give_room
 from hwsched.language import phrase
 from hwsched.model.roles import ROLES, SPECIFIER
@@ -57,9 +57,8 @@ class PeopleDialog(QDialog):
         self.name.setMinimumWidth(wide(16))
         self.name.setToolTip(phrase("As given at log-in, or by --who at the command line"))
         self.name.textChanged.connect(lambda _text: self._enable())
-        self.role = QComboBox()
+        self.role = DropDown()
         # The name beside it is read too, however much a role does.
-        self.role.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         self.role.setMinimumContentsLength(16)
         for role in ROLES.values():
             self.role.addItem(f"{phrase(role.name)}: {phrase(role.does)}", role.name)

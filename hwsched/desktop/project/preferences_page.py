@@ -3,12 +3,13 @@
 from typing import Final
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QComboBox, QFormLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFormLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.looks.spoken import own_name
 from hwsched.desktop.looks.tokens import ROW, SPACE, TEXT_SIZES, font, scaled, wide
 from hwsched.desktop.project.preferences import THEMES, Theme
+from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.language import languages, phrase, to_phrase
 
 _THEMES: Final[dict[Theme, str]] = {
@@ -45,17 +46,17 @@ class PreferencesPage(QWidget):
         self.name.editingFinished.connect(self._on_name)
         self.signs = QLabel()
         self.signs.setWordWrap(True)
-        self.theme = QComboBox()
+        self.theme = DropDown()
         self.theme.setAccessibleName(phrase("Theme"))
         for theme in THEMES:
             self.theme.addItem(phrase(_THEMES[theme]), theme)
         self.theme.activated.connect(self._on_theme)
-        self.text_size = QComboBox()
+        self.text_size = DropDown()
         self.text_size.setAccessibleName(phrase("Text size"))
         for percent in TEXT_SIZES:
             self.text_size.addItem(phrase("{percent}%", percent=percent), percent)
         self.text_size.activated.connect(self._on_text_size)
-        self.language = QComboBox()
+        self.language = DropDown()
         self.language.setAccessibleName(phrase("Language"))
         self.language.setToolTip(phrase("It holds from the next start of the program on"))
         self.language.addItem(phrase("As the system"), "")

@@ -4,7 +4,6 @@ from typing import Final
 
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
-    QComboBox,
     QDialog,
     QDialogButtonBox,
     QFormLayout,
@@ -20,6 +19,7 @@ from hwsched.choices import PREFERENCES
 from hwsched.desktop.looks.limit_words import PREFERRED, limit_words
 from hwsched.desktop.looks.severities import severity_word
 from hwsched.desktop.project.units import UnitsBox
+from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.room import give_room
 from hwsched.kept_sentences import kept_phrase
 from hwsched.language import phrase
@@ -42,7 +42,7 @@ class SettingsDialog(QDialog):
         self._title, self._settings, self._zone = title, settings, time_zone or ""
         self.name = QLineEdit(title)
         self.units = units
-        self.prefer = QComboBox()
+        self.prefer = DropDown()
         for each in PREFERENCES:
             self.prefer.addItem(phrase(PREFERRED[each]), each)
         self.prefer.setCurrentIndex(self.prefer.findData(settings.prefer))

@@ -5,7 +5,6 @@ from typing import Final
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import (
     QButtonGroup,
-    QComboBox,
     QDialog,
     QDialogButtonBox,
     QFormLayout,
@@ -16,6 +15,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities import BARE_UNITS, LENGTH_STYLES
 
@@ -45,7 +45,7 @@ class UnitsBox(QWidget):
     def __init__(self, style: str, unit: str | None, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._style, self._unit = style, unit or ""
-        self.lengths, self.bare = QComboBox(), QComboBox()
+        self.lengths, self.bare = DropDown(), DropDown()
         for each in LENGTH_STYLES:
             self.lengths.addItem(phrase(STYLES[each]), each)
         self.bare.addItem(phrase(NO_UNIT), "")

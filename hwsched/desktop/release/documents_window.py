@@ -9,7 +9,6 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 from PySide6.QtWidgets import (
-    QComboBox,
     QDialog,
     QFileDialog,
     QFormLayout,
@@ -31,6 +30,7 @@ from hwsched.desktop.opening.scope_box import ScopeBox
 from hwsched.desktop.release.page_view import PageView
 from hwsched.desktop.release.printing import print_pages
 from hwsched.desktop.widgets.buttons import let_lead
+from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.flow import Flow
 from hwsched.desktop.widgets.found_by_key import found_by_key
 from hwsched.documents.release.bound_packets import BOUND_PACKETS
@@ -66,7 +66,7 @@ class DocumentsWindow(ToolWindow):
         self.scope = ScopeBox(desk)
         self.scope.setAccessibleName(phrase("Openings"))
         self.scope.setCurrentIndex(0 if desk.chosen() else self.scope.count() - 1)
-        self.state = QComboBox()
+        self.state = DropDown()
         self.state.setAccessibleName(phrase("State"))
         self.state.setToolTip(
             phrase("The project as it stands, or as it was frozen: with photos and bench work of then")
@@ -75,11 +75,11 @@ class DocumentsWindow(ToolWindow):
         self.where.setAccessibleName(phrase("Those of a query"))
         self.where.setPlaceholderText(phrase("or by a query: rating is known"))
         self.where.setClearButtonEnabled(True)
-        self.paper = QComboBox()
+        self.paper = DropDown()
         self.paper.setAccessibleName(phrase("Paper"))
         self.paper.addItem(phrase("Letter"), "letter")
         self.paper.addItem("A4", "a4")
-        self.walk = QComboBox()
+        self.walk = DropDown()
         self.walk.setAccessibleName(phrase("Order on each level"))
         self.walk.setToolTip(phrase("In which order the doors of a level are walked"))
         for name, words in WALKS.items():

@@ -6,7 +6,6 @@ from typing import Final
 from PySide6.QtWidgets import (
     QButtonGroup,
     QCheckBox,
-    QComboBox,
     QDialog,
     QDialogButtonBox,
     QFileDialog,
@@ -20,6 +19,7 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.looks.tokens import SPACE, scaled, wide
+from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.room import Scrolled, give_room
 from hwsched.documents.release.bound_packets import BOUND_PACKETS
 from hwsched.documents.release.packet import PACKET
@@ -42,7 +42,7 @@ class PrintDialog(QDialog):
         self.went_out.setToolTip(
             phrase("Of the openings that are ready; a later change then says that the packet is older")
         )
-        self.walk = QComboBox()
+        self.walk = DropDown()
         self.walk.setAccessibleName(phrase("Order on each level"))
         self.walk.setToolTip(phrase("In which order the doors of a level are walked"))
         for name, words in WALKS.items():
@@ -82,7 +82,7 @@ class PrintDialog(QDialog):
         where = QHBoxLayout()
         where.addWidget(self.folder, 1)
         where.addWidget(browse)
-        self.paper = QComboBox()
+        self.paper = DropDown()
         for name, paper in (
             (phrase("As the office declared"), ""),
             (phrase("Letter"), "letter"),

@@ -6,6 +6,7 @@ from typing import Any, Final
 from PySide6.QtWidgets import QComboBox
 
 from hwsched.attributes import Attribute
+from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.exchange.survey.words import TYPE_ATTRIBUTE
 from hwsched.language import phrase, to_phrase
 from hwsched.survey import ITEM, LEAF, OPENING
@@ -70,11 +71,10 @@ def dash_meanings(target: str) -> list[tuple[str, str]]:
 
 def choice_box(entries: Sequence[tuple[str, Any]], held: Any) -> QComboBox:
     """Return a list to choose from, with the entry whose value is held."""
-    box = QComboBox()
+    box = DropDown()
     for label, value in entries:
         box.addItem(label, value)
     box.setCurrentIndex(next((n for n, (_, value) in enumerate(entries) if value == held), 0))
     # A long entry does not make the list wider than its place.
-    box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
     box.setMinimumContentsLength(12)
     return box

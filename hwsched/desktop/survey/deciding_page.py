@@ -8,6 +8,7 @@ from typing import Final
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QHeaderView, QLabel, QTreeWidget, QTreeWidgetItem, QVBoxLayout, QWidget
 
+from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.exchange.survey.decisions import BY_NAME, KINDS, DifferenceKind
 from hwsched.exchange.survey.difference import Undecided
@@ -31,7 +32,6 @@ _FEW: Final = 12
 """Rows of a kind that wants an answer that are shown at once."""
 _LETTERS: Final = 24
 """Of an answer that a row shows."""
-_MARGIN_PX: Final = 24
 _WORDS: Final[dict[Answer, str]] = {
     "file": to_phrase("as in the file"),
     "held": to_phrase("stays"),
@@ -175,7 +175,7 @@ class DecidingPage(QWidget):
     def _box(self, row: QTreeWidgetItem, kind: DifferenceKind | None) -> None:
         name, mark, fact = row.data(0, _KEY)
         key: AnswerKey = (name, mark, fact)
-        box = QComboBox()
+        box = DropDown()
         box.setAccessibleName(phrase("Decision on {text}", text=row.text(0)))
         usual = phrase("as said above")
         if kind is not None and not mark and not fact:
@@ -184,9 +184,7 @@ class DecidingPage(QWidget):
         for answer, words in kind.answers.items() if kind is not None else _WORDS.items():
             box.addItem(phrase(words), answer)
         # As wide as most answers; the list that it opens is as wide as the longest.
-        box.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
         box.setMinimumContentsLength(_LETTERS)
-        box.view().setMinimumWidth(box.view().sizeHintForColumn(0) + _MARGIN_PX)
         held = self.decisions.answers.get(key)
         box.setCurrentIndex(max(box.findData(held), 0) if held is not None else 0)
         box.activated.connect(partial(self._say, key, box))

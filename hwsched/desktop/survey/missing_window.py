@@ -4,7 +4,7 @@ from functools import partial
 from pathlib import Path
 from typing import Final
 
-from PySide6.QtWidgets import QComboBox, QFileDialog, QLabel, QWidget
+from PySide6.QtWidgets import QFileDialog, QLabel, QWidget
 
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.grid.column import Column
@@ -15,6 +15,7 @@ from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.jobs.ran import of_files
 from hwsched.desktop.looks.capitals import capital
 from hwsched.desktop.widgets.buttons import let_lead
+from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.empty import NO_OPENINGS
 from hwsched.kept_sentences import GATE, kept_phrase
 from hwsched.language import phrase, phrase_of_count, to_phrase
@@ -69,7 +70,7 @@ class MissingWindow(ToolWindow):
                          empty=phrase(NO_OPENINGS))  # fmt: skip
         self.grid.opened.connect(self.select)
         self.grid.said.connect(self.told.setText)
-        self.paper = QComboBox()
+        self.paper = DropDown()
         self.paper.setAccessibleName(phrase("Paper of the return visit"))
         self.paper.addItem(phrase("Letter"), "letter")
         self.paper.addItem("A4", "a4")

@@ -4,7 +4,7 @@ from collections.abc import Iterable, Sequence
 from typing import Final
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QComboBox, QLabel, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QVBoxLayout, QWidget
 
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.proposals import Reading
@@ -17,6 +17,7 @@ from hwsched.desktop.survey.building_tree import BuildingTree
 from hwsched.desktop.survey.narrowing import Narrowing
 from hwsched.desktop.survey.questions_line import QuestionsLine
 from hwsched.desktop.survey.register import STATES, Register
+from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.empty import NO_OPENINGS
 from hwsched.desktop.widgets.found_by_key import found_by_key
 from hwsched.language import phrase, phrase_of_count
@@ -53,7 +54,7 @@ class OpeningsView(QWidget):
         self.ask = self.narrowing.line
         self.search = self.ask.line
         found_by_key(self, self.search)
-        self.state = QComboBox()
+        self.state = DropDown()
         self.state.setAccessibleName(phrase("State"))
         self.state.addItem(phrase("Any state"), "")
         for word in STATES:

@@ -2,15 +2,16 @@
 
 from PySide6.QtCore import Signal
 from PySide6.QtGui import QKeyEvent
-from PySide6.QtWidgets import QComboBox, QWidget
+from PySide6.QtWidgets import QWidget
 
 from hwsched.attributes import Attribute
 from hwsched.attributes.unknown import unknown_word
+from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.typed import words_among
 from hwsched.language import phrase
 
 
-class ChoiceBox(QComboBox):
+class ChoiceBox(DropDown):
     """A drop-down in a cell: an arrow key looks at the next word, and only Enter or the mouse takes one."""
 
     picked = Signal()

@@ -18,14 +18,14 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from hwsched.desktop.looks.letters import BESIDE
-from hwsched.desktop.looks.tokens import wide
+from hwsched.desktop.looks.tokens import TYPE, scaled, wide
 from hwsched.drawings.drawing import Drawing
 from hwsched.language import phrase
 from hwsched.render.lower import Bow, Disc, Letters, OnPaper, Stroke, lower
 from hwsched.render.screen import DARK, LIGHT, Colour, Look
 
 _PX_PER_MM = 3.0
-"""Screen pixels for one paper millimetre: letters of 2.5 mm are then as high as ordinary screen text."""
+"""Screen pixels for one paper millimetre at 100 %: letters of 2.5 mm are then as high as ordinary screen text."""
 _GAP_MM = 6.0
 _BACKED = 0.82
 """How far the ground behind letters hides what is drawn under them."""
@@ -43,6 +43,7 @@ class DrawingView(QWidget):
         self._drawings: tuple[Drawing, ...] = ()
         self._lowered: tuple[OnPaper, ...] = ()
         self._size = QSize()
+        self._usual = 0.0
         self._empty = phrase("Choose an opening in the register.")
         self.setAccessibleName(phrase("Drawing"))
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Expanding)
@@ -50,7 +51,7 @@ class DrawingView(QWidget):
 
     def sizeHint(self) -> QSize:  # noqa: N802
         """Return the size it likes to have."""
-        return QSize(520, 380)
+        return QSize(wide(69), wide(51))
 
     def show_drawings(self, drawings: Sequence[Drawing], empty: str = "") -> None:
         """Show these views, or a sentence where there are none."""
@@ -75,10 +76,9 @@ class DrawingView(QWidget):
         widths = [page.extent[2] - page.extent[0] for page in self._lowered]
         tall = max(page.extent[3] - page.extent[1] for page in self._lowered)
         total = sum(widths) + _GAP_MM * (len(widths) - 1)
-        shrink = min(
-            1.0, self.width() / ((total + 2 * _GAP_MM) * _PX_PER_MM), self.height() / ((tall + 8) * _PX_PER_MM)
-        )
-        factor = _PX_PER_MM * shrink
+        usual = _px_per_mm()
+        shrink = min(1.0, self.width() / ((total + 2 * _GAP_MM) * usual), self.height() / ((tall + 8) * usual))
+        factor = usual * shrink
         x_px = (self.width() - total * factor) / 2
         for page, width in zip(self._lowered, widths, strict=True):
             painter.save()
@@ -92,21 +92,27 @@ class DrawingView(QWidget):
 
     def _fit(self) -> None:
         """Find the scale at which all views fill the widget; texts keep their size, so it is found by a few tries."""
-        if self._lowered and self._size == self.size():
+        usual = _px_per_mm()
+        if self._lowered and (self._size, self._usual) == (self.size(), usual):
             return
-        self._size = self.size()
-        wide, tall = self.width() / _PX_PER_MM - 2 * _GAP_MM, self.height() / _PX_PER_MM - 8
+        self._size, self._usual = self.size(), usual
+        across_mm, tall = self.width() / usual - 2 * _GAP_MM, self.height() / usual - 8
         across = sum(max(d.bounds[2] - d.bounds[0], 1.0) for d in self._drawings)
         up = max(max(d.bounds[3] - d.bounds[1], 1.0) for d in self._drawings)
-        scale = max(min(wide / across, tall / up), 1e-4)
+        scale = max(min(across_mm / across, tall / up), 1e-4)
         for _ in range(6):
             pages = tuple(lower(drawing, _scale_of(drawing, scale)) for drawing in self._drawings)
             need_w = sum(p.extent[2] - p.extent[0] for p in pages) + _GAP_MM * (len(pages) - 1)
             need_h = max(p.extent[3] - p.extent[1] for p in pages)
-            if need_w <= wide and need_h <= tall:
+            if need_w <= across_mm and need_h <= tall:
                 break
-            scale *= max(0.5, 0.97 * min(wide / need_w, tall / need_h))
+            scale *= max(0.5, 0.97 * min(across_mm / need_w, tall / need_h))
         self._lowered = pages
+
+
+def _px_per_mm() -> float:
+    """Return screen pixels for one paper millimetre at which letters are as high as text of the size in force."""
+    return _PX_PER_MM * scaled(TYPE.normal) / TYPE.normal
 
 
 def _scale_of(drawing: Drawing, scale: float) -> float:

@@ -8,6 +8,7 @@ from PySide6.QtWidgets import QComboBox, QCompleter, QHBoxLayout, QLabel, QLineE
 
 from hwsched.attributes import Attribute, CellError, read_value, said_value, shown_unit
 from hwsched.desktop.looks.tokens import SPACE, scaled
+from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.kept_sentences import kept_error
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
@@ -35,7 +36,7 @@ def understood(attribute: Attribute, text: str, bare_unit: str | None, style: Le
     return said_value(attribute, value, style)
 
 
-class Choices(QComboBox):
+class Choices(DropDown):
     """A drop-down that the wheel does not change while a form is scrolled over it."""
 
     def __init__(self) -> None:

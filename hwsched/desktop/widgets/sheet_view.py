@@ -1,17 +1,20 @@
-"""Schematics on the screen as sheets: letters and all enlarged, scrolled, leafed through, with their notes below."""
+"""Schematics on the screen as sheets: letters and all enlarged, scrolled, leafed through, with their notes below.
+
+A sheet is as wide as its place, or as large as letters of the text size in force can be read: then it is scrolled.
+"""
 
 from collections.abc import Sequence
 from typing import Final
 
 from PySide6.QtCore import QRect, QSize, Qt, Signal
-from PySide6.QtGui import QColor, QFontMetricsF, QPainter, QPaintEvent, QResizeEvent, QWheelEvent
+from PySide6.QtGui import QColor, QFontMetricsF, QKeyEvent, QPainter, QPaintEvent, QResizeEvent, QWheelEvent
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QScrollArea, QSizePolicy, QToolButton, QVBoxLayout, QWidget
 
-from hwsched.desktop.looks.tokens import dark_now
+from hwsched.desktop.looks.tokens import SPACE, dark_now, font, scaled, wide
 from hwsched.desktop.widgets.drawing_view import paint_page
 from hwsched.drawings.drawing import Drawing
 from hwsched.language import phrase
-from hwsched.render.lower import OnPaper, lower
+from hwsched.render.lower import Letters, OnPaper, lower
 from hwsched.render.screen import DARK, LIGHT
 
 _RIM_MM: Final = 4.0
@@ -19,6 +22,10 @@ _LEAST_PX: Final = 1.6
 """Screen pixels for one paper millimetre: nobody reads less."""
 _MOST_PX: Final = 14.0
 _STEP: Final = 1.25
+_READ: Final = 0.75
+"""Least height of letters at first, as a share of the window's small ones."""
+_KEYS: Final[dict[int, int]] = {Qt.Key.Key_Plus: 1, Qt.Key.Key_Equal: 1, Qt.Key.Key_Minus: -1}
+"""Keys that enlarge or make smaller."""
 
 
 class _Canvas(QWidget):
@@ -33,19 +40,27 @@ class _Canvas(QWidget):
         self.notes: tuple[str, ...] = ()
         self.words = ""
         self.px_per_mm = 3.0
+        self._seen = 0
+        """How wide the place is in which the sheet is seen [px]."""
 
     def wide_mm(self) -> float:
         """Return the width of the sheet [paper mm]."""
         return (self.page.extent[2] - self.page.extent[0] if self.page is not None else 0.0) + 2 * _RIM_MM
 
+    def read_px_per_mm(self) -> float:
+        """Return the scale at which its smallest letters are read in the text size in force [px/mm]."""
+        letters = [each.height_mm for each in self.page.primitives if isinstance(each, Letters)] if self.page else []
+        return _READ * QFontMetricsF(font("small")).capHeight() / min(letters) if letters else _LEAST_PX
+
     def fit_size(self, width: int) -> None:
-        """Take as much room as the sheet and its notes need, at least so much width."""
+        """Take as much room as the sheet and its notes need, at least so much width; notes are as wide as is seen."""
+        self._seen = width
         if self.page is None:
-            self.setFixedSize(width, 120)
+            self.setFixedSize(width, wide(16))
             return
-        wide = max(round(self.wide_mm() * self.px_per_mm), 10)
+        across = max(round(self.wide_mm() * self.px_per_mm), 10)
         tall = round((self.page.extent[3] - self.page.extent[1] + 2 * _RIM_MM) * self.px_per_mm)
-        self.setFixedSize(max(wide, width), tall + self._notes_tall(max(wide, width)))
+        self.setFixedSize(max(across, width), tall + self._notes_tall())
         self.update()
 
     def wheelEvent(self, event: QWheelEvent) -> None:  # noqa: N802
@@ -75,26 +90,38 @@ class _Canvas(QWidget):
         paint_page(painter, self.page, look)
         painter.restore()
         top = round((high - low + 2 * _RIM_MM) * self.px_per_mm)
-        room = self._notes_room(self.width())
+        room = self._notes_room()
         painter.drawText(room.translated(0, top), int(_WRAPPED), self._said())
         painter.end()
 
     def _said(self) -> str:
         return "\n".join(self.notes)
 
-    def _notes_room(self, width: int) -> QRect:
-        rim = round(_RIM_MM * self.px_per_mm)
-        return QRect(rim, 0, max(width - 2 * rim, 80), 10_000)
+    def _notes_room(self) -> QRect:
+        rim = scaled(SPACE.middle)
+        return QRect(rim, 0, max(self._seen - 2 * rim, wide(10)), 10_000)
 
-    def _notes_tall(self, width: int) -> int:
+    def _notes_tall(self) -> int:
         if not self.notes:
             return 0
-        room = QFontMetricsF(self.font()).boundingRect(self._notes_room(width), int(_WRAPPED), self._said())
-        return round(room.height()) + 12
+        room = QFontMetricsF(self.font()).boundingRect(self._notes_room(), int(_WRAPPED), self._said())
+        return round(room.height()) + scaled(SPACE.middle)
 
 
 class _Area(QScrollArea):
-    """What the sheet does not reach has its ground."""
+    """What the sheet does not reach has its ground; keys scroll, enlarge, make smaller and show the whole width."""
+
+    zoomed = Signal(int)
+    fitted = Signal()
+
+    def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
+        """Enlarge, make smaller or fit the width by keys; others scroll."""
+        if event.key() in _KEYS:
+            self.zoomed.emit(_KEYS[event.key()])
+        elif event.key() == Qt.Key.Key_0:
+            self.fitted.emit()
+        else:
+            super().keyPressEvent(event)
 
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
         """Paint."""
@@ -134,33 +161,37 @@ class SheetView(QWidget):
         self._sheets: tuple[Drawing, ...] = ()
         self._at = 0
         self._px: float | None = None
-        """Screen pixels for one paper millimetre; None: as wide as the place."""
+        """Screen pixels for one paper millimetre, as the person chose; None: as wide as the place."""
+        self._read = True
+        """Whether letters are kept large enough to be read, while the person has chosen nothing else."""
         self.title = _Title()
         self.canvas = _Canvas()
         self.canvas.zoomed.connect(self.zoom)
         self.area = _Area()
         self.area.setWidget(self.canvas)
         self.area.setFrameShape(QScrollArea.Shape.NoFrame)
+        self.area.zoomed.connect(self.zoom)
+        self.area.fitted.connect(self.fit_width)
         self.back = self._button("◀", phrase("The sheet before"), lambda: self._leaf(-1))
         self.ahead = self._button("▶", phrase("The next sheet"), lambda: self._leaf(1))
-        self.smaller = self._button("−", phrase("Smaller (Ctrl and wheel)"), lambda: self.zoom(-1))
-        self.larger = self._button("+", phrase("Larger (Ctrl and wheel)"), lambda: self.zoom(1))
-        self.whole = self._button(phrase("Width"), phrase("As wide as the place"), self.fit_width)
+        self.smaller = self._button("−", phrase("Smaller (−, or Ctrl and wheel)"), lambda: self.zoom(-1))
+        self.larger = self._button("+", phrase("Larger (+, or Ctrl and wheel)"), lambda: self.zoom(1))
+        self.whole = self._button(phrase("Width"), phrase("As wide as the place (0)"), self.fit_width)
         row = QHBoxLayout()
-        row.setContentsMargins(4, 2, 4, 0)
+        row.setContentsMargins(SPACE.hair, SPACE.hair // 2, SPACE.hair, 0)
         row.addWidget(self.title, 1)
         for each in (self.back, self.ahead, self.smaller, self.larger, self.whole):
             row.addWidget(each)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
-        layout.setSpacing(2)
+        layout.setSpacing(SPACE.hair // 2)
         layout.addLayout(row)
         layout.addWidget(self.area, 1)
         self.show_drawings(())
 
     def sizeHint(self) -> QSize:  # noqa: N802
         """Return the size it likes to have."""
-        return QSize(560, 320)
+        return QSize(wide(75), wide(43))
 
     def show_drawings(self, drawings: Sequence[Drawing], empty: str = "") -> None:
         """Show these sheets, one at a time, or a sentence where there are none; zoom and sheet stay as they are."""
@@ -179,7 +210,7 @@ class SheetView(QWidget):
 
     def fit_width(self) -> None:
         """Show the sheet as wide as the place."""
-        self._px = None
+        self._px, self._read = None, False
         self._set_size()
 
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
@@ -206,8 +237,9 @@ class SheetView(QWidget):
         # Room for the bar at the side is kept, so that it does not come and go with the height of the notes.
         bar = self.area.verticalScrollBar().sizeHint().width()
         width = max(self.area.width() - bar, 60)
-        scaled = min(max(width / self.canvas.wide_mm(), _LEAST_PX), _MOST_PX)
-        self.canvas.px_per_mm = scaled if self._px is None else self._px
+        least = max(self.canvas.read_px_per_mm(), _LEAST_PX) if self._read else _LEAST_PX
+        fitted = min(max(width / self.canvas.wide_mm(), least), _MOST_PX)
+        self.canvas.px_per_mm = fitted if self._px is None else self._px
         self.canvas.fit_size(width)
 
     def _leaf(self, way: int) -> None:

@@ -26,7 +26,7 @@ _ON_ALARM: Final[Mapping[str | None, str]] = {
     "drops": to_phrase("loses power"), "stays": to_phrase("keeps power"), None: to_phrase("unknown: nobody has said"),
 }  # fmt: skip
 _STRANDING: Final = {"stranded": "str", "solid": "sol"}
-STRANDING_NOTE: Final = "str: stranded, sol: solid; 2 × : so many conductors in parallel, each way."
+STRANDING_NOTE: Final = to_phrase("str: stranded, sol: solid; 2 × : so many conductors in parallel, each way.")
 
 
 def state_words(state: str) -> str:

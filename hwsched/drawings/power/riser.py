@@ -35,16 +35,16 @@ from hwsched.drawings.power.riser_sheets import SheetPlan, sheets_of
 from hwsched.drawings.power.riser_strings import TAP_MM, Key, Levels, Stop, String, strings_of
 from hwsched.drawings.text_room import line_step_mm, lines_tall_mm
 from hwsched.drawings.unknown import unknown_drawing
-from hwsched.language import phrase
+from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle
 from hwsched.values.power import PowerResult, SupplyResult
 
-SCHEMATIC_NOTE: Final = "Schematic, not to scale."
-_KEY_NOTE: Final = (
+SCHEMATIC_NOTE: Final = to_phrase("Schematic, not to scale.")
+_KEY_NOTE: Final = to_phrase(
     "On each run: conductor above its line, length one way below. Box: opening; with a double edge: its wires go on "
     "through a power transfer. Small square: junction. Dot: wires joined; lines that cross without a dot are not."
 )
-_LOW_NOTE: Final = "Thick: a place under its least voltage, and the run that leads there."
+_LOW_NOTE: Final = to_phrase("Thick: a place under its least voltage, and the run that leads there.")
 _MOST_NOTES: Final = 4
 _MOST_MARGINS: Final = 3
 _CAP: Final = 1.8
@@ -128,9 +128,9 @@ def _notes(plan: SheetPlan, supplies: Sequence[SupplyResult], loose: Sequence[st
             problems += [*collapse_words(circuit), *problem_words(circuit)]
             low = low or any(is_low(node) for node in circuit.nodes)
     stops = [stop for band in plan.sheet.bands for row in band.rows for stop in row.stops]
-    notes = [f"{SCHEMATIC_NOTE} {_KEY_NOTE}", STRANDING_NOTE]
+    notes = [f"{phrase(SCHEMATIC_NOTE)} {phrase(_KEY_NOTE)}", phrase(STRANDING_NOTE)]
     if low:
-        notes.append(_LOW_NOTE)
+        notes.append(phrase(_LOW_NOTE))
     if any(stop.kind == "junction" for stop in stops):
         notes.append(phrase("Levels of junctions are not recorded: each is drawn on a level of what it feeds."))
     bears = [margin_words(supplies[index]) for index in plan.supplies if supplies[index].openings]

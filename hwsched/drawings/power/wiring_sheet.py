@@ -26,15 +26,17 @@ from hwsched.drawings.power.power_words import (
 from hwsched.drawings.power.wiring_way import Hop, WiringWay, wiring_way
 from hwsched.drawings.text_room import broken, line_step_mm, lines_tall_mm, text_room_mm, widest_mm
 from hwsched.drawings.unknown import unknown_drawing
-from hwsched.language import phrase
+from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle
 from hwsched.values.power import CircuitResult, Device, NodeResult, SupplyResult
 
-LEAF_NOTE: Final = "No mains goes onto the leaf: within the dashed line only the extra-low voltage of this circuit."
-DEAD_NOTE: Final = "Take the circuit off the supply and make sure that it is dead before wiring."
-CAUTION_NOTE: Final = (
-    f"{DEAD_NOTE} Keep these wires apart from mains wiring. Each product's own sheet and listing, local code and the "
-    "authority having jurisdiction decide."
+LEAF_NOTE: Final = to_phrase(
+    "No mains goes onto the leaf: within the dashed line only the extra-low voltage of this circuit."
+)
+DEAD_NOTE: Final = to_phrase("Take the circuit off the supply and make sure that it is dead before wiring.")
+_APART_NOTE: Final = to_phrase(
+    "Keep these wires apart from mains wiring. Each product's own sheet and listing, local code and the authority "
+    "having jurisdiction decide."
 )
 OWN_SHEET: Final = "terminal: see the product's own sheet"
 
@@ -111,12 +113,17 @@ def wiring_sheet(
         wire=sheet.wire(1),
     )
     leads = phrase("From the opening's terminals to a device: its own leads, or wire as its sheet says.")
-    said = [wires, STRANDING_NOTE, leads, *sheet.notes]
+    said = [wires, phrase(STRANDING_NOTE), leads, *sheet.notes]
     if cautioned:
-        told = (" ".join([*said, DEAD_NOTE]), *notes)
+        told = (" ".join([*said, phrase(DEAD_NOTE)]), *notes)
     else:
-        told = (" ".join([phrase("Schematic, not to scale."), *said]), CAUTION_NOTE, *notes)
+        told = (" ".join([phrase("Schematic, not to scale."), *said]), caution_note(), *notes)
     return Drawing(title, tuple(sheet.shapes), bounds, told, to_scale=False, schematic=True)
+
+
+def caution_note() -> str:
+    """Say what keeps who wires safe, and who decides."""
+    return f"{phrase(DEAD_NOTE)} {phrase(_APART_NOTE)}"
 
 
 class _Sheet:
@@ -307,7 +314,7 @@ class _Sheet:
             self._centred(self._x + 30.0, y, (phrase("No device is known on the leaf."),))
         top = y + _UP - 1.0
         words_y = low - 1.0
-        leaf_words = broken(LEAF_NOTE, _WIDE - edge - 4.0)
+        leaf_words = broken(phrase(LEAF_NOTE), _WIDE - edge - 4.0)
         self._lines(edge + 2.0, words_y - _CAP, leaf_words)
         bottom = words_y - lines_tall_mm(len(leaf_words)) - 1.5
         self._frame(Rect(edge, bottom, _WIDE, top), "hidden", "none", "leaf")

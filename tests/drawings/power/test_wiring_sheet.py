@@ -2,7 +2,7 @@ from dataclasses import replace
 
 import pytest
 
-from hwsched.drawings.power.wiring_sheet import CAUTION_NOTE, LEAF_NOTE, wiring_sheet
+from hwsched.drawings.power.wiring_sheet import LEAF_NOTE, caution_note, wiring_sheet
 from hwsched.values.power import Circuit, CircuitResult, Supply, SupplyResult
 from tests.drawings.measuring import named, one, span, words
 from tests.drawings.paper import LETTER_MM, overlaps, struck, wide_and_tall
@@ -25,7 +25,7 @@ def test_every_opening_of_the_building_is_readable_on_a_page(opening):
     wide, tall = wide_and_tall(drawing)
     assert wide <= LETTER_MM[0] + 1e-6
     assert tall <= LETTER_MM[1] - 20.0
-    assert drawing.notes[1] == CAUTION_NOTE
+    assert drawing.notes[1] == caution_note()
 
 
 def test_each_wire_is_named_at_both_ends():

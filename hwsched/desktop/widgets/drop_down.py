@@ -1,0 +1,84 @@
+"""The drop-down of the window: as wide as its words where there is room; where there is not, they can still be read.
+
+Every drop-down is one of these. What it offers and what is done with what was taken belongs to whoever has it.
+"""
+
+from typing import Final
+
+from PySide6.QtCore import QEvent, QSize, Qt
+from PySide6.QtGui import QHelpEvent, QPaintEvent
+from PySide6.QtWidgets import QComboBox, QStyle, QStyleOptionComboBox, QStylePainter, QToolTip, QWidget
+
+from hwsched.desktop.looks.tokens import FIELD, SPACE, wide
+
+_LEAST: Final = 10
+"""Letters that are always seen."""
+_OF_SCREEN: Final = 0.9
+"""Share of the screen that the list takes at most."""
+
+
+class DropDown(QComboBox):
+    """A drop-down that asks for as much room as its longest entry needs and can do with less.
+
+    Where it has less, its words end in dots, the tip has all of them, and its list is as wide as the longest.
+    """
+
+    def __init__(self, parent: QWidget | None = None) -> None:
+        super().__init__(parent)
+        self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
+        self.setMinimumContentsLength(_LEAST)
+
+    def sizeHint(self) -> QSize:  # noqa: N802
+        """Return the size at which its longest entry is read whole, within the width of a field."""
+        return super().sizeHint().boundedTo(QSize(max(wide(FIELD), self.minimumSizeHint().width()), 10_000))
+
+    def minimumSizeHint(self) -> QSize:  # noqa: N802
+        """Return the size at which a few letters are read; no more than all of them need."""
+        return super().minimumSizeHint().boundedTo(super().sizeHint())
+
+    def cut(self) -> bool:
+        """Tell whether what it shows is longer than its room."""
+        return self.fontMetrics().horizontalAdvance(self.currentText()) > self._room()
+
+    def showPopup(self) -> None:  # noqa: N802
+        """Show the list, as wide as its longest entry needs and the screen allows."""
+        view = self.view()
+        around = 2 * (SPACE.hair + SPACE.small) + view.verticalScrollBar().sizeHint().width()
+        most = round(self.screen().availableGeometry().width() * _OF_SCREEN)
+        view.setMinimumWidth(min(view.sizeHintForColumn(self.modelColumn()) + around, most))
+        super().showPopup()
+
+    def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
+        """Paint; words that have no room end in dots."""
+        if self.isEditable():
+            super().paintEvent(event)
+            return
+        option = self._option()
+        option.currentText = self.fontMetrics().elidedText(
+            self.currentText(), Qt.TextElideMode.ElideRight, self._room()
+        )
+        painter = QStylePainter(self)
+        painter.drawComplexControl(QStyle.ComplexControl.CC_ComboBox, option)
+        painter.drawControl(QStyle.ControlElement.CE_ComboBoxLabel, option)
+        painter.end()
+
+    def event(self, event: QEvent) -> bool:
+        """Tell the whole of what is cut, above what is told of it else."""
+        if isinstance(event, QHelpEvent) and event.type() == QEvent.Type.ToolTip and self.cut():
+            told = "\n".join(filter(None, (self.currentText(), self.toolTip())))
+            QToolTip.showText(event.globalPos(), told, self)
+            return True
+        return super().event(event)
+
+    def _option(self) -> QStyleOptionComboBox:
+        option = QStyleOptionComboBox()
+        self.initStyleOption(option)
+        return option
+
+    def _room(self) -> int:
+        """Return how wide words may be [px]."""
+        place = self.style().subControlRect(
+            QStyle.ComplexControl.CC_ComboBox, self._option(), QStyle.SubControl.SC_ComboBoxEditField, self
+        )
+        icon = self.iconSize().width() + SPACE.hair if not self.itemIcon(self.currentIndex()).isNull() else 0
+        return max(place.width() - icon, 0)

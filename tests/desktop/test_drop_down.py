@@ -1,0 +1,112 @@
+"""Drop-downs say all of their words: in their own width, else in dots with a tip and a list that has the whole."""
+
+import ast
+from pathlib import Path
+
+import pytest
+from PySide6.QtCore import QPoint
+from PySide6.QtGui import QHelpEvent
+from PySide6.QtWidgets import QApplication, QHBoxLayout, QToolTip, QWidget
+
+import hwsched.desktop
+from hwsched.desktop.looks.tokens import FIELD, wide
+from hwsched.desktop.widgets.drop_down import DropDown
+from tests.desktop.test_access import look  # noqa: F401 (a fixture)
+
+LONG = "Only openings that were surveyed again since the revision that is named here"
+SHORT = "all"
+
+
+@pytest.fixture
+def boxed(qtbot):
+    """A page of a width with one box that has a short and a long entry, the long one chosen."""
+
+    held = []
+
+    def made(width, entries=(SHORT, LONG)):
+        page = QWidget()
+        held.append(page)
+        qtbot.addWidget(page)
+        row = QHBoxLayout(page)
+        row.setContentsMargins(0, 0, 0, 0)
+        box = DropDown()
+        box.addItems(list(entries))
+        box.setCurrentIndex(len(entries) - 1)
+        row.addWidget(box)
+        row.addStretch(1)
+        page.resize(width, 60)
+        page.show()
+        QApplication.processEvents()
+        return box
+
+    return made
+
+
+def asked(box):
+    """What is told when the pointer rests on it."""
+    QToolTip.hideText()
+    at = QPoint(5, 5)
+    QApplication.sendEvent(box, QHelpEvent(QHelpEvent.Type.ToolTip, at, box.mapToGlobal(at)))
+    return QToolTip.text()
+
+
+def test_it_is_as_wide_as_its_longest_words_where_there_is_room(look, boxed):  # noqa: F811
+    box = boxed(wide(120), (SHORT, "Least cost, parts and work"))
+    assert not box.cut()
+    narrow = boxed(wide(120), (SHORT, "A4"))
+    assert narrow.width() < box.width()
+
+
+def test_it_can_do_with_less_and_then_tells_the_whole(look, boxed):  # noqa: F811
+    box = boxed(wide(20))
+    assert box.width() <= wide(20)
+    assert box.cut()
+    box.setToolTip("What is counted")
+    assert asked(box) == f"{LONG}\nWhat is counted"
+    box.setCurrentIndex(0)
+    assert not box.cut()
+    assert asked(box) == "What is counted"
+
+
+def test_cut_words_end_in_dots_before_the_arrow(look, boxed):  # noqa: F811
+    box = boxed(wide(20), (SHORT, "m" * 60))
+    assert box.cut()
+    pictures = []
+    for count in range(3, 30):
+        box.setItemText(1, "m" * count + "…")
+        if box.cut():
+            break
+        pictures.append(box.grab().toImage())
+    box.setItemText(1, "m" * 60)
+    # As the longest that has room with its dots is shown, so is one that has none.
+    assert box.grab().toImage() == pictures[-1]
+
+
+def test_its_list_is_as_wide_as_the_longest_entry(look, boxed, qtbot):  # noqa: F811
+    box = boxed(wide(20))
+    box.showPopup()
+    qtbot.waitUntil(box.view().isVisible)
+    words = box.view().fontMetrics().horizontalAdvance(LONG)
+    assert box.view().viewport().width() > words
+    assert box.view().width() <= box.screen().availableGeometry().width()
+    box.hidePopup()
+
+
+def test_what_is_very_long_asks_for_a_field_s_width(look, boxed):  # noqa: F811
+    box = boxed(wide(300), ("all", LONG * 5))
+    assert box.width() == wide(FIELD)
+
+
+def test_every_drop_down_of_the_desktop_is_this_one():
+    root = Path(hwsched.desktop.__file__).parent
+    found = []
+    for path in sorted(root.rglob("*.py")):
+        if path.name == "drop_down.py":
+            continue
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+            made = isinstance(node, ast.Call) and getattr(node.func, "id", "") == "QComboBox"
+            kin = isinstance(node, ast.ClassDef) and any(getattr(base, "id", "") == "QComboBox" for base in node.bases)
+            own = isinstance(node, ast.Attribute) and node.attr == "setSizeAdjustPolicy"
+            if made or kin or own:
+                found.append(f"{path.relative_to(root)}:{node.lineno}")
+    assert found == []

@@ -161,7 +161,8 @@ class PowerTree(QTreeWidget):
             del needed[column]
         for column in _GIVES_WAY:
             self.setColumnHidden(column, column in left_out)
-        self.setColumnWidth(_NAME, max(room - sum(needed.values()), wide(_LEAST_NAME)))
+        taken = sum(max(wide_px, self.header().sectionSizeHint(column)) for column, wide_px in needed.items())
+        self.setColumnWidth(_NAME, max(room - taken, wide(_LEAST_NAME)))
 
     def _needed(self, column: int) -> int:
         """Return how wide a column of numbers must be, whether it is shown or not [px]."""

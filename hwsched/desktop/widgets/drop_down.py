@@ -21,6 +21,7 @@ class DropDown(QComboBox):
     """A drop-down that asks for as much room as its longest entry needs and can do with less.
 
     Where it has less, its words end in dots, the tip has all of them, and its list is as wide as the longest.
+    Here belongs how a choice is shown in the room there is; which entries there are belongs to whoever fills it.
     """
 
     def __init__(self, parent: QWidget | None = None) -> None:

@@ -31,7 +31,8 @@ class DropDown(QComboBox):
 
     def sizeHint(self) -> QSize:  # noqa: N802
         """Return the size at which its longest entry is read whole, within the width of a field."""
-        return super().sizeHint().boundedTo(QSize(max(wide(FIELD), self.minimumSizeHint().width()), 10_000))
+        hint = super().sizeHint()
+        return QSize(min(hint.width(), max(wide(FIELD), self.minimumSizeHint().width())), hint.height())
 
     def minimumSizeHint(self) -> QSize:  # noqa: N802
         """Return the size at which a few letters are read; no more than all of them need."""

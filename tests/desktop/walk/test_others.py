@@ -34,7 +34,7 @@ def test_a_step_of_another_is_seen_with_its_values_and_taken_back_by_its_name(wo
     hands.page(sheet.pages, "History")
     page = sheet.past_page
     heads = [page.tree.topLevelItem(n) for n in range(page.tree.topLevelItemCount())]
-    (theirs,) = [each for each in heads if " · ben, " in each.text(0)]
+    (theirs,) = [each for each in heads if "\nben, " in each.text(0)]
     assert [theirs.child(0).text(column) for column in range(3)] == [
         theirs.child(0).text(0), '1 3/4"', '1 7/8"'
     ]  # fmt: skip

@@ -115,6 +115,7 @@ class Window(QMainWindow):
 
     def _build_subjects(self) -> None:
         in_view = self.frame.in_view = self.openings.register.shown_ids
+        self.frame.any_in_view = self.openings.register.any_shown
         self.project = ProjectActions(self.frame)
         self.history = HistoryActions(self.frame)
         self.people = PeopleActions(self.frame)

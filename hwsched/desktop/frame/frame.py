@@ -63,6 +63,8 @@ class Frame(QObject):
         self.finder = Finder(self.state, self.commands, self.go, self.acted_on)
         self.in_view: Callable[[], Sequence[str]] = list
         """Returns the openings that the list in the middle shows; the window says which list that is."""
+        self.any_in_view: Callable[[], bool] = bool
+        """Tells whether there is any."""
         self.pages.closed.connect(lambda name: self.trail.forget(lambda station: station.place == name))
         self.following.said.connect(self.said)
         self.jobs.failed.connect(self.telling.tell)
@@ -204,7 +206,7 @@ class Frame(QObject):
         nobody: dict[ActsOn, bool] = {
             "chosen": state.checked is None,
             "selected": not state.ids,
-            "in view": opened and not self.in_view(),
+            "in view": opened and not self.any_in_view(),
         }
 
         def why_not(command: Command) -> str:

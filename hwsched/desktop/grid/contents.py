@@ -211,6 +211,10 @@ class Contents(Generic[Row]):
         """Return by what the shown rows are known, in order."""
         return [self.ids[place] for place in self._lines if place >= 0]
 
+    def any_shown(self) -> bool:
+        """Tell whether any row is shown; asked at each step in a list, so it counts none."""
+        return any(place >= 0 for place in self._lines)
+
     def kept_ids(self) -> list[str]:
         """Return by what rows are known that are not narrowed or filtered away, be their group folded or not."""
         return [self.ids[place] for place in self._passing(None)]

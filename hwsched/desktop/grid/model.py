@@ -97,6 +97,10 @@ class GridModel(QAbstractTableModel, Generic[Row]):
         """Return what is shown, in order."""
         return self.contents.shown_ids()
 
+    def any_shown(self) -> bool:
+        """Tell whether any row is shown."""
+        return self.contents.any_shown()
+
     def total(self) -> int:
         """Return how many rows there are, shown or not."""
         return len(self.contents.ids)

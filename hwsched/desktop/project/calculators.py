@@ -5,7 +5,6 @@ from typing import Any, Final
 
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import (
-    QHBoxLayout,
     QLabel,
     QPushButton,
     QSplitter,
@@ -23,6 +22,7 @@ from hwsched.desktop.project.calculator_answers import told
 from hwsched.desktop.project.calculator_fields import Path, in_words, label_of
 from hwsched.desktop.project.calculator_form import CalculatorForm
 from hwsched.desktop.widgets.drawing_view import DrawingView
+from hwsched.desktop.widgets.flow import Foot
 from hwsched.desktop.widgets.wrapping import WrappingList
 from hwsched.drawings.calculated import calculated
 from hwsched.language import phrase
@@ -245,8 +245,8 @@ class CalculatorsPage(QWidget):
             split.addWidget(each)
         split.setSizes([wide(30), wide(58), wide(58)])
         split.setChildrenCollapsible(False)
-        buttons = QHBoxLayout()
-        buttons.addWidget(self.about, 1)
+        buttons = Foot()
+        buttons.addWidget(self.about)
         for button in (self.example, self.fill, self.give):
             buttons.addWidget(button)
         layout = QVBoxLayout(self)

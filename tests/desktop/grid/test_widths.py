@@ -80,3 +80,36 @@ def test_no_column_is_narrower_than_it_is_declared_but_the_last_and_nothing_is_l
         assert sum(found) == room
     else:
         assert found == usual
+
+
+def test_a_title_is_read_whole_however_narrow_its_column_is_declared(qtbot):
+    long = "What is wanted before it may be packed"
+    model = GridModel(Contents((column("step", long, 0, 4), column("what", "What", 1, 30)), lambda row: str(row[0])))
+    made = Grid(model, "titles", "Titles", str)
+    model.setParent(made)
+    qtbot.addWidget(made)
+    model.load(ROWS)
+    made.resize(500, 300)
+    made.show()
+    QApplication.processEvents()
+    header = made.table.horizontalHeader()
+    assert made.table.columnWidth(0) >= header.sectionSizeHint(0)
+    # A person may make it narrower.
+    header.resizeSection(0, 60)
+    made.resize(520, 300)
+    QApplication.processEvents()
+    assert made.table.columnWidth(0) == 60
+
+
+def test_a_list_without_a_row_is_not_scrolled_when_it_comes_into_sight(grid, qtbot):
+    grid.hide()
+    grid.model.load(())
+    grid.resize(500, 400)
+    QApplication.processEvents()
+    grid.show()
+    QApplication.processEvents()
+    room, across = grid.table.viewport().width(), 0
+    for width in widths(grid):
+        # Each column is in sight with its whole width, or begins beyond the edge.
+        assert across + width <= room or across >= room
+        across += width

@@ -84,6 +84,11 @@ class CalculatorsPage(QWidget):
         workspace = self.frame.state.workspace if self.frame is not None else None
         return workspace.project.bare_unit if workspace is not None else "mm"
 
+    def heightForWidth(self, width: int) -> int:  # noqa: N802
+        """Return how high it must be: as high as it likes to be it would be scrolled, its buttons out of sight."""
+        layout = self.layout()
+        return layout.minimumHeightForWidth(width) if layout is not None else super().heightForWidth(width)
+
     def choose(self, row: int) -> None:
         """Show the form of a calculator."""
         self.calculator = CALCULATORS[row]

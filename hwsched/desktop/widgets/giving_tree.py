@@ -7,7 +7,7 @@ from collections.abc import Sequence
 from typing import Final
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QResizeEvent
+from PySide6.QtGui import QFont, QFontMetrics, QResizeEvent
 from PySide6.QtWidgets import QHeaderView, QTreeWidget, QTreeWidgetItem, QTreeWidgetItemIterator
 
 from hwsched.desktop.looks.tokens import wide
@@ -33,7 +33,9 @@ class GivingTree(QTreeWidget):
 
     def __init__(self, titles: Sequence[str], gives_way: Sequence[int]) -> None:
         super().__init__()
-        self._gives_way = tuple(gives_way)
+        self._titles, self._gives_way = tuple(titles), tuple(gives_way)
+        self._at_it = False
+        """Whether room is being shared: bars that come and go meanwhile ask for it again."""
         self.setHeaderLabels(list(titles))
         header = self.header()
         header.setStretchLastSection(False)
@@ -54,7 +56,7 @@ class GivingTree(QTreeWidget):
     def tell(self, line: QTreeWidgetItem, tip: str = "") -> None:
         """Give the name of a line a tip: this, or its text, and what stands in columns that may be left out."""
         told = [
-            phrase("{what}: {said}", what=self.headerItem().text(column), said=line.text(column))
+            phrase("{what}: {said}", what=self._titles[column], said=line.text(column))
             for column in reversed(self._gives_way)
             if line.text(column)
         ]
@@ -67,6 +69,15 @@ class GivingTree(QTreeWidget):
 
     def share(self, _line: object = None) -> None:
         """Let names have what the other columns leave; where they are cut the least needed columns are left out."""
+        if self._at_it:
+            return
+        self._at_it = True
+        try:
+            self._share_out()
+        finally:
+            self._at_it = False
+
+    def _share_out(self) -> None:
         room = self.viewport().width()
         needed = {column: self._needed(column) for column in range(1, self.columnCount())}
         name = max(min(self.sizeHintForColumn(_NAME), wide(_WHOLE)), wide(_LEAST))
@@ -84,7 +95,10 @@ class GivingTree(QTreeWidget):
 
     def _needed(self, column: int) -> int:
         """Return how wide a column must be, whether it is shown or not [px]."""
-        letters, titles = self.header().fontMetrics(), self.headerItem()
-        # One that is left out tells nothing of its title's room: about it there is as much as about the first.
-        around = self.header().sectionSizeHint(_NAME) - letters.horizontalAdvance(titles.text(_NAME))
-        return max(self.sizeHintForColumn(column), letters.horizontalAdvance(titles.text(column)) + around)
+        # Qt measures titles in bold letters; one that is left out has as much about it as the first.
+        bold = QFont(self.header().font())
+        bold.setBold(True)
+        letters = QFontMetrics(bold)
+        around = self.header().sectionSizeHint(_NAME) - letters.size(0, self._titles[_NAME]).width()
+        title = letters.size(0, self._titles[column]).width() + around
+        return max(self.sizeHintForColumn(column), title)

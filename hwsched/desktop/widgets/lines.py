@@ -116,10 +116,9 @@ class Lines(QTableWidget):
         header, least = self.horizontalHeader(), wide(_LEAST)
         for column, width in self._growing.items():
             self.setColumnWidth(column, max(width, round(self.viewport().width() * _SHARE)))
-        for column, width in self._narrow.items():
-            self.setColumnWidth(column, width)
-        taken = sum(header.sectionSize(n) for n in range(self.columnCount()) if n not in self._sharing)
         # Those with a width of their own give of it before anything is scrolled to: their words wrap.
+        others = [n for n in range(self.columnCount()) if n not in self._sharing and n not in self._narrow]
+        taken = sum(map(header.sectionSize, others)) + sum(self._narrow.values())
         short = taken + least * len(self._sharing) - self.viewport().width()
         for column, width in self._narrow.items():
             given = max(min(width - max(least, header.sectionSizeHint(column)), short), 0)

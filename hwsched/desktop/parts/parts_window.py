@@ -10,13 +10,14 @@ from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.looks.tokens import font, wide
 from hwsched.desktop.opening.differences import Differences, summary
+from hwsched.desktop.parts.draft_words import draft_said
 from hwsched.desktop.parts.part_facts import PartFacts
 from hwsched.desktop.parts.part_files import PartFiles
 from hwsched.desktop.parts.part_table import PartGrid
 from hwsched.desktop.parts.use_page import UsePage
 from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.found_by_key import found_by_key
-from hwsched.language import phrase, phrase_of_count
+from hwsched.language import phrase
 from hwsched.model.tables import ATTACHMENT
 from hwsched.operations.changes import Changes
 from hwsched.operations.opening.what_if import Answer, Question, accept_answer, what_if
@@ -310,20 +311,9 @@ class PartsWindow(ToolWindow):
         self._say_draft()
 
     def _say_draft(self) -> None:
-        asked = self.drafts.get(self._at)
-        held = self.form.catalogue.get(self._at)
-        if asked is not None and asked.new:
-            kind = kind_of(asked.kind)
-            like = (
-                phrase("like {part}", part=asked.like)
-                if asked.like
-                else phrase("among {lower}", lower=phrase(kind.label).lower() if kind else asked.kind)
-            )
-            self._head(phrase("New part {like}, not taken yet", like=like))
-        elif held is not None:
-            n = len(asked.typed) if asked is not None else 0
-            draft = phrase_of_count(" · {count} edit not taken yet", " · {count} edits not taken yet", n) if n else ""
-            self._head(f"{held.number} · {held.description}{draft}")
+        said = draft_said(self.drafts.get(self._at), self.form.catalogue.get(self._at))
+        if said:
+            self._head(said)
 
     def _show_page(self) -> None:
         if self.pages.currentWidget() is self.use and self._at in self.form.catalogue.parts:

@@ -13,7 +13,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QAbstractItemView, QTreeWidgetItem
 
 from hwsched.desktop.looks.tokens import colour
-from hwsched.desktop.power.power_words import problems_said, wire_said
+from hwsched.desktop.power.power_words import TOUCH_V, digits_of, problems_said, wire_said, worst_place
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.desktop.widgets.giving_tree import GivingTree
 from hwsched.desktop.widgets.number_columns import to_the_right
@@ -36,7 +36,6 @@ _COLUMNS: Final = (
 )
 _NAME, _RUN, _VOLTS, _NEEDS, _ROOM = range(len(_COLUMNS))
 _LOADING: Final = "supply-loading"
-_TOUCH_V: Final = 1e-9
 
 Key = tuple[str, str]
 """Kind and identifier of a line."""
@@ -242,7 +241,7 @@ class PowerTree(GivingTree):
         item = _item(phrase("Circuit {name}", name=circuit.circuit.name), "circuit", circuit.circuit.id)
         item.setText(_RUN, wire_said(circuit.wire))
         item.setToolTip(_RUN, wire_said(circuit.wire))
-        worst = _worst(circuit.nodes)
+        worst = worst_place(circuit.nodes)
         if circuit.collapsed:
             item.setText(_VOLTS, phrase("collapses"))
             item.setToolTip(_VOLTS, "\n".join(circuit.collapsed.values()))
@@ -278,7 +277,11 @@ class PowerTree(GivingTree):
         line.setText(
             _RUN, run_length_words(run.length_m, self._style) if run.length_m is not None else phrase("length unknown")
         )
-        node = _worst([each for each in circuit.nodes if each.opening_id == run.opening_id]) if run.opening_id else None
+        node = (
+            worst_place([each for each in circuit.nodes if each.opening_id == run.opening_id])
+            if run.opening_id
+            else None
+        )
         problems = [each for each in circuit.problems if each.opening_id and each.opening_id == run.opening_id]
         if node is not None:
             self._volts(line, node)
@@ -306,11 +309,11 @@ class PowerTree(GivingTree):
                 distance=run_length_words(node.distance_m, self._style),
             ),
         )
-        if margin < -_TOUCH_V:
-            line.setText(_ROOM, phrase("LOW by {digits} V", digits=_digits(-margin)))
+        if margin < -TOUCH_V:
+            line.setText(_ROOM, phrase("LOW by {digits} V", digits=digits_of(-margin)))
             self._mark(line)
-        elif node.maximum_v is not None and most > node.maximum_v + _TOUCH_V:
-            line.setText(_ROOM, phrase("HIGH by {digits} V", digits=_digits(most - node.maximum_v)))
+        elif node.maximum_v is not None and most > node.maximum_v + TOUCH_V:
+            line.setText(_ROOM, phrase("HIGH by {digits} V", digits=digits_of(most - node.maximum_v)))
             self._mark(line)
         else:
             line.setText(_ROOM, f"{margin:.2f} V")
@@ -319,18 +322,6 @@ class PowerTree(GivingTree):
         item.setData(0, _MARKED, True)
         for column in range(len(_COLUMNS)):
             item.setForeground(column, QBrush(colour("refused")))
-
-
-def _worst(nodes: Sequence[NodeResult]) -> NodeResult | None:
-    """Return the place with the least room above what it needs, or that has more volts than it takes."""
-    held = [node for node in nodes if node.margin_v is not None]
-    high = [n for n in held if n.maximum_v is not None and max(n.volts.values()) > n.maximum_v + _TOUCH_V]
-    return min(high or held, key=lambda node: node.margin_v or 0.0, default=None)
-
-
-def _digits(volts: float) -> str:
-    """Write volts with as many digits as show them."""
-    return f"{volts:.{next((count for count in range(2, 6) if volts >= 10.0**-count), 6)}f}"
 
 
 def _key(item: QTreeWidgetItem) -> Key:

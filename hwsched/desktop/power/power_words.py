@@ -1,7 +1,7 @@
 """What is worked out for a supply, a circuit or an opening, in one line of words for the screen."""
 
 import re
-from collections.abc import Iterable
+from collections.abc import Iterable, Sequence
 from typing import Final
 
 from hwsched.drawings.power.power_words import (
@@ -17,10 +17,12 @@ from hwsched.kept_sentences import FIT, kept_phrase
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LENGTH_STYLES, LengthStyle
 from hwsched.survey.power import STRANDINGS
-from hwsched.values.power import CircuitResult, PowerFacts, Problem, SupplyResult
+from hwsched.values.power import CircuitResult, NodeResult, PowerFacts, Problem, SupplyResult
 from hwsched.values.role_words import role_said
 
 _STRANDED: Final = re.compile(rf"\b(?:{'|'.join(each.value for each in STRANDINGS)})\b")
+TOUCH_V: Final = 1e-9
+"""Less than this two voltages are the same [V]."""
 
 
 def wire_said(wire: str) -> str:
@@ -124,3 +126,15 @@ def circuits_of(facts: PowerFacts) -> list[tuple[str, str]]:
     """Return name, with its supply, and identifier of each circuit."""
     names = {supply.id: supply.name for supply in facts.supplies}
     return [(f"{names.get(each.supply_id, '')}/{each.name}", each.id) for each in facts.circuits]
+
+
+def worst_place(nodes: Sequence[NodeResult]) -> NodeResult | None:
+    """Return the place with the least room above what it needs, or that has more volts than it takes."""
+    held = [node for node in nodes if node.margin_v is not None]
+    high = [n for n in held if n.maximum_v is not None and max(n.volts.values()) > n.maximum_v + TOUCH_V]
+    return min(high or held, key=lambda node: node.margin_v or 0.0, default=None)
+
+
+def digits_of(volts: float) -> str:
+    """Write volts with as many digits as show them."""
+    return f"{volts:.{next((count for count in range(2, 6) if volts >= 10.0**-count), 6)}f}"

@@ -21,6 +21,7 @@ class DropDown(QComboBox):
     """A drop-down that asks for as much room as its longest entry needs and can do with less.
 
     Where it has less, its words end in dots, the tip has all of them, and its list is as wide as the longest.
+    Here belongs how a choice is shown in the room there is; which entries there are belongs to whoever fills it.
     """
 
     def __init__(self, parent: QWidget | None = None) -> None:
@@ -30,7 +31,8 @@ class DropDown(QComboBox):
 
     def sizeHint(self) -> QSize:  # noqa: N802
         """Return the size at which its longest entry is read whole, within the width of a field."""
-        return super().sizeHint().boundedTo(QSize(max(wide(FIELD), self.minimumSizeHint().width()), 10_000))
+        hint = super().sizeHint()
+        return QSize(min(hint.width(), max(wide(FIELD), self.minimumSizeHint().width())), hint.height())
 
     def minimumSizeHint(self) -> QSize:  # noqa: N802
         """Return the size at which a few letters are read; no more than all of them need."""

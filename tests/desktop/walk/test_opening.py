@@ -1,6 +1,7 @@
 """Work at one opening and at two: why, another part, a place by drag and nudge, compared, an old step taken back."""
 
 import pytest
+from PySide6.QtWidgets import QApplication
 
 from hwsched.drawings.layers import UNIT
 from hwsched.operations.project.history import history
@@ -45,6 +46,8 @@ def test_why_another_part_and_a_place_by_hand(hands, at_work):
     hands.line(pane.table, cell(pane.table, wanted, 1))
     hands.press(pane.take)
     hands.done()
+    assert not pane.isVisible()
+    assert sheet.isAncestorOf(QApplication.focusWidget()), "one goes on where one was"
     now = {each.part for each in checked_of(at_work, "M004").fit.parts}
     assert part in now
     assert before not in now

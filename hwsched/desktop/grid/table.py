@@ -232,14 +232,19 @@ class GridTable(QTableView):
         """Share the width that there is among the columns."""
         columns, kept = self._grid.contents.columns, self._grid.contents.arrangement.widths
         header, room = self.horizontalHeader(), self.viewport().width()
-        # A title is read whole, in whatever language it is, unless a person made its column narrower.
-        usual = [
-            kept.get(column.name, max(scaled(column.width * SPACE.small), header.sectionSizeHint(place)))
-            for place, column in enumerate(columns)
-        ]
         least = max(wide(_LEAST), header.sectionSizeHint(len(columns) - 1)) if columns else 0
         free, growing = [column.name not in kept for column in columns], [not column.right for column in columns]
-        widths = shared_widths(usual, free, growing, room, least, [column.sentence for column in columns])
+        sentences = [column.sentence for column in columns]
+        declared = [kept.get(column.name, scaled(column.width * SPACE.small)) for column in columns]
+        # A title is read whole, in whatever language it is, unless a person made its column narrower.
+        titled = [
+            max(width, header.sectionSizeHint(place)) if free[place] else width for place, width in enumerate(declared)
+        ]
+        widths = shared_widths(titled, free, growing, room, least, sentences)
+        if sum(widths) > room:
+            # Nothing is scrolled to for a title alone: its tip has it.
+            without = shared_widths(declared, free, growing, room, least, sentences)
+            widths = without if sum(without) <= room else widths
         if self.isVisible() and not self._grid.total() and sum(widths) > room:
             # Where no row is nothing is scrolled to: titles are seen whole, or not at all.
             titles = [header.sectionSizeHint(place) for place in range(len(columns))]

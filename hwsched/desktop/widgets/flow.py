@@ -15,7 +15,10 @@ _WORDS: Final = 24
 
 
 class Flow(QLayout):
-    """Lays widgets in rows, from left to right and on."""
+    """Lays widgets in rows, from left to right and on.
+
+    Here belongs how rows are filled; where they begin and what stands beside them may be said by who inherits.
+    """
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)

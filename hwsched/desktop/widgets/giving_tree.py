@@ -23,6 +23,8 @@ _WHOLE: Final = 40
 class GivingTree(QTreeWidget):
     """Names have what the other columns leave; of those the least needed give way before a name is cut.
 
+    Here belongs how the width is shared and what tips tell; what the lines are belongs to the tree of a subject.
+
     Parameters
     ----------
     titles : sequence of str

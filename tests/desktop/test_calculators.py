@@ -11,7 +11,8 @@ from hwsched.calc.opening.stack import StackCollar, StackCylinder, cylinder_stac
 from hwsched.desktop.project.calculator_answers import told
 from hwsched.desktop.project.calculator_form import CalculatorForm
 from hwsched.desktop.project.calculators import CalculatorsPage
-from tests.desktop.conftest import checked_of, choose
+from hwsched.desktop.project.preferences import Preferences
+from tests.desktop.conftest import checked_of, choose, look_put_on
 
 LEFT = Qt.MouseButton.LeftButton
 NAMES = [each.name for each in CALCULATORS]
@@ -180,3 +181,30 @@ def test_what_if_this_trim_were_a_quarter_thicker(at_work, qtbot):
     assert not dialog.give.isEnabled()
     at_work.history.act_undo.trigger()
     assert next(i for i in checked_of(at_work, "M004").given.items if i.id == lock.id).trim_key_mm == trim
+
+
+def test_headings_of_tables_and_answers_are_said_in_the_language(stretched, qtbot):
+    page = CalculatorsPage()
+    qtbot.addWidget(page)
+    page.names.setCurrentRow(1)
+    page.example.click()
+    qtbot.waitUntil(lambda: bool(page.answer.findChildren(QTableWidget)))
+    headings = [label.text() for label in page.form.findChildren(QLabel) if label.font().bold()]
+    assert len(headings) >= 3
+    told = page.answer.findChildren(QTableWidget)[0]
+    titles = [told.horizontalHeaderItem(n).text() for n in range(told.columnCount())]
+    assert [each for each in (*headings, *titles) if not each.startswith("[")] == []
+
+
+def test_the_page_is_not_scrolled_for_its_buttons_in_large_letters(qtbot, qapp):
+    preferences = Preferences()
+    with look_put_on(qapp, preferences) as look:
+        look._preferences.text_size = 200
+        page = CalculatorsPage()
+        qtbot.addWidget(page)
+        page.names.setCurrentRow(1)
+        page.example.click()
+        qtbot.waitUntil(lambda: bool(page.answer.findChildren(QTableWidget)))
+        # Of a screen of 1920 by 1080 the frame leaves so much.
+        assert page.heightForWidth(1680) <= 860
+        look._preferences.text_size = 100

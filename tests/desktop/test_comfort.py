@@ -6,6 +6,7 @@ from pathlib import Path
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QFont, QTextCursor, QTextFormat, QTextTable
 from PySide6.QtWidgets import QAbstractItemView, QApplication, QFileDialog, QInputDialog, QPushButton
 
 from hwsched.desktop.frame.place import Place
@@ -17,7 +18,7 @@ from hwsched.desktop.project.tour import STEPS
 from hwsched.desktop.window import Window
 from hwsched.paths import RESOURCES, SAMPLE
 from hwsched.rules import RULEBOOK
-from tests.desktop.conftest import idle
+from tests.desktop.conftest import idle, look_put_on
 
 
 @pytest.fixture
@@ -78,10 +79,10 @@ def test_every_place_has_a_page_of_help_and_every_rule(qapp):
             assert topic == f"places/{place.name}"
     assert {f"rules/{rule.id}" for rule in RULEBOOK} <= names
     for each in topics():
-        text, markdown = text_of(each.name)
+        text = text_of(each.name)
         assert each.title
         assert text.strip()
-        if markdown and each.group == "Places":
+        if each.group == "Places":
             # Links lead to pages that are there, and nothing leads out of the machine.
             assert "://" not in text
             for mark, target in re.findall(r"(!?)\[[^\]]*\]\(([^)]+)\)", text):
@@ -120,6 +121,58 @@ def test_f1_tells_about_the_place_and_the_rule_that_is_shown(at_work, qtbot):
     assert shown[0] == "places/survey"
     assert len(shown) < 5
     assert any(each.kind == "Help" for each in frame.finder.find("release"))
+
+
+def test_the_page_of_a_rule_is_set_as_other_pages_are(at_work, qtbot):
+    frame = at_work.frame
+    frame.go("help", "places/openings")
+    page = frame.pages.page("help").page
+
+    def heading():
+        first = page.document().firstBlock()
+        letters = first.begin().fragment().charFormat()
+        return (
+            first.blockFormat().headingLevel(),
+            letters.fontWeight(),
+            letters.property(QTextFormat.FontSizeAdjustment),
+        )
+
+    of_place = heading()
+    frame.go("help", "rules/reach-height")
+    assert heading() == of_place
+    assert page.document().defaultFont().family() == QApplication.font().family()
+    assert not page.document().defaultFont().fixedPitch()
+    assert page.document().defaultFont().featureValue(QFont.Tag("tnum")) == 1
+    text = page.toPlainText()
+    # Names stand beside what they name, in a table; what may be changed has a heading of its own.
+    (table,) = [each for each in page.document().rootFrame().childFrames() if isinstance(each, QTextTable)]
+    facts = {name: table.cellAt(row, 1) for row in range(table.rows()) for name in [said(table.cellAt(row, 0))]}
+    assert {"Severity", "Discipline", "Basis", "Cure"} <= set(facts)
+    assert said(facts["Identifier"]) == "reach-height"
+    assert "Limits that a project may change" in text
+    assert "   " not in text
+
+
+def test_the_page_and_its_bullets_follow_the_text_size(at_work, qapp):
+    preferences = at_work.frame.preferences
+    with look_put_on(qapp, preferences):
+        at_work.frame.go("help", "places/today")
+        document = at_work.frame.pages.page("help").page.document()
+        seen = []
+        for percent in (100, 200):
+            preferences.text_size = percent
+            QApplication.processEvents()
+            seen.append((document.defaultFont().pixelSize(), document.indentWidth()))
+        preferences.text_size = 100
+    assert seen[1][0] == 2 * seen[0][0]
+    assert seen[1][1] == pytest.approx(2 * seen[0][1], rel=0.06)
+
+
+def said(cell):
+    """The words of a cell of a page."""
+    cursor = cell.firstCursorPosition()
+    cursor.setPosition(cell.lastCursorPosition().position(), QTextCursor.MoveMode.KeepAnchor)
+    return cursor.selectedText()
 
 
 def test_a_name_is_asked_once_and_signs_the_journal(window, qtbot, tmp_path):

@@ -1,10 +1,19 @@
 """No list is an empty box: where a place has nothing yet, it says what comes there or how to begin."""
 
 import pytest
-from PySide6.QtWidgets import QAbstractItemView, QComboBox, QHeaderView, QPlainTextEdit, QTabWidget, QTextEdit
+from PySide6.QtWidgets import (
+    QAbstractItemView,
+    QApplication,
+    QComboBox,
+    QHeaderView,
+    QPlainTextEdit,
+    QTabWidget,
+    QTextEdit,
+)
 
 from hwsched.desktop.frame.places import PLACES
 from hwsched.desktop.grid.table import GridTable
+from hwsched.desktop.opening.differences import Differences
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.desktop.window import Window
 from hwsched.model.project import create_project
@@ -98,3 +107,17 @@ def test_words_go_with_the_first_line_and_come_back_with_the_last(qtbot):
     assert words.geometry() == view.viewport().rect()
     words.say("")
     assert not words.isVisibleTo(view)
+
+
+def test_what_if_is_not_scrolled_where_titles_have_room_in_large_letters(qtbot):
+    tree = Differences()
+    qtbot.addWidget(tree)
+    tree.show()
+    header = tree.header()
+    titles = sum(header.sectionSizeHint(column) for column in range(tree.columnCount()))
+    usual = sum(tree.columnWidth(column) for column in range(tree.columnCount()))
+    for width in (usual + 100, (usual + titles) // 2, titles + 20):
+        tree.resize(width, 200)
+        QApplication.processEvents()
+        assert tree.horizontalScrollBar().maximum() == 0
+        assert all(tree.columnWidth(n) >= header.sectionSizeHint(n) for n in range(tree.columnCount()))

@@ -32,3 +32,21 @@ def test_lines_in_sight_are_filled_again_as_quickly_as_hidden_ones(qtbot):
     assert table.item(199, 1).text() == "Leaf: fact 199"
     assert table.item(0, 2).textAlignment() == Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop
     assert table.rowHeight(0) > table.fontMetrics().height() * 1.5
+
+
+def test_columns_with_a_width_of_their_own_give_of_it_before_a_list_is_scrolled(qtbot):
+    """Names of files had so much room at a large text size that their titles were scrolled to."""
+    table = Lines(("File", "At", "Kind", "Title"), 3, {0: 230})
+    qtbot.addWidget(table)
+    table.show_rows([("a-photograph-of-the-door.jpg", "leaf", "jpg", "Seen from inside")])
+    table.resize(900, 300)
+    table.show()
+    qtbot.waitExposed(table)
+    assert table.columnWidth(0) == 230
+    taken = table.columnWidth(1) + table.columnWidth(2)
+    table.resize(taken + 230 + 40, 300)
+    assert table.columnWidth(0) < 230
+    assert table.columnWidth(0) >= table.horizontalHeader().sectionSizeHint(0)
+    assert table.horizontalScrollBar().maximum() == 0
+    table.resize(900, 300)
+    assert table.columnWidth(0) == 230

@@ -5,18 +5,19 @@ Texts stand where they are said, `phrase("...")`, or are declared: names of fact
 
 import ast
 import csv
-from collections.abc import Iterator
+from collections.abc import Iterable, Iterator
 from dataclasses import fields
 from pathlib import Path
 from typing import get_args
 
+from hwsched.calc.calculator import Field
 from hwsched.calc.calculators import CALCULATORS
 from hwsched.calc.parts.cost import LABOUR
 from hwsched.calc.tables import rows
 from hwsched.catalogue import KINDS
 from hwsched.catalogue.traits.entry import ENTRY, ON_HAND
 from hwsched.choices import PREFERENCES
-from hwsched.desktop.project.calculator_fields import form_of
+from hwsched.desktop.project.calculator_fields import form_of, in_words, label_of
 from hwsched.desktop.project.help_topics import titles
 from hwsched.desktop.project.units import UNITS
 from hwsched.drawings.layers import LAYERS
@@ -121,6 +122,16 @@ def declared() -> Iterator[str]:
     for calculator in CALCULATORS:
         yield calculator.title
         yield from _of_form(form_of(calculator))
+        yield from _of_answer(in_words(calculator.outputs))
+
+
+def _of_answer(outputs: Iterable[Field]) -> Iterator[str]:
+    """Yield what an answer of a calculator says of its fields: what they are called, and what is so or not."""
+    for each in outputs:
+        yield label_of(each)
+        if each.kind == "flag":
+            yield each.text.rstrip(".")
+        yield from _of_answer(each.fields)
 
 
 def _of_form(section: object) -> Iterator[str]:
@@ -132,6 +143,8 @@ def _of_form(section: object) -> Iterator[str]:
             yield from (attribute.label, attribute.note)
         if field is not None:
             yield field.default
+            if getattr(item, "columns", ()):
+                yield from (field.text.rstrip("."), field.about)
         yield from _of_form(item)
 
 

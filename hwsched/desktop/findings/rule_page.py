@@ -28,7 +28,7 @@ class RulePage(QTextBrowser):
         self.setHtml(rule_page(rule, limits, off=off))
 
 
-def rule_page(rule: AnyRule, limits: Mapping[str, float], *, off: bool) -> str:
+def rule_page(rule: AnyRule, limits: Mapping[str, float], *, off: bool, level: int = 3) -> str:
     """Return the page of a rule as HTML.
 
     Parameters
@@ -39,6 +39,8 @@ def rule_page(rule: AnyRule, limits: Mapping[str, float], *, off: bool) -> str:
         Limits in force.
     off : bool
         Whether the project has switched it off.
+    level : int
+        Of its heading, from 1: how large it is among what stands about it.
     """
     judges = phrase(rule.subject.text)
     if rule.subject is OPENINGS:
@@ -51,12 +53,12 @@ def rule_page(rule: AnyRule, limits: Mapping[str, float], *, off: bool) -> str:
         (phrase("Cure"), kept_phrase(rule.cure, rule.id)),
         (phrase("Identifier"), rule.id),
     )
-    made = [f"<h3>{escape(phrase(rule.title))}</h3>"]
+    made = [f"<h{level}>{escape(phrase(rule.title))}</h{level}>"]
     if off:
         made.append(_line(phrase("Switched off in this project."), strong=True))
     made.append(_table(facts))
     if rule.limits:
-        made.append(f"<h4>{escape(phrase('Limits that a project may change'))}</h4>")
+        made.append(f"<h{level + 1}>{escape(phrase('Limits that a project may change'))}</h{level + 1}>")
     for limit in rule.limits:
         value = limits.get(limit.name, limit.value)
         own = "" if value == limit.value else phrase("the rule's own: {value}", value=limit_value(limit, limit.value))

@@ -8,12 +8,10 @@ from PySide6.QtWidgets import (
     QCheckBox,
     QFormLayout,
     QHBoxLayout,
-    QHeaderView,
     QLabel,
     QLineEdit,
     QScrollArea,
     QSplitter,
-    QTreeWidget,
     QTreeWidgetItem,
     QVBoxLayout,
     QWidget,
@@ -23,8 +21,9 @@ from hwsched.desktop.findings.rule_page import RulePage
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.looks.limit_words import limit_value, limit_words
 from hwsched.desktop.looks.severities import severity_word
-from hwsched.desktop.looks.tokens import scaled, wide
+from hwsched.desktop.looks.tokens import wide
 from hwsched.desktop.widgets.found_by_key import found_by_key
+from hwsched.desktop.widgets.giving_tree import GivingTree
 from hwsched.desktop.widgets.number_columns import to_the_right
 from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.project.history import newest
@@ -53,16 +52,13 @@ class RulebookWindow(ToolWindow):
         found_by_key(self, self.search)
         self.changed = QCheckBox(phrase("Only changed or off"))
         self.changed.toggled.connect(self._narrow)
-        self.list = QTreeWidget()
+        # What it is and whether it is off stand on the page beside, too.
+        self.list = GivingTree(
+            [phrase("Rule"), phrase("Severity"), phrase("In force"), phrase("Findings")], gives_way=(1, 2)
+        )
         self.list.setAccessibleName(phrase("Rules"))
-        self.list.setHeaderLabels([phrase("Rule"), phrase("Severity"), phrase("In force"), phrase("Findings")])
         self.list.setAlternatingRowColors(True)
         to_the_right(self.list, (3,))
-        self.list.header().setStretchLastSection(False)
-        self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        self.list.header().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
-        self.list.header().setSectionResizeMode(2, QHeaderView.ResizeMode.Interactive)
-        self.list.setColumnWidth(2, scaled(110))
         self.list.currentItemChanged.connect(lambda *_: self._show())
         self.page = RulePage()
         self.page.setAccessibleName(phrase("Page of the rule"))
@@ -125,6 +121,7 @@ class RulebookWindow(ToolWindow):
         counts = self._counts()
         for line in self._lines():
             self._put(line, str(line.data(0, _RULE)), counts)
+        self.list.share()
         self._narrow()
         self._show()
 
@@ -200,6 +197,7 @@ class RulebookWindow(ToolWindow):
             branch.addChild(line)
             self._put(line, rule.id, counts)
         self.list.expandAll()
+        self.list.share()
 
     def _counts(self) -> Counter[str]:
         checked = self.desk.workspace.checked.values()
@@ -234,7 +232,7 @@ class RulebookWindow(ToolWindow):
             font.setItalic(off)
             font.setBold(bool(own) and not off and column == 2)
             line.setFont(column, font)
-        line.setToolTip(0, f"{phrase(rule.title)} ({rule_id})")
+        self.list.tell(line, f"{phrase(rule.title)} ({rule_id})")
         line.setToolTip(2, phrase("off") if off else "\n".join(values))
         line.setTextAlignment(3, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
 

@@ -5,12 +5,13 @@ from typing import Any, Final, Protocol
 
 from PySide6.QtCore import QObject, Qt, Signal, SignalInstance
 from PySide6.QtGui import QCloseEvent, QShowEvent
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QProgressBar, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QProgressBar, QPushButton, QVBoxLayout, QWidget
 
 from hwsched.desktop.jobs.jobs import Cancelled, Jobs, Progress, Work
 from hwsched.desktop.jobs.ran import Report
 from hwsched.desktop.looks.tokens import wide
 from hwsched.desktop.project.workspace import Workspace
+from hwsched.desktop.widgets.flow import Foot
 from hwsched.language import phrase, to_phrase
 from hwsched.stopping import StopAskedError
 
@@ -120,8 +121,8 @@ class ToolWindow(QWidget):
         self.bar = QProgressBar()
         self.bar.setMaximumWidth(wide(24))
         self.stop = self.button(phrase("Cancel"), desk.jobs.cancel)
-        self.foot = QHBoxLayout()
-        self.foot.addWidget(self.told, 1)
+        self.foot = Foot()
+        self.foot.addWidget(self.told)
         self.foot.addWidget(self.bar)
         self.foot.addWidget(self.stop)
         self.bar.hide()

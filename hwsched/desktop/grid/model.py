@@ -135,7 +135,8 @@ class GridModel(QAbstractTableModel, Generic[Row]):
         if role == _ROLE.DisplayRole:
             return f"{phrase(column.title)} ▾" if column.name in self.contents.filters else phrase(column.title)
         if role == _ROLE.ToolTipRole:
-            return column.told()
+            # The title may be cut: it stands before what else is told.
+            return "\n".join(dict.fromkeys((phrase(column.title), column.told())))
         return _RIGHT if role == _ROLE.TextAlignmentRole and column.right else None
 
     def flags(self, index: Index) -> Qt.ItemFlag:

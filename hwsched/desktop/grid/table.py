@@ -16,6 +16,7 @@ from PySide6.QtGui import (
     QPaintEvent,
     QPen,
     QResizeEvent,
+    QShowEvent,
 )
 from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidget
 
@@ -197,6 +198,11 @@ class GridTable(QTableView):
             painter.drawText(room, middle | int(Qt.TextFlag.TextWordWrap), words)
             painter.end()
 
+    def showEvent(self, event: QShowEvent) -> None:  # noqa: N802
+        """Share the width anew: it was shared before the table was seen, where no row is as if there were some."""
+        super().showEvent(event)
+        self._share()
+
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
         """Let the frozen columns be as high as the table."""
         super().resizeEvent(event)
@@ -226,10 +232,19 @@ class GridTable(QTableView):
         """Share the width that there is among the columns."""
         columns, kept = self._grid.contents.columns, self._grid.contents.arrangement.widths
         header, room = self.horizontalHeader(), self.viewport().width()
-        usual = [kept.get(column.name, scaled(column.width * SPACE.small)) for column in columns]
         least = max(wide(_LEAST), header.sectionSizeHint(len(columns) - 1)) if columns else 0
         free, growing = [column.name not in kept for column in columns], [not column.right for column in columns]
-        widths = shared_widths(usual, free, growing, room, least, [column.sentence for column in columns])
+        sentences = [column.sentence for column in columns]
+        declared = [kept.get(column.name, scaled(column.width * SPACE.small)) for column in columns]
+        # A title is read whole, in whatever language it is, unless a person made its column narrower.
+        titled = [
+            max(width, header.sectionSizeHint(place)) if free[place] else width for place, width in enumerate(declared)
+        ]
+        widths = shared_widths(titled, free, growing, room, least, sentences)
+        if sum(widths) > room:
+            # Nothing is scrolled to for a title alone: its tip has it.
+            without = shared_widths(declared, free, growing, room, least, sentences)
+            widths = without if sum(without) <= room else widths
         if self.isVisible() and not self._grid.total() and sum(widths) > room:
             # Where no row is nothing is scrolled to: titles are seen whole, or not at all.
             titles = [header.sectionSizeHint(place) for place in range(len(columns))]

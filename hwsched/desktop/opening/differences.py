@@ -5,10 +5,11 @@ from decimal import Decimal
 from typing import Final
 
 from PySide6.QtCore import Qt
-from PySide6.QtGui import QColor
+from PySide6.QtGui import QColor, QResizeEvent
 from PySide6.QtWidgets import QHeaderView, QTreeWidget, QTreeWidgetItem, QWidget
 
 from hwsched.calc.parts.cost import Cost
+from hwsched.desktop.grid.widths import squeezed
 from hwsched.desktop.looks.severities import severity_word
 from hwsched.desktop.looks.tokens import scaled
 from hwsched.desktop.survey.register import state_colour, status_word
@@ -24,6 +25,8 @@ _ID: Final = int(Qt.ItemDataRole.UserRole)
 _MOST: Final = 2000
 """Openings shown; the rest is counted."""
 _NUMBERS: Final = (4, 5)
+_USUAL: Final = (110, 130, 180, 180, 170, 70, 90)
+"""Widths of columns [px at 100 % text]."""
 _STATES: Final = {"held": "Held", "to-measure": "To measure"}
 """What an opening that would not be ready is called, unless nothing fits it."""
 
@@ -50,8 +53,20 @@ class Differences(QTreeWidget):
         self.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         self.header().setStretchLastSection(True)
         to_the_right(self, _NUMBERS)
-        for column, width in enumerate((110, 130, 180, 180, 170, 70, 90)):
-            self.setColumnWidth(column, scaled(width))
+        self._share()
+
+    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
+        """Share the room anew."""
+        super().resizeEvent(event)
+        self._share()
+
+    def _share(self) -> None:
+        """Let columns be as wide as usual; where there is less room each gives of its width, and titles stay whole."""
+        usual, room = [scaled(width) for width in _USUAL], self.viewport().width()
+        titles = [self.header().sectionSizeHint(column) for column in range(len(usual))]
+        wanted = [max(pair) for pair in zip(usual, titles, strict=True)]
+        for column, width in enumerate(wanted if sum(wanted) <= room else squeezed(wanted, titles, room)):
+            self.setColumnWidth(column, width)
 
     def show_differences(self, differences: Sequence[Difference]) -> None:
         """Show these."""

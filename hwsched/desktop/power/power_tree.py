@@ -9,13 +9,13 @@ from PySide6.QtGui import (
     QDragEnterEvent,
     QDragMoveEvent,
     QDropEvent,
-    QResizeEvent,
 )
-from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTreeWidget, QTreeWidgetItem, QTreeWidgetItemIterator
+from PySide6.QtWidgets import QAbstractItemView, QTreeWidgetItem
 
-from hwsched.desktop.looks.tokens import SPACE, colour, wide
+from hwsched.desktop.looks.tokens import colour
 from hwsched.desktop.power.power_words import TOUCH_V, digits_of, problems_said, wire_said, worst_place
 from hwsched.desktop.widgets.empty import Empty
+from hwsched.desktop.widgets.giving_tree import GivingTree
 from hwsched.desktop.widgets.number_columns import to_the_right
 from hwsched.drawings.power.power_words import run_length_words
 from hwsched.language import phrase, phrase_of_count, to_phrase
@@ -35,12 +35,6 @@ _COLUMNS: Final = (
     to_phrase("Room"),
 )
 _NAME, _RUN, _VOLTS, _NEEDS, _ROOM = range(len(_COLUMNS))
-_LEAST_NAME: Final = 22
-"""Figures that a name has at least."""
-_WHOLE_NAME: Final = 40
-"""Figures for which numbers make room at most, so that names are read whole."""
-_GIVES_WAY: Final = (_NEEDS, _RUN)
-"""Columns that are left out where there is too little room, in this order; a line's tip has them always."""
 _LOADING: Final = "supply-loading"
 
 Key = tuple[str, str]
@@ -52,19 +46,18 @@ _LISTED: Final = "application/x-qabstractitemmodeldatalist"
 """As Qt calls what is dragged out of a list."""
 
 
-class PowerTree(QTreeWidget):
+class PowerTree(GivingTree):
     """Building, supply, circuit, opening; openings are dragged onto another circuit, or off every one."""
 
     moved = Signal(list, str)
     """Openings, and the circuit onto which they were dragged; empty: off every circuit."""
 
     def __init__(self) -> None:
-        super().__init__()
+        super().__init__([phrase(each) for each in _COLUMNS], (_NEEDS, _RUN))
         self._marks: Mapping[str, str] = {}
         self._style: LengthStyle = "fraction"
         self.empty = Empty(self)
         """Says what to do first where nothing is laid."""
-        self.setHeaderLabels([phrase(each) for each in _COLUMNS])
         to_the_right(self, range(1, len(_COLUMNS)))
         self.setAlternatingRowColors(True)
         self.setSelectionMode(QAbstractItemView.SelectionMode.ExtendedSelection)
@@ -72,14 +65,6 @@ class PowerTree(QTreeWidget):
         self.setDropIndicatorShown(True)
         self.setAutoExpandDelay(600)
         self.setUniformRowHeights(True)
-        header = self.header()
-        header.setStretchLastSection(False)
-        header.setTextElideMode(Qt.TextElideMode.ElideRight)
-        # Names have what the numbers leave, and keep their room in large letters.
-        header.setSectionResizeMode(_NAME, QHeaderView.ResizeMode.Interactive)
-        self.setColumnWidth(_NAME, wide(_LEAST_NAME))
-        for column in range(1, len(_COLUMNS)):
-            header.setSectionResizeMode(column, QHeaderView.ResizeMode.ResizeToContents)
 
     def show_result(
         self,
@@ -137,55 +122,12 @@ class PowerTree(QTreeWidget):
                 line = self._circuit(circuit)
                 item.addChild(line)
                 self._show_runs(line, circuit, of_circuit.get(circuit.circuit.id, []))
-        self._tell_all()
+        for line in self.lines():
+            self.tell(line, line.toolTip(_NAME))
         self.expandAll()
         self._restore(chosen, selected, folded)
-        self._share()
+        self.share()
         self.verticalScrollBar().setValue(sight)
-
-    def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
-        """Share the room anew."""
-        super().resizeEvent(event)
-        self._share()
-
-    def _share(self) -> None:
-        """Let names have what numbers leave; where they cannot be read whole the least needed numbers are left out."""
-        room = self.viewport().width()
-        needed = {column: self._needed(column) for column in range(1, len(_COLUMNS))}
-        name = max(min(self.sizeHintForColumn(_NAME), wide(_WHOLE_NAME)), wide(_LEAST_NAME))
-        left_out: set[int] = set()
-        for column in _GIVES_WAY:
-            if room - sum(needed.values()) >= name:
-                break
-            left_out.add(column)
-            del needed[column]
-        for column in _GIVES_WAY:
-            self.setColumnHidden(column, column in left_out)
-        taken = sum(max(wide_px, self.header().sectionSizeHint(column)) for column, wide_px in needed.items())
-        self.setColumnWidth(_NAME, max(room - taken, wide(_LEAST_NAME)))
-
-    def _needed(self, column: int) -> int:
-        """Return how wide a column of numbers must be, whether it is shown or not [px]."""
-        title = self.header().fontMetrics().horizontalAdvance(phrase(_COLUMNS[column]))
-        return max(self.sizeHintForColumn(column), title + 2 * SPACE.small + SPACE.hair)
-
-    def _tell_all(self) -> None:
-        """Put what columns that may be left out say into the tip of each line."""
-        for item in self.lines():
-            told = [
-                phrase("{what}: {said}", what=phrase(_COLUMNS[column]), said=item.text(column))
-                for column in reversed(_GIVES_WAY)
-                if item.text(column)
-            ]
-            item.setToolTip(_NAME, "\n".join([item.toolTip(_NAME), *told]))
-
-    def lines(self) -> list[QTreeWidgetItem]:
-        """Return all lines from the top."""
-        found, at = [], QTreeWidgetItemIterator(self)
-        while at.value() is not None:
-            found.append(at.value())
-            at += 1
-        return found
 
     def chosen(self) -> Key:
         """Return kind and identifier of the current line; empty where there is none."""

@@ -34,22 +34,27 @@ def told(calculator: Calculator, answer: Mapping[str, Any], style: LengthStyle) 
     return found
 
 
+def _label(field_: Field) -> str:
+    """Say what a field is called."""
+    return phrase(label_of(field_))
+
+
 def _tell(found: Told, field_: Field, value: Any, style: LengthStyle) -> None:
-    label = label_of(field_)
+    label = _label(field_)
     if value is None or value == "":
         return
     if field_.kind == "list" and isinstance(value, list):
         _tell_list(found, field_, value, style, label)
     elif isinstance(value, Mapping) and field_.fields and field_.kind in NESTED:
         known = [each for each in field_.fields if value.get(each.name) not in (None, [], "")]
-        rows = [[label_of(each), _said(each, value.get(each.name), style)] for each in known]
+        rows = [[_label(each), _said(each, value.get(each.name), style)] for each in known]
         found.tables.append((label, [phrase("What"), phrase("Value")], rows))
     elif isinstance(value, Mapping) and field_.kind != "point":
         rows = [[str(name), _plain(each)] for name, each in value.items()]
         if rows:
             found.tables.append((label, [phrase("Which"), phrase("Value")], rows))
     elif isinstance(value, bool):
-        text = field_.text.rstrip(".")
+        text = phrase(field_.text.rstrip("."))
         found.sentences.append(
             f"{text}." if value else phrase("Not so: {lower}{text}.", lower=text[:1].lower(), text=text[1:])
         )
@@ -66,7 +71,7 @@ def _tell_list(found: Told, field_: Field, value: list[Any], style: LengthStyle,
     if all(isinstance(each, Mapping) for each in value):
         shown = [each for each in field_.fields if any(row.get(each.name) not in (None, [], "") for row in value)]
         rows = [[_said(each, row.get(each.name), style) for each in shown] for row in value]
-        found.tables.append((label, [label_of(each) for each in shown], rows))
+        found.tables.append((label, [_label(each) for each in shown], rows))
     elif all(isinstance(each, str) for each in value) and any(" " in each for each in value):
         found.sentences += [each if each.endswith(".") else f"{each}." for each in value]
     elif all(isinstance(each, list) for each in value):

@@ -87,7 +87,7 @@ class CalculatorForm(QScrollArea):
                 self._lay(item, rows)
                 form = self._begin(rows)
             elif isinstance(item, Table):
-                rows.addWidget(_heading(item.field.text.rstrip("."), item.field.about))
+                rows.addWidget(_heading(phrase(item.field.text.rstrip(".")), phrase(item.field.about)))
                 table = SmallTable(item, at(self._given, item.path), self._style, self._bare_unit)
                 table.changed.connect(self.changed)
                 self.tables[item.path] = table

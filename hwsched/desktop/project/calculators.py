@@ -5,7 +5,6 @@ from typing import Any, Final
 
 from PySide6.QtCore import Qt, QTimer
 from PySide6.QtWidgets import (
-    QHBoxLayout,
     QLabel,
     QPushButton,
     QSplitter,
@@ -23,6 +22,7 @@ from hwsched.desktop.project.calculator_answers import told
 from hwsched.desktop.project.calculator_fields import Path, in_words, label_of
 from hwsched.desktop.project.calculator_form import CalculatorForm
 from hwsched.desktop.widgets.drawing_view import DrawingView
+from hwsched.desktop.widgets.flow import Foot
 from hwsched.desktop.widgets.wrapping import WrappingList
 from hwsched.drawings.calculated import calculated
 from hwsched.language import phrase
@@ -83,6 +83,11 @@ class CalculatorsPage(QWidget):
         """What a length without a unit means: as in the project, mm without one."""
         workspace = self.frame.state.workspace if self.frame is not None else None
         return workspace.project.bare_unit if workspace is not None else "mm"
+
+    def heightForWidth(self, width: int) -> int:  # noqa: N802
+        """Return how high it must be: as high as it likes to be it would be scrolled, its buttons out of sight."""
+        layout = self.layout()
+        return layout.minimumHeightForWidth(width) if layout is not None else super().heightForWidth(width)
 
     def choose(self, row: int) -> None:
         """Show the form of a calculator."""
@@ -245,8 +250,8 @@ class CalculatorsPage(QWidget):
             split.addWidget(each)
         split.setSizes([wide(30), wide(58), wide(58)])
         split.setChildrenCollapsible(False)
-        buttons = QHBoxLayout()
-        buttons.addWidget(self.about, 1)
+        buttons = Foot()
+        buttons.addWidget(self.about)
         for button in (self.example, self.fill, self.give):
             buttons.addWidget(button)
         layout = QVBoxLayout(self)

@@ -5,7 +5,7 @@ Which pages there are stands in `help_topics`.
 
 from typing import Any, Final
 
-from PySide6.QtCore import Qt, QUrl, Signal
+from PySide6.QtCore import QEvent, Qt, QUrl, Signal
 from PySide6.QtGui import QImage, QResizeEvent, QTextBlockFormat, QTextCursor, QTextDocument
 from PySide6.QtWidgets import (
     QLabel,
@@ -19,14 +19,16 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.frame.frame import Frame
-from hwsched.desktop.looks.tokens import SPACE, fixed_font, font, wide
-from hwsched.desktop.project.help_topics import GROUPS, linked, text_of, topics
+from hwsched.desktop.looks.tokens import SPACE, font, wide
+from hwsched.desktop.project.help_topics import GROUPS, linked, rule_of, text_of, topics
 from hwsched.desktop.widgets.found_by_key import found_by_key
 from hwsched.language import phrase
 from hwsched.paths import RESOURCES
 
 _LINE: Final = 130
 """Height of a line [%]."""
+_INDENT: Final = 5
+"""Figures by which what is listed stands in, with its bullet before it."""
 _PICTURE: Final = "\N{OBJECT REPLACEMENT CHARACTER}"
 """Stands in the text where a picture is."""
 _NAME: Final = Qt.ItemDataRole.UserRole
@@ -73,6 +75,7 @@ class HelpPage(QSplitter):
     def __init__(self, frame: Frame) -> None:
         super().__init__(Qt.Orientation.Horizontal)
         self._frame = frame
+        self.name = ""
         self.words = QLineEdit()
         self.words.setPlaceholderText(phrase("Words of a page"))
         self.words.setAccessibleName(phrase("Words of a page"))
@@ -106,7 +109,6 @@ class HelpPage(QSplitter):
         self.addWidget(right)
         self.setSizes([wide(34), wide(90)])
         self.setStretchFactor(1, 1)
-        self.name = ""
         self._lines: dict[str, QTreeWidgetItem] = {}
         self._groups: dict[str, QTreeWidgetItem] = {}
         self._group_of = {topic.name: topic.group for topic in topics()}
@@ -135,22 +137,34 @@ class HelpPage(QSplitter):
 
     def _show(self, name: str) -> None:
         self.name = name
-        text, markdown = text_of(name)
-        self.page.document().setDefaultFont(font() if markdown else fixed_font())
-        if markdown:
-            self.page.setMarkdown(text)
+        document, rule = self.page.document(), rule_of(name)
+        document.setDefaultFont(font(tabular=True))
+        document.setIndentWidth(wide(_INDENT))
+        if rule is None:
+            self.page.setMarkdown(text_of(name))
         else:
-            self.page.setPlainText(text)
-        _air(self.page.document(), markdown)
+            from hwsched.desktop.findings.rule_page import rule_page
+
+            self.page.setHtml(rule_page(rule, {}, off=False, level=1))
+        _air(document)
         self._groups[self._group_of[name]].setExpanded(True)
         self.topics.setCurrentItem(self._lines[name])
 
+    def changeEvent(self, event: QEvent) -> None:  # noqa: N802
+        """Set the page anew in letters of another size."""
+        super().changeEvent(event)
+        if event.type() == QEvent.Type.FontChange and self.name:
+            self._set_again()
+
     def _show_again(self) -> None:
         """Set the page anew, where it has pictures, for the room that it has now."""
-        if "![" in text_of(self.name)[0]:
-            at = self.page.verticalScrollBar().value()
-            self._show(self.name)
-            self.page.verticalScrollBar().setValue(at)
+        if "![" in text_of(self.name):
+            self._set_again()
+
+    def _set_again(self) -> None:
+        at = self.page.verticalScrollBar().value()
+        self._show(self.name)
+        self.page.verticalScrollBar().setValue(at)
 
     def _on_topic(self, line: QTreeWidgetItem | None, _before: object) -> None:
         name = line.data(0, _NAME) if line is not None else None
@@ -174,7 +188,7 @@ class HelpPage(QSplitter):
         words = text.casefold().split()
         kept: set[str] = set()
         for name, line in self._lines.items():
-            told = f"{line.text(0)} {text_of(name)[0]}".casefold() if words else ""
+            told = f"{line.text(0)} {text_of(name)}".casefold() if words else ""
             fits = all(word in told for word in words)
             line.setHidden(not fits)
             if fits:
@@ -186,8 +200,8 @@ class HelpPage(QSplitter):
         self.none.setVisible(not kept)
 
 
-def _air(text: QTextDocument, markdown: bool) -> None:
-    """Set lines apart as pages to be read want it; plain text keeps its columns."""
+def _air(text: QTextDocument) -> None:
+    """Set lines apart as pages to be read want it."""
     text.setDocumentMargin(SPACE.wide)
     cursor = QTextCursor(text)
     block = text.begin()
@@ -197,7 +211,7 @@ def _air(text: QTextDocument, markdown: bool) -> None:
         # A picture is a letter to the toolkit: a line set apart by its share would leave as much of its height empty.
         share = 100 if _PICTURE in block.text() else _LINE
         look.setLineHeight(share, QTextBlockFormat.LineHeightTypes.ProportionalHeight.value)
-        if markdown:
-            look.setBottomMargin(SPACE.hair if block.textList() is not None else SPACE.small)
+        close = block.textList() is not None or QTextCursor(block).currentTable() is not None
+        look.setBottomMargin(SPACE.hair if close else SPACE.small)
         cursor.mergeBlockFormat(look)
         block = block.next()

@@ -1,13 +1,18 @@
 """What there is to read without a network: a page for each place, the handbook, a page for each rule. No widgets."""
 
+from __future__ import annotations
+
 from collections.abc import Iterable
 from dataclasses import dataclass
 from functools import cache
 from pathlib import Path
-from typing import Final, Literal
+from typing import TYPE_CHECKING, Final, Literal
 
 from hwsched.language import phrase, to_phrase
 from hwsched.paths import RESOURCES
+
+if TYPE_CHECKING:
+    from hwsched.rules.rule import AnyRule
 
 Group = Literal["Places", "Handbook", "Rules"]
 GROUPS: Final[tuple[Group, ...]] = (to_phrase("Places"), to_phrase("Handbook"), to_phrase("Rules"))
@@ -52,25 +57,31 @@ def titles() -> tuple[str, ...]:
     return tuple(map(_first_line, files))
 
 
-def text_of(name: str) -> tuple[str, bool]:
-    """Return the text of a page, and whether it is Markdown.
+def text_of(name: str) -> str:
+    """Return the text of a page, by whose words it is found; pages that are files are Markdown.
 
     Raises
     ------
     LookupError
         When there is no such page.
     """
-    from hwsched.rules import in_rulebook
     from hwsched.rules.page import page_of
 
-    group, _, rest = name.partition("/")
-    rule = in_rulebook(rest) if group == "rules" else None
+    rule = rule_of(name)
     if rule is not None:
-        return page_of(rule), False
+        return page_of(rule)
     path = _path(name)
-    if group not in ("places", "handbook") or not path.is_file():
+    if name.partition("/")[0] not in ("places", "handbook") or not path.is_file():
         raise LookupError(f"there is no page {name}")
-    return path.read_text(encoding="utf-8"), True
+    return path.read_text(encoding="utf-8")
+
+
+def rule_of(name: str) -> AnyRule | None:
+    """Return the rule whose page it is; None for any other page."""
+    from hwsched.rules import in_rulebook
+
+    group, _, rest = name.partition("/")
+    return in_rulebook(rest) if group == "rules" else None
 
 
 def place_topic(names: Iterable[str]) -> str:

@@ -94,10 +94,14 @@ class Lines(QTableWidget):
         for column in range(len(titles)):
             mode = QHeaderView.ResizeMode.Stretch if column >= stretch else QHeaderView.ResizeMode.ResizeToContents
             header.setSectionResizeMode(column, mode)
+        self._narrow: dict[int, int] = {}
+        """Columns that keep a width where there is room, with it [px]."""
         for column, width in (narrow or {}).items():
             header.setSectionResizeMode(column, QHeaderView.ResizeMode.Interactive)
             # Its title fits, in whatever language it is.
             self.setColumnWidth(column, max(scaled(width), header.sectionSizeHint(column)))
+            if column < stretch:
+                self._narrow[column] = self.columnWidth(column)
         self._sharing = [column for column in range(stretch, len(titles)) if column not in (narrow or {})]
         self._growing = {column: self.columnWidth(column) for column in narrow or {} if column > stretch}
         """Narrow columns of sentences, with their least width: where there is room they have a share of it."""
@@ -112,7 +116,14 @@ class Lines(QTableWidget):
         header, least = self.horizontalHeader(), wide(_LEAST)
         for column, width in self._growing.items():
             self.setColumnWidth(column, max(width, round(self.viewport().width() * _SHARE)))
-        taken = sum(header.sectionSize(n) for n in range(self.columnCount()) if n not in self._sharing)
+        # Those with a width of their own give of it before anything is scrolled to: their words wrap.
+        others = [n for n in range(self.columnCount()) if n not in self._sharing and n not in self._narrow]
+        taken = sum(map(header.sectionSize, others)) + sum(self._narrow.values())
+        short = taken + least * len(self._sharing) - self.viewport().width()
+        for column, width in self._narrow.items():
+            given = max(min(width - max(least, header.sectionSizeHint(column)), short), 0)
+            self.setColumnWidth(column, width - given)
+            taken, short = taken - given, short - given
         enough = self.viewport().width() - taken >= least * len(self._sharing)
         for column in self._sharing:
             if enough:

@@ -112,14 +112,15 @@ class _Area(QScrollArea):
     """What the sheet does not reach has its ground; keys scroll, enlarge, make smaller and show the whole width."""
 
     zoomed = Signal(int)
-    fitted = Signal()
+    widened = Signal()
+    """The whole width is asked for."""
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
         """Enlarge, make smaller or fit the width by keys; others scroll."""
         if event.key() in _KEYS:
             self.zoomed.emit(_KEYS[event.key()])
         elif event.key() == Qt.Key.Key_0:
-            self.fitted.emit()
+            self.widened.emit()
         else:
             super().keyPressEvent(event)
 
@@ -171,7 +172,7 @@ class SheetView(QWidget):
         self.area.setWidget(self.canvas)
         self.area.setFrameShape(QScrollArea.Shape.NoFrame)
         self.area.zoomed.connect(self.zoom)
-        self.area.fitted.connect(self.fit_width)
+        self.area.widened.connect(self.fit_width)
         self.back = self._button("◀", phrase("The sheet before"), lambda: self._leaf(-1))
         self.ahead = self._button("▶", phrase("The next sheet"), lambda: self._leaf(1))
         self.smaller = self._button("−", phrase("Smaller (−, or Ctrl and wheel)"), lambda: self.zoom(-1))
@@ -238,8 +239,8 @@ class SheetView(QWidget):
         bar = self.area.verticalScrollBar().sizeHint().width()
         width = max(self.area.width() - bar, 60)
         least = max(self.canvas.read_px_per_mm(), _LEAST_PX) if self._read else _LEAST_PX
-        fitted = min(max(width / self.canvas.wide_mm(), least), _MOST_PX)
-        self.canvas.px_per_mm = fitted if self._px is None else self._px
+        usual = min(max(width / self.canvas.wide_mm(), least), _MOST_PX)
+        self.canvas.px_per_mm = usual if self._px is None else self._px
         self.canvas.fit_size(width)
 
     def _leaf(self, way: int) -> None:

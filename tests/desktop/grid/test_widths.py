@@ -1,6 +1,9 @@
 """Columns share the width that there is; what follows from the window is nobody's wish, what a person made stays."""
 
+from dataclasses import replace
+
 import pytest
+from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication
 
 from hwsched.desktop.grid.column import Column
@@ -80,3 +83,46 @@ def test_no_column_is_narrower_than_it_is_declared_but_the_last_and_nothing_is_l
         assert sum(found) == room
     else:
         assert found == usual
+
+
+def test_a_title_is_read_whole_however_narrow_its_column_is_declared(qtbot):
+    long = "What is wanted before it may be packed"
+    step = replace(column("step", long, 0, 4), note="Steps are counted from the first")
+    model = GridModel(Contents((step, column("what", "What", 1, 30)), lambda row: str(row[0])))
+    made = Grid(model, "titles", "Titles", str)
+    model.setParent(made)
+    qtbot.addWidget(made)
+    model.load(ROWS)
+    made.resize(500, 300)
+    made.show()
+    QApplication.processEvents()
+    header = made.table.horizontalHeader()
+    assert made.table.columnWidth(0) >= header.sectionSizeHint(0)
+    # Where rows would be scrolled to for it, it is cut, and its tip has it.
+    made.resize(header.sectionSizeHint(0) + 80, 300)
+    QApplication.processEvents()
+    assert made.table.columnWidth(0) < header.sectionSizeHint(0)
+    assert made.table.horizontalScrollBar().maximum() == 0
+    tip = model.headerData(0, Qt.Orientation.Horizontal, Qt.ItemDataRole.ToolTipRole)
+    assert tip.splitlines() == [long, "Steps are counted from the first"]
+    made.resize(500, 300)
+    QApplication.processEvents()
+    # A person may make it narrower.
+    header.resizeSection(0, 60)
+    made.resize(520, 300)
+    QApplication.processEvents()
+    assert made.table.columnWidth(0) == 60
+
+
+def test_a_list_without_a_row_is_not_scrolled_when_it_comes_into_sight(grid, qtbot):
+    grid.hide()
+    grid.model.load(())
+    grid.resize(500, 400)
+    QApplication.processEvents()
+    grid.show()
+    QApplication.processEvents()
+    room, across = grid.table.viewport().width(), 0
+    for width in widths(grid):
+        # Each column is in sight with its whole width, or begins beyond the edge.
+        assert across + width <= room or across >= room
+        across += width

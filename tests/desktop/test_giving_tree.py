@@ -60,3 +60,14 @@ def test_folded_lines_take_no_room(tree):
     QApplication.processEvents()
     assert shown(tree, narrow + 1) == [0, 1, 2, 3]
     assert tree.columnWidth(2) == title
+
+
+def test_nothing_is_measured_while_lines_are_laid_out(tree, qtbot, monkeypatch):
+    """Qt says in the midst of it that a branch is unfolded; lines that were measured then spoiled its memory."""
+    shared = []
+    monkeypatch.setattr(tree, "_share_out", lambda: shared.append(True))
+    tree.collapseAll()
+    tree.expandAll()
+    assert shared == []
+    qtbot.waitUntil(lambda: bool(shared))
+    assert shared == [True], "once for all branches"

@@ -6,7 +6,7 @@ What the lines are belongs to whoever fills them.
 from collections.abc import Sequence
 from typing import Final
 
-from PySide6.QtCore import Qt
+from PySide6.QtCore import Qt, QTimer
 from PySide6.QtGui import QFont, QFontMetrics, QResizeEvent
 from PySide6.QtWidgets import QHeaderView, QTreeWidget, QTreeWidgetItem, QTreeWidgetItemIterator
 
@@ -44,8 +44,13 @@ class GivingTree(QTreeWidget):
         header.setTextElideMode(Qt.TextElideMode.ElideRight)
         header.setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         self.setColumnWidth(_NAME, wide(_LEAST))
-        self.expanded.connect(self.share)
-        self.collapsed.connect(self.share)
+        # Qt says that a branch is unfolded while it lays the lines out, and for each of all: whoever measured them then
+        # would lay them out once more inside of that, and spoil its memory.
+        self._soon = QTimer(self)
+        self._soon.setSingleShot(True)
+        self._soon.timeout.connect(self.share)
+        for folds in (self.expanded, self.collapsed):
+            folds.connect(lambda _index: self._soon.start())
 
     def lines(self) -> list[QTreeWidgetItem]:
         """Return all lines from the top."""
@@ -69,7 +74,7 @@ class GivingTree(QTreeWidget):
         super().resizeEvent(event)
         self.share()
 
-    def share(self, _line: object = None) -> None:
+    def share(self) -> None:
         """Let names have what the other columns leave; where they are cut the least needed columns are left out."""
         if self._at_it:
             return

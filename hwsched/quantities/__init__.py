@@ -7,7 +7,13 @@ all plain floats; the unit of every other kind stands in `DIMENSIONS`.
 from hwsched.quantities.columns import suspicious_in_column
 from hwsched.quantities.dimensions import DIMENSIONS, Dimension, DimensionFacts
 from hwsched.quantities.gauge import Gauge, awg_area_mm2, parse_gauge
-from hwsched.quantities.length_format import LENGTH_STYLES, LengthStyle, format_feet_inches, format_length
+from hwsched.quantities.length_format import (
+    LENGTH_STYLES,
+    LengthStyle,
+    format_feet_inches,
+    format_length,
+    shown_steps,
+)
 from hwsched.quantities.lengths import ACCEPTED_LENGTHS, parse_length, read_length
 from hwsched.quantities.physical import (
     Supply,
@@ -75,6 +81,7 @@ __all__ = [
     "plain_text",
     "read_length",
     "run_unit",
+    "shown_steps",
     "side_in_digits",
     "suspicious_in_column",
 ]

@@ -61,6 +61,33 @@ def format_length(mm: float, style: LengthStyle, denominator: int = FINEST, *, w
     return text + unit if with_unit else text
 
 
+def shown_steps(mm: float, style: LengthStyle) -> int:
+    """Return a length in whole steps of what is shown: lengths that are shown alike have the same number.
+
+    Parameters
+    ----------
+    mm : float
+        Length [mm].
+    style : LengthStyle
+        As in `format_length`: steps of 1/64 in, of 0.0001 in or of 0.1 mm.
+
+    Raises
+    ------
+    ValueError
+        Where the length is not finite.
+
+    Examples
+    --------
+    >>> shown_steps(44.45, "fraction"), shown_steps(44.5, "fraction"), shown_steps(44.5, "mm")
+    (112, 112, 445)
+    """
+    if style == "fraction":
+        sign, ticks = _ticks(mm, FINEST)
+        return -ticks if sign else ticks
+    step = _DECIMALS[style]
+    return int(_rounded(mm / MM_PER_INCH if style == "decimal-inch" else mm, step) / step)
+
+
 def format_feet_inches(mm: float, denominator: int = FINEST) -> str:
     r"""Write a length in feet and inches, as sizes of doors are written.
 
@@ -120,9 +147,12 @@ def _settled(number: float) -> float:
 
 
 def _decimal(number: float, step: Decimal) -> str:
+    text = f"{_rounded(number, step):f}".rstrip("0").rstrip(".")
+    return "0" if text in ("-0", "") else text
+
+
+def _rounded(number: float, step: Decimal) -> Decimal:
     if not isfinite(number):
         raise ValueError(f"no finite length: {number}")
     # From the shortest text of the float, so that 44.45 is rounded as it is read, not as binary holds it.
-    rounded = Decimal(repr(_settled(float(number)))).quantize(step, ROUND_HALF_UP)
-    text = f"{rounded:f}".rstrip("0").rstrip(".")
-    return "0" if text in ("-0", "") else text
+    return Decimal(repr(_settled(float(number)))).quantize(step, ROUND_HALF_UP)

@@ -8,6 +8,7 @@ from dataclasses import dataclass, field
 from typing import Final, Literal, get_args
 
 from hwsched.attributes import Value
+from hwsched.quantities import LengthStyle
 from hwsched.query.facts import KEYWORDS, USES, Fact, Source
 from hwsched.query.refusal import Remark
 
@@ -82,6 +83,8 @@ class Query:
     """None asks for nothing: all openings are found."""
     remarks: tuple[Remark, ...] = ()
     """Names in it that the project does not have."""
+    length_style: LengthStyle = "fraction"
+    """How lengths are shown: as so they are compared."""
 
     @property
     def facts(self) -> frozenset[Fact]:

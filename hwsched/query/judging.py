@@ -4,7 +4,7 @@ A comparison with an unknown fact is neither true nor false, and only what is tr
 true where x is unknown either; ``x is unknown`` finds those. ``and`` is false as soon as one part is, ``or`` true as
 soon as one is, whatever else is unknown. A fact of leaves or items is compared with each: ``leaf.thickness > 1 3/4`` is
 true where some leaf is so thick, with ``every`` where all are. Where no leaf (no item) is on record at all, its facts
-are unknown.
+are unknown. Lengths are compared as the project shows them: what is shown as 1 3/4 is not thicker than 1 3/4.
 """
 
 from collections.abc import Callable, Mapping, Sequence
@@ -12,7 +12,8 @@ from dataclasses import dataclass
 from functools import reduce
 from typing import Any, Final, Protocol
 
-from hwsched.query.asking import Compare, Joined, Node, Not, Query, Words
+from hwsched.quantities import LengthStyle, shown_steps
+from hwsched.query.asking import Compare, Joined, Node, Not, Query, Sign, Words
 from hwsched.query.facts import SEARCHED, Fact
 from hwsched.survey import OPENING
 from hwsched.telling.natural import natural
@@ -56,19 +57,19 @@ def judge(query: Query, columns: Columns) -> Truth:
     """
     if query.root is None:
         return Truth(frozenset(range(len(columns))), frozenset())
-    return _judged(query.root, columns)
+    return _judged(query.root, columns, query.length_style)
 
 
-def _judged(node: Node, columns: Columns) -> Truth:
+def _judged(node: Node, columns: Columns, style: LengthStyle) -> Truth:
     if isinstance(node, Not):
-        opposite = _judged(node.of, columns)
+        opposite = _judged(node.of, columns, style)
         return Truth(opposite.false, opposite.true)
     if isinstance(node, Joined):
-        parts = [_judged(part, columns) for part in node.parts]
+        parts = [_judged(part, columns, style) for part in node.parts]
         return reduce(both if node.by == "and" else either, parts)
     if isinstance(node, Words):
         return _looked_for(node.words, columns)
-    return _compared(node, columns)
+    return _compared(node, columns, style)
 
 
 def both(one: Truth, other: Truth) -> Truth:
@@ -98,9 +99,9 @@ def _looked_for(words: Sequence[str], columns: Columns) -> Truth:
     return Truth(frozenset(true), frozenset(false))
 
 
-def _compared(node: Compare, columns: Columns) -> Truth:
+def _compared(node: Compare, columns: Columns, style: LengthStyle) -> Truth:
     column = columns.column(node.fact)
-    one = _verdict(node)
+    one = _verdict(node, style)
     judged = _of_several(one, node) if node.fact.several else one
     # Columns repeat themselves: each different value is judged once.
     verdicts = {value: judged(value) for value in set(column)}
@@ -124,12 +125,12 @@ def _of_several(one: Callable[[Any], bool | None], node: Compare) -> Callable[[A
     return judged
 
 
-def _verdict(node: Compare) -> Callable[[Any], bool | None]:
+def _verdict(node: Compare, style: LengthStyle) -> Callable[[Any], bool | None]:
     """Return what judges one value, None being unknown."""
     of_unknown = {"known": False, "unknown": True}.get(node.sign)
     if node.sign == "in" and any(asked.value is None for asked in node.values):
         of_unknown = True
-    test = _test(node)
+    test = _test(node, style)
 
     def judged(value: Any) -> bool | None:
         return of_unknown if value is None else test(value)
@@ -137,12 +138,14 @@ def _verdict(node: Compare) -> Callable[[Any], bool | None]:
     return judged
 
 
-def _test(node: Compare) -> Test:
+def _test(node: Compare, style: LengthStyle) -> Test:
     """Return what judges a known value."""
     if node.sign in ("known", "unknown"):
         known = node.sign == "known"
         return lambda _: known
     asked = [each.value for each in node.values if each.value is not None]
+    if node.fact.attribute.kind == "length":
+        return _as_shown(node.sign, asked, style)
     if node.sign == "contains":
         piece = str(asked[0]).casefold()
         return lambda value: piece in value.casefold()
@@ -151,8 +154,17 @@ def _test(node: Compare) -> Test:
     return _ordered(node, asked)
 
 
+def _as_shown(sign: Sign, asked: Sequence[Any], style: LengthStyle) -> Test:
+    """Compare lengths in whole steps of what is shown, so that none is found that is shown as what it is not."""
+    steps = [shown_steps(value, style) for value in asked]
+    if sign in ("=", "!=", "in"):
+        among, wanted = frozenset(steps), sign != "!="
+        return lambda value: (shown_steps(value, style) in among) is wanted
+    return _between(sign, lambda value: shown_steps(value, style), (steps[0], steps[0]), (steps[-1], steps[-1]))
+
+
 def _equal(fact: Fact, asked: Sequence[Any], *, wanted: bool) -> Test:
-    if fact.attribute.kind in ("length", "number"):
+    if fact.attribute.kind == "number":
         bounds = [_bounds(value) for value in asked]
         return lambda value: any(low <= value <= high for low, high in bounds) is wanted
     if fact.attribute.kind == "text":
@@ -165,10 +177,14 @@ def _equal(fact: Fact, asked: Sequence[Any], *, wanted: bool) -> Test:
 def _ordered(node: Compare, asked: Sequence[Any]) -> Test:
     key = order_of(node.fact)
     low, high = key(asked[0]), key(asked[-1])
-    if node.fact.attribute.kind in ("length", "number"):
-        (low, above), (below, high) = _bounds(low), _bounds(high)
-    else:
-        above, below = low, high
+    if node.fact.attribute.kind == "number":
+        return _between(node.sign, key, _bounds(low), _bounds(high))
+    return _between(node.sign, key, (low, low), (high, high))
+
+
+def _between(sign: Sign, key: Callable[[Any], Any], first: tuple[Any, Any], last: tuple[Any, Any]) -> Test:
+    """Compare by a key with what is the same as the first value asked for, and as the last."""
+    (low, above), (below, high) = first, last
     tests: Mapping[str, Test] = {
         "<": lambda value: key(value) < low,
         "<=": lambda value: key(value) <= above,
@@ -176,7 +192,7 @@ def _ordered(node: Compare, asked: Sequence[Any]) -> Test:
         ">=": lambda value: key(value) >= below,
         "between": lambda value: low <= key(value) <= high,
     }
-    return tests[node.sign]
+    return tests[sign]
 
 
 def _bounds(value: float) -> tuple[float, float]:

@@ -77,7 +77,7 @@ def parse(text: str, askable: Askable) -> Query:
     'leaf.thickness > 1 3/4 and (rating is known or mill)'
     """
     reader = Reader(text, askable)
-    return Query(text, reader.query(), tuple(reader.remarks))
+    return Query(text, reader.query(), tuple(reader.remarks), askable.length_style)
 
 
 def signs_typed(fact: Fact) -> tuple[str, ...]:

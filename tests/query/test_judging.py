@@ -129,3 +129,22 @@ def test_lengths_that_differ_by_what_conversion_leaves_are_equal():
     for sign, found in {"=": True, "<": False, ">": False, "<=": True, ">=": True, "!=": False}.items():
         query = parse(f"leaf.thickness {sign} 44.45 mm", Askable())
         assert bool(judge(query, Table([leaf])).true) is found, sign
+
+
+@pytest.mark.parametrize(
+    ("style", "asked", "held", "found"),
+    [
+        # Shown as 1 3/4", 1.752" and 44.5 mm.
+        ("fraction", "> 1 3/4 in", 44.5, False), ("fraction", "= 1 3/4 in", 44.5, True),
+        ("fraction", "<= 1 3/4 in", 44.5, True), ("fraction", "!= 1 3/4 in", 44.5, False),
+        ("fraction", "in 1 1/2 in, 1 3/4 in", 44.5, True), ("fraction", "between 1 1/2 in and 1 3/4 in", 44.5, True),
+        ("fraction", "> 1 3/4 in", 44.7, True), ("fraction", ">= 1 3/4 in", 44.3, True),
+        ("fraction", "< 1 3/4 in", 44.2, True),
+        ("decimal-inch", "> 1.75 in", 44.5, True), ("decimal-inch", "> 1.752 in", 44.5, False),
+        ("mm", "= 44.5 mm", 44.45, True), ("mm", "> 44.4 mm", 44.45, True), ("mm", "> 44.5 mm", 44.51, False),
+    ],
+)  # fmt: skip
+def test_a_length_is_found_as_what_it_is_shown_as(style, asked, held, found):
+    columns = Table([{"leaf": [{"thickness_mm": held}]}])
+    query = parse(f"leaf.thickness {asked}", Askable(length_style=style))
+    assert judge(query, columns).true == (frozenset([0]) if found else frozenset())

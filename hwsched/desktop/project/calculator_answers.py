@@ -54,10 +54,7 @@ def _tell(found: Told, field_: Field, value: Any, style: LengthStyle) -> None:
         if rows:
             found.tables.append((label, [phrase("Which"), phrase("Value")], rows))
     elif isinstance(value, bool):
-        text = phrase(field_.text.rstrip("."))
-        found.sentences.append(
-            f"{text}." if value else phrase("Not so: {lower}{text}.", lower=text[:1].lower(), text=text[1:])
-        )
+        found.sentences.append(phrase(field_.yes if value else field_.no))
     else:
         said = _said(field_, value, style)
         # A sentence of its own needs no heading.

@@ -151,7 +151,11 @@ class ChangesPane(QFrame):
         self.field = made
         counts = Counter(in_words(column.text(column.value(row))) or unknown_word() for row in self._rows)
         told = [f"{text} ({count})" for text, count in counts.most_common(_SAID)]
-        more = phrase(" and {count} other values", count=len(counts) - _SAID) if len(counts) > _SAID else ""
+        more = (
+            phrase_of_count(" and {count} other value", " and {count} other values", len(counts) - _SAID)
+            if len(counts) > _SAID
+            else ""
+        )
         self.mixed.setText(f"{phrase('mixed: ') if len(counts) > 1 else phrase('now: ')}{', '.join(told)}{more}")
         if isinstance(made, QLineEdit):
             made.setPlaceholderText(phrase("as it is") if len(counts) == 1 else phrase("mixed"))

@@ -152,15 +152,17 @@ class FewestWindow(ToolWindow):
         ) * bool(found.left_out)
         self.said.setText(
             phrase(
-                "{openings} openings: {count} different parts → {count_2}, {proven}. List price {prices} → "
-                "{prices_2}. {count_3} openings would change.{left} Nothing is changed yet.",
-                openings=found.openings,
+                "{openings}, different parts: {count} → {count_2}, {proven}. List price {prices} → {prices_2}. "
+                "{changing}.{left} Nothing is changed yet.",
+                openings=phrase_of_count("{count} opening", "{count} openings", found.openings),
                 count=len(found.before_kinds),
                 count_2=len(found.after_kinds),
                 proven=proven,
                 prices=_prices(found)[0],
                 prices_2=_prices(found)[1],
-                count_3=len(found.changing),
+                changing=phrase_of_count(
+                    "{count} opening would change", "{count} openings would change", len(found.changing)
+                ),
                 left=left,
             )
         )

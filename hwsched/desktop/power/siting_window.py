@@ -205,7 +205,7 @@ class SitingWindow(ToolWindow):
         proven = phrase("proven least") if siting.optimal else phrase("within {gap:.2%} of the least", gap=siting.gap)
         moves = sum(each.moves for each in compared.openings)
         measured = (
-            phrase("{measured} routes measured", measured=found.measured)
+            phrase_of_count("{count} route measured", "{count} routes measured", found.measured)
             if found.measured
             else phrase("no route measured")
         )
@@ -213,7 +213,11 @@ class SitingWindow(ToolWindow):
         estimated = others or (phrase(": all are estimated") if not found.measured else "")
         left = phrase(" Left out: {left_out}.", left_out="; ".join(found.left_out[:3])) if found.left_out else ""
         torn = (
-            phrase(" {count} runs that are laid are taken up or left leading nowhere.", count=len(found.torn_up))
+            phrase_of_count(
+                " {count} run that is laid is taken up or left leading nowhere.",
+                " {count} runs that are laid are taken up or left leading nowhere.",
+                len(found.torn_up),
+            )
             if found.torn_up
             else ""
         )

@@ -8,7 +8,8 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QSplitter, QTabWid
 from hwsched.catalogue import KINDS, kind_of
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
-from hwsched.desktop.looks.tokens import font, wide
+from hwsched.desktop.looks.text_size import put_letters
+from hwsched.desktop.looks.tokens import wide
 from hwsched.desktop.opening.differences import Differences, summary
 from hwsched.desktop.parts.draft_words import draft_said
 from hwsched.desktop.parts.part_facts import PartFacts
@@ -50,7 +51,7 @@ class PartsWindow(ToolWindow):
         self.search.setClearButtonEnabled(True)
         self.grid = PartGrid()
         self.heading = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
-        self.heading.setFont(font(bold=True))
+        put_letters(self.heading, bold=True)
         self.facts, self.use, self.differences = PartFacts(), UsePage(), Differences()
         self.differences.setAccessibleName(phrase("What an edit of the part would change"))
         self.differences.empty.say(

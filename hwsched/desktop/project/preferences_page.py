@@ -7,7 +7,8 @@ from PySide6.QtWidgets import QFormLayout, QLabel, QLineEdit, QPushButton, QVBox
 
 from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.looks.spoken import own_name
-from hwsched.desktop.looks.tokens import ROW, SPACE, TEXT_SIZES, font, scaled, wide
+from hwsched.desktop.looks.text_size import put_letters
+from hwsched.desktop.looks.tokens import ROW, SPACE, TEXT_SIZES, scaled, wide
 from hwsched.desktop.project.preferences import THEMES, Theme
 from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.language import languages, phrase, to_phrase
@@ -32,7 +33,7 @@ class PreferencesPage(QWidget):
         super().__init__(parent)
         self._frame, self._preferences = frame, frame.preferences
         title = QLabel(phrase("Your settings"))
-        title.setFont(font("title", bold=True))
+        put_letters(title, "title", bold=True)
         words = QLabel(
             phrase(
                 "They are kept on this machine and hold for every project. What a project decides, its units "

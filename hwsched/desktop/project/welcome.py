@@ -18,7 +18,8 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.looks.icons import icon
-from hwsched.desktop.looks.tokens import ROW, SPACE, font, scaled, wide
+from hwsched.desktop.looks.text_size import put_letters
+from hwsched.desktop.looks.tokens import ROW, SPACE, scaled, wide
 from hwsched.desktop.project.preferences import Preferences
 from hwsched.language import phrase, to_phrase
 from hwsched.telling.masking import masked
@@ -59,7 +60,7 @@ class Welcome(QScrollArea):
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         title = QLabel("hwsched")
-        title.setFont(font("title", bold=True))
+        put_letters(title, "title", bold=True)
         words = QLabel(phrase(WORDS))
         words.setWordWrap(True)
         self.name = QLineEdit(preferences.name)
@@ -179,7 +180,7 @@ def _headed(title: str, lines: QVBoxLayout) -> QVBoxLayout:
     column = QVBoxLayout()
     column.setSpacing(SPACE.small)
     words = QLabel(title)
-    words.setFont(font("large", bold=True))
+    put_letters(words, "large", bold=True)
     column.addWidget(words)
     column.addLayout(lines)
     column.addStretch(1)

@@ -202,7 +202,14 @@ def test_letters_and_icons_of_an_open_window_follow_the_text_size_and_come_back(
             qapp.processEvents()
             grown = {(id(each), what): size for each, what, size in sizes(at_work)}
             stayed = [
-                (place, type(each).__name__, type(each.parent()).__name__, each.accessibleName() or getattr(each, "text", str)(), what, size)
+                (
+                    place,
+                    type(each).__name__,
+                    type(each.parent()).__name__,
+                    each.accessibleName() or getattr(each, "text", str)(),
+                    what,
+                    size,
+                )
                 for each, what, size in begun
                 if isValid(each) and grown.get((id(each), what), size * 1.5) < size * 1.4
             ]

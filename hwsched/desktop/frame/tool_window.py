@@ -40,6 +40,7 @@ class EditSeen(Protocol):
         then: Callable[[Any], None] | None = None,
         *,
         asker: QWidget | None = None,
+        lost: Callable[[BaseException], object] | None = None,
     ) -> None:
         """Call an operation with the newest step when what it is about was shown."""
 
@@ -208,10 +209,14 @@ class ToolWindow(QWidget):
         self.desk.edit(act, then, asker=self)
 
     def edit_seen(
-        self, act: Callable[[int | None], Any], base: int | None, then: Callable[[Any], None] | None = None
+        self,
+        act: Callable[[int | None], Any],
+        base: int | None,
+        then: Callable[[Any], None] | None = None,
+        lost: Callable[[BaseException], object] | None = None,
     ) -> None:
-        """Make an edit of what was shown when a step was the newest; otherwise as `edit`."""
-        self.desk.edit_seen(act, base, then, asker=self)
+        """Make an edit of what was shown when a step was the newest; what was typed is kept by `lost`."""
+        self.desk.edit_seen(act, base, then, asker=self, lost=lost)
 
     def enable(self) -> None:
         """Let what is possible at present be done."""

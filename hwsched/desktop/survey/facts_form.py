@@ -260,14 +260,16 @@ class FactsForm(QTreeWidget):
         """Tell what was typed into a cell, if it differs from what stood there."""
         attribute = index.data(ATTRIBUTE)
         shown, stands = str(index.data(Qt.ItemDataRole.DisplayRole) or ""), index.data(STANDS)
+        key = str(index.data(_ENTITY)), str(index.data(_ROW)), getattr(attribute, "name", "")
         if isinstance(attribute, Attribute) and stands is not None and text != shown:
             # Typed anew after it was refused: what stands there needs no edit, only that the refused text goes.
-            key = str(index.data(_ENTITY)), str(index.data(_ROW)), attribute.name
             self.refused.forget(key)
             shown = str(stands)
             if text in (shown, ""):
                 self.given_up.emit()
                 return
+        elif stands is not None and self.refused.may_be_again(key):
+            shown = str(stands)
         typed = "" if says_nothing(text) else text
         if isinstance(attribute, Attribute) and typed != ("" if says_nothing(shown) else shown):
             typed = plain_word(attribute, typed)

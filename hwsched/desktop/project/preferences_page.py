@@ -83,7 +83,7 @@ class PreferencesPage(QWidget):
         label.setContentsMargins(0, SPACE.hair, 0, 0)
         form.addRow(label, both)
         form.addRow(phrase("&Theme"), self.theme)
-        form.addRow(phrase("Text &size"), self.text_size)
+        form.addRow(phrase("Text si&ze"), self.text_size)
         # A choice of one is none.
         if len(languages()) > 1:
             form.addRow(phrase("&Language"), self.language)

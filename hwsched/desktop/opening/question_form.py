@@ -72,6 +72,7 @@ class QuestionForm(QWidget):
         self._settings: Settings = settings_of(workspace.project)
         self.asked: list[Asked] = []
         self.kind = DropDown()
+        self.kind.setAccessibleName(phrase("What would be otherwise"))
         self.kind.addItems([phrase(each) for each in KINDS])
         self.inputs = QStackedWidget()
         self.kind.currentIndexChanged.connect(self.inputs.setCurrentIndex)

@@ -30,6 +30,7 @@ class SetLines(QWidget):
         super().__init__(parent)
         self._names = names
         self.table = QTableWidget(0, 3)
+        self.table.horizontalHeader().setHighlightSections(False)
         self.table.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         self.table.setAccessibleName(phrase("Lines of the set"))
         Empty(self.table, phrase("The parts of a set, each in its role, stand here."))

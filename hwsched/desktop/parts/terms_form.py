@@ -145,6 +145,7 @@ def _all(names: Iterable[str], held: Mapping[str, str]) -> list[str]:
 
 def _table(titles: list[str]) -> QTableWidget:
     made = QTableWidget(0, len(titles))
+    made.horizontalHeader().setHighlightSections(False)
     made.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
     made.setHorizontalHeaderLabels(titles)
     made.verticalHeader().hide()

@@ -47,6 +47,7 @@ class SmallTable(QWidget):
         super().__init__()
         self.table, self._style, self._bare_unit = table, style, bare_unit
         self.cells = QTableWidget(0, len(table.columns))
+        self.cells.horizontalHeader().setHighlightSections(False)
         self.cells.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         self.cells.setAccessibleName(table.field.text or table.field.name)
         self.cells.setHorizontalHeaderLabels([self._heading(n) for n in range(len(table.columns))])

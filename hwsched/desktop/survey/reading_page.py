@@ -82,6 +82,7 @@ class ReadingPage(QWidget):
         self.words.setAccessibleName(phrase("Words and what they were taken for"))
         self.words.setHorizontalHeaderLabels([phrase("Column"), phrase("Word"), phrase("Cells"), phrase("Means")])
         for table in (self.columns, self.words):
+            table.horizontalHeader().setHighlightSections(False)
             table.setTabKeyNavigation(False)
         self._filled = False
         self._fill_words(unknown)

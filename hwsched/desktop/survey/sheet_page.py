@@ -94,6 +94,7 @@ class SheetPage(QWidget):
         self._by_letter = {column_letter(index): each for index, each in self._columns.items()}
         self.model = SheetModel(sheet, marked_cells(questions, refused, sheet.name if sheet else ""))
         self.table = QTableView()
+        self.table.horizontalHeader().setHighlightSections(False)
         self.table.verticalHeader().setDefaultSectionSize(scaled(ROW.grid))
         self.table.setAccessibleName(phrase("The sheet"))
         self.table.setModel(self.model)

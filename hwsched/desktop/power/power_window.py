@@ -177,6 +177,7 @@ class PowerWindow(ToolWindow):
             offers,
             lambda texts, then: self.add_power_row(kind, owner, texts, then),
             stated,
+            self.present.style,
             self,
         )
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)

@@ -8,7 +8,7 @@ from hwsched.attributes import said_value, show_value, shown_unit
 from hwsched.calc.calculator import Calculator, Field
 from hwsched.desktop.project.calculator_fields import NESTED, attribute_of, in_words, is_vector, label_of, worded
 from hwsched.language import phrase
-from hwsched.quantities import LengthStyle
+from hwsched.quantities import LengthStyle, in_run_unit
 
 
 @dataclass(slots=True)
@@ -99,7 +99,8 @@ def _said(field_: Field, value: Any, style: LengthStyle) -> str:
         return f"{value:,}"
     # Four figures are more than anybody measures.
     unit = shown_unit(attribute, style) or _spoken_unit(field_)
-    return f"{float(value):,.4g} {unit}".strip()
+    number = in_run_unit(float(value), style) if attribute.unit == "m" else float(value)
+    return f"{number:,.4g} {unit}".strip()
 
 
 def _spoken_unit(field_: Field) -> str:

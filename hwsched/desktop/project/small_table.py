@@ -17,6 +17,7 @@ from PySide6.QtWidgets import (
 from hwsched.attributes import shown_unit
 from hwsched.desktop.looks.tokens import ROW, SPACE, scaled
 from hwsched.desktop.project.calculator_fields import Table, at, put
+from hwsched.desktop.widgets.typed import with_unit
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
 
@@ -152,7 +153,10 @@ class SmallTable(QWidget):
             return None
         text, exact = item.data(_EXACT) or ("", None)
         # What nobody typed over is taken as it is, not as it is rounded for show.
-        return exact if item.text() == text else self.table.columns[n].read(item.text(), self._bare_unit)
+        column = self.table.columns[n]
+        if item.text() == text:
+            return exact
+        return column.read(with_unit(column.attribute, item.text(), self._style), self._bare_unit)
 
     def _size(self) -> None:
         lines = min(max(self.cells.rowCount(), 1), _ROWS) + 1

@@ -24,7 +24,7 @@ from hwsched.desktop.survey.refused_facts import STANDS, RefusedFacts
 from hwsched.desktop.widgets.choice_box import ChoiceBox, words_of
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.desktop.widgets.kept_colours import KeptColours
-from hwsched.desktop.widgets.typed import plain_word, understood
+from hwsched.desktop.widgets.typed import plain_word, understood, with_unit
 from hwsched.language import phrase
 from hwsched.operations.findings.checked import Checked
 from hwsched.operations.opening.facts_shown import asked_facts, item_facts
@@ -272,7 +272,7 @@ class FactsForm(QTreeWidget):
             shown = str(stands)
         typed = "" if says_nothing(text) else text
         if isinstance(attribute, Attribute) and typed != ("" if says_nothing(shown) else shown):
-            typed = plain_word(attribute, typed)
+            typed = with_unit(attribute, plain_word(attribute, typed), self._style)
             self.edited.emit(index.data(_ENTITY), index.data(_ROW), attribute.name, typed)
 
     def _section(self, title: str, entity: str, row: str, attributes: tuple[Attribute, ...], values: Any) -> None:

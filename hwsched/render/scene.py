@@ -96,11 +96,14 @@ def stand(views: Sequence[View], wide_mm: float, tall_mm: float) -> Scene:
         return min(wide / across, tall / up, 1.0)
 
     # Where there is room for all the first, whose lines are the longest, is as good as any.
-    way = max(((letters, below) for letters in _LINES for below in (False, True)), key=share)
-    room = _left(views, way, wide_mm, tall_mm)
-    if drawn and min(room) > 0.0:
-        scene = _stood_in(drawn, *room)
-    return _with_words(scene, views, *way)
+    ways = [max(((letters, below) for letters in _LINES), key=share) for below in (False, True)]
+    found = []
+    for way in ways:
+        room = _left(views, way, wide_mm, tall_mm)
+        if drawn and min(room) > 0.0:
+            found.append(_with_words(_stood_in(drawn, *room), views, *way))
+    # Words of the drawn ones may go for want of room, so that what is left is larger than it was reckoned.
+    return max(found, key=lambda each: each.scale) if found else _with_words(scene, views, *max(ways, key=share))
 
 
 def _paper_size(scene: Scene) -> tuple[float, float]:

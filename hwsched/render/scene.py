@@ -51,6 +51,8 @@ class Scene:
     """Of all that is drawn at this scale."""
     words_from: float = 0.0
     """From this scale on there are words and dimensions."""
+    floor_to_mm: float = math.inf
+    """So far to the right goes the common floor line; no farther than what is drawn."""
 
     def standing(self, name: str) -> Standing | None:
         """Return a view by its name."""
@@ -204,7 +206,7 @@ def _with_words(scene: Scene, views: Sequence[View], letters: int, below: bool) 
     if not standings:
         return scene
     ends = (x0 / scene.scale, y0 / scene.scale, x1 / scene.scale, y1 / scene.scale)
-    return replace(scene, standings=(*scene.standings, *standings), ends=ends)
+    return replace(scene, standings=(*scene.standings, *standings), ends=ends, floor_to_mm=scene.ends[2])
 
 
 def _worded(drawing: Drawing, scale: float, words_from: float) -> Drawing:
@@ -235,7 +237,7 @@ def on_paper(
     found: list[Primitive] = []
     ends = [value * scale for value in scene.ends]
     if any(each.view.on_floor and not each.view.drawing.unknown for each in scene.standings):
-        line = ((ends[0], 0.0), (ends[2], 0.0))
+        line = ((ends[0], 0.0), (min(ends[2], scene.floor_to_mm * scale), 0.0))
         found.append(Stroke(line, "thin", name="common floor line"))
     for each in scene.standings:
         own = None if within is None else _moved_region(within, -each.dx_mm, -each.dy_mm)

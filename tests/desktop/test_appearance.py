@@ -7,6 +7,7 @@ from PySide6.QtWidgets import (
     QAbstractButton,
     QLabel,
     QTabBar,
+    QTableView,
     QToolBar,
     QToolButton,
     QTreeWidget,
@@ -185,6 +186,8 @@ def sizes(window):
                 yield each, "letters", each.font().pixelSize()
             if isinstance(each, QToolBar) or (isinstance(each, QAbstractButton) and pictured(each)):
                 yield each, "icons", each.iconSize().width()
+            if isinstance(each, QTableView):
+                yield each, "rows", each.verticalHeader().defaultSectionSize()
             if isinstance(each, Picture):
                 yield each, "picture", each.width()
 

@@ -110,6 +110,11 @@ def test_why_something_is_not_drawn_is_read_whole_in_whatever_room(lacking, room
         assert left - 0.1 <= each.x - start, each
         assert each.x - start + wide <= right + 0.1, each
         assert low <= each.y <= top, each
+    floor = [
+        each for each in on_paper(scene, scene.scale).primitives if getattr(each, "name", "") == "common floor line"
+    ]
+    for line, each in itertools.product(floor, said):
+        assert each.role != "warning" or line.points[1][0] <= each.x or each.y < 0.0, "words are not struck through"
     words = " ".join(each.text for each in said)
     for fact in lacking:
         assert f"Leaf {fact.removesuffix('_mm')}" in words

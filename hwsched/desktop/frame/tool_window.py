@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QLabel, QProgressBar, QPushButton, QVBoxLayout, QW
 
 from hwsched.desktop.jobs.jobs import Cancelled, Jobs, Progress, Work
 from hwsched.desktop.jobs.ran import Report
-from hwsched.desktop.looks.tokens import wide
+from hwsched.desktop.looks.text_size import in_figures
 from hwsched.desktop.project.workspace import Workspace
 from hwsched.desktop.widgets.flow import Foot
 from hwsched.language import phrase, to_phrase
@@ -120,7 +120,7 @@ class ToolWindow(QWidget):
         self.told = QLabel()
         self.told.setWordWrap(True)
         self.bar = QProgressBar()
-        self.bar.setMaximumWidth(wide(24))
+        in_figures(self.bar, maximumWidth=24)
         self.stop = self.button(phrase("Cancel"), desk.jobs.cancel)
         self.foot = Foot()
         self.foot.addWidget(self.told)

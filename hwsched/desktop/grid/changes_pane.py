@@ -15,6 +15,7 @@ from hwsched.attributes.unknown import in_words, unknown_word
 from hwsched.desktop.grid.cells import editor_for, typed_in
 from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.proposals import Proposal
+from hwsched.desktop.looks.text_size import in_figures
 from hwsched.desktop.looks.tokens import SPACE, wide
 from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.giving_back import GivingBack
@@ -58,7 +59,7 @@ class ChangesPane(QFrame):
         self._row.addWidget(self.mixed, 1)
         self.lines = Lines([phrase(each) for each in _TITLES], 2)
         self.lines.setAccessibleName(phrase("Facts before and after"))
-        self.lines.setMinimumHeight(wide(18))
+        in_figures(self.lines, minimumHeight=18)
         self.take = QPushButton()
         self.take.clicked.connect(lambda _checked=False: self._take())
         self.leave = QPushButton(phrase("Leave all as it is"))

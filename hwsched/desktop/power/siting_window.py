@@ -16,7 +16,8 @@ from PySide6.QtWidgets import (
 from hwsched.desktop.frame.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.looks.severities import severities_in_words
-from hwsched.desktop.looks.tokens import FIELD, wide
+from hwsched.desktop.looks.text_size import in_figures
+from hwsched.desktop.looks.tokens import FIELD
 from hwsched.desktop.power.power_words import NO_PLACE, buildings_of, style_of
 from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.drop_down import DropDown
@@ -79,11 +80,11 @@ class SitingWindow(ToolWindow):
         self.seconds.setRange(1, 3600)
         self.seconds.setValue(60)
         self.seconds.setSuffix(" s")
-        self.seconds.setMaximumWidth(wide(15))
+        in_figures(self.seconds, maximumWidth=15)
         form = QFormLayout()
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
         for field in (self.building, self.wire):
-            field.setMaximumWidth(wide(FIELD))
+            in_figures(field, maximumWidth=FIELD)
         form.addRow(phrase("Building"), self.building)
         form.addRow(phrase("Wire"), self.wire)
         form.addRow(phrase("Look for at most"), self.seconds)

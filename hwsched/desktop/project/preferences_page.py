@@ -7,8 +7,8 @@ from PySide6.QtWidgets import QFormLayout, QLabel, QLineEdit, QPushButton, QVBox
 
 from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.looks.spoken import own_name
-from hwsched.desktop.looks.text_size import put_letters
-from hwsched.desktop.looks.tokens import ROW, SPACE, TEXT_SIZES, scaled, wide
+from hwsched.desktop.looks.text_size import in_figures, in_pixels, put_letters
+from hwsched.desktop.looks.tokens import ROW, SPACE, TEXT_SIZES
 from hwsched.desktop.project.preferences import THEMES, Theme
 from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.language import languages, phrase, to_phrase
@@ -89,9 +89,9 @@ class PreferencesPage(QWidget):
             form.addRow(phrase("&Language"), self.language)
         form.addRow("", self.tour)
         for field in (self.name, self.theme, self.text_size, self.language, self.tour):
-            field.setMinimumHeight(scaled(ROW.form))
-            field.setMaximumWidth(wide(48))
-        self.signs.setMaximumWidth(wide(64))
+            in_pixels(field, minimumHeight=ROW.form)
+            in_figures(field, maximumWidth=48)
+        in_figures(self.signs, maximumWidth=64)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(SPACE.wide, SPACE.large, SPACE.wide, SPACE.large)
         layout.setSpacing(SPACE.large)

@@ -15,7 +15,8 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.attributes import shown_unit
-from hwsched.desktop.looks.tokens import ROW, SPACE, scaled
+from hwsched.desktop.looks.text_size import in_pixels
+from hwsched.desktop.looks.tokens import ROW, SPACE
 from hwsched.desktop.project.calculator_fields import Table, at, put
 from hwsched.desktop.widgets.typed import with_unit
 from hwsched.language import phrase
@@ -57,7 +58,7 @@ class SmallTable(QWidget):
             if item is not None:
                 item.setToolTip(column.field.about)
         self.cells.verticalHeader().hide()
-        self.cells.verticalHeader().setDefaultSectionSize(scaled(ROW.grid))
+        in_pixels(self.cells.verticalHeader(), defaultSectionSize=ROW.grid)
         self.cells.setTabKeyNavigation(False)
         self.cells.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         header = self.cells.horizontalHeader()

@@ -9,8 +9,8 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QSizePol
 
 from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.looks.icons import icon
-from hwsched.desktop.looks.text_size import put_letters
-from hwsched.desktop.looks.tokens import SPACE, TARGET, scaled
+from hwsched.desktop.looks.text_size import in_pixels, put_letters
+from hwsched.desktop.looks.tokens import SPACE, TARGET
 from hwsched.language import phrase, to_phrase
 
 
@@ -112,7 +112,7 @@ class Tour(QFrame):
             button.setAutoDefault(False)
             # Who takes Next with the keyboard stays on it while the places change.
             button.setProperty("keeps focus", True)
-            button.setMinimumHeight(scaled(TARGET))
+            in_pixels(button, minimumHeight=TARGET)
             layout.addWidget(button)
         frame.commands.add(
             "tour",

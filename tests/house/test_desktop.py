@@ -4,6 +4,7 @@ import ast
 import importlib
 import inspect
 import pkgutil
+import re
 import subprocess
 import sys
 from pathlib import Path
@@ -118,3 +119,10 @@ def test_no_table_writes_its_titles_in_other_letters_where_a_row_is_chosen():
     found = [path for path, text in sources.items() if makes_table(ast.parse(text))]
     assert len(found) > 5
     assert not [path.name for path in found if "setHighlightSections(False)" not in sources[path]]
+
+
+def test_letters_and_icons_are_given_by_what_gives_them_anew():
+    """Set once by a widget's own call they keep the text size in which its page was made."""
+    once = re.compile(r"(?<!painter)\.(?:setFont\((?:fixed_)?font\(|setIconSize\(icon_size\()")
+    kept = [path.name for path in ROOT.rglob("*.py") if once.search(path.read_text(encoding="utf-8"))]
+    assert kept == ["text_size.py"]

@@ -9,7 +9,7 @@ from typing import Final
 from hwsched.attributes.attribute import Attribute
 from hwsched.attributes.limits import Value
 from hwsched.language import phrase
-from hwsched.quantities import LengthStyle, format_length
+from hwsched.quantities import LengthStyle, format_length, in_run_unit, run_unit
 from hwsched.quantities.money import decimal_text
 
 _SHOWN_UNITS: Final[dict[str, str]] = {"uA": "µA", "ohm": "Ω", "degC": "°C", "deg": "°"}
@@ -33,9 +33,13 @@ def shown_unit(attribute: Attribute, length_style: LengthStyle = "mm") -> str:
     --------
     >>> shown_unit(Attribute("standing_ua", "Standing current", "number", "uA"))
     'µA'
+    >>> shown_unit(Attribute("rise_m", "Up to the cable way", "number", "m"), "fraction")
+    'ft'
     """
     if attribute.kind == "length":
         return "mm" if length_style == "mm" else "in"
+    if attribute.unit == "m":
+        return run_unit(length_style)
     if attribute.unit == "share":
         return "%"
     return unit_sign(attribute.unit)
@@ -70,6 +74,8 @@ def show_value(
     '2 3/4"'
     >>> show_value(Attribute("usable_share", "Usable share", "number", "share"), 0.8)
     '80 %'
+    >>> show_value(Attribute("rise_m", "Up to the cable way", "number", "m"), 3.048, "fraction")
+    '10 ft'
     >>> show_value(Attribute("stair", "Stair door", "flag"), None, unknown="unknown")
     'unknown'
     """
@@ -85,8 +91,11 @@ def show_value(
     if attribute.kind == "length":
         return format_length(float(value), length_style, with_unit=with_unit)
     number = float(value) * 100 if attribute.unit == "share" else float(value)
+    if attribute.unit == "m" and length_style != "mm":
+        # Nobody measures a way to less than an eighth of an inch.
+        number = round(in_run_unit(number, length_style), 2)
     text = f"{number:.12g}"
-    unit = shown_unit(attribute)
+    unit = shown_unit(attribute, length_style)
     if not unit or not with_unit:
         return text
     return f"{text}{unit}" if unit == "°" else f"{text} {unit}"

@@ -23,6 +23,10 @@ class Said:
 
     text: str = ""
     """In the trade's words. A property that is part of the answer says it in its docstring."""
+    yes: str = ""
+    """Of what is so or not: the sentence that is true where it is so; its text where that is one."""
+    no: str = ""
+    """The sentence that is true where it is not so."""
     at: str | None = None
     """Key in the JSON object where it is not the name, ``leaf.width_mm`` within an object that only holds fields."""
     choices: tuple[str, ...] = ()

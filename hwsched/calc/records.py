@@ -105,6 +105,8 @@ class _Entry:
             tuple(said.earlier_words.items()),
             self.nullable,
             self.shape.fields,
+            said.yes or said.text if self.shape.kind == "flag" else "",
+            said.no,
         )
 
 

@@ -44,6 +44,10 @@ class Field:
     """May be null; where a default is shown, null is the same as leaving it out."""
     fields: "tuple[Field, ...]" = ()
     """Of the object, or of each object in the list."""
+    yes: str = ""
+    """What an answer says where a flag is true; the text, where that says it."""
+    no: str = ""
+    """What an answer says where a flag is false."""
 
     @property
     def terms(self) -> str:

@@ -35,7 +35,8 @@ from hwsched.desktop.frame.status_line import StatusLine
 from hwsched.desktop.frame.tool_window import Desk
 from hwsched.desktop.frame.trail import Station
 from hwsched.desktop.looks.plain_words import keep_words_plain
-from hwsched.desktop.looks.tokens import icon_size, wide
+from hwsched.desktop.looks.text_size import put_icons
+from hwsched.desktop.looks.tokens import wide
 from hwsched.desktop.opening.fit_actions import FitActions
 from hwsched.desktop.opening.inspected import Inspected
 from hwsched.desktop.opening.opening_actions import OpeningActions
@@ -273,7 +274,7 @@ class Window(QMainWindow):
         bar.setObjectName("work")
         bar.setMovable(False)
         bar.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextBesideIcon)
-        bar.setIconSize(icon_size())
+        put_icons(bar)
         for group in (
             (self.act_back, self.act_forward),
             (self.fitting.act_fit, self.fitting.act_check, self.release.act_print),
@@ -306,6 +307,9 @@ class Window(QMainWindow):
         self.welcome.named.connect(lambda name: setattr(state, "who", name))
         self.project.made_for.connect(self.survey.take_survey)
         self.openings.edited.connect(self.survey.set_facts)
+        self.survey.lost.connect(self.openings.grid.keep_drafts)
+        self.survey.written.connect(self.openings.grid.forget_drafts)
+        state.leaving.connect(lambda: self.openings.grid.forget_drafts())
         self.openings.said.connect(self.frame.say)
         self.openings.earlier.asked.connect(self.fitting.show_since_upgrade)
         self.openings.questions.asked.connect(lambda: self.frame.go("deliveries"))

@@ -8,7 +8,7 @@ from typing import Final
 from hwsched.attributes import Attribute
 from hwsched.catalogue import kind_of
 from hwsched.kept_sentences import kept_phrase
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.quantities import LengthStyle, format_feet_inches, format_length
 from hwsched.render.blocks import Column
 from hwsched.rules.wording import label_of
@@ -121,7 +121,7 @@ def days(life: float) -> str:
     >>> days(300.96)
     'about 300 days'
     """
-    return phrase("about {life} days", life=int(life))
+    return phrase_of_count("about {count} day", "about {count} days", int(life))
 
 
 def needed(needs: Sequence[str], catalogue: Catalogue | None = None) -> str:

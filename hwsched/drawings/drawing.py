@@ -135,6 +135,8 @@ class Drawing:
     """Drawn in paper millimetres, letters and all: it is set as it is."""
     coarsest: float = 0.0
     """Denominator of the smallest scale at which it says anything: it gets more height rather; 0: any."""
+    unknown: tuple[str, ...] = ()
+    """Why nothing is drawn, where it only says that: the sentences, in lines of any length."""
 
 
 @dataclass(frozen=True, slots=True)

@@ -5,8 +5,9 @@ from collections.abc import Collection, Sequence
 from dataclasses import dataclass, replace
 from typing import Final
 
-from hwsched.drawings.drawing import Callout, Dimension, Drawing, Text, View
+from hwsched.drawings.drawing import Anchor, Callout, Dimension, Drawing, Text, View
 from hwsched.drawings.layers import LAYERS, Layer, on_layers
+from hwsched.drawings.unknown import WIDTH, unknown_drawing
 from hwsched.language import phrase
 from hwsched.render.fonts import text_width_mm
 from hwsched.render.lower import Letters, OnPaper, Primitive, Stroke, lower
@@ -26,6 +27,8 @@ _COLUMN_MM: Final = 34.0
 _WORTH: Final = 0.6
 """Words may make the views so much smaller."""
 _TRIES: Final = 8
+_LINES: Final = (WIDTH, 34, 26, 20, 15)
+"""Letters a line of what only says why it is not drawn, from where there is much room to where there is little."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -48,6 +51,8 @@ class Scene:
     """Of all that is drawn at this scale."""
     words_from: float = 0.0
     """From this scale on there are words and dimensions."""
+    floor_to_mm: float = math.inf
+    """So far to the right goes the common floor line; no farther than what is drawn."""
 
     def standing(self, name: str) -> Standing | None:
         """Return a view by its name."""
@@ -65,6 +70,9 @@ class Scene:
         return min(self.standings, key=off, default=None)
 
 
+_NOTHING: Final = Scene((), 1.0, (0.0, 0.0, 0.0, 0.0))
+
+
 def stand(views: Sequence[View], wide_mm: float, tall_mm: float) -> Scene:
     """Put views beside one another so that all of them are seen on paper of a size.
 
@@ -78,6 +86,43 @@ def stand(views: Sequence[View], wide_mm: float, tall_mm: float) -> Scene:
     wide_mm, tall_mm : float
         Room for all of them [paper mm].
     """
+    drawn = [each for each in views if not each.drawing.unknown]
+    if len(drawn) == len(views):
+        return _stood_in(drawn, wide_mm, tall_mm)
+    scene = _stood_in(drawn, wide_mm, tall_mm) if drawn else _NOTHING
+    across, up = _paper_size(scene) if drawn else (1.0, 1.0)
+
+    def share(way: tuple[int, bool]) -> float:
+        """Return how large the others can be beside or above lines of so many letters, of what they could be."""
+        wide, tall = _left(views, way, wide_mm, tall_mm)
+        return min(wide / across, tall / up, 1.0)
+
+    # Where there is room for all the first, whose lines are the longest, is as good as any.
+    ways = [max(((letters, below) for letters in _LINES), key=share) for below in (False, True)]
+    found = []
+    for way in ways:
+        room = _left(views, way, wide_mm, tall_mm)
+        if drawn and min(room) > 0.0:
+            found.append(_with_words(_stood_in(drawn, *room), views, *way))
+    # Words of the drawn ones may go for want of room, so that what is left is larger than it was reckoned.
+    return max(found, key=lambda each: each.scale) if found else _with_words(scene, views, *max(ways, key=share))
+
+
+def _paper_size(scene: Scene) -> tuple[float, float]:
+    x0, y0, x1, y1 = (value * scene.scale for value in scene.ends)
+    return x1 - x0, y1 - y0
+
+
+def _left(views: Sequence[View], way: tuple[int, bool], wide_mm: float, tall_mm: float) -> tuple[float, float]:
+    """Return the room that words leave to the views that are drawn; less than nothing where they have none."""
+    letters, below = way
+    wide, tall = _paper_size(_with_words(_NOTHING, views, letters, below))
+    if wide > wide_mm or tall > tall_mm:
+        return min(wide_mm - wide, 0.0), min(tall_mm - tall, 0.0)
+    return (wide_mm, tall_mm - tall - _GAP_MM) if below else (wide_mm - wide - _GAP_MM, tall_mm)
+
+
+def _stood_in(views: Sequence[View], wide_mm: float, tall_mm: float) -> Scene:
     worded = _scaled(views, wide_mm, tall_mm, 0.0)
     bare = _scaled(views, wide_mm, tall_mm, math.inf)
     if worded.scale >= _WORTH * bare.scale:
@@ -92,7 +137,7 @@ def _scaled(views: Sequence[View], wide_mm: float, tall_mm: float, words_from: f
     up = max((max(d.bounds[3] - d.bounds[1], 1.0) for d in drawings), default=1.0)
     scale = max(min(wide_mm / across, tall_mm / up), 1e-4)
     for _ in range(_TRIES):
-        scene = stood(views, scale, words_from)
+        scene = _beside_one_another(views, scale, words_from)
         x0, y0, x1, y1 = (value * scale for value in scene.ends)
         if x1 - x0 <= wide_mm and y1 - y0 <= tall_mm:
             break
@@ -100,8 +145,16 @@ def _scaled(views: Sequence[View], wide_mm: float, tall_mm: float, words_from: f
     return scene
 
 
-def stood(views: Sequence[View], scale: float, words_from: float = 0.0) -> Scene:
-    """Put views beside one another as they need room at a scale; what is seen from above stands under the edge."""
+def stood(views: Sequence[View], scale: float) -> Scene:
+    """Put views beside one another as they need room at a scale; what is seen from above stands under the edge.
+
+    Those that only say why they are not drawn stand below one another behind the others.
+    """
+    drawn = [each for each in views if not each.drawing.unknown]
+    return _with_words(_beside_one_another(drawn, scale), views, WIDTH, below=False)
+
+
+def _beside_one_another(views: Sequence[View], scale: float, words_from: float = 0.0) -> Scene:
     x, low, high = 0.0, 0.0, 0.0
     standings: list[Standing] = []
     last: tuple[float, float, float] | None = None
@@ -133,6 +186,29 @@ def stood(views: Sequence[View], scale: float, words_from: float = 0.0) -> Scene
     return Scene(tuple(standings), scale, ends, words_from)
 
 
+def _with_words(scene: Scene, views: Sequence[View], letters: int, below: bool) -> Scene:
+    """Stand what only says why it is not drawn in a column: from the top behind the others, or under them."""
+    x0, y0, x1, y1 = (value * scene.scale for value in scene.ends)
+    left, top = (x0, y0 - _GAP_MM) if below else (x1 + _GAP_MM, y1)
+    if not scene.standings:
+        left, top = 0.0, 0.0
+    standings: list[Standing] = []
+    for view in views:
+        drawing = view.drawing
+        if not drawing.unknown:
+            continue
+        drawing = unknown_drawing(drawing.title, drawing.unknown, letters)
+        _, low, right, high = lower(drawing, scene.scale).extent
+        up = top - 2 * _NAME_MM - high
+        standings.append(Standing(replace(view, drawing=drawing), left / scene.scale, up / scene.scale))
+        x1 = max(x1, left + right, left + text_width_mm(phrase(drawing.title), _TITLE_MM, True))
+        y0, top = min(y0, up + low), up + low - _TITLE_MM
+    if not standings:
+        return scene
+    ends = (x0 / scene.scale, y0 / scene.scale, x1 / scene.scale, y1 / scene.scale)
+    return replace(scene, standings=(*scene.standings, *standings), ends=ends, floor_to_mm=scene.ends[2])
+
+
 def _worded(drawing: Drawing, scale: float, words_from: float) -> Drawing:
     """Return a drawing without its words and dimensions where there is no room for them."""
     enough = scale >= words_from and (drawing.bounds[2] - drawing.bounds[0]) * scale >= _LEAST_WORDS_MM
@@ -160,8 +236,8 @@ def on_paper(
     """
     found: list[Primitive] = []
     ends = [value * scale for value in scene.ends]
-    if any(each.view.on_floor for each in scene.standings):
-        line = ((ends[0], 0.0), (ends[2], 0.0))
+    if any(each.view.on_floor and not each.view.drawing.unknown for each in scene.standings):
+        line = ((ends[0], 0.0), (min(ends[2], scene.floor_to_mm * scale), 0.0))
         found.append(Stroke(line, "thin", name="common floor line"))
     for each in scene.standings:
         own = None if within is None else _moved_region(within, -each.dx_mm, -each.dy_mm)
@@ -171,7 +247,8 @@ def on_paper(
         found += [moved(shape, dx, dy) for shape in page.primitives]
         x0, _, x1, y1 = each.view.drawing.bounds
         top = max(y1 * scale, page.extent[3]) + dy + _NAME_MM
-        found.append(Letters((x0 + x1) / 2 * scale + dx, top, phrase(drawing.title), _TITLE_MM, "centre", 0.0, "title"))
+        anchor: Anchor = "left" if drawing.unknown else "centre"
+        found.append(Letters((x0 + x1) / 2 * scale + dx, top, phrase(drawing.title), _TITLE_MM, anchor, 0.0, "title"))
     return OnPaper(tuple(found), (ends[0], ends[1], ends[2], ends[3]), scale)
 
 

@@ -108,7 +108,7 @@ def _expected(s: Situation) -> dict[str, str]:
         "standing": phrase("unknown: needs the unit's standing current") if standing is None else f"{standing:g} µA",
         "life": phrase("unknown: needs the use of the opening")
         if s.fit.battery is None
-        else phrase("{days} days", days=int(s.fit.battery.days)),
+        else phrase_of_count("{count} day", "{count} days", int(s.fit.battery.days)),
         "turns": phrase("unknown: needs the cylinder's length and thread")
         if s.turns is None
         else phrase("about {turns} turns in", turns=s.turns),

@@ -3,13 +3,25 @@
 import pytest
 from PySide6.QtCore import QByteArray, QSettings, Qt
 from PySide6.QtGui import QPalette
-from PySide6.QtWidgets import QLabel, QTabBar, QToolButton, QTreeWidget, QTreeWidgetItem
+from PySide6.QtWidgets import (
+    QAbstractButton,
+    QLabel,
+    QTabBar,
+    QTableView,
+    QToolBar,
+    QToolButton,
+    QTreeWidget,
+    QTreeWidgetItem,
+    QWidget,
+)
+from shiboken6 import isValid
 
 from hwsched.desktop.frame.rail import Rail
 from hwsched.desktop.looks.appearance import Look, palette, sheet
+from hwsched.desktop.looks.icons import Picture
 from hwsched.desktop.looks.tokens import COLOURS, colour, font
 from hwsched.desktop.project.preferences import Preferences
-from tests.desktop.conftest import look_put_on
+from tests.desktop.conftest import idle, look_put_on
 
 
 @pytest.fixture
@@ -157,3 +169,59 @@ def test_the_rail_has_room_for_its_words_in_a_text_size_that_is_chosen_while_it_
         qtbot.waitUntil(has_room)
         assert (rail.width() > before) == (key == Qt.Key.Key_End)
     own.setParent(None)
+
+
+def pictured(button):
+    """Tell whether a button shows an icon."""
+    words_only = isinstance(button, QToolButton) and button.toolButtonStyle() == Qt.ToolButtonStyle.ToolButtonTextOnly
+    return not button.icon().isNull() and not words_only
+
+
+def sizes(window):
+    """How large letters and icons are that a person sees, each with what it stands on."""
+    for each in (window, *window.findChildren(QWidget)):
+        # A bare one has no letters of its own: those of a field's ground are the field's.
+        if each.isVisibleTo(window) and type(each) is not QWidget:
+            if each.font().pixelSize() > 0:
+                yield each, "letters", each.font().pixelSize()
+            if isinstance(each, QToolBar) or (isinstance(each, QAbstractButton) and pictured(each)):
+                yield each, "icons", each.iconSize().width()
+            if isinstance(each, QTableView):
+                yield each, "rows", each.verticalHeader().defaultSectionSize()
+            if isinstance(each, Picture):
+                yield each, "picture", each.width()
+
+
+def test_letters_and_icons_of_an_open_window_follow_the_text_size_and_come_back(qapp, at_work, qtbot):
+    preferences = at_work.frame.preferences
+    with look_put_on(qapp, preferences):
+        at_work.resize(1366, 768)
+        for place in ("openings", "today", "parts", "office", "release"):
+            at_work.frame.go(place)
+            idle(qtbot, at_work)
+            begun = list(sizes(at_work))
+            assert {what for _, what, _ in begun} >= {"letters", "icons"}
+            preferences.text_size = 150
+            qapp.processEvents()
+            grown = {(id(each), what): size for each, what, size in sizes(at_work)}
+            stayed = [
+                (
+                    place,
+                    type(each).__name__,
+                    type(each.parent()).__name__,
+                    each.accessibleName() or getattr(each, "text", str)(),
+                    what,
+                    size,
+                )
+                for each, what, size in begun
+                if isValid(each) and grown.get((id(each), what), size * 1.5) < size * 1.4
+            ]
+            assert not stayed
+            preferences.text_size = 100
+            qapp.processEvents()
+            now = {(id(each), what): size for each, what, size in sizes(at_work)}
+            assert not [
+                (place, each, what)
+                for each, what, size in begun
+                if isValid(each) and now.get((id(each), what), size) != size
+            ]

@@ -75,6 +75,27 @@ def test_each_example_is_answered_in_words_without_a_name_of_json(dialog, qtbot)
         assert not wrong, (calculator.name, wrong)
 
 
+def flags(fields, path=()):
+    """All that an answer says is so or not, each with where it stands."""
+    for each in fields:
+        if each.kind == "flag":
+            yield (*path, each.name), each
+        yield from flags(each.fields, (*path, each.name))
+
+
+@pytest.mark.parametrize("calculator", CALCULATORS, ids=NAMES)
+def test_what_is_so_and_what_is_not_are_sentences_of_their_own(calculator):
+    """Not "Not so: fits were left out": a sentence that denies another has to be written, not put together."""
+    for path, each in flags(calculator.outputs):
+        for words in (each.yes, each.no):
+            assert words[:1].isupper(), (path, words)
+            assert words.endswith("."), (path, words)
+        assert each.yes != each.no
+        if len(path) == 1:
+            said = [told(calculator, {each.name: answer}, "mm").sentences for answer in (True, False)]
+            assert said == [[each.yes], [each.no]]
+
+
 def stated(value):
     """Return JSON without what says nothing."""
     if isinstance(value, dict):

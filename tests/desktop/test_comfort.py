@@ -266,3 +266,30 @@ def test_the_key_for_finding_leads_to_the_field_of_every_place_that_has_one(at_w
         qtbot.keyClicks(field, text)
         assert field.text() == text
     idle(qtbot, at_work)
+
+
+@pytest.mark.parametrize("percent", [100, 150])
+@pytest.mark.parametrize("name", ["places/release", "handbook/differences"])
+def test_no_line_of_help_is_longer_than_is_read_well(at_work, qapp, name, percent):
+    """About 90 letters, at the left, however wide the screen is; on a narrow one a page is as wide as it."""
+    preferences = at_work.frame.preferences
+    with look_put_on(qapp, preferences):
+        preferences.text_size = percent
+        at_work.resize(1920, 1080)
+        at_work.frame.go("help", name)
+        page = at_work.frame.pages.widgets["help"].page
+        qapp.processEvents()
+        text, longest, left = page.document(), 0, set()
+        block = text.begin()
+        while block.isValid():
+            lines = [block.layout().lineAt(n) for n in range(block.layout().lineCount())]
+            # The last line of a paragraph ends where the paragraph does.
+            longest = max([longest, *(each.textLength() for each in lines)])
+            left |= {round(each.x()) for each in lines if block.textList() is None}
+            block = block.next()
+        assert 60 < longest <= 100
+        assert len(left) == 1
+        at_work.resize(1024, 700)
+        qapp.processEvents()
+        assert text.size().width() <= page.viewport().width()
+        preferences.text_size = 100

@@ -4,7 +4,7 @@ import ast
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QPoint
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QHelpEvent
 from PySide6.QtWidgets import QApplication, QHBoxLayout, QToolTip, QWidget
 
@@ -110,3 +110,40 @@ def test_every_drop_down_of_the_desktop_is_this_one():
             if made or kin or own:
                 found.append(f"{path.relative_to(root)}:{node.lineno}")
     assert found == []
+
+
+@pytest.mark.parametrize("opened", [False, True])
+def test_letters_find_an_entry_by_any_of_its_words(boxed, qtbot, opened):
+    """Not only by how it begins: who types "lev" means the level of the opening."""
+    entries = ("not read", "Leaf: Width", "Opening: Level", "Opening: Clear width")
+    box = boxed(wide(60), entries)
+    box.setCurrentIndex(0)
+    chosen = []
+    box.activated.connect(chosen.append)
+    box.setFocus()
+    if opened:
+        qtbot.mouseClick(box, Qt.MouseButton.LeftButton)
+        qtbot.waitUntil(lambda: box.view().isVisible())
+    keyboard = box.view() if opened else box
+    qtbot.keyClicks(keyboard, "lev")
+    if opened:
+        qtbot.keyClick(keyboard, Qt.Key.Key_Return)
+    assert box.currentText() == "Opening: Level"
+    assert chosen[-1] == 2
+
+
+def test_one_letter_goes_on_to_the_next_entry_and_what_begins_so_is_before_what_has_it_within(boxed, qtbot):
+    box = boxed(wide(60), ("unknown", "wood", "steel", "glass in wood", "wired glass"))
+    box.setCurrentIndex(0)
+    box.setFocus()
+    found = []
+    for _ in range(2):
+        qtbot.keyClick(box, Qt.Key.Key_W)
+        found.append(box.currentText())
+    assert found == ["wood", "wired glass"]
+    qtbot.wait(QApplication.keyboardInputInterval() + 50)
+    qtbot.keyClicks(box, "glass in")
+    assert box.currentText() == "glass in wood"
+    qtbot.wait(QApplication.keyboardInputInterval() + 50)
+    qtbot.keyClicks(box, "iron")
+    assert box.currentText() == "glass in wood"

@@ -50,3 +50,16 @@ def test_columns_with_a_width_of_their_own_give_of_it_before_a_list_is_scrolled(
     assert table.horizontalScrollBar().maximum() == 0
     table.resize(900, 300)
     assert table.columnWidth(0) == 230
+
+
+def test_titles_stay_as_they_are_where_a_row_is_chosen(qtbot):
+    lines = Lines(("Part", "Where"), 1)
+    qtbot.addWidget(lines)
+    lines.resize(500, 200)
+    lines.show_rows([("ARC-1", "in the leaf"), ("ARC-2", "on the wall")])
+    lines.show()
+    header = lines.horizontalHeader()
+    before = header.grab().toImage()
+    qtbot.mouseClick(lines.viewport(), Qt.MouseButton.LeftButton, pos=lines.visualItemRect(lines.item(1, 0)).center())
+    assert lines.chosen_row() == 1
+    assert header.grab().toImage() == before

@@ -6,7 +6,7 @@ from decimal import Decimal
 import pytest
 from pypdf import PdfReader
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFileDialog, QInputDialog
+from PySide6.QtWidgets import QFileDialog, QInputDialog, QLabel
 
 from hwsched.desktop.parts.cost_window import CostWindow
 from hwsched.desktop.release.gate_window import GateWindow
@@ -292,3 +292,13 @@ def test_costs_are_kept_while_nothing_they_read_has_changed(at_work, qtbot):
     ways["sets"].trigger()
     ways["cost"].trigger()
     assert reckoned() == 2
+
+
+def test_the_paper_of_the_return_visit_is_named_where_it_is_seen(at_work, qtbot):
+    at_work.frame.go("missing")
+    idle(qtbot, at_work)
+    page = next(each for each in at_work.findChildren(MissingWindow) if each.isVisible())
+    (named,) = [each for each in page.findChildren(QLabel) if each.buddy() is page.paper]
+    assert named.isVisible()
+    assert named.text() == "Paper"
+    assert page.paper.accessibleName()

@@ -10,7 +10,7 @@ from PySide6.QtWidgets import QApplication
 from hwsched.desktop.parts.parts_window import PartsWindow
 from hwsched.operations.parts.part_edits import edit_part, part_form
 from hwsched.operations.parts.part_form import PartEdit
-from tests.desktop.conftest import choose, idle
+from tests.desktop.conftest import choose, idle, look_put_on
 
 LEFT = Qt.MouseButton.LeftButton
 NUMBER = "ARC-M18"
@@ -259,3 +259,17 @@ def test_edits_are_counted_in_words_and_files_wait_for_the_part(parts, qtbot):
     assert parts.files.table.empty.text() == "Files can be added once the part is in the catalogue."
     click(qtbot, parts, NUMBER)
     assert parts.files.table.empty.text() == invited
+
+
+def test_the_list_of_all_kinds_needs_no_bar_and_the_rest_of_a_description_is_read_below(parts, at_work, qtbot, qapp):
+    with look_put_on(qapp, at_work.frame.preferences):
+        at_work.resize(1366, 768)
+        qapp.processEvents()
+        table = parts.grid.table
+        assert table.horizontalScrollBar().maximum() == 0
+        long = max(parts.form.catalogue.parts.values(), key=lambda each: len(each.description))
+        click(qtbot, parts, long.number)
+        place = parts.grid.model.place_of("description")
+        assert table.fontMetrics().horizontalAdvance(long.description) > table.columnWidth(place)
+        assert parts.grid.whole.isVisible()
+        assert parts.grid.whole.toPlainText() == long.description

@@ -1,5 +1,6 @@
 """The place for power beyond the first steps: junctions, keys, what stays in sight, sheets, dark look, siting."""
 
+import re
 from threading import Event
 
 import pytest
@@ -454,3 +455,54 @@ def test_no_column_needs_scrolling_and_what_is_left_out_is_told(power, qtbot):
     tree.setFixedWidth(whole + numbers + 40)
     qtbot.wait(20)
     assert not any(tree.isColumnHidden(column) for column in range(5))
+
+
+def fact(power, label):
+    """The line of a fact of what is chosen."""
+    lines = power.form.findItems(label, Qt.MatchFlag.MatchExactly | Qt.MatchFlag.MatchRecursive, 0)
+    assert lines, label
+    return lines[0]
+
+
+def type_fact(qtbot, at_work, power, label, text):
+    """Type over a fact of what is chosen, by keys."""
+    power.form.setFocus()
+    power.form.setCurrentItem(fact(power, label), 1)
+    qtbot.keyClick(power.form, Qt.Key.Key_F2)
+    editor = power.form.findChild(QLineEdit)
+    qtbot.keyClicks(editor, text)
+    with qtbot.waitSignal(editor.destroyed, timeout=5000):
+        qtbot.keyClick(editor, Qt.Key.Key_Return)
+    idle(qtbot, at_work)
+
+
+def test_ways_and_heights_of_a_supply_are_in_the_unit_of_its_runs(at_work, qtbot, power):
+    """In a project in inches all that is far is in feet, and a bare number typed there means feet."""
+    assert power.present.style == "fraction"
+    click(qtbot, power, line(power, "MILL-1"))
+    held = next(each for each in power.present.facts.supplies if each.name == "MILL-1")
+    for label in ("Along the plan", "Across the plan", "Up to the cable way"):
+        assert not fact(power, label).text(1).endswith(" m"), label
+    type_fact(qtbot, at_work, power, "Up to the cable way", "10")
+    assert fact(power, "Up to the cable way").text(1) == "10 ft"
+    changed = next(each for each in power.present.facts.supplies if each.id == held.id)
+    assert changed.rise_m == pytest.approx(3.048)
+    type_fact(qtbot, at_work, power, "Up to the cable way", "3 m")
+    assert fact(power, "Up to the cable way").text(1) == "9.84 ft"
+    assert next(each for each in power.present.facts.supplies if each.id == held.id).rise_m == pytest.approx(3.0)
+
+
+def test_no_page_of_a_project_in_inches_shows_metres(at_work, qtbot, power):
+    """All that stands in the place for power and beside it, whatever is chosen in the tree."""
+    metres = re.compile(r"\d ?m\b(?!m)")
+    found = set()
+    for item in power.tree.lines():
+        power.tree.setCurrentItem(item)
+        idle(qtbot, at_work)
+        form = power.form
+        for n in range(form.topLevelItemCount()):
+            section = form.topLevelItem(n)
+            found |= {section.child(at).text(1) for at in range(section.childCount())}
+        found |= {item.text(column) for column in range(power.tree.columnCount())}
+    assert any(text.endswith(" ft") for text in found)
+    assert not [text for text in found if metres.search(text)]

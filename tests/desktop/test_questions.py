@@ -205,7 +205,7 @@ def test_few_different_parts_are_found_left_and_accepted(at_work, qtbot, fewest)
     idle(qtbot, at_work)
     found = fewest.found
     assert len(found.after_kinds) < len(found.before_kinds)
-    assert f"{len(found.before_kinds)} different parts → {len(found.after_kinds)}" in fewest.said.text()
+    assert f"different parts: {len(found.before_kinds)} → {len(found.after_kinds)}" in fewest.said.text()
     assert "proven best" in fewest.said.text()
     assert fewest.list.topLevelItem(0).text(2) == str(len(found.after_kinds))
     assert steps(at_work) == before

@@ -4,6 +4,7 @@ import ast
 import importlib
 import inspect
 import pkgutil
+import re
 import subprocess
 import sys
 from pathlib import Path
@@ -98,3 +99,30 @@ def test_what_subjects_share_needs_no_screen(module):
         f"import hwsched.desktop.{module}\n"
     )
     subprocess.run([sys.executable, "-c", script], check=True, timeout=120)
+
+
+TABLES = {"QTableWidget", "QTableView"}
+
+
+def makes_table(tree):
+    """Tell whether a module makes a table of Qt, or a class of one."""
+    made = {getattr(node.func, "id", "") for node in ast.walk(tree) if isinstance(node, ast.Call)}
+    kinds = {
+        getattr(base, "id", "") for node in ast.walk(tree) if isinstance(node, ast.ClassDef) for base in node.bases
+    }
+    return bool((made | kinds) & TABLES)
+
+
+def test_no_table_writes_its_titles_in_other_letters_where_a_row_is_chosen():
+    """Bold they are wider: they are cut, and leap as one walks over the rows."""
+    sources = {path: path.read_text(encoding="utf-8") for path in ROOT.rglob("*.py")}
+    found = [path for path, text in sources.items() if makes_table(ast.parse(text))]
+    assert len(found) > 5
+    assert not [path.name for path in found if "setHighlightSections(False)" not in sources[path]]
+
+
+def test_letters_and_icons_are_given_by_what_gives_them_anew():
+    """Set once by a widget's own call they keep the text size in which its page was made."""
+    once = re.compile(r"(?<!painter)\.(?:setFont\((?:fixed_)?font\(|setIconSize\(icon_size\()")
+    kept = [path.name for path in ROOT.rglob("*.py") if once.search(path.read_text(encoding="utf-8"))]
+    assert kept == ["text_size.py"]

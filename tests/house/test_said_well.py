@@ -37,3 +37,9 @@ def test_nothing_is_said_to_be_one_or_many(folder):
 def test_the_window_says_by_one_sign_that_more_is_asked_or_done():
     found = [f"{where}: {text}" for where, text in texts("desktop") if "..." in text]
     assert not found, "\n".join(found)
+
+
+@pytest.mark.parametrize("folder", ["model", "exchange"])
+def test_nothing_says_by_itself_that_nothing_was_changed(folder):
+    """What was written is noted and said once, by `said_of`; who says it in an error says it twice, or wrongly."""
+    assert not [where for where, text in texts(folder) if "nothing was changed" in text.lower()]

@@ -130,7 +130,7 @@ def _of_answer(outputs: Iterable[Field]) -> Iterator[str]:
     for each in outputs:
         yield label_of(each)
         if each.kind == "flag":
-            yield each.text.rstrip(".")
+            yield from (each.yes, each.no)
         yield from _of_answer(each.fields)
 
 

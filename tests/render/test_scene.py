@@ -1,13 +1,16 @@
 """Views on a common floor line: none over another, names over them, one scale, and words in what is in sight."""
 
 import itertools
+from dataclasses import replace
 
 import pytest
 
 from hwsched.drawings.layers import LAYERS
 from hwsched.drawings.opening.scene import views_of
+from hwsched.render.fonts import text_width_mm
 from hwsched.render.lower import Letters, Stroke
 from hwsched.render.scene import on_paper, stand
+from hwsched.values import Fit
 from tests.drawings.openings import ALL, FIT, GIVEN
 
 SCENE = stand(views_of(GIVEN, FIT), 300.0, 180.0)
@@ -84,3 +87,40 @@ def test_on_little_paper_the_views_are_large_and_words_come_with_nearness():
     assert "Inside" in words(little.scale)
     # Two leaves of 914 mm, an edge and air on 180 mm: 1:12 is the most, and half of that would be too little.
     assert 1 / 24 < little.scale < 1 / 11
+
+
+def unsurveyed(**facts):
+    """The views of an opening of which somebody did not measure the leaf, and of the same where all is known."""
+    given = replace(GIVEN, leaves=tuple(replace(each, **facts) for each in GIVEN.leaves))
+    return views_of(given, Fit("to-measure"))
+
+
+@pytest.mark.parametrize("room", [(300.0, 180.0), (180.0, 150.0), (130.0, 120.0), (100.0, 100.0)])
+@pytest.mark.parametrize("lacking", [("width_mm",), ("thickness_mm",), ("width_mm", "height_mm", "thickness_mm")])
+def test_why_something_is_not_drawn_is_read_whole_in_whatever_room(lacking, room):
+    scene = stand(unsurveyed(**dict.fromkeys(lacking)), *room)
+    left, low, right, top = (value * scene.scale for value in scene.ends)
+    assert right - left <= room[0]
+    assert top - low <= room[1]
+    letters = [each for each in on_paper(scene, scene.scale).primitives if isinstance(each, Letters)]
+    said = [each for each in letters if not each.angle_deg]
+    for each in said:
+        wide = text_width_mm(each.text, each.height_mm, each.role in ("title", "warning"))
+        start = {"left": 0.0, "centre": wide / 2, "right": wide}[each.anchor]
+        assert left - 0.1 <= each.x - start, each
+        assert each.x - start + wide <= right + 0.1, each
+        assert low <= each.y <= top, each
+    floor = [
+        each for each in on_paper(scene, scene.scale).primitives if getattr(each, "name", "") == "common floor line"
+    ]
+    for line, each in itertools.product(floor, said):
+        assert each.role != "warning" or line.points[1][0] <= each.x or each.y < 0.0, "words are not struck through"
+    words = " ".join(each.text for each in said)
+    for fact in lacking:
+        assert f"Leaf {fact.removesuffix('_mm')}" in words
+
+
+def test_what_is_drawn_stays_large_beside_words_about_what_is_not():
+    """The edge of a leaf whose width nobody knows is as large as beside its faces, which take more room than words."""
+    whole, part = stand(views_of(GIVEN, FIT), 150.0, 120.0), stand(unsurveyed(width_mm=None), 150.0, 120.0)
+    assert part.scale >= whole.scale

@@ -97,7 +97,7 @@ class BoreResult:
     """A bore as it comes out."""
 
     direction: Annotated[Vector, Said("Unit vector of the axis.")]
-    enters_target: Annotated[bool, Said("The axis meets the target.")]
+    enters_target: Annotated[bool, Said("The axis meets the target.", no="The axis misses the target.")]
     entry: Annotated[Vector | None, Said("Where it does.")]
     length_mm: Annotated[float, Said("Length of the axis.")]
     end: Vector

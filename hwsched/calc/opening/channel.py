@@ -59,10 +59,12 @@ class ChannelInput:
 class ChannelResult:
     """A channel as it comes out."""
 
-    ok: Annotated[bool, Said("There are no problems.")]
+    ok: Annotated[bool, Said("There are no problems.", no="There are problems.")]
     square: BoreResult
     slanted: BoreResult
-    enters: Annotated[bool, Said("The second bore's axis enters the pocket.")]
+    enters: Annotated[
+        bool, Said("The second bore's axis enters the pocket.", no="The second bore's axis misses the pocket.")
+    ]
 
     @property
     def square_mm(self) -> Annotated[float, Said()]:

@@ -101,7 +101,7 @@ class PlatePosition:
 class PlacementResult:
     """The best place, or what stands in its way."""
 
-    feasible: Annotated[bool, Said("There is a place.")]
+    feasible: Annotated[bool, Said("There is a place.", no="There is no place.")]
     best: Annotated[PlatePosition | None, Said("Place of least cost, then least cable; null where there is none.")]
     alternatives: Annotated[tuple[PlatePosition, ...], Said("The best of every feasible pattern, in that order.")]
     blocked_by: Annotated[

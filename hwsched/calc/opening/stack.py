@@ -103,7 +103,7 @@ class StackResult:
     """What fits, or how near it comes."""
 
     fits: Annotated[tuple[StackFit, ...], Said("What fits: fewest rings, then least projection, then least gap.")]
-    more: Annotated[bool, Said("Fits were left out because their number reached the limit.")]
+    more: Annotated[bool, Said("Fits were left out because their number reached the limit.", no="No fit was left out.")]
     nearest_miss: Annotated[StackMiss | None, Said("When nothing fits: what comes nearest to the allowed band.")]
 
 

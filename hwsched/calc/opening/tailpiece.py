@@ -21,7 +21,13 @@ _TOUCH_MM = 1e-9
 class TailpieceResult:
     """Whether a tailpiece reaches, and what is to be cut off it."""
 
-    fits: Annotated[bool, Said("It reaches, and may be cut so that it does not bottom.")]
+    fits: Annotated[
+        bool,
+        Said(
+            "It reaches, and may be cut so that it does not bottom.",
+            no="It does not reach, or cannot be cut so that it does not bottom.",
+        ),
+    ]
     needed_mm: Annotated[float, Said("Shortest tailpiece that engages as much as it must.")]
     longest_mm: Annotated[
         float | None, Said("Longest that does not bottom in the case; null where its depth is not given.")

@@ -56,7 +56,9 @@ class Solution:
     ]
     source_a: Annotated[float | None, Said("Current out of the source [A]; null when collapsed.")]
     loss_w: Annotated[float | None, Said("Turned to heat in the runs [W]; null when collapsed.")]
-    collapsed: Annotated[bool, Said("The constant-power loads have no solution.")]
+    collapsed: Annotated[
+        bool, Said("The constant-power loads have no solution.", no="The constant-power loads have a solution.")
+    ]
     reason: Annotated[str | None, Said("Why there is none, or what in the answer cannot be real.")]
 
 

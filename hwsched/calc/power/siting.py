@@ -82,11 +82,23 @@ class Siting:
         return self.gap == 0.0
 
     @property
-    def optimal_or_gap(self) -> Annotated[bool | float, Said(at="optimal")]:
-        """True when proven best, else the share that a better answer might save."""
+    def optimal_or_gap(
+        self,
+    ) -> Annotated[
+        bool | float,
+        Said(at="optimal", yes="It is proven that there is no better answer.", no="There may be a better answer."),
+    ]:
+        """Share that a better answer might save; true when proven best."""
         return True if self.optimal else self.gap
 
-    fewest_proven: Annotated[bool, Said("Whether fewer supplies are proven not to do.")]
+    fewest_proven: Annotated[
+        bool,
+        Said(
+            "Whether fewer supplies are proven not to do.",
+            yes="It is proven that fewer supplies do not do.",
+            no="It is not proven that fewer supplies do not do.",
+        ),
+    ]
 
 
 class NoSitingError(InputError):

@@ -21,7 +21,7 @@ from hwsched.desktop.findings.rule_page import RulePage
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.looks.limit_words import limit_value, limit_words
 from hwsched.desktop.looks.severities import severity_word
-from hwsched.desktop.looks.tokens import wide
+from hwsched.desktop.looks.text_size import in_figures
 from hwsched.desktop.widgets.found_by_key import found_by_key
 from hwsched.desktop.widgets.giving_tree import GivingTree
 from hwsched.desktop.widgets.number_columns import to_the_right
@@ -275,7 +275,7 @@ class RulebookWindow(ToolWindow):
                 field = QLineEdit(f"{now[limit.name]:.10g}")
                 field.setPlaceholderText(phrase("the rule's own: {value:g}", value=limit.value))
                 field.setToolTip(phrase(limit.text))
-                field.setMaximumWidth(wide(19))
+                in_figures(field, maximumWidth=19)
                 field.returnPressed.connect(self.set_limits)
                 label = QLabel(limit_words(limit))
                 label.setWordWrap(True)

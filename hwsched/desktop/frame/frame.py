@@ -127,6 +127,7 @@ class Frame(QObject):
         then: Callable[[Any], None] | None = None,
         *,
         asker: QWidget | None = None,
+        lost: Callable[[BaseException], object] | None = None,
     ) -> None:
         """Make an edit; tell what went wrong; let all views follow.
 
@@ -138,9 +139,11 @@ class Frame(QObject):
             Gets its result once the views have followed, unless the asker is gone.
         asker : QWidget, optional
             The window in which it was asked for.
+        lost : callable, optional
+            Gets what went wrong where nothing could be written, to keep what was typed.
         """
         if self.state.workspace is not None:
-            self.jobs.edit(phrase("Writing"), act, then, asker=asker)
+            self.jobs.edit(phrase("Writing"), act, then, asker=asker, lost=lost)
 
     def edit_seen(
         self,
@@ -149,6 +152,7 @@ class Frame(QObject):
         then: Callable[[Any], None] | None = None,
         *,
         asker: QWidget | None = None,
+        lost: Callable[[BaseException], object] | None = None,
     ) -> None:
         """Make an edit of what was shown; where somebody else changed it meanwhile, ask whose value is taken.
 
@@ -158,7 +162,7 @@ class Frame(QObject):
             Calls an operation, given the newest step that was seen; runs off the screen's thread.
         base : int or None
             The newest step when what is edited was shown; None: it does not matter.
-        then, asker
+        then, asker, lost
             As in `edit`; what follows an edit that was asked about follows the answer.
         """
         seen = base
@@ -172,7 +176,7 @@ class Frame(QObject):
                 seen = conflict.base
                 raise
 
-        self.edit(attempt, then, asker=asker)
+        self.edit(attempt, then, asker=asker, lost=lost)
 
     def write(self, path: str, act: Callable[[], Any], again: Callable[[], None]) -> None:
         """Write a file; where that cannot be, another place is asked for on wish."""

@@ -7,7 +7,8 @@ from PySide6.QtWidgets import QButtonGroup, QFrame, QSizePolicy, QToolButton, QV
 from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.frame.place import Place
 from hwsched.desktop.looks.icons import icon
-from hwsched.desktop.looks.tokens import ROW, SPACE, icon_size, scaled
+from hwsched.desktop.looks.text_size import in_pixels, put_icons
+from hwsched.desktop.looks.tokens import ROW, SPACE, scaled
 from hwsched.language import phrase
 
 _STEPS = {Qt.Key.Key_Down: 1, Qt.Key.Key_Up: -1}
@@ -35,8 +36,8 @@ class RailButton(QToolButton):
 
     def measure(self) -> None:
         """Be as large as the text size asks."""
-        self.setIconSize(icon_size())
-        self.setMinimumHeight(scaled(ROW.form + SPACE.small))
+        put_icons(self)
+        in_pixels(self, minimumHeight=ROW.form + SPACE.small)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
         """Walk over the places by arrow keys; Return goes there as Space does."""

@@ -8,7 +8,8 @@ from PySide6.QtCore import QObject
 from PySide6.QtWidgets import QLabel, QProgressBar, QPushButton, QStatusBar
 
 from hwsched.desktop.frame.frame import Frame
-from hwsched.desktop.looks.tokens import SPACE, TARGET, scaled, wide
+from hwsched.desktop.looks.text_size import in_figures, in_pixels
+from hwsched.desktop.looks.tokens import SPACE, TARGET
 from hwsched.desktop.survey.register import STATES, state_of
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.values import OpeningInput
@@ -61,11 +62,11 @@ class StatusLine(QObject):
         self.progress.setAccessibleName(phrase("Running job"))
         self.bar = QProgressBar()
         self.bar.setAccessibleName(phrase("Progress of the running job"))
-        self.bar.setMaximumWidth(wide(16))
+        in_figures(self.bar, maximumWidth=16)
         self.bar.setTextVisible(False)
         self.stop = QPushButton(phrase("Stop"))
         self.stop.setToolTip(phrase("Ask the running job to stop; what it has not finished is not written"))
-        self.stop.setMinimumHeight(scaled(TARGET))
+        in_pixels(self.stop, minimumHeight=TARGET)
         self.stop.clicked.connect(lambda _checked=False: self._ask_to_stop())
         self.where = QLabel()
         self.where.setAccessibleName(phrase("Who works, and where"))

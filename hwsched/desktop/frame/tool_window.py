@@ -9,7 +9,7 @@ from PySide6.QtWidgets import QLabel, QProgressBar, QPushButton, QVBoxLayout, QW
 
 from hwsched.desktop.jobs.jobs import Cancelled, Jobs, Progress, Work
 from hwsched.desktop.jobs.ran import Report
-from hwsched.desktop.looks.tokens import wide
+from hwsched.desktop.looks.text_size import in_figures
 from hwsched.desktop.project.workspace import Workspace
 from hwsched.desktop.widgets.flow import Foot
 from hwsched.language import phrase, to_phrase
@@ -40,6 +40,7 @@ class EditSeen(Protocol):
         then: Callable[[Any], None] | None = None,
         *,
         asker: QWidget | None = None,
+        lost: Callable[[BaseException], object] | None = None,
     ) -> None:
         """Call an operation with the newest step when what it is about was shown."""
 
@@ -119,7 +120,7 @@ class ToolWindow(QWidget):
         self.told = QLabel()
         self.told.setWordWrap(True)
         self.bar = QProgressBar()
-        self.bar.setMaximumWidth(wide(24))
+        in_figures(self.bar, maximumWidth=24)
         self.stop = self.button(phrase("Cancel"), desk.jobs.cancel)
         self.foot = Foot()
         self.foot.addWidget(self.told)
@@ -208,10 +209,14 @@ class ToolWindow(QWidget):
         self.desk.edit(act, then, asker=self)
 
     def edit_seen(
-        self, act: Callable[[int | None], Any], base: int | None, then: Callable[[Any], None] | None = None
+        self,
+        act: Callable[[int | None], Any],
+        base: int | None,
+        then: Callable[[Any], None] | None = None,
+        lost: Callable[[BaseException], object] | None = None,
     ) -> None:
-        """Make an edit of what was shown when a step was the newest; otherwise as `edit`."""
-        self.desk.edit_seen(act, base, then, asker=self)
+        """Make an edit of what was shown when a step was the newest; what was typed is kept by `lost`."""
+        self.desk.edit_seen(act, base, then, asker=self, lost=lost)
 
     def enable(self) -> None:
         """Let what is possible at present be done."""

@@ -153,7 +153,10 @@ class CellEdits(QObject):
         cell = self._proposed(identity, name, text)
         if cell.refused:
             self.said.emit(f"{cell.thing}: {cell.fact} {cell.refused}")
-        elif cell.changes and cell.target is not None:
+        elif cell.target is not None and not cell.changes:
+            # Typed as it stands: what could not be written is given up.
+            self._model.forget([(cell.target.entity, cell.target.row_id, cell.target.name)])
+        elif cell.target is not None:
             edit = FactEdit(cell.target.entity, cell.target.row_id, cell.target.name, cell.text)
             self._write([edit], self._begun)
 

@@ -15,6 +15,7 @@ from hwsched.attributes.unknown import in_words, unknown_word
 from hwsched.desktop.grid.cells import editor_for, typed_in
 from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.proposals import Proposal
+from hwsched.desktop.looks.text_size import in_figures
 from hwsched.desktop.looks.tokens import SPACE, wide
 from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.giving_back import GivingBack
@@ -58,7 +59,7 @@ class ChangesPane(QFrame):
         self._row.addWidget(self.mixed, 1)
         self.lines = Lines([phrase(each) for each in _TITLES], 2)
         self.lines.setAccessibleName(phrase("Facts before and after"))
-        self.lines.setMinimumHeight(wide(18))
+        in_figures(self.lines, minimumHeight=18)
         self.take = QPushButton()
         self.take.clicked.connect(lambda _checked=False: self._take())
         self.leave = QPushButton(phrase("Leave all as it is"))
@@ -151,7 +152,11 @@ class ChangesPane(QFrame):
         self.field = made
         counts = Counter(in_words(column.text(column.value(row))) or unknown_word() for row in self._rows)
         told = [f"{text} ({count})" for text, count in counts.most_common(_SAID)]
-        more = phrase(" and {count} other values", count=len(counts) - _SAID) if len(counts) > _SAID else ""
+        more = (
+            phrase_of_count(" and {count} other value", " and {count} other values", len(counts) - _SAID)
+            if len(counts) > _SAID
+            else ""
+        )
         self.mixed.setText(f"{phrase('mixed: ') if len(counts) > 1 else phrase('now: ')}{', '.join(told)}{more}")
         if isinstance(made, QLineEdit):
             made.setPlaceholderText(phrase("as it is") if len(counts) == 1 else phrase("mixed"))

@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.looks.tokens import SPACE, wide
-from hwsched.language import phrase
+from hwsched.language import phrase, phrase_of_count
 
 MOST: Final = 400
 """So many values are listed; others are found by typing."""
@@ -123,7 +123,11 @@ class FilterPopup(QFrame):
             self.list.addItem(item)
         self.list.blockSignals(False)
         self.more.setText(
-            phrase("{count} more values: type to find them", count=len(found) - MOST) if len(found) > MOST else ""
+            phrase_of_count(
+                "{count} more value: type to find it", "{count} more values: type to find them", len(found) - MOST
+            )
+            if len(found) > MOST
+            else ""
         )
         self.more.setVisible(len(found) > MOST)
 

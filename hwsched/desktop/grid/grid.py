@@ -13,6 +13,7 @@ from hwsched.desktop.grid.cell_edits import EDITS, CellEdits
 from hwsched.desktop.grid.cells import CellDelegate
 from hwsched.desktop.grid.changes_pane import ChangesPane
 from hwsched.desktop.grid.columns_pane import ColumnsPane
+from hwsched.desktop.grid.drafts import cell_of, drafts_of
 from hwsched.desktop.grid.filter_popup import FilterPopup
 from hwsched.desktop.grid.menu import grid_menu
 from hwsched.desktop.grid.model import GridModel
@@ -22,6 +23,7 @@ from hwsched.desktop.grid.table import GridTable
 from hwsched.desktop.grid.whole_row import WholeRow
 from hwsched.desktop.looks.tokens import SPACE, colour
 from hwsched.language import phrase
+from hwsched.operations.survey.fact_edit import FactEdit
 
 _FLAG = QItemSelectionModel.SelectionFlag
 _SELECT: Final = _FLAG.Select | _FLAG.Rows
@@ -239,10 +241,24 @@ class Grid(QWidget):
         return True
 
     def _on_typed(self) -> None:
-        self.echo.hide()
+        self._tell_drafts()
         waiting, self._waiting = self._waiting, []
         for show in waiting:
             show()
+
+    def keep_drafts(self, edits: Sequence[FactEdit], why: str) -> None:
+        """Let what could not be written stand in its cells, and say why below."""
+        self.model.keep(drafts_of(edits, why))
+        self._tell_drafts()
+
+    def forget_drafts(self, edits: Sequence[FactEdit] | None = None) -> None:
+        """Let go of what was written by now; of all of a project that is left."""
+        self.model.forget(None if edits is None else map(cell_of, edits))
+        self._tell_drafts()
+
+    def _tell_drafts(self) -> None:
+        why = "; ".join(dict.fromkeys(each.why for each in self.model.drafts.values()))
+        self._on_echo(phrase("Not taken: {why}", why=why) if why else "", True)
 
     # --- columns ----------------------------------------------------------------------------------------------------
 

@@ -7,7 +7,8 @@ from typing import Final
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QLineEdit, QToolButton, QWidget
 
-from hwsched.desktop.looks.tokens import TARGET, scaled, wide
+from hwsched.desktop.looks.text_size import in_figures, in_pixels
+from hwsched.desktop.looks.tokens import TARGET
 from hwsched.desktop.widgets.flow import Flow
 from hwsched.language import phrase, to_phrase
 
@@ -38,7 +39,7 @@ class KeptViews(QWidget):
         self.name = QLineEdit()
         self.name.setPlaceholderText(phrase("Name of this view, then Return"))
         self.name.setAccessibleName(phrase("Name under which this view is kept"))
-        self.name.setMaximumWidth(wide(34))
+        in_figures(self.name, maximumWidth=34)
         self.name.returnPressed.connect(self._keep)
         self.name.editingFinished.connect(self._left)
         self.keep = button(
@@ -106,7 +107,7 @@ def button(text: str, tip: str, slot: Callable[[], object]) -> QToolButton:
     made.setText(text)
     made.setToolTip(tip)
     made.setAutoRaise(True)
-    made.setMinimumHeight(scaled(TARGET))
+    in_pixels(made, minimumHeight=TARGET)
     made.clicked.connect(lambda _checked=False: slot())
     return made
 

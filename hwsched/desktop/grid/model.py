@@ -1,6 +1,6 @@
 """The contents of a grid as Qt asks for them: only cells that are looked at are put into words."""
 
-from collections.abc import Iterable, Sequence
+from collections.abc import Iterable, Mapping, Sequence
 from typing import Any, Final, Generic
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
@@ -9,6 +9,7 @@ from hwsched.attributes.unknown import in_words
 from hwsched.desktop.grid.arrangement import Arrangement
 from hwsched.desktop.grid.column import Column, Row, Target
 from hwsched.desktop.grid.contents import Contents, Group
+from hwsched.desktop.grid.drafts import OF_DRAFT, Cell, Draft
 from hwsched.language import phrase
 
 Index = QModelIndex | QPersistentModelIndex
@@ -30,6 +31,8 @@ class GridModel(QAbstractTableModel, Generic[Row]):
     def __init__(self, contents: Contents[Row], parent: QObject | None = None) -> None:
         super().__init__(parent)
         self.contents = contents
+        self.drafts: dict[Cell, Draft] = {}
+        """What could not be written, by its cell; it outlives the showing of other rows."""
 
     def load(self, rows: Iterable[Row], places: Sequence[int] | None = None) -> None:
         """Show these rows; only those at some places unless that is None."""
@@ -154,6 +157,8 @@ class GridModel(QAbstractTableModel, Generic[Row]):
             return column
         if row is None:
             return self._of_group(index, role)
+        if self.drafts and (draft := self._draft_of(column, row)) is not None and role in OF_DRAFT:
+            return draft.shown(role)
         if role in (_ROLE.DisplayRole, _ROLE.EditRole):
             return column.text(column.value(row))
         if role in (_ROLE.ToolTipRole, _ROLE.AccessibleTextRole):
@@ -165,6 +170,27 @@ class GridModel(QAbstractTableModel, Generic[Row]):
         if role == _ROLE.DecorationRole and column.icon is not None:
             return column.icon(column.value(row))
         return None
+
+    def _draft_of(self, column: Column[Any], row: Any) -> Draft | None:
+        target = column.target(row) if column.target is not None else None
+        return None if target is None else self.drafts.get((target.entity, target.row_id, target.name))
+
+    def keep(self, drafts: Mapping[Cell, Draft]) -> None:
+        """Show what could not be written in its cells, until it is written or given up."""
+        self.drafts |= drafts
+        self._show_drafts()
+
+    def forget(self, cells: Iterable[Cell] | None = None) -> None:
+        """Show what stands in cells; in all of them when left out."""
+        if not self.drafts:
+            return
+        for cell in list(self.drafts) if cells is None else cells:
+            self.drafts.pop(cell, None)
+        self._show_drafts()
+
+    def _show_drafts(self) -> None:
+        if self.rowCount() and self.columnCount():
+            self.dataChanged.emit(self.index(0, 0), self.index(self.rowCount() - 1, self.columnCount() - 1))
 
     def _of_group(self, index: Index, role: int) -> Any:
         group = self.contents.group_at(index.row())

@@ -12,7 +12,7 @@ from typing import Final
 from hwsched.attributes.unknown import in_words, says_nothing, unknown_word
 from hwsched.desktop.grid.column import Column, Row, Target
 from hwsched.desktop.grid.contents import Contents
-from hwsched.desktop.widgets.typed import plain_word, understood
+from hwsched.desktop.widgets.typed import plain_word, understood, with_unit
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
 
@@ -78,7 +78,7 @@ def proposed(
     if row is None or target is None or attribute is None:
         why = _why_not(column, row)
         return Proposal(thing, phrase(column.title), before, text, refused=why)
-    typed = "" if says_nothing(text) else plain_word(attribute, text.strip())
+    typed = "" if says_nothing(text) else with_unit(attribute, plain_word(attribute, text.strip()), reading.style)
     said = understood(attribute, typed, reading.bare_unit, reading.style)
     if said.refused:
         return Proposal(thing, phrase(column.title), before, text, refused=said.words)

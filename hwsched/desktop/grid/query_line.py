@@ -11,7 +11,8 @@ from PySide6.QtWidgets import QLabel, QLineEdit, QToolButton, QVBoxLayout, QWidg
 
 from hwsched.desktop.grid.asking import Understanding, understand
 from hwsched.desktop.grid.offers import Offers
-from hwsched.desktop.looks.tokens import SPACE, TARGET, colour, scaled
+from hwsched.desktop.looks.text_size import in_pixels
+from hwsched.desktop.looks.tokens import SPACE, TARGET, colour
 from hwsched.desktop.widgets.flow import Flow
 from hwsched.language import phrase
 from hwsched.query import Askable
@@ -59,7 +60,7 @@ class QueryLine(QWidget):
         self.add = QToolButton()
         self.add.setText(phrase("Ask for…"))
         self.add.setToolTip(phrase("Choose a fact, then what is asked of it"))
-        self.add.setMinimumHeight(scaled(TARGET))
+        in_pixels(self.add, minimumHeight=TARGET)
         self.words = QLabel()
         self.words.setWordWrap(True)
         self.words.setAccessibleName(phrase("What is asked for"))
@@ -168,7 +169,7 @@ class QueryLine(QWidget):
         made.setText(f"{said if len(said) <= _CHIP else said[: _CHIP - 1] + '…'}  ×")
         made.setToolTip(phrase("No more ask for: {said}", said=said))
         made.setAccessibleName(phrase("Take away: {said}", said=said))
-        made.setMinimumHeight(scaled(TARGET))
+        in_pixels(made, minimumHeight=TARGET)
         made.setFocusPolicy(Qt.FocusPolicy.StrongFocus)
         made.clicked.connect(lambda _checked=False: slot())
         return made

@@ -23,6 +23,7 @@ from PySide6.QtWidgets import QAbstractItemView, QHeaderView, QTableView, QWidge
 from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.model import COLUMN, GROUP, GridModel
 from hwsched.desktop.grid.widths import shared_widths, squeezed
+from hwsched.desktop.looks.text_size import in_pixels
 from hwsched.desktop.looks.tokens import ROW, SPACE, THIN, colour, scaled, wide
 from hwsched.language import phrase
 
@@ -362,7 +363,7 @@ def _set_up(view: QTableView, model: GridModel[Any]) -> None:
     view.horizontalHeader().setSortIndicator(-1, Qt.SortOrder.AscendingOrder)
     view.setSortingEnabled(True)
     view.verticalHeader().hide()
-    view.verticalHeader().setDefaultSectionSize(scaled(ROW.grid))
+    in_pixels(view.verticalHeader(), defaultSectionSize=ROW.grid)
     header = view.horizontalHeader()
     header.setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
     header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)

@@ -17,6 +17,7 @@ from shiboken6 import isValid
 
 from hwsched.desktop.jobs.job_log import JobLog
 from hwsched.desktop.jobs.ran import Ran, Report
+from hwsched.model.errors import ConflictError
 from hwsched.model.journal.written import Written, noting
 from hwsched.operations.outcome import changes_of
 from hwsched.stopping import StopAskedError, stoppable
@@ -64,6 +65,8 @@ class _Job:
     tells: Callable[[Any], Report] | None = None
     may_stop: bool = False
     """Whether it is long work that can be stopped, and no edit."""
+    lost: Callable[[BaseException], object] | None = None
+    """Keeps what was typed where it could not be written."""
 
 
 class _Runner(QThread):
@@ -204,6 +207,7 @@ class Jobs(QObject):
         *,
         asker: QWidget | None = None,
         ask_again: Callable[[], object] | None = None,
+        lost: Callable[[BaseException], object] | None = None,
     ) -> None:
         """Make an edit, or write one file: at once where nothing holds it up, else as soon as it can be, in order.
 
@@ -213,12 +217,15 @@ class Jobs(QObject):
             As in `run`.
         act : callable
             Runs off the screen's thread.
+        lost : callable, optional
+            Gets what went wrong before it is told, to keep what was typed; of a conflict the person is asked instead.
         """
 
         def once_more() -> None:
-            self.edit(title, act, then, asker=asker, ask_again=ask_again)
+            self.edit(title, act, then, asker=asker, ask_again=ask_again, lost=lost)
 
-        job = _Job(title, lambda _progress, _cancelled: act(), then, asker, once_more, ask_again, _name(act))
+        work: Work = lambda _progress, _cancelled: act()  # noqa: E731
+        job = _Job(title, work, then, asker, once_more, ask_again, _name(act), lost=lost)
         if self._runner is not None:
             self._waiting.append(job)
         else:
@@ -236,7 +243,7 @@ class Jobs(QObject):
         """Let an asker go: its long work is asked to stop, its edits are made; it hears of neither, the views do."""
         for job in (self._job, *self._waiting):
             if job is not None and job.asker is asker:
-                job.then = job.asker = None
+                job.then = job.asker = job.lost = None
                 if job is self._job:
                     self.cancel()
         for whose, each in list(self._beside):
@@ -348,6 +355,8 @@ class Jobs(QObject):
     def _fail(self, job: _Job, error: BaseException, written: tuple[Written, ...]) -> None:
         _LOG.info(f"{job.doing} did not come to its end: {type(error).__name__}")
         asker = job.asker if job.asker is not None and isValid(job.asker) else None
+        if job.lost is not None and job.asker is asker and not isinstance(error, ConflictError):
+            job.lost(error)
         self.failed.emit(Failure(job.title, error, written, asker, job.once_more, job.ask_again, job.doing))
 
 

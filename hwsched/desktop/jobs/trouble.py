@@ -93,6 +93,13 @@ class Telling(QObject):
         question.open()
 
 
+def why_of(error: BaseException) -> str:
+    """Say why something could not be done, as it is said beside what was typed and in the dialog."""
+    if not isinstance(error, REFUSED + CLOSED):
+        return phrase("it failed inside the program")
+    return masked(error.said()) if isinstance(error, InputRejected) else kept_error(masked(str(error)))
+
+
 def tell_failure(failure: Failure, parent: QWidget) -> QDialog:
     """Show what could not be done, near where it was asked for.
 
@@ -121,8 +128,7 @@ def tell_failure(failure: Failure, parent: QWidget) -> QDialog:
 
 
 def _refusal(failure: Failure, near: QWidget) -> QMessageBox:
-    error = failure.error
-    text = masked(error.said()) if isinstance(error, InputRejected) else kept_error(masked(str(error)))
+    text = why_of(failure.error)
     lines = text.splitlines() or [type(failure.error).__name__]
     title = phrase("Done in part") if failure.written else phrase("Not done")
     box = QMessageBox(QMessageBox.Icon.Warning, title, "\n".join(lines[:_MOST_LINES]), parent=near)

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QApplication
 
 from hwsched.desktop.looks.icons import recoloured
 from hwsched.desktop.looks.plain_words import keep_words_plain
+from hwsched.desktop.looks.text_size import follow
 from hwsched.desktop.looks.tokens import (
     COLOURS,
     CORNER,
@@ -265,6 +266,7 @@ class Look(QObject):
         self._application.setFont(letters)
         self._application.setPalette(palette(dark=dark))
         self._application.setStyleSheet(sheet(dark=dark, percent=percent))
+        follow(self._application)
 
     def _on_chosen(self, name: str) -> None:
         if name == "theme":

@@ -8,12 +8,12 @@ from pathlib import Path
 from tempfile import TemporaryDirectory
 from typing import Final
 
-from PySide6.QtCore import QByteArray, QPoint, QRect, QRectF, QSize
+from PySide6.QtCore import QByteArray, QEvent, QPoint, QRect, QRectF, QSize
 from PySide6.QtGui import QColor, QIcon, QIconEngine, QPainter, QPaintEvent, QPixmap
 from PySide6.QtSvg import QSvgRenderer
 from PySide6.QtWidgets import QWidget
 
-from hwsched.desktop.looks.tokens import ICON, STATES, Role, State, colour, scaled
+from hwsched.desktop.looks.tokens import STATES, Role, State, colour, icon_size
 from hwsched.paths import RESOURCES
 
 _FOLDER: Final = RESOURCES / "icons"
@@ -87,7 +87,13 @@ class Picture(QWidget):
     def __init__(self, name: str, role: Role = "text", parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self._name, self._role = name, role
-        self.setFixedSize(scaled(ICON), scaled(ICON))
+        self.setFixedSize(icon_size())
+
+    def changeEvent(self, event: QEvent) -> None:  # noqa: N802
+        """Be as large as the words beside it in another text size."""
+        super().changeEvent(event)
+        if event.type() in (QEvent.Type.StyleChange, QEvent.Type.FontChange):
+            self.setFixedSize(icon_size())
 
     def paintEvent(self, _event: QPaintEvent) -> None:  # noqa: N802
         """Paint it."""

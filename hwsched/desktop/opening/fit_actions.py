@@ -9,7 +9,7 @@ from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.frame.subject import Subject
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.opening.fit_report import report_of
-from hwsched.language import phrase, phrase_of_count, to_phrase
+from hwsched.language import phrase_of_count, to_phrase
 from hwsched.operations.changes import Changes
 
 if TYPE_CHECKING:
@@ -60,7 +60,12 @@ class FitActions(Subject):
             kept = sum(each.kept for each in done[1])
             if kept:
                 self.frame.say(
-                    phrase("{kept} released openings keep what an earlier version worked out", kept=kept), 15000
+                    phrase_of_count(
+                        "{count} released opening keeps what an earlier version worked out",
+                        "{count} released openings keep what an earlier version worked out",
+                        kept,
+                    ),
+                    15000,
                 )
 
         self.jobs.run(

@@ -6,7 +6,7 @@ from typing import TYPE_CHECKING
 
 from hwsched.desktop.jobs.ran import Report
 from hwsched.kept_sentences import kept_phrase
-from hwsched.language import phrase
+from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.changes import Changes
 from hwsched.values import Fit
 
@@ -21,7 +21,11 @@ def report_of(done: tuple[Changes, list[FitOutcome]]) -> Report:
     kept = sum(each.kept for each in outcomes)
     words = phrase("{fit:,} of {count:,} openings fit", fit=fit, count=len(outcomes)) if outcomes else ""
     if kept:
-        words += phrase(", {kept:,} released ones keep what an earlier version worked out", kept=kept)
+        words += phrase_of_count(
+            ", {count:,} released one keeps what an earlier version worked out",
+            ", {count:,} released ones keep what an earlier version worked out",
+            kept,
+        )
     left = [(each.given.opening.mark, why_not(each.fit)) for each in outcomes if each.fit.status != "fits"]
     return Report(words, tuple(left), openings=tuple(each.given.opening.id for each in outcomes))
 

@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QInputDialog, QMessageBox
 from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.frame.subject import Subject
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
+from hwsched.desktop.jobs.trouble import why_of
 from hwsched.desktop.opening.opening_sheet import OpeningSheet
 from hwsched.language import phrase, to_phrase
 from hwsched.model.errors import ChangeError, DuplicateValueError, ValueRefusedError
@@ -212,15 +213,18 @@ class OpeningActions(Subject):
             except (ValueRefusedError, DuplicateValueError) as refused:
                 return refused
 
+        def keep(why: str, *, again: bool = False) -> None:
+            facts.refused.keep((entity, row, attribute), text, why, again=again)
+            self.state.show_again()
+
         def then(done: Changes | ChangeError) -> None:
             if isinstance(done, ChangeError):
-                facts.refused.keep((entity, row, attribute), text, str(done))
+                keep(str(done))
                 self.frame.say(phrase("Not taken: {done}", done=done))
-                self.state.show_again()
             elif facts.refused.forget((entity, row, attribute)):
                 self.state.show_again()
 
-        self.frame.edit_seen(act, facts.seen, then)
+        self.frame.edit_seen(act, facts.seen, then, lost=lambda error: keep(why_of(error), again=True))
 
     def ask_opening(self) -> None:
         """Ask for a mark and add an opening."""

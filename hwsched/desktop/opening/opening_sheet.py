@@ -5,7 +5,7 @@ from collections.abc import Mapping, Sequence
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QLabel, QSplitter, QVBoxLayout, QWidget
 
-from hwsched.desktop.looks.tokens import font
+from hwsched.desktop.looks.text_size import put_letters
 from hwsched.desktop.opening.assembly_page import AssemblyPage
 from hwsched.desktop.opening.candidates_pane import CandidatesPane
 from hwsched.desktop.opening.drawing_move import Move, Stretch
@@ -21,7 +21,7 @@ from hwsched.desktop.survey.facts_form import FactsForm
 from hwsched.desktop.survey.register import state_of
 from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.drawings.layers import UNIT
-from hwsched.language import phrase
+from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.findings.checked import Checked
 from hwsched.operations.release.attachments import Attached
 from hwsched.quantities import LengthStyle, format_length
@@ -52,7 +52,7 @@ class OpeningSheet(QWidget):
         self.title = QLabel()
         self.title.setTextFormat(Qt.TextFormat.PlainText)
         self.title.setWordWrap(True)
-        self.title.setFont(font("large", bold=True))
+        put_letters(self.title, "large", bold=True)
         self.state = QLabel()
         self.state.setWordWrap(True)
         self.point_box = DropDown()
@@ -298,7 +298,9 @@ def _sentence(checked: Checked, at: PointFit, style: LengthStyle) -> str:
         spare = fit.cable.available_mm - fit.cable.length_mm
         words.append(phrase("lead {length} to spare", length=format_length(spare, style)))
     if fit.battery is not None:
-        words.append(phrase("pack lasts about {days} days", days=int(fit.battery.days)))
+        words.append(
+            phrase_of_count("pack lasts about {count} day", "pack lasts about {count} days", int(fit.battery.days))
+        )
     if fit.power == "supply":
         words.append(phrase("fed from a remote supply"))
     return " · ".join(words)

@@ -84,7 +84,7 @@ class PiecesPage(LinesPage):
         self.table.show_rows(rows, aside={at for at, piece in enumerate(pieces) if not piece.in_fit})
         known = sum(bool(piece.serial) for piece in pieces)
         self.say(
-            phrase("{known} serial numbers of {count} pieces", known=known, count=len(pieces))
+            phrase("Serial numbers: {known} of {count}", known=known, count=len(pieces))
             if pieces
             else phrase("Nothing fits yet")
         )

@@ -9,7 +9,7 @@ from hwsched.attributes.unknown import unknown_word
 from hwsched.desktop.looks.tokens import SPACE
 from hwsched.desktop.widgets.giving_back import GivingBack
 from hwsched.desktop.widgets.lines import Lines
-from hwsched.desktop.widgets.typed import plain_word
+from hwsched.desktop.widgets.typed import plain_word, with_unit
 from hwsched.kept_sentences import GATE, kept_error, kept_phrase
 from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.opening.side_by_side import SharedFact, edits_of
@@ -94,7 +94,9 @@ class Proposal(QFrame):
     def _text(self) -> str:
         """Return what was typed, as it is written."""
         text = self.field.text().strip()
-        return text if self.fact is None else plain_word(self.fact.attribute, text)
+        if self.fact is None:
+            return text
+        return with_unit(self.fact.attribute, plain_word(self.fact.attribute, text), self._style)
 
     def _read(self) -> tuple[Value, str]:
         """Return the value of what was typed, and what is wrong with it."""

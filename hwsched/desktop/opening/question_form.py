@@ -20,7 +20,7 @@ from PySide6.QtWidgets import (
 
 from hwsched.choices import PREFERENCES
 from hwsched.desktop.looks.limit_words import PREFERRED, limit_words
-from hwsched.desktop.looks.tokens import scaled, wide
+from hwsched.desktop.looks.text_size import in_figures, in_pixels
 from hwsched.desktop.opening.part_box import PartBox, RoleBox, catalogue_of, part_names
 from hwsched.desktop.project.workspace import Workspace
 from hwsched.desktop.widgets.drop_down import DropDown
@@ -72,6 +72,7 @@ class QuestionForm(QWidget):
         self._settings: Settings = settings_of(workspace.project)
         self.asked: list[Asked] = []
         self.kind = DropDown()
+        self.kind.setAccessibleName(phrase("What would be otherwise"))
         self.kind.addItems([phrase(each) for each in KINDS])
         self.inputs = QStackedWidget()
         self.kind.currentIndexChanged.connect(self.inputs.setCurrentIndex)
@@ -89,7 +90,7 @@ class QuestionForm(QWidget):
                 self.limit.setItemData(self.limit.count() - 1, limit.value, _OWN)
         self.value = QLineEdit()
         self.value.setAccessibleName(phrase("Value of the limit"))
-        self.value.setMaximumWidth(wide(13))
+        in_figures(self.value, maximumWidth=13)
         self.value.returnPressed.connect(self.add)
         self.limit.currentIndexChanged.connect(self._show_limit)
         self._show_limit()
@@ -111,7 +112,7 @@ class QuestionForm(QWidget):
         self.plus.clicked.connect(self.add)
         self.list = QListWidget()
         self.list.setAccessibleName(phrase("What is asked"))
-        self.list.setMaximumHeight(scaled(76))
+        in_pixels(self.list, maximumHeight=76)
         Empty(self.list, phrase("Ask this too puts what is chosen above into the question."))
         self.out = QPushButton(phrase("Take out"))
         self.out.setAutoDefault(False)

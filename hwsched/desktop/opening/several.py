@@ -5,7 +5,8 @@ from collections.abc import Sequence
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QCheckBox, QLabel, QPushButton, QSplitter, QTabWidget, QVBoxLayout, QWidget
 
-from hwsched.desktop.looks.tokens import SPACE, font
+from hwsched.desktop.looks.text_size import put_letters
+from hwsched.desktop.looks.tokens import SPACE
 from hwsched.desktop.opening.many_form import ManyForm
 from hwsched.desktop.opening.proposal import Proposal
 from hwsched.desktop.widgets.lines import Lines
@@ -60,7 +61,7 @@ class Several(QWidget):
         super().__init__(parent)
         self.title = QLabel()
         self.title.setWordWrap(True)
-        self.title.setFont(font("large", bold=True))
+        put_letters(self.title, "large", bold=True)
         self.marks = QLabel()
         self.marks.setWordWrap(True)
         for each in (self.title, self.marks):

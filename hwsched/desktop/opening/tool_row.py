@@ -5,7 +5,7 @@ from PySide6.QtGui import QAction
 from PySide6.QtWidgets import QSizePolicy, QToolButton, QWidget
 
 from hwsched.desktop.looks.icons import icon
-from hwsched.desktop.looks.tokens import icon_size
+from hwsched.desktop.looks.text_size import put_icons
 from hwsched.desktop.widgets.flow import Flow
 
 
@@ -25,7 +25,7 @@ class ToolRow(QWidget):
         made = QToolButton()
         if picture:
             act.setIcon(icon(picture))
-            made.setIconSize(icon_size())
+            put_icons(made)
         made.setDefaultAction(act)
         style = Qt.ToolButtonStyle
         made.setToolButtonStyle(style.ToolButtonIconOnly if picture else style.ToolButtonTextOnly)

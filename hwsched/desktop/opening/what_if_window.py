@@ -6,7 +6,8 @@ from PySide6.QtWidgets import QFormLayout, QLabel, QTreeWidgetItem, QWidget
 
 from hwsched.desktop.frame.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
-from hwsched.desktop.looks.tokens import FIELD, wide
+from hwsched.desktop.looks.text_size import in_figures
+from hwsched.desktop.looks.tokens import FIELD
 from hwsched.desktop.opening.differences import Differences, summary
 from hwsched.desktop.opening.question_form import QuestionForm
 from hwsched.desktop.opening.scope_box import ScopeBox
@@ -29,7 +30,7 @@ class WhatIfWindow(ToolWindow):
         self.scope.currentIndexChanged.connect(self._forget)
         form = QFormLayout()
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.ExpandingFieldsGrow)
-        self.scope.setMaximumWidth(wide(FIELD))
+        in_figures(self.scope, maximumWidth=FIELD)
         form.addRow(phrase("For"), self.scope)
         form.addRow(phrase("What if"), self.question)
         self.said = QLabel()

@@ -13,9 +13,10 @@ from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
-from hwsched.desktop.looks.tokens import SPACE, font
+from hwsched.desktop.looks.text_size import put_letters
+from hwsched.desktop.looks.tokens import SPACE
 from hwsched.kept_sentences import FIT, kept_phrase
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.quantities.money import rounded
 
 
@@ -51,7 +52,7 @@ class CostTable(QWidget):
         )
         self.grid.opened.connect(self.opened)
         self.total = QLabel()
-        self.total.setFont(font(bold=True, tabular=True))
+        put_letters(self.total, bold=True, tabular=True)
         self.total.setWordWrap(True)
         self.total.hide()
         self.total.setContentsMargins(SPACE.small, SPACE.hair, SPACE.small, SPACE.hair)
@@ -72,9 +73,10 @@ class CostTable(QWidget):
         self.show_costs({}, Cost(), labour=True)
 
     def _total(self, whole: Cost, currency: str) -> str:
+        hours = rounded(whole.hours)
         words = [
             phrase("Total {total:,} {currency}", total=rounded(whole.total), currency=currency).strip(),
-            phrase("{hours:,} hours", hours=rounded(whole.hours)),
+            phrase_of_count("{hours:,} hour", "{hours:,} hours", 1 if hours == 1 else 2, hours=hours),
             phrase("parts {rounded:,}", rounded=rounded(whole.parts)),
             phrase("labour {labour}", labour=_amount(self._labour_of(whole))),
         ]

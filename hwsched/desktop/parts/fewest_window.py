@@ -19,7 +19,8 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.frame.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
-from hwsched.desktop.looks.tokens import FIELD, scaled, wide
+from hwsched.desktop.looks.text_size import in_figures
+from hwsched.desktop.looks.tokens import FIELD, scaled
 from hwsched.desktop.opening.scope_box import ScopeBox
 from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.empty import Empty
@@ -50,7 +51,7 @@ class FewestWindow(ToolWindow):
         self.by_price = QRadioButton(phrase("Least cost, one more different part counting as"))
         self.price = QLineEdit()
         self.price.setAccessibleName(phrase("What one more different part counts as"))
-        self.price.setMaximumWidth(wide(14))
+        in_figures(self.price, maximumWidth=14)
         self.price.setPlaceholderText(phrase("amount"))
         self.by_most = QRadioButton(phrase("Least cost with at most"))
         self.most = spin(QSpinBox())
@@ -70,7 +71,7 @@ class FewestWindow(ToolWindow):
         self.seconds.setValue(60)
         self.seconds.setSuffix(" s")
         form = QFormLayout()
-        self.scope.setMaximumWidth(wide(FIELD))
+        in_figures(self.scope, maximumWidth=FIELD)
         form.addRow(phrase("For"), self.scope)
         form.addRow(phrase("Wanted"), self.fewest)
         form.addRow("", _row(self.by_price, self.price))
@@ -152,15 +153,17 @@ class FewestWindow(ToolWindow):
         ) * bool(found.left_out)
         self.said.setText(
             phrase(
-                "{openings} openings: {count} different parts → {count_2}, {proven}. List price {prices} → "
-                "{prices_2}. {count_3} openings would change.{left} Nothing is changed yet.",
-                openings=found.openings,
+                "{openings}, different parts: {count} → {count_2}, {proven}. List price {prices} → {prices_2}. "
+                "{changing}.{left} Nothing is changed yet.",
+                openings=phrase_of_count("{count} opening", "{count} openings", found.openings),
                 count=len(found.before_kinds),
                 count_2=len(found.after_kinds),
                 proven=proven,
                 prices=_prices(found)[0],
                 prices_2=_prices(found)[1],
-                count_3=len(found.changing),
+                changing=phrase_of_count(
+                    "{count} opening would change", "{count} openings would change", len(found.changing)
+                ),
                 left=left,
             )
         )

@@ -7,7 +7,7 @@ from PySide6.QtWidgets import QCheckBox, QDialog, QDialogButtonBox, QFormLayout,
 
 from hwsched.desktop.parts.set_lines import SetLines
 from hwsched.desktop.widgets.room import give_room
-from hwsched.language import phrase
+from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.parts.hardware_sets import Line, lines_of
 from hwsched.values import Fit
 
@@ -42,10 +42,16 @@ class NewSetDialog(QDialog):
         self.lines.changed.connect(self._allow)
         words = phrase("Lines: none yet; add them by hand.")
         if alike:
-            words = phrase("Lines: what {count} selected openings that fit have alike.", count=len(fits))
+            words = phrase_of_count(
+                "Lines: what the selected opening that fits has.",
+                "Lines: what {count} selected openings that fit have alike.",
+                len(fits),
+            )
         elif fits:
-            words = phrase(
-                "Lines: the {count} selected openings that fit have no part alike; add lines by hand.", count=len(fits)
+            words = phrase_of_count(
+                "Lines: the selected opening that fits has no part; add lines by hand.",
+                "Lines: the {count} selected openings that fit have no part alike; add lines by hand.",
+                len(fits),
             )
         self.said = QLabel(words)
         self.said.setWordWrap(True)

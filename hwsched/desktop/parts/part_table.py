@@ -22,9 +22,11 @@ from hwsched.values import Part
 
 _NUMBERS: Final = frozenset({"length", "number", "integer", "money"})
 _WIDTHS: Final = {
-    "number": 14, "description": 36, "supplier": 19, "finish": 11, "unit": 11, "list_price": 11, "currency": 10,
+    "number": 14, "description": 40, "supplier": 19, "finish": 11, "unit": 11, "list_price": 11, "currency": 10,
 }  # fmt: skip
 _WIDE, _NARROW = 18, 13
+_OF_ALL: Final = frozenset({"number", "description", "list_price", "stock"})
+"""What is shown of parts of all kinds as long as nobody chose: more would be scrolled to beside the form."""
 Extra = Mapping[str, Mapping[str, Any]]
 
 
@@ -32,7 +34,8 @@ def columns_of(kind: str, own: Sequence[Attribute], extra: Extra, style: LengthS
     """Return the columns of a kind of parts, or of all with an empty one."""
     declared = kind_of(kind)
     more = (*declared.attributes, *own) if declared is not None else tuple(own)
-    return tuple(_column(each, extra, style) for each in (*ENTRY[:2], *more, *ENTRY[2:], *ON_HAND))
+    shown = (*ENTRY[:2], *more, *ENTRY[2:], *ON_HAND)
+    return tuple(_column(each, extra, style, standard=bool(kind) or each.name in _OF_ALL) for each in shown)
 
 
 class PartGrid(Grid):
@@ -91,7 +94,7 @@ class PartGrid(Grid):
             self.chose.emit(number)
 
 
-def _column(attribute: Attribute, extra: Extra, style: LengthStyle) -> Column[Part]:
+def _column(attribute: Attribute, extra: Extra, style: LengthStyle, *, standard: bool) -> Column[Part]:
     def value(part: Part) -> Any:
         held = value_of(part, attribute.name, extra.get(part.number, {}))
         return tuple(held) if isinstance(held, list) else held
@@ -106,5 +109,5 @@ def _column(attribute: Attribute, extra: Extra, style: LengthStyle) -> Column[Pa
     return Column(
         attribute.name, attribute.label, value, text, attribute=None,
         width=_WIDTHS.get(attribute.name, _NARROW if right else _WIDE), right=right, note=attribute.note,
-        typed=False,
+        typed=False, standard=standard,
     )  # fmt: skip

@@ -8,7 +8,8 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QSplitter, QTabWid
 from hwsched.catalogue import KINDS, kind_of
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
-from hwsched.desktop.looks.tokens import font, wide
+from hwsched.desktop.looks.text_size import put_letters
+from hwsched.desktop.looks.tokens import wide
 from hwsched.desktop.opening.differences import Differences, summary
 from hwsched.desktop.parts.draft_words import draft_said
 from hwsched.desktop.parts.part_facts import PartFacts
@@ -50,7 +51,7 @@ class PartsWindow(ToolWindow):
         self.search.setClearButtonEnabled(True)
         self.grid = PartGrid()
         self.heading = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
-        self.heading.setFont(font(bold=True))
+        put_letters(self.heading, bold=True)
         self.facts, self.use, self.differences = PartFacts(), UsePage(), Differences()
         self.differences.setAccessibleName(phrase("What an edit of the part would change"))
         self.differences.empty.say(
@@ -62,20 +63,20 @@ class PartsWindow(ToolWindow):
         self.changes = QWidget()
         self.new = self.button(phrase("&New part"), self.begin_new, phrase("A new part of the kind that is shown"))
         self.copy = self.button(
-            phrase("&Duplicate"), self.begin_copy, phrase("A new part with what is known of this one")
+            phrase("Dupl&icate"), self.begin_copy, phrase("A new part with what is known of this one")
         )
         self.follow_on = self.button(
-            phrase("S&upersede"), self.begin_successor, phrase("Say which part follows this one")
+            phrase("Superse&de"), self.begin_successor, phrase("Say which part follows this one")
         )
         self.withdraw = self.button(
-            phrase("With&draw"), self.look_at_withdrawal, phrase("See what it changes; then take it out")
+            phrase("Withdraw"), self.look_at_withdrawal, phrase("See what it changes; then take it out")
         )
-        self.drop = self.button(phrase("&Forget edits"), self.forget, phrase("Back to what the project holds"))
+        self.drop = self.button(phrase("Forget edits"), self.forget, phrase("Back to what the project holds"))
         self.look = self.button(
-            phrase("&What changes?"), self.look_at_changes, phrase("Work out which fits and costs would differ")
+            phrase("Wha&t changes?"), self.look_at_changes, phrase("Work out which fits and costs would differ")
         )
         self.take = self.button(
-            phrase("&Take"), self.accept_it, phrase("Make it so, and fit the openings, as one step")
+            phrase("Ta&ke"), self.accept_it, phrase("Make it so, and fit the openings, as one step")
         )
         self._build()
         self._connect()
@@ -355,12 +356,12 @@ class PartsWindow(ToolWindow):
         under.addWidget(self.said)
         under.addWidget(self.differences, 1)
         for title, page in (
-            (phrase("&Facts"), self.facts),
+            (phrase("Fa&cts"), self.facts),
             (phrase("Where &used"), self.use),
-            (phrase("F&iles"), self.files),
+            (phrase("Fi&les"), self.files),
         ):
             self.pages.addTab(page, title)
-        self.pages.addTab(self.changes, phrase("What &changes"))
+        self.pages.addTab(self.changes, phrase("What changes"))
         column = QVBoxLayout(right)
         column.setContentsMargins(0, 0, 0, 0)
         column.addWidget(self.heading)

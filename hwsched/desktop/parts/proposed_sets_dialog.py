@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 from hwsched.desktop.looks.tokens import scaled
 from hwsched.desktop.widgets.number_columns import to_the_right
 from hwsched.desktop.widgets.room import give_room
-from hwsched.language import phrase
+from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.parts.hardware_sets import Proposed
 from hwsched.values.role_words import role_said
 
@@ -35,10 +35,13 @@ class ProposedSetsDialog(QDialog):
         openings = sum(len(each.openings) for each in proposed)
         said = QLabel(
             phrase(
-                "{count} groups of openings without a set take the same parts, {openings} openings in all. "
-                "Double-click a name to change it.",
-                count=len(proposed),
-                openings=openings,
+                "{groups}, {openings}. Double-click a name to change it.",
+                groups=phrase_of_count(
+                    "{count} group of openings without a set takes the same parts",
+                    "{count} groups of openings without a set take the same parts",
+                    len(proposed),
+                ),
+                openings=phrase_of_count("{count} opening in all", "{count} openings in all", openings),
             )
         )
         said.setWordWrap(True)
@@ -92,5 +95,5 @@ class ProposedSetsDialog(QDialog):
 
     def _allow(self) -> None:
         count = len(self.accepted_sets())
-        self.ok.setText(phrase("Make {count} sets", count=count) if count != 1 else phrase("Make 1 set"))
+        self.ok.setText(phrase_of_count("Make {count} set", "Make {count} sets", count))
         self.ok.setEnabled(count > 0)

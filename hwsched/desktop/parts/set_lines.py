@@ -13,6 +13,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+from hwsched.desktop.looks.text_size import in_pixels
 from hwsched.desktop.looks.tokens import ROW, scaled
 from hwsched.desktop.opening.part_box import PartBox, RoleBox
 from hwsched.desktop.widgets.empty import Empty
@@ -30,13 +31,14 @@ class SetLines(QWidget):
         super().__init__(parent)
         self._names = names
         self.table = QTableWidget(0, 3)
+        self.table.horizontalHeader().setHighlightSections(False)
         self.table.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         self.table.setAccessibleName(phrase("Lines of the set"))
         Empty(self.table, phrase("The parts of a set, each in its role, stand here."))
         self.table.setHorizontalHeaderLabels([phrase("Role"), phrase("Part"), phrase("Qty")])
         self.table.verticalHeader().hide()
         self.table.setTabKeyNavigation(False)
-        self.table.verticalHeader().setDefaultSectionSize(scaled(ROW.form))
+        in_pixels(self.table.verticalHeader(), defaultSectionSize=ROW.form)
         self.table.setSelectionBehavior(QTableWidget.SelectionBehavior.SelectRows)
         self.table.setShowGrid(False)
         header = self.table.horizontalHeader()

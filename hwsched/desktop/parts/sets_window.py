@@ -7,13 +7,13 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QMessageBox, QSplitter, QTabW
 
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
-from hwsched.desktop.looks.tokens import font
+from hwsched.desktop.looks.text_size import put_letters
 from hwsched.desktop.opening.part_box import catalogue_of, part_names
 from hwsched.desktop.parts.new_set_dialog import NewSetDialog
 from hwsched.desktop.parts.proposed_sets_dialog import ProposedSetsDialog
 from hwsched.desktop.parts.set_grids import EffectGrid, MemberGrid, SetGrid
 from hwsched.desktop.parts.set_lines import SetLines
-from hwsched.language import phrase
+from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.parts.hardware_sets import (
     HardwareSet,
     Line,
@@ -53,7 +53,7 @@ class SetsWindow(ToolWindow):
         )
         self.remove = self.button(phrase("Remove"), self.remove_chosen, phrase("Its openings are left to the fit"))
         self.heading = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
-        self.heading.setFont(font(bold=True))
+        put_letters(self.heading, bold=True)
         self.lines = SetLines(self.names)
         self.lines.changed.connect(self.enable)
         self.look = self.button(
@@ -335,4 +335,4 @@ class SetsWindow(ToolWindow):
 
 
 def _openings(count: int) -> str:
-    return phrase("{count} opening", count=count) if count == 1 else phrase("{count} openings", count=count)
+    return phrase_of_count("{count} opening", "{count} openings", count)

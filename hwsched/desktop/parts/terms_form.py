@@ -19,7 +19,8 @@ from PySide6.QtWidgets import (
 
 from hwsched.attributes import said_value
 from hwsched.calc.project.labour import LabourTable
-from hwsched.desktop.looks.tokens import ROW, scaled
+from hwsched.desktop.looks.text_size import in_pixels
+from hwsched.desktop.looks.tokens import ROW
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.language import phrase
 from hwsched.survey import LEAF
@@ -145,10 +146,11 @@ def _all(names: Iterable[str], held: Mapping[str, str]) -> list[str]:
 
 def _table(titles: list[str]) -> QTableWidget:
     made = QTableWidget(0, len(titles))
+    made.horizontalHeader().setHighlightSections(False)
     made.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
     made.setHorizontalHeaderLabels(titles)
     made.verticalHeader().hide()
-    made.verticalHeader().setDefaultSectionSize(scaled(ROW.grid))
+    in_pixels(made.verticalHeader(), defaultSectionSize=ROW.grid)
     made.setTabKeyNavigation(False)
     made.setAlternatingRowColors(True)
     made.setShowGrid(False)

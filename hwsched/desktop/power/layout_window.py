@@ -18,7 +18,8 @@ from hwsched.calc.parts.cost import Cost
 from hwsched.calc.power.planning.question import Leg
 from hwsched.desktop.frame.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
-from hwsched.desktop.looks.tokens import FIELD, wide
+from hwsched.desktop.looks.text_size import in_figures
+from hwsched.desktop.looks.tokens import FIELD
 from hwsched.desktop.power.power_words import NO_PLACE, buildings_of, circuits_of, style_of
 from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.drop_down import DropDown
@@ -90,11 +91,11 @@ class LayoutWindow(ToolWindow):
         self.seconds.setRange(1, 3600)
         self.seconds.setValue(60)
         self.seconds.setSuffix(" s")
-        self.seconds.setMaximumWidth(wide(15))
+        in_figures(self.seconds, maximumWidth=15)
         form = QFormLayout()
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
         for field in (self.what, self.aim):
-            field.setMaximumWidth(wide(FIELD))
+            in_figures(field, maximumWidth=FIELD)
         form.addRow(phrase("What"), self.what)
         form.addRow(phrase("Aim"), self.aim)
         form.addRow(phrase("Look for at most"), self.seconds)

@@ -74,12 +74,21 @@ class PowerEdits:
             lambda _changes: then(),
         )
 
-    def type_fact(self, entity: str, row: str, attribute: str, text: str, seen: int | None) -> None:
-        """Take what was typed for a fact."""
+    def type_fact(
+        self,
+        entity: str,
+        row: str,
+        attribute: str,
+        text: str,
+        seen: int | None,
+        lost: Callable[[BaseException], object],
+    ) -> None:
+        """Take what was typed for a fact; where it cannot be written it is handed back."""
         project, who = self._window.desk.workspace.project, self._window.desk.workspace.who
         self._do_seen(
             lambda base: power_editing.edit_power_text(project, entity, row, {attribute: text}, who=who, base=base),
             seen,
+            lost=lost,
         )
 
     def keep(self, opening: str, supply: str, pinned: bool, seen: int | None) -> None:
@@ -99,10 +108,14 @@ class PowerEdits:
         )
 
     def _do_seen(
-        self, act: Callable[[int | None], Changes], seen: int | None, then: Callable[[Any], None] | None = None
+        self,
+        act: Callable[[int | None], Changes],
+        seen: int | None,
+        then: Callable[[Any], None] | None = None,
+        lost: Callable[[BaseException], object] | None = None,
     ) -> None:
         if self._may():
-            self._window.edit_seen(act, seen, then)
+            self._window.edit_seen(act, seen, then, lost)
 
     def _may(self) -> bool:
         if not self._window.idle:

@@ -25,7 +25,9 @@ from hwsched.attributes.unknown import says_nothing, unknown_word
 from hwsched.desktop.survey.facts_form import ATTRIBUTE, FactDelegate, FactsForm, Index
 from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.room import give_room
+from hwsched.desktop.widgets.typed import with_unit
 from hwsched.language import phrase
+from hwsched.quantities import LengthStyle
 from hwsched.survey import Entity
 from hwsched.values import Catalogue
 
@@ -98,6 +100,7 @@ class PowerFactsForm(FactsForm):
         entries: Iterable[tuple[str, Entity, str, Any, Mapping[str, str]]],
         offers: Mapping[str, Sequence[str]],
         base: int | None = None,
+        style: LengthStyle = "mm",
     ) -> None:
         """Show facts; the line that is being worked on stays the current one.
 
@@ -109,12 +112,14 @@ class PowerFactsForm(FactsForm):
             What is offered for a fact, by its name.
         base : int, optional
             The newest step when they were read.
+        style : LengthStyle
+            How the project shows lengths.
         """
         entries = list(entries)
         shown = " ".join(row for _, _, row, _, _ in entries)
-        if shown == self._shown and self.put_off(lambda: self.show_facts(entries, offers, base)):
+        if shown == self._shown and self.put_off(lambda: self.show_facts(entries, offers, base, style)):
             return
-        self._shown, self.base, self.seen = shown, base, base
+        self._shown, self.base, self.seen, self._style = shown, base, base, style
         self.offers = offers
         before, sight = self.currentItem(), self.verticalScrollBar().value()
         place = _place(before) if before is not None else None
@@ -168,6 +173,8 @@ class NewPowerDialog(QDialog):
         Gets what was typed and what to call once it is laid; until then what was typed stays.
     stated : mapping, optional
         What stands in the fields at first.
+    style : LengthStyle
+        How the project shows lengths.
     """
 
     def __init__(
@@ -177,17 +184,19 @@ class NewPowerDialog(QDialog):
         offers: Mapping[str, Sequence[str]],
         add: Callable[[dict[str, str], Callable[[], None]], None],
         stated: Mapping[str, str] | None = None,
+        style: LengthStyle = "mm",
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self.setWindowTitle(phrase("New {lower}", lower=phrase(entity.label).lower()))
         self._add = add
+        self._entity, self._style = entity, style
         self._required = [each.name for each in entity.attributes if each.required]
         self.fields: dict[str, QLineEdit | QComboBox] = {}
         form = QFormLayout()
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
         for attribute in entity.attributes:
-            unit = f" [{shown_unit(attribute)}]" if attribute.unit else ""
+            unit = f" [{shown_unit(attribute, style)}]" if attribute.unit else ""
             field = self._field(attribute, offers.get(attribute.name))
             field.setToolTip(phrase(attribute.note))
             form.addRow(phrase(attribute.label) + unit + (" *" if attribute.required else ""), field)
@@ -217,7 +226,7 @@ class NewPowerDialog(QDialog):
             if isinstance(field, QComboBox):
                 text = field.currentText().split(_GAP)[0] if field.isEditable() else str(field.currentData() or "")
             else:
-                text = field.text()
+                text = with_unit(self._entity.attribute(name), field.text(), self._style)
             if text.strip():
                 found[name] = text.strip()
         return found

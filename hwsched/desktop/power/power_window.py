@@ -10,7 +10,7 @@ from PySide6.QtGui import QAction, QKeySequence, QShortcut
 from PySide6.QtWidgets import QFileDialog, QMenu, QSplitter, QTreeWidgetItem, QWidget
 
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
-from hwsched.desktop.jobs.trouble import tell_failure
+from hwsched.desktop.jobs.trouble import tell_failure, why_of
 from hwsched.desktop.looks.tokens import wide
 from hwsched.desktop.power.layout_window import LayoutWindow
 from hwsched.desktop.power.move_dialog import MoveDialog
@@ -177,6 +177,7 @@ class PowerWindow(ToolWindow):
             offers,
             lambda texts, then: self.add_power_row(kind, owner, texts, then),
             stated,
+            self.present.style,
             self,
         )
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
@@ -274,7 +275,14 @@ class PowerWindow(ToolWindow):
         self._show_chosen()
 
     def _edit_fact(self, entity: str, row: str, attribute: str, text: str) -> None:
-        self.edits.type_fact(entity, row, attribute, text, self.form.seen)
+        key = entity, row, attribute
+        self.form.refused.forget(key)
+
+        def keep(error: BaseException) -> None:
+            self.form.refused.keep(key, text, why_of(error), again=True)
+            self.follow()
+
+        self.edits.type_fact(entity, row, attribute, text, self.form.seen, keep)
 
     def _delete(self) -> None:
         if self.take_away.isEnabled():

@@ -16,7 +16,8 @@ from PySide6.QtWidgets import (
 from hwsched.desktop.frame.tool_window import CHANGED, Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.looks.severities import severities_in_words
-from hwsched.desktop.looks.tokens import FIELD, wide
+from hwsched.desktop.looks.text_size import in_figures
+from hwsched.desktop.looks.tokens import FIELD
 from hwsched.desktop.power.power_words import NO_PLACE, buildings_of, style_of
 from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.drop_down import DropDown
@@ -79,11 +80,11 @@ class SitingWindow(ToolWindow):
         self.seconds.setRange(1, 3600)
         self.seconds.setValue(60)
         self.seconds.setSuffix(" s")
-        self.seconds.setMaximumWidth(wide(15))
+        in_figures(self.seconds, maximumWidth=15)
         form = QFormLayout()
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
         for field in (self.building, self.wire):
-            field.setMaximumWidth(wide(FIELD))
+            in_figures(field, maximumWidth=FIELD)
         form.addRow(phrase("Building"), self.building)
         form.addRow(phrase("Wire"), self.wire)
         form.addRow(phrase("Look for at most"), self.seconds)
@@ -205,7 +206,7 @@ class SitingWindow(ToolWindow):
         proven = phrase("proven least") if siting.optimal else phrase("within {gap:.2%} of the least", gap=siting.gap)
         moves = sum(each.moves for each in compared.openings)
         measured = (
-            phrase("{measured} routes measured", measured=found.measured)
+            phrase_of_count("{count} route measured", "{count} routes measured", found.measured)
             if found.measured
             else phrase("no route measured")
         )
@@ -213,7 +214,11 @@ class SitingWindow(ToolWindow):
         estimated = others or (phrase(": all are estimated") if not found.measured else "")
         left = phrase(" Left out: {left_out}.", left_out="; ".join(found.left_out[:3])) if found.left_out else ""
         torn = (
-            phrase(" {count} runs that are laid are taken up or left leading nowhere.", count=len(found.torn_up))
+            phrase_of_count(
+                " {count} run that is laid is taken up or left leading nowhere.",
+                " {count} runs that are laid are taken up or left leading nowhere.",
+                len(found.torn_up),
+            )
             if found.torn_up
             else ""
         )

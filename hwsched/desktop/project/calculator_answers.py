@@ -8,7 +8,7 @@ from hwsched.attributes import said_value, show_value, shown_unit
 from hwsched.calc.calculator import Calculator, Field
 from hwsched.desktop.project.calculator_fields import NESTED, attribute_of, in_words, is_vector, label_of, worded
 from hwsched.language import phrase
-from hwsched.quantities import LengthStyle
+from hwsched.quantities import LengthStyle, in_run_unit
 
 
 @dataclass(slots=True)
@@ -54,10 +54,7 @@ def _tell(found: Told, field_: Field, value: Any, style: LengthStyle) -> None:
         if rows:
             found.tables.append((label, [phrase("Which"), phrase("Value")], rows))
     elif isinstance(value, bool):
-        text = phrase(field_.text.rstrip("."))
-        found.sentences.append(
-            f"{text}." if value else phrase("Not so: {lower}{text}.", lower=text[:1].lower(), text=text[1:])
-        )
+        found.sentences.append(phrase(field_.yes if value else field_.no))
     else:
         said = _said(field_, value, style)
         # A sentence of its own needs no heading.
@@ -102,7 +99,8 @@ def _said(field_: Field, value: Any, style: LengthStyle) -> str:
         return f"{value:,}"
     # Four figures are more than anybody measures.
     unit = shown_unit(attribute, style) or _spoken_unit(field_)
-    return f"{float(value):,.4g} {unit}".strip()
+    number = in_run_unit(float(value), style) if attribute.unit == "m" else float(value)
+    return f"{number:,.4g} {unit}".strip()
 
 
 def _spoken_unit(field_: Field) -> str:

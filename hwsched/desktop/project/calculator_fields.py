@@ -113,7 +113,7 @@ def in_words(fields: tuple[Field, ...]) -> tuple[Field, ...]:
     def said(each: Field) -> Field:
         inner = tuple(said(one) for one in each.fields)
         return replace(each, text=words(each.text), default=words(each.default), earlier="", earlier_words=(),
-                       fields=inner)  # fmt: skip
+                       fields=inner, yes=words(each.yes), no=words(each.no))  # fmt: skip
 
     return tuple(said(each) for each in fields)
 

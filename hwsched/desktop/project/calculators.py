@@ -16,6 +16,7 @@ from PySide6.QtWidgets import (
 from hwsched.calc.calculator import Calculator, InputError
 from hwsched.calc.calculators import CALCULATORS
 from hwsched.desktop.frame.frame import Frame
+from hwsched.desktop.looks.text_size import in_figures
 from hwsched.desktop.looks.tokens import SPACE, wide
 from hwsched.desktop.project.answer_page import AnswerPage
 from hwsched.desktop.project.calculator_answers import told
@@ -55,7 +56,7 @@ class CalculatorsPage(QWidget):
         self.names = WrappingList()
         self.names.setAccessibleName(phrase("Calculators"))
         self.names.addItems([phrase(calculator.title) for calculator in CALCULATORS])
-        self.names.setMaximumWidth(wide(37))
+        in_figures(self.names, maximumWidth=37)
         self.names.setSpacing(SPACE.hair)
         self.names.currentRowChanged.connect(self.choose)
         self.about = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)

@@ -4,7 +4,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QMessageBox, QWidget
 
 from hwsched.desktop.looks.moments import moment_said
-from hwsched.language import phrase
+from hwsched.language import phrase, phrase_of_count
 from hwsched.model.errors import Clash, ConflictError
 
 _SHOWN = 6
@@ -28,7 +28,13 @@ class ConflictQuestion(QMessageBox):
         told = [_lines(clash) for clash in conflict.clashes]
         self.setText("\n\n".join(told[:_SHOWN]))
         more = (
-            phrase("{count} more facts stand in the details. ", count=len(told) - _SHOWN) if len(told) > _SHOWN else ""
+            phrase_of_count(
+                "{count} more fact stands in the details. ",
+                "{count} more facts stand in the details. ",
+                len(told) - _SHOWN,
+            )
+            if len(told) > _SHOWN
+            else ""
         )
         self.setInformativeText(phrase("{more}Nothing is changed yet.", more=more))
         if len(told) > _SHOWN:

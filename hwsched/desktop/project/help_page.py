@@ -31,6 +31,8 @@ _INDENT: Final = 5
 """Figures by which what is listed stands in, with its bullet before it."""
 _PICTURE: Final = "\N{OBJECT REPLACEMENT CHARACTER}"
 """Stands in the text where a picture is."""
+_MEASURE: Final = 74
+"""Figures that a line is wide at most, about 90 letters of a text: of a longer one the eye loses the next."""
 _NAME: Final = Qt.ItemDataRole.UserRole
 
 
@@ -57,10 +59,20 @@ class _Reading(QTextBrowser):
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
         """Load pictures anew for the room that there is."""
         super().resizeEvent(event)
+        self.measure()
         if event.oldSize().width() != event.size().width():
             self.resized.emit()
 
     resized = Signal()
+
+    def measure(self) -> None:
+        """Let no line be longer than is read well; what is beyond stays empty at the right."""
+        most = wide(_MEASURE) + 2 * SPACE.wide
+        if self.viewport().width() > most:
+            self.setLineWrapColumnOrWidth(most)
+            self.setLineWrapMode(QTextBrowser.LineWrapMode.FixedPixelWidth)
+        else:
+            self.setLineWrapMode(QTextBrowser.LineWrapMode.WidgetWidth)
 
 
 class HelpPage(QSplitter):
@@ -138,6 +150,7 @@ class HelpPage(QSplitter):
     def _show(self, name: str) -> None:
         self.name = name
         document, rule = self.page.document(), rule_of(name)
+        self.page.measure()
         document.setDefaultFont(font(tabular=True))
         document.setIndentWidth(wide(_INDENT))
         if rule is None:

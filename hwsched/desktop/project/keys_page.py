@@ -6,7 +6,8 @@ from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import QLabel, QLineEdit, QVBoxLayout, QWidget
 
 from hwsched.desktop.frame.frame import Frame
-from hwsched.desktop.looks.tokens import SPACE, font
+from hwsched.desktop.looks.text_size import put_letters
+from hwsched.desktop.looks.tokens import SPACE
 from hwsched.desktop.widgets.found_by_key import found_by_key
 from hwsched.desktop.widgets.lines import Lines
 from hwsched.language import phrase, to_phrase
@@ -27,7 +28,7 @@ class KeysPage(QWidget):
         super().__init__(parent)
         self._commands = frame.commands
         title = QLabel(phrase("Keys"))
-        title.setFont(font("title", bold=True))
+        put_letters(title, "title", bold=True)
         self.words = QLineEdit()
         self.words.setPlaceholderText(phrase("Words of a command, or keys"))
         self.words.setAccessibleName(phrase("Words of a command, or keys"))

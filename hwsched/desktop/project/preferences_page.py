@@ -7,7 +7,8 @@ from PySide6.QtWidgets import QFormLayout, QLabel, QLineEdit, QPushButton, QVBox
 
 from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.looks.spoken import own_name
-from hwsched.desktop.looks.tokens import ROW, SPACE, TEXT_SIZES, font, scaled, wide
+from hwsched.desktop.looks.text_size import in_figures, in_pixels, put_letters
+from hwsched.desktop.looks.tokens import ROW, SPACE, TEXT_SIZES
 from hwsched.desktop.project.preferences import THEMES, Theme
 from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.language import languages, phrase, to_phrase
@@ -32,7 +33,7 @@ class PreferencesPage(QWidget):
         super().__init__(parent)
         self._frame, self._preferences = frame, frame.preferences
         title = QLabel(phrase("Your settings"))
-        title.setFont(font("title", bold=True))
+        put_letters(title, "title", bold=True)
         words = QLabel(
             phrase(
                 "They are kept on this machine and hold for every project. What a project decides, its units "
@@ -82,15 +83,15 @@ class PreferencesPage(QWidget):
         label.setContentsMargins(0, SPACE.hair, 0, 0)
         form.addRow(label, both)
         form.addRow(phrase("&Theme"), self.theme)
-        form.addRow(phrase("Text &size"), self.text_size)
+        form.addRow(phrase("Text si&ze"), self.text_size)
         # A choice of one is none.
         if len(languages()) > 1:
             form.addRow(phrase("&Language"), self.language)
         form.addRow("", self.tour)
         for field in (self.name, self.theme, self.text_size, self.language, self.tour):
-            field.setMinimumHeight(scaled(ROW.form))
-            field.setMaximumWidth(wide(48))
-        self.signs.setMaximumWidth(wide(64))
+            in_pixels(field, minimumHeight=ROW.form)
+            in_figures(field, maximumWidth=48)
+        in_figures(self.signs, maximumWidth=64)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(SPACE.wide, SPACE.large, SPACE.wide, SPACE.large)
         layout.setSpacing(SPACE.large)

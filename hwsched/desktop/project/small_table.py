@@ -15,8 +15,10 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.attributes import shown_unit
-from hwsched.desktop.looks.tokens import ROW, SPACE, scaled
+from hwsched.desktop.looks.text_size import in_pixels
+from hwsched.desktop.looks.tokens import ROW, SPACE
 from hwsched.desktop.project.calculator_fields import Table, at, put
+from hwsched.desktop.widgets.typed import with_unit
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
 
@@ -47,6 +49,7 @@ class SmallTable(QWidget):
         super().__init__()
         self.table, self._style, self._bare_unit = table, style, bare_unit
         self.cells = QTableWidget(0, len(table.columns))
+        self.cells.horizontalHeader().setHighlightSections(False)
         self.cells.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         self.cells.setAccessibleName(table.field.text or table.field.name)
         self.cells.setHorizontalHeaderLabels([self._heading(n) for n in range(len(table.columns))])
@@ -55,7 +58,7 @@ class SmallTable(QWidget):
             if item is not None:
                 item.setToolTip(column.field.about)
         self.cells.verticalHeader().hide()
-        self.cells.verticalHeader().setDefaultSectionSize(scaled(ROW.grid))
+        in_pixels(self.cells.verticalHeader(), defaultSectionSize=ROW.grid)
         self.cells.setTabKeyNavigation(False)
         self.cells.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
         header = self.cells.horizontalHeader()
@@ -151,7 +154,10 @@ class SmallTable(QWidget):
             return None
         text, exact = item.data(_EXACT) or ("", None)
         # What nobody typed over is taken as it is, not as it is rounded for show.
-        return exact if item.text() == text else self.table.columns[n].read(item.text(), self._bare_unit)
+        column = self.table.columns[n]
+        if item.text() == text:
+            return exact
+        return column.read(with_unit(column.attribute, item.text(), self._style), self._bare_unit)
 
     def _size(self) -> None:
         lines = min(max(self.cells.rowCount(), 1), _ROWS) + 1

@@ -10,7 +10,8 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollA
 
 from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.looks.icons import Picture, icon
-from hwsched.desktop.looks.tokens import SPACE, font
+from hwsched.desktop.looks.text_size import put_letters
+from hwsched.desktop.looks.tokens import SPACE
 from hwsched.desktop.project.today_rows import CountRow, Legend, LevelRow
 from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.language import phrase, to_phrase
@@ -108,7 +109,7 @@ class TodayPage(QScrollArea):
         column.setContentsMargins(SPACE.wide, SPACE.large, SPACE.wide, SPACE.large)
         column.setSpacing(SPACE.large)
         title = QLabel(self._title())
-        title.setFont(font("title", bold=True))
+        put_letters(title, "title", bold=True)
         title.setWordWrap(True)
         column.addWidget(title)
         people = QHBoxLayout()
@@ -272,7 +273,7 @@ def _card(title: str, image: str) -> tuple[QWidget, QVBoxLayout]:
     heading = QHBoxLayout()
     heading.setSpacing(SPACE.small)
     words = QLabel(title)
-    words.setFont(font("large", bold=True))
+    put_letters(words, "large", bold=True)
     words.setWordWrap(True)
     heading.addWidget(Picture(image, "link"))
     heading.addWidget(words, 1)

@@ -9,7 +9,8 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QSizePol
 
 from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.looks.icons import icon
-from hwsched.desktop.looks.tokens import SPACE, TARGET, font, scaled
+from hwsched.desktop.looks.text_size import in_pixels, put_letters
+from hwsched.desktop.looks.tokens import SPACE, TARGET
 from hwsched.language import phrase, to_phrase
 
 
@@ -91,7 +92,7 @@ class Tour(QFrame):
         self.setAccessibleName(phrase("Tour"))
         self.setSizePolicy(QSizePolicy.Policy.Preferred, QSizePolicy.Policy.Maximum)
         self.title, self.words = QLabel(), QLabel()
-        self.title.setFont(font("large", bold=True))
+        put_letters(self.title, "large", bold=True)
         self.words.setWordWrap(True)
         self.before = QPushButton(icon("back"), phrase("Step back"))
         self.next = QPushButton(icon("forward"), phrase("Next step"))
@@ -111,7 +112,7 @@ class Tour(QFrame):
             button.setAutoDefault(False)
             # Who takes Next with the keyboard stays on it while the places change.
             button.setProperty("keeps focus", True)
-            button.setMinimumHeight(scaled(TARGET))
+            in_pixels(button, minimumHeight=TARGET)
             layout.addWidget(button)
         frame.commands.add(
             "tour",

@@ -18,7 +18,8 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.looks.icons import icon
-from hwsched.desktop.looks.tokens import ROW, SPACE, font, scaled, wide
+from hwsched.desktop.looks.text_size import in_figures, in_pixels, put_letters
+from hwsched.desktop.looks.tokens import ROW, SPACE
 from hwsched.desktop.project.preferences import Preferences
 from hwsched.language import phrase, to_phrase
 from hwsched.telling.masking import masked
@@ -59,13 +60,13 @@ class Welcome(QScrollArea):
         self.setFrameShape(QFrame.Shape.NoFrame)
         self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         title = QLabel("hwsched")
-        title.setFont(font("title", bold=True))
+        put_letters(title, "title", bold=True)
         words = QLabel(phrase(WORDS))
         words.setWordWrap(True)
         self.name = QLineEdit(preferences.name)
         self.name.setPlaceholderText(who)
         self.name.setAccessibleName(phrase("Your name, as journals write it"))
-        self.name.setMinimumHeight(scaled(ROW.form))
+        in_pixels(self.name, minimumHeight=ROW.form)
         self.name.editingFinished.connect(self._on_name)
         asked = QFormLayout()
         asked.addRow(phrase("Your name, as &journals write it"), self.name)
@@ -115,7 +116,7 @@ class Welcome(QScrollArea):
         ways.addLayout(_headed(phrase("Begin"), self.begin), 1)
         ways.addLayout(_headed(phrase("Open again"), self.recent), 1)
         body = QWidget()
-        body.setMaximumWidth(wide(104))
+        in_figures(body, maximumWidth=104)
         column = QVBoxLayout(body)
         column.setContentsMargins(SPACE.wide, SPACE.wide, SPACE.wide, SPACE.wide)
         column.setSpacing(SPACE.large)
@@ -170,7 +171,7 @@ class Welcome(QScrollArea):
 
 
 def _line(button: QPushButton) -> QPushButton:
-    button.setMinimumHeight(scaled(ROW.form))
+    in_pixels(button, minimumHeight=ROW.form)
     button.setProperty("line", True)
     return button
 
@@ -179,7 +180,7 @@ def _headed(title: str, lines: QVBoxLayout) -> QVBoxLayout:
     column = QVBoxLayout()
     column.setSpacing(SPACE.small)
     words = QLabel(title)
-    words.setFont(font("large", bold=True))
+    put_letters(words, "large", bold=True)
     column.addWidget(words)
     column.addLayout(lines)
     column.addStretch(1)

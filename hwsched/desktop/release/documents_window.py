@@ -96,10 +96,10 @@ class DocumentsWindow(ToolWindow):
         self._found: list[FoundWords] = []
         self._shown: tuple[str, tuple[str, ...] | None, str] | None = None
         """Document, openings and paper of the pages that are shown."""
-        self.show_it = self.button(phrase("&Show"), self.make_pages, phrase("The document as it would be printed"))
-        self.print_it = self.button(phrase("&Print…"), self.ask_printer, phrase("On a printer, at true size"))
+        self.show_it = self.button(phrase("Show"), self.make_pages, phrase("The document as it would be printed"))
+        self.print_it = self.button(phrase("Pr&int…"), self.ask_printer, phrase("On a printer, at true size"))
         self.write_it = self.button(
-            phrase("&Write files…"), self.ask_folder, phrase("As PDF, and as workbook where there is one")
+            phrase("Wri&te files…"), self.ask_folder, phrase("As PDF, and as workbook where there is one")
         )
         self._build()
         self._connect()

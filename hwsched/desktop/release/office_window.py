@@ -8,7 +8,8 @@ from PySide6.QtWidgets import QFileDialog, QPlainTextEdit, QWidget
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.jobs.ran import of_files
-from hwsched.desktop.looks.tokens import fixed_font, font, wide
+from hwsched.desktop.looks.text_size import put_letters
+from hwsched.desktop.looks.tokens import wide
 from hwsched.exchange.release.office_file import EXAMPLE
 from hwsched.language import phrase
 from hwsched.operations.release.office import FILE, clear_office, office_text, set_office, write_office
@@ -47,7 +48,7 @@ class OfficeWindow(ToolWindow):
         """Show what is declared."""
         held = office_text(self.desk.workspace.project)
         # What is declared stands in columns; what is said in its place are words.
-        self.text.setFont(fixed_font() if held else font())
+        put_letters(self.text, fixed=bool(held))
         self.text.setPlainText(held)
         self.enable()
 

@@ -24,7 +24,7 @@ from hwsched.desktop.survey.refused_facts import STANDS, RefusedFacts
 from hwsched.desktop.widgets.choice_box import ChoiceBox, words_of
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.desktop.widgets.kept_colours import KeptColours
-from hwsched.desktop.widgets.typed import plain_word, understood
+from hwsched.desktop.widgets.typed import plain_word, understood, with_unit
 from hwsched.language import phrase
 from hwsched.operations.findings.checked import Checked
 from hwsched.operations.opening.facts_shown import asked_facts, item_facts
@@ -260,17 +260,19 @@ class FactsForm(QTreeWidget):
         """Tell what was typed into a cell, if it differs from what stood there."""
         attribute = index.data(ATTRIBUTE)
         shown, stands = str(index.data(Qt.ItemDataRole.DisplayRole) or ""), index.data(STANDS)
+        key = str(index.data(_ENTITY)), str(index.data(_ROW)), getattr(attribute, "name", "")
         if isinstance(attribute, Attribute) and stands is not None and text != shown:
             # Typed anew after it was refused: what stands there needs no edit, only that the refused text goes.
-            key = str(index.data(_ENTITY)), str(index.data(_ROW)), attribute.name
             self.refused.forget(key)
             shown = str(stands)
             if text in (shown, ""):
                 self.given_up.emit()
                 return
+        elif stands is not None and self.refused.may_be_again(key):
+            shown = str(stands)
         typed = "" if says_nothing(text) else text
         if isinstance(attribute, Attribute) and typed != ("" if says_nothing(shown) else shown):
-            typed = plain_word(attribute, typed)
+            typed = with_unit(attribute, plain_word(attribute, typed), self._style)
             self.edited.emit(index.data(_ENTITY), index.data(_ROW), attribute.name, typed)
 
     def _section(self, title: str, entity: str, row: str, attributes: tuple[Attribute, ...], values: Any) -> None:

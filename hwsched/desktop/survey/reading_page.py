@@ -19,7 +19,8 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
-from hwsched.desktop.looks.tokens import ROW, scaled
+from hwsched.desktop.looks.text_size import in_pixels
+from hwsched.desktop.looks.tokens import ROW
 from hwsched.desktop.survey.column_words import AS_HEADED, DECLARED, choice_box, dash_meanings, facts, meanings
 from hwsched.desktop.widgets.spin import spin
 from hwsched.exchange.problems import Cause, CellProblem, column_letter
@@ -77,11 +78,12 @@ class ReadingPage(QWidget):
         )
         self.words = QTableWidget(0, 4)
         for table in (self.columns, self.words):
-            table.verticalHeader().setDefaultSectionSize(scaled(ROW.grid))
+            in_pixels(table.verticalHeader(), defaultSectionSize=ROW.grid)
         self.words.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         self.words.setAccessibleName(phrase("Words and what they were taken for"))
         self.words.setHorizontalHeaderLabels([phrase("Column"), phrase("Word"), phrase("Cells"), phrase("Means")])
         for table in (self.columns, self.words):
+            table.horizontalHeader().setHighlightSections(False)
             table.setTabKeyNavigation(False)
         self._filled = False
         self._fill_words(unknown)

@@ -6,7 +6,7 @@ from typing import Final
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QTreeWidgetItem
 
-from hwsched.attributes.unknown import says_nothing
+from hwsched.attributes.unknown import says_nothing, unknown_word
 from hwsched.desktop.looks.tokens import colour
 from hwsched.language import phrase
 
@@ -22,6 +22,8 @@ class RefusedText:
 
     text: str
     why: str
+    again: bool = False
+    """Whether the same may be taken another time: it could not be written, by no fault of it."""
 
 
 class RefusedFacts:
@@ -30,9 +32,13 @@ class RefusedFacts:
     def __init__(self) -> None:
         self._held: dict[Key, RefusedText] = {}
 
-    def keep(self, key: Key, text: str, why: str) -> None:
-        """Keep what was typed, and why it was not taken."""
-        self._held[key] = RefusedText(text, why)
+    def keep(self, key: Key, text: str, why: str, *, again: bool = False) -> None:
+        """Keep what was typed or chosen, and why it was not taken; again: typed the same it is tried once more."""
+        self._held[key] = RefusedText(text, why, again)
+
+    def may_be_again(self, key: Key) -> bool:
+        """Tell whether what was kept of a fact may be taken another time as it is."""
+        return key in self._held and self._held[key].again
 
     def forget(self, key: Key) -> bool:
         """Forget what was refused of a fact; returns whether there was anything."""
@@ -49,7 +55,7 @@ class RefusedFacts:
             return
         stands = line.text(1)
         line.setData(1, STANDS, stands)
-        line.setText(1, refused.text)
+        line.setText(1, phrase(refused.text) if refused.text else unknown_word())
         line.setForeground(1, colour("refused"))
         line.setToolTip(1, refused.why)
         note = QTreeWidgetItem(

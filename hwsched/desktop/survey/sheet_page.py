@@ -27,7 +27,8 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.attributes import as_text
-from hwsched.desktop.looks.tokens import ROW, scaled
+from hwsched.desktop.looks.text_size import in_pixels
+from hwsched.desktop.looks.tokens import ROW
 from hwsched.desktop.survey.column_words import DECLARED, choice_box, dash_meanings, fact_choices
 from hwsched.desktop.survey.sheet_columns import fit_columns, marked_cells
 from hwsched.desktop.survey.sheet_model import SheetModel
@@ -94,7 +95,8 @@ class SheetPage(QWidget):
         self._by_letter = {column_letter(index): each for index, each in self._columns.items()}
         self.model = SheetModel(sheet, marked_cells(questions, refused, sheet.name if sheet else ""))
         self.table = QTableView()
-        self.table.verticalHeader().setDefaultSectionSize(scaled(ROW.grid))
+        self.table.horizontalHeader().setHighlightSections(False)
+        in_pixels(self.table.verticalHeader(), defaultSectionSize=ROW.grid)
         self.table.setAccessibleName(phrase("The sheet"))
         self.table.setModel(self.model)
         self.table.setTabKeyNavigation(False)

@@ -6,12 +6,14 @@ from collections.abc import Sequence
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
+from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QFileDialog, QInputDialog, QMessageBox
 from shiboken6 import isValid
 
 from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.frame.subject import Subject
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
+from hwsched.desktop.jobs.trouble import why_of
 from hwsched.language import phrase, to_phrase
 
 if TYPE_CHECKING:
@@ -26,6 +28,11 @@ _FORMS = to_phrase("Workbooks (*.xlsx);;Sheets to print (*.pdf)")
 
 class SurveyActions(Subject):
     """What comes from the building."""
+
+    lost = Signal(object, str)
+    """Edits that could not be written, and why."""
+    written = Signal(object)
+    """Edits that were."""
 
     def __init__(self, frame: Frame) -> None:
         super().__init__(frame)
@@ -57,6 +64,8 @@ class SurveyActions(Subject):
             self.frame.edit_seen(
                 lambda base: edit_many(workspace.project, edits, who=workspace.who, base=base),
                 seen,
+                lambda _changes: self.written.emit(edits),
+                lost=lambda error: self.lost.emit(edits, why_of(error)),
             )
 
     def ask_survey(self) -> None:

@@ -5,7 +5,8 @@ from typing import Any
 
 from PySide6.QtWidgets import QPushButton
 
-from hwsched.desktop.looks.tokens import TARGET, scaled
+from hwsched.desktop.looks.text_size import in_pixels
+from hwsched.desktop.looks.tokens import TARGET
 
 
 def let_lead(button: QPushButton, *others: QPushButton) -> None:
@@ -23,6 +24,6 @@ def button(text: str, slot: Callable[[], Any], tip: str = "") -> QPushButton:
     made = QPushButton(text)
     made.setAutoDefault(False)
     made.setToolTip(tip)
-    made.setMinimumHeight(scaled(TARGET))
+    in_pixels(made, minimumHeight=TARGET)
     made.clicked.connect(lambda _checked=False: slot())
     return made

@@ -9,6 +9,7 @@ from PySide6.QtWidgets import QComboBox, QCompleter, QHBoxLayout, QLabel, QLineE
 from hwsched.attributes import Attribute, CellError, read_value, said_value, shown_unit
 from hwsched.desktop.looks.tokens import SPACE, scaled
 from hwsched.desktop.widgets.drop_down import DropDown
+from hwsched.desktop.widgets.typed import with_unit
 from hwsched.kept_sentences import kept_error
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
@@ -16,6 +17,8 @@ from hwsched.quantities import LengthStyle, format_length
 _UNITS: Final = ('"', "'", "mm", "in", "cm", "m", "ft")
 """With which a length ends that says its unit."""
 _FLAG: Final = ("", "yes", "no")
+_BETWEEN: Final = ";"
+"""Between several values in one field."""
 
 
 def understood(attribute: Attribute, text: str, bare_unit: str | None, style: LengthStyle) -> str:
@@ -33,7 +36,10 @@ def understood(attribute: Attribute, text: str, bare_unit: str | None, style: Le
         shown = format_length(value, style)
         # In both systems: a slip of the unit is seen before it is stored.
         return shown if style == "mm" else phrase("{shown} = {value:.5g} mm", shown=shown, value=value)
-    return said_value(attribute, value, style)
+    said = said_value(attribute, value, style)
+    if attribute.unit == "m" and style != "mm" and isinstance(value, float):
+        return phrase("{shown} = {value:.5g} m", shown=said, value=value)
+    return said
 
 
 class Choices(DropDown):
@@ -119,7 +125,10 @@ class FactLine(QWidget):
         """Return what stands in the field, as the reader of cells takes it."""
         if isinstance(self.field, QComboBox):
             return str(self.field.currentData() or "")
-        return self.field.text().strip()
+        text = self.field.text().strip()
+        if not self._several or self.attribute.unit != "m":
+            return with_unit(self.attribute, text, self._style)
+        return f"{_BETWEEN} ".join(with_unit(self.attribute, each, self._style) for each in text.split(_BETWEEN))
 
     @property
     def edited(self) -> bool:
@@ -200,7 +209,7 @@ class FactLine(QWidget):
         self.changed.emit()
 
     def _understood(self) -> str:
-        texts = self.text().split(";") if self._several else [self.text()]
+        texts = self.text().split(_BETWEEN) if self._several else [self.text()]
         return "; ".join(understood(self.attribute, each, self._bare_unit, self._style) for each in texts)
 
     def _say(self, words: str, *, bad: bool) -> None:

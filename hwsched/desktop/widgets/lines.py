@@ -90,6 +90,7 @@ class Lines(QTableWidget):
         """What is said before there is a line."""
         header = self.horizontalHeader()
         header.setTextElideMode(Qt.TextElideMode.ElideRight)
+        header.setHighlightSections(False)
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         for column in range(len(titles)):
             mode = QHeaderView.ResizeMode.Stretch if column >= stretch else QHeaderView.ResizeMode.ResizeToContents

@@ -3,13 +3,17 @@
 Words of choices are said in the language in force and read in it; what is written stays in the words of the survey.
 """
 
+import re
 from dataclasses import dataclass
+from typing import Final
 
-from hwsched.attributes import Attribute, CellError, Value, read_value, said_value
+from hwsched.attributes import Attribute, CellError, Value, read_value, said_value, shown_unit
 from hwsched.kept_sentences import kept_error
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, format_length
 
+_BARE: Final = re.compile(r"[-+−]?[\d.,/ ½¼¾]*\d[\d.,/ ½¼¾]*")
+"""A number without a unit."""
 _FLAG = (to_phrase("yes"), to_phrase("no"))
 
 
@@ -36,6 +40,25 @@ def plain_word(attribute: Attribute, text: str) -> str:
     return next((each for each in words_among(attribute) or () if phrase(each).casefold() == wanted), text)
 
 
+def with_unit(attribute: Attribute, text: str, style: LengthStyle) -> str:
+    """Return a text with the unit in which the fact is shown, where that is not the one in which it is held.
+
+    A number that is typed where feet are shown means feet; what says its unit itself is left as it is.
+
+    Examples
+    --------
+    >>> rise = Attribute("rise_m", "Up to the cable way", "number", "m")
+    >>> [with_unit(rise, text, "fraction") for text in ("10", "3 m", "")]
+    ['10 ft', '3 m', '']
+    >>> with_unit(rise, "10", "mm")
+    '10'
+    """
+    said = text.strip()
+    if attribute.unit != "m" or style == "mm" or not _BARE.fullmatch(said):
+        return text
+    return f"{said} {shown_unit(attribute, style)}"
+
+
 def understood(attribute: Attribute, text: str, bare_unit: str | None, style: LengthStyle) -> Understood:
     """Read what is being typed.
 
@@ -60,7 +83,7 @@ def understood(attribute: Attribute, text: str, bare_unit: str | None, style: Le
     """
     if not text.strip():
         return Understood(None, phrase("unknown"))
-    text = plain_word(attribute, text)
+    text = with_unit(attribute, plain_word(attribute, text), style)
     try:
         value = read_value(attribute, text, bare_unit=bare_unit if attribute.kind == "length" else None).value
     except CellError as error:
@@ -76,4 +99,7 @@ def understood(attribute: Attribute, text: str, bare_unit: str | None, style: Le
         return Understood(
             value, shown if style == "mm" else phrase("{shown}, {value:.4g} mm", shown=shown, value=value)
         )
-    return Understood(value, said_value(attribute, value, style))
+    said = said_value(attribute, value, style)
+    if attribute.unit == "m" and style != "mm" and isinstance(value, float):
+        said = phrase("{said}, {value:.4g} m", said=said, value=value)
+    return Understood(value, said)

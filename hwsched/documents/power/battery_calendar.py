@@ -51,7 +51,10 @@ def _summary(found: tuple[Due, ...], dated: list[Due]) -> list[Block]:
     lives = [due.days for due in found if due.days is not None]
     pairs = (
         (phrase("Openings on batteries"), str(_openings(found))),
-        (phrase("Shortest life"), phrase("{lives} days", lives=int(min(lives))) if lives else phrase(words.UNKNOWN)),
+        (
+            phrase("Shortest life"),
+            phrase_of_count("{count} day", "{count} days", int(min(lives))) if lives else phrase(words.UNKNOWN),
+        ),
         (phrase("With a day of change"), str(len(dated))),
         (phrase("Installation date unknown"), str(sum(due.installed_on is None for due in found))),
     )

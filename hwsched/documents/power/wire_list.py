@@ -26,7 +26,7 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
         project.revision,
         project.date,
         tuple(sections),
-        subtitle=phrase("{runs} runs", runs=runs),
+        subtitle=phrase_of_count("{count} run", "{count} runs", runs),
     )
 
 

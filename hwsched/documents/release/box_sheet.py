@@ -6,7 +6,7 @@ from hwsched.documents import words
 from hwsched.documents.release.packet import box_blocks
 from hwsched.documents.release.packet_facts import situations
 from hwsched.documents.view import DocumentKind, OpeningView, ProjectView
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.render.blocks import (
     TICK,
     Block,
@@ -37,7 +37,7 @@ def build(project: ProjectView, _: OpeningView | None) -> Document:
     held = [view.mark for view in project.openings if not view.ready]
     front: list[Block] = [
         Heading(phrase("Box sheets")),
-        Paragraph(phrase("A sheet for each of {count} boxes.", count=len(ready))),
+        Paragraph(phrase_of_count("A sheet for {count} box.", "A sheet for each of {count} boxes.", len(ready))),
     ]
     if held:
         front.append(Paragraph(phrase("Not to be picked: {held}.", held=", ".join(held)), "stop"))

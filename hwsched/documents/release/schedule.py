@@ -132,7 +132,11 @@ def build(project: ProjectView, _: OpeningView | None = None) -> Document:
         project.revision,
         project.date,
         tuple(sections),
-        subtitle=phrase("{count} openings, {count_2} headings", count=len(project.openings), count_2=len(groups)),
+        subtitle=phrase(
+            "{openings}, {headings}",
+            openings=phrase_of_count("{count} opening", "{count} openings", len(project.openings)),
+            headings=phrase_of_count("{count} heading", "{count} headings", len(groups)),
+        ),
     )
 
 
@@ -162,9 +166,9 @@ def _summary(project: ProjectView, groups: tuple[HeadingGroup, ...]) -> list[Blo
         Heading(phrase("What was not checked"), 2),
         Paragraph(
             phrase(
-                "{rules_run} rules were run. Switched off: {rules_off}. Findings that say unknown because "
+                "{rules_run} Switched off: {rules_off}. Findings that say unknown because "
                 "facts are missing: {unknowns}. Waivers in force: {waived}.",
-                rules_run=project.rules_run,
+                rules_run=phrase_of_count("{count} rule was run.", "{count} rules were run.", project.rules_run),
                 rules_off=", ".join(project.rules_off) or phrase("none"),
                 unknowns=unknowns,
                 waived=waived,

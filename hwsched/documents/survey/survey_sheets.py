@@ -217,6 +217,9 @@ def _opening_blanks(
 def _blank(entity: Entity, name: str, value: Any, style: LengthStyle, shown: set[str], *, brief: bool = False) -> Blank:
     """Return a fact with its sketch, which stands once on a sheet; brief: words are written, not ticked."""
     attribute = entity.attribute(name)
+    if attribute.unit == "m":
+        # The workbook into which the sheet is typed asks it in metres, whatever the project's lengths.
+        style = "mm"
     key = f"{entity.name}.{name}"
     sketch = SKETCHES.get(key) if key not in shown else None
     shown.add(key)

@@ -188,7 +188,7 @@ def _writable(path: Path) -> bool:
 
 def _damaged(path: Path, found: str) -> DamagedProjectError:
     return DamagedProjectError(
-        f"{path} is damaged ({found.splitlines()[-1]}); nothing was changed in it. Take its last good copy "
+        f"{path} is damaged ({found.splitlines()[-1]}). Take its last good copy "
         f"(hwsched project backups {path}), or save what can be read: hwsched project rescue {path} NEW.hwsched"
     )
 
@@ -206,7 +206,7 @@ def refusal_of(path: Path, error: BaseException) -> ProjectError | None:
     # Extended result codes carry the primary one in their lowest byte (sqlite.org/rescode.html).
     code = getattr(error, "sqlite_errorcode", 0) & 0xFF
     if code in (sqlite3.SQLITE_BUSY, sqlite3.SQLITE_LOCKED):
-        return BusyProjectError(f"somebody else is writing to {path}; nothing was changed, try again")
+        return BusyProjectError(f"somebody else is writing to {path}; try again")
     if code in (sqlite3.SQLITE_CORRUPT, sqlite3.SQLITE_NOTADB):
         return _damaged(path, str(error))
     if getattr(error, "sqlite_errorname", "") == "SQLITE_READONLY_DIRECTORY":
@@ -222,7 +222,7 @@ def refusal_of(path: Path, error: BaseException) -> ProjectError | None:
         # Python's module says so without a code, and quotes the value.
         return _damaged(path, _undecodable(path))
     if code == sqlite3.SQLITE_FULL:
-        return ProjectError(f"the disk is full; nothing was changed in {path}")
+        return ProjectError(f"the disk of {path} is full: free some of it, then try again")
     if code == sqlite3.SQLITE_IOERR and _is_full(path):
         # Even to read a project SQLite lays an index of its log beside it, and calls want of room a fault of the disk.
         return ProjectError(f"the disk of {path} is full: free some of it, then try again")

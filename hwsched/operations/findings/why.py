@@ -175,9 +175,9 @@ class _Teller:
             reasons.append(
                 Reason(
                     phrase(
-                        "Lasts about {days} days: {capacity_mah:g} mAh × {usable_share:g} usable × "
+                        "Lasts {days}: {capacity_mah:g} mAh × {usable_share:g} usable × "
                         "{cold_share:g} in the cold, over {mah_per_day:.3f} mAh a day",
-                        days=int(life.days),
+                        days=phrase_of_count("about {count} day", "about {count} days", int(life.days)),
                         capacity_mah=life.capacity_mah,
                         usable_share=life.usable_share,
                         cold_share=life.cold_share,
@@ -209,10 +209,10 @@ class _Teller:
             return []
         lines = tuple(
             phrase(
-                "{parts}: cost {cost}, {holes} holes, {power}",
+                "{parts}: cost {cost}, {holes}, {power}",
                 parts=", ".join(each.parts),
                 cost=self._cost(each),
-                holes=each.holes,
+                holes=phrase_of_count("{count} hole", "{count} holes", each.holes),
                 power=phrase(_POWER.get(each.power, each.power)),
             )
             for each in self.fit.runners_up

@@ -7,6 +7,7 @@ from typing import Final
 from hwsched.calc.power.planning.question import Plan
 from hwsched.operations.power.supply_siting import CIRCUIT_NAME, leading_nowhere
 from hwsched.rules.network.circuit_laying import SUPPLY
+from hwsched.rules.wording import run_length
 from hwsched.telling.natural import natural
 from hwsched.values.power import Circuit, PowerFacts, Run
 
@@ -119,8 +120,8 @@ def with_laying(facts: PowerFacts, laying: Laying, limiters: Mapping[str, float 
     return PowerFacts(supplies, (*facts.circuits, *fresh), runs, facts.routes)
 
 
-def told_runs(facts: PowerFacts, runs: Collection[str], marks: Mapping[str, str]) -> tuple[str, ...]:
-    """Say which runs are taken up, in the order in which people count their ends."""
+def told_runs(facts: PowerFacts, runs: Collection[str], marks: Mapping[str, str], style: str) -> tuple[str, ...]:
+    """Say which runs are taken up, in the order in which people count their ends; style: how lengths are shown."""
     circuits = {circuit.id: circuit for circuit in facts.circuits}
     names = {supply.id: supply.name for supply in facts.supplies}
     told = []
@@ -130,6 +131,6 @@ def told_runs(facts: PowerFacts, runs: Collection[str], marks: Mapping[str, str]
         circuit = circuits[run.circuit_id]
         at = names.get(circuit.supply_id, SUPPLY)
         ends = [at if node == SUPPLY else marks.get(node, node) for node in (run.from_node, run.to_node)]
-        long = "of unknown length" if run.length_m is None else f"{run.length_m:g} m"
+        long = "of unknown length" if run.length_m is None else run_length(style, run.length_m)
         told.append(f"the run from {ends[0]} to {ends[1]}, {long}, circuit {circuit.name} of {at}")
     return tuple(sorted(told, key=natural))

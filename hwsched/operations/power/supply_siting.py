@@ -46,6 +46,7 @@ from hwsched.rules import limits_of, rule_named
 from hwsched.rules.network.circuit_laying import SUPPLY
 from hwsched.rules.network.devices import amps, devices_at
 from hwsched.rules.network.leaf_runs import leaf_runs
+from hwsched.rules.wording import run_length
 from hwsched.telling.natural import natural
 from hwsched.values import Catalogue, OpeningInput, Part, Settings, SupplyLink, exchange_of
 from hwsched.values.power import Circuit, PowerFacts, PowerResult, Run, Supply
@@ -193,7 +194,8 @@ def proposed_by(project: Project, building: str, basis: Basis, solve: Solve) -> 
     after = _after(facts, {**others, **kept, **connected}, siting, lengths, used, catalogue, settings, here)
     return Proposal(
         building, siting, lengths, measured, used, tuple(left_out), names, only_supplies(before, here),
-        only_supplies(after, here), wire_of_supplies(before, here), _torn_up(facts, siting, lengths, used, every),
+        only_supplies(after, here), wire_of_supplies(before, here),
+        _torn_up(facts, siting, lengths, used, every, project.length_style),
         replace(basis, state=state),
     )  # fmt: skip
 
@@ -215,6 +217,7 @@ def _torn_up(
     lengths: Mapping[str, float],
     wire: str,
     every: Sequence[tuple[OpeningInput, ...]],
+    style: str,
 ) -> tuple[str, ...]:
     """Say which runs that are laid would be taken up, and which would lead to nothing any more."""
     marks = {inputs[0].opening.id: inputs[0].opening.mark for inputs in every}
@@ -225,7 +228,7 @@ def _torn_up(
         circuit = circuits[run.circuit_id]
         at_supply = names.get(circuit.supply_id, "supply")
         ends = [at_supply if node == SUPPLY else marks.get(node, node) for node in (run.from_node, run.to_node)]
-        long = "of unknown length" if run.length_m is None else f"{run.length_m:g} m"
+        long = "of unknown length" if run.length_m is None else run_length(style, run.length_m)
         return f"from {ends[0]} to {ends[1]}, {long}, circuit {circuit.name} of {at_supply}"
 
     taken, dead = [], []

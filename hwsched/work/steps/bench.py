@@ -1,7 +1,7 @@
 """Steps before the way to the site: the box, the key and the unit, the new cylinder put together."""
 
 from hwsched.attributes.of_parts import CELLS, PACK_HIGH_V, PACK_LOW_V, SUPPLY_HIGH_V, SUPPLY_LOW_V, VOLTAGE_V
-from hwsched.language import phrase
+from hwsched.language import phrase, phrase_of_count
 from hwsched.rules.reading import entry
 from hwsched.work import cautions, tools
 from hwsched.work.situation import Situation
@@ -38,7 +38,11 @@ def _power(s: Situation) -> str:
     if s.on_supply:
         return phrase("Connect the unit to a bench supply set within the reading, plus and minus as marked.")
     count = sum(part.quantity for part in s.parts("battery"))
-    return phrase("Put the {count:g} cells into the pack, polarity as marked.", count=count)
+    return phrase_of_count(
+        "Put the cell into the pack, polarity as marked.",
+        "Put the {count} cells into the pack, polarity as marked.",
+        int(count),
+    )
 
 
 def _program(s: Situation) -> str:

@@ -3,7 +3,7 @@
 from collections.abc import Callable
 from typing import Final
 
-from hwsched.language import phrase
+from hwsched.language import phrase, phrase_of_count
 from hwsched.rules.network.across_leaf import THROUGH
 from hwsched.rules.wording import aside_words
 from hwsched.values import Hole
@@ -188,11 +188,16 @@ def _pilots(s: Situation) -> str:
     holes = s.holes("fixing")
     count = sum(hole.count for hole in holes)
     if s.in_edge:
-        held = phrase("Mark the {count} screw centres through the empty housing's plate", count=count)
+        held = phrase_of_count(
+            "Mark the screw centre through the empty housing's plate",
+            "Mark the {count} screw centres through the empty housing's plate",
+            count,
+        )
     else:
-        held = phrase(
+        held = phrase_of_count(
+            "Hold the unit's plate alone as drawn, level. Mark its screw",
             "Hold the unit's plate alone as drawn, level. Mark its {count} screws",
-            count=count,
+            count,
         )
     return phrase("{held}, put it away and drill the pilots, {numbers}.", held=held, numbers=numbers(holes))
 

@@ -2,7 +2,7 @@
 
 from typing import Final
 
-from hwsched.language import phrase, to_phrase
+from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.rules.practice import screw_pilot_mm, wall_fixing
 from hwsched.work import cautions, tools
 from hwsched.work.situation import Situation
@@ -38,10 +38,12 @@ def _form(s: Situation) -> str:
 
 def _fixed(s: Situation) -> str:
     count = sum(part.quantity for part in s.of_form("fastener", _form(s)))
-    return phrase(
-        "Hold the unit's plate alone over the reader's hole, level. Mark the {count:g} screw centres through it, put it "
+    return phrase_of_count(
+        "Hold the unit's plate alone over the reader's hole, level. Mark the screw centre through it, put it away, "
+        "{made}.",
+        "Hold the unit's plate alone over the reader's hole, level. Mark the {count} screw centres through it, put it "
         "away, {made}.",
-        count=count,
+        int(count),
         made=phrase(_MADE[_form(s)]),
     )
 

@@ -94,8 +94,10 @@ def test_what_is_taken_up_is_told_in_the_names_that_people_give():
     facts = laid(run("supply", "a", 9.5), run("a", "J1", None), run("J1", "b", 10.0), run("supply", "b", 3.0, of="d"))
     marks = {"a": "A-2", "b": "A-10"}
     gone = {each.id for each in facts.runs} - {facts.runs[2].id}
-    assert told_runs(facts, gone, marks) == (
+    assert told_runs(facts, gone, marks, "mm") == (
         "the run from A-2 to J1, of unknown length, circuit C of PS-s",
         "the run from PS-s to A-2, 9.5 m, circuit C of PS-s",
         "the run from PS-t to A-10, 3 m, circuit D of PS-t",
     )
+    in_inches = told_runs(facts, gone, marks, "fraction")
+    assert in_inches[-1] == "the run from PS-t to A-10, 9.8 ft, circuit D of PS-t", "as runs are shown there"

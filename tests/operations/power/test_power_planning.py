@@ -141,7 +141,7 @@ def test_what_is_laid_by_hand_and_pinned_stays_and_what_is_torn_up_is_said(proje
     found = propose_plan(project, "Main", aim="least-wire")
     # 1 lies on the way to 2; 3 does not, and hangs 15 m from PB on a chain of three.
     assert found.kept == ("1", "2")
-    assert found.torn_up == ("the run from 2 to 3, 9 m, circuit C1 of PA",)
+    assert found.torn_up == ("the run from 2 to 3, 29.5 ft, circuit C1 of PA",)
     accept_plan(project, found, who=WHO)
     assert [line for line in lines(project) if line[0] == "C1"] == [("C1", "1", "2", 9.0), ("C1", "supply", "1", 10.0)]
     assert proved(project) == ({"proved"}, 6)

@@ -258,9 +258,9 @@ def test_what_would_be_torn_up_is_told(project):
         add_run(project, laid, {"from_node": begin, "to_node": end, "length_m": metres}, who=WHO)
     fit_all(project)
     assert propose_siting(project, "Main").torn_up == (
-        "taken up: the run from 1 to 2, 10 m, circuit C1 of PA",
-        "taken up: the run from J1 to 1, 9 m, circuit C1 of PA",
-        "leads to nothing any more: the run from PA to J1, 2 m, circuit C1 of PA",
+        "taken up: the run from 1 to 2, 32.8 ft, circuit C1 of PA",
+        "taken up: the run from J1 to 1, 29.5 ft, circuit C1 of PA",
+        "leads to nothing any more: the run from PA to J1, 6.6 ft, circuit C1 of PA",
     )
     accept_siting(project, propose_siting(project, "Main"), who=WHO)
     assert propose_siting(project, "Main").torn_up == ()

@@ -7,6 +7,7 @@ from typing import Any
 from hwsched.attributes import said_value, show_value, shown_unit
 from hwsched.calc.calculator import Calculator, Field
 from hwsched.desktop.project.calculator_fields import NESTED, attribute_of, in_words, is_vector, label_of, worded
+from hwsched.kept_sentences import FIT, kept_phrase
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
 
@@ -26,7 +27,7 @@ def told(calculator: Calculator, answer: Mapping[str, Any], style: LengthStyle) 
     for each in in_words(calculator.outputs):
         _tell(found, each, answer.get(each.name), style)
     # Facts that are missing are named as the form names them.
-    words = worded((*calculator.inputs, *calculator.outputs))
+    words = worded((*calculator.inputs, *calculator.outputs), phrase)
     found.sentences = [words(each) for each in found.sentences]
     found.tables = [
         (title, headings, [[words(cell) for cell in row] for row in rows]) for title, headings, rows in found.tables
@@ -73,7 +74,7 @@ def _tell_list(found: Told, field_: Field, value: list[Any], style: LengthStyle,
         rows = [[_said(each, row.get(each.name), style) for each in shown] for row in value]
         found.tables.append((label, [_label(each) for each in shown], rows))
     elif all(isinstance(each, str) for each in value) and any(" " in each for each in value):
-        found.sentences += [each if each.endswith(".") else f"{each}." for each in value]
+        found.sentences += [each if each.endswith(".") else f"{each}." for each in map(_kept, value)]
     elif all(isinstance(each, list) for each in value):
         rows = [[_plain(each) for each in row] for row in value]
         found.tables.append((label, [str(n + 1) for n in range(max(map(len, rows)))], rows))
@@ -92,7 +93,7 @@ def _said(field_: Field, value: Any, style: LengthStyle) -> str:
         return ", ".join(_said(of_each, each, style) for each in held)
     attribute = attribute_of(field_)
     if isinstance(value, str):
-        return said_value(attribute, value, style)
+        return _kept(value) if attribute.kind == "text" else said_value(attribute, value, style)
     if isinstance(value, bool):
         return phrase("yes") if value else phrase("no")
     if attribute.kind == "length":
@@ -101,14 +102,19 @@ def _said(field_: Field, value: Any, style: LengthStyle) -> str:
     if isinstance(value, int) or attribute.kind == "integer":
         return f"{value:,}"
     # Four figures are more than anybody measures.
-    unit = shown_unit(attribute, style) or _spoken_unit(field_)
+    unit = shown_unit(attribute, style) or phrase(spoken_unit(field_))
     return f"{float(value):,.4g} {unit}".strip()
 
 
-def _spoken_unit(field_: Field) -> str:
+def spoken_unit(field_: Field) -> str:
     """Return the unit that a field's text tells in brackets, such as ``mAh``."""
     before, _, after = field_.text.partition("[")
     return after.partition("]")[0] if before and after else ""
+
+
+def _kept(text: str) -> str:
+    """Say a text of an answer: a reason is kept in English, a name stays."""
+    return kept_phrase(text, FIT)
 
 
 def _plain(value: Any) -> str:

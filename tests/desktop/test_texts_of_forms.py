@@ -4,7 +4,7 @@ from PySide6.QtCore import Qt
 
 from hwsched.calc.calculators import CALCULATORS
 from tests.desktop.conftest import idle
-from tests.desktop.seen_texts import faults, headings, unsaid_cells, written
+from tests.desktop.seen_texts import cells, faults, headings, unsaid_cells, written
 from tests.language.plainness import longest_first, unsaid
 
 LEFT = Qt.MouseButton.LeftButton
@@ -40,7 +40,7 @@ def texts_in(held):
 
 def test_each_calculator_and_its_answer_come_through_the_catalogue(whole, qtbot):
     whole.frame.go("calculators")
-    page, found = whole.frame.pages.widgets["calculators"], {}
+    page, found, named = whole.frame.pages.widgets["calculators"], {}, set()
     page.names.setFocus()
     for at, calculator in enumerate(CALCULATORS):
         if at:
@@ -51,4 +51,12 @@ def test_each_calculator_and_its_answer_come_through_the_catalogue(whole, qtbot)
         said = [*faults(page, data), *unsaid_cells(page.answer, data)]
         said += [each for table in page.form.tables.values() for each in headings(table) if unsaid(each, data)]
         found |= dict.fromkeys(said, calculator.name)
+        # What was typed, as names of parts are, stays as it was typed.
+        shown = "\n".join((page.answer.said.text(), *cells(page.answer)))
+        names = {
+            each for each in texts_in(calculator.example) & texts_in(calculator.run(calculator.example)) if " " in each
+        }
+        assert all(each in shown for each in names), calculator.name
+        named |= names
+    assert named
     assert not found, "\n".join(f"{where}: {what}" for what, where in found.items())

@@ -23,6 +23,8 @@ class Tabs(QTabBar):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        # The line under them is that of the pages below.
+        self.setDrawBase(False)
         self.setUsesScrollButtons(True)
         self.setElideMode(Qt.TextElideMode.ElideRight)
 

@@ -3,7 +3,7 @@
 import pytest
 from PySide6.QtCore import QByteArray, QSettings, Qt
 from PySide6.QtGui import QPalette
-from PySide6.QtWidgets import QLabel, QTabBar, QToolButton, QTreeWidget, QTreeWidgetItem
+from PySide6.QtWidgets import QLabel, QLineEdit, QTabBar, QToolButton, QTreeWidget, QTreeWidgetItem
 
 from hwsched.desktop.frame.rail import Rail
 from hwsched.desktop.looks.appearance import Look, palette, sheet
@@ -157,3 +157,23 @@ def test_the_rail_has_room_for_its_words_in_a_text_size_that_is_chosen_while_it_
         qtbot.waitUntil(has_room)
         assert (rail.width() > before) == (key == Qt.Key.Key_End)
     own.setParent(None)
+
+
+@pytest.mark.parametrize("percent", [100, 150, 200])
+def test_what_clears_a_field_stands_in_its_middle_whole(qapp, qtbot, percent):
+    """It had the height of a button of its own, and hung out of the field, the more the larger the letters were."""
+    preferences = Preferences()
+    preferences.text_size = percent
+    with look_put_on(qapp, preferences):
+        field = QLineEdit()
+        qtbot.addWidget(field)
+        field.setClearButtonEnabled(True)
+        field.resize(300, field.sizeHint().height())
+        field.show()
+        qtbot.keyClicks(field, "lock")
+        clear = field.findChild(QToolButton)
+        qtbot.waitUntil(clear.isVisible)
+        assert field.rect().contains(clear.geometry())
+        assert abs(clear.geometry().center().y() - field.rect().center().y()) <= 1
+        qtbot.mouseClick(clear, Qt.MouseButton.LeftButton)
+        assert not field.text()

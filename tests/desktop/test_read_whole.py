@@ -1,5 +1,8 @@
 """Words that have no room are read all the same: their tip begins with all of them. Tabs stay in sight, all of them."""
 
+import ast
+from pathlib import Path
+
 import pytest
 from PySide6.QtCore import QPoint
 from PySide6.QtGui import QHelpEvent
@@ -14,6 +17,7 @@ from PySide6.QtWidgets import (
     QWidget,
 )
 
+import hwsched.desktop
 from hwsched.desktop.looks.tokens import wide
 from hwsched.desktop.widgets.tabs import TabbedPages
 from hwsched.desktop.window import keep_words_plain
@@ -125,3 +129,16 @@ def test_names_of_facts_are_told_with_what_they_mean(large, qtbot):  # noqa: F81
     assert form.columnWidth(0) - form.indentation() * 2 < form.fontMetrics().horizontalAdvance(line.text(0))
     told = asked(form.viewport(), QPoint(at.left() + 5, at.center().y()))
     assert told.splitlines() == [line.text(0), *line.toolTip(0).splitlines()]
+
+
+def test_every_row_of_tabs_of_the_desktop_is_one_of_these():
+    root, kinds, found = Path(hwsched.desktop.__file__).parent, ("QTabBar", "QTabWidget"), []
+    for path in sorted(root.rglob("*.py")):
+        if path.name == "tabs.py":
+            continue
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
+            made = isinstance(node, ast.Call) and getattr(node.func, "id", "") in kinds
+            kin = isinstance(node, ast.ClassDef) and any(getattr(base, "id", "") in kinds for base in node.bases)
+            if made or kin:
+                found.append(f"{path.relative_to(root)}:{node.lineno}")
+    assert found == []

@@ -36,7 +36,10 @@ class Tabs(QTabBar):
 
 
 class TabbedPages(QTabWidget):
-    """Pages under a row of such tabs."""
+    """Pages under a row of such tabs.
+
+    Here belongs what all pages in tabs have in common; what stands on one belongs to whoever adds it.
+    """
 
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)

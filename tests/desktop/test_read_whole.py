@@ -18,9 +18,9 @@ from PySide6.QtWidgets import (
 )
 
 import hwsched.desktop
+from hwsched.desktop.looks.plain_words import keep_words_plain
 from hwsched.desktop.looks.tokens import wide
 from hwsched.desktop.widgets.tabs import TabbedPages
-from hwsched.desktop.window import keep_words_plain
 from tests.desktop.conftest import choose
 from tests.desktop.test_access import large, look  # noqa: F401 (fixtures)
 

@@ -6,6 +6,7 @@ from PySide6.QtGui import QPalette
 from PySide6.QtWidgets import (
     QAbstractButton,
     QLabel,
+    QLineEdit,
     QTabBar,
     QTableView,
     QToolBar,
@@ -225,3 +226,23 @@ def test_letters_and_icons_of_an_open_window_follow_the_text_size_and_come_back(
                 for each, what, size in begun
                 if isValid(each) and now.get((id(each), what), size) != size
             ]
+
+
+@pytest.mark.parametrize("percent", [100, 150, 200])
+def test_what_clears_a_field_stands_in_its_middle_whole(qapp, qtbot, percent):
+    """It had the height of a button of its own, and hung out of the field, the more the larger the letters were."""
+    preferences = Preferences()
+    preferences.text_size = percent
+    with look_put_on(qapp, preferences):
+        field = QLineEdit()
+        qtbot.addWidget(field)
+        field.setClearButtonEnabled(True)
+        field.resize(300, field.sizeHint().height())
+        field.show()
+        qtbot.keyClicks(field, "lock")
+        clear = field.findChild(QToolButton)
+        qtbot.waitUntil(clear.isVisible)
+        assert field.rect().contains(clear.geometry())
+        assert abs(clear.geometry().center().y() - field.rect().center().y()) <= 1
+        qtbot.mouseClick(clear, Qt.MouseButton.LeftButton)
+        assert not field.text()

@@ -9,9 +9,11 @@ from PySide6.QtWidgets import QApplication, QComboBox, QLabel, QLineEdit, QTable
 from hwsched.calc.calculators import CALCULATORS
 from hwsched.calc.opening.stack import StackCollar, StackCylinder, cylinder_stack
 from hwsched.desktop.project.calculator_answers import told
+from hwsched.desktop.project.calculator_fields import form_of
 from hwsched.desktop.project.calculator_form import CalculatorForm
 from hwsched.desktop.project.calculators import CalculatorsPage
 from hwsched.desktop.project.preferences import Preferences
+from hwsched.desktop.project.small_table import SmallTable
 from tests.desktop.conftest import checked_of, choose, look_put_on
 
 LEFT = Qt.MouseButton.LeftButton
@@ -229,3 +231,21 @@ def test_the_page_is_not_scrolled_for_its_buttons_in_large_letters(qtbot, qapp):
         # Of a screen of 1920 by 1080 the frame leaves so much.
         assert page.heightForWidth(1680) <= 860
         look._preferences.text_size = 100
+
+
+@pytest.mark.parametrize(
+    ("name", "path", "wanted"),
+    # Where the letters of the unit stood in the words before it, as "in" in "cylinder", it was left out.
+    [
+        ("cylinder-stack", "collars", "Height under the cylinder's head [in]"),
+        ("placement", "patterns", "Hole: Left side [in]"),
+    ],
+)
+def test_each_column_of_a_small_table_says_its_unit_and_is_told_whole(qtbot, name, path, wanted):
+    calculator = next(each for each in CALCULATORS if each.name == name)
+    asked = next(each for each in form_of(calculator).items if getattr(each, "path", ()) == (path,))
+    table = SmallTable(asked, calculator.example[path], "fraction", "in")
+    qtbot.addWidget(table)
+    heads = [table.cells.horizontalHeaderItem(n) for n in range(table.cells.columnCount())]
+    assert wanted in [each.text() for each in heads]
+    assert all(each.toolTip().startswith(each.text()) for each in heads), "a title that is cut is told whole"

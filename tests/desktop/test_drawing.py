@@ -11,6 +11,7 @@ from hwsched.desktop.opening.scene_handles import handles
 from hwsched.drawings.layers import UNIT
 from hwsched.operations.findings.checked import Checked
 from tests.desktop.conftest import checked_of, choose, idle
+from tests.desktop.test_access import large, look  # noqa: F401 (fixtures)
 from tests.drawings.openings import FIT, GIVEN
 
 KEY = Qt.Key
@@ -250,3 +251,46 @@ def test_places_are_typed_dragged_and_printed(at_work, qtbot, tmp_path, monkeypa
     monkeypatch.setattr(QFileDialog, "getSaveFileName", lambda *_: (str(path), ""))
     press(qtbot, view, KEY.Key_P)
     qtbot.waitUntil(path.is_file, timeout=10000)
+
+
+def test_whoever_looks_nearer_has_letters_of_the_size_that_was_chosen(large, qtbot):  # noqa: F811
+    """Where all was seen large letters had no room, and they stayed small however near one went."""
+    large.sheet.pages.show_page(large.sheet.drawing)
+    view = large.sheet.drawing.view
+    view.grab()
+    view.setFocus()
+
+    def letters():
+        """How high capitals of 2.5 paper mm are on the screen."""
+        return 2.5 * view.camera.px_per_mm
+
+    wanted = view.fontMetrics().capHeight()
+    assert letters() < 0.7 * wanted, "there is room for large letters"
+    middle = view.rect().center()
+    place, before = view.camera.to_scene(middle.x(), middle.y()), view.camera.factor
+    press(qtbot, view, KEY.Key_Plus)
+    view.grab()
+    assert letters() > 0.8 * wanted
+    assert view.camera.factor == pytest.approx(1.25 * before)
+    assert view.camera.to_screen(*place) == pytest.approx((middle.x(), middle.y()), abs=1)
+    press(qtbot, view, KEY.Key_Minus, times=3)
+    view.grab()
+    assert view.camera.whole
+    assert view.camera.factor == pytest.approx(before)
+    assert letters() < 0.7 * wanted
+
+
+def test_a_sentence_in_the_place_of_a_drawing_keeps_off_its_edges(qtbot):
+    made = DrawingPage()
+    qtbot.addWidget(made)
+    made.resize(500, 500)
+    made.show()
+    view = made.view
+    words = view.fontMetrics().horizontalAdvance(view.empty)
+    for wide in range(words - 20, words + 20, 4):
+        view.resize(max(wide, view.minimumWidth()), 300)
+        image = view.grab().toImage()
+        ground = image.pixelColor(2, image.height() - 8)
+        edges = [*range(3, 16), *range(image.width() - 16, image.width() - 3)]
+        inked = [x for x in edges for y in range(60, 240) if image.pixelColor(x, y) != ground]
+        assert not inked, wide

@@ -5,7 +5,9 @@ from time import process_time
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHeaderView
 
+from hwsched.desktop.looks.tokens import SPACE
 from hwsched.desktop.widgets.lines import Lines
+from tests.desktop.test_access import look  # noqa: F401 (a fixture)
 
 ROWS = [("≠", f"Leaf: fact {n}", "44.5 mm " * 4, "38 mm") for n in range(200)]
 
@@ -63,3 +65,35 @@ def test_titles_stay_as_they_are_where_a_row_is_chosen(qtbot):
     qtbot.mouseClick(lines.viewport(), Qt.MouseButton.LeftButton, pos=lines.visualItemRect(lines.item(1, 0)).center())
     assert lines.chosen_row() == 1
     assert header.grab().toImage() == before
+
+
+def test_no_word_is_cut_where_lines_share_the_room(look, qtbot):  # noqa: F811
+    """Columns that shared what was left had less than their longest word and their title: both ended in dots."""
+    long = "self-extinguishing-fastener-arrangement unmistakably"
+    table = Lines(("Role", "Explanation", "Whereabouts"), 1, {0: 40})
+    qtbot.addWidget(table)
+    table.show_rows([("consumables", f"the {long} holds", "here"), ("cam", "straight", "there")])
+    table.show()
+    for width in (900, 420, 330, 200):
+        table.resize(width, 300)
+        qtbot.wait(20)
+        header = table.horizontalHeader()
+        for column, widest in enumerate(("consumables", "arrangement", "Whereabouts")):
+            assert table.columnWidth(column) >= header.sectionSizeHint(column), (width, column)
+            assert table.columnWidth(column) > table.fontMetrics().horizontalAdvance(widest) + 2 * SPACE.hair, width
+        # All the room is used, and nothing is scrolled to while it is enough.
+        needed = sum(map(table.columnWidth, range(3)))
+        assert needed >= table.viewport().width() - 2, width
+        assert (table.horizontalScrollBar().maximum() > 0) == (needed > table.viewport().width()), width
+    assert needed > table.viewport().width(), "there is room for all in the narrowest"
+
+
+def test_a_title_of_lines_that_is_cut_is_told_whole(qtbot):
+    title = "How far it stands proud of collar and rings, from 0 to the tolerance"
+    table = Lines(("Part", title), 1)
+    qtbot.addWidget(table)
+    table.show_rows([("A-1", '1/8"')])
+    table.resize(200, 200)
+    table.show()
+    assert table.columnWidth(1) < table.horizontalHeader().sectionSizeHint(1)
+    assert table.horizontalHeaderItem(1).toolTip() == title

@@ -1,7 +1,8 @@
 """Lines that wrap show all of their words, however wide they are: none is cut where it is only just too long."""
 
 import pytest
-from PySide6.QtWidgets import QApplication
+from PySide6.QtCore import QRect, QSize
+from PySide6.QtWidgets import QApplication, QStyleOptionViewItem
 
 from hwsched.desktop.looks.tokens import wide
 from hwsched.desktop.widgets.lines import Lines
@@ -50,4 +51,24 @@ def test_words_are_there_at_every_width_about_the_one_at_which_they_wrap(look, q
         high.add(view.visualRect(index).height())
         assert left > 0.9 * whole, width
     # In one line at last, in two before.
+    assert len(high) == 2
+
+
+def test_a_line_is_as_high_however_qt_asks_for_it(look, qtbot):  # noqa: F811
+    """Asked with the width of the line, not of the list, it was measured narrower: a line was left empty below it."""
+    view, index = names()
+    qtbot.addWidget(view)
+    view.show()
+    high = set()
+    for width in range(wide(25), wide(42)):
+        view.resize(width, wide(30))
+        QApplication.processEvents()
+        line, found = view.visualRect(index), set()
+        for room in (view.viewport().rect(), QRect(line.topLeft(), QSize(line.width(), view.height()))):
+            option = QStyleOptionViewItem()
+            view.initViewItemOption(option)
+            option.rect = room
+            found.add(view.itemDelegate().sizeHint(option, index).height())
+        assert len(found) == 1, width
+        high |= found
     assert len(high) == 2

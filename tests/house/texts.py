@@ -17,7 +17,8 @@ from hwsched.calc.tables import rows
 from hwsched.catalogue import KINDS
 from hwsched.catalogue.traits.entry import ENTRY, ON_HAND
 from hwsched.choices import PREFERENCES
-from hwsched.desktop.project.calculator_fields import form_of, in_words, label_of
+from hwsched.desktop.project.calculator_answers import spoken_unit
+from hwsched.desktop.project.calculator_fields import form_of, in_words, label_of, object_word
 from hwsched.desktop.project.help_topics import titles
 from hwsched.desktop.project.units import UNITS
 from hwsched.drawings.layers import LAYERS
@@ -120,7 +121,7 @@ def declared() -> Iterator[str]:
     yield from (each.name.replace("_", " ").capitalize() for each in fields(Part))
     yield from (*fact_words.said_words(), *fit_differences.said_words())
     for calculator in CALCULATORS:
-        yield calculator.title
+        yield from (calculator.title, calculator.basis)
         yield from _of_form(form_of(calculator))
         yield from _of_answer(in_words(calculator.outputs))
 
@@ -131,6 +132,7 @@ def _of_answer(outputs: Iterable[Field]) -> Iterator[str]:
         yield label_of(each)
         if each.kind == "flag":
             yield from (each.yes, each.no)
+        yield spoken_unit(each)
         yield from _of_answer(each.fields)
 
 
@@ -140,7 +142,7 @@ def _of_form(section: object) -> Iterator[str]:
     for item in (*getattr(section, "items", ()), *getattr(section, "columns", ())):
         attribute, field = getattr(item, "attribute", None), getattr(item, "field", None)
         if attribute is not None:
-            yield from (attribute.label, attribute.note)
+            yield from (attribute.label, attribute.note, *map(object_word, item.path[:-1]))
         if field is not None:
             yield field.default
             if getattr(item, "columns", ()):

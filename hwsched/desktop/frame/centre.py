@@ -16,7 +16,6 @@ from PySide6.QtWidgets import (
     QPushButton,
     QScrollArea,
     QStackedWidget,
-    QTabBar,
     QVBoxLayout,
     QWidget,
 )
@@ -26,6 +25,7 @@ from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.frame.place import Place
 from hwsched.desktop.looks.icons import icon
 from hwsched.desktop.looks.tokens import SPACE, scaled, wide
+from hwsched.desktop.widgets.tabs import Tabs
 from hwsched.language import phrase
 
 _LEAST_WIDE: Final = 80
@@ -68,11 +68,10 @@ class Centre(QWidget):
     def __init__(self, frame: Frame, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.frame = frame
-        self.tabs = QTabBar()
+        self.tabs = Tabs()
         self.tabs.setAccessibleName(phrase("Pages of this place"))
         self.tabs.setDrawBase(False)
         self.tabs.setExpanding(False)
-        self.tabs.setUsesScrollButtons(True)
         self.tabs.currentChanged.connect(self._on_tab)
         self.own = QPushButton(icon("tear-off"), phrase("Own window"))
         self.own.setFlat(True)

@@ -11,7 +11,6 @@ from PySide6.QtWidgets import (
     QListWidget,
     QListWidgetItem,
     QSplitter,
-    QTabWidget,
     QTreeWidget,
     QTreeWidgetItem,
     QVBoxLayout,
@@ -23,6 +22,7 @@ from hwsched.desktop.jobs.jobs import Failure
 from hwsched.desktop.jobs.ran import Ran
 from hwsched.desktop.looks.tokens import SPACE, scaled, wide
 from hwsched.desktop.widgets.buttons import button
+from hwsched.desktop.widgets.tabs import TabbedPages
 from hwsched.desktop.widgets.wrapping import WrappingList
 from hwsched.language import phrase
 from hwsched.telling.masking import masked
@@ -246,7 +246,7 @@ class ProblemsPage(QWidget):
         self._enable()
 
 
-class Drawer(QTabWidget):
+class Drawer(TabbedPages):
     """Problems and jobs."""
 
     def __init__(self, frame: Frame, parent: QWidget | None = None) -> None:

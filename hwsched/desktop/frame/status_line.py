@@ -4,7 +4,7 @@ from collections import Counter
 from collections.abc import Sequence
 from typing import Final
 
-from PySide6.QtCore import QObject
+from PySide6.QtCore import QEvent, QObject, Qt
 from PySide6.QtWidgets import QLabel, QProgressBar, QPushButton, QStatusBar
 
 from hwsched.desktop.frame.frame import Frame
@@ -58,6 +58,7 @@ class StatusLine(QObject):
         self._state: dict[str, str] = {}
         self.counts = QLabel()
         self.counts.setAccessibleName(phrase("Openings by state"))
+        self.counts.installEventFilter(self)
         self.progress = QLabel()
         self.progress.setAccessibleName(phrase("Running job"))
         self.bar = QProgressBar()
@@ -87,6 +88,14 @@ class StatusLine(QObject):
         frame.state.settled.connect(self._on_settled)
         frame.state.opened.connect(self._on_reloaded)
         frame.state.leaving.connect(self._on_leaving)
+
+    def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802
+        """Keep the counts out of sight while something is told: the bar shows them again when its height changes."""
+        if watched is self.counts and event.type() == QEvent.Type.Show and self._bar.currentMessage():
+            self.counts.hide()
+            # By this the bar knows that it may show them when nothing is told any more.
+            self.counts.setAttribute(Qt.WidgetAttribute.WA_WState_ExplicitShowHide, False)
+        return super().eventFilter(watched, event)
 
     def _on_settled(self) -> None:
         workspace = self._frame.state.workspace

@@ -124,6 +124,8 @@ QToolButton {
 QToolButton:hover { background: $hover; }
 QToolButton:pressed, QToolButton:checked { background: $tint; }
 QToolButton:focus { border: ${ring}px solid $focus; padding: ${hair_less}px; }
+QLineEdit { lineedit-clear-button-icon: url("$clear"); }
+QLineEdit QToolButton { border: none; padding: 0; min-height: 0; background: transparent; }
 QDialogButtonBox { dialogbuttonbox-buttons-have-icons: 0; }
 QTabWidget::pane { border: none; border-top: ${thin}px solid $line; }
 QTabBar::tab {
@@ -213,7 +215,7 @@ def sheet(*, dark: bool, percent: int = 100) -> str:
         up=recoloured("up", named["soft"]), down=recoloured("down", named["soft"]),
         onward=recoloured("next", named["soft"]), backward=recoloured("previous", named["soft"]),
         no_onward=recoloured("next", named["line"]), no_backward=recoloured("previous", named["line"]),
-        indent=at_percent(_INDENT, percent),
+        clear=recoloured("close", named["soft"]), indent=at_percent(_INDENT, percent),
         thin=THIN, ring=FOCUS, icon=at_percent(ICON, percent), arrow=at_percent(_ARROW, percent),
         tick=recoloured("check", named["on_accent"]), dot=recoloured("disc", named["on_accent"]),
         mark=at_percent(_MARK, percent), round=at_percent(_MARK, percent) // 2, corner=CORNER,

@@ -5,10 +5,11 @@ from collections.abc import Sequence
 from PySide6.QtCore import Signal
 from PySide6.QtWidgets import QTabWidget, QWidget
 
+from hwsched.desktop.widgets.tabs import TabbedPages
 from hwsched.language import phrase
 
 
-class Sections(QTabWidget):
+class Sections(TabbedPages):
     """Tabs of which some hold pages of their own; whoever asks for a page gets it, wherever it stands."""
 
     turned = Signal()
@@ -21,7 +22,7 @@ class Sections(QTabWidget):
 
     def fold(self, title: str, pages: Sequence[tuple[QWidget, str]]) -> QTabWidget:
         """Add a section of several pages."""
-        inner = QTabWidget()
+        inner = TabbedPages()
         inner.setDocumentMode(True)
         inner.tabBar().setDrawBase(False)
         inner.tabBar().setAccessibleName(phrase("Pages of {title}", title=title))

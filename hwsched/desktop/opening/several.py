@@ -3,13 +3,14 @@
 from collections.abc import Sequence
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QCheckBox, QLabel, QPushButton, QSplitter, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QCheckBox, QLabel, QPushButton, QSplitter, QVBoxLayout, QWidget
 
 from hwsched.desktop.looks.text_size import put_letters
 from hwsched.desktop.looks.tokens import SPACE
 from hwsched.desktop.opening.many_form import ManyForm
 from hwsched.desktop.opening.proposal import Proposal
 from hwsched.desktop.widgets.lines import Lines
+from hwsched.desktop.widgets.tabs import TabbedPages
 from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.findings.checked import Checked
 from hwsched.operations.opening.side_by_side import Compared, SharedFact, compared
@@ -81,7 +82,7 @@ class Several(QWidget):
         column.setContentsMargins(0, SPACE.hair, 0, 0)
         column.addWidget(self.ask)
         column.addWidget(self.split, 1)
-        self.pages = QTabWidget()
+        self.pages = TabbedPages()
         self.pages.addTab(self.compare, phrase("Compare"))
         self.pages.addTab(facts, phrase("Facts"))
         layout = QVBoxLayout(self)

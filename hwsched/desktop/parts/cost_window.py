@@ -3,7 +3,7 @@
 from collections.abc import Mapping
 from typing import Any, Final
 
-from PySide6.QtWidgets import QLabel, QTabWidget, QWidget
+from PySide6.QtWidgets import QLabel, QWidget
 
 from hwsched.calc.calculator import InputError
 from hwsched.calc.parts.cost import Cost, combined
@@ -13,6 +13,7 @@ from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.parts.cost_changes_page import LAST, CostChangesPage
 from hwsched.desktop.parts.cost_table import CostTable, UnknownTable
 from hwsched.desktop.parts.terms_form import TermsForm
+from hwsched.desktop.widgets.tabs import TabbedPages
 from hwsched.documents.parts.cost_estimate import totals
 from hwsched.documents.view import ProjectView
 from hwsched.fitting.costing import terms_of
@@ -46,7 +47,7 @@ class CostWindow(ToolWindow):
         self._fresh = False
         self.said = QLabel()
         self.said.setWordWrap(True)
-        self.pages = QTabWidget()
+        self.pages = TabbedPages()
         self.tables: dict[str, CostTable] = {}
         for way, title in _WAYS:
             self.tables[way] = table = CostTable(way, title)

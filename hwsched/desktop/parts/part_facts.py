@@ -52,7 +52,7 @@ class PartFacts(QScrollArea):
             first.add(_words(phrase(NUMBER.label), NUMBER.required), lines[NUMBER.name])
             rows.addLayout(first)
         for title, attributes in sections(part.kind, form.own):
-            heading = QLabel(title, textFormat=Qt.TextFormat.PlainText)
+            heading = QLabel(phrase(title), textFormat=Qt.TextFormat.PlainText)
             font = heading.font()
             font.setBold(True)
             heading.setFont(font)

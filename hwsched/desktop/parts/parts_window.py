@@ -3,7 +3,7 @@
 from typing import Any
 
 from PySide6.QtCore import QModelIndex, QSignalBlocker, Qt
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QSplitter, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QSplitter, QVBoxLayout, QWidget
 
 from hwsched.catalogue import KINDS, kind_of
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
@@ -18,6 +18,7 @@ from hwsched.desktop.parts.part_table import PartGrid
 from hwsched.desktop.parts.use_page import UsePage
 from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.found_by_key import found_by_key
+from hwsched.desktop.widgets.tabs import TabbedPages
 from hwsched.language import phrase
 from hwsched.model.tables import ATTACHMENT
 from hwsched.operations.changes import Changes
@@ -59,7 +60,7 @@ class PartsWindow(ToolWindow):
         )
         self.files = PartFiles(self)
         self.said = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
-        self.pages = QTabWidget()
+        self.pages = TabbedPages()
         self.changes = QWidget()
         self.new = self.button(phrase("&New part"), self.begin_new, phrase("A new part of the kind that is shown"))
         self.copy = self.button(

@@ -3,7 +3,7 @@
 from typing import Any
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QHBoxLayout, QLabel, QMessageBox, QSplitter, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QHBoxLayout, QLabel, QMessageBox, QSplitter, QVBoxLayout, QWidget
 
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
@@ -13,6 +13,7 @@ from hwsched.desktop.parts.new_set_dialog import NewSetDialog
 from hwsched.desktop.parts.proposed_sets_dialog import ProposedSetsDialog
 from hwsched.desktop.parts.set_grids import EffectGrid, MemberGrid, SetGrid
 from hwsched.desktop.parts.set_lines import SetLines
+from hwsched.desktop.widgets.tabs import TabbedPages
 from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.parts.hardware_sets import (
     HardwareSet,
@@ -65,7 +66,7 @@ class SetsWindow(ToolWindow):
         self.members, self.effects = MemberGrid(), EffectGrid()
         self.members.opened.connect(lambda id_: self.desk.select([id_]))
         self.effects.opened.connect(self._show_opening)
-        self.pages = QTabWidget()
+        self.pages = TabbedPages()
         self.pages.addTab(self.members, phrase("Openings"))
         self.pages.addTab(self.effects, phrase("What changes"))
         self.give = self.button(phrase("Give"), self.give_set)

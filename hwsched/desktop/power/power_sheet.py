@@ -5,7 +5,7 @@ from dataclasses import dataclass, field
 from typing import Any, Final
 
 from PySide6.QtCore import Qt, Signal
-from PySide6.QtWidgets import QLabel, QSplitter, QTabWidget, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QLabel, QSplitter, QVBoxLayout, QWidget
 
 from hwsched.desktop.looks.severities import COLOURS, severity_order, severity_word
 from hwsched.desktop.power.power_facts_form import PowerFactsForm, parts_offered
@@ -13,6 +13,7 @@ from hwsched.desktop.power.power_tree import Key
 from hwsched.desktop.power.power_words import buildings_of, circuit_line, opening_line, supply_line
 from hwsched.desktop.widgets.lines import Lines, LinesPage
 from hwsched.desktop.widgets.sheet_view import SheetView
+from hwsched.desktop.widgets.tabs import TabbedPages
 from hwsched.drawings.power.riser import risers
 from hwsched.drawings.power.riser_strings import Levels
 from hwsched.drawings.power.voltage_plot import voltage_plot
@@ -150,7 +151,7 @@ class PowerSheet(QWidget):
         self.found_page = FoundPage()
         self.found = self.found_page.table
         self.riser, self.wiring, self.plot = SheetView(), SheetView(), SheetView()
-        self.pages = QTabWidget()
+        self.pages = TabbedPages()
         for page, title in (
             (self.found_page, phrase("Findings")),
             (self.riser, phrase("Riser")),

@@ -47,7 +47,7 @@ class AnswerPage(QScrollArea):
         """Show an answer."""
         self._clear()
         self.said.setText("\n".join(answer.sentences) or phrase("Nothing comes of it."))
-        self.basis.setText(phrase("Basis: {basis}", basis=basis))
+        self.basis.setText(phrase("Basis: {basis}", basis=phrase(basis)))
         for title, headings, rows in answer.tables:
             self._table(title, headings, rows)
 

@@ -118,9 +118,9 @@ def in_words(fields: tuple[Field, ...]) -> tuple[Field, ...]:
     return tuple(said(each) for each in fields)
 
 
-def worded(fields: tuple[Field, ...]) -> Callable[[str], str]:
-    """Return what puts the words of fields in place of their names in JSON."""
-    labels = {each.name: label_of(each).lower() for each in _all(fields) if "_" in each.name}
+def worded(fields: tuple[Field, ...], say: Callable[[str], str] = str) -> Callable[[str], str]:
+    """Return what puts the words of fields, as they are said, in place of their names in JSON."""
+    labels = {each.name: say(label_of(each)).lower() for each in _all(fields) if "_" in each.name}
 
     def words(text: str) -> str:
         return _NAME.sub(lambda found: labels.get(found[0], found[0].replace("_", " ")), _SHAPE.sub("", text))
@@ -147,6 +147,17 @@ def label_of(field_: Field) -> str:
     text = field_.text.partition(" [")[0] if field_.text.endswith("].") else field_.text
     first = min((text.partition(stop)[0] for stop in (";", ":", ". ", ", such as", " [")), key=len).rstrip(".")
     return first or field_.name.replace("_", " ")
+
+
+def object_word(name: str) -> str:
+    """Return the word by which fields within an object of a row are told apart.
+
+    Examples
+    --------
+    >>> object_word("hole")
+    'Hole'
+    """
+    return name.replace("_", " ").capitalize()
 
 
 def attribute_of(field_: Field) -> Attribute:

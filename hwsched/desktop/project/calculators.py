@@ -163,7 +163,8 @@ class CalculatorsPage(QWidget):
             self.view.setVisible(False)
             self.enable()
             return
-        self.answer.show_answer(told(self.calculator, answered, self.style_of_lengths), self.calculator.basis)
+        said = told(self.calculator, answered, self.style_of_lengths, asked)
+        self.answer.show_answer(said, self.calculator.basis)
         self._draw(asked, answered)
         self.enable()
 

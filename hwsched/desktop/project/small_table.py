@@ -17,7 +17,7 @@ from PySide6.QtWidgets import (
 from hwsched.attributes import shown_unit
 from hwsched.desktop.looks.text_size import in_pixels
 from hwsched.desktop.looks.tokens import ROW, SPACE
-from hwsched.desktop.project.calculator_fields import Table, at, put
+from hwsched.desktop.project.calculator_fields import Table, at, object_word, put
 from hwsched.desktop.widgets.typed import with_unit
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
@@ -51,12 +51,15 @@ class SmallTable(QWidget):
         self.cells = QTableWidget(0, len(table.columns))
         self.cells.horizontalHeader().setHighlightSections(False)
         self.cells.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
-        self.cells.setAccessibleName(table.field.text or table.field.name)
+        said = table.field.text.rstrip(".")
+        self.cells.setAccessibleName(phrase(said) if said else table.field.name)
         self.cells.setHorizontalHeaderLabels([self._heading(n) for n in range(len(table.columns))])
         for n, column in enumerate(table.columns):
             item = self.cells.horizontalHeaderItem(n)
             if item is not None:
-                item.setToolTip(column.field.about)
+                # The title may be cut: it stands before what else is told.
+                about = column.field.about
+                item.setToolTip(f"{item.text()}\n{phrase(about)}" if about else item.text())
         self.cells.verticalHeader().hide()
         in_pixels(self.cells.verticalHeader(), defaultSectionSize=ROW.grid)
         self.cells.setTabKeyNavigation(False)
@@ -116,9 +119,10 @@ class SmallTable(QWidget):
         column = self.table.columns[n]
         unit = shown_unit(column.attribute, self._style)
         # Fields within an object of the row are told apart by it.
-        within = f"{' '.join(column.path[:-1])} ".replace("_", " ") if len(column.path) > 1 else ""
-        label = f"{within}{phrase(column.attribute.label)}"
-        return f"{label} [{unit}]" if unit and unit not in label else label
+        label = phrase(column.attribute.label)
+        for name in reversed(column.path[:-1]):
+            label = phrase("{what}: {said}", what=phrase(object_word(name)), said=label)
+        return f"{label} [{unit}]" if unit else label
 
     def _rows(self, value: Any) -> list[dict[str, Any]]:
         if self.table.rows_are == "pairs":

@@ -3,7 +3,7 @@
 from typing import Any, Final
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QSplitter, QTabWidget, QWidget
+from PySide6.QtWidgets import QSplitter, QWidget
 
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.grid.column import Column
@@ -14,6 +14,7 @@ from hwsched.desktop.looks.moments import moment_said
 from hwsched.desktop.survey.deciding_page import DecidingPage
 from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.lines import Lines
+from hwsched.desktop.widgets.tabs import TabbedPages
 from hwsched.exchange.survey.facts import Decisions
 from hwsched.kept_sentences import kept_error
 from hwsched.language import phrase, phrase_of_count, to_phrase
@@ -83,7 +84,7 @@ class DeliveriesWindow(ToolWindow):
         self.resize(1000, 560)
         self._base: int | None = None
         self._found: dict[str, Delivery] = {}
-        self.pages = QTabWidget()
+        self.pages = TabbedPages()
         self.deciding = DecidingPage((), Decisions())
         self.files = GridModel(Contents(FILES, lambda each: str(each.number)), self)
         self.list = Grid(

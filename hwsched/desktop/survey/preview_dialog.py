@@ -12,7 +12,6 @@ from PySide6.QtWidgets import (
     QHeaderView,
     QLabel,
     QPushButton,
-    QTabWidget,
     QTreeWidget,
     QTreeWidgetItem,
     QVBoxLayout,
@@ -22,6 +21,7 @@ from PySide6.QtWidgets import (
 from hwsched.desktop.survey.deciding_page import DecidingPage
 from hwsched.desktop.survey.reading_page import ReadingPage, shown_sheet
 from hwsched.desktop.survey.sheet_page import SheetPage
+from hwsched.desktop.widgets.tabs import TabbedPages
 from hwsched.desktop.widgets.wrapping import WrappingTree
 from hwsched.exchange.problems import CellProblem, FileProblem, causes
 from hwsched.exchange.survey.deciding import differences_of
@@ -104,7 +104,7 @@ class PreviewDialog(QDialog):
         )
         head = QLabel(f"{first}\n\n{counts}" if first else counts)
         head.setWordWrap(True)
-        self.pages = pages = QTabWidget()
+        self.pages = pages = TabbedPages()
         changed: list[tuple[str, ...]] = [
             (opening.mark, fact.title(), fact.said(fact.before, style), fact.said(fact.after, style))
             for opening in preview.changed

@@ -1,7 +1,9 @@
 """Small read-only tables, and a page of one with its actions below it. What the lines say is for whoever fills them."""
 
+import re
 from collections.abc import Collection, Iterator, Sequence
 from contextlib import contextmanager
+from heapq import nlargest
 from typing import Final
 
 from PySide6.QtCore import QSize, Qt
@@ -11,6 +13,7 @@ from PySide6.QtWidgets import (
     QHeaderView,
     QLabel,
     QSizePolicy,
+    QStyle,
     QStyleOptionViewItem,
     QTableWidget,
     QTableWidgetItem,
@@ -28,7 +31,11 @@ _LONGEST: Final = 40
 _LEAST: Final = 11
 """Figures that a column has which shares what is left: narrower its words would stand one below the other."""
 _SCROLLED: Final = 18
-"""Figures that it has where it is scrolled to: then it costs no room, and its lines are low."""
+"""Figures that it has where it is scrolled to: then it costs no room, and its lines are low; more for no word."""
+_LONG: Final = 6
+"""Words of a column that are measured, the ones of the most letters: one of them is the widest."""
+_WORD: Final = re.compile(r"[^\s-]+-?")
+"""What is not broken where a line is full."""
 _SHARE: Final = 0.2
 """Of the whole width that a narrow column of sentences has where that is more than its least."""
 
@@ -75,6 +82,10 @@ class Lines(QTableWidget):
     def __init__(self, titles: Sequence[str], stretch: int, narrow: dict[int, int] | None = None) -> None:
         super().__init__(0, len(titles))
         self.setHorizontalHeaderLabels(list(titles))
+        for column, title in enumerate(titles):
+            if (head := self.horizontalHeaderItem(column)) is not None:
+                # A title that is cut is told whole.
+                head.setToolTip(title)
         self.setAccessibleName(phrase("List of {titles}", titles=", ".join(titles)))
         self.verticalHeader().hide()
         self.verticalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
@@ -106,6 +117,8 @@ class Lines(QTableWidget):
         self._sharing = [column for column in range(stretch, len(titles)) if column not in (narrow or {})]
         self._growing = {column: self.columnWidth(column) for column in narrow or {} if column > stretch}
         """Narrow columns of sentences, with their least width: where there is room they have a share of it."""
+        self._words: dict[int, list[str]] = {}
+        """Of each column the words that may be its widest."""
 
     def resizeEvent(self, event: QResizeEvent) -> None:  # noqa: N802
         """Share the room anew."""
@@ -114,24 +127,39 @@ class Lines(QTableWidget):
 
     def _share(self) -> None:
         """Let the last columns share what is left; where that is too little they are scrolled."""
-        header, least = self.horizontalHeader(), wide(_LEAST)
+        header, room = self.horizontalHeader(), self.viewport().width()
         for column, width in self._growing.items():
-            self.setColumnWidth(column, max(width, round(self.viewport().width() * _SHARE)))
+            self.setColumnWidth(column, max(width, self._needed(column), round(room * _SHARE)))
         # Those with a width of their own give of it before anything is scrolled to: their words wrap.
         others = [n for n in range(self.columnCount()) if n not in self._sharing and n not in self._narrow]
-        taken = sum(map(header.sectionSize, others)) + sum(self._narrow.values())
-        short = taken + least * len(self._sharing) - self.viewport().width()
-        for column, width in self._narrow.items():
-            given = max(min(width - max(least, header.sectionSizeHint(column)), short), 0)
+        narrow = {column: max(width, self._needed(column)) for column, width in self._narrow.items()}
+        least = {column: self._least(column) for column in self._sharing}
+        taken = sum(map(header.sectionSize, others)) + sum(narrow.values())
+        short = taken + sum(least.values()) - room
+        for column, width in narrow.items():
+            given = max(min(width - self._least(column), short), 0)
             self.setColumnWidth(column, width - given)
             taken, short = taken - given, short - given
-        enough = self.viewport().width() - taken >= least * len(self._sharing)
-        for column in self._sharing:
-            if enough:
+        alike = (room - taken) // max(len(least), 1) >= max(least.values(), default=0)
+        for column, width in least.items():
+            if alike:
                 header.setSectionResizeMode(column, QHeaderView.ResizeMode.Stretch)
-            else:
-                header.setSectionResizeMode(column, QHeaderView.ResizeMode.Interactive)
-                self.setColumnWidth(column, max(min(wide(_SCROLLED), self.viewport().width()), least))
+                continue
+            header.setSectionResizeMode(column, QHeaderView.ResizeMode.Interactive)
+            # What is left over after the words of each is shared; where they have no room they are scrolled to.
+            scrolled = max(min(wide(_SCROLLED), room), width)
+            self.setColumnWidth(column, scrolled if short > 0 else width + -short // len(least))
+
+    def _least(self, column: int) -> int:
+        """Return how wide a column is at least that shares the room, or gives of its own."""
+        return max(wide(_LEAST), self._needed(column))
+
+    def _needed(self, column: int) -> int:
+        """Return the width at which a column's title and each of its words are read whole, within reason."""
+        margin = self.style().pixelMetric(QStyle.PixelMetric.PM_FocusFrameHMargin, None, self) + 1
+        widest = max(map(self.fontMetrics().horizontalAdvance, self._words.get(column, ())), default=0)
+        wanted = max(self.horizontalHeader().sectionSizeHint(column), widest + 2 * (SPACE.hair + margin) + 2)
+        return min(wanted, wide(_SCROLLED))
 
     def show_rows(
         self, rows: Sequence[Sequence[str]], *, aside: Collection[int] = (), inks: Sequence[Text] = ()
@@ -160,6 +188,8 @@ class Lines(QTableWidget):
 
     def _fill(self, rows: Sequence[Sequence[str]], aside: Collection[int]) -> None:
         self.setRowCount(len(rows))
+        words = [{word for text in set(column) for word in _WORD.findall(text)} for column in zip(*rows, strict=False)]
+        self._words = {column: nlargest(_LONG, each, key=len) for column, each in enumerate(words)}
         for r, row in enumerate(rows):
             for c, text in enumerate(row):
                 cell = QTableWidgetItem(text)

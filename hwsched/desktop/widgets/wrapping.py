@@ -3,9 +3,7 @@
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QKeySequence
 from PySide6.QtWidgets import (
-    QApplication,
     QListWidget,
-    QStyle,
     QStyledItemDelegate,
     QStyleOptionViewItem,
     QTreeWidget,
@@ -19,20 +17,24 @@ _MARGIN = 10 + 2 * SPACE.hair
 
 
 class AsPainted(QStyledItemDelegate):
-    """Measures a cell that wraps at the width in which it is painted.
+    """Measures a line that wraps at the width in which it is painted.
 
-    Qt measures it in the whole width of its column, and paints it within a margin and the padding that the style
-    sheet gives: words that are only just too long would be cut, with dots.
+    Qt asks now with the width of the list, now with that of the line, and takes no notice of the padding that the style
+    sheet gives: words that are only just too long would be cut, with dots, or leave an empty line below them.
     """
+
+    def __init__(self, view: QListWidget) -> None:
+        super().__init__(view)
+        self._view = view
 
     def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex) -> QSize:  # noqa: N802
         """Return how large it is."""
         inner, room = QStyleOptionViewItem(option), QRect(option.rect)
-        margin = QApplication.style().pixelMetric(QStyle.PixelMetric.PM_FocusFrameHMargin) + 1
-        # Two more: of widths that are no whole numbers of pixels it takes no notice.
-        around = 2 * (SPACE.hair + margin) + 2
-        if room.width() > around:
-            inner.rect = room.adjusted(0, 0, -around, 0)
+        line = min(room.width(), self._view.viewport().width() - 2 * self._view.spacing())
+        within = line - 2 * SPACE.hair
+        if within > 0:
+            room.setWidth(within)
+            inner.rect = room
         return super().sizeHint(inner, index)
 
 

@@ -25,7 +25,7 @@ STATE_WORDS: Final = {
 _ON_ALARM: Final[Mapping[str | None, str]] = {
     "drops": to_phrase("loses power"), "stays": to_phrase("keeps power"), None: to_phrase("unknown: nobody has said"),
 }  # fmt: skip
-_STRANDING: Final = {"stranded": "str", "solid": "sol"}
+_STRANDING: Final = {"stranded": to_phrase("str"), "solid": to_phrase("sol")}
 STRANDING_NOTE: Final = to_phrase("str: stranded, sol: solid; 2 × : so many conductors in parallel, each way.")
 
 
@@ -57,7 +57,7 @@ def conductor_words(run: RunResult) -> str:
     '2 × 18 AWG str'
     """
     several = f"{run.parallel} × " if run.parallel > 1 else ""
-    stranding = _STRANDING.get(run.stranding, run.stranding)
+    stranding = phrase(_STRANDING[run.stranding]) if run.stranding in _STRANDING else run.stranding
     return f"{several}{run.gauge or phrase('gauge unknown')} {stranding}".strip()
 
 

@@ -12,6 +12,7 @@ from hwsched.attributes import Attribute, CellError, Value, read_value, show_val
 from hwsched.catalogue import KINDS, kind_of
 from hwsched.catalogue.traits.entry import ENTRY, NUMBER, ON_HAND, SUPERSEDED_BY
 from hwsched.catalogue.validation import PartProblem, problems_of
+from hwsched.language import to_phrase
 from hwsched.quantities import LengthStyle
 from hwsched.telling.nearest import nearest_words
 from hwsched.values import Catalogue, Part
@@ -56,13 +57,13 @@ class PartRead:
 
 
 def sections(kind: str, own: Sequence[Attribute]) -> tuple[tuple[str, tuple[Attribute, ...]], ...]:
-    """Return what is asked of a part of a kind, under headings."""
+    """Return what is asked of a part of a kind, under headings that are said where they are shown."""
     declared = kind_of(kind)
-    found = [("Order", OF_ORDER)]
+    found = [(to_phrase("Order"), OF_ORDER)]
     if declared is not None:
         found.append((declared.label, declared.attributes))
     if own:
-        found.append(("Fields of the project", tuple(own)))
+        found.append((to_phrase("Fields of the project"), tuple(own)))
     return tuple(found)
 
 

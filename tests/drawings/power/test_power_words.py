@@ -1,7 +1,14 @@
 import pytest
 
-from hwsched.drawings.power.power_words import low_words, narrow_volts_words, run_length_words, worst_words
-from hwsched.values.power import NodeResult
+from hwsched.drawings.power.power_words import (
+    conductor_words,
+    low_words,
+    narrow_volts_words,
+    run_length_words,
+    worst_words,
+)
+from hwsched.language import STRETCHED, in_language, stretched
+from hwsched.values.power import NodeResult, RunResult
 
 
 @pytest.mark.parametrize(
@@ -25,3 +32,11 @@ def test_the_worst_state_is_named():
     assert worst_words(node) == ("11.0 V at worst", "(end of standby)")
     assert narrow_volts_words(node, 14.0) == ("11.0 V", "at worst", "(end of", "standby)")
     assert worst_words(None) == ("volts unknown",)
+
+
+@pytest.mark.parametrize(("stranding", "short"), [("stranded", "str"), ("solid", "sol")])
+def test_how_a_conductor_is_made_is_said_short_in_the_language_of_its_drawing(stranding, short):
+    run = RunResult("r", "", "", "a", "b", 3.0, "18 AWG", stranding, 1, "", 0.1, {})
+    assert conductor_words(run) == f"18 AWG {short}"
+    with in_language(STRETCHED):
+        assert conductor_words(run) == f"18 AWG {stretched(short)}"

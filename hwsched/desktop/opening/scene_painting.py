@@ -10,6 +10,7 @@ from hwsched.desktop.opening.drawing_move import Stretch
 from hwsched.desktop.opening.scene_handles import paint_handles
 from hwsched.desktop.opening.scene_seen import Seen
 from hwsched.desktop.widgets.drawing_view import paint_page
+from hwsched.desktop.widgets.empty import paint_empty
 from hwsched.render.screen import DARK, LIGHT, Look
 
 _AIR_PX: Final = 4.0
@@ -29,8 +30,7 @@ def paint_scene(painter: QPainter, view: Seen) -> None:
     painter.fillRect(view.rect(), QColor.fromRgbF(*look.ground))
     page, camera = view.page(), view.camera
     if page is None or camera is None:
-        painter.setPen(QColor.fromRgbF(*look.letters["label"]))
-        painter.drawText(view.rect(), Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap, view.empty)
+        paint_empty(painter, view.rect(), view.empty)
     else:
         painter.save()
         painter.translate(*camera.to_screen(0.0, 0.0))

@@ -3,7 +3,7 @@
 from typing import Final
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFormLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFormLayout, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.looks.spoken import own_name
@@ -86,7 +86,11 @@ class PreferencesPage(QWidget):
         # A choice of one is none.
         if len(languages()) > 1:
             form.addRow(phrase("&Language"), self.language)
-        form.addRow("", self.tour)
+        # As wide as its words: a button over the whole width would be taken for a field.
+        beside = QHBoxLayout()
+        beside.addWidget(self.tour)
+        beside.addStretch(1)
+        form.addRow("", beside)
         for field in (self.name, self.theme, self.text_size, self.language, self.tour):
             field.setMinimumHeight(scaled(ROW.form))
             field.setMaximumWidth(wide(48))

@@ -13,6 +13,7 @@ from hwsched.desktop.looks.icons import Picture, icon
 from hwsched.desktop.looks.tokens import SPACE, font
 from hwsched.desktop.project.today_rows import CountRow, Legend, LevelRow
 from hwsched.desktop.widgets.buttons import let_lead
+from hwsched.desktop.widgets.empty import empty_place
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.project.today import PERSONS, LevelProgress, Person, SinceRelease, Task, Today, read_today
 
@@ -145,7 +146,8 @@ class TodayPage(QScrollArea):
 
     def _levels(self, levels: Sequence[LevelProgress]) -> QWidget:
         card, column = _card(phrase("Progress by building and level"), "openings")
-        column.addWidget(Legend())
+        if levels:
+            column.addWidget(Legend())
         for level in levels:
             row = LevelRow(level)
             row.clicked.connect(lambda _checked=False, said=level: self._lead_level(said))
@@ -228,10 +230,7 @@ class TodayPage(QScrollArea):
         self.follow()
 
     def _show_alone(self, words: str) -> None:
-        label = QLabel(words)
-        label.setWordWrap(True)
-        label.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        self._take_turns(label)
+        self._take_turns(empty_place(words))
 
     def _take_turns(self, body: QWidget) -> None:
         """Show another body in place of the one before."""

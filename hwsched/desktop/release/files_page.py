@@ -33,7 +33,12 @@ class FilesPage(LinesPage):
 
     def __init__(self, what: str = to_phrase("opening")) -> None:
         super().__init__(
-            Lines((phrase("File"), phrase("At"), phrase("Kind"), phrase("Size"), phrase("Title")), 4, {0: 230})
+            Lines(
+                (phrase("File"), phrase("At"), phrase("Kind"), phrase("Size"), phrase("Title")),
+                4,
+                {0: 230},
+                numbers=(3,),
+            )
         )
         what = phrase(what)
         self.read: Callable[[Attached], bytes] | None = None

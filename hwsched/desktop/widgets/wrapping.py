@@ -3,36 +3,45 @@
 from PySide6.QtCore import QModelIndex, QPersistentModelIndex, QRect, QSize, Qt, Signal
 from PySide6.QtGui import QKeyEvent, QKeySequence
 from PySide6.QtWidgets import (
-    QApplication,
     QListWidget,
-    QStyle,
     QStyledItemDelegate,
     QStyleOptionViewItem,
     QTreeWidget,
     QWidget,
 )
 
-from hwsched.desktop.looks.tokens import SPACE
+from hwsched.desktop.looks.tokens import SPACE, TARGET, scaled
 
 _MARGIN = 10 + 2 * SPACE.hair
 """Of words within their column, with the padding that the style sheet gives."""
 
 
-class AsPainted(QStyledItemDelegate):
-    """Measures a cell that wraps at the width in which it is painted.
-
-    Qt measures it in the whole width of its column, and paints it within a margin and the padding that the style
-    sheet gives: words that are only just too long would be cut, with dots.
-    """
+class Airy(QStyledItemDelegate):
+    """Gives a line of several rows of words the air over and under them that a line of one row has."""
 
     def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex) -> QSize:  # noqa: N802
         """Return how large it is."""
-        inner, room = QStyleOptionViewItem(option), QRect(option.rect)
-        margin = QApplication.style().pixelMetric(QStyle.PixelMetric.PM_FocusFrameHMargin) + 1
-        # Two more: of widths that are no whole numbers of pixels it takes no notice.
-        around = 2 * (SPACE.hair + margin) + 2
-        if room.width() > around:
-            inner.rect = room.adjusted(0, 0, -around, 0)
+        size = super().sizeHint(option, index)
+        return size + QSize(0, 2 * SPACE.hair if size.height() > scaled(TARGET) else 0)
+
+
+class _AsPainted(Airy):
+    """Measures a line that wraps at the width in which it is painted.
+
+    Qt measures it in the width that the list would have with the ring of the focus about it, and paints it between
+    the gaps of the list, within the padding that the style sheet gives: words that are only just too long would be cut,
+    with dots, and others leave a line empty.
+    """
+
+    def __init__(self, view: QListWidget) -> None:
+        super().__init__(view)
+        self._view = view
+
+    def sizeHint(self, option: QStyleOptionViewItem, index: QModelIndex | QPersistentModelIndex) -> QSize:  # noqa: N802
+        """Return how large it is."""
+        inner = QStyleOptionViewItem(option)
+        room = self._view.viewport().width() - 2 * self._view.spacing() - 2 * SPACE.hair
+        inner.rect = QRect(0, 0, max(room, 1), option.rect.height())
         return super().sizeHint(inner, index)
 
 
@@ -44,7 +53,7 @@ class WrappingList(QListWidget):
         self.setWordWrap(True)
         self.setResizeMode(QListWidget.ResizeMode.Adjust)
         self.setHorizontalScrollBarPolicy(Qt.ScrollBarPolicy.ScrollBarAlwaysOff)
-        self.setItemDelegate(AsPainted(self))
+        self.setItemDelegate(_AsPainted(self))
 
 
 class _Wrapping(QStyledItemDelegate):

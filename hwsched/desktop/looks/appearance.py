@@ -114,6 +114,7 @@ QComboBox QLineEdit, QComboBox QLineEdit:focus, QAbstractSpinBox QLineEdit, QAbs
 }
 QAbstractSpinBox QLineEdit, QAbstractSpinBox QLineEdit:focus { padding: 0 ${hair}px; }
 QAbstractItemView QLineEdit, QAbstractItemView QComboBox { border-radius: 0; min-height: 0; padding: 0 ${half}px; }
+QAbstractItemView QAbstractSpinBox { border-radius: 0; min-height: 0; }
 QPushButton {
     background: $field; border: ${thin}px solid $edge; border-radius: ${corner}px; padding: ${hair_less}px ${middle}px;
     min-height: ${inner}px;

@@ -10,6 +10,7 @@ from hwsched.desktop.looks.spoken import own_name
 from hwsched.desktop.looks.tokens import ROW, SPACE, TEXT_SIZES, font, scaled, wide
 from hwsched.desktop.project.preferences import THEMES, Theme
 from hwsched.desktop.widgets.drop_down import DropDown
+from hwsched.desktop.widgets.labels import of_first_line
 from hwsched.language import languages, phrase, to_phrase
 
 _THEMES: Final[dict[Theme, str]] = {
@@ -76,11 +77,7 @@ class PreferencesPage(QWidget):
         named.setSpacing(SPACE.hair)
         named.addWidget(self.name)
         named.addWidget(self.signs)
-        label = QLabel(phrase("Your &name"))
-        label.setBuddy(self.name)
-        label.setAlignment(Qt.AlignmentFlag.AlignTop)
-        label.setContentsMargins(0, SPACE.hair, 0, 0)
-        form.addRow(label, both)
+        form.addRow(of_first_line(phrase("Your &name"), self.name), both)
         form.addRow(phrase("&Theme"), self.theme)
         form.addRow(phrase("Text &size"), self.text_size)
         # A choice of one is none.

@@ -1,6 +1,7 @@
 """The landing place: what is to be done next by each of the four people, how far each level is, what has changed."""
 
 from collections.abc import Sequence
+from datetime import datetime
 from functools import partial
 from typing import Any, Final
 
@@ -10,6 +11,7 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollA
 
 from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.looks.icons import Picture, icon
+from hwsched.desktop.looks.moments import day_said
 from hwsched.desktop.looks.tokens import SPACE, font
 from hwsched.desktop.project.today_rows import CountRow, Legend, LevelRow
 from hwsched.desktop.widgets.buttons import let_lead
@@ -173,7 +175,10 @@ class TodayPage(QScrollArea):
             column.addStretch(1)
             return card
         card, column = _card(
-            phrase("Since revision {letter} of {at}", letter=since.letter, at=since.at[:10]), "revisions"
+            phrase(
+                "Since revision {letter} of {at}", letter=since.letter, at=day_said(datetime.fromisoformat(since.at))
+            ),
+            "revisions",
         )
         said = phrase("since revision {letter}", letter=since.letter)
         for task in (

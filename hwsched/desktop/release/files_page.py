@@ -165,4 +165,14 @@ def _kind(media_type: str) -> str:
 
 
 def _size(count: int) -> str:
-    return f"{count / 1e6:.1f} MB" if count >= 1e6 else f"{count / 1e3:.1f} kB"
+    """Say how large a file is.
+
+    Examples
+    --------
+    >>> [_size(each) for each in (14, 14_200, 2_400_000)]
+    ['14 B', '14.2 kB', '2.4 MB']
+    """
+    for unit, of in (("MB", 1e6), ("kB", 1e3)):
+        if count >= of:
+            return f"{count / of:.1f} {unit}"
+    return f"{count} B"

@@ -7,6 +7,7 @@ from PySide6.QtGui import QPainter, QPalette
 from PySide6.QtWidgets import QAbstractItemView, QLabel
 
 from hwsched.desktop.looks.tokens import SPACE, colour
+from hwsched.desktop.widgets.cut_words import CutWords
 from hwsched.language import to_phrase
 
 NO_OPENINGS: Final = to_phrase("No openings yet: take in a survey, or add one.")
@@ -45,6 +46,8 @@ class Empty(QLabel):
     def __init__(self, view: QAbstractItemView, words: str = "") -> None:
         super().__init__(words, view.viewport())
         self._view = view
+        # Whatever is a list tells the whole of what it cuts.
+        CutWords(view)
         self.setTextFormat(Qt.TextFormat.PlainText)
         self.setWordWrap(True)
         self.setAlignment(Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignTop)

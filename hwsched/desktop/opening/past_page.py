@@ -18,7 +18,7 @@ from PySide6.QtWidgets import (
 from hwsched.desktop.looks.moments import moment_said
 from hwsched.desktop.looks.tokens import SPACE
 from hwsched.desktop.widgets.empty import Empty
-from hwsched.desktop.widgets.wrapping import Airy
+from hwsched.desktop.widgets.wrapping import Wrapped
 from hwsched.kept_sentences import STEPS, kept_phrase
 from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.opening.past import PastStep
@@ -39,8 +39,7 @@ class PastPage(QWidget):
         self.tree.setAccessibleName(phrase("History of the opening"))
         self.tree.setHeaderLabels([phrase("Fact"), phrase("Was"), phrase("Became")])
         self.tree.setAlternatingRowColors(True)
-        self.tree.setWordWrap(True)
-        self.tree.setItemDelegate(Airy(self.tree))
+        self.tree.setItemDelegate(Wrapped(self.tree))
         Empty(self.tree, phrase("Steps that changed the chosen opening stand here."))
         header = self.tree.header()
         header.setSectionResizeMode(QHeaderView.ResizeMode.Stretch)

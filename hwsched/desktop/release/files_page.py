@@ -36,7 +36,7 @@ class FilesPage(LinesPage):
             Lines(
                 (phrase("File"), phrase("At"), phrase("Kind"), phrase("Size"), phrase("Title")),
                 4,
-                {0: 230},
+                {0: 170},
                 numbers=(3,),
             )
         )

@@ -19,7 +19,7 @@ def cut_words(view: QAbstractItemView, index: QModelIndex) -> str:
 
 
 class CutWords(QObject):
-    """Tells the whole of a cut line as its tip, unless the line has a tip of its own.
+    """Tells the whole of a cut line as its tip, above what is told of it else.
 
     Here belongs what is told of words that are there but not seen; other tips belong to whoever fills the list.
 
@@ -39,10 +39,9 @@ class CutWords(QObject):
         if not isinstance(event, QHelpEvent) or event.type() != QEvent.Type.ToolTip:
             return super().eventFilter(watched, event)
         index = self._view.indexAt(event.pos())
-        if not index.isValid() or index.data(Qt.ItemDataRole.ToolTipRole):
+        said = cut_words(self._view, index) if index.isValid() else ""
+        tip = str(index.data(Qt.ItemDataRole.ToolTipRole) or "") if said else ""
+        if not said or said in tip:
             return super().eventFilter(watched, event)
-        said = cut_words(self._view, index)
-        if not said:
-            return super().eventFilter(watched, event)
-        QToolTip.showText(event.globalPos(), said, self._view)
+        QToolTip.showText(event.globalPos(), "\n".join(filter(None, (said, tip))), self._view)
         return True

@@ -1,7 +1,9 @@
 """What a list, a drop-down or a page has no room for, or has nothing of yet, is told all the same."""
 
+from itertools import pairwise
+
 import pytest
-from PySide6.QtCore import QEvent, QPoint
+from PySide6.QtCore import QEvent, QPoint, Qt
 from PySide6.QtGui import QFont, QHelpEvent
 from PySide6.QtWidgets import QApplication, QTreeWidget, QTreeWidgetItem
 
@@ -9,6 +11,7 @@ from hwsched.desktop.looks.letters import use_own_letters
 from hwsched.desktop.looks.tokens import STATES, TARGET, colour, scaled
 from hwsched.desktop.opening.past_page import PastPage
 from hwsched.desktop.project import today_rows
+from hwsched.desktop.project.calculators import CalculatorsPage
 from hwsched.desktop.project.preferences import Preferences
 from hwsched.desktop.project.today_rows import LevelRow
 from hwsched.desktop.widgets import cut_words
@@ -16,10 +19,13 @@ from hwsched.desktop.widgets.drawing_view import DrawingView
 from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.empty import Empty, empty_place
 from hwsched.desktop.widgets.spin import AmountBox
-from hwsched.desktop.widgets.wrapping import WrappingList
+from hwsched.operations.findings.waivers import waive
 from hwsched.operations.opening.past import PastFact, PastStep
 from hwsched.operations.project.today import LevelProgress
-from tests.desktop.conftest import look_put_on
+from hwsched.operations.release.freezing import freeze
+from hwsched.operations.release.transmittals import transmit
+from hwsched.operations.survey.editing import edit_fact_text
+from tests.desktop.conftest import checked_of, idle, look_put_on
 
 LONG = "Northern Repair and Refitting Yard for Vessels of Every Kind and Size, Third Extension"
 
@@ -145,26 +151,28 @@ def test_a_step_of_an_opening_is_read_whole_with_who_made_it(look, qtbot):
     assert page.back.height() == page.again.height()
 
 
-def test_lines_of_a_list_are_as_high_as_their_words_also_with_the_keyboard(look, qtbot):
-    words = "Bored lock in a leaf that is bored already"
-    view = WrappingList()
-    qtbot.addWidget(view)
-    view.setSpacing(4)
-    view.addItems([words] * 2)
-    view.show()
-    view.activateWindow()
-    view.setFocus()
-    for width in range(240, 270):
-        view.resize(width, 300)
+def test_names_of_calculators_are_as_high_as_their_words(look, qtbot):
+    page = CalculatorsPage()
+    qtbot.addWidget(page)
+    page.resize(1270, 640)
+    page.show()
+    page.activateWindow()
+    page.names.setFocus()
+    view, high = page.names, page.names.fontMetrics().height()
+    for wide in range(1180, 1300, 4):
+        page.resize(wide, 640)
         image = painted(view.viewport())
-        row = view.visualItemRect(view.item(1))
-        inked = [
-            y
-            for y in range(row.top(), row.bottom())
-            if any(image.pixelColor(x, y).lightness() < 120 for x in range(row.left(), row.right()))
-        ]
-        two = inked[-1] - inked[0] > 1.2 * view.fontMetrics().height()
-        assert (row.height() > scaled(TARGET)) is two, width
+        rows = [view.visualItemRect(view.item(at)) for at in range(view.count())]
+        for at, row in enumerate(rows):
+            inked = [
+                y
+                for y in range(row.top(), row.bottom())
+                if any(image.pixelColor(x, y).lightness() < 120 for x in range(row.left() + 4, row.right() - 4))
+            ]
+            two = inked[-1] - inked[0] > 1.2 * high
+            assert (row.height() > scaled(TARGET)) is two, (wide, view.item(at).text())
+        gaps = {below.top() - above.bottom() for above, below in pairwise(rows)}
+        assert len(gaps) == 1, (wide, gaps)
 
 
 def test_an_amount_has_the_decimals_that_it_needs(qtbot):
@@ -177,3 +185,57 @@ def test_an_amount_has_the_decimals_that_it_needs(qtbot):
         said.append(box.text())
     assert said == ["1", "2.5", "0.25", "120"]
     assert box.value() == 120
+
+
+def test_who_sent_a_transmittal_is_in_sight_however_long_its_purpose_is(look, qtbot, at_work, tmp_path):
+    file = tmp_path / "packets.txt"
+    file.write_text("What went out.", encoding="utf-8")
+    project = at_work.frame.state.workspace.project
+    transmit(project, f"Joiners of the {LONG}", [file], who="A. Quay", purpose=f"approval of the {LONG}")
+    at_work.resize(1366, 768)
+    at_work.frame.go("transmittals")
+    idle(qtbot, at_work)
+    for _ in range(3):
+        QApplication.processEvents()
+    view = at_work.frame.pages.widgets["transmittals"].list
+    assert view.topLevelItem(0).text(4) == "A. Quay"
+    assert view.horizontalScrollBar().maximum() == 0
+    assert view.columnViewportPosition(4) + view.columnWidth(4) <= view.viewport().width()
+
+
+def test_what_became_of_an_opening_stands_under_after(look, qtbot, at_work):
+    project = at_work.frame.state.workspace.project
+    freeze(project, who="A. Quay", purpose="For approval")
+    opening = checked_of(at_work, "M016").given.opening.id
+    edit_fact_text(project, "opening", opening, "room_to", "Chart room", who="A. Quay")
+    at_work.frame.go("revisions")
+    idle(qtbot, at_work)
+    page = at_work.frame.pages.widgets["revisions"]
+    page.list.setCurrentItem(page.list.topLevelItem(0))
+    qtbot.mouseClick(page.compare, Qt.MouseButton.LeftButton)
+    idle(qtbot, at_work)
+    titles = [page.found.headerItem().text(column) for column in range(3)]
+    line = next(
+        item for at in range(page.found.topLevelItemCount()) if (item := page.found.topLevelItem(at)).text(0) == "M016"
+    )
+    assert dict(zip(titles, (line.text(column) for column in range(3)), strict=True)) == {
+        "What is otherwise": "M016",
+        "Before": "",
+        "After": "changed",
+    }
+
+
+def test_days_of_waivers_are_said_as_all_days_are(look, qtbot, at_work):
+    held = checked_of(at_work, "M016")
+    project, of = at_work.frame.state.workspace.project, {"opening_id": held.given.opening.id}
+    waive(
+        project, rule, person="B. Ferry", reason="Seen", who="t", opening_id=held.given.opening.id, until="2099-12-31"
+    )
+    at_work.frame.go("waivers")
+    idle(qtbot, at_work)
+    page = at_work.frame.pages.widgets["waivers"]
+    shown = {
+        str(page.model.headerData(column, Qt.Orientation.Horizontal)): page.model.index(0, column).data()
+        for column in range(page.model.columnCount())
+    }
+    assert shown["Until"] == "31 Dec 2099"

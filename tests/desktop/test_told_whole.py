@@ -228,9 +228,7 @@ def test_what_became_of_an_opening_stands_under_after(look, qtbot, at_work):
 def test_days_of_waivers_are_said_as_all_days_are(look, qtbot, at_work):
     held = checked_of(at_work, "M016")
     project, of = at_work.frame.state.workspace.project, {"opening_id": held.given.opening.id}
-    waive(
-        project, rule, person="B. Ferry", reason="Seen", who="t", opening_id=held.given.opening.id, until="2099-12-31"
-    )
+    waive(project, held.findings[0].rule, person="B. Ferry", reason="Seen", who="t", until="2099-12-31", **of)
     at_work.frame.go("waivers")
     idle(qtbot, at_work)
     page = at_work.frame.pages.widgets["waivers"]

@@ -54,17 +54,18 @@ def ink(widget, place, dark=150):
 
 
 def lines():
-    made = Lines(("", WORD, WORD), 1, numbers=(2,))
-    made.show_rows([("", WORD, WORD)] * 2)
+    made = Lines(("", WORD, WORD, WORD), 1, numbers=(2, 3))
+    made.show_rows([("", WORD, WORD, WORD)] * 2)
     return made, made.horizontalHeader()
 
 
 def tree():
     made = QTreeWidget()
-    made.setHeaderLabels(["", WORD, WORD])
-    line = QTreeWidgetItem(made, ["", WORD, WORD])
-    line.setTextAlignment(2, RIGHT)
-    to_the_right(made, (2,))
+    made.setHeaderLabels(["", WORD, WORD, WORD])
+    line = QTreeWidgetItem(made, ["", WORD, WORD, WORD])
+    for column in (2, 3):
+        line.setTextAlignment(column, RIGHT)
+    to_the_right(made, (2, 3))
     return made, made.header()
 
 
@@ -78,11 +79,11 @@ def test_titles_stand_over_the_words_of_their_columns(look, qtbot, made, percent
     view.show()
     for _ in range(3):
         QApplication.processEvents()
-    for column, end in ((1, 0), (2, -1)):
-        left, wide = header.sectionViewportPosition(column), header.sectionSize(column)
-        title = ink(header.viewport(), QRect(left, 0, wide, header.height()))
+    for column, end in ((1, 0), (2, -1), (3, -1)):
         row = view.visualRect(view.model().index(0, column))
-        words = ink(view.viewport(), QRect(left, row.top(), wide, row.height()))
+        left, wide = view.viewport().x() + header.sectionViewportPosition(column), header.sectionSize(column)
+        title = ink(view, QRect(left, header.y(), wide, header.height()))
+        words = ink(view, QRect(left, view.viewport().y() + row.top(), wide, row.height()))
         assert title[end] == words[end], (column, title[end], words[end])
 
 
@@ -203,3 +204,23 @@ def test_numbers_of_parts_stand_under_one_another(looked, qtbot):
     assert table.rowCount() > 3
     for row in range(table.rowCount()):
         assert table.item(row, 2).textAlignment() & Qt.AlignmentFlag.AlignRight
+
+
+def test_a_list_with_the_keyboard_keeps_its_lines_where_they_are_and_its_titles_no_second_frame(look, qtbot):
+    for view, header in (lines(), tree()):
+        beside = QLineEdit()
+        for each in (view, beside):
+            qtbot.addWidget(each)
+        view.resize(500, 200)
+        beside.show()
+        view.show()
+        places = set()
+        for each in (beside, view):
+            each.activateWindow()
+            each.setFocus()
+            view.resize(view.width() + 1, 200)
+            QApplication.processEvents()
+            places.add(view.viewport().geometry().topLeft().toTuple())
+            assert view.width() - view.viewport().width() == 4
+        assert len(places) == 1
+        assert header.viewport().geometry() == header.rect()

@@ -193,7 +193,8 @@ def first_line(name):
         lists = (each for each in page.findChildren(QAbstractItemView) if each.isVisible() and each.model().rowCount())
         view = next((each for each in lists if not isinstance(each, QHeaderView)), None)
         if view is not None:
-            view.setCurrentIndex(view.model().index(0, 0))
+            lines = (view.model().index(row, 0) for row in range(view.model().rowCount()))
+            view.setCurrentIndex(next(each for each in lines if each.flags() & Qt.ItemFlag.ItemIsSelectable))
             view.setFocus()
 
     return show

@@ -157,8 +157,10 @@ QHeaderView::section {
     padding: ${hair}px ${title_right}px ${hair}px ${title_left}px;
 }
 QHeaderView::section:vertical { padding: 0 ${hair}px; }
-QHeaderView { border: none; }
-QHeaderView::section:last, QHeaderView::section:only-one { border-right: none; padding-right: ${title_left}px; }
+QHeaderView, QTableCornerButton::section { background: $window; border: none; }
+QHeaderView::section:horizontal:last, QHeaderView::section:horizontal:only-one {
+    border-right: none; padding-right: ${title_left}px;
+}
 GridTable, _Frozen { outline: none; }
 GridTable::item, _Frozen::item { padding: 0 ${hair}px; }
 QTableWidget::item { padding: 0 ${hair}px; }

@@ -1,8 +1,8 @@
 """Takes pictures of every place, to be looked at: ``python -m tests.desktop.pictures FOLDER``.
 
 Light and dark, at two sizes of the screen, with larger text; without openings, with a small project (or one that is
-named), and with names far longer than anybody likes; with HWSCHED_LANGUAGE=stretched in words that are longer. No test:
-a person, or whoever reads pictures, judges them.
+named), with the same once people have worked on it, and so with names far longer than anybody likes; with
+HWSCHED_LANGUAGE=stretched in words that are longer. No test: a person, or whoever reads pictures, judges them.
 """
 
 import argparse
@@ -15,7 +15,7 @@ from pathlib import Path
 os.environ.setdefault("QT_QPA_PLATFORM", "offscreen")
 
 from PySide6.QtCore import QEventLoop, QSettings, Qt, QTimer
-from PySide6.QtWidgets import QApplication
+from PySide6.QtWidgets import QAbstractItemView, QApplication, QHeaderView
 
 from hwsched.desktop.frame.places import PLACES
 from hwsched.desktop.looks.appearance import Look
@@ -23,10 +23,19 @@ from hwsched.desktop.looks.letters import use_own_letters
 from hwsched.desktop.looks.spoken import speak_chosen
 from hwsched.desktop.project.preferences import Preferences
 from hwsched.desktop.window import Window
+from hwsched.exchange.survey.book import SurveyOptions
 from hwsched.model.project import create_project, open_project
 from hwsched.operations.findings.checking import check_openings
+from hwsched.operations.findings.waivers import waive
+from hwsched.operations.parts.hardware_sets import accept_sets, hardware_sets, make_set, propose_sets
+from hwsched.operations.power.power_editing import edit_power_text
+from hwsched.operations.power.power_results import power_result
 from hwsched.operations.project.settings import set_settings
+from hwsched.operations.release.attachments import attach
+from hwsched.operations.release.freezing import freeze
+from hwsched.operations.release.transmittals import transmit
 from hwsched.operations.survey.editing import edit_fact_text
+from hwsched.operations.survey.survey_import import import_survey
 from tests.corner import NAME, make
 from tests.desktop.test_conversation import LIST
 
@@ -64,16 +73,57 @@ def empty(folder):
 
 
 def long_names(source, folder):
-    """A project whose title and rooms are far too long."""
+    """A project whose title and rooms are far too long, and so is what people have said of it."""
     target = folder / "long.hwsched"
     shutil.copy(source, target)
     with open_project(str(target)) as project:
         set_settings(project, who="tests", name=LONG)
-        for each in check_openings(project)[:12]:
+        for each in check_openings(project)[:24]:
             opening = each.given.opening
             edit_fact_text(project, "opening", opening.id, "room_to", LONG, who="tests")
             edit_fact_text(project, "opening", opening.id, "room_from", f"Corridor beside the {LONG}", who="tests")
+        supply = next(each.supply for each in power_result(project).supplies if each.supply.name == "MILL-1")
+        edit_power_text(project, "supply", supply.id, {"place": f"Store under the stair of the {LONG}"}, who="tests")
+        work_on(project, folder, f" of the {LONG}")
     return target
+
+
+def used(source, folder):
+    """A project on which people have worked: sets, waivers, revisions, what was sent, files, questions."""
+    target = folder / "used.hwsched"
+    shutil.copy(source, target)
+    with open_project(str(target)) as project:
+        work_on(project, folder, "")
+    return target
+
+
+def work_on(project, folder, of):
+    """Leave what people leave behind; what they say ends with these words."""
+    accept_sets(project, propose_sets(project)[:4], who="A. Quay")
+    lines = hardware_sets(project)[0].lines
+    make_set(project, f"Corridors{of}"[:80], lines, who="A. Quay", notes=f"As agreed with the caretaker{of}")
+    freeze(project, who="A. Quay", purpose=f"For approval{of}")
+    checked = check_openings(project)
+    said = [(each, finding) for each in checked for finding in each.findings if finding.severity == "error"]
+    for each, finding in said[-4:]:
+        reason = f"Seen on site{of}"
+        at = each.given.opening.id
+        waive(
+            project, finding.rule, person="B. Ferry", reason=reason, who="B. Ferry", opening_id=at, until="2099-12-31"
+        )
+    first = checked[15].given.opening
+    edit_fact_text(project, "opening", first.id, "operations_per_day", "240", who="B. Ferry")
+    freeze(project, who="B. Ferry", purpose=f"For construction{of}")
+    sheet = folder / f"Packets{of}"[:60].strip()
+    sheet = sheet.with_name(f"{sheet.name}.txt")
+    sheet.write_text("What went out.", encoding="utf-8")
+    transmit(project, f"Northgate Joiners{of}", [sheet], who="A. Quay", purpose=f"for approval{of}", revision="A")
+    attach(project, "opening", first.id, sheet, who="B. Ferry", title=f"What was agreed{of}")
+    marks = [each.given.opening for each in checked[15:19]]
+    rows = "".join(f"{each.mark},{each.building},{each.level},Dock Lane,90\n" for each in marks)
+    again = folder / f"second visit{of}.csv"[-60:].strip()
+    again.write_text(f"Mark,Building,Level,Room from,Operations a day\n{rows}", encoding="utf-8")
+    import_survey(project, again, SurveyOptions(), who="B. Ferry")
 
 
 def page_of_opening(at):
@@ -133,6 +183,48 @@ def calculator(window, _ids):
     page.example.click()
 
 
+def first_line(name):
+    """A place with its first line chosen."""
+
+    def show(window, _ids):
+        window.frame.go(name)
+        settle(window)
+        page = window.frame.pages.widgets[name]
+        lists = (each for each in page.findChildren(QAbstractItemView) if each.isVisible() and each.model().rowCount())
+        view = next((each for each in lists if not isinstance(each, QHeaderView)), None)
+        if view is not None:
+            lines = (view.model().index(row, 0) for row in range(view.model().rowCount()))
+            view.setCurrentIndex(next(each for each in lines if each.flags() & Qt.ItemFlag.ItemIsSelectable))
+            view.setFocus()
+
+    return show
+
+
+def compared(window, ids):
+    """What differs since a revision."""
+    first_line("revisions")(window, ids)
+    window.frame.pages.widgets["revisions"].compare.click()
+
+
+def delivered(at):
+    """A page of the deliveries, with its first line chosen."""
+
+    def show(window, ids):
+        window.frame.go("deliveries")
+        window.frame.pages.widgets["deliveries"].pages.setCurrentIndex(at)
+        first_line("deliveries")(window, ids)
+
+    return show
+
+
+LIVED = {
+    **{f"{name}-line": first_line(name) for name in ("sets", "waivers", "transmittals", "history", "findings", "gate")},
+    "compared": compared,
+    "delivered-0": delivered(0),
+    "delivered-1": delivered(1),
+    "delivered-3": delivered(3),
+}
+"""What is seen of a project on which people have worked."""
 STATES = {
     **{f"opening-{at}": page_of_opening(at) for at in range(1, 6)},
     "two": chosen(15, 22),
@@ -171,7 +263,8 @@ def take(application, target, folder, name, sizes, themes, only):
             here = window.frame.trail.here.place
             if here == window.frame.pages.resolved(place.name).name:
                 window.grab().save(str(folder / f"{name}-{size}-{theme}-{place.name}.png"))
-        for state, show in STATES.items() if ids else ():
+        states = {**STATES, **LIVED} if name in ("used", "long") else STATES
+        for state, show in states.items() if ids else ():
             if only and state not in only:
                 continue
             show(window, ids)
@@ -231,7 +324,7 @@ def main():
     parser = argparse.ArgumentParser(description=__doc__)
     parser.add_argument("folder", type=Path)
     parser.add_argument("--project", type=Path, help="instead of the small one")
-    parser.add_argument("--of", nargs="*", default=["empty", "small", "long"], help="empty, small, long")
+    parser.add_argument("--of", nargs="*", default=["empty", "small", "used", "long"], help="empty, small, used, long")
     parser.add_argument("--sizes", nargs="*", default=list(SIZES))
     parser.add_argument("--themes", nargs="*", default=["light", "dark"])
     parser.add_argument("--only", nargs="*", default=[], help="names of places")
@@ -253,6 +346,7 @@ def main():
         ways = {
             "empty": lambda: empty(Path(made)),
             "small": lambda: small,
+            "used": lambda: used(small, Path(made)),
             "long": lambda: long_names(small, Path(made)),
         }
         for name in said.of:

@@ -78,8 +78,10 @@ def _line(text: str, *, strong: bool = False) -> str:
 
 
 def _table(facts: Iterable[tuple[str, str]]) -> str:
+    # No padding at the left: names stand under the heading.
+    above, aside = f"padding-top: {SPACE.hair}px", f"padding-right: {SPACE.large}px"
     rows = "".join(
-        f"<tr><td style='padding-right: {SPACE.large}px'>{escape(name)}</td><td>{escape(said)}</td></tr>"
+        f"<tr><td style='{above};{aside}'>{escape(name)}</td><td style='{above}'>{escape(said)}</td></tr>"
         for name, said in facts
     )
-    return f"<table cellpadding='{SPACE.hair // 2}'>{rows}</table>"
+    return f"<table cellspacing='0' cellpadding='0'>{rows}</table>"

@@ -12,6 +12,7 @@ from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
+from hwsched.desktop.looks.moments import day_said
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.findings.waivers import unwaive, waivers
 from hwsched.operations.project.history import newest
@@ -38,8 +39,8 @@ COLUMNS: Final[tuple[Column[WaiverLine], ...]] = (
     Column("mark", to_phrase("Opening"), lambda line: line.mark, width=10),
     Column("scope", to_phrase("Holds for"), lambda line: SCOPES[line.waiver.scope], width=16),
     Column("person", to_phrase("Person"), lambda line: line.waiver.person, width=14),
-    Column("given", to_phrase("Given"), lambda line: line.waiver.given_on, lambda day: day.isoformat(), width=12),
-    Column("until", to_phrase("Until"), _until, lambda day: day.isoformat() if day else phrase("no end"), width=12),
+    Column("given", to_phrase("Given"), lambda line: line.waiver.given_on, day_said, width=12),
+    Column("until", to_phrase("Until"), _until, lambda day: day_said(day) if day else phrase("no end"), width=12),
     Column("over", to_phrase("Over"), lambda line: line.over, lambda over: phrase("over") if over else "", width=8),
     Column("reason", to_phrase("Reason"), lambda line: line.waiver.reason, width=44),
 )

@@ -12,7 +12,6 @@ from PySide6.QtWidgets import (
     QApplication,
     QFrame,
     QHBoxLayout,
-    QLabel,
     QPushButton,
     QScrollArea,
     QStackedWidget,
@@ -25,6 +24,7 @@ from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.frame.place import Place
 from hwsched.desktop.looks.icons import icon
 from hwsched.desktop.looks.tokens import SPACE, scaled, wide
+from hwsched.desktop.widgets.empty import empty_place
 from hwsched.desktop.widgets.tabs import Tabs
 from hwsched.language import phrase
 
@@ -82,9 +82,7 @@ class Centre(QWidget):
         self.leave.setToolTip(phrase("Close this page and go back"))
         self.leave.clicked.connect(lambda _checked=False: self.close_page())
         self.stack = QStackedWidget()
-        self.away = QLabel(phrase("This page stands in a window of its own. Close that window to bring it back."))
-        self.away.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        self.away.setWordWrap(True)
+        self.away = empty_place(phrase("This page stands in a window of its own. Close that window to bring it back."))
         self.stack.addWidget(self.away)
         head = QHBoxLayout()
         head.setContentsMargins(scaled(SPACE.hair), scaled(SPACE.hair), scaled(SPACE.hair), 0)

@@ -59,6 +59,14 @@ _MARK: Final = 14
 """Side of the square or circle of what is ticked [px at 100 % text]."""
 _CHECK: Final = 17
 """Height that a ticked line needs [px at 100 % text]."""
+_LINE: Final = 4
+"""So much higher than its least a field of one line is by its letters [px]."""
+_ARROWS: Final = 3
+"""So much higher than what it holds Qt makes a field with arrows [px]."""
+_AIR: Final = 5
+"""Over and under words that may wrap: where they do not, the line is as high as a row of a grid [px at 100 %]."""
+_MARGIN: Final = 3
+"""So far within the padding of a cell Qt sets its words, and not those of a title [px]."""
 _INDENT: Final = 18
 """How far a line of a tree stands in from the one above it, and how large its arrow is [px at 100 % text]."""
 _SHEET: Final = Template(
@@ -68,7 +76,8 @@ QLineEdit, QPlainTextEdit, QTextEdit, QAbstractSpinBox {
 }
 QTextBrowser, QPlainTextEdit[readOnly="true"] { border: ${thin}px solid $line; border-radius: 0; }
 QPlainTextEdit#whole { background: transparent; border-color: transparent; }
-QLineEdit, QAbstractSpinBox { min-height: ${line_inner}px; }
+QLineEdit { min-height: ${line_inner}px; }
+QAbstractSpinBox { padding: 0 ${hair}px; min-height: ${spin_inner}px; }
 QComboBox {
     background: $field; border: ${thin}px solid $edge; border-radius: ${corner}px; padding: ${half}px ${hair}px;
     min-height: ${line_inner}px;
@@ -91,8 +100,9 @@ QCheckBox, QRadioButton { min-height: ${check}px; }
 QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QAbstractSpinBox:focus, QComboBox:focus {
     border: ${ring}px solid $focus; padding: ${half_less}px ${hair_less}px;
 }
+QAbstractSpinBox:focus { padding: 0 ${hair_less}px; min-height: ${spin_focused}px; }
 QAbstractItemView, QScrollArea { border: ${thin}px solid $line; }
-QAbstractItemView:focus, QScrollArea:focus { border: ${ring}px solid $focus; }
+QAbstractItemView:focus, QScrollArea:focus { border-color: $focus; }
 QPlainTextEdit#whole:focus { border-color: $focus; }
 QAbstractItemView { outline: ${thin}px solid $focus; }
 QListView[selectionMode="1"], QTreeView[selectionMode="1"] { outline: none; }
@@ -105,8 +115,9 @@ QComboBox QLineEdit, QComboBox QLineEdit:focus, QAbstractSpinBox QLineEdit, QAbs
 }
 QAbstractSpinBox QLineEdit, QAbstractSpinBox QLineEdit:focus { padding: 0 ${hair}px; }
 QAbstractItemView QLineEdit, QAbstractItemView QComboBox { border-radius: 0; min-height: 0; padding: 0 ${half}px; }
+QAbstractItemView QAbstractSpinBox { border-radius: 0; min-height: 0; }
 QPushButton {
-    background: $field; border: ${thin}px solid $edge; border-radius: ${corner}px; padding: ${hair}px ${middle}px;
+    background: $field; border: ${thin}px solid $edge; border-radius: ${corner}px; padding: ${hair_less}px ${middle}px;
     min-height: ${inner}px;
 }
 QPushButton[line="true"] { text-align: left; }
@@ -114,7 +125,7 @@ QPushButton:hover { background: $hover; }
 QPushButton:pressed, QPushButton:checked { background: $tint; }
 QPushButton:flat { background: transparent; border-color: transparent; }
 QPushButton:flat:hover { background: $hover; }
-QPushButton:focus { border: ${ring}px solid $focus; padding: ${hair_less}px ${middle_less}px; }
+QPushButton:focus { border: ${ring}px solid $focus; padding: ${half}px ${middle_less}px; }
 QPushButton:default, QPushButton[leads="true"] { background: $accent; color: $on_accent; border-color: $accent; }
 QPushButton:default:focus, QPushButton[leads="true"]:focus { border: ${ring}px solid $text; }
 QPushButton:disabled { background: $window; color: $disabled; border: ${thin}px solid $line; }
@@ -145,12 +156,18 @@ QTabBar QToolButton::left-arrow:disabled { image: url("$no_backward"); }
 QTabBar QToolButton::right-arrow:disabled { image: url("$no_onward"); }
 QHeaderView::section {
     background: $window; color: $soft; border: none; border-right: ${thin}px solid $line;
-    border-bottom: ${thin}px solid $line; padding: ${hair}px ${small}px; text-align: left;
+    border-bottom: ${thin}px solid $line; text-align: left;
+    padding: ${hair}px ${title_right}px ${hair}px ${title_left}px;
+}
+QHeaderView::section:vertical { padding: 0 ${hair}px; }
+QHeaderView, QTableCornerButton::section { background: $window; border: none; }
+QHeaderView::section:horizontal:last, QHeaderView::section:horizontal:only-one {
+    border-right: none; padding-right: ${title_left}px;
 }
 GridTable, _Frozen { outline: none; }
 GridTable::item, _Frozen::item { padding: 0 ${hair}px; }
 QTableWidget::item { padding: 0 ${hair}px; }
-Lines::item { padding: ${hair}px 0 ${hair}px ${hair}px; }
+Lines::item { padding: ${air}px ${hair}px; }
 QCheckBox::indicator, QRadioButton::indicator, QAbstractItemView::indicator {
     width: ${mark}px; height: ${mark}px; background: $field; border: ${thin}px solid $edge;
     border-radius: ${hair_less}px;
@@ -209,7 +226,11 @@ def sheet(*, dark: bool, percent: int = 100) -> str:
     """Return the style sheet of a theme at a text size: what a palette cannot say."""
     named = {role.replace("-", "_"): codes[dark] for role, codes in COLOURS.items()}
     # The ring of the focus is thicker than an edge: by so much less stands what it surrounds away from it.
+    # That of a list is not: its lines would be laid out anew as the focus comes, and round so much it were loud.
     less, half = FOCUS - THIN, SPACE.hair // 2
+    inner = at_percent(TARGET - 2 * SPACE.hair, percent)
+    # What is worked beside one another is equally high: a field of one line, a drop-down, one with arrows, a button.
+    line = inner + 2 * half + 2 * THIN + _LINE
     return _SHEET.substitute(
         named,
         up=recoloured("up", named["soft"]), down=recoloured("down", named["soft"]),
@@ -221,9 +242,12 @@ def sheet(*, dark: bool, percent: int = 100) -> str:
         mark=at_percent(_MARK, percent), round=at_percent(_MARK, percent) // 2, corner=CORNER,
         check=max(TARGET, at_percent(_CHECK, percent)), scroller=2 * at_percent(TARGET, percent),
         row=at_percent(TARGET, percent),
+        spin_inner=line - 2 * THIN - _ARROWS, spin_focused=line - 2 * FOCUS - _ARROWS,
+        title_left=SPACE.hair + _MARGIN, title_right=SPACE.hair + _MARGIN - THIN,
         # Where there is too little room a layout goes down to this: letters have to fit into it.
-        inner=at_percent(TARGET - 2 * SPACE.hair, percent),
+        inner=inner,
         line_inner=at_percent(TARGET - 2 * half - 2 * THIN, percent),
+        air=at_percent(_AIR, percent),
         half=half, hair=SPACE.hair, small=SPACE.small, middle=SPACE.middle, wide=SPACE.wide,
         less=SPACE.hair - less, half_less=half - less, hair_less=SPACE.hair - less, middle_less=SPACE.middle - less,
     )  # fmt: skip

@@ -1,6 +1,6 @@
 """When something was, as people read it on the screen: the day in words, the minute, without a machine's offset."""
 
-from datetime import datetime
+from datetime import date, datetime
 from typing import Final
 
 from hwsched.language import phrase, to_phrase
@@ -19,6 +19,17 @@ _MONTHS: Final = (
     to_phrase("Nov"),
     to_phrase("Dec"),
 )
+
+
+def day_said(day: date) -> str:
+    """Return a day in words.
+
+    Examples
+    --------
+    >>> day_said(date(2031, 2, 3))
+    '3 Feb 2031'
+    """
+    return phrase("{day} {month} {year}", day=day.day, month=phrase(_MONTHS[day.month - 1]), year=day.year)
 
 
 def moment_said(when: str) -> str:

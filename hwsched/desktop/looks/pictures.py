@@ -12,7 +12,7 @@ from PySide6.QtCore import QBuffer, QByteArray, QIODevice, QSize, Qt
 from PySide6.QtGui import QImage, QImageReader, QPainter, QPaintEvent, QPixmap
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
-from hwsched.desktop.looks.tokens import wide
+from hwsched.desktop.looks.tokens import colour, wide
 from hwsched.language import phrase
 
 if TYPE_CHECKING:
@@ -99,6 +99,7 @@ class Picture(QWidget):
         painter = QPainter(self)
         if self.image is None:
             flags = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap
+            painter.setPen(colour("soft"))
             painter.drawText(self.rect().adjusted(8, 8, -8, -8), flags, self.words)
             painter.end()
             return

@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QLabel, QSplitter, QVBoxLayout, QWidget
 
 from hwsched.desktop.looks.text_size import put_letters
+from hwsched.desktop.looks.tokens import SPACE
 from hwsched.desktop.opening.assembly_page import AssemblyPage
 from hwsched.desktop.opening.candidates_pane import CandidatesPane
 from hwsched.desktop.opening.drawing_move import Move, Stretch
@@ -104,7 +105,7 @@ class OpeningSheet(QWidget):
         self.pages.addTab(self.past_page, phrase("History"))
         self.pages.turned.connect(self._fill_page)
         layout = QVBoxLayout(self)
-        layout.setContentsMargins(6, 6, 6, 6)
+        layout.setContentsMargins(SPACE.small, SPACE.small, SPACE.small, SPACE.small)
         layout.addWidget(self.title)
         layout.addWidget(self.state)
         layout.addWidget(self.point_box)

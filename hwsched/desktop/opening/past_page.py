@@ -8,7 +8,7 @@ from PySide6.QtWidgets import (
     QHBoxLayout,
     QHeaderView,
     QLabel,
-    QPushButton,
+    QToolButton,
     QTreeWidget,
     QTreeWidgetItem,
     QVBoxLayout,
@@ -18,6 +18,7 @@ from PySide6.QtWidgets import (
 from hwsched.desktop.looks.moments import moment_said
 from hwsched.desktop.looks.tokens import SPACE
 from hwsched.desktop.widgets.empty import Empty
+from hwsched.desktop.widgets.wrapping import Wrapped
 from hwsched.kept_sentences import STEPS, kept_phrase
 from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.opening.past import PastStep
@@ -38,17 +39,19 @@ class PastPage(QWidget):
         self.tree.setAccessibleName(phrase("History of the opening"))
         self.tree.setHeaderLabels([phrase("Fact"), phrase("Was"), phrase("Became")])
         self.tree.setAlternatingRowColors(True)
-        self.tree.setWordWrap(True)
+        self.tree.setItemDelegate(Wrapped(self.tree))
         Empty(self.tree, phrase("Steps that changed the chosen opening stand here."))
         header = self.tree.header()
         header.setSectionResizeMode(QHeaderView.ResizeMode.Stretch)
         self.tree.currentItemChanged.connect(lambda *_: self._enable())
-        self.back = QPushButton(phrase("Take this step back"))
+        self.back, self.again = QToolButton(), QToolButton()
+        self.back.setText(phrase("Take this step back"))
         self.back.setToolTip(phrase("Only this step; what depends on it is named where it cannot be"))
         self.back.clicked.connect(lambda _checked=False: self._ask(self.wants_back))
-        self.again = QPushButton(phrase("Do it again"))
+        self.again.setText(phrase("Do it again"))
         self.again.clicked.connect(lambda _checked=False: self._ask(self.wants_again))
         self.note = QLabel()
+        self.note.setAlignment(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         row = QHBoxLayout()
         row.setContentsMargins(SPACE.hair, 0, SPACE.hair, SPACE.hair)
         row.addWidget(self.back)
@@ -56,6 +59,7 @@ class PastPage(QWidget):
         row.addWidget(self.note, 1)
         layout = QVBoxLayout(self)
         layout.setContentsMargins(0, 0, 0, 0)
+        layout.setSpacing(SPACE.hair)
         layout.addWidget(self.tree, 1)
         layout.addLayout(row)
         self._steps: dict[int, PastStep] = {}

@@ -45,6 +45,7 @@ class PiecesPage(LinesPage):
                     phrase("State"),
                 ),
                 5,
+                numbers=(3, 4),
             )
         )
         self.table.empty.say(phrase("No pieces yet: they follow from the parts of the fit."))

@@ -5,11 +5,12 @@ from typing import Final
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPalette, QPen
 
-from hwsched.desktop.looks.tokens import FOCUS, SPACE, colour, scaled
+from hwsched.desktop.looks.tokens import FOCUS, colour
 from hwsched.desktop.opening.drawing_move import Stretch
 from hwsched.desktop.opening.scene_handles import paint_handles
 from hwsched.desktop.opening.scene_seen import Seen
 from hwsched.desktop.widgets.drawing_view import paint_page
+from hwsched.desktop.widgets.empty import paint_empty
 from hwsched.render.screen import DARK, LIGHT, Look
 
 _AIR_PX: Final = 4.0
@@ -29,10 +30,7 @@ def paint_scene(painter: QPainter, view: Seen) -> None:
     painter.fillRect(view.rect(), QColor.fromRgbF(*look.ground))
     page, camera = view.page(), view.camera
     if page is None or camera is None:
-        painter.setPen(QColor.fromRgbF(*look.letters["label"]))
-        air = scaled(SPACE.wide)
-        within = view.rect().adjusted(air, 0, -air, 0)
-        painter.drawText(within, Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap, view.empty)
+        paint_empty(painter, view.rect(), view.empty)
     else:
         painter.save()
         painter.translate(*camera.to_screen(0.0, 0.0))

@@ -33,7 +33,7 @@ class ComparePage(QWidget):
         self._lines: tuple[Compared, ...] = ()
         self._marks = ("", "")
         layout = QVBoxLayout(self)
-        layout.setContentsMargins(SPACE.hair, SPACE.small, SPACE.hair, SPACE.hair)
+        layout.setContentsMargins(0, SPACE.small, 0, 0)
         layout.addWidget(self.said)
         layout.addWidget(self.only)
         layout.addWidget(self.table, 1)

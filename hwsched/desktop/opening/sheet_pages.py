@@ -30,6 +30,7 @@ class PartsPage(LinesPage):
                 (phrase("Role"), phrase("Part"), phrase("Qty"), phrase("From"), phrase("What"), phrase("Reason")),
                 4,
                 {0: 92, 2: 50, 3: 46},
+                numbers=(2,),
             )
         )
         self.table.setToolTip(phrase("Double-click a part to choose another by hand"))
@@ -109,6 +110,7 @@ class HolesPage(LinesPage):
                 ),
                 6,
                 {0: 180},
+                numbers=(2, 3, 4, 5),
             )
         )
         self.table.empty.say(phrase("No hole is made."))

@@ -12,6 +12,7 @@ from hwsched.desktop.opening.differences import Differences, summary
 from hwsched.desktop.opening.question_form import QuestionForm
 from hwsched.desktop.opening.scope_box import ScopeBox
 from hwsched.desktop.widgets.buttons import let_lead
+from hwsched.desktop.widgets.labels import of_first_line
 from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.opening.what_if import Answer, accept_answer, successors, what_if
 from hwsched.operations.shown import ShownOtherwiseError
@@ -32,7 +33,7 @@ class WhatIfWindow(ToolWindow):
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.ExpandingFieldsGrow)
         in_figures(self.scope, maximumWidth=FIELD)
         form.addRow(phrase("For"), self.scope)
-        form.addRow(phrase("What if"), self.question)
+        form.addRow(of_first_line(phrase("What if"), self.question.kind), self.question)
         self.said = QLabel()
         self.said.setWordWrap(True)
         self.differences = Differences()

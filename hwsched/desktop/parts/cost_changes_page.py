@@ -32,7 +32,9 @@ class CostChangesPage(QWidget):
         self.since.currentIndexChanged.connect(lambda _at: self.since_changed.emit())
         self.said = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
         self.table = Lines(
-            (phrase("Opening"), phrase("Before"), phrase("Now"), phrase("Change"), phrase("Not sure of")), 4
+            (phrase("Opening"), phrase("Before"), phrase("Now"), phrase("Change"), phrase("Not sure of")),
+            4,
+            numbers=(1, 2, 3),
         )
         self.table.setAccessibleName(phrase("Openings that cost something else"))
         self.table.empty.say(phrase("Openings that cost something else than then stand here."))

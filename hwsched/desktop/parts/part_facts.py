@@ -7,6 +7,7 @@ from PySide6.QtCore import QStringListModel, Qt, Signal
 from PySide6.QtWidgets import QLabel, QScrollArea, QVBoxLayout, QWidget
 
 from hwsched.catalogue.traits.entry import NUMBER, SUPERSEDED_BY
+from hwsched.desktop.widgets.empty import empty_place
 from hwsched.desktop.widgets.fact_grid import FactGrid
 from hwsched.desktop.widgets.fact_line import FactLine
 from hwsched.language import phrase
@@ -33,7 +34,7 @@ class PartFacts(QScrollArea):
 
     def clear(self) -> None:
         """Show no part."""
-        self._show(QLabel(phrase("Choose a part, or make a new one."), alignment=Qt.AlignmentFlag.AlignCenter), {})
+        self._show(empty_place(phrase("Choose a part, or make a new one.")), {})
 
     def show_part(self, form: PartForm, asked: PartEdit, style: LengthStyle) -> None:
         """Show a part that is there, or a new one, with what was typed over it."""

@@ -38,9 +38,9 @@ def _fit(states: tuple[str, str]) -> str:
 
 
 SETS: Final[tuple[Column[HardwareSet], ...]] = (
-    Column("name", to_phrase("Set"), lambda held: held.name, width=22),
+    Column("name", to_phrase("Set"), lambda held: held.name, width=16),
     Column("openings", to_phrase("Openings"), lambda held: len(held.openings), right=True, width=11),
-    Column("overridden", to_phrase("By hand instead"), lambda held: len(held.overridden), _count, right=True, width=16),
+    Column("overridden", to_phrase("By hand instead"), lambda held: len(held.overridden), _count, right=True, width=15),
     Column("notes", to_phrase("Notes"), lambda held: held.notes, width=30),
 )
 MEMBERS: Final[tuple[Column[Member], ...]] = (

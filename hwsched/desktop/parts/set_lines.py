@@ -17,6 +17,7 @@ from hwsched.desktop.looks.text_size import in_pixels
 from hwsched.desktop.looks.tokens import ROW, scaled
 from hwsched.desktop.opening.part_box import PartBox, RoleBox
 from hwsched.desktop.widgets.empty import Empty
+from hwsched.desktop.widgets.spin import AmountBox, spin
 from hwsched.language import phrase
 from hwsched.operations.opening.hand_choices import ROLES
 from hwsched.operations.parts.hardware_sets import PROPOSED_ROLES, Line
@@ -84,7 +85,7 @@ class SetLines(QWidget):
         self.table.insertRow(row)
         roles = RoleBox(ROLES, role)
         parts = PartBox(self._names, part)
-        count = QDoubleSpinBox()
+        count = spin(AmountBox())
         count.setRange(0.01, 9999)
         # Most quantities are whole; wire comes by the metre.
         count.setDecimals(2)

@@ -13,6 +13,7 @@ from hwsched.desktop.parts.new_set_dialog import NewSetDialog
 from hwsched.desktop.parts.proposed_sets_dialog import ProposedSetsDialog
 from hwsched.desktop.parts.set_grids import EffectGrid, MemberGrid, SetGrid
 from hwsched.desktop.parts.set_lines import SetLines
+from hwsched.desktop.widgets.flow import Foot
 from hwsched.desktop.widgets.tabs import TabbedPages
 from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.parts.hardware_sets import (
@@ -92,13 +93,17 @@ class SetsWindow(ToolWindow):
         halves.addWidget(self.pages)
         halves.setSizes([280, 260])
         column.addWidget(halves, 1)
+        # Under what they act on, so that both panes end on one line.
+        below = Foot()
+        below.addWidget(QLabel())
+        below.addWidget(self.give)
+        below.addWidget(self.free)
+        column.addLayout(below)
         split = QSplitter(Qt.Orientation.Horizontal)
         split.addWidget(left)
         split.addWidget(right)
         split.setSizes([390, 690])
         self.body.addWidget(split)
-        self.foot.addWidget(self.give)
-        self.foot.addWidget(self.free)
 
     def chosen(self) -> HardwareSet | None:
         """Return the chosen set."""

@@ -3,7 +3,7 @@
 from typing import Final
 
 from PySide6.QtCore import Qt
-from PySide6.QtWidgets import QFormLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
+from PySide6.QtWidgets import QFormLayout, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
 from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.looks.spoken import own_name
@@ -11,6 +11,7 @@ from hwsched.desktop.looks.text_size import in_figures, in_pixels, put_letters
 from hwsched.desktop.looks.tokens import ROW, SPACE, TEXT_SIZES
 from hwsched.desktop.project.preferences import THEMES, Theme
 from hwsched.desktop.widgets.drop_down import DropDown
+from hwsched.desktop.widgets.labels import of_first_line
 from hwsched.language import languages, phrase, to_phrase
 
 _THEMES: Final[dict[Theme, str]] = {
@@ -77,17 +78,17 @@ class PreferencesPage(QWidget):
         named.setSpacing(SPACE.hair)
         named.addWidget(self.name)
         named.addWidget(self.signs)
-        label = QLabel(phrase("Your &name"))
-        label.setBuddy(self.name)
-        label.setAlignment(Qt.AlignmentFlag.AlignTop)
-        label.setContentsMargins(0, SPACE.hair, 0, 0)
-        form.addRow(label, both)
+        form.addRow(of_first_line(phrase("Your &name"), self.name), both)
         form.addRow(phrase("&Theme"), self.theme)
         form.addRow(phrase("Text si&ze"), self.text_size)
         # A choice of one is none.
         if len(languages()) > 1:
             form.addRow(phrase("&Language"), self.language)
-        form.addRow("", self.tour)
+        # As wide as its words: a button over the whole width would be taken for a field.
+        beside = QHBoxLayout()
+        beside.addWidget(self.tour)
+        beside.addStretch(1)
+        form.addRow("", beside)
         for field in (self.name, self.theme, self.text_size, self.language, self.tour):
             in_pixels(field, minimumHeight=ROW.form)
             in_figures(field, maximumWidth=48)

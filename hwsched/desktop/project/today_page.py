@@ -1,6 +1,7 @@
 """The landing place: what is to be done next by each of the four people, how far each level is, what has changed."""
 
 from collections.abc import Sequence
+from datetime import datetime
 from functools import partial
 from typing import Any, Final
 
@@ -10,10 +11,12 @@ from PySide6.QtWidgets import QFrame, QHBoxLayout, QLabel, QPushButton, QScrollA
 
 from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.looks.icons import Picture, icon
+from hwsched.desktop.looks.moments import day_said
 from hwsched.desktop.looks.text_size import put_letters
 from hwsched.desktop.looks.tokens import SPACE
 from hwsched.desktop.project.today_rows import CountRow, Legend, LevelRow
 from hwsched.desktop.widgets.buttons import let_lead
+from hwsched.desktop.widgets.empty import empty_place
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.project.today import PERSONS, LevelProgress, Person, SinceRelease, Task, Today, read_today
 
@@ -146,7 +149,8 @@ class TodayPage(QScrollArea):
 
     def _levels(self, levels: Sequence[LevelProgress]) -> QWidget:
         card, column = _card(phrase("Progress by building and level"), "openings")
-        column.addWidget(Legend())
+        if levels:
+            column.addWidget(Legend())
         for level in levels:
             row = LevelRow(level)
             row.clicked.connect(lambda _checked=False, said=level: self._lead_level(said))
@@ -172,7 +176,10 @@ class TodayPage(QScrollArea):
             column.addStretch(1)
             return card
         card, column = _card(
-            phrase("Since revision {letter} of {at}", letter=since.letter, at=since.at[:10]), "revisions"
+            phrase(
+                "Since revision {letter} of {at}", letter=since.letter, at=day_said(datetime.fromisoformat(since.at))
+            ),
+            "revisions",
         )
         said = phrase("since revision {letter}", letter=since.letter)
         for task in (
@@ -229,10 +236,7 @@ class TodayPage(QScrollArea):
         self.follow()
 
     def _show_alone(self, words: str) -> None:
-        label = QLabel(words)
-        label.setWordWrap(True)
-        label.setAlignment(Qt.AlignmentFlag.AlignCenter)
-        self._take_turns(label)
+        self._take_turns(empty_place(words))
 
     def _take_turns(self, body: QWidget) -> None:
         """Show another body in place of the one before."""

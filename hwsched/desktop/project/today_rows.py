@@ -174,13 +174,17 @@ class LevelRow(Row):
             painter.fillRect(share, wash(look.role))
             painter.fillRect(QRectF(share.left(), share.top(), FOCUS, share.height()), colour(look.role))
             side, said = bar.height() - SPACE.small, str(count)
-            needed = painter.fontMetrics().horizontalAdvance(said) + SPACE.small
+            needed = painter.fontMetrics().horizontalAdvance(said)
             painter.setPen(colour(look.role))
-            if share.width() >= needed + side + SPACE.small:
-                icon = QRectF(share.left() + SPACE.small, bar.center().y() - side / 2, side, side)
+            # The shape stays as long as there is any room for it: a number alone would be told by its colour only.
+            room = share.width() - needed - side - SPACE.hair
+            if room >= SPACE.hair + FOCUS:
+                air = SPACE.small if room >= SPACE.middle else SPACE.hair
+                icon = QRectF(share.left() + air, bar.center().y() - side / 2, side, side)
                 paint_icon(painter, icon, look.shape, look.role)
-                painter.drawText(share.adjusted(side + SPACE.middle, 0, 0, 0), Qt.AlignmentFlag.AlignVCenter, said)
-            elif share.width() >= needed:
+                words = share.adjusted(air + side + SPACE.hair, 0, 0, 0)
+                painter.drawText(words, Qt.AlignmentFlag.AlignVCenter, said)
+            elif share.width() >= needed + FOCUS:
                 painter.drawText(share, Qt.AlignmentFlag.AlignCenter, said)
 
     def _names(self) -> int:

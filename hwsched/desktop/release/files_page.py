@@ -33,7 +33,12 @@ class FilesPage(LinesPage):
 
     def __init__(self, what: str = to_phrase("opening")) -> None:
         super().__init__(
-            Lines((phrase("File"), phrase("At"), phrase("Kind"), phrase("Size"), phrase("Title")), 4, {0: 230})
+            Lines(
+                (phrase("File"), phrase("At"), phrase("Kind"), phrase("Size"), phrase("Title")),
+                4,
+                {0: 170},
+                numbers=(3,),
+            )
         )
         what = phrase(what)
         self.read: Callable[[Attached], bytes] | None = None
@@ -160,4 +165,14 @@ def _kind(media_type: str) -> str:
 
 
 def _size(count: int) -> str:
-    return f"{count / 1e6:.1f} MB" if count >= 1e6 else f"{count / 1e3:.1f} kB"
+    """Say how large a file is.
+
+    Examples
+    --------
+    >>> [_size(each) for each in (14, 14_200, 2_400_000)]
+    ['14 B', '14.2 kB', '2.4 MB']
+    """
+    for unit, of in (("MB", 1e6), ("kB", 1e3)):
+        if count >= of:
+            return f"{count / of:.1f} {unit}"
+    return f"{count} B"

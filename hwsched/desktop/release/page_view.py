@@ -10,6 +10,7 @@ from PySide6.QtWidgets import QScrollArea, QWidget
 from hwsched.desktop.jobs.jobs import Cancelled, Jobs, Progress
 from hwsched.desktop.looks.pictures import image_of
 from hwsched.desktop.looks.tokens import FOCUS, colour, wide
+from hwsched.desktop.widgets.empty import paint_empty
 from hwsched.language import phrase
 from hwsched.render.pdf_pages import FoundWords, PdfPages
 from hwsched.render.screen import LIGHT
@@ -50,8 +51,7 @@ class _Sheet(QWidget):
             painter.end()
             return
         if self.image is None:
-            flags = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap
-            painter.drawText(self.rect().adjusted(12, 12, -12, -12), flags, self.words)
+            paint_empty(painter, self.rect(), self.words)
             painter.end()
             return
         left, top = self._paper().left(), self._paper().top()

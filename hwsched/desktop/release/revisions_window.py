@@ -39,6 +39,7 @@ class RevisionsWindow(ToolWindow):
         self.found = QTreeWidget()
         self.found.setAccessibleName(phrase("What is otherwise"))
         self.found.setHeaderLabels([phrase("What is otherwise"), phrase("Before"), phrase("After")])
+        self.found.setAlternatingRowColors(True)
         self.found.itemActivated.connect(self._show_opening)
         self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         self.found.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
@@ -144,7 +145,7 @@ class RevisionsWindow(ToolWindow):
             self._add(phrase("Circuit {name}", name=circuit.name), phrase(_KINDS[circuit.kind]), circuit.lines)
         if documents:
             said = [(phrase(each.title), ", ".join(each.marks) or phrase("otherwise")) for each in documents]
-            self._add(phrase("Documents"), "", tuple(Changed(title, "", words) for title, words in said))
+            self._add(phrase("Documents"), "", tuple(Changed(title, " ", words) for title, words in said))
         after = phrase("the project as it stands") if found.after == "present" else found.after
         self.told.setText(
             phrase_of_count(
@@ -158,7 +159,7 @@ class RevisionsWindow(ToolWindow):
         )
 
     def _add(self, name: str, kind: str, lines: tuple[Changed, ...], opening_id: str = "") -> None:
-        item = QTreeWidgetItem([name, kind])
+        item = QTreeWidgetItem([name, "", kind])
         item.setData(0, _OPENING, opening_id)
         self.found.addTopLevelItem(item)
         for line in lines:

@@ -65,7 +65,12 @@ class TransmittalsWindow(ToolWindow):
         self.list = QTreeWidget()
         self.list.setAccessibleName(phrase("What went out"))
         self.list.setHeaderLabels([phrase("No."), phrase("Sent"), phrase("To"), phrase("Purpose"), phrase("By")])
-        self.list.header().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        header = self.list.header()
+        header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
+        header.setStretchLastSection(False)
+        # Whom it went to, and what for, share what the others leave; who sent it stays in sight.
+        for column in (2, 3):
+            header.setSectionResizeMode(column, QHeaderView.ResizeMode.Stretch)
         self.list.itemSelectionChanged.connect(self.enable)
         Empty(self.list, phrase("Nothing is written down as sent. Write down… keeps what went out, when, and to whom."))
         self.body.addWidget(self.list)

@@ -8,6 +8,7 @@ from typing import Final
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QHeaderView, QLabel, QTreeWidget, QTreeWidgetItem, QVBoxLayout, QWidget
 
+from hwsched.desktop.looks.tokens import SPACE
 from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.exchange.survey.decisions import BY_NAME, KINDS, DifferenceKind
@@ -73,6 +74,7 @@ class DecidingPage(QWidget):
         self._rows: dict[AnswerKey, QTreeWidgetItem] = {}
         note = QLabel(phrase("A word on a row holds for all rows below it that have none of their own."))
         note.setWordWrap(True)
+        note.setContentsMargins(0, SPACE.small, 0, 0)
         self.tree = QTreeWidget()
         self.tree.setAccessibleName(phrase("Differences"))
         self.tree.setHeaderLabels([phrase(each) for each in _COLUMNS])
@@ -82,6 +84,7 @@ class DecidingPage(QWidget):
         self.tree.header().setStretchLastSection(False)
         self.tree.header().setSectionResizeMode(_WHY, QHeaderView.ResizeMode.Stretch)
         layout = QVBoxLayout(self)
+        layout.setContentsMargins(0, 0, 0, 0)
         layout.addWidget(note)
         layout.addWidget(self.tree, 1)
         words = phrase(

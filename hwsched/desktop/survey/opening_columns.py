@@ -73,7 +73,7 @@ def _seen_first(beside: Beside) -> tuple[Column[Checked], ...]:
             _state_order,
             colour=state_colour,
             icon=state_shape,
-            width=18,
+            width=20,
             section=to_phrase("Results"),
         ),
         Column("opening.location", to_phrase("Location"), _location, width=24, section=to_phrase("Opening")),

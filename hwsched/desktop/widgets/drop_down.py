@@ -8,10 +8,11 @@ from collections.abc import Sequence
 from typing import Final
 
 from PySide6.QtCore import QElapsedTimer, QEvent, QObject, QSize, Qt
-from PySide6.QtGui import QHelpEvent, QKeyEvent, QPaintEvent
+from PySide6.QtGui import QHelpEvent, QKeyEvent, QPaintEvent, QPalette
 from PySide6.QtWidgets import QApplication, QComboBox, QStyle, QStyleOptionComboBox, QStylePainter, QToolTip, QWidget
 
-from hwsched.desktop.looks.tokens import FIELD, SPACE, wide
+from hwsched.desktop.looks.tokens import FIELD, SPACE, colour, wide
+from hwsched.language import phrase
 
 _LEAST: Final = 10
 """Letters that are always seen."""
@@ -155,9 +156,11 @@ class DropDown(QComboBox):
             super().paintEvent(event)
             return
         option = self._option()
-        option.currentText = self.fontMetrics().elidedText(
-            self.currentText(), Qt.TextElideMode.ElideRight, self._room()
-        )
+        words = self.currentText() if self.count() else phrase("nothing to choose from yet")
+        option.currentText = self.fontMetrics().elidedText(words, Qt.TextElideMode.ElideRight, self._room())
+        if not self.count():
+            option.palette.setColor(QPalette.ColorRole.ButtonText, colour("soft"))
+            option.palette.setColor(QPalette.ColorRole.Text, colour("soft"))
         painter = QStylePainter(self)
         painter.drawComplexControl(QStyle.ComplexControl.CC_ComboBox, option)
         painter.drawControl(QStyle.ControlElement.CE_ComboBoxLabel, option)

@@ -2,15 +2,33 @@
 
 from typing import Final
 
-from PySide6.QtCore import QEvent, QObject, Qt
-from PySide6.QtGui import QPalette
+from PySide6.QtCore import QEvent, QObject, QRect, Qt
+from PySide6.QtGui import QPainter, QPalette
 from PySide6.QtWidgets import QAbstractItemView, QLabel
 
-from hwsched.desktop.looks.tokens import SPACE
+from hwsched.desktop.looks.tokens import SPACE, colour
 from hwsched.language import to_phrase
 
 NO_OPENINGS: Final = to_phrase("No openings yet: take in a survey, or add one.")
 """Said in every list of openings, and of what follows from them, while a project has none."""
+_MIDDLE: Final = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap
+
+
+def paint_empty(painter: QPainter, room: QRect, words: str) -> None:
+    """Paint in the midst of a picture's place what will be seen there, as quietly as where a list has no lines."""
+    painter.setPen(colour("soft"))
+    painter.drawText(room.adjusted(SPACE.wide, SPACE.wide, -SPACE.wide, -SPACE.wide), int(_MIDDLE), words)
+
+
+def empty_place(words: str) -> QLabel:
+    """Return what stands in a place that will hold something else, as quietly as where a list has no lines."""
+    made = QLabel(words)
+    made.setTextFormat(Qt.TextFormat.PlainText)
+    made.setWordWrap(True)
+    made.setAlignment(Qt.AlignmentFlag.AlignCenter)
+    made.setMargin(SPACE.wide)
+    made.setForegroundRole(QPalette.ColorRole.PlaceholderText)
+    return made
 
 
 class Empty(QLabel):

@@ -25,6 +25,7 @@ from PySide6.QtWidgets import (
 from hwsched.desktop.looks.tokens import SPACE, Text, colour, scaled, wide
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.desktop.widgets.kept_colours import Index, KeptColours
+from hwsched.desktop.widgets.number_columns import to_the_right
 from hwsched.language import phrase
 
 _LONGEST: Final = 40
@@ -59,8 +60,8 @@ class _LineDelegate(KeptColours):
     def sizeHint(self, option: QStyleOptionViewItem, index: Index) -> QSize:  # noqa: N802
         """Return how large it is at the width in which it is painted: within the padding of the style sheet."""
         inner = QStyleOptionViewItem(option)
-        if option.rect.width() > SPACE.hair:
-            inner.rect = option.rect.adjusted(0, 0, -SPACE.hair, 0)
+        if option.rect.width() > 2 * SPACE.hair:
+            inner.rect = option.rect.adjusted(0, 0, -2 * SPACE.hair, 0)
         return super().sizeHint(inner, index)
 
 
@@ -77,9 +78,17 @@ class Lines(QTableWidget):
         From this column on they share what is left of the width.
     narrow : mapping of column to width, optional
         Columns that keep a width and wrap [px at 100 % text].
+    numbers : collection of int, optional
+        Columns whose numbers stand under one another at the right, with their titles above them.
     """
 
-    def __init__(self, titles: Sequence[str], stretch: int, narrow: dict[int, int] | None = None) -> None:
+    def __init__(
+        self,
+        titles: Sequence[str],
+        stretch: int,
+        narrow: dict[int, int] | None = None,
+        numbers: Collection[int] = (),
+    ) -> None:
         super().__init__(0, len(titles))
         self.setHorizontalHeaderLabels(list(titles))
         for column, title in enumerate(titles):
@@ -103,6 +112,8 @@ class Lines(QTableWidget):
         header.setTextElideMode(Qt.TextElideMode.ElideRight)
         header.setHighlightSections(False)
         header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+        to_the_right(self, numbers)
+        self._numbers = frozenset(numbers)
         for column in range(len(titles)):
             mode = QHeaderView.ResizeMode.Stretch if column >= stretch else QHeaderView.ResizeMode.ResizeToContents
             header.setSectionResizeMode(column, mode)
@@ -194,7 +205,8 @@ class Lines(QTableWidget):
             for c, text in enumerate(row):
                 cell = QTableWidgetItem(text)
                 cell.setToolTip(text)
-                cell.setTextAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignTop)
+                side = Qt.AlignmentFlag.AlignRight if c in self._numbers else Qt.AlignmentFlag.AlignLeft
+                cell.setTextAlignment(side | Qt.AlignmentFlag.AlignTop)
                 if r in aside:
                     font = cell.font()
                     font.setItalic(True)

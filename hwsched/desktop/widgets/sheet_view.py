@@ -12,6 +12,7 @@ from PySide6.QtWidgets import QHBoxLayout, QLabel, QScrollArea, QSizePolicy, QTo
 
 from hwsched.desktop.looks.tokens import SPACE, dark_now, font, scaled, wide
 from hwsched.desktop.widgets.drawing_view import paint_page
+from hwsched.desktop.widgets.empty import paint_empty
 from hwsched.drawings.drawing import Drawing
 from hwsched.language import phrase
 from hwsched.render.lower import Letters, OnPaper, lower
@@ -79,8 +80,7 @@ class _Canvas(QWidget):
         painter.fillRect(self.rect(), _ground())
         painter.setPen(QColor.fromRgbF(*look.letters["label"]))
         if self.page is None:
-            flags = Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap
-            painter.drawText(self.rect().adjusted(12, 12, -12, -12), flags, self.words)
+            paint_empty(painter, self.rect(), self.words)
             painter.end()
             return
         left, low, _, high = self.page.extent

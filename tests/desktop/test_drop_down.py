@@ -4,8 +4,9 @@ import ast
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QPoint
+from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QHelpEvent
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QHBoxLayout, QToolTip, QWidget
 
 import hwsched.desktop
@@ -110,3 +111,36 @@ def test_every_drop_down_of_the_desktop_is_this_one():
             if made or kin or own:
                 found.append(f"{path.relative_to(root)}:{node.lineno}")
     assert found == []
+
+
+def test_a_short_list_is_seen_whole(look, boxed, qtbot):  # noqa: F811
+    box = boxed(wide(40), ("in", "ft", "mm", "cm", "m", "as the heading says"))
+    for place in (0, 5):
+        box.setCurrentIndex(place)
+        qtbot.mouseClick(box, Qt.MouseButton.LeftButton)
+        view = box.view()
+        qtbot.waitUntil(view.isVisible)
+        for row in range(box.count()):
+            rect = view.visualRect(box.model().index(row, 0))
+            assert view.viewport().rect().contains(rect), row
+        QTest.keyClick(view, Qt.Key.Key_Escape)
+
+
+def test_letters_find_an_entry_by_any_of_its_words(look, boxed, qtbot):  # noqa: F811
+    box = boxed(wide(60), ("Opening: Mark", "Opening: Level", "Leaf: Width", "Leaf: Thickness", "Leaf: Core thick"))
+    qtbot.mouseClick(box, Qt.MouseButton.LeftButton)
+    view = box.view()
+    qtbot.waitUntil(view.isVisible)
+    QTest.keyClicks(view, "leaf: th")
+    assert view.currentIndex().data() == "Leaf: Thickness"
+    qtbot.wait(1600)
+    QTest.keyClicks(view, "wid")
+    assert view.currentIndex().data() == "Leaf: Width"
+    # The same letter again goes on to the next.
+    qtbot.wait(1600)
+    QTest.keyClicks(view, "ooo")
+    assert view.currentIndex().data() == "Opening: Mark"
+    QTest.keyClick(view, "o")
+    assert view.currentIndex().data() == "Opening: Level"
+    QTest.keyClick(view, Qt.Key.Key_Return)
+    assert box.currentText() == "Opening: Level"

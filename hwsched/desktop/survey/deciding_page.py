@@ -8,8 +8,8 @@ from typing import Final
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QHeaderView, QLabel, QTreeWidget, QTreeWidgetItem, QVBoxLayout, QWidget
 
-from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.empty import Empty
+from hwsched.desktop.widgets.taken_box import TakenBox
 from hwsched.exchange.survey.decisions import BY_NAME, KINDS, DifferenceKind
 from hwsched.exchange.survey.difference import Undecided
 from hwsched.exchange.survey.facts import ANY, Answer, AnswerKey, Decisions
@@ -175,7 +175,7 @@ class DecidingPage(QWidget):
     def _box(self, row: QTreeWidgetItem, kind: DifferenceKind | None) -> None:
         name, mark, fact = row.data(0, _KEY)
         key: AnswerKey = (name, mark, fact)
-        box = DropDown()
+        box = TakenBox()
         box.setAccessibleName(phrase("Decision on {text}", text=row.text(0)))
         usual = phrase("as said above")
         if kind is not None and not mark and not fact:

@@ -4,7 +4,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import QSize, Qt, Signal
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QCheckBox,
     QDialog,
@@ -193,7 +193,8 @@ class PreviewDialog(QDialog):
             else phrase("Take &back the answer")
         )
         self.take_back.setEnabled(answers > 0)
-        self.take_back.setShortcut("Ctrl+Z")
+        # Beside the letter that is underlined, which a shortcut of the button itself would take the place of.
+        QShortcut(QKeySequence(QKeySequence.StandardKey.Undo), self, self.take_back.click)
         self.by_plan = QPushButton(phrase("Read by a &plan…"))
         self.to_plan = QPushButton(phrase("&Keep as a plan…"))
         self.to_plan.setEnabled(opened.seen is not None)

@@ -5,7 +5,7 @@ from dataclasses import replace
 from functools import partial
 from typing import Any, Final
 
-from PySide6.QtCore import Qt, Signal
+from PySide6.QtCore import Qt, QTimer, Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
     QComboBox,
@@ -134,6 +134,8 @@ class ReadingPage(QWidget):
         # What a column carries is the longest text, and the one that is looked for.
         for place in (1, 2, 4):
             header.setSectionResizeMode(place, QHeaderView.ResizeMode.Stretch)
+        # A list that was put in last stands where its column was before that got its width.
+        QTimer.singleShot(0, self.columns, self.columns.updateEditorGeometries)
 
     def _fill_words(self, unknown: Sequence[Cause]) -> None:
         by_letter = {column_letter(column.index): column for column in (self.shown.columns if self.shown else ())}
@@ -189,9 +191,20 @@ class ReadingPage(QWidget):
 
 
 def shown_sheet(sheets: Sequence[SheetOutline], options: SurveyOptions) -> SheetOutline | None:
-    """Return the sheet whose columns are shown: the one that was said, else the one that carries most facts."""
+    """Return the sheet whose columns are shown: the one that was said, else the one that carries most facts.
+
+    Where nothing tells them apart, such as a list in words that are not known behind a cover, most filled cells do.
+    """
     said = next((each for each in sheets if each.name == options.sheet), None)
-    return said or max(sheets, key=lambda each: sum(bool(column.target) for column in each.columns), default=None)
+    if said is not None:
+        return said
+    carried = [sum(bool(column.target) for column in each.columns) for each in sheets]
+    likely = [each for each, count in zip(sheets, carried, strict=True) if count == max(carried)]
+    return likely[0] if len(likely) == 1 else max(likely, key=_filled, default=None)
+
+
+def _filled(sheet: SheetOutline) -> int:
+    return sum(cell is not None and cell != "" for row in sheet.rows for cell in row)
 
 
 def _key(column: ColumnOutline) -> str:

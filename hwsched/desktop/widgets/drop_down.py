@@ -3,11 +3,12 @@
 Every drop-down is one of these. What it offers and what is done with what was taken belongs to whoever has it.
 """
 
+import re
 from typing import Final
 
-from PySide6.QtCore import QEvent, QSize, Qt
+from PySide6.QtCore import QElapsedTimer, QEvent, QSize, Qt
 from PySide6.QtGui import QHelpEvent, QPaintEvent
-from PySide6.QtWidgets import QComboBox, QStyle, QStyleOptionComboBox, QStylePainter, QToolTip, QWidget
+from PySide6.QtWidgets import QComboBox, QListView, QStyle, QStyleOptionComboBox, QStylePainter, QToolTip, QWidget
 
 from hwsched.desktop.looks.tokens import FIELD, SPACE, wide
 
@@ -15,6 +16,41 @@ _LEAST: Final = 10
 """Letters that are always seen."""
 _OF_SCREEN: Final = 0.9
 """Share of the screen that the list takes at most."""
+
+
+_SEEN: Final = 16
+"""Entries of a list that are seen at once; of more the others are reached by its bar, its keys and its search."""
+_TYPED_FOR: Final = 1500
+"""How long a pause between two letters may be that are typed to find one entry [ms]."""
+
+
+class _Entries(QListView):
+    """The list of a drop-down: what is typed is looked for at the beginning of each word of an entry."""
+
+    def __init__(self, parent: QWidget) -> None:
+        super().__init__(parent)
+        self._typed = ""
+        self._since = QElapsedTimer()
+
+    def keyboardSearch(self, search: str) -> None:  # noqa: N802
+        """Go to the first entry with a word that begins so; with the same letter again, to the next one."""
+        late = not self._since.isValid() or self._since.elapsed() > _TYPED_FOR
+        self._since.start()
+        self._typed = search.casefold() if late else f"{self._typed}{search}".casefold()
+        rows = self._rows_with(self._typed)
+        if not rows and len(set(self._typed)) == 1:
+            rows = self._rows_with(self._typed[0])
+            here = self.currentIndex().row()
+            rows = [row for row in rows if row > here] or rows
+        if rows:
+            self.setCurrentIndex(self.model().index(rows[0], self.modelColumn()))
+
+    def _rows_with(self, sought: str) -> list[int]:
+        """Return the rows of the entries that begin so; of none, of those in which a word begins so."""
+        model, column = self.model(), self.modelColumn()
+        texts = [str(model.index(row, column).data() or "").casefold() for row in range(model.rowCount())]
+        begin = [row for row, text in enumerate(texts) if text.startswith(sought)]
+        return begin or [row for row, text in enumerate(texts) if re.search(rf"\b{re.escape(sought)}", text)]
 
 
 class DropDown(QComboBox):
@@ -28,6 +64,8 @@ class DropDown(QComboBox):
         super().__init__(parent)
         self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         self.setMinimumContentsLength(_LEAST)
+        self.setMaxVisibleItems(_SEEN)
+        self.setView(_Entries(self))
 
     def sizeHint(self) -> QSize:  # noqa: N802
         """Return the size at which its longest entry is read whole, within the width of a field."""

@@ -173,9 +173,14 @@ def test_lists_of_columns_fill_their_cells(window, qtbot, tmp_path):
     qtbot.mouseClick(bar, LEFT, pos=bar.tabRect(place).center())
     table = dialog.reading.columns
     qtbot.waitUntil(lambda: table.cellWidget(0, 4) is not None)
-    qtbot.wait(50)
-    for row in range(table.rowCount()):
-        for column in (2, 3, 4):
-            box, cell = table.cellWidget(row, column), table.visualRect(table.model().index(row, column))
-            assert (box.width(), box.pos().x()) == (cell.width(), cell.x()), (row, column)
-            assert cell.contains(box.geometry().center())
+
+    def in_place():
+        return all(
+            table.cellWidget(row, column).geometry() == table.visualRect(table.model().index(row, column))
+            for row in range(table.rowCount())
+            for column in (2, 3, 4)
+        )
+
+    # Longer than a box waits before it takes the size of its entries.
+    qtbot.wait(200)
+    qtbot.waitUntil(in_place)

@@ -3,8 +3,6 @@
 from collections.abc import Mapping, Sequence
 from typing import Any, Final
 
-from PySide6.QtWidgets import QComboBox
-
 from hwsched.attributes import Attribute
 from hwsched.desktop.widgets.taken_box import TakenBox
 from hwsched.exchange.survey.words import TYPE_ATTRIBUTE
@@ -69,7 +67,7 @@ def dash_meanings(target: str) -> list[tuple[str, str]]:
     return [(phrase("unknown"), "unknown"), *meanings(DECLARED.get(target))]
 
 
-def choice_box(entries: Sequence[tuple[str, Any]], held: Any) -> QComboBox:
+def choice_box(entries: Sequence[tuple[str, Any]], held: Any) -> TakenBox:
     """Return a list to choose from, with the entry whose value is held."""
     box = TakenBox()
     for label, value in entries:

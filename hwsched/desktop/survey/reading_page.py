@@ -5,7 +5,7 @@ from dataclasses import replace
 from functools import partial
 from typing import Any, Final
 
-from PySide6.QtCore import Qt, QTimer, Signal
+from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QShowEvent
 from PySide6.QtWidgets import (
     QComboBox,
@@ -128,14 +128,13 @@ class ReadingPage(QWidget):
             dash = choice_box([("-", None), *dash_meanings(column.target)], _said(self.options.dashes, column))
             dash.activated.connect(lambda _index, box=dash, key=key: self._say("dashes", key, box.currentData()))
             for place, box in ((2, fact), (3, unit), (4, dash)):
+                box.fill_cell()
                 self.columns.setCellWidget(row, place, box)
         header = self.columns.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
         # What a column carries is the longest text, and the one that is looked for.
         for place in (1, 2, 4):
             header.setSectionResizeMode(place, QHeaderView.ResizeMode.Stretch)
-        # A list that was put in last stands where its column was before that got its width.
-        QTimer.singleShot(0, self.columns, self.columns.updateEditorGeometries)
 
     def _fill_words(self, unknown: Sequence[Cause]) -> None:
         by_letter = {column_letter(column.index): column for column in (self.shown.columns if self.shown else ())}
@@ -153,6 +152,7 @@ class ReadingPage(QWidget):
                 self.words.setItem(row, place, _text(text))
             box = choice_box([(phrase("not said"), None), (phrase("unknown"), "unknown"), *meanings(attribute)], None)
             box.activated.connect(partial(self._say_word, _key(column), problem.read, box))
+            box.fill_cell()
             self.words.setCellWidget(row, 3, box)
         self.words.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
 

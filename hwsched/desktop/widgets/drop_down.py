@@ -67,6 +67,10 @@ class DropDown(QComboBox):
         self.setMaxVisibleItems(_SEEN)
         self.setView(_Entries(self))
 
+    def fill_cell(self) -> None:
+        """Take the size of the cell in which it stands: by its entries it would take its own again after a moment."""
+        self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
+
     def sizeHint(self) -> QSize:  # noqa: N802
         """Return the size at which its longest entry is read whole, within the width of a field."""
         hint = super().sizeHint()

@@ -184,3 +184,19 @@ def test_lists_of_columns_fill_their_cells(window, qtbot, tmp_path):
     # Longer than a box waits before it takes the size of its entries.
     qtbot.wait(200)
     qtbot.waitUntil(in_place)
+
+
+def test_keys_stay_where_they_were_when_an_answer_is_taken(window, qtbot, tmp_path):
+    dialog = look(window, qtbot, tmp_path)
+    # By keys alone: they begin in the sheet, go to the list, and are there again for the next word.
+    assert dialog.sheet.table.hasFocus()
+    QTest.keyClick(dialog.sheet.table, Qt.Key.Key_M, ALT)
+    dialog = seen(window, qtbot, dialog)
+    QTest.keyClick(dialog.focusWidget(), Qt.Key.Key_Right)
+    QTest.keyClick(dialog.focusWidget(), Qt.Key.Key_A, ALT)
+    QTest.keyClicks(dialog.sheet.fact, "b")
+    QTest.keyClicks(dialog.sheet.fact.view(), "uilding")
+    QTest.keyClick(dialog.sheet.fact.view(), Qt.Key.Key_Return)
+    dialog = seen(window, qtbot, dialog)
+    assert dialog.sheet.options.columns == {"column A": "opening.mark", "column B": "opening.building"}
+    assert dialog.sheet.fact.hasFocus()

@@ -188,6 +188,7 @@ class DecidingPage(QWidget):
         held = self.decisions.answers.get(key)
         box.setCurrentIndex(max(box.findData(held), 0) if held is not None else 0)
         box.activated.connect(partial(self._say, key, box))
+        box.fill_cell()
         self.boxes[key] = box
         self.tree.setItemWidget(row, _ANSWER, box)
 

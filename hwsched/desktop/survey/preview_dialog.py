@@ -37,6 +37,8 @@ if TYPE_CHECKING:
 
 DECIDING: Final = to_phrase("Decide")
 """Title of the page of decisions."""
+_HANDS: Final = ("table", "fact", "unit", "dash", "cell", "is_mark", "joins_mark", "header_here", "ends_here")
+"""Controls of the sheet's page to which the keys come back once an answer was taken."""
 _USUAL: Final = QSize(1240, 800)
 _EDGE: Final = 40
 _FEWEST_WIDE, _FEWEST_HIGH, _MOST_WIDE, _MOST_HIGH = 980, 640, 1640, 1000
@@ -218,6 +220,15 @@ class PreviewDialog(QDialog):
         for place in range(self.pages.count()):
             if title and self.pages.tabText(place).startswith(title):
                 self.pages.setCurrentIndex(place)
+
+    def hand(self) -> str:
+        """Return which control of the sheet's page has the keys; empty for another one."""
+        return next((name for name in _HANDS if getattr(self.sheet, name).hasFocus()), "")
+
+    def take_hand(self, name: str) -> None:
+        """Give the keys to a control of the sheet's page; to the page that is shown where none is named."""
+        shown = getattr(self.sheet, name) if name else self.pages.currentWidget()
+        (self.sheet.table if shown is self.sheet else shown).setFocus()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
         """Take no Enter for the file as a whole while somebody types in a cell."""

@@ -52,6 +52,8 @@ class SurveyActions(Subject):
         self._unfolded: list[AnswerKey] = []
         self._answers: list[SurveyOptions] = []
         """What was said before each answer, so that it can be taken back."""
+        self._hand = ""
+        """Which control had the keys when the last answer was given."""
         self._said: dict[tuple[str, Path], _Said] = {}
         """What was said of a file that was not taken in yet: the preview can be closed and shown again."""
         self.act_survey = self.action(
@@ -175,6 +177,7 @@ class SurveyActions(Subject):
         dialog.show_page(at)
         if at:
             dialog.deciding.unfold(self._unfolded)
+        dialog.take_hand(self._hand if instead is not None else "")
         self.preview = dialog
         if self._answers or options.decisions != Decisions():
             self._said[self._key(path)] = _Said(_state_of(path), options, tuple(self._answers))
@@ -211,6 +214,7 @@ class SurveyActions(Subject):
 
     def _reread(self, path: Path, options: SurveyOptions, dialog: PreviewDialog) -> None:
         # No second answer to what is being read anew.
+        self._hand = dialog.hand()
         dialog.pages.setEnabled(False)
         self._look(path, options, instead=dialog)
 

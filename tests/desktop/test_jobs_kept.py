@@ -8,9 +8,11 @@ from PySide6.QtGui import QDesktopServices
 from PySide6.QtWidgets import QApplication
 
 from hwsched.desktop.jobs.jobs import Jobs
+from hwsched.desktop.looks.appearance import Look
 from hwsched.operations.findings import checking
 from hwsched.operations.release import project_view
 from tests.desktop.conftest import choose, idle
+from tests.desktop.test_access import look  # noqa: F401 (a fixture)
 
 LEFT, CONTROL = Qt.MouseButton.LeftButton, Qt.KeyboardModifier.ControlModifier
 
@@ -129,3 +131,27 @@ def test_what_could_not_be_done_stays_to_be_tried_again(at_work, qtbot):
     idle(qtbot, at_work)
     assert at_work.openings.register.total() == total + 1
     assert problems.count == 0
+
+
+def test_a_running_job_s_title_stands_alone_in_the_line_whatever_the_text_size(qapp, at_work, qtbot, held, look):  # noqa: F811
+    own = Look(qapp, at_work.frame.preferences)
+    at_work.frame.go("preferences")
+    page = at_work.frame.pages.widgets["preferences"]
+    status = at_work.status
+    go = held(checking, "check_openings")
+    at_work.fitting.act_check.trigger()
+    for key in (Qt.Key.Key_End, Qt.Key.Key_Home):
+        page.text_size.setFocus()
+        height = status.parent().height()
+        qtbot.keyClick(page.text_size, Qt.Key.Key_Down, Qt.KeyboardModifier.AltModifier)
+        qtbot.keyClick(page.text_size.view(), key)
+        qtbot.keyClick(page.text_size.view(), Qt.Key.Key_Return)
+        qtbot.waitUntil(lambda before=height: status.parent().height() != before)
+        qtbot.wait(50)
+        assert at_work.statusBar().currentMessage()
+        assert not status.counts.isVisible(), "two texts would stand over one another"
+    go.set()
+    idle(qtbot, at_work)
+    assert not at_work.statusBar().currentMessage()
+    assert status.counts.isVisible()
+    own.setParent(None)

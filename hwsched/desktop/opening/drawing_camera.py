@@ -76,6 +76,11 @@ class Camera:
             return replace(self, x_mm=(x0 + x1) / 2, y_mm=(y0 + y1) / 2)
         return replace(self, x_mm=min(max(self.x_mm + dx_mm, x0), x1), y_mm=min(max(self.y_mm + dy_mm, y0), y1))
 
+    def lettered(self, px_per_mm: float) -> "Camera":
+        """Look at the same with letters of another size: whatever is drawn stays where it is, and as large."""
+        by = self.px_per_mm / px_per_mm
+        return replace(self, px_per_mm=px_per_mm, scale=self.scale * by, least=self.least * by)
+
     def at(self, region: Region) -> "Camera":
         """Look at a region, with some air about it."""
         wide, tall = max(region[2] - region[0], 1.0) * 1.15, max(region[3] - region[1], 1.0) * 1.15

@@ -5,7 +5,7 @@ from typing import Final
 from PySide6.QtCore import QLineF, QPointF, QRectF, Qt
 from PySide6.QtGui import QColor, QPainter, QPalette, QPen
 
-from hwsched.desktop.looks.tokens import FOCUS, colour
+from hwsched.desktop.looks.tokens import FOCUS, SPACE, colour, scaled
 from hwsched.desktop.opening.drawing_move import Stretch
 from hwsched.desktop.opening.scene_handles import paint_handles
 from hwsched.desktop.opening.scene_seen import Seen
@@ -30,7 +30,9 @@ def paint_scene(painter: QPainter, view: Seen) -> None:
     page, camera = view.page(), view.camera
     if page is None or camera is None:
         painter.setPen(QColor.fromRgbF(*look.letters["label"]))
-        painter.drawText(view.rect(), Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap, view.empty)
+        air = scaled(SPACE.wide)
+        within = view.rect().adjusted(air, 0, -air, 0)
+        painter.drawText(within, Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap, view.empty)
     else:
         painter.save()
         painter.translate(*camera.to_screen(0.0, 0.0))

@@ -294,14 +294,18 @@ class SceneView(QWidget):
         (x0, y1), (x1, y0) = camera.to_screen(box[0], box[3]), camera.to_screen(box[2], box[1])
         return QRectF(x0, y1, x1 - x0, y0 - y1)
 
-    def px_per_mm(self) -> float:
-        """Return screen pixels for one paper millimetre: as large as letters are set, where there is room for that."""
+    def px_per_mm(self, *, whole: bool = True) -> float:
+        """Return screen pixels for one paper millimetre: as large as letters are set, where there is room for that.
+
+        Where all of it is seen there may be none for large letters; whoever looks nearer has them.
+        """
         usual = PX_PER_MM * max(QFontInfo(self.font()).pixelSize(), 6) / _ORDINARY_PX
-        return min(usual, max(PX_PER_MM, self.width() / _ROOM_MM))
+        return min(usual, max(PX_PER_MM, self.width() / _ROOM_MM)) if whole else usual
 
     def look(self) -> Camera | None:
         """Return how the scene is looked at; None where there is none."""
         if self.camera is not None and self.state.scene is not None and self.camera.ends == self.state.scene.ends:
+            self.camera = self.camera.lettered(self.px_per_mm(whole=self.camera.whole))
             return self.camera
         px = self.px_per_mm()
         wide, tall = max(self.width() - 2 * _MARGIN_PX, 40), max(self.height() - 2 * _MARGIN_PX, 40)

@@ -18,7 +18,7 @@ from PySide6.QtGui import (
 from PySide6.QtWidgets import QSizePolicy, QWidget
 
 from hwsched.desktop.looks.letters import BESIDE
-from hwsched.desktop.looks.tokens import TYPE, scaled, wide
+from hwsched.desktop.looks.tokens import SPACE, TYPE, scaled, wide
 from hwsched.drawings.drawing import Drawing
 from hwsched.language import phrase
 from hwsched.render.lower import Bow, Disc, Letters, OnPaper, Stroke, lower
@@ -69,7 +69,9 @@ class DrawingView(QWidget):
         painter.fillRect(self.rect(), _colour(look.ground))
         if not self._drawings:
             painter.setPen(_colour(look.letters["label"]))
-            painter.drawText(self.rect(), Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap, self._empty)
+            air = scaled(SPACE.wide)
+            within = self.rect().adjusted(air, 0, -air, 0)
+            painter.drawText(within, Qt.AlignmentFlag.AlignCenter | Qt.TextFlag.TextWordWrap, self._empty)
             painter.end()
             return
         self._fit()

@@ -99,7 +99,7 @@ class Window(QMainWindow):
         self.inspected = Inspected(self.sheet)
         self.leaving = Leaving(self.frame)
         self.ahead = LoadingAhead(self.frame)
-        self.dropping = Dropping(self, self.frame.state)
+        self.dropping = Dropping(self, self.frame.state, self.frame.jobs)
         self._build_subjects()
         self._build_views()
         self._build_ways()

@@ -97,9 +97,8 @@ def test_of_what_is_dragged_and_cannot_be_taken_it_is_said_why(at_work, qtbot, t
 
     def dragged(*paths):
         at_work.statusBar().clearMessage()
-        enter = QDragEnterEvent(
-            QPoint(40, 40), Qt.DropAction.CopyAction, data(*paths), Qt.MouseButton.LeftButton, NOTHING
-        )
+        held = data(*paths)
+        enter = QDragEnterEvent(QPoint(40, 40), Qt.DropAction.CopyAction, held, Qt.MouseButton.LeftButton, NOTHING)
         enter.ignore()
         QApplication.sendEvent(at_work, enter)
         assert not enter.isAccepted()

@@ -138,3 +138,29 @@ def test_the_unit_is_moved_by_arrow_keys(at_work, qtbot):
     idle(qtbot, at_work)
     moved = at_work.frame.state.checked.given.placed
     assert (moved.x_mm, moved.y_mm) == pytest.approx((place.x_mm - 2.0, place.y_mm), abs=0.01)
+
+
+def test_tab_goes_over_query_chips_and_views_as_they_are_seen(at_work, qtbot):
+    at_work.resize(1366, 768)
+    at_work.activateWindow()
+    line = at_work.openings.ask.line
+    qtbot.mouseClick(line, Qt.MouseButton.LeftButton)
+    qtbot.keyClicks(line, "rating != none and leaf.material = wood")
+    qtbot.keyClick(line, Qt.Key.Key_Return)
+    assert line.hasFocus()
+    qtbot.waitUntil(lambda: sum(each.isVisible() for each in at_work.openings.ask._buttons) == 2)
+    grid, passed = at_work.openings.table, []
+    for _ in range(14):
+        qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
+        passed.append(QApplication.focusWidget())
+        if passed[-1] is grid:
+            break
+    assert passed[-1] is grid, "the list comes last"
+    chips = [each for each in passed if each.accessibleName().startswith("Take away")]
+    views = list(at_work.openings.narrowing.views.buttons.values())
+    assert len(chips) == 2
+    places = [each.mapTo(at_work, each.rect().center()) for each in passed[:-1]]
+    # From row to row, and in a row from the left to the right.
+    rows = [(at.y() // 12, at.x()) for at in places]
+    assert rows == sorted(rows)
+    assert [each for each in passed if each in views] == views

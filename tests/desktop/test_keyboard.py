@@ -164,3 +164,27 @@ def test_tab_goes_over_query_chips_and_views_as_they_are_seen(at_work, qtbot):
     rows = [(at.y() // 12, at.x()) for at in places]
     assert rows == sorted(rows)
     assert [each for each in passed if each in views] == views
+
+
+def test_one_fact_of_many_is_edited_by_keys_alone(at_work, qtbot):
+    at_work.resize(1366, 768)
+    at_work.activateWindow()
+    grid = at_work.openings.table
+    grid.setFocus()
+    qtbot.keyClick(grid, Qt.Key.Key_A, Qt.KeyboardModifier.ControlModifier)
+    qtbot.keyClick(grid, Qt.Key.Key_E, Qt.KeyboardModifier.ControlModifier)
+    pane = at_work.openings.grid.changes
+    assert pane.field.hasFocus()
+    # Back to which fact it is, and on again: value, what would change, and the buttons, never out of the pane.
+    qtbot.keyClick(pane.field, Qt.Key.Key_Tab, Qt.KeyboardModifier.ShiftModifier)
+    assert pane.fact.hasFocus()
+    pane.fact.setCurrentText("Operations a day")
+    qtbot.keyClick(pane.fact, Qt.Key.Key_Down)
+    assert pane.field.hasFocus()
+    for _ in range(4):
+        assert pane.isAncestorOf(QApplication.focusWidget())
+        if QApplication.focusWidget() is pane.leave:
+            break
+        qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
+    assert QApplication.focusWidget() is pane.leave
+    qtbot.keyClick(pane.leave, Qt.Key.Key_Escape)

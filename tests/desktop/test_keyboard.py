@@ -4,6 +4,7 @@ import pytest
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QApplication, QComboBox, QLineEdit
 
+from hwsched.desktop.frame.rail import Rail
 from tests.desktop.conftest import choose, idle
 
 DOWN, UP, TAB = Qt.Key.Key_Down, Qt.Key.Key_Up, Qt.Key.Key_Tab
@@ -188,3 +189,27 @@ def test_one_fact_of_many_is_edited_by_keys_alone(at_work, qtbot):
         qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Tab)
     assert QApplication.focusWidget() is pane.leave
     qtbot.keyClick(pane.leave, Qt.Key.Key_Escape)
+
+
+def test_keys_go_along_to_a_page_from_wherever_they_were(at_work, qtbot):
+    at_work.resize(1366, 768)
+    at_work.activateWindow()
+    rail = next(iter(at_work.findChildren(Rail)))
+    # Walked over by arrows, the rail keeps the keys ...
+    rail.buttons["openings"].setFocus()
+    qtbot.keyClick(rail.buttons["openings"], Qt.Key.Key_Up)
+    assert QApplication.focusWidget() is rail.buttons["survey"]
+    # ... by any other way they come along into the page, and back.
+    qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_F9)
+    page = at_work.frame.pages.widgets["calculators"]
+    assert page.isAncestorOf(QApplication.focusWidget())
+    rail.buttons["survey"].setFocus()
+    qtbot.keyClick(QApplication.focusWidget(), Qt.Key.Key_Left, Qt.KeyboardModifier.AltModifier)
+    assert not rail.isAncestorOf(QApplication.focusWidget())
+    rail.buttons["openings"].setFocus()
+    field = at_work.field.line if hasattr(at_work.field, "line") else at_work.field
+    qtbot.keyClick(at_work, Qt.Key.Key_K, Qt.KeyboardModifier.ControlModifier)
+    qtbot.keyClicks(field, "siting")
+    qtbot.keyClick(field, Qt.Key.Key_Return)
+    qtbot.waitUntil(lambda: at_work.frame.trail.here.place == "siting")
+    qtbot.waitUntil(lambda: at_work.frame.pages.widgets["siting"].isAncestorOf(QApplication.focusWidget()))

@@ -213,3 +213,21 @@ def test_keys_go_along_to_a_page_from_wherever_they_were(at_work, qtbot):
     qtbot.keyClick(field, Qt.Key.Key_Return)
     qtbot.waitUntil(lambda: at_work.frame.trail.here.place == "siting")
     qtbot.waitUntil(lambda: at_work.frame.pages.widgets["siting"].isAncestorOf(QApplication.focusWidget()))
+
+
+def test_a_part_that_is_found_is_chosen_in_the_catalogue(at_work, qtbot):
+    at_work.resize(1366, 768)
+    at_work.activateWindow()
+    checked = next(iter(at_work.frame.state.workspace.checked.values()))
+    numbers = sorted(checked.given.catalogue.parts)
+    for number in (numbers[-1], numbers[len(numbers) // 2]):
+        qtbot.keyClick(at_work, Qt.Key.Key_K, Qt.KeyboardModifier.ControlModifier)
+        qtbot.keyClicks(at_work.field, number)
+        qtbot.keyClick(at_work.field, Qt.Key.Key_Return)
+        qtbot.waitUntil(lambda: at_work.frame.trail.here.place == "catalogue")
+        page = at_work.frame.pages.widgets["catalogue"]
+        qtbot.waitUntil(lambda page=page, number=number: page.heading.text().startswith(f"{number} "))
+        assert page.grid.isAncestorOf(QApplication.focusWidget())
+        # What narrows the list does not hide it the next time.
+        page.search.setFocus()
+        qtbot.keyClicks(page.search, "nothing is called so")

@@ -149,7 +149,7 @@ class Flow(QLayout):
 def _reached_before(widget: QWidget) -> QWidget | None:
     """Return the widget from which Tab comes to this one."""
     before = widget.previousInFocusChain()
-    while before is not widget:
+    while before is not None and before is not widget:
         if before.focusPolicy() & Qt.FocusPolicy.TabFocus and before.isVisible():
             return before
         before = before.previousInFocusChain()

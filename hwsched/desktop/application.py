@@ -5,6 +5,7 @@ import sys
 from collections.abc import Callable
 from contextlib import ExitStack
 from pathlib import Path
+from typing import Final
 
 from PySide6.QtCore import QTimer
 from PySide6.QtWidgets import QApplication
@@ -22,6 +23,8 @@ from hwsched.telling.log import faults_logged
 from hwsched.telling.signals_held import signals_held
 
 _LOG = logging.getLogger(__name__)
+_BETWEEN_LETTERS: Final = 1500
+"""How long a pause between two letters may be that are typed to find one entry [ms]; Qt's own is too short for many."""
 
 
 def run_desktop(target: str | None, who: str, *, login: str, cannot_open: Callable[[str], None]) -> int:
@@ -51,6 +54,7 @@ def run_desktop(target: str | None, who: str, *, login: str, cannot_open: Callab
             present = QApplication.instance()
             application = present if isinstance(present, QApplication) else QApplication(sys.argv[:1])
             application.setApplicationName("hwsched")
+            application.setKeyboardInputInterval(_BETWEEN_LETTERS)
             if not use_own_letters(application):
                 _LOG.warning("the package's font could not be loaded; the system's is used")
             preferences = Preferences(application)

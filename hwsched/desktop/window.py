@@ -54,6 +54,7 @@ from hwsched.desktop.project.project_actions import ProjectActions
 from hwsched.desktop.project.recent_menu import RecentMenu
 from hwsched.desktop.project.remains_line import RemainsLine
 from hwsched.desktop.project.tour import Tour
+from hwsched.desktop.project.typed_kept import TypedKept, TypedLine
 from hwsched.desktop.project.welcome import Welcome
 from hwsched.desktop.release.release_actions import ReleaseActions
 from hwsched.desktop.survey.openings_place import OpeningsPlace
@@ -100,7 +101,7 @@ class Window(QMainWindow):
         self.inspected = Inspected(self.sheet)
         self.leaving = Leaving(self.frame)
         self.ahead = LoadingAhead(self.frame)
-        self.dropping = Dropping(self, self.frame.state)
+        self.dropping = Dropping(self, self.frame.state, self.frame.jobs)
         self._build_subjects()
         self._build_views()
         self._build_ways()
@@ -152,6 +153,8 @@ class Window(QMainWindow):
         self.split.setStretchFactor(1, 2)
         self.split.setChildrenCollapsible(False)
         self.remains = RemainsLine()
+        self.typed = TypedLine()
+        self.typed_kept = TypedKept(self.frame)
         self.tour = Tour(self.frame)
         self.work = QWidget()
         beside = QHBoxLayout()
@@ -162,6 +165,7 @@ class Window(QMainWindow):
         layout.setContentsMargins(0, 0, 0, 0)
         layout.setSpacing(0)
         layout.addWidget(self.remains)
+        layout.addWidget(self.typed)
         layout.addWidget(self.tour)
         layout.addLayout(beside, 1)
         self.stack = QStackedWidget()
@@ -327,6 +331,7 @@ class Window(QMainWindow):
         if state.workspace is None:
             return
         self.remains.show_remains(state.workspace.remains)
+        self.typed.show_typed(frame.preferences.typed_left(state.workspace.project.place))
         self.stack.setCurrentWidget(self.work)
         frame.pages.desk = Desk(
             state.workspace,

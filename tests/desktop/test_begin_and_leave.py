@@ -1,6 +1,7 @@
 """Where one begins and what stays: recent projects, closing one, files dragged in, how the window stood."""
 
 import shutil
+import threading
 
 import pytest
 from PySide6.QtCore import QMimeData, QPoint, QSettings, Qt, QUrl
@@ -87,6 +88,46 @@ def test_of_a_dropped_workbook_it_is_asked_what_it_is(at_work, qtbot):
     assert at_work.frame.jobs.log.entries[0].title == "Taking in catalogue.xlsx"
     assert "parts read" in at_work.frame.jobs.log.entries[0].words
     assert len(at_work.frame.jobs.log.entries) == before + 1
+
+
+def test_of_what_is_dragged_and_cannot_be_taken_it_is_said_why(at_work, qtbot, tmp_path):
+    folder = tmp_path / "lists.csv"
+    folder.mkdir()
+    (tmp_path / "a.csv").write_text("Mark", encoding="utf-8")
+
+    def dragged(*paths):
+        at_work.statusBar().clearMessage()
+        held = data(*paths)
+        enter = QDragEnterEvent(QPoint(40, 40), Qt.DropAction.CopyAction, held, Qt.MouseButton.LeftButton, NOTHING)
+        enter.ignore()
+        QApplication.sendEvent(at_work, enter)
+        assert not enter.isAccepted()
+        return at_work.statusBar().currentMessage()
+
+    assert dragged(folder) == "lists.csv is a folder: drop one file of it."
+    assert dragged(tmp_path / "a.csv", tmp_path / "b.csv").startswith("2 files are dragged: drop one at a time")
+    assert "photo.png can be no project and no list" in dragged(tmp_path / "photo.png")
+    words = QMimeData()
+    words.setText("M016")
+    at_work.statusBar().clearMessage()
+    QApplication.sendEvent(
+        at_work, QDragEnterEvent(QPoint(4, 4), Qt.DropAction.CopyAction, words, Qt.MouseButton.LeftButton, NOTHING)
+    )
+    assert not at_work.statusBar().currentMessage(), "a text that is dragged from field to field is nobody's file"
+
+
+def test_a_file_that_is_dropped_while_work_runs_is_not_swallowed(at_work, qtbot, tmp_path):
+    (tmp_path / "a.csv").write_text("Mark\nM1\n", encoding="utf-8")
+    go = threading.Event()
+    at_work.frame.jobs.run("Working", lambda _progress, _cancelled: go.wait(60))
+    drop(at_work, tmp_path / "a.csv")
+    assert at_work.statusBar().currentMessage() == "Working is not done yet: drop a.csv again once it is."
+    go.set()
+    idle(qtbot, at_work)
+    assert at_work.survey.preview is None
+    drop(at_work, tmp_path / "a.csv")
+    qtbot.waitUntil(lambda: at_work.survey.preview is not None, timeout=20000)
+    at_work.survey.preview.reject()
 
 
 def test_the_window_stands_as_it_stood(qtbot, tmp_path):

@@ -6,6 +6,7 @@ from pathlib import Path
 import pytest
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QHelpEvent
+from PySide6.QtTest import QTest
 from PySide6.QtWidgets import QApplication, QHBoxLayout, QToolTip, QWidget
 
 import hwsched.desktop
@@ -147,3 +148,36 @@ def test_one_letter_goes_on_to_the_next_entry_and_what_begins_so_is_before_what_
     qtbot.wait(QApplication.keyboardInputInterval() + 50)
     qtbot.keyClicks(box, "iron")
     assert box.currentText() == "glass in wood"
+
+
+def test_a_short_list_is_seen_whole(look, boxed, qtbot):  # noqa: F811
+    box = boxed(wide(40), ("in", "ft", "mm", "cm", "m", "as the heading says"))
+    for place in (0, 5):
+        box.setCurrentIndex(place)
+        qtbot.mouseClick(box, Qt.MouseButton.LeftButton)
+        view = box.view()
+        qtbot.waitUntil(view.isVisible)
+        for row in range(box.count()):
+            rect = view.visualRect(box.model().index(row, 0))
+            assert view.viewport().rect().contains(rect), row
+        QTest.keyClick(view, Qt.Key.Key_Escape)
+
+
+def test_letters_typed_after_one_another_find_entries_in_the_open_list(look, boxed, qtbot):  # noqa: F811
+    box = boxed(wide(60), ("Opening: Mark", "Opening: Level", "Leaf: Width", "Leaf: Thickness", "Leaf: Core thick"))
+    qtbot.mouseClick(box, Qt.MouseButton.LeftButton)
+    view = box.view()
+    qtbot.waitUntil(view.isVisible)
+    QTest.keyClicks(view, "leaf: th")
+    assert view.currentIndex().data() == "Leaf: Thickness"
+    qtbot.wait(QApplication.keyboardInputInterval() + 50)
+    QTest.keyClicks(view, "wid")
+    assert view.currentIndex().data() == "Leaf: Width"
+    # The same letter again goes on to the next.
+    qtbot.wait(QApplication.keyboardInputInterval() + 50)
+    QTest.keyClicks(view, "ooo")
+    assert view.currentIndex().data() == "Opening: Mark"
+    QTest.keyClick(view, "o")
+    assert view.currentIndex().data() == "Opening: Level"
+    QTest.keyClick(view, Qt.Key.Key_Return)
+    assert box.currentText() == "Opening: Level"

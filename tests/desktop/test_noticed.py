@@ -53,5 +53,6 @@ def test_one_that_can_only_be_read_is_shown_and_says_so(window, qtbot, yard, mon
     monkeypatch.setattr(sqlite_file, "_writable", lambda path: False)
     opened(window, qtbot, yard)
     assert "opened to be read only" in window.project.noticed.text()
+    assert window.status.where.text().endswith(", read only"), "it is said as long as it is open"
     assert window.openings.register.total() == 1
     window.project.noticed.close()

@@ -72,6 +72,7 @@ _SIDE: Final = (
         to_phrase("All parts: forms, where used, files, what an edit changes"),
         later("parts.parts_window:PartsWindow"),
         within="parts",
+        told=later("parts.part_named:show_named"),
     ),
     SidePlace(
         "sets",

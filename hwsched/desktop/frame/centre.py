@@ -221,12 +221,16 @@ class Centre(QWidget):
     def _on_tab(self, at: int) -> None:
         name = self.tabs.tabData(at)
         if isinstance(name, str):
-            self.frame.go(name)
+            self.tabs.setProperty("keeps focus", True)
+            try:
+                self.frame.go(name)
+            finally:
+                self.tabs.setProperty("keeps focus", False)
 
     def _give_focus(self, page: QWidget) -> None:
         """Let the keyboard go along, unless a person is walking over tabs or rail with it."""
         focus = QApplication.focusWidget()
-        walking = focus is self.tabs or (focus is not None and focus.property("keeps focus"))
+        walking = focus is not None and bool(focus.property("keeps focus"))
         if walking or (focus is not None and page.isAncestorOf(focus)):
             return
         first = next(_by_tab(page), None)

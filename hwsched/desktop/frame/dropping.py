@@ -7,12 +7,15 @@ from PySide6.QtCore import QEvent, QMimeData, QObject, Signal
 from PySide6.QtGui import QDragEnterEvent, QDropEvent
 from PySide6.QtWidgets import QMessageBox, QWidget
 
+from hwsched.desktop.jobs.jobs import Jobs
 from hwsched.desktop.project.project_state import ProjectState
 from hwsched.language import phrase
 
 _PROJECT: Final = ".hwsched"
 _BOOK: Final = ".xlsx"
 _SURVEYS: Final = (_BOOK, ".xlsm", ".xlsb", ".xls", ".ods", ".csv", ".tsv", ".txt")
+_READ_MS: Final = 8000
+"""How long it stands what is said of what is dragged."""
 Kind = Literal["project", "book", "survey"]
 
 
@@ -22,6 +25,8 @@ def dropped(data: QMimeData) -> tuple[Kind, Path] | None:
     if len(paths) != 1:
         return None
     (path,) = paths
+    if path.is_dir():
+        return None
     ending = path.suffix.casefold()
     if ending == _PROJECT:
         return "project", path
@@ -30,8 +35,32 @@ def dropped(data: QMimeData) -> tuple[Kind, Path] | None:
     return None
 
 
+def refused(data: QMimeData) -> str:
+    """Return why nothing can be done with the files that are dragged, for people; empty where no files are dragged."""
+    urls = data.urls()
+    if not urls:
+        return ""
+    if len(urls) > 1:
+        return phrase(
+            "{count} files are dragged: drop one at a time, since each is looked at by itself.", count=len(urls)
+        )
+    (url,) = urls
+    if not url.isLocalFile():
+        return phrase("What is dragged is no file of this machine. Save it first, then drop the file.")
+    path = Path(url.toLocalFile())
+    if path.is_dir():
+        return phrase("{name} is a folder: drop one file of it.", name=path.name)
+    return phrase(
+        "{name} can be no project and no list. A project ends in {project}, a list in {lists}; a photograph is dropped "
+        "on the page Files of its opening.",
+        name=path.name,
+        project=_PROJECT,
+        lists=", ".join(_SURVEYS),
+    )
+
+
 class Dropping(QObject):
-    """Takes what is dropped on a window.
+    """Takes what is dropped on a window, and says of other files why not, before they are let go.
 
     Parameters
     ----------
@@ -39,6 +68,8 @@ class Dropping(QObject):
         On which files are dropped.
     state : ProjectState
         Whether a project is open into which something can be taken.
+    jobs : Jobs
+        Whether something is running, beside which nothing is taken in.
     """
 
     project = Signal(str)
@@ -47,9 +78,9 @@ class Dropping(QObject):
     catalogue = Signal(object)
     said = Signal(str, int)
 
-    def __init__(self, window: QWidget, state: ProjectState) -> None:
+    def __init__(self, window: QWidget, state: ProjectState, jobs: Jobs) -> None:
         super().__init__(window)
-        self._window, self._state = window, state
+        self._window, self._state, self._jobs = window, state, jobs
         self.asked: QMessageBox | None = None
         window.setAcceptDrops(True)
         window.installEventFilter(self)
@@ -60,6 +91,8 @@ class Dropping(QObject):
             if dropped(event.mimeData()) is not None:
                 event.acceptProposedAction()
                 return True
+            if why := refused(event.mimeData()):
+                self.said.emit(why, _READ_MS)
         elif isinstance(event, QDropEvent) and event.type() == QEvent.Type.Drop:
             found = dropped(event.mimeData())
             if found is not None:
@@ -70,11 +103,17 @@ class Dropping(QObject):
 
     def take(self, kind: Kind, path: Path) -> None:
         """Open a project, or take in a file; of a workbook it is asked which of both it is."""
-        if kind == "project":
+        running = self._jobs.log.running
+        if self._jobs.busy:
+            what = running.title if running is not None else phrase("Writing")
+            self.said.emit(
+                phrase("{job} is not done yet: drop {name} again once it is.", job=what, name=path.name), _READ_MS
+            )
+        elif kind == "project":
             self.project.emit(str(path))
         elif self._state.workspace is None:
             self.said.emit(
-                phrase("Open a project first, or make one, into which {name} can be taken.", name=path.name), 8000
+                phrase("Open a project first, or make one, into which {name} can be taken.", name=path.name), _READ_MS
             )
         elif kind == "survey":
             self.survey.emit(path)

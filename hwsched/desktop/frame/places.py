@@ -52,7 +52,7 @@ PLACES: Final[tuple[Place, ...]] = (
         "siting",
         to_phrase("Site supplies"),
         "",
-        to_phrase("Fewest supplies, then least wire"),
+        to_phrase("Siting: fewest supplies, then least wire"),
         make=later("power.power_place:siting_page"),
         within="power",
     ),

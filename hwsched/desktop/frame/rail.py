@@ -28,7 +28,6 @@ class RailButton(QToolButton):
         if place.icon:
             self.setIcon(icon(place.icon))
         self.setAutoRaise(True)
-        self.setProperty("keeps focus", True)
         self.setToolButtonStyle(Qt.ToolButtonStyle.ToolButtonTextUnderIcon)
         self.setSizePolicy(QSizePolicy.Policy.Expanding, QSizePolicy.Policy.Fixed)
         self.measure()
@@ -100,7 +99,12 @@ class Rail(QFrame):
             walked[at].click()
 
     def _go(self, name: str) -> None:
-        self._frame.go(name)
+        # Who walks over the places keeps the keys here; whoever goes by another way takes them along.
+        self.buttons[name].setProperty("keeps focus", True)
+        try:
+            self._frame.go(name)
+        finally:
+            self.buttons[name].setProperty("keeps focus", False)
         # What cannot be gone to leaves the mark where it was.
         self._on_moved()
 

@@ -102,6 +102,9 @@ class StatusLine(QObject):
         if workspace is not None:
             place = workspace.place
             where = place.name if place is not None else phrase("on a server")
+            only_read = workspace.project.read_only
+            if only_read:
+                where = phrase("{place}, read only", place=where)
             self.where.setText(f"{self._frame.state.who} · {where}")
             self.where.setToolTip(
                 phrase(

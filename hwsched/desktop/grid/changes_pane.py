@@ -147,6 +147,8 @@ class ChangesPane(QFrame):
         column = self._columns[self.fact.currentIndex()]
         made: QComboBox | QLineEdit = editor_for(column, self)
         self._row.replaceWidget(self.field, made)
+        # What is made later comes behind all of the window, where Tab is concerned.
+        self.setTabOrder(self.fact, made)
         self.field.hide()
         self.field.deleteLater()
         self.field = made

@@ -76,6 +76,9 @@ def proposed(
     target = column.target(row) if row is not None and column.target is not None else None
     attribute = column.attribute
     if row is None or target is None or attribute is None:
+        if row is not None and text.strip() == column.text(column.value(row)).strip():
+            # A block is copied with what is worked out in it: where that is still so, nobody wants to change it.
+            return Proposal(thing, phrase(column.title), before, before)
         why = _why_not(column, row)
         return Proposal(thing, phrase(column.title), before, text, refused=why)
     typed = "" if says_nothing(text) else with_unit(attribute, plain_word(attribute, text.strip()), reading.style)

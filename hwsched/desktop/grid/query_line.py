@@ -69,6 +69,7 @@ class QueryLine(QWidget):
         self._besides: Sequence[Besides] = ()
         self._shown: object = None
         self.bar = Flow()
+        self._chips.follows = self.bar
         self.bar.addWidget(self.line)
         self.bar.stretched = self.line
         self.bar.addWidget(self.add)

@@ -80,7 +80,7 @@ QLineEdit { min-height: ${line_inner}px; }
 QAbstractSpinBox { padding: 0 ${hair}px; min-height: ${spin_inner}px; }
 QComboBox {
     background: $field; border: ${thin}px solid $edge; border-radius: ${corner}px; padding: ${half}px ${hair}px;
-    min-height: ${line_inner}px;
+    min-height: ${line_inner}px; combobox-popup: 0;
 }
 QComboBox:hover { background: $hover; }
 QComboBox::drop-down, QDateEdit::drop-down { border: none; width: ${wide}px; }
@@ -105,6 +105,7 @@ QAbstractItemView, QScrollArea { border: ${thin}px solid $line; }
 QAbstractItemView:focus, QScrollArea:focus { border-color: $focus; }
 QPlainTextEdit#whole:focus { border-color: $focus; }
 QAbstractItemView { outline: ${thin}px solid $focus; }
+QComboBox QAbstractItemView, QComboBox QAbstractItemView:focus { border: ${thin}px solid $focus; outline: none; }
 QListView[selectionMode="1"], QTreeView[selectionMode="1"] { outline: none; }
 QAbstractItemView::item:selected { background: $tint; }
 QAbstractScrollArea::corner { background: transparent; border: none; }

@@ -90,6 +90,8 @@ class SetLines(QWidget):
         # Most quantities are whole; wire comes by the metre.
         count.setDecimals(2)
         count.setValue(quantity)
+        roles.fill_cell()
+        parts.fill_cell()
         self.table.setCellWidget(row, 0, roles)
         self.table.setCellWidget(row, 1, parts)
         self.table.setCellWidget(row, 2, count)

@@ -3,12 +3,15 @@
 Here belongs what is kept between two starts of the desktop; what a project decides belongs to the project.
 """
 
+import json
+import os
 from collections.abc import Sequence
-from typing import Any, Final, Literal, get_args
+from typing import Any, Final, Literal, NamedTuple, get_args
 
 from PySide6.QtCore import QByteArray, QObject, QSettings, Signal
 
 from hwsched.telling.masking import masked
+from hwsched.writing import runs
 
 Theme = Literal["system", "light", "dark"]
 THEMES: Final[tuple[Theme, ...]] = get_args(Theme)
@@ -18,6 +21,16 @@ MOST_TEXT: Final = 200
 """Largest text size [%]."""
 RECENT: Final = 12
 """So many projects are remembered."""
+
+
+class Typed(NamedTuple):
+    """What was being typed in a field and not taken yet."""
+
+    place: str
+    """Of the project."""
+    field: str
+    """What the field is called."""
+    text: str
 
 
 class Preferences(QObject):
@@ -123,6 +136,38 @@ class Preferences(QObject):
         """Remember how a window, a splitter or a header stands."""
         self._kept.setValue(f"layout/{name}", state)
 
+    def keep_typed(self, texts: Sequence[Typed]) -> None:
+        """Keep what is being typed in this process; at once, since it may be ended at any moment."""
+        key = f"typed/{os.getpid()}"
+        said = json.dumps([list(each) for each in texts]) if texts else None
+        if self._kept.value(key) == said:
+            return
+        if said is None:
+            self._kept.remove(key)
+        else:
+            self._kept.setValue(key, said)
+        self._kept.sync()
+
+    def typed_left(self, place: str) -> list[Typed]:
+        """Return what was being typed in a project by processes that were ended; it is told once."""
+        self._kept.sync()
+        self._kept.beginGroup("typed")
+        keys = self._kept.childKeys()
+        self._kept.endGroup()
+        found = []
+        for key in keys:
+            if not key.isdigit() or int(key) == os.getpid() or runs(int(key)):
+                continue
+            left = _read_typed(self._kept.value(f"typed/{key}"))
+            found += [each for each in left if each.place == place]
+            others = [list(each) for each in left if each.place != place]
+            if others:
+                self._kept.setValue(f"typed/{key}", json.dumps(others))
+            else:
+                self._kept.remove(f"typed/{key}")
+        self._kept.sync()
+        return found
+
     def _keep_recent(self, recent: Sequence[str]) -> None:
         self._keep("projects/recent", list(recent[:RECENT]), "recent")
 
@@ -130,3 +175,13 @@ class Preferences(QObject):
         if self._kept.value(key) != value:
             self._kept.setValue(key, value)
             self.changed.emit(name)
+
+
+def _read_typed(kept: object) -> list[Typed]:
+    """Read what is kept of one process; what is none of ours says nothing."""
+    try:
+        said = json.loads(str(kept))
+    except ValueError:
+        return []
+    rows = said if isinstance(said, list) else []
+    return [Typed(*map(str, each)) for each in rows if isinstance(each, list) and len(each) == len(Typed._fields)]

@@ -3,10 +3,8 @@
 from collections.abc import Mapping, Sequence
 from typing import Any, Final
 
-from PySide6.QtWidgets import QComboBox
-
 from hwsched.attributes import Attribute
-from hwsched.desktop.widgets.drop_down import DropDown
+from hwsched.desktop.widgets.taken_box import TakenBox
 from hwsched.exchange.survey.words import TYPE_ATTRIBUTE
 from hwsched.language import phrase, to_phrase
 from hwsched.survey import ITEM, LEAF, OPENING
@@ -69,9 +67,9 @@ def dash_meanings(target: str) -> list[tuple[str, str]]:
     return [(phrase("unknown"), "unknown"), *meanings(DECLARED.get(target))]
 
 
-def choice_box(entries: Sequence[tuple[str, Any]], held: Any) -> QComboBox:
+def choice_box(entries: Sequence[tuple[str, Any]], held: Any) -> TakenBox:
     """Return a list to choose from, with the entry whose value is held."""
-    box = DropDown()
+    box = TakenBox()
     for label, value in entries:
         box.addItem(label, value)
     box.setCurrentIndex(next((n for n, (_, value) in enumerate(entries) if value == held), 0))

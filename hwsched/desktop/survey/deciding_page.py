@@ -9,8 +9,8 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QComboBox, QHeaderView, QLabel, QTreeWidget, QTreeWidgetItem, QVBoxLayout, QWidget
 
 from hwsched.desktop.looks.tokens import SPACE
-from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.empty import Empty
+from hwsched.desktop.widgets.taken_box import TakenBox
 from hwsched.exchange.survey.decisions import BY_NAME, KINDS, DifferenceKind
 from hwsched.exchange.survey.difference import Undecided
 from hwsched.exchange.survey.facts import ANY, Answer, AnswerKey, Decisions
@@ -178,7 +178,7 @@ class DecidingPage(QWidget):
     def _box(self, row: QTreeWidgetItem, kind: DifferenceKind | None) -> None:
         name, mark, fact = row.data(0, _KEY)
         key: AnswerKey = (name, mark, fact)
-        box = DropDown()
+        box = TakenBox()
         box.setAccessibleName(phrase("Decision on {text}", text=row.text(0)))
         usual = phrase("as said above")
         if kind is not None and not mark and not fact:
@@ -191,6 +191,7 @@ class DecidingPage(QWidget):
         held = self.decisions.answers.get(key)
         box.setCurrentIndex(max(box.findData(held), 0) if held is not None else 0)
         box.activated.connect(partial(self._say, key, box))
+        box.fill_cell()
         self.boxes[key] = box
         self.tree.setItemWidget(row, _ANSWER, box)
 

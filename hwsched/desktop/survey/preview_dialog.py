@@ -4,7 +4,7 @@ from dataclasses import replace
 from typing import TYPE_CHECKING, Final
 
 from PySide6.QtCore import QSize, Qt, Signal
-from PySide6.QtGui import QKeyEvent
+from PySide6.QtGui import QKeyEvent, QKeySequence, QShortcut
 from PySide6.QtWidgets import (
     QCheckBox,
     QDialog,
@@ -37,6 +37,8 @@ if TYPE_CHECKING:
 
 DECIDING: Final = to_phrase("Decide")
 """Title of the page of decisions."""
+_HANDS: Final = ("table", "fact", "unit", "dash", "cell", "is_mark", "joins_mark", "header_here", "ends_here")
+"""Controls of the sheet's page to which the keys come back once an answer was taken."""
 _USUAL: Final = QSize(1240, 800)
 _EDGE: Final = 40
 _FEWEST_WIDE, _FEWEST_HIGH, _MOST_WIDE, _MOST_HIGH = 980, 640, 1640, 1000
@@ -193,7 +195,8 @@ class PreviewDialog(QDialog):
             else phrase("Take &back the answer")
         )
         self.take_back.setEnabled(answers > 0)
-        self.take_back.setShortcut("Ctrl+Z")
+        # Beside the letter that is underlined, which a shortcut of the button itself would take the place of.
+        QShortcut(QKeySequence(QKeySequence.StandardKey.Undo), self, self.take_back.click)
         self.by_plan = QPushButton(phrase("Read by a &plan…"))
         self.to_plan = QPushButton(phrase("&Keep as a plan…"))
         self.to_plan.setEnabled(opened.seen is not None)
@@ -217,6 +220,15 @@ class PreviewDialog(QDialog):
         for place in range(self.pages.count()):
             if title and self.pages.tabText(place).startswith(title):
                 self.pages.setCurrentIndex(place)
+
+    def hand(self) -> str:
+        """Return which control of the sheet's page has the keys; empty for another one."""
+        return next((name for name in _HANDS if getattr(self.sheet, name).hasFocus()), "")
+
+    def take_hand(self, name: str) -> None:
+        """Give the keys to a control of the sheet's page; to the page that is shown where none is named."""
+        shown = getattr(self.sheet, name) if name else self.pages.currentWidget()
+        (self.sheet.table if shown is self.sheet else shown).setFocus()
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
         """Take no Enter for the file as a whole while somebody types in a cell."""

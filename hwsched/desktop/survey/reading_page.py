@@ -130,6 +130,7 @@ class ReadingPage(QWidget):
             dash = choice_box([("-", None), *dash_meanings(column.target)], _said(self.options.dashes, column))
             dash.activated.connect(lambda _index, box=dash, key=key: self._say("dashes", key, box.currentData()))
             for place, box in ((2, fact), (3, unit), (4, dash)):
+                box.fill_cell()
                 self.columns.setCellWidget(row, place, box)
         header = self.columns.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
@@ -153,6 +154,7 @@ class ReadingPage(QWidget):
                 self.words.setItem(row, place, _text(text))
             box = choice_box([(phrase("not said"), None), (phrase("unknown"), "unknown"), *meanings(attribute)], None)
             box.activated.connect(partial(self._say_word, _key(column), problem.read, box))
+            box.fill_cell()
             self.words.setCellWidget(row, 3, box)
         self.words.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
 
@@ -191,9 +193,20 @@ class ReadingPage(QWidget):
 
 
 def shown_sheet(sheets: Sequence[SheetOutline], options: SurveyOptions) -> SheetOutline | None:
-    """Return the sheet whose columns are shown: the one that was said, else the one that carries most facts."""
+    """Return the sheet whose columns are shown: the one that was said, else the one that carries most facts.
+
+    Where nothing tells them apart, such as a list in words that are not known behind a cover, most filled cells do.
+    """
     said = next((each for each in sheets if each.name == options.sheet), None)
-    return said or max(sheets, key=lambda each: sum(bool(column.target) for column in each.columns), default=None)
+    if said is not None:
+        return said
+    carried = [sum(bool(column.target) for column in each.columns) for each in sheets]
+    likely = [each for each, count in zip(sheets, carried, strict=True) if count == max(carried)]
+    return likely[0] if len(likely) == 1 else max(likely, key=_filled, default=None)
+
+
+def _filled(sheet: SheetOutline) -> int:
+    return sum(cell is not None and cell != "" for row in sheet.rows for cell in row)
 
 
 def _key(column: ColumnOutline) -> str:

@@ -6,15 +6,18 @@ from typing import Final
 from PySide6.QtWidgets import QTableView
 
 from hwsched.desktop.survey.sheet_model import MarkedCell, SheetModel
-from hwsched.exchange.problems import Cause, CellProblem
-from hwsched.exchange.survey.facts import Question
+from hwsched.exchange.problems import Cause, CellProblem, column_letter
+from hwsched.exchange.survey.facts import Question, SurveyOptions
 from hwsched.exchange.survey.outline import SheetOutline
+from hwsched.language import phrase, phrase_of_count
 
 _MEASURED: Final = 200
 """Rows below the header by which the width of a column is measured."""
 _UNREAD: Final = 40
 """Rows by which it is measured where nothing is read in it."""
 _BESIDE_TEXT: Final = 24
+_NAMED: Final = 12
+"""Columns that are named of those that are not read."""
 
 
 def fit_columns(table: QTableView, model: SheetModel, sheet: SheetOutline | None, most: int) -> None:
@@ -63,3 +66,23 @@ def marked_cells(
         if isinstance(problem, CellProblem) and problem.sheet == sheet:
             found |= dict.fromkeys(((row, problem.column) for row in cause.rows), MarkedCell("refused", cause.said()))
     return found
+
+
+def said_of_unread(sheet: SheetOutline | None, options: SurveyOptions) -> str:
+    """Return what is said where nothing is asked: which filled columns are left out that nobody said to leave out."""
+    columns = [
+        column.header or column_letter(column.index)
+        for column in (sheet.columns if sheet is not None else ())
+        if not column.target
+        and column.samples
+        and options.columns.get(f"column {column_letter(column.index)}", options.columns.get(column.header)) != ""
+    ]
+    if not columns:
+        return phrase("Nothing is asked of this file.")
+    named = ", ".join(columns[:_NAMED]) + (", …" if len(columns) > _NAMED else "")
+    return phrase_of_count(
+        "{count} column is not read: {named}. Click it and say below what it carries; without that it stays out.",
+        "{count} columns are not read: {named}. Click each and say below what it carries; without that they stay out.",
+        len(columns),
+        named=named,
+    )

@@ -30,7 +30,7 @@ from hwsched.attributes import as_text
 from hwsched.desktop.looks.text_size import in_pixels
 from hwsched.desktop.looks.tokens import ROW
 from hwsched.desktop.survey.column_words import DECLARED, choice_box, dash_meanings, fact_choices
-from hwsched.desktop.survey.sheet_columns import fit_columns, marked_cells
+from hwsched.desktop.survey.sheet_columns import fit_columns, marked_cells, said_of_unread
 from hwsched.desktop.survey.sheet_model import SheetModel
 from hwsched.desktop.survey.units_of_cells import asked_unit, doubted_unit, is_doubtful, lacks_unit, understood_cell
 from hwsched.exchange.problems import Cause, CellProblem, begun, column_letter
@@ -131,7 +131,7 @@ class SheetPage(QWidget):
             )
             self._card(words)
         if not self._cards.count():
-            self._card(phrase("Nothing is asked of this file."))
+            self._card(said_of_unread(sheet, options))
         self._cards.addStretch(1)
         self._build_hand()
         cards = QWidget()

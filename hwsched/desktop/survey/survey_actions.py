@@ -3,6 +3,7 @@
 from __future__ import annotations
 
 from collections.abc import Sequence
+from dataclasses import dataclass
 from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
@@ -26,6 +27,24 @@ _SURVEYS = to_phrase("Surveys (*.xlsx *.xlsm *.xlsb *.xls *.ods *.csv *.tsv *.tx
 _FORMS = to_phrase("Workbooks (*.xlsx);;Sheets to print (*.pdf)")
 
 
+@dataclass(frozen=True, slots=True)
+class _Said:
+    """What was said of a file, as it was then."""
+
+    file: tuple[int, int] | None
+    options: SurveyOptions
+    answers: tuple[SurveyOptions, ...]
+
+
+def _state_of(path: Path) -> tuple[int, int] | None:
+    """Return by what it is seen that a file was changed: size and time."""
+    try:
+        state = path.stat()
+    except OSError:
+        return None
+    return state.st_size, state.st_mtime_ns
+
+
 class SurveyActions(Subject):
     """What comes from the building."""
 
@@ -40,6 +59,10 @@ class SurveyActions(Subject):
         self._unfolded: list[AnswerKey] = []
         self._answers: list[SurveyOptions] = []
         """What was said before each answer, so that it can be taken back."""
+        self._hand = ""
+        """Which control had the keys when the last answer was given."""
+        self._said: dict[tuple[str, Path], _Said] = {}
+        """What was said of a file that was not taken in yet: the preview can be closed and shown again."""
         self.act_survey = self.action(
             to_phrase("Take in survey"),
             to_phrase("Read a survey workbook, with a preview"),
@@ -78,8 +101,19 @@ class SurveyActions(Subject):
         """Preview a survey; on the person's word take it in."""
         from hwsched.exchange.survey.facts import SurveyOptions
 
-        self._answers = []
-        self._look(path, SurveyOptions())
+        said = self._said.get(self._key(path))
+        if said is None or said.file != _state_of(path):
+            self._answers = []
+            self._look(path, SurveyOptions())
+            return
+        self._answers = list(said.answers)
+        first = phrase("What was said of this file before is kept.")
+        self._look(path, said.options, first)
+
+    def _key(self, path: Path) -> tuple[str, Path]:
+        """Return under what it is kept what was said of a file: one project reads it so, another one otherwise."""
+        workspace = self.state.workspace
+        return (workspace.project.place if workspace is not None else ""), path
 
     def _look(
         self,
@@ -127,6 +161,7 @@ class SurveyActions(Subject):
         instead: PreviewDialog | None = None,
     ) -> None:
         from hwsched.desktop.survey.preview_dialog import PreviewDialog
+        from hwsched.exchange.survey.facts import Decisions
 
         if instead is not None and not isValid(instead):
             # It was closed while the file was read anew.
@@ -151,7 +186,12 @@ class SurveyActions(Subject):
         dialog.show_page(at)
         if at:
             dialog.deciding.unfold(self._unfolded)
+        dialog.take_hand(self._hand if instead is not None else "")
         self.preview = dialog
+        if self._answers or options.decisions != Decisions():
+            self._said[self._key(path)] = _Said(_state_of(path), options, tuple(self._answers))
+        else:
+            self._said.pop(self._key(path), None)
         seen = opened.seen
         if seen is not None:
             dialog.accepted.connect(
@@ -183,6 +223,7 @@ class SurveyActions(Subject):
 
     def _reread(self, path: Path, options: SurveyOptions, dialog: PreviewDialog) -> None:
         # No second answer to what is being read anew.
+        self._hand = dialog.hand()
         dialog.pages.setEnabled(False)
         self._look(path, options, instead=dialog)
 
@@ -241,5 +282,7 @@ class SurveyActions(Subject):
         def then(done: Any) -> None:
             if isinstance(done, ShownOtherwiseError) and isinstance(done.now, PreviewResult):
                 self._look(path, options, phrase("Not taken in: {done}. This is what it would change now.", done=done))
+            else:
+                self._said.pop(self._key(path), None)
 
         self.jobs.run(phrase("Taking in {name}", name=path.name), work, then)

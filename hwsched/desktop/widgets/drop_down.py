@@ -18,6 +18,8 @@ _LEAST: Final = 10
 """Letters that are always seen."""
 _OF_SCREEN: Final = 0.9
 """Share of the screen that the list takes at most."""
+_SEEN: Final = 16
+"""Entries of a list that are seen at once; of more the others are reached by its bar, its keys and letters."""
 _WITHIN: Final = 2
 """Rank of an entry that has the letters only in the midst of a word."""
 _FEW: Final = 3
@@ -84,8 +86,13 @@ class DropDown(QComboBox):
         super().__init__(parent)
         self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToContents)
         self.setMinimumContentsLength(_LEAST)
+        self.setMaxVisibleItems(_SEEN)
         self._typed = ""
         self._since = QElapsedTimer()
+
+    def fill_cell(self) -> None:
+        """Take the size of the cell in which it stands: by its entries it would take its own again after a moment."""
+        self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802
         """Find an entry by letters; other keys do what they do in every drop-down."""
@@ -99,14 +106,18 @@ class DropDown(QComboBox):
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802
         """Find an entry of the open list by letters."""
-        if isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress and watched is self.view():
-            view = self.view()
-            at = self._meant(event, view.currentIndex().row())
-            if at is not None and at >= 0:
-                view.setCurrentIndex(self.model().index(at, self.modelColumn(), self.rootModelIndex()))
-            if at is not None:
-                return True
+        pressed = isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress and watched is self.view()
+        if pressed and self.look_in_list(event):
+            return True
         return super().eventFilter(watched, event)
+
+    def look_in_list(self, event: QKeyEvent) -> bool:
+        """Go to the entry of the open list that a letter means; tells whether the key is a letter."""
+        view = self.view()
+        at = self._meant(event, view.currentIndex().row())
+        if at is not None and at >= 0:
+            view.setCurrentIndex(self.model().index(at, self.modelColumn(), self.rootModelIndex()))
+        return at is not None
 
     def _meant(self, event: QKeyEvent, at: int) -> int | None:
         """Return which entry a key means, -1 for none; nothing where the key is no letter of one."""

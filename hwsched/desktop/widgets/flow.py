@@ -27,6 +27,8 @@ class Flow(QLayout):
         """Before which item there is more room."""
         self.stretched: QWidget | None = None
         """What takes the room that is left in its row."""
+        self.follows: Flow | None = None
+        """Behind whose last widget the keys come to the first of this one, which may have none for a while."""
 
     def addItem(self, item: QLayoutItem) -> None:  # noqa: N802
         """Take an item."""
@@ -37,6 +39,25 @@ class Flow(QLayout):
         self.addChildWidget(widget)
         self._items.insert(place, QWidgetItem(widget))
         self.invalidate()
+        self._put_in_order(place, widget)
+
+    def _put_in_order(self, place: int, widget: QWidget) -> None:
+        """Let Tab come to a widget where it is seen: the toolkit puts what is made later behind all of the window."""
+        before = next(reversed(self._reached(0, place)), None)
+        if before is None and self.follows is not None:
+            before = next(reversed(self.follows._reached(0, self.follows.count())), None)
+        after = next(iter(self._reached(place + 1, self.count())), None)
+        if before is None and after is not None:
+            before = _reached_before(after)
+        if before is not None and before.window() is widget.window():
+            QWidget.setTabOrder(before, widget)
+        elif after is not None and after.window() is widget.window():
+            QWidget.setTabOrder(widget, after)
+
+    def _reached(self, first: int, end: int) -> list[QWidget]:
+        """Return the widgets of some places to which Tab comes."""
+        widgets = [item.widget() for item in self._items[first:end]]
+        return [each for each in widgets if each is not None and each.focusPolicy() & Qt.FocusPolicy.TabFocus]
 
     def count(self) -> int:
         """Return how many there are."""
@@ -123,6 +144,16 @@ class Flow(QLayout):
             x += size.width()
         if row:
             yield row
+
+
+def _reached_before(widget: QWidget) -> QWidget | None:
+    """Return the widget from which Tab comes to this one."""
+    before = widget.previousInFocusChain()
+    while before is not None and before is not widget:
+        if before.focusPolicy() & Qt.FocusPolicy.TabFocus and before.isVisible():
+            return before
+        before = before.previousInFocusChain()
+    return None
 
 
 class Foot(Flow):

@@ -128,7 +128,9 @@ def test_a_typed_cell_is_read_as_a_cell_of_a_survey(contents):
     assert propose(contents, "b", "backset_mm", "2000").refused, "no lock has a backset of two thousand inches"
     assert propose(contents, "b", "backset_mm", "").after == "unknown"
     assert propose(contents, "b", "name", "").refused == "cannot be unknown"
-    assert propose(contents, "b", "rating", "90").refused == "is worked out, not typed"
+    assert propose(contents, "a", "rating", "20").refused == "is worked out, not typed"
+    again = propose(contents, "a", "rating", "90")
+    assert (again.refused, again.changes) == ("", False), "a block that is copied is put back as it was"
 
 
 @pytest.mark.parametrize(

@@ -106,8 +106,9 @@ class DropDown(QComboBox):
 
     def eventFilter(self, watched: QObject, event: QEvent) -> bool:  # noqa: N802
         """Find an entry of the open list by letters."""
-        pressed = isinstance(event, QKeyEvent) and event.type() == QEvent.Type.KeyPress and watched is self.view()
-        if pressed and self.look_in_list(event):
+        if not isinstance(event, QKeyEvent) or event.type() != QEvent.Type.KeyPress or watched is not self.view():
+            return super().eventFilter(watched, event)
+        if self.look_in_list(event):
             return True
         return super().eventFilter(watched, event)
 

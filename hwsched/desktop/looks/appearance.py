@@ -101,15 +101,17 @@ QLineEdit:focus, QPlainTextEdit:focus, QTextEdit:focus, QAbstractSpinBox:focus, 
     border: ${ring}px solid $focus; padding: ${half_less}px ${hair_less}px;
 }
 QAbstractSpinBox:focus { padding: 0 ${hair_less}px; min-height: ${spin_focused}px; }
-QAbstractItemView, QScrollArea { border: ${thin}px solid $line; }
-QAbstractItemView:focus, QScrollArea:focus { border-color: $focus; }
+QAbstractItemView, QScrollArea { border: ${thin}px solid $line; margin: ${ring_more}px; }
+QAbstractItemView:focus, QScrollArea:focus { border: ${ring}px solid $focus; margin: 0; }
 QPlainTextEdit#whole:focus { border-color: $focus; }
 QAbstractItemView { outline: ${thin}px solid $focus; }
-QComboBox QAbstractItemView, QComboBox QAbstractItemView:focus { border: ${thin}px solid $focus; outline: none; }
+QComboBox QAbstractItemView, QComboBox QAbstractItemView:focus {
+    border: ${thin}px solid $focus; margin: 0; outline: none;
+}
 QListView[selectionMode="1"], QTreeView[selectionMode="1"] { outline: none; }
 QAbstractItemView::item:selected { background: $tint; }
 QAbstractScrollArea::corner { background: transparent; border: none; }
-QScrollArea[frameShape="0"] { border: none; }
+QScrollArea[frameShape="0"] { border: none; margin: 0; }
 QScrollArea[frameShape="0"]:focus { border: ${ring}px solid $focus; }
 QComboBox QLineEdit, QComboBox QLineEdit:focus, QAbstractSpinBox QLineEdit, QAbstractSpinBox QLineEdit:focus {
     background: transparent; border: none; padding: 0; min-height: 0;
@@ -161,11 +163,13 @@ QHeaderView::section {
     padding: ${hair}px ${title_right}px ${hair}px ${title_left}px;
 }
 QHeaderView::section:vertical { padding: 0 ${hair}px; }
+QHeaderView { margin: 0; }
 QHeaderView, QTableCornerButton::section { background: $window; border: none; }
 QHeaderView::section:horizontal:last, QHeaderView::section:horizontal:only-one {
     border-right: none; padding-right: ${title_left}px;
 }
 GridTable, _Frozen { outline: none; }
+_Frozen { margin: 0; }
 GridTable::item, _Frozen::item { padding: 0 ${hair}px; }
 QTableWidget::item { padding: 0 ${hair}px; }
 Lines::item { padding: ${air}px ${hair}px; }
@@ -227,7 +231,6 @@ def sheet(*, dark: bool, percent: int = 100) -> str:
     """Return the style sheet of a theme at a text size: what a palette cannot say."""
     named = {role.replace("-", "_"): codes[dark] for role, codes in COLOURS.items()}
     # The ring of the focus is thicker than an edge: by so much less stands what it surrounds away from it.
-    # That of a list is not: its lines would be laid out anew as the focus comes, and round so much it were loud.
     less, half = FOCUS - THIN, SPACE.hair // 2
     inner = at_percent(TARGET - 2 * SPACE.hair, percent)
     # What is worked beside one another is equally high: a field of one line, a drop-down, one with arrows, a button.
@@ -250,6 +253,8 @@ def sheet(*, dark: bool, percent: int = 100) -> str:
         line_inner=at_percent(TARGET - 2 * half - 2 * THIN, percent),
         air=at_percent(_AIR, percent),
         half=half, hair=SPACE.hair, small=SPACE.small, middle=SPACE.middle, wide=SPACE.wide,
+        # A list has the room of its ring without it too: else its lines would be laid out anew as the focus comes.
+        ring_more=less,
         less=SPACE.hair - less, half_less=half - less, hair_less=SPACE.hair - less, middle_less=SPACE.middle - less,
     )  # fmt: skip
 

@@ -132,7 +132,7 @@ def test_a_junction_is_laid_fed_through_renamed_and_taken_away(at_work, qtbot, p
     click(qtbot, power, line(power, "M216"))
     qtbot.mouseClick(power.move_to, LEFT)
     power.asked_where.begin.setCurrentText("J1")
-    qtbot.keyClicks(power.asked_where.length, "4")
+    qtbot.keyClicks(power.asked_where.length, "4 m")
     qtbot.mouseClick(power.asked_where.ok, LEFT)
     idle(qtbot, at_work)
     assert line(power, "M216").parent() is line(power, "Junction J1")

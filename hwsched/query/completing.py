@@ -1,5 +1,6 @@
 """What may stand next in a query: offered while a person types."""
 
+import re
 from dataclasses import dataclass
 from typing import Final
 
@@ -10,6 +11,7 @@ from hwsched.query.parsing import Open, Reader, signs, signs_typed
 from hwsched.query.refusal import QueryError
 
 _MOST: Final = 200
+_WORDS: Final = re.compile(r"[\W_]+")
 
 
 @dataclass(frozen=True, slots=True)
@@ -101,7 +103,7 @@ def _joints(left: Open) -> tuple[Offer, ...]:
 
 def _facts(begun: str, askable: Askable, *, every: bool) -> tuple[Offer, ...]:
     wanted = normal(begun)
-    found = []
+    found, within = [], []
     for fact in askable.facts:
         if every and not fact.of_rows:
             continue
@@ -110,8 +112,11 @@ def _facts(begun: str, askable: Askable, *, every: bool) -> tuple[Offer, ...]:
             names.append(fact.name.partition(".")[2])
         if not wanted or any(normal(name).startswith(wanted) for name in names):
             found.append(Offer(fact.name, fact.attribute.label))
+        elif any(normal(word).startswith(wanted) for name in names for word in _WORDS.split(name)[1:]):
+            within.append(Offer(fact.name, fact.attribute.label))
     words = [] if every else [Offer("not", "the opposite"), Offer("every", "of all leaves or items"), Offer("(", "")]
-    return (*found, *_starting(begun, words))
+    # What begins so stands first, then what has such a word.
+    return (*found, *within, *_starting(begun, words))
 
 
 def _values(fact: Fact, sign: str, askable: Askable) -> list[Offer]:

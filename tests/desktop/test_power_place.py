@@ -105,7 +105,7 @@ def test_the_delete_key_takes_an_opening_off_and_the_dialog_hangs_it_on_a_node_w
     # What was refused stays in the dialog to be mended.
     assert dialog.isVisible()
     dialog.length.clear()
-    qtbot.keyClicks(dialog.length, "6")
+    qtbot.keyClicks(dialog.length, "20")
     qtbot.mouseClick(dialog.ok, LEFT)
     idle(qtbot, at_work)
     assert line(power, "M016").parent() is line(power, "M116")
@@ -121,7 +121,7 @@ def test_a_junction_is_laid_fed_through_renamed_and_taken_away(at_work, qtbot, p
     dialog = power.asked
     assert not dialog.ok.isEnabled()
     qtbot.keyClicks(dialog.fields["to_node"], "J1")
-    qtbot.keyClicks(dialog.fields["length_m"], "5")
+    qtbot.keyClicks(dialog.fields["length_m"], "5 m")
     assert dialog.ok.isEnabled()
     qtbot.mouseClick(dialog.ok, LEFT)
     idle(qtbot, at_work)
@@ -132,7 +132,7 @@ def test_a_junction_is_laid_fed_through_renamed_and_taken_away(at_work, qtbot, p
     click(qtbot, power, line(power, "M216"))
     qtbot.mouseClick(power.move_to, LEFT)
     power.asked_where.begin.setCurrentText("J1")
-    qtbot.keyClicks(power.asked_where.length, "4")
+    qtbot.keyClicks(power.asked_where.length, "4 m")
     qtbot.mouseClick(power.asked_where.ok, LEFT)
     idle(qtbot, at_work)
     assert line(power, "M216").parent() is line(power, "Junction J1")
@@ -170,7 +170,7 @@ def test_facts_are_edited_in_the_form_and_parts_are_picked_from_the_catalogue(at
     editor = edit(power, "Length, one way")
     assert isinstance(editor, QLineEdit)
     editor.clear()
-    qtbot.keyClicks(editor, "31")
+    qtbot.keyClicks(editor, "102")
     qtbot.keyClick(editor, Qt.Key.Key_Return)
     qtbot.waitUntil(lambda: line(power, "M316").text(1) == "102 ft", timeout=5000)
     assert power.form.currentItem().text(0) == "Length, one way", "who edits goes on where he was"

@@ -207,6 +207,12 @@ def test_what_is_offered_can_be_read(text):
         assert breaks_off(then), then
 
 
+def test_a_fact_is_offered_by_any_word_of_its_label_behind_those_that_begin_so():
+    assert "accessible" in [offer.text for offer in completions("rout", 4, ASKABLE).offers], "Accessible route"
+    offers = [offer.text for offer in completions("frame", 5, ASKABLE).offers]
+    assert offers.index("frame_material") < offers.index("header_depth"), "Depth under the frame's head"
+
+
 def breaks_off(text):
     """Whether a text is whole, or wrong only in that something is missing at its end."""
     try:

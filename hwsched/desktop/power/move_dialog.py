@@ -8,7 +8,10 @@ from shiboken6 import isValid
 
 from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.room import give_room
+from hwsched.desktop.widgets.typed import with_unit
 from hwsched.language import phrase
+from hwsched.quantities import LengthStyle, run_unit
+from hwsched.survey import RUN
 
 Move = Callable[[str, str, str, Callable[[], None]], None]
 """Moves to a circuit (empty: off every one), from a node, with a length as typed; calls the last when done."""
@@ -29,6 +32,8 @@ class MoveDialog(QDialog):
         Moves them; the dialog stays open where that was refused.
     at : str
         Circuit that is offered first.
+    style : LengthStyle
+        How the project shows lengths.
     """
 
     def __init__(
@@ -38,11 +43,12 @@ class MoveDialog(QDialog):
         nodes: Callable[[str], list[str]],
         move: Move,
         at: str = "",
+        style: LengthStyle = "mm",
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)
         self.setWindowTitle(phrase("Move to circuit"))
-        self._nodes, self._move = nodes, move
+        self._nodes, self._move, self._style = nodes, move, style
         heading = QLabel(about)
         heading.setTextFormat(Qt.TextFormat.PlainText)
         heading.setWordWrap(True)
@@ -64,7 +70,7 @@ class MoveDialog(QDialog):
         form.setFieldGrowthPolicy(QFormLayout.FieldGrowthPolicy.AllNonFixedFieldsGrow)
         form.addRow(phrase("Circuit"), self.circuit)
         form.addRow(phrase("Runs begin at"), self.begin)
-        form.addRow(phrase("Length, one way [m]"), self.length)
+        form.addRow(phrase("Length, one way [{unit}]", unit=run_unit(style)), self.length)
         buttons = QDialogButtonBox(QDialogButtonBox.StandardButton.Ok | QDialogButtonBox.StandardButton.Cancel)
         buttons.accepted.connect(self.accept)
         buttons.rejected.connect(self.reject)
@@ -80,7 +86,8 @@ class MoveDialog(QDialog):
 
     def accept(self) -> None:
         """Move them; stay open where that was refused."""
-        circuit, begin, length = self.circuit.currentData(), self.begin.currentText(), self.length.text().strip()
+        circuit, begin = self.circuit.currentData(), self.begin.currentText()
+        length = with_unit(RUN.attribute("length_m"), self.length.text().strip(), self._style)
         self._move(str(circuit), begin, length, self._moved)
 
     def _moved(self) -> None:

@@ -208,7 +208,7 @@ class PowerWindow(ToolWindow):
         dialog = MoveDialog(
             about, circuits, self.present.nodes,
             lambda circuit, begin, length, then: self.carry(openings, circuit, begin, length, then, base),
-            self.tree.above("circuit"), self,
+            self.tree.above("circuit"), self.present.style, self,
         )  # fmt: skip
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.asked_where = dialog

@@ -105,7 +105,7 @@ def test_of_what_is_dragged_and_cannot_be_taken_it_is_said_why(at_work, qtbot, t
         return at_work.statusBar().currentMessage()
 
     assert dragged(folder) == "lists.csv is a folder: drop one file of it."
-    assert dragged(tmp_path / "a.csv", tmp_path / "b.csv").startswith("2 files are dragged: drop one at a time")
+    assert dragged(tmp_path / "a.csv", tmp_path / "b.csv").startswith("Several files are dragged: drop one at a time")
     assert "photo.png can be no project and no list" in dragged(tmp_path / "photo.png")
     words = QMimeData()
     words.setText("M016")

@@ -41,9 +41,7 @@ def refused(data: QMimeData) -> str:
     if not urls:
         return ""
     if len(urls) > 1:
-        return phrase(
-            "{count} files are dragged: drop one at a time, since each is looked at by itself.", count=len(urls)
-        )
+        return phrase("Several files are dragged: drop one at a time, since each is looked at by itself.")
     (url,) = urls
     if not url.isLocalFile():
         return phrase("What is dragged is no file of this machine. Save it first, then drop the file.")

@@ -54,6 +54,12 @@ def test_what_others_inherit_from_says_what_belongs_there():
         assert "Here belongs" in base.__doc__, base.__qualname__
 
 
+def test_nobody_walks_along_the_chain_of_the_focus():
+    """What Python holds of a widget met there belongs to the one asked: it is deleted with it, a window's foot too."""
+    walked = {path.name for path in ROOT.rglob("*.py") if "InFocusChain" in path.read_text(encoding="utf-8")}
+    assert not walked
+
+
 def test_no_file_is_long():
     long = {path.name: text.count("\n") for path in ROOT.rglob("*.py") if (text := path.read_text(encoding="utf-8"))}
     assert not {name: lines for name, lines in long.items() if lines > MOST_LINES}

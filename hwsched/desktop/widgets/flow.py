@@ -47,11 +47,11 @@ class Flow(QLayout):
         if before is None and self.follows is not None:
             before = next(reversed(self.follows._reached(0, self.follows.count())), None)
         after = next(iter(self._reached(place + 1, self.count())), None)
-        if before is None and after is not None:
-            before = _reached_before(after)
         if before is not None and before.window() is widget.window():
             QWidget.setTabOrder(before, widget)
         elif after is not None and after.window() is widget.window():
+            # Behind it, and it behind the other: so both stand where it stood.
+            QWidget.setTabOrder(after, widget)
             QWidget.setTabOrder(widget, after)
 
     def _reached(self, first: int, end: int) -> list[QWidget]:
@@ -144,16 +144,6 @@ class Flow(QLayout):
             x += size.width()
         if row:
             yield row
-
-
-def _reached_before(widget: QWidget) -> QWidget | None:
-    """Return the widget from which Tab comes to this one."""
-    before = widget.previousInFocusChain()
-    while before is not None and before is not widget:
-        if before.focusPolicy() & Qt.FocusPolicy.TabFocus and before.isVisible():
-            return before
-        before = before.previousInFocusChain()
-    return None
 
 
 class Foot(Flow):

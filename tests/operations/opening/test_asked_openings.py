@@ -45,7 +45,7 @@ QUERIES = {
     "building = Mill House": lambda c: c.given.opening.building == "Mill House",
     "level in Ground, quay": lambda c: c.given.opening.level in ("Ground", "Quay"),
     "every leaf.thickness > 1 3/4": lambda c: bool(c.given.leaves) and all(
-        (e.thickness_mm or 0) > 44.46 for e in c.given.leaves
+        (e.thickness_mm or 0) > 44.45 + 25.4 / 128 for e in c.given.leaves
     ),
     "leaf.material = glass or leaf.thickness is unknown": lambda c: any(
         e.material == "glass" or e.thickness_mm is None for e in c.given.leaves

@@ -54,7 +54,7 @@ QUERIES = {
     "rating >= 45 and item.kind = closer": lambda c: (
         c.given.opening.rating in ("45", "60", "90", "180") and any(i.kind == "closer" for i in c.given.items)
     ),
-    "backset = 2 3/4": lambda c: any(i.backset_mm and abs(i.backset_mm - 69.85) < 1e-6 for i in c.given.items),
+    "backset = 2 3/4": lambda c: any(i.backset_mm and abs(i.backset_mm - 69.85) < 25.4 / 128 for i in c.given.items),
     "mark >= A-13 and mark <= A-20": lambda c: c.given.opening.mark in {f"A-{n}" for n in range(13, 21)},
     "store": lambda c: any(
         "store" in (name or "").lower()

@@ -7,7 +7,7 @@ from typing import Final
 
 from hwsched.drawings.drawing import Anchor, Callout, Dimension, Drawing, Text, View
 from hwsched.drawings.layers import LAYERS, Layer, on_layers
-from hwsched.drawings.unknown import WIDTH, unknown_drawing
+from hwsched.drawings.not_drawn import WIDTH, unknown_drawing
 from hwsched.language import phrase
 from hwsched.render.fonts import text_width_mm
 from hwsched.render.lower import Letters, OnPaper, Primitive, Stroke, lower

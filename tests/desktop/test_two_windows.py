@@ -310,7 +310,10 @@ def test_people_are_listed_and_roles_hold(qtbot, windows):
     end(qtbot, begin(qtbot, ben, "Wave"), "7")
     assert "ben is viewer in this project, who changes nothing" in ben.frame.telling.told.text()
     ben.frame.telling.told.close()
-    assert fact(ben, "Wave").text(1) != "7"
+    # What could not be written stays where it was typed, with the reason, and in this window alone.
+    assert fact(ben, "Wave").text(1) == "7"
+    assert "changes nothing" in fact(ben, "Wave").toolTip(1)
+    assert fact(ann, "Wave").text(1) != "7"
     dialog.list.setCurrentItem(dialog.list.topLevelItem(2))
     qtbot.mouseClick(dialog.gone, Qt.MouseButton.LeftButton)
     assert [person.name for person in people(ann.frame.state.workspace.project)] == ["ann", "ben"]

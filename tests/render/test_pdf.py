@@ -5,8 +5,8 @@ from dataclasses import replace
 import pytest
 from pypdf import PdfReader
 
+from hwsched.drawings.not_drawn import unknown_drawing
 from hwsched.drawings.opening.elevation import elevation
-from hwsched.drawings.unknown import unknown_drawing
 from hwsched.render import print_style
 from hwsched.render.blocks import Bullets, Column, Document, Drawings, Facts, Heading, Paragraph, Section, Table
 from hwsched.render.pdf import RenderCancelledError, render_pdf

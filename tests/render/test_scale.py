@@ -1,9 +1,9 @@
 import pytest
 
+from hwsched.drawings.not_drawn import unknown_drawing
 from hwsched.drawings.opening.edge_view import edge_view
 from hwsched.drawings.opening.elevation import elevation
 from hwsched.drawings.opening.section import section
-from hwsched.drawings.unknown import unknown_drawing
 from hwsched.render.scale import DENOMINATORS, fit_row, fit_views, scale_bar
 from tests.drawings.openings import ALL, FIT, GIVEN
 

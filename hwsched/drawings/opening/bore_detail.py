@@ -6,11 +6,12 @@ from math import atan2, copysign, degrees
 from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.dimensions import stack_horizontal
 from hwsched.drawings.drawing import Arc, Callout, Drawing, Hatch, Line, Shape, Text
+from hwsched.drawings.not_drawn import unknown_drawing
 from hwsched.drawings.opening.hole_words import direction_words, size_words
 from hwsched.drawings.opening.lock_place import LockPlace, case_problem, lock_place
 from hwsched.drawings.opening.symbols import box
 from hwsched.drawings.opening.through_leaf import Axis, bore_outline, cut_of, face_axes, thick_leaf
-from hwsched.drawings.unknown import known, unknown_drawing
+from hwsched.drawings.unknown import known
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.reading import leafless

@@ -8,10 +8,11 @@ from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.dimensions import stack_horizontal, stack_vertical
 from hwsched.drawings.drawing import Callout, Circle, Drawing, Line, Shape, Text
 from hwsched.drawings.layers import UNIT, hole_thing, of_thing
+from hwsched.drawings.not_drawn import unknown_drawing
 from hwsched.drawings.opening.lock_place import LockPlace, case_problem, lock_place
 from hwsched.drawings.opening.symbols import box
 from hwsched.drawings.opening.through_leaf import bore_outline, face_axes, thick_leaf
-from hwsched.drawings.unknown import known, positive, unknown_drawing
+from hwsched.drawings.unknown import known, positive
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.reading import CASE_IN_LEAF, leaf_hand, leafless, lock_item, lock_part, on_leaf, remains, unit_part

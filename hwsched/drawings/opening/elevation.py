@@ -10,6 +10,7 @@ from hwsched.calc.opening.placement import KeepOut
 from hwsched.drawings.dimensions import stack_horizontal, stack_vertical
 from hwsched.drawings.drawing import Drawing, Shape
 from hwsched.drawings.handing import Face
+from hwsched.drawings.not_drawn import unknown_drawing
 from hwsched.drawings.opening.face_ground import CONVENTION_NOTE, ground_shapes
 from hwsched.drawings.opening.face_items import existing_items
 from hwsched.drawings.opening.face_lock import keepout_shapes, lock_shapes
@@ -18,7 +19,6 @@ from hwsched.drawings.opening.new_work import new_work
 from hwsched.drawings.opening.other_points import outlined
 from hwsched.drawings.opening.wall import wall
 from hwsched.drawings.sheet import LeafOnSheet, leaves_on_face
-from hwsched.drawings.unknown import unknown_drawing
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_feet_inches, format_length
 from hwsched.rules.reading import leaf_name, leafless

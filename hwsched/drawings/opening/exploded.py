@@ -34,7 +34,8 @@ from hwsched.calc.opening.bore import Box, Rod, Vector
 from hwsched.calc.opening.solid import Solid, bounds
 from hwsched.drawings.axonometric import Seen, project, shapes_of_bodies
 from hwsched.drawings.drawing import Callout, Drawing, Line, Shape
-from hwsched.drawings.unknown import positive, unknown_drawing
+from hwsched.drawings.not_drawn import unknown_drawing
+from hwsched.drawings.unknown import positive
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities.adding import added
 from hwsched.rules.reading import leafless, lock_item, lock_leaf

@@ -4,13 +4,14 @@ from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.dimensions import stack_horizontal, stack_vertical
 from hwsched.drawings.drawing import Callout, Drawing, Fill, Line, Pen, Shape, Text
 from hwsched.drawings.handing import Face
+from hwsched.drawings.not_drawn import unknown_drawing
 from hwsched.drawings.opening.face_items import existing_items
 from hwsched.drawings.opening.face_lock import lock_shapes
 from hwsched.drawings.opening.lock_place import LockPlace, lock_place
 from hwsched.drawings.opening.new_work import new_work
 from hwsched.drawings.opening.symbols import box
 from hwsched.drawings.sheet import LeafOnSheet, leaves_on_face
-from hwsched.drawings.unknown import known, positive, unknown_drawing
+from hwsched.drawings.unknown import known, positive
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.reading import leaf_name, leafless

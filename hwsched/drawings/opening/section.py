@@ -10,11 +10,12 @@ from hwsched.drawings.dimensions import stack_horizontal, stack_vertical
 from hwsched.drawings.drawing import Callout, Drawing, Fill, Line, Shape, Text
 from hwsched.drawings.handing import lock_edge_left
 from hwsched.drawings.layers import LEAD, LOCK, UNIT, hole_thing, of_thing
+from hwsched.drawings.not_drawn import unknown_drawing
 from hwsched.drawings.opening.cylinder_section import Cut, cylinder_shapes
 from hwsched.drawings.opening.lock_place import LockPlace, case_problem, lock_place
 from hwsched.drawings.opening.symbols import box
 from hwsched.drawings.opening.through_leaf import bore_outline, cut_of, face_axes, thick_leaf
-from hwsched.drawings.unknown import known, positive, unknown_drawing
+from hwsched.drawings.unknown import known, positive
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.reading import CASE_IN_LEAF, by_cylinder, leaf_hand, leafless, lock_part, unit_part

@@ -11,11 +11,12 @@ from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.conventions import LETTER_HEIGHT_MM, LINE_SPACING
 from hwsched.drawings.drawing import Anchor, Circle, Drawing, Line, Shape, Text
 from hwsched.drawings.handing import Face, lock_edge_left
+from hwsched.drawings.not_drawn import unknown_drawing
 from hwsched.drawings.opening.hole_words import full_words, size_words
 from hwsched.drawings.opening.lock_place import LockPlace, face_diameter, lock_place
 from hwsched.drawings.opening.symbols import box
 from hwsched.drawings.opening.through_leaf import thick_leaf
-from hwsched.drawings.unknown import known, positive, unknown_drawing
+from hwsched.drawings.unknown import known, positive
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.reading import by_cylinder, leaf_hand, leafless, unit_part

@@ -6,9 +6,10 @@ from hwsched.drawings.conventions import FIRST_DIMENSION_MM
 from hwsched.drawings.dimensions import stack_vertical
 from hwsched.drawings.drawing import Callout, Circle, Dimension, Drawing, Line, Shape, Text
 from hwsched.drawings.handing import Face
+from hwsched.drawings.not_drawn import unknown_drawing
 from hwsched.drawings.opening.hole_words import size_words
 from hwsched.drawings.opening.symbols import box
-from hwsched.drawings.unknown import known, positive, unknown_drawing
+from hwsched.drawings.unknown import known, positive
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.rules.reading import in_role, lock_item, unit_part

@@ -8,6 +8,7 @@ from typing import Final
 
 from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.drawing import Circle, Drawing, Line, Pen, Shape, Text
+from hwsched.drawings.not_drawn import unknown_drawing
 from hwsched.drawings.opening.symbols import box
 from hwsched.drawings.power.power_words import (
     STRANDING_NOTE,
@@ -34,7 +35,6 @@ from hwsched.drawings.power.riser_layout import (
 from hwsched.drawings.power.riser_sheets import SheetPlan, sheets_of
 from hwsched.drawings.power.riser_strings import TAP_MM, Key, Levels, Stop, String, strings_of
 from hwsched.drawings.text_room import line_step_mm, lines_tall_mm
-from hwsched.drawings.unknown import unknown_drawing
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle
 from hwsched.values.power import PowerResult, SupplyResult

@@ -9,6 +9,7 @@ from typing import Final
 
 from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.drawing import Circle, Drawing, Line, Pen, Shape, Text
+from hwsched.drawings.not_drawn import unknown_drawing
 from hwsched.drawings.opening.symbols import box
 from hwsched.drawings.power.power_words import (
     STATE_WORDS,
@@ -21,7 +22,6 @@ from hwsched.drawings.power.power_words import (
 )
 from hwsched.drawings.power.riser_strings import SUPPLY_NODE
 from hwsched.drawings.text_room import broken, line_step_mm, text_room_mm
-from hwsched.drawings.unknown import unknown_drawing
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, in_run_unit, run_unit
 from hwsched.values.power import CircuitResult, NodeResult, SupplyResult

@@ -8,6 +8,7 @@ from typing import Final
 
 from hwsched.calc.opening.placement import Rect
 from hwsched.drawings.drawing import Circle, Drawing, Fill, Line, Pen, Shape, Text, TextRole
+from hwsched.drawings.not_drawn import unknown_drawing
 from hwsched.drawings.opening.symbols import box
 from hwsched.drawings.power.power_words import (
     STRANDING_NOTE,
@@ -25,7 +26,6 @@ from hwsched.drawings.power.power_words import (
 )
 from hwsched.drawings.power.wiring_way import Hop, WiringWay, wiring_way
 from hwsched.drawings.text_room import broken, line_step_mm, lines_tall_mm, text_room_mm, widest_mm
-from hwsched.drawings.unknown import unknown_drawing
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle
 from hwsched.values.power import CircuitResult, Device, NodeResult, SupplyResult

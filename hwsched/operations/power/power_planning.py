@@ -177,7 +177,7 @@ def planned_by(project: Project, basis: PlanBasis, solve: Solve) -> PowerProposa
     stands, stood = only_supplies(after, touched), only_supplies(before, touched)
     return PowerProposal(
         building, circuit, asked.aim, plan, laying, names, tuple(kept), tuple(work.left_out),
-        told_runs(facts, laying.taken_up, marks, project.length_style), tuple(work.assumed), stood, stands,
+        told_runs(facts, laying.taken_up, marks, settings.length_style), tuple(work.assumed), stood, stands,
         _cost(stood, catalogue, terms), _cost(stands, catalogue, terms), already, replace(basis, state=state),
     )  # fmt: skip
 

@@ -195,7 +195,7 @@ def proposed_by(project: Project, building: str, basis: Basis, solve: Solve) -> 
     return Proposal(
         building, siting, lengths, measured, used, tuple(left_out), names, only_supplies(before, here),
         only_supplies(after, here), wire_of_supplies(before, here),
-        _torn_up(facts, siting, lengths, used, every, project.length_style),
+        _torn_up(facts, siting, lengths, used, every, settings.length_style),
         replace(basis, state=state),
     )  # fmt: skip
 

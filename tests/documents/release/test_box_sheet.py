@@ -74,7 +74,7 @@ def test_of_several_lock_points_each_is_named_and_what_is_missing_is_nothing(qua
 def test_what_may_not_be_picked_is_named_in_front_and_has_no_sheet(quay, of_mark):
     document = boxes(quay, of_mark("WOOD"), of_mark("UNSEEN"))
     assert len(document.sections) == 2
-    assert "A sheet for each of 1 boxes." in texts(document)
+    assert "A sheet for 1 box." in texts(document)
     assert "Not to be picked: UNSEEN." in texts(document)
     assert not any("Not to be picked" in text for text in texts(boxes(quay, of_mark("WOOD"))))
 

@@ -18,7 +18,12 @@ COLUMN: Final = int(Qt.ItemDataRole.UserRole)
 GROUP: Final = COLUMN + 1
 """The group whose line it is."""
 _ROLE = Qt.ItemDataRole
+_ANSWERED: Final = frozenset({*OF_DRAFT, COLUMN, GROUP, _ROLE.TextAlignmentRole, _ROLE.DecorationRole})
+"""All that is told of a cell: Qt asks for as much again as often as it is painted."""
 _RIGHT: Final = int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
+_GROUPED: Final = Qt.ItemFlag.ItemIsEnabled
+_READ: Final = _GROUPED | Qt.ItemFlag.ItemIsSelectable
+_EDITED: Final = _READ | Qt.ItemFlag.ItemIsEditable
 
 
 class GridModel(QAbstractTableModel, Generic[Row]):
@@ -145,12 +150,13 @@ class GridModel(QAbstractTableModel, Generic[Row]):
     def flags(self, index: Index) -> Qt.ItemFlag:
         """Return that a row can be selected, and a cell edited that is somebody's fact."""
         if not index.isValid() or self.contents.group_at(index.row()) is not None:
-            return Qt.ItemFlag.ItemIsEnabled
-        flags = Qt.ItemFlag.ItemIsEnabled | Qt.ItemFlag.ItemIsSelectable
-        return flags | Qt.ItemFlag.ItemIsEditable if self.target_at(index) is not None else flags
+            return _GROUPED
+        return _EDITED if self.target_at(index) is not None else _READ
 
     def data(self, index: Index, role: int = 0) -> Any:
         """Return what a cell shows; of a group's line its title, in the first cell."""
+        if role not in _ANSWERED:
+            return None
         row = self.contents.row_at(index.row())
         column = self.contents.columns[index.column()]
         if role == COLUMN:

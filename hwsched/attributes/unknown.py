@@ -1,4 +1,4 @@
-"""How it is said that nobody knows a value: by a word, and in the narrow cell of a grid by a mark.
+"""How it is said that nobody knows a value: by a word, wherever it is shown.
 
 Here belongs what is shown; which words of a cell are read as unknown stands in `reading`.
 """
@@ -7,8 +7,8 @@ from typing import Final
 
 from hwsched.language import phrase
 
-MARK: Final = "?"
-"""Stands in a cell of a grid alone, whose tip and spoken text say the word."""
+_TYPED: Final = "?"
+"""Many type it for the word; it is shown nowhere."""
 
 
 def unknown_word() -> str:
@@ -17,7 +17,7 @@ def unknown_word() -> str:
 
 
 def says_nothing(text: str) -> bool:
-    """Tell whether what stands in a field says that nobody knows: nothing, the mark, or the word.
+    """Tell whether what stands in a field says that nobody knows: nothing, a question mark, or the word.
 
     Examples
     --------
@@ -25,15 +25,4 @@ def says_nothing(text: str) -> bool:
     [True, True, True, False, False]
     """
     said = text.strip()
-    return said in ("", MARK) or said.casefold() == unknown_word().casefold()
-
-
-def in_words(text: str) -> str:
-    """Return what a cell shows as it is said where there is room for words.
-
-    Examples
-    --------
-    >>> in_words("?"), in_words("wood"), in_words("")
-    ('unknown', 'wood', '')
-    """
-    return unknown_word() if text == MARK else text
+    return said in ("", _TYPED) or said.casefold() == unknown_word().casefold()

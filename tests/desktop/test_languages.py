@@ -10,6 +10,7 @@ from PySide6.QtWidgets import (
 )
 from sqlalchemy import select
 
+from hwsched.attributes.unknown import unknown_word
 from hwsched.desktop.findings.waive_dialog import WaiveDialog
 from hwsched.desktop.findings.why_window import WhyWindow
 from hwsched.desktop.frame.places import PLACES
@@ -110,7 +111,7 @@ def worded(grid):
     for column in contents.known.values():
         texts = {column.text(value) for value in contents.values(column.name)}
         if column.attribute is not None and column.attribute.kind in ("choice", "flag"):
-            yield column, texts - {"", "?"}
+            yield column, texts - {"", unknown_word()}
 
 
 def test_words_of_choices_are_said_in_cells_and_what_is_typed_in_them_is_written_plainly(whole, qtbot):

@@ -11,7 +11,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeyEvent
 from PySide6.QtWidgets import QComboBox, QFrame, QHBoxLayout, QLabel, QLineEdit, QPushButton, QVBoxLayout, QWidget
 
-from hwsched.attributes.unknown import in_words, unknown_word
+from hwsched.attributes.unknown import unknown_word
 from hwsched.desktop.grid.cells import editor_for, typed_in
 from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.proposals import Proposal
@@ -152,7 +152,7 @@ class ChangesPane(QFrame):
         self.field.hide()
         self.field.deleteLater()
         self.field = made
-        counts = Counter(in_words(column.text(column.value(row))) or unknown_word() for row in self._rows)
+        counts = Counter(column.text(column.value(row)) or unknown_word() for row in self._rows)
         told = [f"{text} ({count})" for text, count in counts.most_common(_SAID)]
         more = (
             phrase_of_count(" and {count} other value", " and {count} other values", len(counts) - _SAID)

@@ -5,7 +5,6 @@ from dataclasses import dataclass
 from typing import Any, Final, Generic, TypeVar
 
 from hwsched.attributes import Attribute
-from hwsched.attributes.unknown import in_words
 from hwsched.language import phrase
 from hwsched.telling.natural import natural
 
@@ -85,4 +84,4 @@ class Column(Generic[Row]):
 
     def said(self, value: Any) -> str:
         """Return how a value is called where values are chosen."""
-        return in_words(self.text(value)) or phrase("(empty)")
+        return self.text(value) or phrase("(empty)")

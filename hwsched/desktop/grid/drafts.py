@@ -6,7 +6,7 @@ from typing import Any, Final
 
 from PySide6.QtCore import Qt
 
-from hwsched.attributes.unknown import MARK, unknown_word
+from hwsched.attributes.unknown import unknown_word
 from hwsched.desktop.looks.tokens import colour
 from hwsched.language import phrase
 from hwsched.operations.survey.fact_edit import FactEdit
@@ -33,7 +33,7 @@ class Draft:
         if role == _ROLE.ForegroundRole:
             return colour("refused")
         if role in (_ROLE.DisplayRole, _ROLE.EditRole):
-            return phrase(self.text) if self.text else MARK
+            return phrase(self.text) if self.text else unknown_word()
         said = phrase(self.text) if self.text else unknown_word()
         return phrase("{said}, not taken: {why}", said=said, why=self.why)
 

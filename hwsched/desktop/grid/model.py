@@ -5,7 +5,6 @@ from typing import Any, Final, Generic
 
 from PySide6.QtCore import QAbstractTableModel, QModelIndex, QObject, QPersistentModelIndex, Qt
 
-from hwsched.attributes.unknown import in_words
 from hwsched.desktop.grid.arrangement import Arrangement
 from hwsched.desktop.grid.column import Column, Row, Target
 from hwsched.desktop.grid.contents import Contents, Group
@@ -20,6 +19,7 @@ GROUP: Final = COLUMN + 1
 _ROLE = Qt.ItemDataRole
 _ANSWERED: Final = frozenset({*OF_DRAFT, COLUMN, GROUP, _ROLE.TextAlignmentRole, _ROLE.DecorationRole})
 """All that is told of a cell: Qt asks for as much again as often as it is painted."""
+_WORDS: Final = frozenset({_ROLE.DisplayRole, _ROLE.EditRole, _ROLE.ToolTipRole, _ROLE.AccessibleTextRole})
 _RIGHT: Final = int(Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
 _GROUPED: Final = Qt.ItemFlag.ItemIsEnabled
 _READ: Final = _GROUPED | Qt.ItemFlag.ItemIsSelectable
@@ -165,10 +165,8 @@ class GridModel(QAbstractTableModel, Generic[Row]):
             return self._of_group(index, role)
         if self.drafts and (draft := self._draft_of(column, row)) is not None and role in OF_DRAFT:
             return draft.shown(role)
-        if role in (_ROLE.DisplayRole, _ROLE.EditRole):
+        if role in _WORDS:
             return column.text(column.value(row))
-        if role in (_ROLE.ToolTipRole, _ROLE.AccessibleTextRole):
-            return in_words(column.text(column.value(row)))
         if role == _ROLE.TextAlignmentRole and column.right:
             return _RIGHT
         if role == _ROLE.ForegroundRole and column.colour is not None:

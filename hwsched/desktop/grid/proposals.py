@@ -9,7 +9,7 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from hwsched.attributes.unknown import in_words, says_nothing, unknown_word
+from hwsched.attributes.unknown import says_nothing, unknown_word
 from hwsched.desktop.grid.column import Column, Row, Target
 from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.widgets.typed import plain_word, understood, with_unit
@@ -92,7 +92,7 @@ def proposed(
 
 def _in_words(column: Column[Row], value: object) -> str:
     """Return a value as it is said beside another one: an empty cell there would say nothing at all."""
-    said = in_words(column.text(value))
+    said = column.text(value)
     return said or (unknown_word() if value is None and column.target is not None else said)
 
 

@@ -5,10 +5,13 @@ from dataclasses import dataclass, field
 from functools import partial
 from typing import Any, Final, get_args
 
+from PySide6.QtGui import QColor
+
 from hwsched.attributes import Attribute, said_value
-from hwsched.attributes.unknown import MARK, unknown_word
+from hwsched.attributes.unknown import unknown_word
 from hwsched.desktop.grid.column import Column, Target
 from hwsched.desktop.looks.severities import severities_in_words
+from hwsched.desktop.looks.tokens import colour
 from hwsched.desktop.parts.set_book import OpeningSet
 from hwsched.desktop.survey.ahead import Ahead
 from hwsched.desktop.survey.states import STATES, state_colour, state_of, state_shape
@@ -88,7 +91,7 @@ def _seen_first(beside: Beside) -> tuple[Column[Checked], ...]:
         ),
         Column("opening.set", to_phrase("Set"), partial(_set_name, beside), width=8, section=to_phrase("Opening")),
         fact(OPENING, OPENING.attribute("form"), title=to_phrase("Form"), width=12),
-        fact(OPENING, OPENING.attribute("hand"), title=to_phrase("Hand"), width=8),
+        fact(OPENING, OPENING.attribute("hand"), title=to_phrase("Hand"), width=10),
         fact(OPENING, OPENING.attribute("rating"), title=to_phrase("Rating"), width=11),
         fact(LEAF, LEAF.attribute("material"), title=to_phrase("Leaf"), width=15, missing=_NO_LEAF),
         Column("result.locks", to_phrase("Lock"), _locks, width=20, section=to_phrase("Lock")),
@@ -198,6 +201,7 @@ def _fact_column(
         partial(_fact_order, attribute, missing),
         attribute=attribute,
         target=target,
+        colour=partial(_fact_colour, missing),
         typed=typed,
         width=width or max(11, min(24, len(attribute.label) + 3)),
         right=attribute.kind in _TALL,
@@ -210,13 +214,19 @@ def _fact_column(
     )
 
 
-def _silent(entity: Entity, attribute: Attribute) -> str:
-    """Return what stands for unknown: of a name nothing, of what has to be found out a question mark."""
-    return "" if entity is OPENING and attribute.kind == "text" else MARK
+def _silent(entity: Entity, attribute: Attribute) -> bool:
+    """Tell whether nothing stands for unknown, as of a name; of what has to be found out it is said."""
+    return entity is OPENING and attribute.kind == "text"
 
 
-def _fact_text(attribute: Attribute, beside: Beside, unknown: str, missing: str, value: Any) -> str:
+def _fact_text(attribute: Attribute, beside: Beside, silent: bool, missing: str, value: Any) -> str:
+    unknown = "" if silent else unknown_word()
     return phrase(missing) if value == missing else said_value(attribute, value, beside.style, unknown=unknown)
+
+
+def _fact_colour(missing: str, value: Any) -> QColor | None:
+    """Return the quiet colour of what nobody knows, or is not there."""
+    return colour("soft") if value is None or value == missing else None
 
 
 def _fact_order(attribute: Attribute, missing: str, value: Any) -> Any:
@@ -238,7 +248,7 @@ def _own_column(attribute: Attribute, beside: Beside) -> Column[Checked]:
         f"opening.{attribute.name}",
         attribute.label,
         value,
-        partial(_fact_text, attribute, beside, "", NOT_HERE),
+        partial(_fact_text, attribute, beside, True, NOT_HERE),
         partial(_fact_order, attribute, NOT_HERE),
         attribute=attribute,
         target=partial(_of_opening, attribute.name),

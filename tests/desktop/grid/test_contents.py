@@ -6,6 +6,7 @@ import pytest
 from PySide6.QtCore import Qt
 
 from hwsched.attributes import Attribute, show_value
+from hwsched.attributes.unknown import unknown_word
 from hwsched.desktop.grid.arrangement import Arrangement
 from hwsched.desktop.grid.column import Column, Target
 from hwsched.desktop.grid.contents import Contents
@@ -30,7 +31,7 @@ def fact(attribute, read, **more):
         attribute.name,
         attribute.label,
         read,
-        lambda value: show_value(attribute, value, "fraction", unknown="?"),
+        lambda value: show_value(attribute, value, "fraction", unknown=unknown_word()),
         attribute=attribute,
         target=lambda each: Target("existing_item", each.id, attribute.name),
         **more,
@@ -152,11 +153,11 @@ def test_pasted_cells_are_laid_from_the_first_row_on_and_one_line_over_all_selec
     )
 
 
-def test_what_nobody_knows_is_a_mark_in_its_cell_and_a_word_where_it_is_told(contents):
+def test_what_nobody_knows_is_said_in_a_word(contents):
     model = GridModel(contents)
     cell = model.index(model.row_of_id("c"), model.place_of("backset_mm"))
-    assert cell.data() == "?"
-    assert [cell.data(each) for each in (Role.ToolTipRole, Role.AccessibleTextRole)] == ["unknown", "unknown"]
+    said = [cell.data(each) for each in (Role.DisplayRole, Role.ToolTipRole, Role.AccessibleTextRole)]
+    assert said == ["unknown", "unknown", "unknown"]
     assert contents.known["backset_mm"].said(None) == "unknown"
     contents.group("backset_mm")
     assert {contents.group_at(n).title for n in range(len(contents)) if contents.group_at(n)} == {

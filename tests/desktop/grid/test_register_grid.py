@@ -5,6 +5,8 @@ from PySide6.QtCore import Qt
 from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import QApplication, QComboBox, QLineEdit
 
+from hwsched.attributes.unknown import unknown_word
+from hwsched.desktop.looks.tokens import SPACE, colour
 from hwsched.operations.opening.asked_openings import asked_openings
 from hwsched.operations.opening.scope import Scope
 from hwsched.operations.project.history import history
@@ -443,3 +445,20 @@ def test_a_list_without_a_row_says_why(at_work, qtbot, grid):
     qtbot.keyClicks(at_work.openings.ask.line, "zzzz")
     assert grid.model.rowCount() == 0
     assert painted(), "words stand there, and no bare list"
+
+
+def test_no_cell_says_with_a_bare_mark_that_nobody_knows_and_the_word_is_quiet(at_work, qtbot, grid):
+    """What is missing is said in words, in a colour of its own, and no cell of the first columns cuts it."""
+    contents, quiet = grid.model.contents, colour("soft")
+    found = set()
+    for place, column in enumerate(contents.columns):
+        for line in range(len(contents)):
+            cell = grid.model.index(line, place)
+            assert cell.data() != "?", column.name
+            if column.attribute is not None and cell.data() == unknown_word():
+                assert cell.data(Qt.ItemDataRole.ForegroundRole) == quiet
+                found.add(place)
+    assert found
+    metrics = grid.table.fontMetrics()
+    for place in found:
+        assert grid.table.columnWidth(place) >= metrics.horizontalAdvance(unknown_word()) + 2 * SPACE.hair, place

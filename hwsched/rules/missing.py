@@ -2,9 +2,13 @@
 
 from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
+from typing import Final
 
 from hwsched.rules.wording import label_of
 from hwsched.values import Finding, Fit
+
+_WORKED_OUT: Final = frozenset({"opening.fit"})
+"""What others wait for and nobody finds at a door: it is worked out, and told where it is not."""
 
 
 @dataclass(frozen=True, slots=True)
@@ -54,7 +58,7 @@ def missing_facts(openings: Iterable[tuple[str, Fit | None, Sequence[Finding]]])
 
 
 def needs_of(fit: Fit | None, findings: Sequence[Finding]) -> tuple[str, ...]:
-    """Return the missing facts that block an opening, each once."""
+    """Return the facts to be found out that block an opening, each once."""
     facts: dict[str, None] = {}
     if fit is not None and fit.status == "to-measure":
         facts.update((need.fact, None) for need in fit.needs)
@@ -62,4 +66,4 @@ def needs_of(fit: Fit | None, findings: Sequence[Finding]) -> tuple[str, ...]:
         # A note keeps nobody from work, so that nobody is sent out for its facts.
         if finding.needs and not finding.waived and finding.severity != "note":
             facts.update(dict.fromkeys(finding.needs))
-    return tuple(facts)
+    return tuple(fact for fact in facts if fact not in _WORKED_OUT)

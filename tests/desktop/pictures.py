@@ -310,12 +310,14 @@ def guide(application, small, folder):
     settle(window)
     keep("import", window.survey.preview, 1326)
     window.survey.preview.reject()
-    preferences.theme = "dark"
     window.project.open_project(str(small))
     settle(window)
     window.frame.go("today")
     settle(window)
     keep("today", window)
+    preferences.theme = "dark"
+    settle(window)
+    keep("today-dark", window)
     window.close()
     look.setParent(None)
 

@@ -50,6 +50,8 @@ def test_equals_stand_by_their_labels():
     assert [each.fact for each in found] == [THICK, RATING]
 
 
-def test_a_circuit_that_waits_for_a_fit_is_said_too():
-    found = missing_facts([("a", FITTED, [said("opening.fit")])])
-    assert [(each.fact, each.label) for each in found] == [("opening.fit", "opening: fit")]
+def test_nobody_is_sent_out_for_what_is_worked_out():
+    """A circuit waits for the fit of an opening: it is no fact of a door, and no visit finds it."""
+    assert missing_facts([("a", FITTED, [said("opening.fit")])]) == ()
+    found = missing_facts([("a", FITTED, [said("opening.fit"), said(THICK)])])
+    assert [(each.fact, each.alone) for each in found] == [(THICK, ("a",))]

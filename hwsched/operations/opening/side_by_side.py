@@ -15,6 +15,7 @@ from hwsched.operations.opening.facts_shown import asked_facts, item_facts
 from hwsched.operations.survey.fact_edit import FactEdit
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.survey import ITEM, LEAF, OPENING
+from hwsched.values import Fit
 from hwsched.values.amounts import part_words
 from hwsched.values.place_words import across_words, face_words
 from hwsched.values.role_words import role_said
@@ -173,11 +174,18 @@ def _results(left: Checked, right: Checked, style: LengthStyle) -> Iterable[Comp
             )
             if p is not None
             else none
-            for p in places
+            if each.fit is not None
+            else uncounted
+            for each, p in zip(both, places, strict=True)
         ],
     )
-    holes = [str(sum(hole.count for hole in each.fit.holes)) if each.fit else none for each in both]
-    yield line(phrase("Holes"), holes)
+
+    def holes(fit: Fit | None) -> str:
+        if fit is None:
+            return uncounted
+        return str(sum(hole.count for hole in fit.holes)) if fit.status == "fits" else none
+
+    yield line(phrase("Holes"), [holes(each.fit) for each in both])
     for severity, title in (("error", to_phrase("Errors")), ("warning", to_phrase("Warnings"))):
         yield line(phrase(title), [" ".join(_said_once(each, severity)) or none for each in both])
 

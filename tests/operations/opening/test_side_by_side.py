@@ -83,3 +83,13 @@ def test_what_one_has_and_the_other_not_is_said(side):
     assert said["Closer", "Footprint width"][1] == "none there"
     assert said["Fit", "Errors"][side] == "The lead is 12 mm short."
     assert said["Fit", "Errors"][1 - side] == "none"
+
+
+def test_what_no_fit_says_is_not_said_to_be_none():
+    """None is an answer: of an opening without a fit that counts nobody has one."""
+    lines = compared(THREE[0], replace(THREE[1], fit=None), "fraction")
+    said = {each.label: (each.left, each.right) for each in lines if each.section == "Fit"}
+    assert said["Holes"][0].isdigit()
+    assert {said[label][1] for label in ("State", "Place of the unit", "Holes", "Unit")} == {"no fit counts"}
+    measured = compared(THREE[0], replace(THREE[1], fit=replace(FIT, status="to-measure", holes=())), "fraction")
+    assert next(each.right for each in measured if each.label == "Holes") == "none"

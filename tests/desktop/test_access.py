@@ -220,8 +220,8 @@ def test_every_dialog_has_room_for_large_letters_and_on_the_screen(large, qtbot)
         PrintDialog(3, 1),
         NewSetDialog(QStringListModel(), [], 2),
         ProposedSetsDialog([]),
-        MoveDialog("M016", {"c": "S of MILL-1"}, lambda _circuit: ["M016"], lambda *_: None),
-        NewPowerDialog(SUPPLY, "A supply, or a place for one.", {}, lambda *_: None),
+        MoveDialog("M016", {"c": "S of MILL-1"}, lambda _circuit: ["M016"], lambda *_: None, style="mm"),
+        NewPowerDialog(SUPPLY, "A supply, or a place for one.", {}, lambda *_: None, style="mm"),
         TransmittalDialog([]),
         WaiveDialog("M016", finding, "tester", 2, 3),
     )

@@ -164,8 +164,8 @@ def test_every_dialog_comes_through_the_catalogue(whole, qtbot):
         PrintDialog(3, 1),
         NewSetDialog(QStringListModel(), [], 2),
         ProposedSetsDialog([]),
-        MoveDialog("M016", {"c": "M016"}, lambda _circuit: ["M016"], lambda *_: None),
-        NewPowerDialog(SUPPLY, "M016", {}, lambda *_: None),
+        MoveDialog("M016", {"c": "M016"}, lambda _circuit: ["M016"], lambda *_: None, style="mm"),
+        NewPowerDialog(SUPPLY, "M016", {}, lambda *_: None, style="mm"),
         TransmittalDialog([]),
         WaiveDialog("M016", finding, "tester", 2, 3),
     )

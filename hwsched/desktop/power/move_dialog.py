@@ -43,7 +43,8 @@ class MoveDialog(QDialog):
         nodes: Callable[[str], list[str]],
         move: Move,
         at: str = "",
-        style: LengthStyle = "mm",
+        *,
+        style: LengthStyle,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)

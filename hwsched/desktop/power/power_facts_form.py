@@ -100,7 +100,8 @@ class PowerFactsForm(FactsForm):
         entries: Iterable[tuple[str, Entity, str, Any, Mapping[str, str]]],
         offers: Mapping[str, Sequence[str]],
         base: int | None = None,
-        style: LengthStyle = "mm",
+        *,
+        style: LengthStyle,
     ) -> None:
         """Show facts; the line that is being worked on stays the current one.
 
@@ -117,7 +118,7 @@ class PowerFactsForm(FactsForm):
         """
         entries = list(entries)
         shown = " ".join(row for _, _, row, _, _ in entries)
-        if shown == self._shown and self.put_off(lambda: self.show_facts(entries, offers, base, style)):
+        if shown == self._shown and self.put_off(lambda: self.show_facts(entries, offers, base, style=style)):
             return
         self._shown, self.base, self.seen, self._style = shown, base, base, style
         self.offers = offers
@@ -184,7 +185,8 @@ class NewPowerDialog(QDialog):
         offers: Mapping[str, Sequence[str]],
         add: Callable[[dict[str, str], Callable[[], None]], None],
         stated: Mapping[str, str] | None = None,
-        style: LengthStyle = "mm",
+        *,
+        style: LengthStyle,
         parent: QWidget | None = None,
     ) -> None:
         super().__init__(parent)

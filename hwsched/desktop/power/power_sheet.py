@@ -192,7 +192,7 @@ class PowerSheet(QWidget):
         if circuit_id:
             offers["from_node"] = present.nodes(circuit_id)
             offers["to_node"] = sorted(present.marks().values())
-        self.form.show_facts(entries, offers, present.base, present.style)
+        self.form.show_facts(entries, offers, present.base, style=present.style)
         self.form.setVisible(bool(entries))
         title, line = self._words()
         self.title.setText(title)

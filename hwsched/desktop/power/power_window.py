@@ -177,8 +177,8 @@ class PowerWindow(ToolWindow):
             offers,
             lambda texts, then: self.add_power_row(kind, owner, texts, then),
             stated,
-            self.present.style,
-            self,
+            style=self.present.style,
+            parent=self,
         )
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.asked = dialog
@@ -208,7 +208,7 @@ class PowerWindow(ToolWindow):
         dialog = MoveDialog(
             about, circuits, self.present.nodes,
             lambda circuit, begin, length, then: self.carry(openings, circuit, begin, length, then, base),
-            self.tree.above("circuit"), self.present.style, self,
+            self.tree.above("circuit"), style=self.present.style, parent=self,
         )  # fmt: skip
         dialog.setAttribute(Qt.WidgetAttribute.WA_DeleteOnClose)
         self.asked_where = dialog

@@ -4,11 +4,11 @@ from collections.abc import Sequence
 from typing import Final
 
 from hwsched.exchange.problems import InputRejected
-from hwsched.kept_sentences import STEPS, kept_phrase
 from hwsched.language import phrase
 from hwsched.model.errors import ChangeError, ExistingProjectError, ProjectError
 from hwsched.model.journal.written import Written
 from hwsched.operations.changes import Changes
+from hwsched.operations.step_titles import step_said
 from hwsched.outside import OutsideError
 from hwsched.writing import UnwritableError
 
@@ -41,7 +41,7 @@ def said_of(written: Sequence[Written]) -> str:
     """
     if not written:
         return phrase("Nothing was changed in the project.")
-    named = "; ".join(f"{each.number} ({kept_phrase(each.summary, STEPS)})" for each in written[:_NAMED])
+    named = "; ".join(f"{each.number} ({step_said(each.summary)})" for each in written[:_NAMED])
     more = phrase(" and {count} more", count=len(written) - _NAMED) if len(written) > _NAMED else ""
     if len(written) == 1:
         return phrase("Written before that, and it stands: change set {named}. Undo takes it back.", named=named)

@@ -4,10 +4,10 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import Final
 
-from hwsched.rules.wording import label_of
+from hwsched.rules.wording import FIT, label_of
 from hwsched.values import Finding, Fit
 
-_WORKED_OUT: Final = frozenset({"opening.fit"})
+_WORKED_OUT: Final = frozenset({FIT})
 """What others wait for and nobody finds at a door: it is worked out, and told where it is not."""
 
 

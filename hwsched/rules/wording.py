@@ -15,6 +15,8 @@ from hwsched.values import Leaf, OpeningInput
 _STEPS_MM: Final = (0.0254, 0.1, 25.4 / 64)
 """Least steps in which lengths are written: decimal inches, millimetres, fractions."""
 _MILLIMETRES: Final = re.compile(r"(-?\d+(?:\.\d+)?(?:e[+-]?\d+)?) mm\b")
+FIT: Final = "opening.fit"
+"""What circuits wait for and nobody finds at a door: it is worked out."""
 _NAMES: Final = {"opening": "opening", "leaf": "leaf", "existing_item": "existing item"}
 
 
@@ -102,18 +104,35 @@ def short_a(amperes: float) -> str:
     return f"{amperes:.3g}"
 
 
+def title_of(rule_id: str) -> str:
+    """Return what people call a rule; its identifier where this version has no such rule.
+
+    In English, for sentences that are kept. No identifier of a rule stands in a sentence that people read.
+
+    Examples
+    --------
+    >>> title_of("fit-complete"), title_of("of-an-earlier-version")
+    ('Fit complete before a packet is issued', 'of-an-earlier-version')
+    """
+    # Rules put their own sentences together with it, once all of them are loaded.
+    from hwsched.rules import in_rulebook  # noqa: PLC0415
+
+    known = in_rulebook(rule_id)
+    return rule_id if known is None else known.title
+
+
 @cache
 def label_of(fact: str) -> str:
     """Put a missing fact into words: ``leaf.thickness_mm`` is "leaf: Leaf thickness"; parts say their own name.
 
-    What nobody surveys, such as the fit that a circuit waits for, says its own name too.
-
     Examples
     --------
     >>> label_of("circuit.limiter_a"), label_of("opening.fit"), label_of("part U.cells")
-    ('circuit: Fuse or limiter', 'opening: fit', 'part U.cells')
+    ('circuit: Fuse or limiter', 'a fit that counts', 'part U.cells')
     """
     entity_name, _, attribute_name = fact.partition(".")
+    if fact == FIT:
+        return "a fit that counts"
     for entity in (*ENTITIES, *POWER_ENTITIES):
         if entity.name == entity_name:
             declared = next((each.label for each in entity.attributes if each.name == attribute_name), None)
@@ -125,6 +144,19 @@ def label_of(fact: str) -> str:
             )
             return f"{whose}: {declared or attribute_name.replace('_', ' ')}"
     return fact.replace("_", " ")
+
+
+def to_complete(needs: Iterable[str]) -> str:
+    """Return the cure where facts are missing; of a fit, which nobody can tell, that it is to be worked out.
+
+    Examples
+    --------
+    >>> to_complete(["circuit.limiter_a"]), to_complete([FIT]), to_complete([])
+    ('Complete: circuit: Fuse or limiter.', 'Fit the opening.', '')
+    """
+    told = [label_of(need) for need in needs if need != FIT]
+    said = f"Complete: {'; '.join(told)}." if told else ""
+    return f"{said} Fit the opening.".strip() if FIT in needs else said
 
 
 def says_only_what_is_missing(message: str, needs: tuple[str, ...]) -> bool:

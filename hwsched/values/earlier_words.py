@@ -32,6 +32,11 @@ _IN_HASHES: Final = (
     ('"does-not-fit"', '"not-fitted"'),
     ('"to-measure"', '"unknown"'),
     ('"worked-out"', '"fitted"'),
+    ("no combination of parts fits it", "its fit is does-not-fit"),
+    ("its fit waits for facts", "its fit is to-measure"),
+    ("the rule 'Voltage at the end of the wires'", "the rule supply-drop"),
+    ("the rule 'Lowest voltage at every load'", "the rule circuit-voltage"),
+    ("the rule 'Standby capacity'", "the rule standby-capacity"),
 )
 
 

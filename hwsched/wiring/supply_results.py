@@ -22,6 +22,7 @@ from hwsched.rules.judging import judge_supply
 from hwsched.rules.network.circuit_source import taken_of_supply
 from hwsched.rules.network.connected_opening import ConnectedOpening
 from hwsched.rules.network.devices import Known, devices_at
+from hwsched.rules.wording import title_of
 from hwsched.telling.natural import natural
 from hwsched.values import Catalogue, OpeningInput, Part, Settings
 from hwsched.values.power import (
@@ -256,6 +257,10 @@ def _part_problems(supply: Supply, part: Part | None) -> list[Problem]:
     return []
 
 
+_STANDBY: Final = "standby-capacity"
+"""The rule that has the end voltage of a battery that tells none."""
+
+
 def _assumed(supply: Supply, part: Part | None, battery: Part | None) -> tuple[str, ...]:
     """Say what of a supply and its battery is reckoned with though nothing is stated."""
     taken = []
@@ -264,7 +269,7 @@ def _assumed(supply: Supply, part: Part | None, battery: Part | None) -> tuple[s
     if battery is not None and battery.number_of(INSIDE_OHM) is None:
         taken.append(f"no resistance inside {battery.number}")
     if battery is not None and battery.number_of(END_V) is None:
-        taken.append(f"the end voltage of {battery.number} as the rule standby-capacity has it")
+        taken.append(f"the end voltage of {battery.number} as the rule '{title_of(_STANDBY)}' has it")
     if battery is not None and supply.batteries is None:
         taken.append("one battery")
     if battery is not None and part is not None and part.number_of(STANDBY_V) is None:

@@ -43,3 +43,30 @@ def test_the_window_says_by_one_sign_that_more_is_asked_or_done():
 def test_nothing_says_by_itself_that_nothing_was_changed(folder):
     """What was written is noted and said once, by `said_of`; who says it in an error says it twice, or wrongly."""
     assert not [where for where, text in texts(folder) if "nothing was changed" in text.lower()]
+
+
+_IDENTIFIED = frozenset({"rule", "rule_id"})
+_AS_IDENTIFIERS = {
+    "rules/__init__.py", "operations/findings/waivers.py", "operations/opening/what_if.py",
+    "operations/opening/fit_differences.py", "operations/project/lists.py", "desktop/findings/finding_lines.py",
+    "desktop/findings/rulebook_window.py",
+}  # fmt: skip
+"""Modules that say back what a person typed, tell lines apart, name limits, or put an identifier beside its title."""
+
+
+def identified(folder):
+    """Yield each place of a text into which the identifier of a rule is put as it is, with its module."""
+    for path in sorted((ROOT / folder).rglob("*.py")):
+        tree = ast.parse(path.read_text(encoding="utf-8"))
+        for node in ast.walk(tree):
+            values = [node.value] if isinstance(node, ast.FormattedValue) else []
+            if isinstance(node, ast.Call) and getattr(node.func, "id", "") == "phrase":
+                values = [each.value for each in node.keywords]
+            if {getattr(each, "attr", getattr(each, "id", "")) for each in values} & _IDENTIFIED:
+                yield str(path.relative_to(ROOT)), node.lineno
+
+
+def test_a_rule_is_called_by_its_title_in_what_people_read():
+    found = {each for folder in (*SAID, "wiring") for each in identified(folder)}
+    assert not [each for each in found if each[0] not in _AS_IDENTIFIERS]
+    assert {module for module, _ in found} == _AS_IDENTIFIERS, "each exception is needed"

@@ -106,7 +106,8 @@ ROWS = [
         words=("UNIT: no more in the first moment",)),
     grown("passes", Growth("c", "C", 2, True)),
     grown("speaks", Growth("c", "C", 2, False, "It is too much.", "supply-loading"), says=1, severity="warning",
-          words=("2 later openings on circuit C are not borne, as the rule supply-loading says: It is too much.",)),
+          words=("2 later openings on circuit C are not borne, as the rule "
+                 "'Share of the supply that is used' says: It is too much.",)),
     grown("boundary", Growth("c", "C", 1, None, "nothing is known"), says=1,
           words=("circuit C bears 1 later opening:",)),
     row("circuit-sound", "passes", CHAIN),

@@ -110,7 +110,7 @@ def test_what_draws_nothing_is_no_device():
 
 
 @pytest.mark.parametrize(
-    ("made", "why"), [(None, "it has no fit that counts"), (Fit("to-measure"), "its fit is to-measure")]
+    ("made", "why"), [(None, "it has no fit that counts"), (Fit("to-measure"), "its fit waits for facts")]
 )
 def test_without_a_fit_nobody_knows_what_is_drawn(made, why):
     devices, problems = devices_of(given(), made)

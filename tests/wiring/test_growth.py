@@ -81,7 +81,10 @@ def test_room_that_is_asked_is_judged():
     assert said(found(1.5), "supply-growth") == []
     (finding,) = said(found(1.4), "supply-growth")
     assert (finding.severity, finding.values) == ("warning", {"asked": 2.0})
-    assert "2 later openings on circuit C are not borne, as the rule supply-loading says" in finding.message
+    assert (
+        "2 later openings on circuit C are not borne, as the rule 'Share of the supply that is used' says"
+        in finding.message
+    )
     assert said(alone([run("supply", "a", 1.0)]), "supply-growth") == []
 
 

@@ -82,8 +82,8 @@ WORD = {
     ("supply", "standby_hours"): "no standby asked of PS-s",
     ("supply", "temperature_c"): "supply.temperature_c",
     ("circuit", "wire"): "the wire of the run from",
-    ("circuit", "temperature_c"): "conductors of C at the temperature of the rule circuit-voltage",
-    ("circuit", "at_once"): "operations at one time on C as the rule circuit-voltage has them",
+    ("circuit", "temperature_c"): "conductors of C at the temperature of the rule 'Lowest voltage at every load'",
+    ("circuit", "at_once"): "operations at one time on C as the rule 'Lowest voltage at every load' has them",
     ("circuit", "limiter_a"): "No fuse or limiter is laid",
     ("circuit", "limiter"): DECLARED,
     ("circuit", "alarm"): "circuit.alarm",
@@ -111,7 +111,7 @@ STAND_INS = {
     "standby-capacity.rated_hours": ("standby-battery", "hours_rate"),
     "standby-capacity.end_share": ("standby-battery", "end_v"),
     "standby-capacity.release_s": "held 5 s an operation",
-    "supply-drop.temperature_c": "conductors at the temperature of the rule supply-drop",
+    "supply-drop.temperature_c": "conductors at the temperature of the rule 'Voltage at the end of the wires'",
 }
 """Limits that stand in for a fact, with the fact, or the words by which it is said."""
 DEMANDS = {

@@ -59,6 +59,7 @@ def _run(arguments: argparse.Namespace) -> int:
     from hwsched.operations.opening.named_openings import openings_of_marks
     from hwsched.operations.opening.past import past_of
     from hwsched.operations.project.history import history
+    from hwsched.operations.step_titles import titled
 
     past: dict[int, PastStep] = {}
     with opened(arguments) as project:
@@ -73,7 +74,7 @@ def _run(arguments: argparse.Namespace) -> int:
     if not arguments.json:
         for step in steps:
             undone = " (taken back)" if step.undone else ""
-            print(f"{step.number:>5}  {second_of(step.when)}  {step.who:<16} {step.summary}{undone}")
+            print(f"{step.number:>5}  {second_of(step.when)}  {step.who:<16} {titled(step.summary)}{undone}")
             for fact in past[step.number].facts if past else ():
                 name = f"{fact.where}: {fact.label}" if fact.label else fact.where
                 print(f"{'':>7}{name}: {fact.before} -> {fact.after}")

@@ -8,8 +8,8 @@ from hwsched.language import phrase
 from hwsched.operations.findings.checked import Checked
 from hwsched.operations.findings.checked_supplies import CheckedSupply
 from hwsched.operations.findings.waivers import Spoken
-from hwsched.rules import OF_WAIVERS, in_rulebook
-from hwsched.rules.saying import cure_of, label_said, message_of
+from hwsched.rules import OF_WAIVERS
+from hwsched.rules.saying import cure_of, label_said, message_of, rule_said
 from hwsched.values import Finding
 
 
@@ -39,7 +39,7 @@ class FindingLine:
     @property
     def title(self) -> str:
         """What rule speaks, or how many of them."""
-        titles = list(dict.fromkeys(rule_title(each.rule) for each in self.findings))
+        titles = list(dict.fromkeys(rule_said(each.rule) for each in self.findings))
         return (
             titles[0]
             if len(titles) == 1
@@ -76,12 +76,6 @@ class FindingLine:
             for each in self.findings
             if not each.waived and each.rule not in OF_WAIVERS
         )
-
-
-def rule_title(rule: str) -> str:
-    """Return what people call a rule."""
-    known = in_rulebook(rule)
-    return phrase(known.title) if known is not None else rule
 
 
 def finding_lines(checked: Iterable[Checked], supplies: Iterable[CheckedSupply] = ()) -> list[FindingLine]:

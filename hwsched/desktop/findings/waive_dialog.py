@@ -22,7 +22,7 @@ from hwsched.desktop.looks.severities import severity_word
 from hwsched.desktop.widgets.room import give_room
 from hwsched.desktop.widgets.spin import spin
 from hwsched.language import phrase
-from hwsched.rules.saying import message_of
+from hwsched.rules.saying import message_of, rule_said
 from hwsched.values import Finding
 
 
@@ -59,7 +59,7 @@ class WaiveDialog(QDialog):
         self, mark: str, finding: Finding, person: str, alike: int, everywhere: int, parent: QWidget | None = None
     ) -> None:
         super().__init__(parent)
-        self.setWindowTitle(phrase("Waive {rule}", rule=finding.rule))
+        self.setWindowTitle(phrase("Waive '{rule}'", rule=rule_said(finding.rule)))
         self._about = finding.about
         said = QLabel(f"{mark}. {severity_word(finding.severity)}: {message_of(finding)}")
         said.setTextFormat(Qt.TextFormat.PlainText)

@@ -6,7 +6,6 @@ from typing import Final
 
 from PySide6.QtWidgets import QWidget
 
-from hwsched.desktop.findings.finding_lines import rule_title
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.grid.column import Column
 from hwsched.desktop.grid.contents import Contents
@@ -16,6 +15,7 @@ from hwsched.desktop.looks.moments import day_said
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.findings.waivers import unwaive, waivers
 from hwsched.operations.project.history import newest
+from hwsched.rules.saying import rule_said
 from hwsched.values.record import SCOPES, Waiver
 
 
@@ -34,7 +34,7 @@ def _until(line: WaiverLine) -> date | None:
 
 
 COLUMNS: Final[tuple[Column[WaiverLine], ...]] = (
-    Column("rule", to_phrase("Rule"), lambda line: rule_title(line.waiver.rule), width=28),
+    Column("rule", to_phrase("Rule"), lambda line: rule_said(line.waiver.rule), width=28),
     Column("about", to_phrase("About"), lambda line: line.waiver.about, width=14),
     Column("mark", to_phrase("Opening"), lambda line: line.mark, width=10),
     Column("scope", to_phrase("Holds for"), lambda line: SCOPES[line.waiver.scope], width=16),

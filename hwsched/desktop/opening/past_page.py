@@ -19,9 +19,9 @@ from hwsched.desktop.looks.moments import moment_said
 from hwsched.desktop.looks.tokens import SPACE
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.desktop.widgets.wrapping import Wrapped
-from hwsched.kept_sentences import STEPS, kept_phrase
 from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.opening.past import PastStep
+from hwsched.operations.step_titles import step_said
 
 _STEP: Final = int(Qt.ItemDataRole.UserRole)
 
@@ -74,7 +74,7 @@ class PastPage(QWidget):
             state = phrase(", taken back") if step.undone else ""
             when = f"{step.who}, {moment_said(step.when)}"
             # What was done comes first, and who did it below: in a narrow pane one line would be cut.
-            head = QTreeWidgetItem([f"{kept_phrase(step.summary, STEPS)}{state}\n{when}"])
+            head = QTreeWidgetItem([f"{step_said(step.summary)}{state}\n{when}"])
             head.setToolTip(0, f"{phrase('Step {number}', number=step.number)}\n{head.text(0)}")
             head.setData(0, _STEP, step.number)
             font = head.font(0)

@@ -9,11 +9,11 @@ from PySide6.QtWidgets import QDialog, QMessageBox
 from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.frame.subject import Subject
 from hwsched.desktop.jobs.jobs import Failure
-from hwsched.kept_sentences import STEPS, kept_phrase
 from hwsched.language import phrase, to_phrase
 from hwsched.model.errors import NotUndoableError
 from hwsched.operations.changes import Changes
 from hwsched.operations.project.history import NextSteps, next_steps, redo, undo
+from hwsched.operations.step_titles import step_said
 
 _NOTHING_TAKEN_BACK: Final = to_phrase("nothing was taken back since your last step")
 
@@ -87,4 +87,4 @@ class HistoryActions(Subject):
 
 def _told(step: str, none: str) -> tuple[bool, str]:
     """Tell whether there is a step, and which it is or why there is none."""
-    return (True, kept_phrase(step, STEPS)) if step else (False, none)
+    return (True, step_said(step)) if step else (False, none)

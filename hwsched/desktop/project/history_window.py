@@ -11,11 +11,11 @@ from hwsched.desktop.grid.contents import Contents
 from hwsched.desktop.grid.grid import Grid
 from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.looks.moments import moment_said
-from hwsched.kept_sentences import STEPS, kept_phrase
 from hwsched.language import phrase, to_phrase
 from hwsched.model.journal.history import ChangeSetInfo
 from hwsched.operations.changes import Changes
 from hwsched.operations.project.history import history, redo_one, undo_one
+from hwsched.operations.step_titles import step_said
 
 
 def _seen(step: ChangeSetInfo) -> str:
@@ -35,7 +35,7 @@ COLUMNS: Final[tuple[Column[ChangeSetInfo], ...]] = (
     Column("step", to_phrase("Step"), lambda step: step.number, right=True, width=8),
     Column("when", to_phrase("When"), lambda step: step.when, moment_said, width=27),
     Column("who", to_phrase("Who"), lambda step: step.who, width=14),
-    Column("what", to_phrase("What"), lambda step: step.summary, lambda said: kept_phrase(said, STEPS), width=60),
+    Column("what", to_phrase("What"), lambda step: step.summary, step_said, width=60),
     Column("state", to_phrase("State"), lambda step: phrase("taken back") if step.undone else "", width=12),
     Column("rows", to_phrase("Rows"), lambda step: step.rows, right=True, width=8, standard=False),
     Column(

@@ -6,12 +6,12 @@ from typing import Any, Final
 from PySide6.QtCore import QObject, QTimer, Signal
 
 from hwsched.desktop.jobs.jobs import Jobs
-from hwsched.kept_sentences import STEPS, kept_phrase
 from hwsched.language import phrase_of_count
 from hwsched.model.journal.touched import Touched
 from hwsched.model.journal.watching import Watch
 from hwsched.model.project import Project
 from hwsched.operations.changes import Changes
+from hwsched.operations.step_titles import step_said
 
 _EACH_MS: Final = 500
 """Between two looks: with the reading of what was written, everybody has it within two seconds."""
@@ -88,12 +88,12 @@ def said_of_others(steps: Sequence[Touched]) -> str:
     'Ann: Fit 3 openings'
     """
     if len(steps) == 1:
-        return f"{steps[0].who}: {kept_phrase(steps[0].summary, STEPS)}"
+        return f"{steps[0].who}: {step_said(steps[0].summary)}"
     people = dict.fromkeys(each.who for each in steps)
     return phrase_of_count(
         "{people}: {count} step, last: {summary}",
         "{people}: {count} steps, last: {summary}",
         len(steps),
         people=", ".join(people),
-        summary=kept_phrase(steps[-1].summary, STEPS),
+        summary=step_said(steps[-1].summary),
     )

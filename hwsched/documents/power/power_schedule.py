@@ -11,7 +11,7 @@ from hwsched.drawings.power.voltage_plot import voltage_plot
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.quantities import run_unit
 from hwsched.render.blocks import Block, Cell, Column, Document, Drawings, Facts, Heading, Paragraph, Section, Table
-from hwsched.rules.saying import cure_of, message_of
+from hwsched.rules.saying import cure_of, message_of, rule_said
 from hwsched.values.amounts import plain_amount
 from hwsched.values.power import CircuitResult, NodeResult, PowerFinding, SupplyResult
 from hwsched.wiring.failure import What, failures, on_alarm, without_power
@@ -209,7 +209,14 @@ def _margins(result: SupplyResult) -> list[Block]:
         Heading(phrase("Room for later openings"), 2),
     ]
     if not result.growth:
-        blocks.append(Paragraph(phrase("None is asked: the rule supply-growth says how many each circuit is to bear.")))
+        blocks.append(
+            Paragraph(
+                phrase(
+                    "None is asked: the rule '{rule}' says how many each circuit is to bear.",
+                    rule=rule_said("supply-growth"),
+                )
+            )
+        )
     for each in result.growth:
         many = phrase_of_count("{count} later opening", "{count} later openings", each.count)
         if each.borne:

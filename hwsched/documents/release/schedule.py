@@ -14,6 +14,7 @@ from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.quantities import LengthStyle
 from hwsched.render.blocks import Block, Cell, Column, Document, Facts, Heading, Paragraph, Section, Table
 from hwsched.rules.reading import LOCK_ROLES, lock_item, lock_leaf
+from hwsched.rules.saying import rule_said
 from hwsched.values import SEVERITIES, FitPart, PointFit
 from hwsched.values.amounts import little_of, plain_amount
 from hwsched.wiring.goods import ROLES
@@ -169,7 +170,7 @@ def _summary(project: ProjectView, groups: tuple[HeadingGroup, ...]) -> list[Blo
                 "{rules_run} Switched off: {rules_off}. Findings that say unknown because "
                 "facts are missing: {unknowns}. Waivers in force: {waived}.",
                 rules_run=phrase_of_count("{count} rule was run.", "{count} rules were run.", project.rules_run),
-                rules_off=", ".join(project.rules_off) or phrase("none"),
+                rules_off="; ".join(map(rule_said, project.rules_off)) or phrase("none"),
                 unknowns=unknowns,
                 waived=waived,
             )
@@ -501,16 +502,16 @@ def _open_findings(project: ProjectView) -> list[Block]:
     found = sorted(marks.items(), key=lambda entry: entry[0][:2])
     columns = (
         Column(phrase("Severity"), 0.8),
-        Column(phrase("Rule"), 1.4),
-        Column(phrase("Finding"), 3.8),
-        Column(phrase("Cure"), 2.4),
-        Column(phrase("Openings"), 2.6),
+        Column(phrase("Rule"), 1.8),
+        Column(phrase("Finding"), 3.6),
+        Column(phrase("Cure"), 2.3),
+        Column(phrase("Openings"), 2.5),
     )
     rows = tuple(
         (
             phrase(words.SEVERITY[SEVERITIES[rank]])
             + (phrase(" (waived: {waived_by})", waived_by=waived_by) if waived else ""),
-            rule,
+            rule_said(rule),
             kept_phrase(message, rule),
             kept_phrase(cure, rule),
             f"{len(said_of)}: {', '.join(said_of) if len(said_of) <= _MANY else f'list {number}'}",

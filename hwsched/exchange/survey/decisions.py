@@ -69,6 +69,17 @@ KINDS: Final[tuple[DifferenceKind, ...]] = (
 BY_NAME: Final = {kind.name: kind for kind in KINDS}
 
 
+def kind_title(name: str) -> str:
+    """Return what people call a kind of difference; its name where this version has no such kind.
+
+    Examples
+    --------
+    >>> kind_title("by-hand")
+    'Set by hand'
+    """
+    return BY_NAME[name].title if name in BY_NAME else name
+
+
 def answered(decisions: Decisions, kind: str, mark: str = "", fact: str = "", where: str = "") -> Answer | None:
     """Return what was said of a difference: of the cell, else of the opening, of the fact, of all of the kind.
 

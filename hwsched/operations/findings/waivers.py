@@ -1,6 +1,6 @@
 """Waivers: findings that a person accepts, for how long and for which facts; laid over findings, never hiding them."""
 
-from collections.abc import Sequence
+from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from datetime import date
 
@@ -14,6 +14,7 @@ from hwsched.operations.findings.checking import Checker, check_project, look_ag
 from hwsched.operations.findings.waiver_book import facts_of, facts_of_rule, facts_of_supply, input_of
 from hwsched.operations.survey.accepted_values import mark_of, row_there
 from hwsched.rules import OF_WAIVERS, RULEBOOK, in_rulebook
+from hwsched.rules.wording import title_of
 from hwsched.telling.nearest import nearest_words
 from hwsched.values.record import SCOPES, Waiver
 
@@ -78,11 +79,13 @@ def waive(
         if opening_id is None:
             raise ValueRefusedError("opening", f"a waiver for {SCOPES[scope]} is given at an opening")
         rows = [{**common, **row} for row in _at_opening(project, opening_id, rule, about, day)]
-    with project.change("waive", f"Waive {rule}", who) as change:
+    with project.change("waive", f"Waive '{title_of(rule)}'", who) as change:
         if opening_id is not None and scope != "project":
-            change.summary = f"Waive {rule} of {mark_of(change, opening_id)} for {SCOPES[scope]}"
+            change.summary = f"Waive '{title_of(rule)}' of {mark_of(change, opening_id)} for {SCOPES[scope]}"
         else:
-            change.summary = f"Waive {rule} for {'the whole project' if supply is None else f'supply {supply}'}"
+            change.summary = (
+                f"Waive '{title_of(rule)}' for {'the whole project' if supply is None else f'supply {supply}'}"
+            )
         change.insert(WAIVER, rows)
     return Changes.of(change)
 
@@ -140,10 +143,11 @@ def waive_several(
         about = [row for row in at if row["about"] == each.about]
         if not about:
             raise ValueRefusedError(
-                "rule", f"there is no open finding of {each.rule} about {each.about or 'it'} any more"
+                "rule",
+                f"there is no open finding of '{title_of(each.rule)}' about {title_of(each.about) or 'it'} any more",
             )
         rows += [{**decision, "rule": each.rule, "scope": "opening", **row} for row in about]
-    rules = ", ".join(dict.fromkeys(each.rule for each in findings))
+    rules = _titles(each.rule for each in findings)
     openings = {each.opening_id for each in findings if not each.supply}
     supplies = {each.supply for each in findings if each.supply}
     words = [f"{len(openings)} openings"] if openings or not supplies else []
@@ -159,7 +163,9 @@ def _check(rule: str, scope: str, supply: str | None, about: str | None) -> None
         raise ValueRefusedError("rule", f"there is no '{rule}'{nearest_words(rule, (each.id for each in RULEBOOK))}")
     # A waiver of what is said of waivers would hide that another one has run out.
     if rule in OF_WAIVERS:
-        raise ValueRefusedError("rule", f"{rule} speaks of a waiver: take that waiver back, or give it anew")
+        raise ValueRefusedError(
+            "rule", f"'{title_of(rule)}' speaks of a waiver: take that waiver back, or give it anew"
+        )
     if scope not in SCOPES:
         raise ValueRefusedError("scope", f"there is no '{scope}'; accepted: {', '.join(SCOPES)}")
     # A word left empty by a slip would accept all that the rule says.
@@ -185,11 +191,16 @@ def _decision(person: str, reason: str, until: str | None, day: date) -> dict[st
     }
 
 
+def _titles(rules: Iterable[str]) -> str:
+    """Return what people call rules, each once."""
+    return ", ".join(f"'{title_of(each)}'" for each in dict.fromkeys(rules))
+
+
 def unwaive(project: Project, waiver_ids: Sequence[str], *, who: str, base: int | None = None) -> Changes:
     """Take waivers back; raises MissingRowError, and ConflictError for one that others changed since ``base``."""
     with project.change("unwaive", "Take waivers back", who, base=base) as change:
         rules = [row_there(change, WAIVER, each).rule for each in waiver_ids]
-        change.summary = f"Take back the waiver of {', '.join(dict.fromkeys(rules))}"
+        change.summary = f"Take back the waiver of {_titles(rules)}"
         change.delete(WAIVER, waiver_ids)
     return Changes.of(change)
 
@@ -217,7 +228,7 @@ def waivers_of(project: Project, rule: str, opening_id: str | None, supply: str 
 
     found = [each for each in waivers(project) if each.rule == rule and here(each)]
     if not found:
-        raise MissingRowError(f"no waiver of {rule} was given here")
+        raise MissingRowError(f"no waiver of '{title_of(rule)}' was given here")
     return found
 
 
@@ -229,7 +240,7 @@ def _at_opening(project: Project, opening_id: str, rule: str, about: str | None,
     given = checked[0].given
     found = [f for f in checked[0].findings if f.rule == rule and not f.waived and (about is None or f.about == about)]
     if not found:
-        raise ValueRefusedError("rule", f"{given.opening.mark} has no open finding of {rule}")
+        raise ValueRefusedError("rule", f"{given.opening.mark} has no open finding of '{title_of(rule)}'")
     wanted = dict.fromkeys((f.about, facts_of(input_of(checked[0].inputs, f), f)) for f in found)
     return [{"opening_id": opening_id, "about": each, "facts": facts} for each, facts in wanted]
 
@@ -242,7 +253,7 @@ def _at_supply(project: Project, name: str, rule: str, about: str | None, today:
         raise MissingRowError(f"no supply {name} with a circuit is in the project")
     found = [f for f in at.findings if f.rule == rule and not f.waived and (about is None or f.about == about)]
     if not found:
-        raise ValueRefusedError("rule", f"{name} has no open finding of {rule} of its own")
+        raise ValueRefusedError("rule", f"{name} has no open finding of '{title_of(rule)}' of its own")
     return list(dict.fromkeys(facts_of_supply(at.result, finding) for finding in found))
 
 

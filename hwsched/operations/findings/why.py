@@ -21,7 +21,7 @@ from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length
 from hwsched.quantities.money import Money
 from hwsched.rules import OPENINGS, RULES, in_rulebook, limits_of
 from hwsched.rules.rule import Slot
-from hwsched.rules.saying import cure_of, message_of
+from hwsched.rules.saying import cure_of, message_of, rule_said
 from hwsched.rules.tracing import Traced, UsedFact, traced
 from hwsched.survey import ENTITIES, INHERITED, ITEM, OPENING
 from hwsched.values import Finding, Fit, Hole, OpeningInput, PointFit, RunnerUp
@@ -168,7 +168,7 @@ class _Teller:
         reasons += self._decided_by(role)
         refused = [each for each in self.fit.refused if each.role == role]
         if refused:
-            said = tuple(f"{r.part}, {r.rule}: {kept_phrase(r.reason, r.rule)}" for r in refused)
+            said = tuple(f"{r.part}, {rule_said(r.rule)}: {kept_phrase(r.reason, r.rule)}" for r in refused)
             reasons.append(Reason(phrase("Refused"), said))
         if self.fit.battery is not None and role == "battery":
             life = self.fit.battery
@@ -294,7 +294,7 @@ class _Teller:
     def _rule(self, rule_id: str) -> Why:
         said = [finding for finding in self.findings if finding.rule == rule_id]
         known = in_rulebook(rule_id)
-        title = phrase(known.title) if known is not None else rule_id
+        title = rule_said(rule_id)
         reasons = [reason for finding in said for reason in self._finding(finding)]
         if known is not None and known.subject is OPENINGS:
             facts = self._facts(traced(known, self.given, self.fit).facts)

@@ -10,7 +10,7 @@ from hwsched.kept_sentences import FIT, kept_phrase
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.quantities.money import decimal_text
-from hwsched.rules.wording import label_of
+from hwsched.rules.wording import label_of, title_of
 from hwsched.values import Fit, Hole, Placement, fit
 from hwsched.values.place_words import FACE_WORDS
 from hwsched.work.tools import WORDS as WORDS_OF_TOOLS
@@ -82,6 +82,10 @@ def _compared(before: Fit, after: Fit) -> Iterator[Differs]:
 
 def _refused(part: str, role: str, rule: str) -> str:
     return f"refused {part} as {role} by {rule}"
+
+
+def _refused_said(begun: str, title: str) -> str:
+    return f"{begun} by '{title}'"
 
 
 def _needs(fact: str) -> str:
@@ -230,6 +234,9 @@ def _spoken(what: str) -> str:
         return phrase(what)
     if what.startswith("needs "):
         return kept_phrase(_needs(label_of(what.removeprefix("needs "))), FIT)
+    if what.startswith("refused "):
+        begun, _, rule = what.rpartition(" by ")
+        return kept_phrase(_refused_said(begun, title_of(rule)), FIT)
     head, found, tail = what.partition(": ")
     if found and not what.startswith(_TOLD_WHOLE):
         return f"{_spoken(head)}: {_spoken(tail)}"

@@ -5,11 +5,11 @@ from collections.abc import Iterable, Sequence
 from dataclasses import dataclass
 from typing import Final, Literal
 
+from hwsched.exchange.survey.decisions import kind_title
 from hwsched.operations.findings.checked import holds_back
 from hwsched.operations.findings.of_circuit import of_circuit
-from hwsched.rules import in_rulebook
 from hwsched.rules.rule import undeferred
-from hwsched.rules.wording import label_of, parted, says_only_what_is_missing
+from hwsched.rules.wording import label_of, parted, says_only_what_is_missing, title_of
 from hwsched.values import Finding
 from hwsched.values.power import PowerResult
 
@@ -54,7 +54,7 @@ def held_back(
     return (
         *(each.said for each in own_lacks(findings)),
         *of_circuit(opening_id, power),
-        *(f"unfinished question of delivery {delivery}: {kind}" for delivery, kind in questions),
+        *(f"unfinished question of delivery {delivery}: {kind_title(kind).lower()}" for delivery, kind in questions),
     )
 
 
@@ -72,9 +72,7 @@ def own_lacks(findings: Iterable[Finding]) -> list[Lack]:
             said = finding.message if "unknown" in finding.message.casefold() else f"unknown: {finding.message}"
             found.append(Lack(f"{said} {undeferred(finding.cure)}", "fact", finding.rule, finding.needs[0]))
         else:
-            rule = in_rulebook(finding.rule)
-            title = rule.title if rule is not None else finding.rule
-            said = f"a person's decision (accept '{title}', with a reason): {finding.message}"
+            said = f"a person's decision (accept '{title_of(finding.rule)}', with a reason): {finding.message}"
             found.append(Lack(said, "finding", finding.rule, decision=True))
     # What several rules ask for is asked for once.
     once: dict[str, Lack] = {}

@@ -12,7 +12,7 @@ from hwsched.operations.release.changed_lines import Changed, unshared
 from hwsched.operations.release.frozen_record import PowerRecord, SupplyRecord
 from hwsched.operations.release.revisions import Source
 from hwsched.quantities import LengthStyle
-from hwsched.rules.saying import message_of
+from hwsched.rules.saying import finding_named, message_of
 from hwsched.survey import CIRCUIT, SUPPLY
 from hwsched.survey.entity import Entity
 from hwsched.values.power import CircuitResult, SupplyResult
@@ -97,7 +97,7 @@ def _of_supply(record: SupplyRecord, style: LengthStyle) -> dict[str, str]:
     for said in record.findings:
         each = said.finding
         waived = phrase(" (waived by {person})", person=each.waived_by) if each.waived else ""
-        what = phrase("finding {rule}", rule=f"{each.rule} {each.about}".rstrip())
+        what = phrase("finding: {rule}", rule=finding_named(each))
         lines[what] = f"{phrase(each.severity)}: {message_of(each)}{waived}"
     return lines
 

@@ -9,6 +9,7 @@ from hwsched.attributes import said_value
 from hwsched.attributes.unknown import unknown_word
 from hwsched.catalogue import kind_of
 from hwsched.catalogue.traits.entry import ENTRY, ON_HAND
+from hwsched.exchange.survey.decisions import kind_title
 from hwsched.kept_sentences import FIT, kept_phrase
 from hwsched.language import phrase, to_phrase
 from hwsched.model.frozen import revision_with
@@ -21,7 +22,7 @@ from hwsched.operations.release.power_differences import CircuitDifference, powe
 from hwsched.operations.release.revisions import Source, entries_of, openings_then
 from hwsched.quantities import LENGTH_STYLES, LengthStyle, format_length
 from hwsched.quantities.drill_sizes import format_drill
-from hwsched.rules.saying import message_of
+from hwsched.rules.saying import finding_named, message_of
 from hwsched.survey import ENTITIES
 from hwsched.telling.natural import natural
 from hwsched.values import Catalogue, Finding, Fit, Hole, Part
@@ -417,7 +418,7 @@ def finding_line(finding: Finding) -> str:
 def _lines(findings: Sequence[Finding]) -> dict[str, str]:
     told: dict[str, str] = {}
     for each in findings:
-        name = f"{each.rule} {kept_phrase(each.about, FIT)}".rstrip()
+        name = finding_named(each)
         said = finding_line(each)
         told[name] = f"{told[name]}; {said}" if name in told else said
     return told
@@ -427,7 +428,8 @@ def _asked(then: OpeningThen) -> dict[str, str]:
     found: dict[str, str] = {}
     for delivery, kind in then.asked:
         name = f"Question of delivery {delivery}"
-        found[name] = f"{found[name]}, {kind}" if name in found else kind
+        said = phrase(kind_title(kind))
+        found[name] = f"{found[name]}, {said}" if name in found else said
     return found
 
 

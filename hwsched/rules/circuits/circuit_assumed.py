@@ -1,9 +1,13 @@
 """Rule: what was taken by common practice in working out a supply is said."""
 
 from collections.abc import Iterable
+from typing import Final
 
 from hwsched.rules.rule import SUPPLIES, Inputs, Limits, Rule, Verdict
+from hwsched.rules.wording import title_of
 from hwsched.values.power import SupplyResult
+
+_VOLTAGE: Final = "circuit-voltage"
 
 
 def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Verdict]:
@@ -11,9 +15,9 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Ver
     for circuit in result.circuits:
         name = circuit.circuit.name
         if circuit.circuit.temperature_c is None:
-            taken.append(f"conductors of {name} at the temperature of the rule circuit-voltage")
+            taken.append(f"conductors of {name} at the temperature of the rule '{title_of(_VOLTAGE)}'")
         if circuit.circuit.at_once is None:
-            taken.append(f"operations at one time on {name} as the rule circuit-voltage has them")
+            taken.append(f"operations at one time on {name} as the rule '{title_of(_VOLTAGE)}' has them")
         taken += circuit.assumed
         taken += [f"{device.part}: {each}" for device in circuit.devices for each in device.assumed]
     if taken:

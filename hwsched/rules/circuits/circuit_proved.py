@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 
 from hwsched.rules.rule import SUPPLIES, Inputs, Limits, Rule, Verdict
-from hwsched.rules.wording import label_of
+from hwsched.rules.wording import to_complete
 from hwsched.values.power import SupplyResult
 
 
@@ -13,7 +13,7 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Ver
             what = f"whether every load finds its voltage on circuit {circuit.circuit.name} of {result.supply.name}"
             yield Verdict(
                 f"Unknown: {what}." if proof.missing else f"Not proved: {what}; {proof.why}.",
-                f"Complete: {'; '.join(map(label_of, proof.missing))}." if proof.missing else "",
+                to_complete(proof.missing),
                 about=f"circuit {circuit.circuit.name}",
                 # What keeps it from being proved has its own finding; the packet is held whatever this one is.
                 severity="warning",

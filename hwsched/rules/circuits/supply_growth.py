@@ -3,6 +3,7 @@
 from collections.abc import Iterable
 
 from hwsched.rules.rule import SUPPLIES, Inputs, Limit, Limits, Rule, Verdict
+from hwsched.rules.wording import title_of
 from hwsched.values.power import SupplyResult
 
 
@@ -13,7 +14,7 @@ def _judge(result: SupplyResult, inputs: Inputs, limits: Limits) -> Iterable[Ver
         many = f"{each.count} later opening{'' if each.count == 1 else 's'}"
         why = each.why.rstrip(".")
         yield Verdict(
-            f"{many} on circuit {each.circuit} are not borne, as the rule {each.rule} says: {why}."
+            f"{many} on circuit {each.circuit} are not borne, as the rule '{title_of(each.rule)}' says: {why}."
             if each.borne is False
             else f"Unknown: whether circuit {each.circuit} bears {many}: {why}.",
             values={"asked": float(each.count)},

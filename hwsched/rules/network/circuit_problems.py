@@ -1,7 +1,7 @@
 """What could not be worked out of a supply or a circuit, as a verdict: several rules of circuits say it alike."""
 
 from hwsched.rules.rule import Verdict
-from hwsched.rules.wording import label_of
+from hwsched.rules.wording import to_complete
 from hwsched.values.power import CircuitResult, Problem
 
 
@@ -11,7 +11,7 @@ def of_problem(problem: Problem, circuit: CircuitResult | None, all_openings: tu
     concerned = all_openings if circuit is None else circuit.openings
     return Verdict(
         f"Unknown: {problem.message}." if problem.needs else f"{text}.",
-        f"Complete: {'; '.join(map(label_of, problem.needs))}." if problem.needs else "",
+        to_complete(problem.needs),
         about=problem.about,
         needs=problem.needs,
         circuit_id="" if circuit is None else circuit.circuit.id,

@@ -25,6 +25,7 @@ from hwsched.calc.power.supply_practice import mismatch, operating_window_v
 from hwsched.calc.power.suppression import suppressor_for
 from hwsched.rules.network.connected_opening import ConnectedOpening
 from hwsched.rules.reading import RELEASES, entry, part_fact, remains
+from hwsched.rules.wording import FIT
 from hwsched.values import Fit, Item, OpeningInput, Part
 from hwsched.values.power import Device, Problem
 
@@ -36,6 +37,8 @@ COILS = {
 }
 """Part kinds with a coil, and what they are in the table of suppressors."""
 _BEHIND: Final = tuple(field.name for field in fields(Device))[2:]
+_WHY: Final = {"does-not-fit": "no combination of parts fits it", "to-measure": "its fit waits for facts"}
+"""Why an opening without a fit that holds draws what nobody knows."""
 _NO_INRUSH: Final = "no more in the first moment than it draws in operation"
 _NOT_HELD: Final = "no current at rest, as fail-secure means"
 _HELD: Final = "held all the time, since it is not said whether it rests with current"
@@ -78,9 +81,9 @@ def devices_of(
     """
     opening = given.opening
     if fit is None or fit.status != "fits":
-        why = "it has no fit that counts" if fit is None else f"its fit is {fit.status}"
+        why = "it has no fit that counts" if fit is None else _WHY[fit.status]
         text = f"what {opening.mark} draws is unknown: {why}"
-        return (), (Problem("unknown", text, ("opening.fit",), opening.id),)
+        return (), (Problem("unknown", text, (FIT,), opening.id),)
     devices: list[Device] = []
     problems: list[Problem] = []
     for fit_part in fit.parts:

@@ -12,6 +12,7 @@ from hwsched.rules.network.connected_opening import ConnectedOpening
 from hwsched.rules.network.devices import devices_at
 from hwsched.rules.network.leaf_runs import leaf_wire
 from hwsched.rules.reading import at_point, on_supply, supply_part
+from hwsched.rules.wording import title_of
 from hwsched.values import Fit, OpeningInput, PointFit
 from hwsched.values.power import Circuit, CircuitResult, Device, NodeResult, Problem, Run, Supply
 
@@ -21,6 +22,8 @@ _END_SHARE = 1.0
 """No standby battery stands behind a supply that is not laid: none is asked for its end voltage."""
 _TEMPERATURE = "supply-drop.temperature_c"
 """Limit that a project states where it knows how warm its conductors get."""
+_DROP = "supply-drop"
+"""The rule that has the temperature where no project states it."""
 _MARGIN = 1.0
 """No fuse is proposed for it."""
 
@@ -75,7 +78,7 @@ def taken_of_own(given: OpeningInput, fit: Fit) -> list[str]:
         "one conductor each way, none in parallel, in its run",
     ]
     if _TEMPERATURE not in given.settings.limits:
-        taken.append("conductors at the temperature of the rule supply-drop")
+        taken.append(f"conductors at the temperature of the rule '{title_of(_DROP)}'")
     if given.opening.rise_m is None:
         taken.append("no way up from the hinges beyond the distance to the supply")
     return taken

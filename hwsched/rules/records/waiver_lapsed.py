@@ -3,14 +3,15 @@
 from collections.abc import Iterable
 
 from hwsched.rules.rule import RECORDS, Limits, Rule, Verdict
+from hwsched.rules.wording import title_of
 from hwsched.values.record import Record
 
 
 def _judge(record: Record, limits: Limits) -> Iterable[Verdict]:
     for waiver in record.lapsed:
         yield Verdict(
-            f"The waiver of {waiver.rule} has lapsed: the facts that it was given for have changed. It was given by "
-            f"{waiver.words}.",
+            f"The waiver of '{title_of(waiver.rule)}' has lapsed: the facts that it was given for have changed. "
+            f"It was given by {waiver.words}.",
             about=waiver.rule,
         )
 

@@ -3,6 +3,7 @@
 from collections.abc import Iterable
 
 from hwsched.rules.rule import RECORDS, Limits, Rule, Verdict
+from hwsched.rules.wording import title_of
 from hwsched.values.record import Record
 
 
@@ -11,7 +12,8 @@ def _judge(record: Record, limits: Limits) -> Iterable[Verdict]:
         until = waiver.until.isoformat() if waiver.until else ""
         days = (record.today - waiver.until).days if waiver.until else 0
         yield Verdict(
-            f"The waiver of {waiver.rule} ended on {until}, {days} days ago; it was given by {waiver.words}.",
+            f"The waiver of '{title_of(waiver.rule)}' ended on {until}, {days} days ago; it was given by "
+            f"{waiver.words}.",
             values={"days": float(days)},
             about=waiver.rule,
         )

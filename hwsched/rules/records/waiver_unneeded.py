@@ -3,13 +3,15 @@
 from collections.abc import Iterable
 
 from hwsched.rules.rule import RECORDS, Limits, Rule, Verdict
+from hwsched.rules.wording import title_of
 from hwsched.values.record import Record
 
 
 def _judge(record: Record, limits: Limits) -> Iterable[Verdict]:
     for waiver in record.unneeded:
         yield Verdict(
-            f"No finding needs the waiver of {waiver.rule} any more; it was given by {waiver.words}.", about=waiver.rule
+            f"No finding needs the waiver of '{title_of(waiver.rule)}' any more; it was given by {waiver.words}.",
+            about=waiver.rule,
         )
 
 

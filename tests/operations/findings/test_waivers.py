@@ -87,7 +87,7 @@ REFUSED = {
     "no such scope": ({"scope": "town"}, ", ".join(SCOPES)),
     "no day": ({"until": "soon"}, "accepted: a day such as"),
     "over already": ({"until": "2031-04-30"}, "is over already"),
-    "no such finding": ({"mark": "1"}, "1 has no open finding of stair-re-entry"),
+    "no such finding": ({"mark": "1"}, "1 has no open finding of 'Stair re-entry'"),
     "about something else": ({"about": "lock"}, "no open finding"),
     "no opening": ({"mark": None}, "given at an opening"),
     "of a waiver": ({"rule": "waiver-past"}, "give it anew"),

@@ -19,6 +19,7 @@ from hwsched.operations.project.history import redo, undo, undo_one
 from hwsched.operations.project.settings import set_settings
 from hwsched.operations.survey.editing import edit_facts
 from hwsched.rules import RULEBOOK
+from hwsched.rules.wording import title_of
 from hwsched.survey import ENTITIES
 from hwsched.values import SEVERITIES
 from tests.operations.exact import id_of, small
@@ -80,7 +81,7 @@ def test_everything_of_openings_of_the_sample(sample_folder):
             for refusal in each.fit.refused:
                 if refusal.role in roles:
                     assert any(
-                        refusal.part in line and refusal.rule in line and refusal.reason in line
+                        refusal.part in line and title_of(refusal.rule) in line and refusal.reason in line
                         for line in under(why(project, each.given.opening.mark, refusal.role), "Refused")
                     )
             for line in facts(told):

@@ -209,10 +209,10 @@ def test_an_open_question_stops_the_sheet_of_the_revision_too(quay):
         change.update(OPEN_QUESTION, [(question, {"answer": "held"})])
     freeze(quay, who=WHO)
     was, now = (revision_asked(quay, letter, Scope(marks=("WOOD",)))[0].openings[0] for letter in "AB")
-    assert was.held == ("unfinished question of delivery 9: gone",)
+    assert was.held == ("unfinished question of delivery 9: not in the file",)
     assert (was.ready, now.ready, now.held) == (False, True, ())
     lines, _, documents = otherwise(quay, "A", "B")
-    assert lines == {"WOOD": [("Question of delivery 9", "gone", "")]}
+    assert lines == {"WOOD": [("Question of delivery 9", "Not in the file", "")]}
     assert documents["packets"] == ("WOOD",)
 
 

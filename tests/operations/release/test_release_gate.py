@@ -137,7 +137,7 @@ def test_an_error_of_the_circuit_that_feeds_an_opening_holds_it(quay, power, hel
 
 
 def test_an_unfinished_question_of_a_survey_holds_the_opening_that_it_is_about():
-    assert held_back("1", (), PowerResult(), [(3, "gone")]) == ("unfinished question of delivery 3: gone",)
+    assert held_back("1", (), PowerResult(), [(3, "gone")]) == ("unfinished question of delivery 3: not in the file",)
 
 
 def test_those_that_pass_go_out_without_the_others(quay):

@@ -117,7 +117,7 @@ def test_a_waiver_is_a_difference_of_its_finding(yard):
     waive(yard, "case-offset-taken", person="p", reason="seen", who=WHO, opening_id=id_of(yard, "3"), today=TODAY)
     opening = only(compared(yard))
     (line,) = opening.findings
-    assert line.what == "case-offset-taken lock"
+    assert line.what == "Lock case taken as centred, lock"
     assert line.before.startswith("note: ")
     assert line.after.startswith(line.before)
     assert "waived by p" in line.after
@@ -173,7 +173,7 @@ def test_what_a_circuit_feeds_and_its_runs(yard):
     assert "Opening 1" not in lines
     assert found.openings[0].mark == "2"
     # What it feeds now has no fit either; nothing else is otherwise with the supply itself.
-    assert [line.what for line in found.others] == ["Supply PS1: finding circuit-known"]
+    assert [line.what for line in found.others] == ["Supply PS1: finding: Facts of a circuit known"]
     assert compared(yard, "A").others == (Changed("Supply PS1", "", "there"),)
 
 

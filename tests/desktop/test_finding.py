@@ -121,3 +121,14 @@ def test_what_a_person_chooses_for_themselves_is_found_by_the_words_for_it(at_wo
         assert at_work.field.list.chosen() is not before, words
     qtbot.keyClick(at_work.field, Qt.Key.Key_Return)
     qtbot.waitUntil(lambda: "preferences" in at_work.frame.pages.widgets)
+
+
+def test_reasons_are_asked_for_by_keys_from_wherever_an_opening_is_chosen(at_work, qtbot):
+    choose(at_work, "M005")
+    shown = ask(qtbot, at_work, "why this")
+    assert (shown.chosen().title, shown.chosen().words.startswith("on M005")) == ("Why this?", True)
+    qtbot.keyClick(at_work.field, ENTER)
+    qtbot.waitUntil(lambda: at_work.frame.trail.here.place == "why")
+    page = at_work.frame.pages.widgets["why"]
+    assert page.mark == "M005"
+    assert page.tree.topLevelItemCount() > 0

@@ -13,6 +13,7 @@ WITHOUT_OPENINGS = {
     "print",
     "labels",
     "add-existing-item",
+    "why-this",
     "remove-openings",
     "retire-openings",
     "release-unit",

@@ -9,6 +9,7 @@ from PySide6.QtCore import Qt
 
 from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.frame.subject import Subject
+from hwsched.language import phrase, to_phrase
 from hwsched.values import Finding, PointFit
 
 if TYPE_CHECKING:
@@ -30,6 +31,14 @@ class FindingActions(Subject):
         super().__init__(frame)
         self._point = point
         self.waiver: WaiveDialog | None = None
+        self.act_why = self.action(
+            to_phrase("Why this?"),
+            to_phrase("The reasons behind parts, place and findings of the chosen opening"),
+            lambda: self.show_why(""),
+            "openings",
+            acts_on="chosen",
+            at_present=self._something_to_tell,
+        )
         self.act_rulebook, self.act_waivers = self.way_to("rulebook"), self.way_to("waivers")
 
     def ask_waiver(self, finding: Finding) -> None:
@@ -103,8 +112,14 @@ class FindingActions(Subject):
                 lambda base: unwaive(workspace.project, ids, who=workspace.who, base=base), checked.base
             )  # fmt: skip
 
+    def _something_to_tell(self) -> tuple[bool, str]:
+        checked = self.state.checked
+        if checked is None or checked.fit is not None or checked.findings:
+            return True, ""
+        return False, phrase("Nothing is worked out for this opening yet.")
+
     def show_why(self, about: str, line: str = "") -> None:
-        """Show the chain behind a role, place, holes or rule of the chosen opening."""
+        """Show the chain behind a role, place, holes or rule of the chosen opening; the first of them for none."""
         checked = self.state.checked
         if checked is not None:
             at = self._point()

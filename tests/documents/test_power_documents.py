@@ -402,7 +402,7 @@ def test_of_each_load_it_is_said_whether_its_volts_are_proved(far_m, said):
     assert row[-1] == said.format(may=node.may_fall_v)
     # Of one that has no load to stand in the table it is said below, once, with what is missing as people call it.
     stops = [block.text for block in blocks(document) if isinstance(block, Paragraph) and block.style == "stop"]
-    assert stops == ["Not proved: X (opening: fit)."]
+    assert stops == ["Not proved: X (a fit that counts)."]
 
 
 def test_what_a_load_is_not_proved_for_is_named_as_the_catalogue_calls_it():

@@ -11,6 +11,7 @@ from hwsched.documents.release.schedule import SCHEDULE
 from hwsched.documents.release.schedule_across import SCHEDULE_ACROSS
 from hwsched.operations.release.issued_documents import issue
 from hwsched.render.blocks import Facts, Heading, Paragraph, Table
+from hwsched.rules.wording import title_of
 from hwsched.values import Finding, Fit, PointFit
 from hwsched.values.fit import Refusal
 from hwsched.values.office import Office
@@ -71,7 +72,7 @@ def test_a_finding_of_several_openings_is_said_once_with_all_of_them(quay):
     told = {(line["Rule"], line["Finding"]): line["Openings"] for line in lines(document, "Findings")}
     for view in quay.openings:
         for finding in view.findings:
-            count, _, marks = told[finding.rule, finding.message].partition(": ")
+            count, _, marks = told[title_of(finding.rule), finding.message].partition(": ")
             assert view.mark in marks.split(", ")
             assert int(count) == len(marks.split(", "))
 
@@ -323,7 +324,7 @@ def test_the_summary_counts_what_is_held_open_and_waived(quay):
         block.text for block in blocks(document) if isinstance(block, Paragraph) and "rules were" in block.text
     )
     assert checked == (
-        "7 rules were run. Switched off: x-rule, y-rule. Findings that say unknown because facts are missing: 1. "
+        "7 rules were run. Switched off: x-rule; y-rule. Findings that say unknown because facts are missing: 1. "
         "Waivers in force: 2."
     )
     index = {line["Mark"]: line["Status"] for line in lines(document, "Opening index")}

@@ -10,7 +10,6 @@ from PySide6.QtGui import QGuiApplication
 from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
-    QFileDialog,
     QLabel,
     QMessageBox,
     QPlainTextEdit,
@@ -20,6 +19,7 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.jobs.jobs import Failure
 from hwsched.desktop.project.conflict_question import ConflictQuestion
+from hwsched.desktop.widgets.asked_files import file_to_write
 from hwsched.desktop.widgets.room import give_room
 from hwsched.exchange.problems import InputRejected
 from hwsched.kept_sentences import kept_error
@@ -202,7 +202,7 @@ class FailureDialog(QDialog):
 
     def ask_place(self) -> None:
         """Ask where the report shall be saved."""
-        path, _ = QFileDialog.getSaveFileName(self, phrase("Save report"), "hwsched-report.txt", phrase("Text (*.txt)"))
+        path = file_to_write(self, phrase("Save report"), "hwsched-report.txt", phrase("Text (*.txt)"))
         if path:
             self.save_to(Path(path))
 

@@ -2,11 +2,10 @@
 
 from pathlib import Path
 
-from PySide6.QtWidgets import QFileDialog
-
 from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.frame.subject import Subject
 from hwsched.desktop.opening.opening_sheet import OpeningSheet
+from hwsched.desktop.widgets.asked_files import file_to_write
 from hwsched.drawings.layers import UNIT
 from hwsched.kept_sentences import kept_error
 from hwsched.language import phrase, to_phrase
@@ -171,9 +170,7 @@ class PlaceActions(Subject):
         if checked is None or drawing.state.scene is None:
             return
         name = f"{checked.given.opening.mark.replace('/', '-')} drawing.pdf"
-        path, _ = QFileDialog.getSaveFileName(
-            self.frame.window, phrase("Print the drawing"), name, phrase("PDF (*.pdf)")
-        )
+        path = file_to_write(self.frame.window, phrase("Print the drawing"), name, phrase("PDF (*.pdf)"))
         if path:
             self.print_drawing(path)
 

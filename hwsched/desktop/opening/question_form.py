@@ -8,7 +8,6 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import (
     QComboBox,
     QCompleter,
-    QFileDialog,
     QHBoxLayout,
     QLineEdit,
     QListWidget,
@@ -23,6 +22,7 @@ from hwsched.desktop.looks.limit_words import PREFERRED, limit_words
 from hwsched.desktop.looks.text_size import in_figures, in_pixels
 from hwsched.desktop.opening.part_box import PartBox, RoleBox, catalogue_of, part_names
 from hwsched.desktop.project.workspace import Workspace
+from hwsched.desktop.widgets.asked_files import file_to_read
 from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.language import phrase, to_phrase
@@ -229,7 +229,7 @@ class QuestionForm(QWidget):
         self.value.setText("" if now is None else f"{now:.10g}")
 
     def _browse(self) -> None:
-        path, _ = QFileDialog.getOpenFileName(self, phrase("Catalogue"), self.file.text(), phrase("Workbooks (*.xlsx)"))
+        path = file_to_read(self, phrase("Catalogue"), at=self.file.text(), kinds=phrase("Workbooks (*.xlsx)"))
         if path:
             self.file.setText(path)
             self.add()

@@ -2,11 +2,10 @@
 
 from pathlib import Path
 
-from PySide6.QtWidgets import QFileDialog
-
 from hwsched.desktop.frame.tool_window import ToolWindow
 from hwsched.desktop.release.files_page import FilesPage
 from hwsched.desktop.release.written_out import WrittenOut, opened_by_system
+from hwsched.desktop.widgets.asked_files import files_to_read
 from hwsched.language import phrase, to_phrase
 from hwsched.model.tables import PART
 from hwsched.operations.release.attachments import Attached, attach, attachments_of, detach, fetch
@@ -39,7 +38,7 @@ class PartFiles(FilesPage):
 
     def ask_file(self) -> None:
         """Ask for files and attach them."""
-        paths, _ = QFileDialog.getOpenFileNames(self, phrase("Attach pictures and data sheets"))
+        paths = files_to_read(self, phrase("Attach pictures and data sheets"))
         if paths:
             self.attach_files([Path(path) for path in paths])
 

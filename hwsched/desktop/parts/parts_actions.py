@@ -3,11 +3,10 @@
 from pathlib import Path
 from typing import Any
 
-from PySide6.QtWidgets import QFileDialog
-
 from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.frame.subject import Subject
 from hwsched.desktop.jobs.ran import Report
+from hwsched.desktop.widgets.asked_files import file_to_read, file_to_write
 from hwsched.language import phrase, phrase_of_count, to_phrase
 
 _WORKBOOKS = to_phrase("Workbooks (*.xlsx)")
@@ -27,7 +26,7 @@ class PartsActions(Subject):
 
     def ask_catalogue(self) -> None:
         """Ask for a catalogue and take it in."""
-        path, _ = QFileDialog.getOpenFileName(self.frame.window, phrase("Take in catalogue"), "", phrase(_WORKBOOKS))
+        path = file_to_read(self.frame.window, phrase("Take in catalogue"), phrase(_WORKBOOKS))
         if path:
             self.take_catalogue(Path(path))
 
@@ -62,9 +61,7 @@ class PartsActions(Subject):
         """Ask for a file and write the catalogue."""
         from hwsched.operations.parts.catalogue_export import export_catalogue
 
-        path, _ = QFileDialog.getSaveFileName(
-            self.frame.window, phrase("Write catalogue"), "catalogue.xlsx", phrase(_WORKBOOKS)
-        )
+        path = file_to_write(self.frame.window, phrase("Write catalogue"), "catalogue.xlsx", phrase(_WORKBOOKS))
         workspace = self.state.workspace
         if path and workspace is not None:
             self.frame.write(path, lambda: export_catalogue(workspace.project, Path(path)), self.ask_export)

@@ -7,7 +7,7 @@ from typing import Final
 
 from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QAction, QKeySequence, QShortcut
-from PySide6.QtWidgets import QFileDialog, QMenu, QSplitter, QTreeWidgetItem, QWidget
+from PySide6.QtWidgets import QMenu, QSplitter, QTreeWidgetItem, QWidget
 
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.trouble import tell_failure, why_of
@@ -20,6 +20,7 @@ from hwsched.desktop.power.power_sheet import PowerSheet, PowerShown
 from hwsched.desktop.power.power_tree import ID, KIND, PowerTree
 from hwsched.desktop.power.power_words import circuits_of, style_of
 from hwsched.desktop.power.siting_window import SitingWindow
+from hwsched.desktop.widgets.asked_files import file_to_read
 from hwsched.desktop.widgets.flow import Flow
 from hwsched.language import phrase, to_phrase
 from hwsched.operations.power.power_results import opening_levels, power_as_it_stands, power_facts
@@ -229,9 +230,7 @@ class PowerWindow(ToolWindow):
 
     def ask_workbook(self) -> None:
         """Ask for a power workbook and take it in."""
-        name, _ = QFileDialog.getOpenFileName(
-            self, phrase("Power workbook"), str(Path.home()), phrase("Workbooks (*.xlsx)")
-        )
+        name = file_to_read(self, phrase("Power workbook"), phrase("Workbooks (*.xlsx)"))
         if name:
             self.take_in(Path(name))
 

@@ -136,6 +136,14 @@ class Preferences(QObject):
         """Remember how a window, a splitter or a header stands."""
         self._kept.setValue(f"layout/{name}", state)
 
+    def folder(self, way: str) -> str:
+        """Return the folder from which files were last read, or into which they were last written; empty before."""
+        return str(self._kept.value(f"folders/{way}") or "")
+
+    def keep_folder(self, way: str, folder: str) -> None:
+        """Remember the folder of files that are read or written."""
+        self._kept.setValue(f"folders/{way}", folder)
+
     def keep_typed(self, texts: Sequence[Typed]) -> None:
         """Keep what is being typed in this process; at once, since it may be ended at any moment."""
         key = f"typed/{os.getpid()}"

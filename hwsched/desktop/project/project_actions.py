@@ -8,12 +8,13 @@ from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtGui import QKeySequence
-from PySide6.QtWidgets import QFileDialog, QInputDialog, QMessageBox
+from PySide6.QtWidgets import QInputDialog, QMessageBox
 
 from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.frame.subject import Subject
 from hwsched.desktop.jobs.jobs import Cancelled, Failure, Progress
 from hwsched.desktop.project.remains import Remains, remains_of, rescued_words
+from hwsched.desktop.widgets.asked_files import file_to_read, file_to_write, folder_to_write
 from hwsched.language import phrase, to_phrase
 from hwsched.model.errors import ChangeError, DamagedProjectError, NeedsUpgradeError
 from hwsched.model.project import Project, create_project, open_project
@@ -79,7 +80,7 @@ class ProjectActions(Subject):
 
     def ask_new(self) -> None:
         """Ask for a place and a title, and make a project there."""
-        path, _ = QFileDialog.getSaveFileName(self.frame.window, phrase("New project"), "", phrase(_PROJECTS))
+        path = file_to_write(self.frame.window, phrase("New project"), "", phrase(_PROJECTS))
         if not path:
             return
         self._ask_of_new(Path(path).with_suffix(".hwsched"))
@@ -98,17 +99,17 @@ class ProjectActions(Subject):
 
     def ask_open(self) -> None:
         """Ask for a project file and open it."""
-        path, _ = QFileDialog.getOpenFileName(self.frame.window, phrase("Open project"), "", phrase(_PROJECTS))
+        path = file_to_read(self.frame.window, phrase("Open project"), phrase(_PROJECTS))
         if path:
             self.open_project(path, self.ask_open)
 
     def ask_spreadsheet(self) -> None:
         """Ask for a survey that somebody has written and where its project goes; make that, and take the survey in."""
-        survey, _ = QFileDialog.getOpenFileName(self.frame.window, phrase("Survey to start from"), "", phrase(SURVEYS))
+        survey = file_to_read(self.frame.window, phrase("Survey to start from"), phrase(SURVEYS))
         if not survey:
             return
         proposed = str(Path(survey).with_suffix(".hwsched"))
-        path, _ = QFileDialog.getSaveFileName(self.frame.window, phrase("New project"), proposed, phrase(_PROJECTS))
+        path = file_to_write(self.frame.window, phrase("New project"), proposed, phrase(_PROJECTS))
         if path:
             self._ask_of_new(Path(path).with_suffix(".hwsched"), Path(survey))
 
@@ -127,7 +128,7 @@ class ProjectActions(Subject):
 
     def ask_sample(self) -> None:
         """Ask for a folder and run the main job on the sample there."""
-        folder = QFileDialog.getExistingDirectory(self.frame.window, phrase("Folder for the sample"))
+        folder = folder_to_write(self.frame.window, phrase("Folder for the sample"))
         if folder:
             self.run_sample(Path(folder))
 
@@ -237,14 +238,12 @@ class ProjectActions(Subject):
         if workspace is not None and workspace.remains is not None:
             source = str(workspace.remains.place)
         else:
-            source, _ = QFileDialog.getOpenFileName(self.frame.window, phrase("Damaged project"), "", phrase(_PROJECTS))
+            source = file_to_read(self.frame.window, phrase("Damaged project"), phrase(_PROJECTS))
         if not source:
             return
         damaged = Path(source)
         proposed = str(damaged.with_name(f"{damaged.stem} rescued.hwsched"))
-        path, _ = QFileDialog.getSaveFileName(
-            self.frame.window, phrase("Save into a new project"), proposed, phrase(_PROJECTS)
-        )
+        path = file_to_write(self.frame.window, phrase("Save into a new project"), proposed, phrase(_PROJECTS))
         if path:
             self.rescue_project(source, str(Path(path).with_suffix(".hwsched")))
 

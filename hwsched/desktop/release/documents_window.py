@@ -10,7 +10,6 @@ from PySide6.QtGui import QKeySequence, QShortcut
 from PySide6.QtPrintSupport import QPrintDialog, QPrinter
 from PySide6.QtWidgets import (
     QDialog,
-    QFileDialog,
     QFormLayout,
     QLabel,
     QLineEdit,
@@ -29,6 +28,7 @@ from hwsched.desktop.looks.tokens import FOCUS, SPACE, wide
 from hwsched.desktop.opening.scope_box import ScopeBox
 from hwsched.desktop.release.page_view import PageView
 from hwsched.desktop.release.printing import print_pages
+from hwsched.desktop.widgets.asked_files import folder_to_write
 from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.flow import Flow
@@ -215,7 +215,7 @@ class DocumentsWindow(ToolWindow):
 
     def ask_folder(self) -> None:
         """Ask for a folder and write the document into it."""
-        folder = QFileDialog.getExistingDirectory(self, phrase("Folder for the documents"))
+        folder = folder_to_write(self, phrase("Folder for the documents"))
         if folder:
             self.write_into(Path(folder))
 

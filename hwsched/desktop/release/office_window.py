@@ -3,13 +3,14 @@
 from pathlib import Path
 from typing import Any
 
-from PySide6.QtWidgets import QFileDialog, QPlainTextEdit, QWidget
+from PySide6.QtWidgets import QPlainTextEdit, QWidget
 
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.jobs.ran import of_files
 from hwsched.desktop.looks.text_size import put_letters
 from hwsched.desktop.looks.tokens import wide
+from hwsched.desktop.widgets.asked_files import file_to_read, folder_to_write
 from hwsched.exchange.release.office_file import EXAMPLE
 from hwsched.language import phrase
 from hwsched.operations.release.office import FILE, clear_office, office_text, set_office, write_office
@@ -60,7 +61,7 @@ class OfficeWindow(ToolWindow):
 
     def ask_file(self) -> None:
         """Ask for the file."""
-        name, _ = QFileDialog.getOpenFileName(self, phrase("How documents look"), "", phrase("Declarations (*.toml)"))
+        name = file_to_read(self, phrase("How documents look"), phrase("Declarations (*.toml)"))
         if name:
             self.take_in(Path(name))
 
@@ -75,7 +76,7 @@ class OfficeWindow(ToolWindow):
 
     def ask_folder(self) -> None:
         """Ask for a folder."""
-        folder = QFileDialog.getExistingDirectory(self, phrase("Write into"))
+        folder = folder_to_write(self, phrase("Write into"))
         if folder:
             self.write_into(Path(folder))
 

@@ -8,7 +8,6 @@ from PySide6.QtWidgets import (
     QCheckBox,
     QDialog,
     QDialogButtonBox,
-    QFileDialog,
     QFormLayout,
     QHBoxLayout,
     QLineEdit,
@@ -19,6 +18,7 @@ from PySide6.QtWidgets import (
 )
 
 from hwsched.desktop.looks.tokens import SPACE, scaled, wide
+from hwsched.desktop.widgets.asked_files import first_folder, folder_to_write, written_into
 from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.room import Scrolled, give_room
 from hwsched.documents.release.bound_packets import BOUND_PACKETS
@@ -75,7 +75,7 @@ class PrintDialog(QDialog):
             button.setEnabled(count > 0)
             self.scopes.addButton(button)
             scopes.addWidget(button)
-        self.folder = QLineEdit(str(Path.home()))
+        self.folder = QLineEdit(str(first_folder("written")))
         self.folder.setMinimumWidth(wide(39))
         browse = QPushButton(phrase("Choose"))
         browse.clicked.connect(self._browse)
@@ -117,6 +117,11 @@ class PrintDialog(QDialog):
         self._allow()
         give_room(self)
 
+    def accept(self) -> None:
+        """Take what is chosen; the next question for a folder begins in this one."""
+        written_into(self.folder.text())
+        super().accept()
+
     def answer(self) -> tuple[list[str], str, Path, str, frozenset[Format], bool, str]:
         """Return documents' names, scope, folder, paper, formats, whether packets are written down as out, the walk."""
         names = [name for name, box in self.boxes.items() if box.isChecked() and box.isEnabled()]
@@ -142,6 +147,6 @@ class PrintDialog(QDialog):
         self.buttons.button(QDialogButtonBox.StandardButton.Ok).setEnabled(ready)
 
     def _browse(self) -> None:
-        folder = QFileDialog.getExistingDirectory(self, phrase("Folder for the documents"), self.folder.text())
+        folder = folder_to_write(self, phrase("Folder for the documents"), at=self.folder.text())
         if folder:
             self.folder.setText(folder)

@@ -7,7 +7,7 @@ from pathlib import Path
 from typing import TYPE_CHECKING
 
 from PySide6.QtGui import QKeySequence
-from PySide6.QtWidgets import QFileDialog, QInputDialog
+from PySide6.QtWidgets import QInputDialog
 
 from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.frame.subject import Subject
@@ -15,6 +15,7 @@ from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.jobs.ran import Report
 from hwsched.desktop.release.files_page import FilesPage
 from hwsched.desktop.release.written_out import WrittenOut, opened_by_system
+from hwsched.desktop.widgets.asked_files import file_to_read, folder_to_write
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.model.tables import OPENING_TABLE
 from hwsched.stopping import ask_stop
@@ -177,7 +178,7 @@ class ReleaseActions(Subject):
         start, stated = QInputDialog.getInt(
             window, phrase("Labels"), phrase("First free label of the first sheet"), 1, 1, most
         )
-        folder = QFileDialog.getExistingDirectory(window, phrase("Write labels into")) if stated else ""
+        folder = folder_to_write(window, phrase("Write labels into")) if stated else ""
         if folder:
             self.write_labels(name, start, Path(folder))
 
@@ -208,7 +209,7 @@ class ReleaseActions(Subject):
 
     def ask_file(self) -> None:
         """Ask for a file and attach it to the chosen opening."""
-        path, _ = QFileDialog.getOpenFileName(self.frame.window, phrase("Attach a file"))
+        path = file_to_read(self.frame.window, phrase("Attach a file"))
         if path:
             self.attach_file(Path(path))
 

@@ -7,7 +7,6 @@ from typing import Any
 from PySide6.QtWidgets import (
     QDialog,
     QDialogButtonBox,
-    QFileDialog,
     QFormLayout,
     QHeaderView,
     QLineEdit,
@@ -21,6 +20,7 @@ from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.jobs.ran import of_files
 from hwsched.desktop.looks.moments import moment_said
 from hwsched.desktop.looks.tokens import wide
+from hwsched.desktop.widgets.asked_files import files_to_read, folder_to_write
 from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.language import phrase, phrase_of_count
@@ -109,7 +109,7 @@ class TransmittalsWindow(ToolWindow):
 
     def ask_files(self) -> None:
         """Ask for the files, then to whom they went."""
-        names, _ = QFileDialog.getOpenFileNames(self, phrase("Files that went out"))
+        names = files_to_read(self, phrase("Files that went out"))
         if not names:
             return
         dialog = TransmittalDialog([Path(each) for each in names], self)
@@ -153,7 +153,7 @@ class TransmittalsWindow(ToolWindow):
     def ask_fetch(self) -> None:
         """Ask for a folder."""
         number = self.chosen()
-        folder = QFileDialog.getExistingDirectory(self, phrase("Write the files into")) if number is not None else ""
+        folder = folder_to_write(self, phrase("Write the files into")) if number is not None else ""
         if folder and number is not None:
             self.fetch_into(number, Path(folder))
 

@@ -4,7 +4,7 @@ from functools import partial
 from pathlib import Path
 from typing import Final
 
-from PySide6.QtWidgets import QFileDialog, QLabel, QWidget
+from PySide6.QtWidgets import QLabel, QWidget
 
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.grid.column import Column
@@ -14,6 +14,7 @@ from hwsched.desktop.grid.model import GridModel
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.jobs.ran import of_files
 from hwsched.desktop.looks.capitals import capital
+from hwsched.desktop.widgets.asked_files import folder_to_write
 from hwsched.desktop.widgets.buttons import let_lead
 from hwsched.desktop.widgets.drop_down import DropDown
 from hwsched.desktop.widgets.empty import NO_OPENINGS
@@ -123,7 +124,7 @@ class MissingWindow(ToolWindow):
 
     def ask_folder(self) -> None:
         """Ask for a folder and write the return visit into it."""
-        folder = QFileDialog.getExistingDirectory(self, phrase("Folder for the return visit"), str(Path.home()))
+        folder = folder_to_write(self, phrase("Folder for the return visit"))
         if folder:
             self.write_visit(Path(folder))
 

@@ -8,13 +8,14 @@ from pathlib import Path
 from typing import TYPE_CHECKING, Any
 
 from PySide6.QtCore import Signal
-from PySide6.QtWidgets import QFileDialog, QInputDialog, QMessageBox
+from PySide6.QtWidgets import QInputDialog, QMessageBox
 from shiboken6 import isValid
 
 from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.frame.subject import Subject
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.jobs.trouble import why_of
+from hwsched.desktop.widgets.asked_files import file_to_read, file_to_write
 from hwsched.language import phrase, to_phrase
 
 if TYPE_CHECKING:
@@ -93,7 +94,7 @@ class SurveyActions(Subject):
 
     def ask_survey(self) -> None:
         """Ask for a survey and take it in after a preview."""
-        path, _ = QFileDialog.getOpenFileName(self.frame.window, phrase("Take in survey"), "", phrase(_SURVEYS))
+        path = file_to_read(self.frame.window, phrase("Take in survey"), phrase(_SURVEYS))
         if path:
             self.take_survey(Path(path))
 
@@ -144,9 +145,7 @@ class SurveyActions(Subject):
         """Ask for a file and write the survey form: a workbook, or sheets to print by its ending."""
         from hwsched.operations.survey.survey_forms import write_form
 
-        path, _ = QFileDialog.getSaveFileName(
-            self.frame.window, phrase("Write survey form"), "survey-form.xlsx", phrase(_FORMS)
-        )
+        path = file_to_write(self.frame.window, phrase("Write survey form"), "survey-form.xlsx", phrase(_FORMS))
         workspace = self.state.workspace
         if path and workspace is not None:
             self.frame.write(path, lambda: write_form(workspace.project, Path(path)), self.ask_form)

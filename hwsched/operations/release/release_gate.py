@@ -7,6 +7,7 @@ from hwsched.documents.view import OpeningView, ProjectView
 from hwsched.model.project import Project
 from hwsched.operations.release.holding import Lack, asked_for, lack_of, own_lacks
 from hwsched.operations.release.project_view import project_view
+from hwsched.rules.wording import FIT, label_of
 
 
 @dataclass(frozen=True, slots=True)
@@ -81,5 +82,9 @@ def lacks(view: OpeningView) -> tuple[Lack, ...]:
     lacking = {need.label for need in view.fit.needs} if view.fit is not None else set()
     held = [line for line in view.held if not (asked := asked_for(line)) or not asked <= lacking]
     own = own_lacks(view.findings)
+    if view.fit is None:
+        # What only waits for that fit follows from it, and is said of it once.
+        waits = {each.said for each in own_lacks(f for f in view.findings if set(f.needs) == {FIT})}
+        held = [line for line in held if line not in waits and not line.endswith(f"; needs {label_of(FIT)}")]
     errors = (Lack(f"error: {finding.message}", "finding", finding.rule) for finding in view.blocking)
     return (*found, *errors, *(lack_of(line, own) for line in held))

@@ -16,7 +16,7 @@ from hwsched.operations.release.release_gate import missing, passages
 from hwsched.render.pdf import render_pdf
 from hwsched.rules import RULEBOOK
 from hwsched.rules.rule import DEFERS
-from hwsched.rules.wording import unknown
+from hwsched.rules.wording import FIT, unknown
 from hwsched.values import Finding, Fit
 from hwsched.values.power import Circuit, CircuitResult, PowerFinding, PowerResult, Proof, Supply, SupplyResult
 from tests.documents.quay import WHO, make
@@ -65,6 +65,21 @@ def test_what_is_missing_is_said(quay):
     assert missing(replace(wood, findings=(replace(error, waived=True),))) == ()
     assert missing(OpeningView(wood.given, None, (), standing="facts-changed"))[0].startswith("no fit counts: ")
     assert missing(replace(wood, fit=Fit("does-not-fit"))) == ("no combination of parts fits",)
+
+
+def test_what_only_waits_for_a_fit_is_said_once_with_it(quay):
+    """A stale fit is one thing to do, though its circuit cannot be proved either."""
+    wood = of(quay[1], "WOOD")
+    draws = Finding("circuit-known", "power", "warning", "Unknown: what it draws.", "", "Fit it.", needs=(FIT,))
+    fuse = replace(draws, message="Unknown: needs more.", needs=(FIT, "circuit.limiter_a"))
+    power = on_circuit("1", severity="note", proofs=(Proof("1", "not-proved", (FIT,)),))
+    held = held_back("1", (draws, fuse), power, ())
+    assert len(held) == 3
+    stale = OpeningView(wood.given, None, (draws, fuse), standing="facts-changed", held=held)
+    assert [line.partition(":")[0] for line in missing(stale)] == ["no fit counts", "Unknown"]
+    assert missing(stale)[1].startswith(fuse.message)
+    # Of a fit that counts another one's is still said, which keeps its circuit from being proved.
+    assert set(held) <= set(missing(replace(wood, findings=(draws, fuse), held=held)))
 
 
 @pytest.mark.parametrize(

@@ -48,7 +48,12 @@ class CostTable(QWidget):
         said = phrase("Cost by {way}", way=phrase(title).lower())
         self.model = GridModel(Contents(self._columns(title), lambda line: line.key), self)
         self.grid = Grid(
-            self.model, f"cost-{way}", said, str, opens=True, empty=phrase("No opening fits yet, so nothing is priced.")
+            self.model,
+            f"cost-{way}",
+            said,
+            str,
+            opens=True,
+            empty=phrase("Nothing is priced yet. What openings cost stands here once Fit has found parts for them."),
         )
         self.grid.opened.connect(self.opened)
         self.total = QLabel()

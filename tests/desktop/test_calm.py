@@ -74,6 +74,21 @@ def test_no_word_of_a_button_is_cut_by_its_edge(looked, qtbot):
     assert seen > 40
 
 
+def test_places_are_read_whole_beside_their_counts_without_a_title_that_says_nothing(looked, qtbot):
+    looked.frame.go("openings")
+    idle(qtbot, looked)
+    tree = looked.openings.places
+    assert not tree.header().isVisibleTo(tree)
+    lines = [tree.topLevelItem(0)]
+    for line in lines:
+        lines += [line.child(n) for n in range(line.childCount())]
+        words = tree.fontMetrics().horizontalAdvance(line.text(0))
+        place = tree.visualItemRect(line)
+        assert place.left() + words <= tree.columnWidth(0), line.text(0)
+        assert line.toolTip(1).startswith(f"{line.text(1)} opening")
+    assert len(lines) > 5
+
+
 def test_titles_of_an_empty_list_are_not_cut_at_its_edge(qapp, qtbot, tmp_path):
     shown = Window("tester")
     qtbot.addWidget(shown)

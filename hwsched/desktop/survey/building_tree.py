@@ -26,8 +26,9 @@ class BuildingTree(QTreeWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setAccessibleName(phrase("Buildings and levels"))
-        # Places and counts say themselves what they are; whoever has them read aloud hears the titles.
-        self.setHeaderLabels([phrase("Place"), phrase("Openings")])
+        # Places and counts say themselves what they are; a title over the counts, in sight or not, would be wider.
+        self.setHeaderLabels([phrase("Place"), ""])
+        self.headerItem().setData(1, Qt.ItemDataRole.AccessibleTextRole, phrase("Openings"))
         self.setHeaderHidden(True)
         self.header().setStretchLastSection(False)
         self.header().setSectionResizeMode(0, self.header().ResizeMode.Stretch)

@@ -93,7 +93,7 @@ class DropDown(QComboBox):
     def fill_cell(self) -> None:
         """Take the size of the cell in which it stands: by its entries it would take its own again after a moment.
 
-        One below the other their edges would be louder than their words: seen is the arrow, and an edge once it is used.
+        One below the other their edges would be louder than their words: seen is the arrow, an edge once it is used.
         """
         self.setProperty("cell", True)
         self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)

@@ -102,7 +102,14 @@ class CostTable(QWidget):
             amount("parts", to_phrase("Parts"), lambda cost: cost.parts),
             amount("labour", to_phrase("Labour"), self._labour_of),
             amount("total", to_phrase("Total"), lambda cost: cost.total),
-            Column("unknown", to_phrase("Not counted"), lambda line: len(line.cost.unknown), _unknown, width=20),
+            Column(
+                "unknown",
+                to_phrase("Not counted"),
+                lambda line: len(line.cost.unknown),
+                _unknown,
+                width=20,
+                right=True,
+            ),
         )
 
 

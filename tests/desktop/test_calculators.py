@@ -144,6 +144,9 @@ def titles_read_whole(table):
     header, letters = table.horizontalHeader(), table.fontMetrics()
     titles = [table.horizontalHeaderItem(n).text() for n in range(header.count())]
     longest = [max(map(letters.horizontalAdvance, each.split())) for each in titles]
+    short = [n for n, each in enumerate(titles) if len(each) <= len("Height [in]")]
+    one_line = header.sectionSizeFromContents(min(short)).height() if short else 0
+    assert all(header.sectionSizeFromContents(n).height() == one_line < 2 * letters.lineSpacing() for n in short)
     wide = all(header.sectionSize(n) > across for n, across in enumerate(longest))
     return wide and header.height() >= header.sizeHint().height()
 

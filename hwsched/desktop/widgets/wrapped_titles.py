@@ -66,6 +66,8 @@ class WrappedTitles(QHeaderView):
         letters = self.fontMetrics()
         across = letters.horizontalAdvance(text)
         beside, over = whole.width() - across, whole.height() - letters.height()
+        # A line breaks where it is only just as wide as its room: its letters are set in parts of a pixel.
+        across += letters.averageCharWidth() // 2
         longest = max(map(letters.horizontalAdvance, text.split()), default=0)
         short = across <= wide(_SHORT)
         least = across if short else max(longest, wide(_LEAST), round(across / _MOST * _UNEVEN))

@@ -22,8 +22,8 @@ from tests.desktop.conftest import checked_of, choose, look_put_on
 
 LEFT = Qt.MouseButton.LeftButton
 NAMES = [each.name for each in CALCULATORS]
-MACHINE = re.compile(r"\b[a-z0-9]+(_[a-z0-9]+)+\b|[{}]")
-"""A name of JSON, or a brace."""
+MACHINE = re.compile(r"\b[a-z0-9]+(_[a-z0-9]+)+\b|[{}]|\b(null|true|false|[Ii]d)\b")
+"""A name of JSON, a word of it, or a brace."""
 
 
 def texts(widget):

@@ -30,6 +30,9 @@ _BETWEEN: Final = ";"
 NESTED: Final = ("object", "box")
 _NAME: Final = re.compile(r"\b[a-z0-9]+(?:_[a-z0-9]+)+\b")
 """How a field is called in JSON."""
+_SAID: Final[Mapping[str, str]] = {"null": "nothing", "id": "name"}
+"""What people call what has a word of its own in JSON."""
+_OF_JSON: Final = re.compile(r"\b(null|id)\b")
 _NUMBER: Final = re.compile(r"-?\d+(\.\d+)?")
 """A number of JSON as a default is declared."""
 _SO: Final[Mapping[str, bool]] = {"true": True, "false": False}
@@ -138,7 +141,8 @@ def worded(fields: tuple[Field, ...], say: Callable[[str], str] = str) -> Callab
     labels = {each.name: say(label_of(each)).lower() for each in _all(fields) if "_" in each.name}
 
     def words(text: str) -> str:
-        return _NAME.sub(lambda found: labels.get(found[0], found[0].replace("_", " ")), _SHAPE.sub("", text))
+        said = _NAME.sub(lambda found: labels.get(found[0], found[0].replace("_", " ")), _SHAPE.sub("", text))
+        return _OF_JSON.sub(lambda found: _SAID[found[0]], said)
 
     return words
 
@@ -158,7 +162,7 @@ def label_of(field_: Field) -> str:
     'Thickness of the outer trim'
     """
     if field_.text.startswith(_SAYS_LITTLE):
-        return field_.name.replace("_", " ").capitalize()
+        return _SAID.get(field_.name, field_.name).replace("_", " ").capitalize()
     text = field_.text.partition(" [")[0] if field_.text.endswith("].") else field_.text
     first = min((text.partition(stop)[0] for stop in (";", ":", ". ", ", such as", " [")), key=len).rstrip(".")
     return first or field_.name.replace("_", " ")

@@ -4,7 +4,7 @@ from typing import Final
 
 from PySide6.QtCore import QRect, QSize, Qt, QTimer
 from PySide6.QtGui import QResizeEvent
-from PySide6.QtWidgets import QHeaderView, QStyleOptionHeader, QTableWidget
+from PySide6.QtWidgets import QHeaderView, QTableWidget
 
 from hwsched.desktop.looks.tokens import wide
 
@@ -16,6 +16,7 @@ _MOST: Final = 4
 """Lines of a title, about: a longer one makes its column wider."""
 _UNEVEN: Final = 1.25
 """So much wider than its share of a title a line is, since words are not broken."""
+_LEFT: Final = Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter
 _WRAPPED: Final = int(Qt.TextFlag.TextWordWrap)
 
 
@@ -32,7 +33,8 @@ class WrappedTitles(QHeaderView):
 
     def __init__(self, table: QTableWidget) -> None:
         super().__init__(Qt.Orientation.Horizontal, table)
-        self.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+        # Titles of numbers stand at the right, as their items say, and are short: they do not wrap.
+        self.setDefaultAlignment(Qt.AlignmentFlag(int(_LEFT) | _WRAPPED))
         # What wraps is not cut with dots.
         self.setTextElideMode(Qt.TextElideMode.ElideNone)
         self.setHighlightSections(False)
@@ -43,11 +45,6 @@ class WrappedTitles(QHeaderView):
         self._later.timeout.connect(self._be_high)
         self.sectionResized.connect(lambda *_: self._later.start())
         table.setHorizontalHeader(self)
-
-    def initStyleOptionForIndex(self, option: QStyleOptionHeader, section: int) -> None:  # noqa: N802
-        """Let a title wrap on the side on which it stands."""
-        super().initStyleOptionForIndex(option, section)
-        option.textAlignment = Qt.AlignmentFlag(int(option.textAlignment) | _WRAPPED)
 
     def fill_room(self) -> None:
         """Let the last column have the room that is left, where the titles of all leave any."""

@@ -78,7 +78,10 @@ def _parted(words: str) -> tuple[str, str]:
 
 
 class EmptyPlace(QLabel):
-    """Words in the midst of an empty place."""
+    """Words in the midst of an empty place.
+
+    Here belongs how they are painted; when they are seen belongs to whoever has the place.
+    """
 
     def __init__(self, words: str, parent: QWidget | None = None) -> None:
         super().__init__(words, parent)

@@ -42,7 +42,7 @@ COLUMNS: Final[tuple[Column[WaiverLine], ...]] = (
     Column("given", to_phrase("Given"), lambda line: line.waiver.given_on, day_said, width=12),
     Column("until", to_phrase("Until"), _until, lambda day: day_said(day) if day else phrase("no end"), width=12),
     Column("over", to_phrase("Over"), lambda line: line.over, lambda over: phrase("over") if over else "", width=8),
-    Column("reason", to_phrase("Reason"), lambda line: line.waiver.reason, width=37),
+    Column("reason", to_phrase("Reason"), lambda line: line.waiver.reason, width=40),
 )
 
 

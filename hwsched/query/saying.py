@@ -7,7 +7,15 @@ from hwsched.quantities import LengthStyle
 from hwsched.query.asking import Asked, Compare, Joined, Node, Not, Query, Words
 from hwsched.query.facts import FINDING, STATUS, USES, WAIVED, Fact
 
-_SIGNS: Final = {"=": "", "!=": "not ", "<": "under ", "<=": "at most ", ">": "over ", ">=": "at least ", "in": ""}
+_SIGNS: Final = {
+    "=": "",
+    "!=": "other than ",
+    "<": "under ",
+    "<=": "at most ",
+    ">": "over ",
+    ">=": "at least ",
+    "in": "",
+}
 _EVERYTHING: Final = "all openings"
 
 

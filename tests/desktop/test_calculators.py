@@ -1,25 +1,29 @@
 """The calculators as forms: fields in words and units, examples as they are, filled from an opening, given back."""
 
 import re
+from contextlib import contextmanager
 
 import pytest
 from PySide6.QtCore import Qt
+from PySide6.QtGui import QFont
 from PySide6.QtWidgets import QApplication, QComboBox, QLabel, QLineEdit, QTableWidget
 
 from hwsched.calc.calculators import CALCULATORS
 from hwsched.calc.opening.stack import StackCollar, StackCylinder, cylinder_stack
+from hwsched.desktop.looks.letters import use_own_letters
 from hwsched.desktop.project.calculator_answers import told
 from hwsched.desktop.project.calculator_fields import form_of
 from hwsched.desktop.project.calculator_form import CalculatorForm
 from hwsched.desktop.project.calculators import CalculatorsPage
 from hwsched.desktop.project.preferences import Preferences
 from hwsched.desktop.project.small_table import SmallTable
+from hwsched.desktop.widgets.lines import Lines
 from tests.desktop.conftest import checked_of, choose, look_put_on
 
 LEFT = Qt.MouseButton.LeftButton
 NAMES = [each.name for each in CALCULATORS]
-MACHINE = re.compile(r"\b[a-z0-9]+(_[a-z0-9]+)+\b|[{}]")
-"""A name of JSON, or a brace."""
+MACHINE = re.compile(r"\b[a-z0-9]+(_[a-z0-9]+)+\b|[{}]|\b(null|true|false|[Ii]d)\b")
+"""A name of JSON, a word of it, or a brace."""
 
 
 def texts(widget):
@@ -123,6 +127,94 @@ def test_a_wrong_number_is_said_beside_its_field_in_words(dialog, qtbot):
     assert dialog.form.lines["leaf_mm",].echo.property("bad")
     type_into(qtbot, dialog, "leaf_mm", "44.45")
     assert dialog.answer.basis.text().startswith("Basis: ")
+
+
+@contextmanager
+def own_letters(qapp):
+    before = QFont(qapp.font())
+    assert use_own_letters(qapp)
+    try:
+        yield
+    finally:
+        qapp.setFont(before)
+
+
+def titles_read_whole(table):
+    """Whether titles have room for all their lines, and columns for the longest word of their titles."""
+    header, letters = table.horizontalHeader(), table.fontMetrics()
+    titles = [table.horizontalHeaderItem(n).text() for n in range(header.count())]
+    longest = [max(map(letters.horizontalAdvance, each.split())) for each in titles]
+    short = [n for n, each in enumerate(titles) if len(each) <= len("Height [in]")]
+    one_line = header.sectionSizeFromContents(min(short)).height() if short else 0
+    assert all(header.sectionSizeFromContents(n).height() == one_line < 2 * letters.lineSpacing() for n in short)
+    wide = all(header.sectionSize(n) > across for n, across in enumerate(longest))
+    return wide and header.height() >= header.sizeHint().height()
+
+
+@pytest.mark.parametrize("percent", [100, 200])
+def test_long_titles_wrap_so_that_columns_are_as_wide_as_their_words(qapp, qtbot, percent):
+    """Nothing is scrolled sideways on a large screen for the sake of a title, and no title is cut."""
+    preferences = Preferences()
+    preferences.text_size = percent
+    with own_letters(qapp), look_put_on(qapp, preferences):
+        page = CalculatorsPage()
+        qtbot.addWidget(page)
+        page.resize(1830, 960)
+        page.show()
+        for row in range(page.names.count()):
+            page.names.setCurrentRow(row)
+            qtbot.mouseClick(page.example, LEFT)
+            for _ in range(4):
+                QApplication.processEvents()
+            small = [each.cells for each in page.form.tables.values()]
+            for table in (*page.answer.tables, *small):
+                assert titles_read_whole(table), (page.calculator.name, table.accessibleName())
+            scrolled = [each.accessibleName() for each in page.answer.tables if each.horizontalScrollBar().maximum()]
+            assert percent > 100 or not scrolled, (page.calculator.name, scrolled)
+
+
+def test_a_short_title_stays_in_one_line_and_a_long_one_where_it_has_room(qapp, qtbot):
+    with look_put_on(qapp, Preferences()):
+        table = Lines(("Taken in", "How far the head stands proud of the trim"), 1)
+        qtbot.addWidget(table)
+        heights = {}
+        for across in (700, 220, 700):
+            table.resize(across, 200)
+            table.show()
+            for _ in range(4):
+                QApplication.processEvents()
+            heights.setdefault(across, set()).add(table.horizontalHeader().height())
+        (one,), (more,) = heights[700], heights[220]
+        assert more >= one + table.fontMetrics().height()
+        assert table.columnWidth(0) < table.fontMetrics().horizontalAdvance("Taken in, and more")
+
+
+def hints(form):
+    for line in form.lines.values():
+        yield line.field.itemText(0) if isinstance(line.field, QComboBox) else line.field.placeholderText()
+
+
+def test_what_counts_where_a_field_is_left_empty_is_said_as_it_would_be_typed(qtbot):
+    """Not 3 beside inches for 3 mm, and nothing as a machine writes it."""
+    for calculator in CALCULATORS:
+        for style in ("mm", "fraction"):
+            form = CalculatorForm(calculator, {}, style, "in")
+            qtbot.addWidget(form)
+            assert not [each for each in hints(form) if each.startswith(("true", "false", "["))], calculator.name
+    halves = CALCULATORS[NAMES.index("euro-halves")]
+    for style, said in (("mm", "3 mm"), ("fraction", '1/8" (3 mm)')):
+        form = CalculatorForm(halves, {}, style, "in")
+        qtbot.addWidget(form)
+        assert form.lines["key_limit_mm",].field.placeholderText() == f"{said} where it is left out"
+        assert "no where it is left out" in hints(form)
+
+
+def test_points_that_come_out_are_lengths_by_axis():
+    channel = CALCULATORS[NAMES.index("channel")]
+    said = told(channel, channel.run(channel.example), "mm")
+    (headings, rows) = next((headings, rows) for _title, headings, rows in said.tables if len(headings) == 3)
+    assert headings == ["x", "y", "z"]
+    assert all(cell.endswith(" mm") for row in rows for cell in row)
 
 
 def test_a_list_is_a_small_table_with_rows_added_and_taken_away(dialog, qtbot):

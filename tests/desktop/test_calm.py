@@ -21,6 +21,7 @@ from hwsched.desktop.looks.tokens import SPACE, colour
 from hwsched.desktop.power.siting_window import SitingWindow
 from hwsched.desktop.widgets.lines import Lines
 from hwsched.desktop.window import Window
+from hwsched.rules import RULEBOOK
 from tests.desktop.conftest import idle
 
 MANY_COLUMNS = {"openings", "parts"}
@@ -72,6 +73,32 @@ def test_no_word_of_a_button_is_cut_by_its_edge(looked, qtbot):
                 assert each.contentsRect().width() >= words + 2 * SPACE.middle, (name, each.text())
                 seen += 1
     assert seen > 40
+
+
+def test_places_are_read_whole_beside_their_counts_without_a_title_that_says_nothing(looked, qtbot):
+    looked.frame.go("openings")
+    idle(qtbot, looked)
+    tree = looked.openings.places
+    assert not tree.header().isVisibleTo(tree)
+    lines = [tree.topLevelItem(0)]
+    for line in lines:
+        lines += [line.child(n) for n in range(line.childCount())]
+        words = tree.fontMetrics().horizontalAdvance(line.text(0))
+        place = tree.visualItemRect(line)
+        assert place.left() + words <= tree.columnWidth(0), line.text(0)
+        assert line.toolTip(1).startswith(f"{line.text(1)} opening")
+    assert len(lines) > 5
+
+
+def test_titles_of_most_rules_are_read_whole_among_waivers(looked, qtbot):
+    """Room stands idle beside the reason while the rule is cut."""
+    looked.frame.go("waivers")
+    idle(qtbot, looked)
+    QApplication.processEvents()
+    table = looked.frame.pages.widgets["waivers"].grid.table
+    titles = sorted(table.fontMetrics().horizontalAdvance(rule.title) for rule in RULEBOOK)
+    assert table.columnWidth(0) > titles[len(titles) * 9 // 10] + 2 * SPACE.hair
+    assert not table.horizontalScrollBar().isVisible()
 
 
 def test_titles_of_an_empty_list_are_not_cut_at_its_edge(qapp, qtbot, tmp_path):

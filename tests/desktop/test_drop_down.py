@@ -4,13 +4,13 @@ import ast
 from pathlib import Path
 
 import pytest
-from PySide6.QtCore import QPoint, Qt
+from PySide6.QtCore import QPoint, QRect, Qt
 from PySide6.QtGui import QHelpEvent
 from PySide6.QtTest import QTest
-from PySide6.QtWidgets import QApplication, QHBoxLayout, QToolTip, QWidget
+from PySide6.QtWidgets import QApplication, QHBoxLayout, QTableWidget, QToolTip, QWidget
 
 import hwsched.desktop
-from hwsched.desktop.looks.tokens import FIELD, wide
+from hwsched.desktop.looks.tokens import FIELD, colour, wide
 from hwsched.desktop.widgets.drop_down import DropDown
 from tests.desktop.test_access import look  # noqa: F401 (a fixture)
 
@@ -181,3 +181,30 @@ def test_letters_typed_after_one_another_find_entries_in_the_open_list(look, box
     assert view.currentIndex().data() == "Opening: Level"
     QTest.keyClick(view, Qt.Key.Key_Return)
     assert box.currentText() == "Opening: Level"
+
+
+def test_one_in_a_cell_has_an_edge_only_while_it_is_used(look, qtbot):  # noqa: F811
+    table = QTableWidget(2, 1)
+    qtbot.addWidget(table)
+    boxes = [DropDown(), DropDown()]
+    for row, box in enumerate(boxes):
+        box.addItems([SHORT, LONG])
+        box.fill_cell()
+        table.setCellWidget(row, 0, box)
+    table.resize(400, 200)
+    table.show()
+    boxes[0].setFocus()
+    QApplication.processEvents()
+
+    def edge(box):
+        """What stands at its left edge, and right within it."""
+        image = box.grab().toImage()
+        return image.pixelColor(0, image.height() // 2).name(), image.pixelColor(3, image.height() // 2).name()
+
+    quiet = edge(boxes[1])
+    assert quiet[0] == quiet[1]
+    used = edge(boxes[0])
+    assert used[0] == colour("focus").name() != used[1]
+    # That there is something to choose is seen all the same.
+    arrow = boxes[1].grab(QRect(boxes[1].width() - 20, 0, 20, boxes[1].height())).toImage()
+    assert len({arrow.pixelColor(x, y).name() for x in range(2, 18) for y in range(2, arrow.height() - 2)}) > 1

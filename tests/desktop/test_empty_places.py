@@ -1,6 +1,7 @@
 """No list is an empty box: where a place has nothing yet, it says what comes there or how to begin."""
 
 import pytest
+from PySide6.QtCore import QRect
 from PySide6.QtWidgets import (
     QAbstractItemView,
     QApplication,
@@ -13,8 +14,9 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.frame.places import PLACES
 from hwsched.desktop.grid.table import GridTable
+from hwsched.desktop.looks.tokens import wide
 from hwsched.desktop.opening.differences import Differences
-from hwsched.desktop.widgets.empty import Empty
+from hwsched.desktop.widgets.empty import Empty, empty_place, empty_rect
 from hwsched.desktop.window import Window
 from hwsched.model.project import create_project
 from tests.desktop.conftest import empty_words, idle
@@ -107,6 +109,51 @@ def test_words_go_with_the_first_line_and_come_back_with_the_last(qtbot):
     assert words.geometry() == view.viewport().rect()
     words.say("")
     assert not words.isVisibleTo(view)
+
+
+def test_words_of_an_empty_place_stand_in_its_midst_in_lines_that_are_read_at_ease():
+    words = "No openings yet. Take in a survey, or add one; each of them stands here with its state. " * 2
+    for across, high in ((1800, 900), (1800, 200), (300, 500)):
+        room = QRect(7, 9, across, high)
+        place = empty_rect(room, words)
+        assert room.contains(place)
+        assert place.width() <= wide(60)
+        assert abs(place.center().x() - room.center().x()) <= 1
+        # The eye rests somewhat above the midst.
+        assert 0 < place.top() - room.top() < room.bottom() - place.bottom()
+
+
+def test_the_first_sentence_of_an_empty_place_is_larger_and_one_alone_is_quiet(qtbot):
+    def ink(words):
+        """Heights of the rows that have ink, and the darkest of it."""
+        made = empty_place(words)
+        qtbot.addWidget(made)
+        made.resize(600, 300)
+        image = made.grab().toImage()
+        dark = [[image.pixelColor(x, y).lightness() for x in range(600)] for y in range(300)]
+        rows = [y for y, row in enumerate(dark) if min(row) < max(row) - 60]
+        return rows, min(map(min, dark))
+
+    alone, quiet = ink("HHHH.")
+    several, strong = ink("HHHH. HHHH.")
+    lines = [n for n, y in enumerate(several) if n and y > several[n - 1] + 1]
+    assert len(lines) == 1
+    first, second = several[: lines[0]], several[lines[0] :]
+    assert len(first) > len(second) == len(alone)
+    assert strong < quiet
+
+
+def test_a_text_that_is_empty_says_so_in_the_midst_as_a_list_does(new_yard, qtbot):
+    for name, words in (("office", "Documents look as by default."), ("journal", "Nothing was changed past")):
+        new_yard.frame.go(name)
+        idle(qtbot, new_yard)
+        text = new_yard.frame.pages.widgets[name].text
+        assert text.toPlainText() == ""
+        assert text.placeholderText().startswith(words)
+        image = text.viewport().grab().toImage()
+        ground = image.pixelColor(2, 2)
+        rows = [y for y in range(image.height()) if any(image.pixelColor(x, y) != ground for x in range(image.width()))]
+        assert image.height() // 5 < rows[0] < image.height() // 2
 
 
 def test_what_if_is_not_scrolled_where_titles_have_room_in_large_letters(qtbot):

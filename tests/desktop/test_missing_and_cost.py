@@ -8,6 +8,7 @@ from pypdf import PdfReader
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QFileDialog, QInputDialog, QLabel
 
+from hwsched.desktop.parts.cost_table import CostTable
 from hwsched.desktop.parts.cost_window import CostWindow
 from hwsched.desktop.release.gate_window import GateWindow
 from hwsched.desktop.release.print_dialog import PrintDialog
@@ -37,7 +38,7 @@ def test_missing_facts_select_their_openings_and_the_return_visit_is_written(at_
     qtbot.mouseDClick(table.viewport(), LEFT, pos=where)
     chosen = {at_work.frame.state.workspace.checked[each].given.opening.mark for each in at_work.frame.state.ids}
     assert chosen == marks
-    assert missing.model.data(missing.model.index(0, 3)) == str(len(chosen))
+    assert missing.model.data(missing.model.index(0, missing.model.place_of("needed"))) == str(len(chosen))
     assert at_work.openings.search.text() == ""
     monkeypatch.setattr(QFileDialog, "getExistingDirectory", lambda *_: str(folder))
     qtbot.mouseClick(missing.write, LEFT)
@@ -262,7 +263,7 @@ def test_an_empty_project_opens_every_window(qtbot, tmp_path):
         idle(qtbot, window)
     assert len(window.frame.side.windows) == 7
     cost = window.frame.side.windows[CostWindow]
-    assert all("nothing is priced" in table.grid.table.empty for table in cost.tables.values())
+    assert all("Nothing is priced" in table.grid.table.empty for table in cost.tables.values())
     assert not window.frame.side.windows[MissingWindow].write.isEnabled()
     window.close()
     assert not window.frame.side.windows
@@ -302,3 +303,16 @@ def test_the_paper_of_the_return_visit_is_named_where_it_is_seen(at_work, qtbot)
     assert named.isVisible()
     assert named.text() == "Paper"
     assert page.paper.accessibleName()
+
+
+def test_no_word_begins_where_the_number_before_it_ends(at_work, qtbot):
+    """1 E6 and 2,103.55 1 unknown were read as one."""
+    at_work.survey.act_missing.trigger()
+    at_work.frame.go("cost")
+    idle(qtbot, at_work)
+    grids = [at_work.frame.side.windows[MissingWindow].grid]
+    grids += [each.grid for each in at_work.frame.pages.widgets["cost"].findChildren(CostTable)]
+    assert len(grids) > 3
+    for grid in grids:
+        numbers = [column.right for column in grid.model.contents.columns]
+        assert numbers == sorted(numbers), grid.place

@@ -4,6 +4,7 @@ import time
 from datetime import UTC, datetime
 
 import pytest
+from PySide6.QtCore import Qt
 
 from hwsched.desktop.looks.moments import moment_said
 from hwsched.desktop.project.history_window import HistoryWindow
@@ -49,3 +50,14 @@ def test_no_list_shows_an_offset_of_the_machine_s_own_hour(at_work, qtbot):
     choose(at_work, "M016")
     at_work.sheet.pages.show_page(at_work.sheet.past_page)
     assert said in at_work.sheet.past_page.tree.topLevelItem(0).text(0)
+
+
+def test_history_says_in_words_on_which_machine_a_step_was_made(at_work, qtbot):
+    at_work.history.show_history()
+    page = at_work.frame.pages.windows[HistoryWindow]
+    idle(qtbot, at_work)
+    table = page.grid.table
+    row = table.visualRect(page.grid.model.index(0, page.grid.model.place_of("what")))
+    qtbot.mouseClick(table.viewport(), Qt.MouseButton.LeftButton, pos=row.center())
+    assert page.chosen().device
+    assert page.told.text() == f"Made on the machine “{page.chosen().device}”"

@@ -21,8 +21,10 @@ def test_letters_of_sheets_follow_the_text_size_until_the_whole_is_asked_for(loo
     sheet = Drawing("Sheet", shapes, (0.0, 0.0, 250.0, 100.0), ("A note " * 40,), to_scale=False, schematic=True)
     view.show_drawings([sheet])
     small = QFontMetricsF(font("small")).capHeight()
-    # The smallest letters of a sheet are 1.8 mm high: as high as three quarters of the window's small ones at least.
-    assert view.canvas.px_per_mm * 1.8 == pytest.approx(0.75 * small)
+    # The smallest letters of a sheet are 1.8 mm high: as high as three quarters of the window's small ones at least,
+    # and as high as those for whoever chose larger letters.
+    share = 0.75 if percent == 100 else 1.0
+    assert view.canvas.px_per_mm * 1.8 == pytest.approx(share * small)
     assert view.area.horizontalScrollBar().maximum() > 0
     # What stands below is not scrolled to: it is as wide as what is seen.
     assert view.canvas._notes_room().right() <= view.area.viewport().width()

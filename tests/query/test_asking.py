@@ -155,7 +155,8 @@ SAID = {
     "every leaf.width between 30 and 36 in": 'leaf width of every leaf from 30" to 36"',
     "room to contains hall": "“hall” in room to",
     "mill b": "“mill” and “b” in mark, building or a room",
-    "stair != yes": "stair door not yes",
+    "stair != yes": "stair door other than yes",
+    "rating != 'Not rated'": "fire rating other than not rated",
     "temperature_low <= -5": "lowest temperature at most -5 °C",
     "": "all openings",
 }

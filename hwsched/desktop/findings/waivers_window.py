@@ -34,15 +34,15 @@ def _until(line: WaiverLine) -> date | None:
 
 
 COLUMNS: Final[tuple[Column[WaiverLine], ...]] = (
-    Column("rule", to_phrase("Rule"), lambda line: rule_said(line.waiver.rule), width=28),
-    Column("about", to_phrase("About"), lambda line: line.waiver.about, width=14),
+    Column("rule", to_phrase("Rule"), lambda line: rule_said(line.waiver.rule), width=37),
+    Column("about", to_phrase("About"), lambda line: line.waiver.about, width=12),
     Column("mark", to_phrase("Opening"), lambda line: line.mark, width=10),
-    Column("scope", to_phrase("Holds for"), lambda line: SCOPES[line.waiver.scope], width=16),
+    Column("scope", to_phrase("Holds for"), lambda line: SCOPES[line.waiver.scope], width=14),
     Column("person", to_phrase("Person"), lambda line: line.waiver.person, width=14),
     Column("given", to_phrase("Given"), lambda line: line.waiver.given_on, day_said, width=12),
     Column("until", to_phrase("Until"), _until, lambda day: day_said(day) if day else phrase("no end"), width=12),
     Column("over", to_phrase("Over"), lambda line: line.over, lambda over: phrase("over") if over else "", width=8),
-    Column("reason", to_phrase("Reason"), lambda line: line.waiver.reason, width=44),
+    Column("reason", to_phrase("Reason"), lambda line: line.waiver.reason, width=40),
 )
 
 

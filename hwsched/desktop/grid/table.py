@@ -25,6 +25,7 @@ from hwsched.desktop.grid.model import COLUMN, GROUP, GridModel
 from hwsched.desktop.grid.widths import shared_widths, squeezed
 from hwsched.desktop.looks.text_size import in_pixels
 from hwsched.desktop.looks.tokens import ROW, SPACE, THIN, colour, scaled, wide
+from hwsched.desktop.widgets.empty import paint_empty
 from hwsched.language import phrase
 
 _SHIFT: Final = Qt.KeyboardModifier.ShiftModifier
@@ -193,10 +194,7 @@ class GridTable(QTableView):
         words = phrase("No row is as asked for.") if self._grid.total() else self.empty
         if words and not self._grid.rowCount():
             painter = QPainter(self.viewport())
-            painter.setPen(colour("soft"))
-            room = self.viewport().rect().adjusted(SPACE.wide, SPACE.wide, -SPACE.wide, -SPACE.wide)
-            middle = int(Qt.AlignmentFlag.AlignHCenter | Qt.AlignmentFlag.AlignTop)
-            painter.drawText(room, middle | int(Qt.TextFlag.TextWordWrap), words)
+            paint_empty(painter, self.viewport().rect(), words)
             painter.end()
 
     def showEvent(self, event: QShowEvent) -> None:  # noqa: N802

@@ -119,6 +119,9 @@ QComboBox QLineEdit, QComboBox QLineEdit:focus, QAbstractSpinBox QLineEdit, QAbs
 QAbstractSpinBox QLineEdit, QAbstractSpinBox QLineEdit:focus { padding: 0 ${hair}px; }
 QAbstractItemView QLineEdit, QAbstractItemView QComboBox { border-radius: 0; min-height: 0; padding: 0 ${half}px; }
 QAbstractItemView QAbstractSpinBox { border-radius: 0; min-height: 0; }
+QComboBox[cell="true"], QAbstractSpinBox[cell="true"] { background: transparent; border-color: transparent; }
+QComboBox[cell="true"]:hover, QAbstractSpinBox[cell="true"]:hover { background: $hover; border-color: $edge; }
+QComboBox[cell="true"]:focus, QAbstractSpinBox[cell="true"]:focus { background: $field; border-color: $focus; }
 QPushButton {
     background: $field; border: ${thin}px solid $edge; border-radius: ${corner}px; padding: ${hair_less}px ${middle}px;
     min-height: ${inner}px;

@@ -48,7 +48,7 @@ class PiecesPage(LinesPage):
                 numbers=(3, 4),
             )
         )
-        self.table.empty.say(phrase("No pieces yet: they follow from the parts of the fit."))
+        self.table.empty.say(phrase("No pieces yet. They follow from the parts of the fit."))
         self.table.setToolTip(phrase("Double-click a piece to write down its serial number"))
         self.table.cellDoubleClicked.connect(lambda row, _column: self._ask_serial(row))
         self.act_serial = self.offer(phrase("Serial…"), phrase("Write down the serial number of the piece"))

@@ -34,7 +34,7 @@ class PartsPage(LinesPage):
             )
         )
         self.table.setToolTip(phrase("Double-click a part to choose another by hand"))
-        self.table.empty.say(phrase("No parts yet: Fit works them out."))
+        self.table.empty.say(phrase("No parts yet. Fit works them out."))
         self.table.cellDoubleClicked.connect(lambda row, _column: self._ask_part(row))
         self.act_choose = self.offer(phrase("Choose…"), phrase("Choose another part by hand, or leave it to the fit"))
         self.act_choose.triggered.connect(lambda: self._ask_part(self.table.chosen_row()))

@@ -48,7 +48,12 @@ class CostTable(QWidget):
         said = phrase("Cost by {way}", way=phrase(title).lower())
         self.model = GridModel(Contents(self._columns(title), lambda line: line.key), self)
         self.grid = Grid(
-            self.model, f"cost-{way}", said, str, opens=True, empty=phrase("No opening fits yet, so nothing is priced.")
+            self.model,
+            f"cost-{way}",
+            said,
+            str,
+            opens=True,
+            empty=phrase("Nothing is priced yet. What openings cost stands here once Fit has found parts for them."),
         )
         self.grid.opened.connect(self.opened)
         self.total = QLabel()
@@ -97,7 +102,14 @@ class CostTable(QWidget):
             amount("parts", to_phrase("Parts"), lambda cost: cost.parts),
             amount("labour", to_phrase("Labour"), self._labour_of),
             amount("total", to_phrase("Total"), lambda cost: cost.total),
-            Column("unknown", to_phrase("Not counted"), lambda line: len(line.cost.unknown), _unknown, width=20),
+            Column(
+                "unknown",
+                to_phrase("Not counted"),
+                lambda line: len(line.cost.unknown),
+                _unknown,
+                width=20,
+                right=True,
+            ),
         )
 
 

@@ -47,7 +47,7 @@ class PartGrid(Grid):
     def __init__(self, parent: QWidget | None = None) -> None:
         contents = Contents(columns_of("", (), {}, "fraction"), lambda part: part.number)
         super().__init__(GridModel(contents), "parts", phrase("Parts of the catalogue"), str, parent, opens=True,
-                         empty=phrase("No parts yet: take in a catalogue, or make a part."))  # fmt: skip
+                         empty=phrase("No parts yet. Take in a catalogue, or make a part."))  # fmt: skip
         self.model.setParent(self)
         self.number = ""
         """Of the chosen part."""

@@ -61,7 +61,7 @@ class SetGrid(Grid):
 
     def __init__(self, parent: QWidget | None = None) -> None:
         model: GridModel[Any] = GridModel(Contents(SETS, lambda held: held.id))
-        words = phrase("No set yet: make one of what the selected openings have alike, or have some proposed.")
+        words = phrase("No set yet. Make one of what the selected openings have alike, or have some proposed.")
         super().__init__(model, "sets", phrase("Hardware sets"), self._name_of, parent, opens=True, empty=words)
         model.setParent(self)
 

@@ -92,6 +92,7 @@ class SetLines(QWidget):
         count.setValue(quantity)
         roles.fill_cell()
         parts.fill_cell()
+        count.setProperty("cell", True)
         self.table.setCellWidget(row, 0, roles)
         self.table.setCellWidget(row, 1, parts)
         self.table.setCellWidget(row, 2, count)

@@ -154,7 +154,7 @@ def _table(titles: list[str]) -> QTableWidget:
     made.setTabKeyNavigation(False)
     made.setAlternatingRowColors(True)
     made.setShowGrid(False)
-    Empty(made, phrase("Nothing yet: what parts of the catalogue name stands here."))
+    Empty(made, phrase("Nothing yet. What parts of the catalogue name stands here."))
     made.horizontalHeader().setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
     made.horizontalHeader().setSectionResizeMode(0, QHeaderView.ResizeMode.Stretch)
     return made

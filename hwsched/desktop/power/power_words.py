@@ -40,7 +40,7 @@ def problems_said(problems: Iterable[Problem]) -> str:
     return "\n".join(map(problem_said, problems))
 
 
-NO_PLACE: Final = to_phrase("No building has a place for a supply yet: Add supply… in Power names one.")
+NO_PLACE: Final = to_phrase("No building has a place for a supply yet. Add supply… in Power names one.")
 """Said where nothing can be planned."""
 
 

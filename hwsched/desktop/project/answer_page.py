@@ -6,6 +6,7 @@ from typing import Final
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QLabel, QScrollArea, QVBoxLayout, QWidget
 
+from hwsched.desktop.looks.tokens import SPACE
 from hwsched.desktop.project.calculator_answers import Told
 from hwsched.desktop.widgets.lines import Lines
 from hwsched.language import phrase
@@ -14,6 +15,24 @@ _MOST: Final = 50
 """Rows of a table that are shown; the rest is counted."""
 _SEEN: Final = 8
 """Rows that are seen at once."""
+
+
+class _Table(Lines):
+    """A table as high as its titles and its first rows need; farther down it is scrolled."""
+
+    def __init__(self, headings: Sequence[str], rows: int) -> None:
+        super().__init__(headings, max(len(headings) - 1, 0))
+        self._seen = min(rows, _SEEN) * self.verticalHeader().defaultSectionSize()
+        self.horizontalHeader().geometriesChanged.connect(self.grow)
+        self.horizontalScrollBar().rangeChanged.connect(self.grow)
+        self.grow()
+
+    def grow(self) -> None:
+        """Have the room that it needs."""
+        bar = self.horizontalScrollBar()
+        scrolled = bar.sizeHint().height() if bar.maximum() else 0
+        titles = self.horizontalHeader().sizeHint().height()
+        self.setMinimumHeight(titles + self._seen + scrolled + SPACE.hair)
 
 
 class AnswerPage(QScrollArea):
@@ -54,11 +73,9 @@ class AnswerPage(QScrollArea):
     def _table(self, title: str, headings: Sequence[str], rows: Sequence[Sequence[str]]) -> None:
         more = phrase(" (the first {most} of {count})", most=_MOST, count=len(rows)) if len(rows) > _MOST else ""
         heading = QLabel(f"{title}{more}", textFormat=Qt.TextFormat.PlainText, wordWrap=True)
-        table = Lines(headings, max(len(headings) - 1, 0))
+        table = _Table(headings, len(rows))
         table.setAccessibleName(title)
         table.show_rows(rows[:_MOST])
-        lines = min(len(rows), _SEEN) + 1
-        table.setMinimumHeight(lines * table.verticalHeader().defaultSectionSize())
         for each in (heading, table):
             self._rows.insertWidget(self._rows.count() - 2, each)
             self._shown.append(each)

@@ -2,14 +2,24 @@
 
 from collections.abc import Iterator, Mapping
 from dataclasses import dataclass, field, replace
-from typing import Any
+from typing import Any, Final
 
 from hwsched.attributes import said_value, show_value, shown_unit
 from hwsched.calc.calculator import Calculator, Field
-from hwsched.desktop.project.calculator_fields import NESTED, attribute_of, in_words, is_vector, label_of, worded
+from hwsched.desktop.project.calculator_fields import (
+    NESTED,
+    attribute_of,
+    in_words,
+    is_vector,
+    label_of,
+    worded,
+)
 from hwsched.kept_sentences import FIT, kept_phrase
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle, in_run_unit
+
+_XYZ: Final = "xyz"
+"""Titles over the three lengths of a point: what has three is one [mm]."""
 
 
 @dataclass(slots=True)
@@ -88,8 +98,11 @@ def _tell_list(found: Told, field_: Field, value: list[Any], how: _How, label: s
     elif all(isinstance(each, str) for each in value) and any(" " in each for each in value):
         found.sentences += [each if each.endswith(".") else f"{each}." for each in map(how.text, value)]
     elif all(isinstance(each, list) for each in value):
-        rows = [[_plain(each) for each in row] for row in value]
-        found.tables.append((label, [str(n + 1) for n in range(max(map(len, rows)))], rows))
+        across = max(map(len, value))
+        where = all(len(row) == len(_XYZ) and all(isinstance(each, float) for each in row) for row in value)
+        of_each = replace(field_, name="x", kind="number", fields=())
+        rows = [[_said(of_each, each, how) if where else _plain(each) for each in row] for row in value]
+        found.tables.append((label, list(_XYZ) if where else [str(n + 1) for n in range(across)], rows))
     else:
         found.sentences.append(f"{label}: {', '.join(_said(field_, each, how) for each in value)}.")
 

@@ -30,6 +30,13 @@ _BETWEEN: Final = ";"
 NESTED: Final = ("object", "box")
 _NAME: Final = re.compile(r"\b[a-z0-9]+(?:_[a-z0-9]+)+\b")
 """How a field is called in JSON."""
+_SAID: Final[Mapping[str, str]] = {"null": "nothing", "id": "name"}
+"""What people call what has a word of its own in JSON."""
+_OF_JSON: Final = re.compile(r"\b(null|id)\b")
+_NUMBER: Final = re.compile(r"-?\d+(\.\d+)?")
+"""A number of JSON as a default is declared."""
+_SO: Final[Mapping[str, bool]] = {"true": True, "false": False}
+"""What is so, as JSON has it."""
 _SHAPE: Final = re.compile(r"\s*\{[^}]*\}")
 """How an object is written in JSON."""
 
@@ -54,6 +61,17 @@ class Entry:
             held = [value[key] for key in self._keys] if isinstance(value, Mapping) else value
             return f"{_BETWEEN} ".join(show_value(self.attribute, each, style) for each in held)
         return show_value(self.attribute, value, style)
+
+    def left_out(self, style: LengthStyle) -> str:
+        """Say what counts where nothing is typed, as people type it; empty where nothing does."""
+        held = self.field.default
+        if self.attribute.kind == "flag" and held in _SO:
+            return phrase("yes") if _SO[held] else phrase("no")
+        if self.attribute.kind not in ("length", "number") or not _NUMBER.fullmatch(held):
+            return phrase(held) if held else ""
+        value, shown = float(held), self.show(float(held), style)
+        rounded = self.attribute.kind == "length" and style != "mm" and value
+        return f"{shown} ({value:.4g} mm)" if rounded else shown
 
     def read(self, text: str, bare_unit: str | None) -> Any:
         """Read what was typed into a value of JSON; None where nothing was. Raises InputError naming the field."""
@@ -123,7 +141,8 @@ def worded(fields: tuple[Field, ...], say: Callable[[str], str] = str) -> Callab
     labels = {each.name: say(label_of(each)).lower() for each in _all(fields) if "_" in each.name}
 
     def words(text: str) -> str:
-        return _NAME.sub(lambda found: labels.get(found[0], found[0].replace("_", " ")), _SHAPE.sub("", text))
+        said = _NAME.sub(lambda found: labels.get(found[0], found[0].replace("_", " ")), _SHAPE.sub("", text))
+        return _OF_JSON.sub(lambda found: _SAID[found[0]], said)
 
     return words
 
@@ -143,7 +162,7 @@ def label_of(field_: Field) -> str:
     'Thickness of the outer trim'
     """
     if field_.text.startswith(_SAYS_LITTLE):
-        return field_.name.replace("_", " ").capitalize()
+        return _SAID.get(field_.name, field_.name).replace("_", " ").capitalize()
     text = field_.text.partition(" [")[0] if field_.text.endswith("].") else field_.text
     first = min((text.partition(stop)[0] for stop in (";", ":", ". ", ", such as", " [")), key=len).rstrip(".")
     return first or field_.name.replace("_", " ")

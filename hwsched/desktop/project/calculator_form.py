@@ -106,8 +106,8 @@ class CalculatorForm(QScrollArea):
         line = FactLine(
             entry.attribute, entry.show(exact, self._style), self._style, self._bare_unit, several=entry.several
         )
-        if entry.field.default:
-            line.hint(phrase("{default} where it is left out", default=phrase(entry.field.default)))
+        if default := entry.left_out(self._style):
+            line.hint(phrase("{default} where it is left out", default=default))
         elif entry.field.unless:
             line.hint(phrase("may be left out"))
         self.lines[entry.path], self._entries[entry.path] = line, entry

@@ -51,7 +51,7 @@ class CopiesWindow(ToolWindow):
         if self.place is None:
             self.empty.say(phrase("Copies of a database on a server are its keeper's."))
         else:
-            self.empty.say(phrase("No copies yet: one is made before the first change of each day."))
+            self.empty.say(phrase("No copies yet. One is made before the first change of each day."))
         self.enable()
 
     def enable(self) -> None:

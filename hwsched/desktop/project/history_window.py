@@ -19,15 +19,13 @@ from hwsched.operations.step_titles import step_said
 
 
 def _seen(step: ChangeSetInfo) -> str:
-    seen = (
-        ""
-        if step.base is None or step.base == step.number - 1
-        else phrase(", made after seeing step {base}", base=step.base)
-    )
-    return (
-        phrase("on {device}{seen}", device=step.device, seen=seen)
-        if step.device
-        else phrase("before devices were written down")
+    """Say where a step was made, and what its maker had seen where that was not all."""
+    if not step.device:
+        return phrase("Before machines were written down")
+    if step.base is None or step.base == step.number - 1:
+        return phrase("Made on the machine “{device}”", device=step.device)
+    return phrase(
+        "Made on the machine “{device}”, by somebody who had seen step {base}", device=step.device, base=step.base
     )
 
 
@@ -60,7 +58,7 @@ class HistoryWindow(ToolWindow):
             "history",
             phrase("Steps"),
             lambda number: phrase("step {number}", number=number),
-            empty=phrase("No step yet: each change stands here, with who made it and when."),
+            empty=phrase("No step yet. Each change stands here, with who made it and when."),
         )
         self.grid.picked.connect(self.enable)
         self.back = self.button(

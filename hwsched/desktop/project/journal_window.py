@@ -1,8 +1,9 @@
 """What another program changed in the project past its journal; on wish it is taken as it is, in one step."""
 
-from PySide6.QtWidgets import QPlainTextEdit, QWidget
+from PySide6.QtWidgets import QWidget
 
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
+from hwsched.desktop.widgets.empty import EmptyText
 from hwsched.language import phrase
 from hwsched.operations.project.verifying import accept, verify
 
@@ -14,8 +15,7 @@ class JournalWindow(ToolWindow):
         super().__init__(desk, phrase("Changed past the journal"), parent)
         self.resize(760, 360)
         self.found: list[str] | None = None
-        self.text = QPlainTextEdit()
-        self.text.setReadOnly(True)
+        self.text = EmptyText("")
         self.text.setAccessibleName(phrase("What was changed past the journal"))
         self.again = self.button(phrase("Compare"), self.compare, phrase("Compare all of the project with its journal"))
         self.take = self.button(phrase("Take it as it is"), self.take_it, phrase("One step, which an undo takes back"))
@@ -42,5 +42,6 @@ class JournalWindow(ToolWindow):
 
     def _show(self, sentences: list[str]) -> None:
         self.found = sentences
-        self.text.setPlainText("\n".join(sentences) or phrase("Tables and journal are as the steps left them."))
+        self.text.say(phrase("Nothing was changed past the journal. All of the project is as its steps left it."))
+        self.text.setPlainText("\n".join(sentences))
         self.enable()

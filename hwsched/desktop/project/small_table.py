@@ -19,6 +19,7 @@ from hwsched.desktop.looks.text_size import in_pixels
 from hwsched.desktop.looks.tokens import ROW, SPACE
 from hwsched.desktop.project.calculator_fields import Table, at, object_word, put
 from hwsched.desktop.widgets.typed import with_unit
+from hwsched.desktop.widgets.wrapped_titles import WrappedTitles
 from hwsched.language import phrase
 from hwsched.quantities import LengthStyle
 
@@ -49,8 +50,7 @@ class SmallTable(QWidget):
         super().__init__()
         self.table, self._style, self._bare_unit = table, style, bare_unit
         self.cells = QTableWidget(0, len(table.columns))
-        self.cells.horizontalHeader().setHighlightSections(False)
-        self.cells.horizontalHeader().setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
+        header = WrappedTitles(self.cells)
         said = table.field.text.rstrip(".")
         self.cells.setAccessibleName(phrase(said) if said else table.field.name)
         self.cells.setHorizontalHeaderLabels([self._heading(n) for n in range(len(table.columns))])
@@ -64,10 +64,9 @@ class SmallTable(QWidget):
         in_pixels(self.cells.verticalHeader(), defaultSectionSize=ROW.grid)
         self.cells.setTabKeyNavigation(False)
         self.cells.setSelectionBehavior(QAbstractItemView.SelectionBehavior.SelectRows)
-        header = self.cells.horizontalHeader()
         header.setSectionResizeMode(QHeaderView.ResizeMode.ResizeToContents)
-        header.setStretchLastSection(True)
-        header.setTextElideMode(Qt.TextElideMode.ElideRight)
+        header.fill_room()
+        header.geometriesChanged.connect(self._size)
         self.more = QPushButton(phrase("Add a row"))
         self.less = QPushButton(phrase("Take the row away"))
         for button in (self.more, self.less):
@@ -164,6 +163,6 @@ class SmallTable(QWidget):
         return column.read(with_unit(column.attribute, item.text(), self._style), self._bare_unit)
 
     def _size(self) -> None:
-        lines = min(max(self.cells.rowCount(), 1), _ROWS) + 1
-        self.cells.setFixedHeight(lines * self.cells.verticalHeader().defaultSectionSize() + SPACE.wide)
+        rows = min(max(self.cells.rowCount(), 1), _ROWS) * self.cells.verticalHeader().defaultSectionSize()
+        self.cells.setFixedHeight(self.cells.horizontalHeader().sizeHint().height() + rows + SPACE.wide)
         self.less.setEnabled(self.cells.rowCount() > 0)

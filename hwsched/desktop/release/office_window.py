@@ -3,7 +3,7 @@
 from pathlib import Path
 from typing import Any
 
-from PySide6.QtWidgets import QPlainTextEdit, QWidget
+from PySide6.QtWidgets import QWidget
 
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
@@ -11,6 +11,7 @@ from hwsched.desktop.jobs.ran import of_files
 from hwsched.desktop.looks.text_size import put_letters
 from hwsched.desktop.looks.tokens import wide
 from hwsched.desktop.widgets.asked_files import file_to_read, folder_to_write
+from hwsched.desktop.widgets.empty import EmptyText
 from hwsched.exchange.release.office_file import EXAMPLE
 from hwsched.language import phrase
 from hwsched.operations.release.office import FILE, clear_office, office_text, set_office, write_office
@@ -23,15 +24,13 @@ class OfficeWindow(ToolWindow):
     def __init__(self, desk: Desk, parent: QWidget | None = None) -> None:
         super().__init__(desk, phrase("Letterhead and paper"), parent)
         self.resize(wide(95), wide(65))
-        self.text = QPlainTextEdit()
-        self.text.setAccessibleName(phrase("How the office's documents look"))
-        self.text.setReadOnly(True)
-        self.text.setPlaceholderText(
+        self.text = EmptyText(
             phrase(
                 "Documents look as by default. Write out… gives a file in which letterhead, paper and numbering can be "
                 "declared; Take in… reads it."
             )
         )
+        self.text.setAccessibleName(phrase("How the office's documents look"))
         self.body.addWidget(self.text)
         self.take = self.button(phrase("Take in…"), self.ask_file, phrase("A file; its pictures lie beside it"))
         self.write = self.button(

@@ -45,7 +45,7 @@ class RevisionsWindow(ToolWindow):
         self.found.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         self.found.setColumnWidth(0, scaled(320))
         self.found.setColumnWidth(1, scaled(240))
-        Empty(self.list, phrase("No revision yet: Freeze… keeps the project as it stands under the first letter."))
+        Empty(self.list, phrase("No revision yet. Freeze… keeps the project as it stands under the first letter."))
         Empty(self.found, phrase("Choose one revision or two, and press Compare: what differs stands here."))
         split = QSplitter(Qt.Orientation.Vertical)
         split.addWidget(self.list)

@@ -8,7 +8,7 @@ from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QTreeWidget, QTreeWidgetItem, QWidget
 
 from hwsched.desktop.looks.tokens import wide
-from hwsched.language import phrase
+from hwsched.language import phrase, phrase_of_count
 from hwsched.operations.findings.checked import Checked
 from hwsched.telling.natural import natural
 
@@ -26,9 +26,10 @@ class BuildingTree(QTreeWidget):
     def __init__(self, parent: QWidget | None = None) -> None:
         super().__init__(parent)
         self.setAccessibleName(phrase("Buildings and levels"))
-        # Over the counts its words would be wider than they are.
+        # Places and counts say themselves what they are; a title over the counts, in sight or not, would be wider.
         self.setHeaderLabels([phrase("Place"), ""])
-        self.headerItem().setToolTip(1, phrase("Openings"))
+        self.headerItem().setData(1, Qt.ItemDataRole.AccessibleTextRole, phrase("Openings"))
+        self.setHeaderHidden(True)
         self.header().setStretchLastSection(False)
         self.header().setSectionResizeMode(0, self.header().ResizeMode.Stretch)
         self.header().setSectionResizeMode(1, self.header().ResizeMode.ResizeToContents)
@@ -74,6 +75,7 @@ class BuildingTree(QTreeWidget):
         item = QTreeWidgetItem([text, str(count)])
         item.setData(0, _PLACE, place)
         item.setToolTip(0, text)
+        item.setToolTip(1, phrase_of_count("{count} opening", "{count:,} openings", count))
         item.setTextAlignment(1, Qt.AlignmentFlag.AlignRight | Qt.AlignmentFlag.AlignVCenter)
         if parent is None:
             self.addTopLevelItem(item)

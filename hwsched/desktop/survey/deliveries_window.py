@@ -92,7 +92,7 @@ class DeliveriesWindow(ToolWindow):
             "deliveries",
             phrase("Deliveries"),
             lambda number: phrase("delivery {number}", number=number),
-            empty=phrase("No survey was taken in yet: Take in survey begins with a file."),
+            empty=phrase("No survey was taken in yet. Take in survey begins with a file."),
         )
         self.rows = Lines((phrase("Row by row"),), 0)
         self.rows.setAccessibleName(phrase("What the delivery did"))

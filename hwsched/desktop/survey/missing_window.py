@@ -35,6 +35,7 @@ def _some(marks: tuple[str, ...]) -> str:
 
 COLUMNS: Final[tuple[Column[MissingFact], ...]] = (
     Column("fact", to_phrase("Fact"), lambda fact: capital(kept_phrase(fact.label, GATE)), width=44),
+    Column("openings", to_phrase("Openings"), lambda fact: fact.needed, _some, width=60),
     Column(
         "of",
         to_phrase("Told by"),
@@ -50,7 +51,6 @@ COLUMNS: Final[tuple[Column[MissingFact], ...]] = (
         note=to_phrase("Openings that need this fact and nothing else."),
     ),
     Column("needed", to_phrase("Needed by"), lambda fact: len(fact.needed), right=True, width=12),
-    Column("openings", to_phrase("Openings"), lambda fact: fact.needed, _some, width=60),
 )
 
 

@@ -91,7 +91,11 @@ class DropDown(QComboBox):
         self._since = QElapsedTimer()
 
     def fill_cell(self) -> None:
-        """Take the size of the cell in which it stands: by its entries it would take its own again after a moment."""
+        """Take the size of the cell in which it stands: by its entries it would take its own again after a moment.
+
+        One below the other their edges would be louder than their words: seen is the arrow, an edge once it is used.
+        """
+        self.setProperty("cell", True)
         self.setSizeAdjustPolicy(QComboBox.SizeAdjustPolicy.AdjustToMinimumContentsLengthWithIcon)
 
     def keyPressEvent(self, event: QKeyEvent) -> None:  # noqa: N802

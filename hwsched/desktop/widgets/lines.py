@@ -26,6 +26,7 @@ from hwsched.desktop.looks.tokens import SPACE, Text, colour, scaled, wide
 from hwsched.desktop.widgets.empty import Empty
 from hwsched.desktop.widgets.kept_colours import Index, KeptColours
 from hwsched.desktop.widgets.number_columns import to_the_right
+from hwsched.desktop.widgets.wrapped_titles import WrappedTitles
 from hwsched.language import phrase
 
 _LONGEST: Final = 40
@@ -90,6 +91,7 @@ class Lines(QTableWidget):
         numbers: Collection[int] = (),
     ) -> None:
         super().__init__(0, len(titles))
+        header = WrappedTitles(self)
         self.setHorizontalHeaderLabels(list(titles))
         for column, title in enumerate(titles):
             if (head := self.horizontalHeaderItem(column)) is not None:
@@ -108,10 +110,6 @@ class Lines(QTableWidget):
         self.setItemDelegate(_LineDelegate(self))
         self.empty = Empty(self)
         """What is said before there is a line."""
-        header = self.horizontalHeader()
-        header.setTextElideMode(Qt.TextElideMode.ElideRight)
-        header.setHighlightSections(False)
-        header.setDefaultAlignment(Qt.AlignmentFlag.AlignLeft | Qt.AlignmentFlag.AlignVCenter)
         to_the_right(self, numbers)
         self._numbers = frozenset(numbers)
         for column in range(len(titles)):

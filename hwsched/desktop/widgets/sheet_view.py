@@ -24,7 +24,7 @@ _LEAST_PX: Final = 1.6
 _MOST_PX: Final = 14.0
 _STEP: Final = 1.25
 _READ: Final = 0.75
-"""Least height of letters at first, as a share of the window's small ones."""
+"""Least height of letters at first, as a share of the window's small ones, at the usual text size."""
 _KEYS: Final[dict[int, int]] = {Qt.Key.Key_Plus: 1, Qt.Key.Key_Equal: 1, Qt.Key.Key_Minus: -1}
 """Keys that enlarge or make smaller."""
 
@@ -51,7 +51,11 @@ class _Canvas(QWidget):
     def read_px_per_mm(self) -> float:
         """Return the scale at which its smallest letters are read in the text size in force [px/mm]."""
         letters = [each.height_mm for each in self.page.primitives if isinstance(each, Letters)] if self.page else []
-        return _READ * QFontMetricsF(font("small")).capHeight() / min(letters) if letters else _LEAST_PX
+        if not letters:
+            return _LEAST_PX
+        # Whoever chose larger letters reads none that are smaller than the window's own.
+        share = min(max(_READ * scaled(100) / 100, _READ), 1.0)
+        return share * QFontMetricsF(font("small")).capHeight() / min(letters)
 
     def fit_size(self, width: int) -> None:
         """Take as much room as the sheet and its notes need, at least so much width; notes are as wide as is seen."""

@@ -135,6 +135,8 @@ class Window(QMainWindow):
     def _build_views(self) -> None:
         self.rail = Rail(self.frame)
         self.centre = Centre(self.frame)
+        # Before the inspector: Tab goes from the list to what is chosen in it.
+        self.centre.hold("openings")
         self.inspector = Inspector(self.inspected)
         self.drawer = Drawer(self.frame)
         self.drawer.hide()

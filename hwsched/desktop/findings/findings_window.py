@@ -66,6 +66,7 @@ class FindingsWindow(ToolWindow):
         self.ask = QueryLine(phrase("Find findings, or ask for openings:  building = Mill House"))
         self.ask.askable = lambda: self._askable
         self.ask.asked.connect(lambda _found: self._narrow())
+        self.ask.done.connect(lambda: self.grid.table.setFocus())
         self._askable = Askable()
         self._reading, self._listing = desk.jobs.beside(self), desk.jobs.beside(self)
         self._lines: list[FindingLine] = []
@@ -99,6 +100,7 @@ class FindingsWindow(ToolWindow):
         self.body.addWidget(self.ask)
         self.body.addLayout(top)
         self.body.addWidget(self.grid, 1)
+        self.setFocusProxy(self.grid.table)
         self.body.addWidget(self.pane)
         self.body.addWidget(self.waive_pane)
         self.fact = self.button(

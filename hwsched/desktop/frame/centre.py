@@ -134,6 +134,11 @@ class Centre(QWidget):
         page.show()
         self._show()
 
+    def hold(self, name: str) -> None:
+        """Take in a page that will be shown; Tab comes to it before what is put beside the centre later."""
+        if name not in self._held:
+            self._hold(name, self.frame.pages.page(name))
+
     def close_page(self) -> None:
         """Close the page that is shown, unless it is a place of the rail."""
         place = self.place
@@ -162,7 +167,10 @@ class Centre(QWidget):
         return area
 
     def _on_moved(self) -> None:
+        came_with = QApplication.focusWidget()
         self._show()
+        # Where the toolkit put the keyboard when the page before went out of sight: it asks for no reason.
+        put = QApplication.focusWidget()
         here, place = self.frame.trail.here, self.place
         if here is None or place is None:
             return
@@ -175,7 +183,10 @@ class Centre(QWidget):
             self.frame.telling.guarded(lambda: show(page, thing))
         if isValid(page):
             self._label()
-            self._give_focus(page)
+            now = QApplication.focusWidget()
+            shown_by_page = now is not None and now is not put and page.isAncestorOf(now)
+            if not shown_by_page:
+                self._give_focus(page, came_with)
 
     def _show(self) -> None:
         """Show the page of the station, and the tabs of its room."""
@@ -227,13 +238,13 @@ class Centre(QWidget):
             finally:
                 self.tabs.setProperty("keeps focus", False)
 
-    def _give_focus(self, page: QWidget) -> None:
-        """Let the keyboard go along, unless a person is walking over tabs or rail with it."""
-        focus = QApplication.focusWidget()
-        walking = focus is not None and bool(focus.property("keeps focus"))
-        if walking or (focus is not None and page.isAncestorOf(focus)):
+    def _give_focus(self, page: QWidget, focus: QWidget | None) -> None:
+        """Let the keyboard go along, unless a person is walking over tabs or rail with it, or was on the page."""
+        if focus is not None and isValid(focus) and (focus.property("keeps focus") or page.isAncestorOf(focus)):
             return
-        first = next(_by_tab(page), None)
+        # A page whose list is not the first in its order names what one comes for.
+        proxy = page.focusProxy()
+        first = proxy if proxy is not None and proxy.isVisibleTo(page) else next(_by_tab(page), None)
         if first is not None:
             first.setFocus(Qt.FocusReason.OtherFocusReason)
 

@@ -158,4 +158,4 @@ class WhatIfWindow(ToolWindow):
     def _show_opening(self, item: QTreeWidgetItem) -> None:
         opening = self.differences.opening_of(item)
         if opening:
-            self.desk.select([opening])
+            self.desk.show_openings([opening])

@@ -378,6 +378,7 @@ class PartsWindow(ToolWindow):
 
     def _connect(self) -> None:
         found_by_key(self, self.search)
+        self.setFocusProxy(self.grid.table)
         self.kinds.currentIndexChanged.connect(lambda _at: self._show_parts())
         self.search.textChanged.connect(lambda _text: self._show_parts())
         self.grid.chose.connect(self._on_picked)
@@ -387,11 +388,11 @@ class PartsWindow(ToolWindow):
         self.grid.said.connect(self.told.setText)
         self.facts.changed.connect(self._on_typed)
         self.pages.currentChanged.connect(lambda _at: self._show_page())
-        self.use.wants_openings.connect(self.desk.select)
+        self.use.wants_openings.connect(self.desk.show_openings)
         self.differences.itemActivated.connect(self._on_activated)
         self.desk.workspace.changed.connect(self.follow_change)
 
     def _on_activated(self, item: Any) -> None:
         opening = self.differences.opening_of(item)
         if opening:
-            self.desk.select([opening])
+            self.desk.show_openings([opening])

@@ -65,7 +65,7 @@ class SetsWindow(ToolWindow):
         self.lines.row.addWidget(self.look)
         self.lines.row.addWidget(self.take)
         self.members, self.effects = MemberGrid(), EffectGrid()
-        self.members.opened.connect(lambda id_: self.desk.select([id_]))
+        self.members.opened.connect(lambda id_: self.desk.show_openings([id_]))
         self.effects.opened.connect(self._show_opening)
         self.pages = TabbedPages()
         self.pages.addTab(self.members, phrase("Openings"))
@@ -337,7 +337,7 @@ class SetsWindow(ToolWindow):
     def _show_opening(self, mark: str) -> None:
         held = self.chosen()
         if held is not None:
-            self.desk.select([id_ for id_, each in zip(held.openings, held.marks, strict=True) if each == mark])
+            self.desk.show_openings([id_ for id_, each in zip(held.openings, held.marks, strict=True) if each == mark])
 
 
 def _openings(count: int) -> str:

@@ -318,7 +318,7 @@ class PowerWindow(ToolWindow):
 
     def _show_in_register(self, item: QTreeWidgetItem) -> None:
         if item.data(0, KIND) == "opening":
-            self.desk.select([str(item.data(0, ID))])
+            self.desk.show_openings([str(item.data(0, ID))])
 
     def _show_chosen(self) -> None:
         self.sheet.show_chosen(self.present, self.tree.chosen(), self.tree.above("circuit"), self._building())

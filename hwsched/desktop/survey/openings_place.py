@@ -23,6 +23,7 @@ class OpeningsPlace(QSplitter):
         self.setSizes([wide(24), wide(80)])
         self.setStretchFactor(0, 0)
         self.setStretchFactor(1, 1)
+        self.setFocusProxy(self.view.table)
 
     def choose(self, thing: Any) -> None:
         """Select openings: one by its identifier, or several."""

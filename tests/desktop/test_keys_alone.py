@@ -1,0 +1,211 @@
+"""Where the keyboard goes, and what is told of what it did, for whoever has no mouse."""
+
+import pytest
+from PySide6.QtCore import QRect, Qt, QTimer
+from PySide6.QtGui import QGuiApplication, QImage, QPainter
+from PySide6.QtWidgets import QApplication, QComboBox, QInputDialog, QStyleOptionViewItem
+
+from hwsched.desktop.looks.tokens import FOCUS
+from hwsched.desktop.project import following
+from hwsched.operations.project.history import history
+from tests.desktop.conftest import checked_of, choose, idle, look_put_on
+
+KEY = Qt.Key
+CONTROL, SHIFT = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.ShiftModifier
+
+
+def press(qtbot, key, modifier=Qt.KeyboardModifier.NoModifier):
+    """Press a key where the keyboard is."""
+    qtbot.keyClick(QApplication.focusWidget(), key, modifier)
+
+
+@pytest.fixture
+def grid(at_work):
+    at_work.activateWindow()
+    return at_work.openings.grid
+
+
+def column_of(qtbot, grid, mark, name):
+    """Come to a cell of the register by keys."""
+    choose(grid.window(), mark)
+    grid.table.setFocus()
+    while grid.table.currentIndex().column() != grid.model.place_of(name):
+        before = grid.table.currentIndex().column()
+        press(qtbot, KEY.Key_Right if before < grid.model.place_of(name) else KEY.Key_Left)
+        assert grid.table.currentIndex().column() != before
+
+
+def told(window):
+    return window.statusBar().currentMessage()
+
+
+@pytest.mark.parametrize("place", ["openings", "catalogue", "findings"])
+def test_who_comes_to_a_list_is_in_its_rows(at_work, qtbot, place):
+    at_work.activateWindow()
+    at_work.frame.go("today")
+    at_work.frame.go(place)
+    grid = at_work.openings.grid if place == "openings" else at_work.frame.pages.widgets[place].grid
+    assert QApplication.focusWidget() is grid.table
+
+
+def test_tab_leads_from_the_register_to_what_is_chosen_beside_it(at_work, qtbot, grid):
+    choose(at_work, "M004")
+    grid.table.setFocus()
+    for _ in range(3):
+        press(qtbot, KEY.Key_Tab)
+        if at_work.inspector.isAncestorOf(QApplication.focusWidget()):
+            break
+    assert at_work.inspector.isAncestorOf(QApplication.focusWidget())
+    for _ in range(3):
+        press(qtbot, KEY.Key_Tab, SHIFT)
+    assert at_work.openings.isAncestorOf(QApplication.focusWidget())
+
+
+@pytest.mark.parametrize("key", [KEY.Key_Escape, KEY.Key_Down])
+def test_the_line_for_asking_is_left_for_the_rows(at_work, qtbot, grid, key):
+    total = grid.model.rowCount()
+    grid.table.setFocus()
+    press(qtbot, KEY.Key_F, CONTROL)
+    line = at_work.openings.search
+    assert QApplication.focusWidget() is line
+    qtbot.keyClicks(line, "M00")
+    while not line.offers.isHidden():
+        press(qtbot, KEY.Key_Escape)
+    press(qtbot, key)
+    assert QApplication.focusWidget() is grid.table
+    assert line.text() == "M00"
+    assert 0 < grid.model.rowCount() < total
+
+
+def test_what_a_step_did_is_told_be_it_taken_back_or_of_many(at_work, qtbot, grid):
+    column_of(qtbot, grid, "M004", "opening.rating")
+    QGuiApplication.clipboard().setText("20 min\nthick\n")
+    press(qtbot, KEY.Key_Down, SHIFT)
+    press(qtbot, KEY.Key_V, CONTROL)
+    assert "1 cannot be taken and is left out." in grid.changes.said.text()
+    press(qtbot, KEY.Key_Return)
+    idle(qtbot, at_work)
+    number = history(at_work.frame.state.workspace.project)[-1].number
+    assert told(at_work).startswith(f"Step {number}: Edit fire rating of ")
+    press(qtbot, KEY.Key_Z, CONTROL)
+    idle(qtbot, at_work)
+    assert told(at_work).startswith(f"Step {number + 1}: Take back step {number}: Edit fire rating of ")
+
+
+def test_what_was_told_outlives_the_reading_that_follows_it(at_work, qtbot, grid, monkeypatch):
+    """A step of very many openings is followed by a job that reads all of them."""
+    monkeypatch.setattr(following, "_HANDFUL", 3)
+    column_of(qtbot, grid, "M004", "opening.rating")
+    press(qtbot, KEY.Key_A, CONTROL)
+    QGuiApplication.clipboard().setText("20 min")
+    press(qtbot, KEY.Key_V, CONTROL)
+    began = []
+    at_work.frame.jobs.started.connect(began.append)
+    press(qtbot, KEY.Key_Return)
+    idle(qtbot, at_work)
+    assert began == ["Checking"], "what was touched is read by a job"
+    assert "Edit fire rating of " in told(at_work)
+
+
+def test_nothing_is_painted_beside_a_marked_cell(at_work, qtbot, qapp, grid):
+    """What is painted past a cell stays there when the mark goes."""
+    with look_put_on(qapp, at_work.frame.preferences):
+        column_of(qtbot, grid, "M004", "opening.hand")
+        press(qtbot, KEY.Key_Right, SHIFT)
+        first, last = grid.table.marked()
+        assert last == first + 1
+        row = grid.table.currentIndex().row()
+        inside = []
+        for column in (first, last):
+            option = QStyleOptionViewItem()
+            option.initFrom(grid.table)
+            option.widget, option.rect = grid.table, QRect(20, 20, 80, 28)
+            seen = QImage(120, 68, QImage.Format.Format_ARGB32)
+            seen.fill(0)
+            painter = QPainter(seen)
+            grid.delegates[0].paint(painter, option, grid.model.index(row, column))
+            painter.end()
+            beside = [
+                (x, y)
+                for x in range(seen.width())
+                for y in range(seen.height())
+                if not option.rect.contains(x, y) and seen.pixel(x, y)
+            ]
+            assert not beside
+            inside.append([seen.pixel(x, 24) for x in (20, 20 + FOCUS - 1, 99)])
+        assert inside[0][0] == inside[0][1] == inside[1][2], "the edges themselves are there"
+
+
+def test_why_no_row_is_there_is_read_beside_the_columns_that_stay(at_work, qtbot, qapp, grid):
+    with look_put_on(qapp, at_work.frame.preferences):
+        at_work.resize(1366, 768)
+        column_of(qtbot, grid, "M004", "result.state")
+        grid.do("freeze")
+        at_work.openings.search.setFocus()
+        qtbot.keyClicks(at_work.openings.search, "zzz")
+        qapp.processEvents()
+
+        def written(left, right):
+            seen = grid.table.viewport().grab().toImage()
+            ground = seen.pixel(seen.width() - 4, seen.height() - 4)
+            return any(seen.pixel(x, y) != ground for x in range(left, right) for y in range(60))
+
+        beside = grid.table.frozen.viewport().width()
+        assert beside > 0
+        # Not over the edge of what stays: there the words would be cut.
+        assert not written(0, beside + 4)
+        assert written(beside + 4, grid.table.viewport().width())
+
+
+def test_who_opens_an_opening_of_a_list_is_taken_to_it(at_work, qtbot):
+    at_work.activateWindow()
+    at_work.frame.go("catalogue")
+    page = at_work.frame.pages.widgets["catalogue"]
+    press(qtbot, KEY.Key_F, CONTROL)
+    fit = checked_of(at_work, "M004").fit
+    qtbot.keyClicks(page.search, next(each.part for each in fit.parts if each.role == "unit"))
+    press(qtbot, KEY.Key_Tab)
+    press(qtbot, KEY.Key_Down)
+    page.pages.setCurrentWidget(page.use)
+    qtbot.waitUntil(lambda: page.use.tree.topLevelItemCount() > 0)
+    idle(qtbot, at_work)
+    page.use.tree.setFocus()
+    press(qtbot, KEY.Key_Home)
+    press(qtbot, KEY.Key_Down)
+    mark = page.use.tree.currentItem().text(0)
+    press(qtbot, KEY.Key_Return)
+    assert at_work.frame.trail.here.place == "openings"
+    assert at_work.frame.state.checked.given.opening.mark == mark
+    assert QApplication.focusWidget() is at_work.openings.grid.table
+
+
+def test_a_unit_that_is_moved_by_arrows_is_chosen(at_work, qtbot):
+    choose(at_work, "M004")
+    at_work.activateWindow()
+    at_work.sheet.pages.show_page(at_work.sheet.drawing)
+    drawing = at_work.sheet.drawing.view
+    drawing.setFocus()
+    assert not drawing.state.chosen
+    press(qtbot, KEY.Key_Up)
+    assert drawing.move_ is not None
+    assert drawing.state.chosen_thing().movable
+    assert at_work.sheet.drawing.form.isEnabled()
+    press(qtbot, KEY.Key_Escape)
+    assert drawing.move_ is None
+
+
+def test_label_sheets_are_said_as_on_their_packs(at_work, qtbot):
+    said = []
+
+    def look():
+        dialog = QApplication.activeModalWidget()
+        assert isinstance(dialog, QInputDialog)
+        box = dialog.findChild(QComboBox)
+        said.extend(box.itemText(at) for at in range(box.count()))
+        qtbot.keyClick(dialog, KEY.Key_Escape)
+
+    QTimer.singleShot(300, look)
+    at_work.frame.commands["labels"].act.trigger()
+    assert said[0].startswith("A4, 8 labels of ")
+    assert any(each.startswith("Letter, 30 labels of ") for each in said)
+    assert len(said) == len(set(said))

@@ -39,13 +39,25 @@ def told(window):
     return window.statusBar().currentMessage()
 
 
-@pytest.mark.parametrize("place", ["openings", "catalogue", "findings"])
+@pytest.mark.parametrize("place", ["openings", "catalogue", "findings", "power"])
 def test_who_comes_to_a_list_is_in_its_rows(at_work, qtbot, place):
     at_work.activateWindow()
     at_work.frame.go("today")
     at_work.frame.go(place)
-    grid = at_work.openings.grid if place == "openings" else at_work.frame.pages.widgets[place].grid
-    assert QApplication.focusWidget() is grid.table
+    page = at_work.openings if place == "openings" else at_work.frame.pages.widgets[place]
+    assert QApplication.focusWidget() is (page.tree if place == "power" else page.grid.table)
+
+
+def test_tab_comes_to_the_place_where_one_is_on_the_rail(at_work, qtbot):
+    at_work.activateWindow()
+    rail = at_work.rail
+    for place in ("power", "openings", "calculators"):
+        at_work.frame.go(place)
+        for _ in range(60):
+            press(qtbot, KEY.Key_Tab)
+            if rail.isAncestorOf(QApplication.focusWidget()):
+                break
+        assert QApplication.focusWidget() is rail.buttons["today" if place == "calculators" else place]
 
 
 def test_tab_leads_from_the_register_to_what_is_chosen_beside_it(at_work, qtbot, grid):

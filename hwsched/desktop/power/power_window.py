@@ -53,6 +53,7 @@ class PowerWindow(ToolWindow):
         self.edits = PowerEdits(self)
         self.tree = PowerTree()
         self.tree.setAccessibleName(phrase("Supplies, circuits and openings"))
+        self.setFocusProxy(self.tree)
         self.tree.moved.connect(self.carry)
         self.tree.itemSelectionChanged.connect(self.enable)
         self.tree.currentItemChanged.connect(lambda *_: self._show_chosen())

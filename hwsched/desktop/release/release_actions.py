@@ -167,12 +167,8 @@ class ReleaseActions(Subject):
         """Ask for the label sheet, its first free label and a folder."""
         from hwsched.render.labels import label_sheets
 
-        workspace = self.state.workspace
-        if workspace is None:
-            return
         window = self.frame.window
-        style = workspace.project.length_style
-        sheets = {_sheet_said(sheet, style): sheet for sheet in label_sheets()}
+        sheets = {_sheet_said(sheet, self.state.style_of_lengths): sheet for sheet in label_sheets()}
         said, stated = QInputDialog.getItem(
             window, phrase("Labels"), phrase("Label sheet: paper and labels a sheet"), list(sheets), 0, False
         )

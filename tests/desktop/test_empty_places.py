@@ -110,7 +110,7 @@ def test_words_go_with_the_first_line_and_come_back_with_the_last(qtbot):
 
 
 def test_what_if_is_not_scrolled_where_titles_have_room_in_large_letters(qtbot):
-    tree = Differences()
+    tree = Differences("Nothing yet.")
     qtbot.addWidget(tree)
     tree.show()
     header = tree.header()

@@ -8,7 +8,7 @@ from PySide6.QtWidgets import QApplication, QComboBox, QInputDialog, QStyleOptio
 from hwsched.desktop.looks.tokens import FOCUS
 from hwsched.desktop.project import following
 from hwsched.operations.project.history import history
-from tests.desktop.conftest import checked_of, choose, idle, look_put_on
+from tests.desktop.conftest import checked_of, choose, empty_words, idle, look_put_on
 
 KEY = Qt.Key
 CONTROL, SHIFT = Qt.KeyboardModifier.ControlModifier, Qt.KeyboardModifier.ShiftModifier
@@ -221,3 +221,42 @@ def test_label_sheets_are_said_as_on_their_packs(at_work, qtbot):
     assert said[0].startswith("A4, 8 labels of ")
     assert any(each.startswith("Letter, 30 labels of ") for each in said)
     assert len(said) == len(set(said))
+
+
+def test_a_button_that_its_own_job_switches_off_has_the_keyboard_again(at_work, qtbot):
+    at_work.activateWindow()
+    at_work.frame.go("siting")
+    page = at_work.frame.pages.widgets["siting"]
+    page.work.setFocus()
+    press(qtbot, KEY.Key_Space)
+    assert not page.work.isEnabled(), "it is working"
+    qtbot.waitUntil(lambda: page.isAncestorOf(QApplication.focusWidget()))
+    idle(qtbot, at_work)
+    qtbot.waitUntil(lambda: QApplication.focusWidget() is page.work)
+
+
+def test_a_button_that_stays_off_leaves_the_keyboard_on_its_page(at_work, qtbot):
+    at_work.activateWindow()
+    at_work.frame.go("siting")
+    page = at_work.frame.pages.widgets["siting"]
+    # As the last of the page, from which the keyboard would be sent out of it.
+    page.take.setEnabled(True)
+    page.take.setFocus()
+    page.take.setEnabled(False)
+    qtbot.waitUntil(lambda: page.isAncestorOf(QApplication.focusWidget()))
+
+
+def test_an_answer_of_nothing_is_said_in_the_place_of_its_lines(at_work, qtbot):
+    at_work.frame.go("what-if")
+    page = at_work.frame.pages.widgets["what-if"]
+    assert "Work out" in empty_words(page.differences)
+    choose(at_work, "M004")
+    kind = page.question.kind
+    kind.setFocus()
+    press(qtbot, KEY.Key_Down)
+    for button in (page.question.plus, page.work):
+        button.setFocus()
+        press(qtbot, KEY.Key_Space)
+    idle(qtbot, at_work)
+    qtbot.waitUntil(lambda: page.said.text().startswith("0 of 1"))
+    assert empty_words(page.differences) == "No opening would be different."

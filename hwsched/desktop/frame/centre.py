@@ -3,7 +3,6 @@
 A page can be torn off into a window of its own, for a second screen; closing that window brings it back.
 """
 
-from collections.abc import Iterator
 from typing import Final
 
 from PySide6.QtCore import QPoint, Qt, Signal
@@ -21,6 +20,7 @@ from PySide6.QtWidgets import (
 from shiboken6 import isValid
 
 from hwsched.desktop.frame.frame import Frame
+from hwsched.desktop.frame.keyboard_kept import first_reached
 from hwsched.desktop.frame.place import Place
 from hwsched.desktop.looks.icons import icon
 from hwsched.desktop.looks.tokens import SPACE, scaled, wide
@@ -106,6 +106,12 @@ class Centre(QWidget):
         """The place whose page is shown."""
         here = self.frame.trail.here
         return self.frame.pages.places[here.place] if here is not None else None
+
+    @property
+    def page(self) -> QWidget | None:
+        """The page that is shown here, unless it stands in a window of its own."""
+        area = self._held.get(self.place.name) if self.place is not None else None
+        return area.widget() if area is not None else None
 
     @property
     def can_close(self) -> bool:
@@ -242,9 +248,7 @@ class Centre(QWidget):
         """Let the keyboard go along, unless a person is walking over tabs or rail with it, or was on the page."""
         if focus is not None and isValid(focus) and (focus.property("keeps focus") or page.isAncestorOf(focus)):
             return
-        # A page whose list is not the first in its order names what one comes for.
-        proxy = page.focusProxy()
-        first = proxy if proxy is not None and proxy.isVisibleTo(page) else next(_by_tab(page), None)
+        first = first_reached(page)
         if first is not None:
             first.setFocus(Qt.FocusReason.OtherFocusReason)
 
@@ -258,13 +262,3 @@ class Centre(QWidget):
             window.deleteLater()
         if self.place is not None:
             self._label()
-
-
-def _by_tab(page: QWidget) -> Iterator[QWidget]:
-    """Return what Tab reaches inside a page, in the order in which it was made.
-
-    Not by the chain of the focus: what Python holds of the widgets that are met there would go with the page.
-    """
-    for each in (page, *page.findChildren(QWidget)):
-        if each.focusPolicy() & Qt.FocusPolicy.TabFocus and each.isEnabled() and each.isVisibleTo(page):
-            yield each

@@ -53,11 +53,11 @@ class PartsWindow(ToolWindow):
         self.grid = PartGrid()
         self.heading = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
         put_letters(self.heading, bold=True)
-        self.facts, self.use, self.differences = PartFacts(), UsePage(), Differences()
-        self.differences.setAccessibleName(phrase("What an edit of the part would change"))
-        self.differences.empty.say(
+        self.facts, self.use = PartFacts(), UsePage()
+        self.differences = Differences(
             phrase("Edit a part, and press What changes?: openings that would differ stand here.")
         )
+        self.differences.setAccessibleName(phrase("What an edit of the part would change"))
         self.files = PartFiles(self)
         self.said = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
         self.pages = TabbedPages()
@@ -177,7 +177,7 @@ class PartsWindow(ToolWindow):
             else:
                 self.drafts.pop("" if asked.new else asked.number, None)
                 self._at = "" if asked.withdrawn else asked.number
-                self.differences.clear()
+                self.differences.forget()
                 self.follow()
                 self.grid.choose(self._at)
                 self.said.setText(phrase("Taken. Undo takes all of it back."))
@@ -272,6 +272,7 @@ class PartsWindow(ToolWindow):
         self.answer = None
         # What was said was said of the part before.
         self.said.setText("")
+        self.differences.forget()
         self._show_part()
         self._show_page()
         self.enable()

@@ -104,6 +104,7 @@ class SetsWindow(ToolWindow):
         split.addWidget(right)
         split.setSizes([390, 690])
         self.body.addWidget(split)
+        self.setFocusProxy(self.list.table)
 
     def chosen(self) -> HardwareSet | None:
         """Return the chosen set."""

@@ -60,8 +60,7 @@ class MissingWindow(ToolWindow):
         super().__init__(desk, phrase("Missing facts"), parent)
         note = QLabel(
             phrase(
-                "Unblocks: openings that need this fact and nothing else. Return or a double click selects "
-                "the openings."
+                "Unblocks: openings that need this fact and nothing else. Return or a double click shows the openings."
             )
         )
         note.setWordWrap(True)

@@ -1,0 +1,94 @@
+"""The keyboard stays where one works: a button that is switched off while it has it sends it on, as far as the rail.
+
+Here belongs what becomes of the keyboard when what had it is switched off or hidden; which part of a page has it first
+belongs to the page.
+"""
+
+from collections.abc import Callable, Iterator, Sequence
+
+from PySide6.QtCore import QObject, Qt, QTimer
+from PySide6.QtWidgets import QApplication, QWidget
+from shiboken6 import isValid
+
+from hwsched.desktop.jobs.jobs import Jobs
+
+
+def first_reached(page: QWidget) -> QWidget | None:
+    """Return what has the keyboard first on a page: its list, where it says so, else what Tab comes to first."""
+    proxy = page.focusProxy()
+    if proxy is not None and proxy.isEnabled() and proxy.isVisibleTo(page):
+        return proxy
+    return next(_by_tab(page), None)
+
+
+def _by_tab(page: QWidget) -> Iterator[QWidget]:
+    """Return what Tab reaches inside a page, in the order in which it was made.
+
+    Not by the chain of the focus: what Python holds of the widgets that are met there would go with the page.
+    """
+    for each in (page, *page.findChildren(QWidget)):
+        if each.focusPolicy() & Qt.FocusPolicy.TabFocus and each.isEnabled() and each.isVisibleTo(page):
+            yield each
+
+
+class KeyboardKept(QObject):
+    """Watches where the toolkit sends the keyboard.
+
+    Parameters
+    ----------
+    homes : callable
+        Returns the parts of the window that keep it: the page that is shown, what stands beside it.
+    jobs : Jobs
+        What a button began is over when they end: then it has the keyboard again.
+    """
+
+    def __init__(self, homes: Callable[[], Sequence[QWidget | None]], jobs: Jobs, parent: QObject) -> None:
+        super().__init__(parent)
+        self._homes = homes
+        self._left: QWidget | None = None
+        self._put: QWidget | None = None
+        self._placing = False
+        application = QApplication.instance()
+        assert isinstance(application, QApplication)
+        application.focusChanged.connect(self._on_moved)
+        # What a job came to is shown first, and may switch the button off once more.
+        jobs.ended.connect(lambda: QTimer.singleShot(0, self, self._give_back))
+
+    def _on_moved(self, left: QWidget | None, come: QWidget | None) -> None:
+        if left is None or come is None or not isValid(left) or self._placing:
+            return
+        if left.isEnabled() and left.isVisible():
+            # The person goes on by their own will.
+            self._left = None
+            return
+        home = next((each for each in self._homes() if each is not None and each.isAncestorOf(left)), None)
+        if home is None or not home.isVisible():
+            return
+        # What the person pressed, and not the fields that are switched off after it.
+        self._left = self._left or left
+        self._put = come
+        if not home.isAncestorOf(come):
+            # Not at once: the toolkit is in the midst of it.
+            QTimer.singleShot(0, self, lambda: self._keep(home))
+
+    def _keep(self, home: QWidget) -> None:
+        here = QApplication.focusWidget()
+        if isValid(home) and here is self._put and home.isVisible():
+            first = first_reached(home)
+            if first is not None:
+                self._place(first)
+                self._put = first
+
+    def _give_back(self) -> None:
+        left, put, self._left, self._put = self._left, self._put, None, None
+        if left is None or not isValid(left) or QApplication.focusWidget() is not put:
+            return
+        if left.isEnabled() and left.isVisible():
+            self._place(left)
+
+    def _place(self, widget: QWidget) -> None:
+        self._placing = True
+        try:
+            widget.setFocus(Qt.FocusReason.OtherFocusReason)
+        finally:
+            self._placing = False

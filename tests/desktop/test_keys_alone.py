@@ -5,6 +5,7 @@ from PySide6.QtCore import QRect, Qt, QTimer
 from PySide6.QtGui import QGuiApplication, QImage, QPainter
 from PySide6.QtWidgets import QApplication, QComboBox, QInputDialog, QStyleOptionViewItem
 
+from hwsched.desktop.jobs.jobs import Jobs
 from hwsched.desktop.looks.tokens import FOCUS
 from hwsched.desktop.project import following
 from hwsched.operations.project.history import history
@@ -244,6 +245,27 @@ def test_a_button_that_stays_off_leaves_the_keyboard_on_its_page(at_work, qtbot)
     page.take.setFocus()
     page.take.setEnabled(False)
     qtbot.waitUntil(lambda: page.isAncestorOf(QApplication.focusWidget()))
+
+
+def test_a_cure_that_is_taken_leaves_the_keyboard_on_its_page(at_work, qtbot, monkeypatch):
+    # As work that takes its time: buttons are switched off meanwhile.
+    monkeypatch.setattr(Jobs, "patience_ms", 0)
+    at_work.activateWindow()
+    at_work.frame.go("findings")
+    page = at_work.frame.pages.widgets["findings"]
+    page.grid.table.setFocus()
+    while not page.waive.isEnabled():
+        press(qtbot, KEY.Key_Down)
+    page.waive.setFocus()
+    press(qtbot, KEY.Key_Space)
+    assert QApplication.focusWidget() is page.waive_pane.reason
+    qtbot.keyClicks(page.waive_pane.reason, "agreed")
+    press(qtbot, KEY.Key_Return)
+    idle(qtbot, at_work)
+    for _ in range(5):
+        QApplication.processEvents()
+    assert not page.waive_pane.isVisible()
+    assert page.isAncestorOf(QApplication.focusWidget())
 
 
 def test_an_answer_of_nothing_is_said_in_the_place_of_its_lines(at_work, qtbot):

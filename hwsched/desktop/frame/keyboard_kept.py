@@ -5,6 +5,7 @@ belongs to the page.
 """
 
 from collections.abc import Callable, Iterator, Sequence
+from functools import partial
 
 from PySide6.QtCore import QObject, Qt, QTimer
 from PySide6.QtWidgets import QApplication, QWidget
@@ -51,39 +52,40 @@ class KeyboardKept(QObject):
         application = QApplication.instance()
         assert isinstance(application, QApplication)
         application.focusChanged.connect(self._on_moved)
-        # What a job came to is shown first, and may switch the button off once more.
-        jobs.ended.connect(lambda: QTimer.singleShot(0, self, self._give_back))
+        jobs.ended.connect(self._on_ended)
 
     def _on_moved(self, left: QWidget | None, come: QWidget | None) -> None:
-        if left is None or come is None or not isValid(left) or self._placing:
-            return
-        if left.isEnabled() and left.isVisible():
-            # The person goes on by their own will.
-            self._left = None
+        if left is None or come is None or self._placing or not isValid(left):
             return
         home = next((each for each in self._homes() if each is not None and each.isAncestorOf(left)), None)
-        if home is None or not home.isVisible():
+        if home is not None:
+            # Not at once: what is being hidden may still be seen, and others may be switched off after it.
+            QTimer.singleShot(0, self, partial(self._judge, left, come, home, off=_is_off(left)))
+
+    def _judge(self, left: QWidget, come: QWidget, home: QWidget, *, off: bool) -> None:
+        if _is_off(home) or (not off and isValid(left) and left.isVisible()):
+            # It went with its page, or the person goes on by their own will.
+            self._left = None
             return
         # What the person pressed, and not the fields that are switched off after it.
         self._left = self._left or left
+        if not isValid(come) or QApplication.focusWidget() is not come:
+            return
         self._put = come
         if not home.isAncestorOf(come):
-            # Not at once: the toolkit is in the midst of it.
-            QTimer.singleShot(0, self, lambda: self._keep(home))
-
-    def _keep(self, home: QWidget) -> None:
-        here = QApplication.focusWidget()
-        if isValid(home) and here is self._put and home.isVisible():
             first = first_reached(home)
             if first is not None:
                 self._place(first)
                 self._put = first
 
+    def _on_ended(self) -> None:
+        # What a job came to is shown first, and may switch the button off once more; where the keyboard went by that
+        # is judged before.
+        QTimer.singleShot(0, self, lambda: QTimer.singleShot(0, self, self._give_back))
+
     def _give_back(self) -> None:
         left, put, self._left, self._put = self._left, self._put, None, None
-        if left is None or not isValid(left) or QApplication.focusWidget() is not put:
-            return
-        if left.isEnabled() and left.isVisible():
+        if left is not None and not _is_off(left) and QApplication.focusWidget() is put:
             self._place(left)
 
     def _place(self, widget: QWidget) -> None:
@@ -92,3 +94,8 @@ class KeyboardKept(QObject):
             widget.setFocus(Qt.FocusReason.OtherFocusReason)
         finally:
             self._placing = False
+
+
+def _is_off(widget: QWidget) -> bool:
+    """Tell whether a widget is gone, hidden or switched off."""
+    return not isValid(widget) or not (widget.isEnabled() and widget.isVisible())

@@ -49,6 +49,20 @@ def test_who_comes_to_a_list_is_in_its_rows(at_work, qtbot, place):
     assert QApplication.focusWidget() is (page.tree if place == "power" else page.grid.table)
 
 
+@pytest.mark.parametrize("place", ["calculators", "revisions", "documents", "rulebook"])
+def test_who_comes_to_a_page_begins_where_it_begins_to_the_eye(at_work, qtbot, qapp, place):
+    at_work.resize(1366, 768)
+    at_work.activateWindow()
+    at_work.frame.go("today")
+    at_work.frame.go(place)
+    page, here = at_work.centre.page, QApplication.focusWidget()
+    assert page.isAncestorOf(here)
+    qapp.processEvents()
+    at = here.mapTo(page, here.rect().topLeft())
+    assert at.x() < page.width() / 4
+    assert at.y() < page.height() / 4
+
+
 def test_tab_comes_to_the_place_where_one_is_on_the_rail(at_work, qtbot):
     at_work.activateWindow()
     rail = at_work.rail

@@ -7,7 +7,7 @@ belongs to the page.
 from collections.abc import Callable, Iterator, Sequence
 from functools import partial
 
-from PySide6.QtCore import QObject, Qt, QTimer
+from PySide6.QtCore import QObject, QPoint, Qt, QTimer
 from PySide6.QtWidgets import QApplication, QWidget
 from shiboken6 import isValid
 
@@ -15,15 +15,21 @@ from hwsched.desktop.jobs.jobs import Jobs
 
 
 def first_reached(page: QWidget) -> QWidget | None:
-    """Return what has the keyboard first on a page: its list, where it says so, else what Tab comes to first."""
+    """Return what has the keyboard first on a page: its list, where it says so, else what stands first to the eye."""
     proxy = page.focusProxy()
     if proxy is not None and proxy.isEnabled() and proxy.isVisibleTo(page):
         return proxy
-    return next(_by_tab(page), None)
+    return min(_by_tab(page), key=partial(_as_read, page), default=None)
+
+
+def _as_read(page: QWidget, widget: QWidget) -> tuple[int, int]:
+    """Return the place of a widget by which it is read: from above, then from the left."""
+    at = widget.mapTo(page, QPoint(0, 0))
+    return at.y(), at.x()
 
 
 def _by_tab(page: QWidget) -> Iterator[QWidget]:
-    """Return what Tab reaches inside a page, in the order in which it was made.
+    """Return what Tab reaches inside a page.
 
     Not by the chain of the focus: what Python holds of the widgets that are met there would go with the page.
     """

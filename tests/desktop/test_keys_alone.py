@@ -296,3 +296,25 @@ def test_an_answer_of_nothing_is_said_in_the_place_of_its_lines(at_work, qtbot):
     idle(qtbot, at_work)
     qtbot.waitUntil(lambda: page.said.text().startswith("0 of 1"))
     assert empty_words(page.differences) == "No opening would be different."
+
+
+def test_tab_goes_from_the_list_of_calculators_through_the_form_to_its_answer(at_work, qtbot, qapp):
+    at_work.activateWindow()
+    at_work.frame.go("calculators")
+    page = at_work.frame.pages.widgets["calculators"]
+    page.names.setFocus()
+    for _ in range(7):
+        press(qtbot, KEY.Key_Down)
+    lines = list(page.form.lines.values())
+    assert len(lines) > 5
+    for line in lines:
+        press(qtbot, KEY.Key_Tab)
+        assert QApplication.focusWidget() is line.field
+    hints = [line.field.placeholderText() or line.text() or line.field.currentText() for line in lines]
+    assert "no where it is left out" in hints
+    assert not [each for each in hints if "false" in each or "true" in each]
+    for _ in range(6):
+        press(qtbot, KEY.Key_Tab)
+        if QApplication.focusWidget() is page.answer:
+            break
+    assert QApplication.focusWidget() is page.answer

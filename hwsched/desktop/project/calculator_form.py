@@ -1,6 +1,6 @@
 """The form of one calculator: a line a field with its unit, lists as small tables, parts of it under headings."""
 
-from typing import Any
+from typing import Any, Final
 
 from PySide6.QtCore import Qt, Signal
 from PySide6.QtWidgets import QLabel, QScrollArea, QVBoxLayout, QWidget
@@ -10,8 +10,11 @@ from hwsched.desktop.project.calculator_fields import Entry, Path, Section, Tabl
 from hwsched.desktop.project.small_table import SmallTable
 from hwsched.desktop.widgets.fact_grid import FactGrid
 from hwsched.desktop.widgets.fact_line import FactLine
-from hwsched.language import phrase
+from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle
+
+
+_FLAGS: Final = {"true": to_phrase("yes"), "false": to_phrase("no")}
 
 
 class CalculatorForm(QScrollArea):
@@ -37,6 +40,8 @@ class CalculatorForm(QScrollArea):
         super().__init__()
         self.setWidgetResizable(True)
         self.setFrameShape(QScrollArea.Shape.NoFrame)
+        # Tab comes to its fields, which scroll it.
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self._given, self._style, self._bare_unit = given, style, bare_unit
         self.lines: dict[Path, FactLine] = {}
         self.tables: dict[Path, SmallTable] = {}
@@ -107,7 +112,9 @@ class CalculatorForm(QScrollArea):
             entry.attribute, entry.show(exact, self._style), self._style, self._bare_unit, several=entry.several
         )
         if entry.field.default:
-            line.hint(phrase("{default} where it is left out", default=phrase(entry.field.default)))
+            # Machines read a flag otherwise than people.
+            default = _FLAGS.get(entry.field.default, entry.field.default)
+            line.hint(phrase("{default} where it is left out", default=phrase(default)))
         elif entry.field.unless:
             line.hint(phrase("may be left out"))
         self.lines[entry.path], self._entries[entry.path] = line, entry

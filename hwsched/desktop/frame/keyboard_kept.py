@@ -6,6 +6,7 @@ belongs to the page.
 
 from collections.abc import Callable, Iterator, Sequence
 from functools import partial
+from typing import Final
 
 from PySide6.QtCore import QObject, QPoint, Qt, QTimer
 from PySide6.QtWidgets import QApplication, QWidget
@@ -13,13 +14,19 @@ from shiboken6 import isValid
 
 from hwsched.desktop.jobs.jobs import Jobs
 
+_BEGINS: Final = "page begins here"
+
 
 def first_reached(page: QWidget) -> QWidget | None:
     """Return what has the keyboard first on a page: its list, where it says so, else what stands first to the eye."""
-    proxy = page.focusProxy()
-    if proxy is not None and proxy.isEnabled() and proxy.isVisibleTo(page):
-        return proxy
-    return min(_by_tab(page), key=partial(_as_read, page), default=None)
+    found = list(_by_tab(page))
+    first = next((each for each in found if each.property(_BEGINS)), None)
+    return first or min(found, key=partial(_as_read, page), default=None)
+
+
+def begins_here(widget: QWidget) -> None:
+    """Let a page begin with its list, whatever stands before it; Tab comes to all of it as before."""
+    widget.setProperty(_BEGINS, True)
 
 
 def _as_read(page: QWidget, widget: QWidget) -> tuple[int, int]:

@@ -6,6 +6,7 @@ from PySide6.QtCore import QModelIndex, QSignalBlocker, Qt
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QSplitter, QVBoxLayout, QWidget
 
 from hwsched.catalogue import KINDS, kind_of
+from hwsched.desktop.frame.keyboard_kept import begins_here
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.looks.text_size import put_letters
@@ -379,7 +380,7 @@ class PartsWindow(ToolWindow):
 
     def _connect(self) -> None:
         found_by_key(self, self.search)
-        self.setFocusProxy(self.grid.table)
+        begins_here(self.grid.table)
         self.kinds.currentIndexChanged.connect(lambda _at: self._show_parts())
         self.search.textChanged.connect(lambda _text: self._show_parts())
         self.grid.chose.connect(self._on_picked)

@@ -5,6 +5,7 @@ from typing import Any
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QMessageBox, QSplitter, QVBoxLayout, QWidget
 
+from hwsched.desktop.frame.keyboard_kept import begins_here
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.looks.text_size import put_letters
@@ -104,7 +105,7 @@ class SetsWindow(ToolWindow):
         split.addWidget(right)
         split.setSizes([390, 690])
         self.body.addWidget(split)
-        self.setFocusProxy(self.list.table)
+        begins_here(self.list.table)
 
     def chosen(self) -> HardwareSet | None:
         """Return the chosen set."""

@@ -9,6 +9,7 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QAction, QKeySequence, QShortcut
 from PySide6.QtWidgets import QFileDialog, QMenu, QSplitter, QTreeWidgetItem, QWidget
 
+from hwsched.desktop.frame.keyboard_kept import begins_here
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.trouble import tell_failure, why_of
 from hwsched.desktop.looks.tokens import wide
@@ -53,7 +54,7 @@ class PowerWindow(ToolWindow):
         self.edits = PowerEdits(self)
         self.tree = PowerTree()
         self.tree.setAccessibleName(phrase("Supplies, circuits and openings"))
-        self.setFocusProxy(self.tree)
+        begins_here(self.tree)
         self.tree.moved.connect(self.carry)
         self.tree.itemSelectionChanged.connect(self.enable)
         self.tree.currentItemChanged.connect(lambda *_: self._show_chosen())

@@ -13,7 +13,6 @@ from hwsched.desktop.widgets.fact_line import FactLine
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle
 
-
 _FLAGS: Final = {"true": to_phrase("yes"), "false": to_phrase("no")}
 
 

@@ -196,11 +196,6 @@ class CalculatorsPage(QWidget):
             self.place.removeWidget(held)
             held.deleteLater()
         self.place.addWidget(self.form)
-        # Made later they would come behind all of the window: Tab goes from the list into the form, then to its answer.
-        before: QWidget = self.names
-        for line in self.form.lines.values():
-            QWidget.setTabOrder(before, line.field)
-            before = line.field
         self.calculate()
 
     def _untouched_and_empty(self) -> bool:

@@ -14,6 +14,7 @@ from hwsched.desktop.jobs.jobs import Failure
 from hwsched.desktop.jobs.last_resort import LastResort, Signals, qt_messages_logged
 from hwsched.desktop.jobs.trouble import tell_failure
 from hwsched.desktop.looks.appearance import Look
+from hwsched.desktop.looks.kinds_of_files import know_projects_by_name
 from hwsched.desktop.looks.letters import use_own_letters
 from hwsched.desktop.looks.spoken import speak_chosen
 from hwsched.desktop.project.preferences import Preferences
@@ -51,6 +52,7 @@ def run_desktop(target: str | None, who: str, *, login: str, cannot_open: Callab
         around.enter_context(faults_logged())
         # An exception out of a handler would be lost in Qt, which calls Python as it makes the window.
         with signals_held():
+            know_projects_by_name()
             present = QApplication.instance()
             application = present if isinstance(present, QApplication) else QApplication(sys.argv[:1])
             application.setApplicationName("hwsched")

@@ -25,6 +25,7 @@ from hwsched.desktop.frame.drawer import Drawer
 from hwsched.desktop.frame.dropping import Dropping
 from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.frame.inspector import Inspector
+from hwsched.desktop.frame.keyboard_kept import KeyboardKept
 from hwsched.desktop.frame.layout_kept import LayoutKept
 from hwsched.desktop.frame.leaving import Leaving
 from hwsched.desktop.frame.loading_ahead import LoadingAhead
@@ -135,6 +136,8 @@ class Window(QMainWindow):
     def _build_views(self) -> None:
         self.rail = Rail(self.frame)
         self.centre = Centre(self.frame)
+        # Before the inspector: Tab goes from the list to what is chosen in it.
+        self.centre.hold("openings")
         self.inspector = Inspector(self.inspected)
         self.drawer = Drawer(self.frame)
         self.drawer.hide()
@@ -173,6 +176,7 @@ class Window(QMainWindow):
         self.stack.addWidget(self.work)
         self.setCentralWidget(self.stack)
         self.centre.shown.connect(self.inspector.follow)
+        self.keyboard = KeyboardKept(lambda: (self.centre.page, self.inspector, self.drawer), self.frame.jobs, self)
         # Of what acts on the page that is shown another one may now be possible.
         self.centre.shown.connect(lambda _place: self.frame.possible.emit())
 

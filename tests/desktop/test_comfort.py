@@ -293,3 +293,20 @@ def test_no_line_of_help_is_longer_than_is_read_well(at_work, qapp, name, percen
         qapp.processEvents()
         assert text.size().width() <= page.viewport().width()
         preferences.text_size = 100
+
+
+def test_a_page_of_help_is_set_once_though_its_bar_comes_while_it_is_set(at_work, qtbot, qapp):
+    with look_put_on(qapp, at_work.frame.preferences):
+        at_work.resize(1366, 768)
+        qtbot.keyClick(at_work, Qt.Key.Key_F1)
+        page = at_work.frame.pages.page("help").page
+        qtbot.waitUntil(page.verticalScrollBar().isVisible)
+        for _ in range(3):
+            qapp.processEvents()
+        document, headings, block = page.document(), [], page.document().begin()
+        while block.isValid():
+            headings += [block.text()] if block.blockFormat().headingLevel() == 1 else []
+            block = block.next()
+        assert headings == ["Openings"]
+        assert document.begin().next().text().startswith("The register of all openings")
+        assert document.toPlainText().count("The register of all openings") == 1

@@ -157,7 +157,7 @@ def test_a_text_that_is_empty_says_so_in_the_midst_as_a_list_does(new_yard, qtbo
 
 
 def test_what_if_is_not_scrolled_where_titles_have_room_in_large_letters(qtbot):
-    tree = Differences()
+    tree = Differences("Nothing yet.")
     qtbot.addWidget(tree)
     tree.show()
     header = tree.header()

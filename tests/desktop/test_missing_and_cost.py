@@ -73,7 +73,9 @@ def test_the_gate_names_what_is_held_and_shows_it(at_work, qtbot):
 
 
 def test_labels_of_the_shown_openings_are_asked_for_and_written(at_work, qtbot, tmp_path, monkeypatch):
-    monkeypatch.setattr(QInputDialog, "getItem", lambda *_: ("a4-21", True))
+    monkeypatch.setattr(
+        QInputDialog, "getItem", lambda _1, _2, _3, names, *_: (next(n for n in names if n.startswith("A4, 21 ")), True)
+    )
     monkeypatch.setattr(QInputDialog, "getInt", lambda *_: (20, True))
     monkeypatch.setattr(QFileDialog, "getExistingDirectory", lambda *_: str(tmp_path))
     at_work.release.act_labels.trigger()

@@ -11,6 +11,7 @@ from hwsched.desktop.findings.finding_columns import COLUMNS
 from hwsched.desktop.findings.finding_lines import FindingLine, finding_lines
 from hwsched.desktop.findings.mending import Mending
 from hwsched.desktop.findings.waive_pane import WaivePane
+from hwsched.desktop.frame.keyboard_kept import begins_here
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.grid.changes_pane import ChangesPane
 from hwsched.desktop.grid.contents import Contents
@@ -66,6 +67,7 @@ class FindingsWindow(ToolWindow):
         self.ask = QueryLine(phrase("Find findings, or ask for openings:  building = Mill House"))
         self.ask.askable = lambda: self._askable
         self.ask.asked.connect(lambda _found: self._narrow())
+        self.ask.done.connect(lambda: self.grid.table.setFocus())
         self._askable = Askable()
         self._reading, self._listing = desk.jobs.beside(self), desk.jobs.beside(self)
         self._lines: list[FindingLine] = []
@@ -99,6 +101,7 @@ class FindingsWindow(ToolWindow):
         self.body.addWidget(self.ask)
         self.body.addLayout(top)
         self.body.addWidget(self.grid, 1)
+        begins_here(self.grid.table)
         self.body.addWidget(self.pane)
         self.body.addWidget(self.waive_pane)
         self.fact = self.button(

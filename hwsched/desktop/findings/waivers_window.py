@@ -105,4 +105,4 @@ class WaiversWindow(ToolWindow):
     def _show_opening(self, identity: str) -> None:
         line = self.model.contents.row_of(identity)
         if line is not None and line.waiver.opening_id:
-            self.desk.select([line.waiver.opening_id])
+            self.desk.show_openings([line.waiver.opening_id])

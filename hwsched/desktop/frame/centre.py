@@ -3,7 +3,6 @@
 A page can be torn off into a window of its own, for a second screen; closing that window brings it back.
 """
 
-from collections.abc import Iterator
 from typing import Final
 
 from PySide6.QtCore import QPoint, Qt, Signal
@@ -21,6 +20,7 @@ from PySide6.QtWidgets import (
 from shiboken6 import isValid
 
 from hwsched.desktop.frame.frame import Frame
+from hwsched.desktop.frame.keyboard_kept import first_reached
 from hwsched.desktop.frame.place import Place
 from hwsched.desktop.looks.icons import icon
 from hwsched.desktop.looks.tokens import SPACE, scaled, wide
@@ -108,6 +108,12 @@ class Centre(QWidget):
         return self.frame.pages.places[here.place] if here is not None else None
 
     @property
+    def page(self) -> QWidget | None:
+        """The page that is shown here, unless it stands in a window of its own."""
+        area = self._held.get(self.place.name) if self.place is not None else None
+        return area.widget() if area is not None else None
+
+    @property
     def can_close(self) -> bool:
         """Whether the page that is shown is one that can be closed."""
         return self.place is not None and not self.place.rail
@@ -133,6 +139,11 @@ class Centre(QWidget):
         window.show()
         page.show()
         self._show()
+
+    def hold(self, name: str) -> None:
+        """Take in a page that will be shown; Tab comes to it before what is put beside the centre later."""
+        if name not in self._held:
+            self._hold(name, self.frame.pages.page(name))
 
     def close_page(self) -> None:
         """Close the page that is shown, unless it is a place of the rail."""
@@ -162,7 +173,10 @@ class Centre(QWidget):
         return area
 
     def _on_moved(self) -> None:
+        came_with = QApplication.focusWidget()
         self._show()
+        # Where the toolkit put the keyboard when the page before went out of sight: it asks for no reason.
+        put = QApplication.focusWidget()
         here, place = self.frame.trail.here, self.place
         if here is None or place is None:
             return
@@ -175,7 +189,10 @@ class Centre(QWidget):
             self.frame.telling.guarded(lambda: show(page, thing))
         if isValid(page):
             self._label()
-            self._give_focus(page)
+            now = QApplication.focusWidget()
+            shown_by_page = now is not None and now is not put and page.isAncestorOf(now)
+            if not shown_by_page:
+                self._give_focus(page, came_with)
 
     def _show(self) -> None:
         """Show the page of the station, and the tabs of its room."""
@@ -227,13 +244,11 @@ class Centre(QWidget):
             finally:
                 self.tabs.setProperty("keeps focus", False)
 
-    def _give_focus(self, page: QWidget) -> None:
-        """Let the keyboard go along, unless a person is walking over tabs or rail with it."""
-        focus = QApplication.focusWidget()
-        walking = focus is not None and bool(focus.property("keeps focus"))
-        if walking or (focus is not None and page.isAncestorOf(focus)):
+    def _give_focus(self, page: QWidget, focus: QWidget | None) -> None:
+        """Let the keyboard go along, unless a person is walking over tabs or rail with it, or was on the page."""
+        if focus is not None and isValid(focus) and (focus.property("keeps focus") or page.isAncestorOf(focus)):
             return
-        first = next(_by_tab(page), None)
+        first = first_reached(page)
         if first is not None:
             first.setFocus(Qt.FocusReason.OtherFocusReason)
 
@@ -247,13 +262,3 @@ class Centre(QWidget):
             window.deleteLater()
         if self.place is not None:
             self._label()
-
-
-def _by_tab(page: QWidget) -> Iterator[QWidget]:
-    """Return what Tab reaches inside a page, in the order in which it was made.
-
-    Not by the chain of the focus: what Python holds of the widgets that are met there would go with the page.
-    """
-    for each in (page, *page.findChildren(QWidget)):
-        if each.focusPolicy() & Qt.FocusPolicy.TabFocus and each.isEnabled() and each.isVisibleTo(page):
-            yield each

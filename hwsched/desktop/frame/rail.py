@@ -115,6 +115,8 @@ class Rail(QFrame):
         for name, button in self.buttons.items():
             button.setChecked(name == room)
         self._group.setExclusive(True)
-        if self._group.checkedButton() is None and self.buttons:
-            # Of buttons that exclude one another Tab reaches the one that is down; where none is, the first.
-            next(iter(self.buttons.values())).setFocusPolicy(Qt.FocusPolicy.StrongFocus)
+        # Of buttons that exclude one another Tab reaches the one that is down; where none is, the first. The group
+        # sees to that itself only while it excludes.
+        reached = self.buttons.get(room) or next(iter(self.buttons.values()), None)
+        for button in self.buttons.values():
+            button.setFocusPolicy(Qt.FocusPolicy.StrongFocus if button is reached else Qt.FocusPolicy.ClickFocus)

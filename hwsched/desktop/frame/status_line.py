@@ -1,5 +1,6 @@
 """The line at the bottom: openings by their state, the running job with its stop, who works and where."""
 
+import time
 from collections import Counter
 from collections.abc import Sequence
 from typing import Final
@@ -11,7 +12,9 @@ from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.looks.text_size import in_figures, in_pixels
 from hwsched.desktop.looks.tokens import SPACE, TARGET
 from hwsched.desktop.survey.register import STATES, state_of
+from hwsched.kept_sentences import STEPS, kept_phrase
 from hwsched.language import phrase, phrase_of_count, to_phrase
+from hwsched.model.journal.written import Written
 from hwsched.values import OpeningInput
 
 _WORDS: Final = {
@@ -77,7 +80,10 @@ class StatusLine(QObject):
         for each in (self.progress, self.bar, self.stop, self.where):
             bar.addPermanentWidget(each)
         self._hide_job()
-        frame.said.connect(bar.showMessage)
+        self._told: tuple[str, float] = "", 0.0
+        """What was told while a job runs, and until when: its end leaves it there."""
+        frame.said.connect(self._say)
+        frame.jobs.wrote.connect(self._on_wrote)
         frame.jobs.started.connect(self._on_started)
         frame.jobs.progressed.connect(self._on_progress)
         frame.jobs.ended.connect(self._on_ended)
@@ -157,6 +163,17 @@ class StatusLine(QObject):
         self.stop.setEnabled(False)
         self.progress.setText(phrase("stopping"))
 
+    def _say(self, words: str, how_long_ms: int) -> None:
+        self._told = (words, time.monotonic() + how_long_ms / 1000) if self._frame.jobs.busy else ("", 0.0)
+        self._bar.showMessage(words, how_long_ms)
+
+    def _on_wrote(self, written: Sequence[Written]) -> None:
+        """Tell what a step did: of one that is taken back, or of many cells, nothing else is seen to be done."""
+        last = written[-1]
+        self._frame.say(
+            phrase("Step {number}: {step}", number=last.number, step=kept_phrase(last.summary, STEPS)),
+        )
+
     def _on_progress(self, done: int, total: int) -> None:
         if not self.stop.isEnabled():
             # How far it had come says nothing any more.
@@ -171,7 +188,13 @@ class StatusLine(QObject):
             self._say_stopping()
 
     def _on_ended(self) -> None:
-        self._bar.clearMessage()
+        words, until = self._told
+        left_ms = round(1000 * (until - time.monotonic()))
+        if words and left_ms > 0:
+            self._bar.showMessage(words, left_ms)
+        else:
+            self._bar.clearMessage()
+        self._told = "", 0.0
         self._hide_job()
 
     def _hide_job(self) -> None:

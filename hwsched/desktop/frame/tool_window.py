@@ -97,6 +97,11 @@ class Desk(QObject):
         self.show_rule, self.reload, self.go, self.open_project = show_rule, reload, go, open_project
         self.show_fact = show_fact
 
+    def show_openings(self, ids: Sequence[str]) -> None:
+        """Go to openings in the register: to select them where nobody sees it would do nothing."""
+        if ids:
+            self.go("openings", tuple(ids))
+
 
 class ToolWindow(QWidget):
     """Body above, one row with progress and buttons below; closing it asks its own job to stop.

@@ -79,14 +79,12 @@ class CellDelegate(KeptColours):
         if view is None or first == last or not first <= index.column() <= last:
             return
         if view.selectionModel().isRowSelected(index.row(), index.parent()):
-            painter.save()
-            painter.setPen(QPen(colour("focus"), FOCUS))
+            # Within the cell: what is painted past it stays when the mark goes, as only the cell is painted anew.
             rect = QRect(option.rect)
             if index.column() == first:
-                painter.drawLine(rect.topLeft(), rect.bottomLeft())
+                painter.fillRect(rect.adjusted(0, 0, FOCUS - rect.width(), 0), colour("focus"))
             if index.column() == last:
-                painter.drawLine(rect.topRight(), rect.bottomRight())
-            painter.restore()
+                painter.fillRect(rect.adjusted(rect.width() - FOCUS, 0, 0, 0), colour("focus"))
 
     def _paint_group(self, painter: QPainter, option: QStyleOptionViewItem, index: Index) -> None:
         rect, view = QRect(option.rect), self._view_of(option)

@@ -212,8 +212,16 @@ class ChangesPane(QFrame):
         )
         self.take.setEnabled(bool(changing))
         words = [note] if note else []
-        words += [phrase("{count} cannot be taken and are left out.", count=len(refused))] if refused else []
-        words += [phrase("{same} hold that already.", same=same)] if same and proposals else []
+        if refused:
+            words.append(
+                phrase_of_count(
+                    "{count} cannot be taken and is left out.",
+                    "{count} cannot be taken and are left out.",
+                    len(refused),
+                )
+            )
+        if same:
+            words.append(phrase_of_count("{count} is that already.", "{count} are that already.", same))
         words += (
             [phrase("The first {most} of {count} lines are listed.", most=MOST, count=len(rows))]
             if len(rows) > MOST

@@ -43,6 +43,8 @@ class QueryLine(QWidget):
 
     asked = Signal(object)
     """What is asked for: an Understanding that can be read."""
+    done = Signal()
+    """Somebody goes on to what was found."""
 
     def __init__(self, hint: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
@@ -84,6 +86,7 @@ class QueryLine(QWidget):
         self.line.textEdited.connect(lambda _text: self.offers.offer(self.askable()))
         self.line.settled.connect(self._on_settled)
         self.line.left.connect(self._on_left)
+        self.line.done.connect(self.done)
         self.offers.taken.connect(self._on_offer)
         self.add.clicked.connect(lambda _checked=False: self._begin())
 
@@ -181,6 +184,8 @@ class _Line(QLineEdit):
 
     settled = Signal()
     left = Signal()
+    done = Signal()
+    """Somebody goes on to the rows."""
     offers: Offers | None = None
 
     def event(self, event: QEvent) -> bool:
@@ -198,6 +203,10 @@ class _Line(QLineEdit):
             if self.offers is not None:
                 self.offers.hide()
             self.settled.emit()
+        elif event.key() in (Qt.Key.Key_Down, Qt.Key.Key_Escape):
+            # What was typed stays.
+            self.done.emit()
+            return
         super().keyPressEvent(event)
 
     def focusOutEvent(self, event: QFocusEvent) -> None:  # noqa: N802

@@ -32,6 +32,8 @@ _SHIFT: Final = Qt.KeyboardModifier.ShiftModifier
 _SIDEWAYS: Final = (Qt.Key.Key_Left, Qt.Key.Key_Right)
 _LEAST: Final = 12
 """Figures of the last column where it has to do with what the others leave."""
+_READ: Final = 24
+"""Figures in which a sentence is read."""
 _COPIES: Final = QKeySequence.StandardKey.Copy
 _TRIGGERS: Final = QAbstractItemView.EditTrigger
 _MODES: Final = QAbstractItemView.ScrollMode
@@ -191,10 +193,16 @@ class GridTable(QTableView):
     def paintEvent(self, event: QPaintEvent) -> None:  # noqa: N802
         """Paint the rows; where there are none, why there are none."""
         super().paintEvent(event)
+        self.say_why_empty(self)
+
+    def say_why_empty(self, view: QTableView) -> None:
+        """Paint in one of the views why no row is there: beside the frozen columns, over both where that is narrow."""
         words = phrase("No row is as asked for.") if self._grid.total() else self.empty
         if words and not self._grid.rowCount():
-            painter = QPainter(self.viewport())
-            paint_empty(painter, self.viewport().rect(), words)
+            painter = QPainter(view.viewport())
+            room, beside = self.viewport().rect(), self._frozen_width()
+            room.setLeft(beside if room.width() - beside >= wide(_READ) else 0)
+            paint_empty(painter, room, words)
             painter.end()
 
     def showEvent(self, event: QShowEvent) -> None:  # noqa: N802
@@ -314,6 +322,7 @@ class _Frozen(QTableView):
         right = self.viewport().width() - THIN
         painter.drawLine(right, 0, right, self.viewport().height())
         painter.end()
+        self._table.say_why_empty(self)
 
     def _on_resized(self, section: int, _before: int, width: int) -> None:
         # Of a column that is hidden here the width is none.

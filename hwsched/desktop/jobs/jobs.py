@@ -119,6 +119,8 @@ class Jobs(QObject):
     ended = Signal()
     changed = Signal(object)
     """What work has written: its Changes, also where it failed after that, or the window that asked is gone."""
+    wrote = Signal(object)
+    """The change sets themselves, each Written, oldest first; told once the views have followed."""
     failed = Signal(object)
     """A Failure; the window turns it into words."""
 
@@ -328,6 +330,7 @@ class Jobs(QObject):
         try:
             if runner.written:
                 self.changed.emit(changes_of(runner.written))
+                self.wrote.emit(runner.written)
             if runner.stopped and isinstance(runner.error, StopAskedError):
                 _LOG.info(f"{job.doing} was stopped")
             elif runner.error is not None:

@@ -32,10 +32,17 @@ _STATES: Final = {"held": "Held", "to-measure": "To measure"}
 
 
 class Differences(QTreeWidget):
-    """Parts gone and new, cost, holes and findings of each opening that would be different."""
+    """Parts gone and new, cost, holes and findings of each opening that would be different.
 
-    def __init__(self, parent: QWidget | None = None) -> None:
+    Parameters
+    ----------
+    invites : str
+        What is said before anything is worked out.
+    """
+
+    def __init__(self, invites: str, parent: QWidget | None = None) -> None:
         super().__init__(parent)
+        self._invites = invites
         self.setHeaderLabels(
             [
                 phrase("Opening"),
@@ -48,8 +55,8 @@ class Differences(QTreeWidget):
             ]
         )
         self.setAlternatingRowColors(True)
-        self.empty = Empty(self)
-        """What is said before there is a line."""
+        self.empty = Empty(self, invites)
+        """What is said where there is no line."""
         self.header().setSectionResizeMode(QHeaderView.ResizeMode.Interactive)
         self.header().setStretchLastSection(True)
         to_the_right(self, _NUMBERS)
@@ -68,9 +75,15 @@ class Differences(QTreeWidget):
         for column, width in enumerate(wanted if sum(wanted) <= room else squeezed(wanted, titles, room)):
             self.setColumnWidth(column, width)
 
-    def show_differences(self, differences: Sequence[Difference]) -> None:
-        """Show these."""
+    def forget(self) -> None:
+        """Show none, as before anything was worked out."""
         self.clear()
+        self.empty.say(self._invites)
+
+    def show_differences(self, differences: Sequence[Difference]) -> None:
+        """Show these; where there is none, that there is none."""
+        self.clear()
+        self.empty.say(phrase("No opening would be different."))
         for each in differences[:_MOST]:
             line = self._line(each)
             self.addTopLevelItem(line)

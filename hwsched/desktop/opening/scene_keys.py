@@ -60,6 +60,8 @@ def _arrow(view: Keyed, way: tuple[int, int], held: Qt.KeyboardModifier) -> None
         _along(view, way)
     elif view.move_ is not None or view.begin_move(view.state.chosen or UNIT):
         move = view.move_
+        # What moves is chosen: beside it stands its name and where it is.
+        view.state.choose(view.state.chosen or UNIT)
         if move is None:
             return
         if held & _CTRL:

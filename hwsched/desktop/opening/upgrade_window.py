@@ -141,4 +141,4 @@ class UpgradeWindow(ToolWindow):
     def _show_opening(self, item: QTreeWidgetItem) -> None:
         opening = str((item.parent() or item).data(0, _ID) or "")
         if opening:
-            self.desk.select([opening])
+            self.desk.show_openings([opening])

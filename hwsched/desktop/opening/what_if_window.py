@@ -36,11 +36,10 @@ class WhatIfWindow(ToolWindow):
         form.addRow(of_first_line(phrase("What if"), self.question.kind), self.question)
         self.said = QLabel()
         self.said.setWordWrap(True)
-        self.differences = Differences()
-        self.differences.setAccessibleName(phrase("What would change"))
-        self.differences.empty.say(
+        self.differences = Differences(
             phrase("Choose what would be otherwise, press Ask this too, then Work out: what changes stands here.")
         )
+        self.differences.setAccessibleName(phrase("What would change"))
         self.differences.itemActivated.connect(self._show_opening)
         self.work = self.button(phrase("Work out"), self.compare, phrase("Nothing is changed by it"))
         self.last = self.button(
@@ -151,11 +150,11 @@ class WhatIfWindow(ToolWindow):
 
     def _forget(self) -> None:
         self.answer = None
-        self.differences.clear()
+        self.differences.forget()
         self.said.setText(phrase("Put a question together; nothing is changed before you accept."))
         self.enable()
 
     def _show_opening(self, item: QTreeWidgetItem) -> None:
         opening = self.differences.opening_of(item)
         if opening:
-            self.desk.select([opening])
+            self.desk.show_openings([opening])

@@ -195,7 +195,7 @@ class CostWindow(ToolWindow):
 
     def _show_opening(self, mark: str) -> None:
         checked = self.desk.workspace.checked
-        self.desk.select([id_ for id_, each in checked.items() if each.given.opening.mark == mark])
+        self.desk.show_openings([id_ for id_, each in checked.items() if each.given.opening.mark == mark])
 
     def _show_unknown(self, whole: Cost) -> None:
         view = self._view

@@ -6,6 +6,7 @@ from PySide6.QtCore import QModelIndex, QSignalBlocker, Qt
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QLineEdit, QSplitter, QVBoxLayout, QWidget
 
 from hwsched.catalogue import KINDS, kind_of
+from hwsched.desktop.frame.keyboard_kept import begins_here
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.looks.text_size import put_letters
@@ -53,11 +54,11 @@ class PartsWindow(ToolWindow):
         self.grid = PartGrid()
         self.heading = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
         put_letters(self.heading, bold=True)
-        self.facts, self.use, self.differences = PartFacts(), UsePage(), Differences()
-        self.differences.setAccessibleName(phrase("What an edit of the part would change"))
-        self.differences.empty.say(
+        self.facts, self.use = PartFacts(), UsePage()
+        self.differences = Differences(
             phrase("Edit a part, and press What changes?: openings that would differ stand here.")
         )
+        self.differences.setAccessibleName(phrase("What an edit of the part would change"))
         self.files = PartFiles(self)
         self.said = QLabel(textFormat=Qt.TextFormat.PlainText, wordWrap=True)
         self.pages = TabbedPages()
@@ -177,7 +178,7 @@ class PartsWindow(ToolWindow):
             else:
                 self.drafts.pop("" if asked.new else asked.number, None)
                 self._at = "" if asked.withdrawn else asked.number
-                self.differences.clear()
+                self.differences.forget()
                 self.follow()
                 self.grid.choose(self._at)
                 self.said.setText(phrase("Taken. Undo takes all of it back."))
@@ -272,6 +273,7 @@ class PartsWindow(ToolWindow):
         self.answer = None
         # What was said was said of the part before.
         self.said.setText("")
+        self.differences.forget()
         self._show_part()
         self._show_page()
         self.enable()
@@ -378,6 +380,7 @@ class PartsWindow(ToolWindow):
 
     def _connect(self) -> None:
         found_by_key(self, self.search)
+        begins_here(self.grid.table)
         self.kinds.currentIndexChanged.connect(lambda _at: self._show_parts())
         self.search.textChanged.connect(lambda _text: self._show_parts())
         self.grid.chose.connect(self._on_picked)
@@ -387,11 +390,11 @@ class PartsWindow(ToolWindow):
         self.grid.said.connect(self.told.setText)
         self.facts.changed.connect(self._on_typed)
         self.pages.currentChanged.connect(lambda _at: self._show_page())
-        self.use.wants_openings.connect(self.desk.select)
+        self.use.wants_openings.connect(self.desk.show_openings)
         self.differences.itemActivated.connect(self._on_activated)
         self.desk.workspace.changed.connect(self.follow_change)
 
     def _on_activated(self, item: Any) -> None:
         opening = self.differences.opening_of(item)
         if opening:
-            self.desk.select([opening])
+            self.desk.show_openings([opening])

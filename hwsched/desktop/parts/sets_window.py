@@ -5,6 +5,7 @@ from typing import Any
 from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QHBoxLayout, QLabel, QMessageBox, QSplitter, QVBoxLayout, QWidget
 
+from hwsched.desktop.frame.keyboard_kept import begins_here
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.jobs import Cancelled, Progress
 from hwsched.desktop.looks.text_size import put_letters
@@ -65,7 +66,7 @@ class SetsWindow(ToolWindow):
         self.lines.row.addWidget(self.look)
         self.lines.row.addWidget(self.take)
         self.members, self.effects = MemberGrid(), EffectGrid()
-        self.members.opened.connect(lambda id_: self.desk.select([id_]))
+        self.members.opened.connect(lambda id_: self.desk.show_openings([id_]))
         self.effects.opened.connect(self._show_opening)
         self.pages = TabbedPages()
         self.pages.addTab(self.members, phrase("Openings"))
@@ -104,6 +105,7 @@ class SetsWindow(ToolWindow):
         split.addWidget(right)
         split.setSizes([390, 690])
         self.body.addWidget(split)
+        begins_here(self.list.table)
 
     def chosen(self) -> HardwareSet | None:
         """Return the chosen set."""
@@ -337,7 +339,7 @@ class SetsWindow(ToolWindow):
     def _show_opening(self, mark: str) -> None:
         held = self.chosen()
         if held is not None:
-            self.desk.select([id_ for id_, each in zip(held.openings, held.marks, strict=True) if each == mark])
+            self.desk.show_openings([id_ for id_, each in zip(held.openings, held.marks, strict=True) if each == mark])
 
 
 def _openings(count: int) -> str:

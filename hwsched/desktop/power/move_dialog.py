@@ -63,7 +63,7 @@ class MoveDialog(QDialog):
             box.setMinimumContentsLength(24)
         self.begin.setToolTip(phrase("The supply, a junction of the circuit, or an opening on it"))
         self.length = QLineEdit()
-        self.length.setPlaceholderText(phrase("as measured; from the supply, else as estimated"))
+        self.length.setPlaceholderText(phrase("as measured, else as estimated"))
         self.length.setToolTip(
             phrase("Of each run, one way; empty: as measured, or estimated from level, plan and rise")
         )

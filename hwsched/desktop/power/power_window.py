@@ -9,6 +9,7 @@ from PySide6.QtCore import QPoint, Qt
 from PySide6.QtGui import QAction, QKeySequence, QShortcut
 from PySide6.QtWidgets import QMenu, QSplitter, QTreeWidgetItem, QWidget
 
+from hwsched.desktop.frame.keyboard_kept import begins_here
 from hwsched.desktop.frame.tool_window import Desk, ToolWindow
 from hwsched.desktop.jobs.trouble import tell_failure, why_of
 from hwsched.desktop.looks.tokens import wide
@@ -54,6 +55,7 @@ class PowerWindow(ToolWindow):
         self.edits = PowerEdits(self)
         self.tree = PowerTree()
         self.tree.setAccessibleName(phrase("Supplies, circuits and openings"))
+        begins_here(self.tree)
         self.tree.moved.connect(self.carry)
         self.tree.itemSelectionChanged.connect(self.enable)
         self.tree.currentItemChanged.connect(lambda *_: self._show_chosen())
@@ -317,7 +319,7 @@ class PowerWindow(ToolWindow):
 
     def _show_in_register(self, item: QTreeWidgetItem) -> None:
         if item.data(0, KIND) == "opening":
-            self.desk.select([str(item.data(0, ID))])
+            self.desk.show_openings([str(item.data(0, ID))])
 
     def _show_chosen(self) -> None:
         self.sheet.show_chosen(self.present, self.tree.chosen(), self.tree.above("circuit"), self._building())

@@ -37,6 +37,8 @@ class CalculatorForm(QScrollArea):
         super().__init__()
         self.setWidgetResizable(True)
         self.setFrameShape(QScrollArea.Shape.NoFrame)
+        # Tab comes to its fields, which scroll it.
+        self.setFocusPolicy(Qt.FocusPolicy.NoFocus)
         self._given, self._style, self._bare_unit = given, style, bare_unit
         self.lines: dict[Path, FactLine] = {}
         self.tables: dict[Path, SmallTable] = {}

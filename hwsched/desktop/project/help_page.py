@@ -102,7 +102,8 @@ class HelpPage(QSplitter):
         self.none.setWordWrap(True)
         self.none.hide()
         self.page = _Reading()
-        self.page.resized.connect(self._show_again)
+        # Not at once: a bar may come while the page is being set, which would be set once more into itself.
+        self.page.resized.connect(self._show_again, Qt.ConnectionType.QueuedConnection)
         self.page.setAccessibleName(phrase("The page"))
         self.page.setOpenLinks(False)
         self.page.setSearchPaths([str(RESOURCES / "handbook" / "places")])

@@ -18,11 +18,13 @@ from hwsched.desktop.release.written_out import WrittenOut, opened_by_system
 from hwsched.desktop.widgets.asked_files import file_to_read, folder_to_write
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.model.tables import OPENING_TABLE
+from hwsched.quantities import LengthStyle, format_length
 from hwsched.stopping import ask_stop
 
 if TYPE_CHECKING:
     from hwsched.documents.view import Format
     from hwsched.operations.release.attachments import Attached
+    from hwsched.render.labels import LabelSheet
 
 
 class ReleaseActions(Subject):
@@ -164,23 +166,21 @@ class ReleaseActions(Subject):
 
     def ask_labels(self) -> None:
         """Ask for the label sheet, its first free label and a folder."""
-        from hwsched.operations.release.issued_labels import label_sheet
         from hwsched.render.labels import label_sheets
 
         window = self.frame.window
-        names = [sheet.name for sheet in label_sheets()]
-        name, stated = QInputDialog.getItem(
-            window, phrase("Labels"), phrase("Label sheet: paper and labels a sheet"), names, 0, False
+        sheets = {_sheet_said(sheet, self.state.style_of_lengths): sheet for sheet in label_sheets()}
+        said, stated = QInputDialog.getItem(
+            window, phrase("Labels"), phrase("Label sheet: paper and labels a sheet"), list(sheets), 0, False
         )
         if not stated:
             return
-        most = label_sheet(name).count
         start, stated = QInputDialog.getInt(
-            window, phrase("Labels"), phrase("First free label of the first sheet"), 1, 1, most
+            window, phrase("Labels"), phrase("First free label of the first sheet"), 1, 1, sheets[said].count
         )
         folder = folder_to_write(window, phrase("Write labels into")) if stated else ""
         if folder:
-            self.write_labels(name, start, Path(folder))
+            self.write_labels(sheets[said].name, start, Path(folder))
 
     def write_labels(self, sheet: str, start: int, folder: Path) -> None:
         """Write labels of the openings that the register shows."""
@@ -265,3 +265,14 @@ class ReleaseActions(Subject):
         workspace, opening = self.state.workspace, self.state.chosen
         if workspace is not None and opening is not None:
             self.frame.telling.guarded(lambda: self._show_files(attachments_of(workspace.project, opening_id=opening)))
+
+
+def _sheet_said(sheet: LabelSheet, style: LengthStyle) -> str:
+    """Say a label sheet as it stands on its pack: the paper, how many labels, and how large."""
+    return phrase(
+        "{paper}, {count} labels of {width} × {height}",
+        paper="A4" if sheet.paper == "a4" else phrase("Letter"),
+        count=sheet.count,
+        width=format_length(sheet.width_mm, style),
+        height=format_length(sheet.height_mm, style),
+    )

@@ -171,4 +171,4 @@ class RevisionsWindow(ToolWindow):
             item = above
         opening = str(item.data(0, _OPENING) or "")
         if opening in self.desk.workspace.checked:
-            self.desk.select([opening])
+            self.desk.show_openings([opening])

@@ -61,8 +61,7 @@ class MissingWindow(ToolWindow):
         super().__init__(desk, phrase("Missing facts"), parent)
         note = QLabel(
             phrase(
-                "Unblocks: openings that need this fact and nothing else. Return or a double click selects "
-                "the openings."
+                "Unblocks: openings that need this fact and nothing else. Return or a double click shows the openings."
             )
         )
         note.setWordWrap(True)
@@ -116,7 +115,7 @@ class MissingWindow(ToolWindow):
         found = self.model.contents.row_of(fact)
         marks = set(found.needed) if found is not None else set()
         checked = self.desk.workspace.checked
-        self.desk.select([id_ for id_, each in checked.items() if each.given.opening.mark in marks])
+        self.desk.show_openings([id_ for id_, each in checked.items() if each.given.opening.mark in marks])
 
     def _label(self, fact: str) -> str:
         found = self.model.contents.row_of(fact)

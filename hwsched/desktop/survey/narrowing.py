@@ -45,6 +45,7 @@ class Narrowing(QObject):
         self.line.asked.connect(
             lambda found: register.narrow(words=found.words.strip() and found.words, query=found.query)
         )
+        self.line.done.connect(grid.table.setFocus)
         grid.changed.connect(self._on_changed)
         self.views.chosen.connect(self.show_view)
         self.views.kept.connect(self._keep)

@@ -6,6 +6,7 @@ from PySide6.QtCore import Qt
 from PySide6.QtWidgets import QSplitter
 
 from hwsched.desktop.frame.frame import Frame
+from hwsched.desktop.frame.keyboard_kept import begins_here
 from hwsched.desktop.looks.tokens import SPACE, scaled, wide
 from hwsched.desktop.survey.openings_view import OpeningsView
 
@@ -23,6 +24,7 @@ class OpeningsPlace(QSplitter):
         self.setSizes([wide(24), wide(80)])
         self.setStretchFactor(0, 0)
         self.setStretchFactor(1, 1)
+        begins_here(self.view.table)
 
     def choose(self, thing: Any) -> None:
         """Select openings: one by its identifier, or several."""

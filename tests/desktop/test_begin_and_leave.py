@@ -153,3 +153,13 @@ def test_the_window_stands_as_it_stood(qtbot, tmp_path):
     assert (second.width(), second.height()) == (780, 560)
     assert second.split.sizes() == pytest.approx(sizes, abs=2)
     second.close()
+
+
+def test_a_project_named_from_the_folder_where_it_lies_is_found_from_elsewhere(qapp, tmp_path, monkeypatch):
+    (tmp_path / "yard.hwsched").touch()
+    monkeypatch.chdir(tmp_path)
+    chosen = Preferences()
+    chosen.opened("yard.hwsched")
+    chosen.opened(str(tmp_path / "yard.hwsched"))
+    chosen.opened("postgresql://office/yard")
+    assert chosen.recent == ["postgresql://office/yard", str(tmp_path / "yard.hwsched")]

@@ -6,6 +6,7 @@ Here belongs what is kept between two starts of the desktop; what a project deci
 import json
 import os
 from collections.abc import Sequence
+from pathlib import Path
 from typing import Any, Final, Literal, NamedTuple, get_args
 
 from PySide6.QtCore import QByteArray, QObject, QSettings, Signal
@@ -121,6 +122,9 @@ class Preferences(QObject):
         """Remember that a project was opened; an address with a password in it is not written down."""
         if masked(target) != target:
             return
+        if "://" not in target:
+            # The program may be started in another folder next time.
+            target = str(Path(target).absolute())
         self._keep_recent([target, *(each for each in self.recent if each != target)])
 
     def forget(self, target: str) -> None:

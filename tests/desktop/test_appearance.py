@@ -1,7 +1,7 @@
 """Theme and text size are kept choices, and the whole program follows them at once."""
 
 import pytest
-from PySide6.QtCore import QByteArray, QSettings, Qt
+from PySide6.QtCore import QByteArray, QEvent, QSettings, Qt
 from PySide6.QtGui import QPalette
 from PySide6.QtWidgets import (
     QAbstractButton,
@@ -78,6 +78,8 @@ def test_recent_projects_stand_last_first_and_once(preferences):
 def test_the_program_follows_theme_and_text_size(qapp, qtbot, preferences, look):
     label = QLabel("Mill House")
     qtbot.addWidget(label)
+    # What was never shown is given colours as it is shown first.
+    label.show()
     preferences.theme = "dark"
     assert look.dark
     assert label.palette().color(QPalette.ColorRole.WindowText).name() == COLOURS["text"][1]
@@ -98,6 +100,29 @@ def test_the_style_sheet_says_no_word_that_is_left_open():
     assert "$" not in light + dark
     assert COLOURS["focus"][0] in light
     assert COLOURS["focus"][1] in dark
+
+
+class Dressed(QLabel):
+    """Counts how often it was given a style."""
+
+    times = 0
+
+    def changeEvent(self, event):  # noqa: N802
+        self.times += event.type() == QEvent.Type.StyleChange
+        super().changeEvent(event)
+
+
+def test_what_stands_deep_in_a_window_is_dressed_no_more_often(qtbot, preferences, look):
+    around = QWidget()
+    qtbot.addWidget(around)
+    inner = around
+    for _ in range(12):
+        inner = QWidget(inner)
+    label = Dressed("Mill House", inner)
+    around.show()
+    label.times = 0
+    preferences.text_size = 150
+    assert 1 <= label.times <= 3
 
 
 def arrow_of(tree):

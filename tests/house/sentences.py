@@ -8,6 +8,7 @@ import csv
 import io
 import re
 from collections.abc import Collection, Iterator
+from functools import cache
 from pathlib import Path
 from typing import get_args
 
@@ -252,10 +253,11 @@ def _titles(node: ast.AST, named: Collection[str]) -> Iterator[ast.AST]:
         yield node
 
 
-def sentences() -> list[tuple[str, str]]:
-    """Return all of them, each with what it is of."""
+@cache
+def sentences() -> tuple[tuple[str, str], ...]:
+    """Return all of them, each with what it is of; found once a process."""
     found = (*of_rules(), *of_gate(), *of_fits(), *of_errors(), *of_steps())
-    return sorted({(of, text.strip().lstrip(";, ")) for of, text in found if "{{" not in text})
+    return tuple(sorted({(of, text.strip().lstrip(";, ")) for of, text in found if "{{" not in text}))
 
 
 def written() -> str:

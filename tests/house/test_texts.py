@@ -7,7 +7,7 @@ from string import Formatter
 
 from hwsched.kept_sentences import LIST as SENTENCES
 from tests.house import sentences
-from tests.house.texts import LIST, ROOT, texts, written
+from tests.house.texts import LIST, ROOT, calls, texts, written
 
 NAME = re.compile(r"[a-z_][a-z0-9_]*")
 
@@ -74,14 +74,11 @@ def several(text):
 def test_one_of_a_thing_is_said_as_one():
     """Not "1 runs": a text with a number beside a word in the plural has another for one, by phrase_of_count."""
     found = set()
-    for path in sorted((ROOT / "hwsched").rglob("*.py")):
-        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
-            said = getattr(node.func, "id", "") if isinstance(node, ast.Call) else ""
-            if said in ("phrase", "to_phrase", "phrase_of_count"):
-                # Of a text in two forms the one for one speaks of several where it holds another number.
-                own = "{count" if said == "phrase_of_count" else "{}"
-                words = plain_words(node.args[0])
-                found |= {text for text in words if not all(each.startswith(own) for each in several(text))}
+    for _, by, call in calls():
+        # Of a text in two forms the one for one speaks of several where it holds another number.
+        own = "{count" if by == "phrase_of_count" else "{}"
+        words = plain_words(call.args[0])
+        found |= {text for text in words if not all(each.startswith(own) for each in several(text))}
     assert found == SEVERAL, "say it by phrase_of_count"
 
 
@@ -108,11 +105,10 @@ def plain_words(node):
 
 def test_no_word_is_put_into_a_phrase_past_the_catalogue():
     found = []
-    for path in sorted((ROOT / "hwsched").rglob("*.py")):
-        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
-            if isinstance(node, ast.Call) and getattr(node.func, "id", "") in ("phrase", "phrase_of_count"):
-                words = [word for each in node.keywords for word in plain_words(each.value)]
-                found += [f"{path.relative_to(ROOT)}, line {node.lineno}: {word!r}" for word in words]
+    for path, by, call in calls():
+        if by != "to_phrase":
+            words = [word for each in call.keywords for word in plain_words(each.value)]
+            found += [f"{path.relative_to(ROOT)}, line {call.lineno}: {word!r}" for word in words]
     assert not found, "\n".join(found)
 
 

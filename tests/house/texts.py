@@ -7,6 +7,7 @@ import ast
 import csv
 from collections.abc import Iterable, Iterator
 from dataclasses import fields
+from functools import cache
 from pathlib import Path
 from typing import get_args
 
@@ -51,17 +52,28 @@ msgstr ""
 """
 
 
+@cache
+def calls() -> tuple[tuple[Path, str, ast.Call], ...]:
+    """Return where a text is said in the code: the module, by what, and the call; found once a process."""
+    return tuple(
+        (path, node.func.id, node)
+        for path in sorted((ROOT / "hwsched").rglob("*.py"))
+        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8")))
+        if isinstance(node, ast.Call)
+        and isinstance(node.func, ast.Name)
+        and node.func.id in ("phrase", "to_phrase", "phrase_of_count")
+        and node.args
+    )
+
+
 def said() -> Iterator[tuple[str, ...]]:
     """Yield the texts that stand in the code, one form or two."""
-    for path in sorted((ROOT / "hwsched").rglob("*.py")):
-        for node in ast.walk(ast.parse(path.read_text(encoding="utf-8"))):
-            if not isinstance(node, ast.Call) or not isinstance(node.func, ast.Name) or not node.args:
-                continue
-            if node.func.id in ("phrase", "to_phrase"):
-                yield from ((each,) for each in _texts(node.args[0]))
-            elif node.func.id == "phrase_of_count":
-                one, many = (_texts(each)[0] for each in node.args[:2])
-                yield one, many
+    for _, by, call in calls():
+        if by == "phrase_of_count":
+            one, many = (_texts(each)[0] for each in call.args[:2])
+            yield one, many
+        else:
+            yield from ((each,) for each in _texts(call.args[0]))
 
 
 def _texts(node: ast.expr) -> list[str]:
@@ -150,11 +162,12 @@ def _of_form(section: object) -> Iterator[str]:
         yield from _of_form(item)
 
 
-def texts() -> set[tuple[str, ...]]:
-    """Return all of them."""
+@cache
+def texts() -> frozenset[tuple[str, ...]]:
+    """Return all of them; found once a process."""
     found = {*said(), *((each,) for each in declared())} - {("",)}
     forms = {one for each in found if len(each) > 1 for one in each[:1]}
-    return {each for each in found if len(each) > 1 or each[0] not in forms}
+    return frozenset(each for each in found if len(each) > 1 or each[0] not in forms)
 
 
 def _quoted(text: str) -> str:

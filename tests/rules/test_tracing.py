@@ -1,6 +1,7 @@
 """Watching what a rule reads never changes what it says; what it is told to have read is a fact of the case."""
 
 from dataclasses import replace
+from functools import cache
 
 import pytest
 
@@ -21,10 +22,15 @@ def checked(sample_folder):
         return list({input_key(each.given): each for each in check_openings(project)}.values())
 
 
+@pytest.fixture(scope="module")
+def watched(checked):
+    """What a rule read of each of them; once, however many tests ask."""
+    return cache(lambda rule: [traced(rule_named(rule), each.given, each.fit) for each in checked])
+
+
 @pytest.mark.parametrize("rule", RULES, ids=lambda rule: rule.id)
-def test_the_verdicts_stay_and_the_facts_are_facts(rule, checked):
-    for each in checked:
-        found = traced(rule, each.given, each.fit)
+def test_the_verdicts_stay_and_the_facts_are_facts(rule, checked, watched):
+    for each, found in zip(checked, watched(rule.id), strict=True):
         seen = each.given if rule.sees_all else without_impossible(each.given)
         assert found.rule is rule
         assert found.verdicts == judge(rule, seen, each.fit, settings=seen.settings)
@@ -37,11 +43,10 @@ def test_the_verdicts_stay_and_the_facts_are_facts(rule, checked):
 
 
 @pytest.mark.parametrize("rule", [rule for rule in RULES if not rule.sees_all], ids=lambda rule: rule.id)
-def test_no_rule_reads_what_is_left_out_of_the_case_s_key(rule, checked):
+def test_no_rule_reads_what_is_left_out_of_the_case_s_key(rule, watched):
     """Openings alike share what was said of one of them, so no rule may look at what tells them apart."""
-    for each in checked:
-        read = {fact.attribute for fact in traced(rule, each.given, each.fit).facts}
-        assert not read & IGNORED
+    for found in watched(rule.id):
+        assert not {fact.attribute for fact in found.facts} & IGNORED
 
 
 def test_by_hand():

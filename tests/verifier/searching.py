@@ -577,12 +577,13 @@ def _places(bare: Standing, unit: Cells, way: _Way, kept: list[Rect]) -> Iterato
     for step in (_STEP_MM, _REFINED_MM):
         found = False
         rows = _grid(max(y0, bare.low + EDGE_MM), min(y1, bare.top - EDGE_MM - h), step)
+        free: dict[tuple[tuple[float, float], ...], list[float]] = {}
         for x in _grid(max(x0, EDGE_MM), min(x1, right - EDGE_MM - w), step):
-            # Of what is kept off most stands beside: what stands above or below this x is looked for once.
-            spans = [(r[1], r[3]) for r in kept if x < r[2] and x + w > r[0]]
-            for y in rows:
-                if any(y < high and y + h > low for low, high in spans):
-                    continue
+            # Of what is kept off most stands beside: what stands above or below an x stands so for many.
+            spans = tuple([(r[1], r[3]) for r in kept if x < r[2] and x + w > r[0]])
+            if spans not in free:
+                free[spans] = [y for y in rows if not any(y < high and y + h > low for low, high in spans)]
+            for y in free[spans]:
                 found = True
                 yield x, y
         if found:

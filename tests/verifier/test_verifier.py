@@ -18,7 +18,7 @@ from tests.verifier.surveys import FORMS
 
 SEEDS = range(1, 5)
 OPENINGS = max(500, int(os.environ.get("HWSCHED_FUZZ", "0")) // 20)
-"""Of each seed, so that the parts run beside each other: 2,000 in all."""
+"""Of each seed, so that the parts run beside each other: 2,000 in all, of which every second seed takes its turn."""
 FITTED = 0.7
 """Share of the drawn openings that fits, at least: what is refused says nothing of what is called fitted."""
 
@@ -37,6 +37,7 @@ CASES_TODAY: frozenset[str] = frozenset()
 
 
 @pytest.mark.slow
+@pytest.mark.turns(2)
 @pytest.mark.parametrize("seed", SEEDS)
 def test_what_is_fitted_can_be_installed(seed):
     """In one test a seed, so that one process draws: what is found, and that enough is fitted to say something."""

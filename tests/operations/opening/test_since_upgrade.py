@@ -269,11 +269,19 @@ def test_only_some_openings(yard):
 
 
 @pytest.fixture
-def today(yard):
+def today(tmp_path):
     """The yard as this program has worked it out."""
-    fit_openings(yard, who="t", released=True)
-    assert {each.standing for each in checked(yard).values()} == {"current"}
-    return yard
+
+    def make(path):
+        older_yard(path)
+        with open_project(path) as project:
+            fit_openings(project, who="t", released=True)
+            assert {each.standing for each in checked(project).values()} == {"current"}
+
+    target = tmp_path / "today.hwsched"
+    copied("older yard worked out", target, make)
+    with open_project(target) as project:
+        yield project
 
 
 def test_another_program_with_the_same_answers_is_taken_without_a_word(today):

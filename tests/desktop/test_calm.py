@@ -16,13 +16,12 @@ from PySide6.QtWidgets import (
 
 from hwsched.desktop.frame.places import PLACES
 from hwsched.desktop.grid.grid import Grid
-from hwsched.desktop.looks.appearance import Look
 from hwsched.desktop.looks.tokens import SPACE, colour
 from hwsched.desktop.power.siting_window import SitingWindow
 from hwsched.desktop.widgets.lines import Lines
 from hwsched.desktop.window import Window
 from hwsched.rules import RULEBOOK
-from tests.desktop.conftest import idle
+from tests.desktop.conftest import idle, look_put_on
 
 MANY_COLUMNS = {"openings", "parts"}
 """Registers of more columns than any screen has room for."""
@@ -31,15 +30,10 @@ MANY_COLUMNS = {"openings", "parts"}
 @pytest.fixture
 def looked(qapp, at_work):
     """The window at the smallest screen, with the look put on."""
-    style, letters, colours = qapp.style().name(), qapp.font(), qapp.palette()
-    look = Look(qapp, at_work.frame.preferences)
-    at_work.resize(1366, 768)
-    yield at_work
-    look.setParent(None)
-    qapp.setStyleSheet("")
-    qapp.setStyle(style)
-    qapp.setFont(letters)
-    qapp.setPalette(colours)
+    # The style of the program stays, under an open window too.
+    with look_put_on(qapp, at_work.frame.preferences):
+        at_work.resize(1366, 768)
+        yield at_work
 
 
 def pages(window, qtbot):

@@ -130,3 +130,27 @@ def test_an_authority_that_is_not_there_is_named_before_anything_is_tried(house,
     assert str(tmp_path / "none.pem") in done.stderr
     assert calls == []
     assert not Path(house / ".venv").exists()
+
+
+@pytest.mark.parametrize(
+    ("system", "chosen"),
+    [
+        ("exit 0", "system"),
+        # Of a version that is too old or too new, without what makes environments, or not there.
+        ('case "$*" in *version_info*) exit 1;; esac', "path"),
+        ('case "$*" in *ensurepip*) exit 1;; esac', "path"),
+        (None, "path"),
+    ],
+)
+def test_the_systems_own_interpreter_is_taken_where_it_suits(house, system, chosen):
+    stubs = house.parent / "stubs"
+    own = stubs / "own"
+    shutil.copy(stubs / "python", stubs / "python3")
+    for each, name in ((stubs / "python3", "path"), (own, "system")):
+        if name == "path" or system is not None:
+            words = (system if name == "system" else "") or ""
+            each.write_text(f'{PYTHON}\n[ "$2" != venv ] || echo {name} >> "$CALLS"\n{words}\n')
+            each.chmod(0o755)
+    done, calls = set_up(house, HWSCHED_PYTHON="", HWSCHED_SYSTEM_PYTHON=str(own))
+    assert done.returncode == 0, done.stderr
+    assert calls[0] == chosen

@@ -17,7 +17,7 @@ from typing import Any, Final, Literal, get_args
 
 from sqlalchemy import URL, Connection, Dialect, Engine, Row, create_engine, create_mock_engine, event, inspect, select
 from sqlalchemy.exc import DatabaseError
-from sqlalchemy.pool import NullPool
+from sqlalchemy.pool import ConnectionPoolEntry, NullPool
 from sqlalchemy.util import LRUCache
 
 from hwsched.model.bulk import new_ids
@@ -34,6 +34,7 @@ from hwsched.model.errors import (
 )
 from hwsched.model.file.address import read_address, shown_address
 from hwsched.model.file.backups import keep_daily
+from hwsched.model.file.held_files import hold, let_go
 from hwsched.model.file.known_revision import is_current
 from hwsched.model.file.migrating import revision_of, stamp
 from hwsched.model.file.schema import APPLICATION_ID, SUFFIX
@@ -453,6 +454,8 @@ def place_of(target: str | Path) -> Path | URL:
     return url.set(drivername="postgresql+psycopg")
 
 
+_HELD: Final = "held"
+"""Where a connection remembers which file it holds."""
 _CACHE_KIB: Final = 32 * 1024
 _STATEMENTS: Final = 2000
 _COMPILED: Final = LRUCache[Any, Any](_STATEMENTS)
@@ -492,7 +495,8 @@ def file_engine(path: Path, *, foreign_keys: bool = True, read_only: bool = Fals
     engine.update_execution_options(compiled_cache=_COMPILED)
 
     @event.listens_for(engine, "connect")
-    def prepare(connection: sqlite3.Connection, _: object) -> None:
+    def prepare(connection: sqlite3.Connection, record: ConnectionPoolEntry) -> None:
+        record.info[_HELD] = hold(path)
         # Python's module must not begin transactions by itself: it would leave schema changes outside.
         connection.isolation_level = None
         harmless(connection)
@@ -508,6 +512,10 @@ def file_engine(path: Path, *, foreign_keys: bool = True, read_only: bool = Fals
             # A damaged schema can be no text at all, and Python's module then cannot even say so.
             raise DamagedProjectError(f"{path} is damaged: it cannot be read any more; take the last copy") from error
         connection.execute(f"PRAGMA foreign_keys = {'ON' if foreign_keys else 'OFF'}")
+
+    @event.listens_for(engine, "close")
+    def closed(_: sqlite3.Connection, record: ConnectionPoolEntry) -> None:
+        let_go(record.info.pop(_HELD, None))
 
     @event.listens_for(engine, "begin")
     def begin(connection: Connection) -> None:

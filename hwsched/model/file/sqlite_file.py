@@ -22,6 +22,7 @@ from hwsched.model.errors import (
     MissingProjectError,
     ProjectError,
 )
+from hwsched.model.file.held_files import is_held
 from hwsched.model.file.schema import APPLICATION_ID
 from hwsched.model.file.sound_schema import check_schema
 from hwsched.writing import flush_folder, part_beside
@@ -170,6 +171,9 @@ def _check_outside(path: Path) -> None:
             raise ForeignFileError(f"{path} is a folder; a project is a file")
         if not path.exists():
             raise MissingProjectError(f"there is no project at {path}")
+        if is_held(path):
+            # It was looked at, and to look again would let go of its locks.
+            return
         with path.open("rb") as file:
             head = file.read(_HEADER_BYTES)
     except PermissionError as error:

@@ -17,6 +17,7 @@ from hwsched.exchange.problems import FileProblem, InputRejected
 from hwsched.model.blobs import hold_blob, read_blob
 from hwsched.model.bulk import among
 from hwsched.model.errors import MissingRowError, ValueRefusedError
+from hwsched.model.file.held_files import is_held
 from hwsched.model.journal.journal import Change
 from hwsched.model.project import Project
 from hwsched.model.tables import ATTACHMENT, BLOB, JOURNALLED, OPENING_TABLE
@@ -244,6 +245,8 @@ def read_file(path: Path) -> bytes:
     try:
         if path.is_dir():
             raise InputRejected([FileProblem(path.name, "is a folder", accepted="a file")])
+        if is_held(path):
+            raise InputRejected([FileProblem(path.name, "is the project itself", accepted="another file")])
         # Asked before it is read: a film of some gigabytes must not fill the memory only to be refused.
         size = path.stat().st_size
         if size > MOST_BYTES:

@@ -269,10 +269,14 @@ class ReleaseActions(Subject):
 
 def _sheet_said(sheet: LabelSheet, style: LengthStyle) -> str:
     """Say a label sheet as it stands on its pack: the paper, how many labels, and how large."""
-    return phrase(
-        "{paper}, {count} labels of {width} × {height}",
-        paper="A4" if sheet.paper == "a4" else phrase("Letter"),
-        count=sheet.count,
-        width=format_length(sheet.width_mm, style),
-        height=format_length(sheet.height_mm, style),
+    size = {"width": format_length(sheet.width_mm, style), "height": format_length(sheet.height_mm, style)}
+    if sheet.paper == "a4":
+        return phrase_of_count(
+            "A4, {count} label of {width} × {height}", "A4, {count} labels of {width} × {height}", sheet.count, **size
+        )
+    return phrase_of_count(
+        "Letter, {count} label of {width} × {height}",
+        "Letter, {count} labels of {width} × {height}",
+        sheet.count,
+        **size,
     )

@@ -310,3 +310,18 @@ def test_a_page_of_help_is_set_once_though_its_bar_comes_while_it_is_set(at_work
         assert headings == ["Openings"]
         assert document.begin().next().text().startswith("The register of all openings")
         assert document.toPlainText().count("The register of all openings") == 1
+
+
+def test_a_page_of_help_that_needs_a_bar_comes_to_rest(at_work, qtbot, qapp, monkeypatch):
+    """The bar goes as the page is emptied and comes as it is set: neither has it set once more."""
+    with look_put_on(qapp, at_work.frame.preferences):
+        at_work.resize(1366, 768)
+        at_work.frame.go("help", "places/openings")
+        help_page = at_work.frame.pages.page("help")
+        qtbot.waitUntil(help_page.page.verticalScrollBar().isVisible)
+        times = []
+        monkeypatch.setattr(help_page, "_set_again", lambda set_again=help_page._set_again: times.append(set_again()))
+        at_work.resize(1300, 700)
+        for _ in range(12):
+            qapp.processEvents()
+        assert 1 <= len(times) <= 3

@@ -39,6 +39,9 @@ _NAME: Final = Qt.ItemDataRole.UserRole
 class _Reading(QTextBrowser):
     """The page that is read; no picture in it is wider than what is seen."""
 
+    _width = -1
+    """So wide it was when its pictures were loaded."""
+
     def loadResource(self, kind: int, name: QUrl | str) -> Any:  # noqa: N802
         """Return what a page names, pictures no wider than the page."""
         found = super().loadResource(kind, name)
@@ -60,7 +63,9 @@ class _Reading(QTextBrowser):
         """Load pictures anew for the room that there is."""
         super().resizeEvent(event)
         self.measure()
-        if event.oldSize().width() != event.size().width():
+        # Pictures leave the bar its room: one that comes and goes as the page is set changes nothing for them.
+        if self._width != self.width():
+            self._width = self.width()
             self.resized.emit()
 
     resized = Signal()

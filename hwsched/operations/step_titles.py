@@ -32,7 +32,7 @@ def titled(summary: str) -> str:
 
 def _quoted(found: re.Match[str]) -> str:
     # Only here: a list of steps is shown before anything is judged.
-    from hwsched.rules.wording import title_of  # noqa: PLC0415
+    from hwsched.rules.rule_titles import title_of  # noqa: PLC0415
 
     title = title_of(found[0])
     return found[0] if title == found[0] else f"'{title}'"

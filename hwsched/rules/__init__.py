@@ -26,6 +26,7 @@ from hwsched.rules.rule import (
     Verdict,
     rules_of,
 )
+from hwsched.rules.rule_titles import TITLES
 from hwsched.rules.speaking import RuleError, each_verdict, finding_of, judge, limits_of, severity_of
 from hwsched.values.power import SupplyResult
 from hwsched.values.record import Record
@@ -277,6 +278,7 @@ OF_WAIVERS = frozenset({WAIVER_LAPSED.id, WAIVER_PAST.id, WAIVER_UNNEEDED.id})
 """Those that speak of waivers, so that nothing of them can be waived: taking back or giving anew mends them."""
 
 _BY_ID: dict[str, AnyRule] = {rule.id: rule for rule in RULEBOOK}
+TITLES.update((rule.id, rule.title) for rule in RULEBOOK)
 _IN_SLOT: dict[str, tuple[OpeningRule, ...]] = {
     slot: tuple(rule for rule in RULES if rule.slot == slot) for slot in ("lock", "unit", "power", "whole")
 }

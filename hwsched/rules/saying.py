@@ -2,7 +2,8 @@
 
 from hwsched.kept_sentences import GATE, kept_phrase
 from hwsched.language import phrase
-from hwsched.rules.wording import label_of, title_of
+from hwsched.rules.rule_titles import title_of
+from hwsched.rules.wording import label_of
 from hwsched.values import Finding
 
 

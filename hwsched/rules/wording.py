@@ -104,23 +104,6 @@ def short_a(amperes: float) -> str:
     return f"{amperes:.3g}"
 
 
-def title_of(rule_id: str) -> str:
-    """Return what people call a rule; its identifier where this version has no such rule.
-
-    In English, for sentences that are kept. No identifier of a rule stands in a sentence that people read.
-
-    Examples
-    --------
-    >>> title_of("fit-complete"), title_of("of-an-earlier-version")
-    ('Fit complete before a packet is issued', 'of-an-earlier-version')
-    """
-    # Rules put their own sentences together with it, once all of them are loaded.
-    from hwsched.rules import in_rulebook  # noqa: PLC0415
-
-    known = in_rulebook(rule_id)
-    return rule_id if known is None else known.title
-
-
 @cache
 def label_of(fact: str) -> str:
     """Put a missing fact into words: ``leaf.thickness_mm`` is "leaf: Leaf thickness"; parts say their own name.

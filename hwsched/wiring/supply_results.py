@@ -22,7 +22,7 @@ from hwsched.rules.judging import judge_supply
 from hwsched.rules.network.circuit_source import taken_of_supply
 from hwsched.rules.network.connected_opening import ConnectedOpening
 from hwsched.rules.network.devices import Known, devices_at
-from hwsched.rules.wording import title_of
+from hwsched.rules.rule_titles import title_of
 from hwsched.telling.natural import natural
 from hwsched.values import Catalogue, OpeningInput, Part, Settings
 from hwsched.values.power import (

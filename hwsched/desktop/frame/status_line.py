@@ -12,9 +12,9 @@ from hwsched.desktop.frame.frame import Frame
 from hwsched.desktop.looks.text_size import in_figures, in_pixels
 from hwsched.desktop.looks.tokens import SPACE, TARGET
 from hwsched.desktop.survey.register import STATES, state_of
-from hwsched.kept_sentences import STEPS, kept_phrase
 from hwsched.language import phrase, phrase_of_count, to_phrase
 from hwsched.model.journal.written import Written
+from hwsched.operations.step_titles import step_said
 from hwsched.values import OpeningInput
 
 _WORDS: Final = {
@@ -171,7 +171,7 @@ class StatusLine(QObject):
         """Tell what a step did: of one that is taken back, or of many cells, nothing else is seen to be done."""
         last = written[-1]
         self._frame.say(
-            phrase("Step {number}: {step}", number=last.number, step=kept_phrase(last.summary, STEPS)),
+            phrase("Step {number}: {step}", number=last.number, step=step_said(last.summary)),
         )
 
     def _on_progress(self, done: int, total: int) -> None:

@@ -14,7 +14,7 @@ from hwsched.operations.findings.checking import Checker, check_project, look_ag
 from hwsched.operations.findings.waiver_book import facts_of, facts_of_rule, facts_of_supply, input_of
 from hwsched.operations.survey.accepted_values import mark_of, row_there
 from hwsched.rules import OF_WAIVERS, RULEBOOK, in_rulebook
-from hwsched.rules.wording import title_of
+from hwsched.rules.rule_titles import title_of
 from hwsched.telling.nearest import nearest_words
 from hwsched.values.record import SCOPES, Waiver
 

@@ -10,7 +10,8 @@ from hwsched.kept_sentences import FIT, kept_phrase
 from hwsched.language import phrase, to_phrase
 from hwsched.quantities import LengthStyle, format_length
 from hwsched.quantities.money import decimal_text
-from hwsched.rules.wording import label_of, title_of
+from hwsched.rules.rule_titles import title_of
+from hwsched.rules.wording import label_of
 from hwsched.values import Fit, Hole, Placement, fit
 from hwsched.values.place_words import FACE_WORDS
 from hwsched.work.tools import WORDS as WORDS_OF_TOOLS
@@ -84,8 +85,8 @@ def _refused(part: str, role: str, rule: str) -> str:
     return f"refused {part} as {role} by {rule}"
 
 
-def _refused_said(begun: str, title: str) -> str:
-    return f"{begun} by '{title}'"
+def _refused_said(part: str, role: str, title: str) -> str:
+    return f"refused {part} as {role} by '{title}'"
 
 
 def _needs(fact: str) -> str:
@@ -236,7 +237,8 @@ def _spoken(what: str) -> str:
         return kept_phrase(_needs(label_of(what.removeprefix("needs "))), FIT)
     if what.startswith("refused "):
         begun, _, rule = what.rpartition(" by ")
-        return kept_phrase(_refused_said(begun, title_of(rule)), FIT)
+        part, _, role = begun.removeprefix("refused ").rpartition(" as ")
+        return kept_phrase(_refused_said(part, role, title_of(rule)), FIT)
     head, found, tail = what.partition(": ")
     if found and not what.startswith(_TOLD_WHOLE):
         return f"{_spoken(head)}: {_spoken(tail)}"

@@ -9,7 +9,8 @@ from hwsched.exchange.survey.decisions import kind_title
 from hwsched.operations.findings.checked import holds_back
 from hwsched.operations.findings.of_circuit import of_circuit
 from hwsched.rules.rule import undeferred
-from hwsched.rules.wording import label_of, parted, says_only_what_is_missing, title_of
+from hwsched.rules.rule_titles import title_of
+from hwsched.rules.wording import label_of, parted, says_only_what_is_missing
 from hwsched.values import Finding
 from hwsched.values.power import PowerResult
 

@@ -4,7 +4,7 @@ from collections.abc import Iterable
 from typing import Final
 
 from hwsched.rules.rule import SUPPLIES, Inputs, Limits, Rule, Verdict
-from hwsched.rules.wording import title_of
+from hwsched.rules.rule_titles import title_of
 from hwsched.values.power import SupplyResult
 
 _VOLTAGE: Final = "circuit-voltage"

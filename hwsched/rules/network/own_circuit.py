@@ -12,7 +12,7 @@ from hwsched.rules.network.connected_opening import ConnectedOpening
 from hwsched.rules.network.devices import devices_at
 from hwsched.rules.network.leaf_runs import leaf_wire
 from hwsched.rules.reading import at_point, on_supply, supply_part
-from hwsched.rules.wording import title_of
+from hwsched.rules.rule_titles import title_of
 from hwsched.values import Fit, OpeningInput, PointFit
 from hwsched.values.power import Circuit, CircuitResult, Device, NodeResult, Problem, Run, Supply
 

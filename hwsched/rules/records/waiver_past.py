@@ -3,7 +3,7 @@
 from collections.abc import Iterable
 
 from hwsched.rules.rule import RECORDS, Limits, Rule, Verdict
-from hwsched.rules.wording import title_of
+from hwsched.rules.rule_titles import title_of
 from hwsched.values.record import Record
 
 

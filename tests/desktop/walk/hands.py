@@ -84,11 +84,11 @@ class Hands:
         self.done()
 
     def answer(self, how):
-        """When the next question holds the window, answer it."""
+        """When the next question holds the window and has the keyboard, answer it."""
 
         def look():
             asked = QApplication.activeModalWidget()
-            if asked is None or not asked.isVisible():
+            if asked is None or not asked.isVisible() or not asked.isActiveWindow():
                 QTimer.singleShot(20, look)
             else:
                 try:

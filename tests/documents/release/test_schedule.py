@@ -11,7 +11,7 @@ from hwsched.documents.release.schedule import SCHEDULE
 from hwsched.documents.release.schedule_across import SCHEDULE_ACROSS
 from hwsched.operations.release.issued_documents import issue
 from hwsched.render.blocks import Facts, Heading, Paragraph, Table
-from hwsched.rules.wording import title_of
+from hwsched.rules.rule_titles import title_of
 from hwsched.values import Finding, Fit, PointFit
 from hwsched.values.fit import Refusal
 from hwsched.values.office import Office

@@ -19,7 +19,7 @@ from hwsched.operations.project.history import redo, undo, undo_one
 from hwsched.operations.project.settings import set_settings
 from hwsched.operations.survey.editing import edit_facts
 from hwsched.rules import RULEBOOK
-from hwsched.rules.wording import title_of
+from hwsched.rules.rule_titles import title_of
 from hwsched.survey import ENTITIES
 from hwsched.values import SEVERITIES
 from tests.operations.exact import id_of, small

@@ -38,6 +38,9 @@ def test_freeze_compare_and_undo(at_work, qtbot, monkeypatch):
     assert (item.text(0), item.text(2), item.child(0).text(2)) == ("M004", "changed", "seen again")
     window.found.itemActivated.emit(item.child(0), 0)
     assert at_work.frame.state.chosen == opening
+    # One is taken to it, and comes back.
+    assert at_work.frame.trail.here.place == "openings"
+    at_work.frame.go("revisions")
     freeze(at_work, qtbot, monkeypatch, "")
     assert window.list.topLevelItemCount() == 2
     # The letter that is taken back leaves the list.

@@ -30,6 +30,33 @@ def _kinds_of(kind):
         yield from _kinds_of(each)
 
 
+EACH = 8
+"""After so many tests of a process the windows that nobody holds any more are let go of."""
+_run = 0
+
+
+@pytest.hookimpl(tryfirst=True)
+def pytest_runtest_setup():
+    """Look for garbage between tests alone: a window that went while Qt walks a list of all would still stand in it.
+
+    A person has one window, which stays; here one after the other becomes garbage.
+    """
+    gc.disable()
+
+
+@pytest.hookimpl(wrapper=True, tryfirst=True)
+def pytest_runtest_teardown():
+    """Let go of what is garbage, once Qt has nothing more to do with the test."""
+    global _run
+    try:
+        return (yield)
+    finally:
+        _run += 1
+        if _run % EACH == 0:
+            gc.collect()
+        gc.enable()
+
+
 @pytest.fixture(autouse=True)
 def no_window_left_open(qapp):
     yield

@@ -1,5 +1,8 @@
 """Theme and text size are kept choices, and the whole program follows them at once."""
 
+import gc
+import weakref
+
 import pytest
 from PySide6.QtCore import QByteArray, QEvent, QSettings, Qt
 from PySide6.QtGui import QPalette
@@ -271,3 +274,36 @@ def test_what_clears_a_field_stands_in_its_middle_whole(qapp, qtbot, percent):
         assert abs(clear.geometry().center().y() - field.rect().center().y()) <= 1
         qtbot.mouseClick(clear, Qt.MouseButton.LeftButton)
         assert not field.text()
+
+
+class Asking(QLabel):
+    """Looks for garbage whenever it is given a style, as Python itself may at any call while it is let."""
+
+    def changeEvent(self, event):  # noqa: N802
+        if gc.isenabled():
+            gc.collect(0)
+        super().changeEvent(event)
+
+
+def test_no_window_that_nobody_holds_goes_while_another_look_is_put_on(qtbot, preferences, look):
+    """It stands in the list through which the toolkit goes: gone in the midst of it, it brought the program down."""
+    around = QWidget()
+    qtbot.addWidget(around)
+    labels = [Asking(f"{number}", around) for number in range(20)]
+    around.show()
+    gone = []
+    for _ in range(20):
+        ring = QWidget()
+        ring.itself = ring
+        weakref.finalize(ring, gone.append, True)
+    del ring
+    gc.enable()
+    try:
+        preferences.text_size = 160
+        preferences.theme = "dark"
+        during = len(gone)
+    finally:
+        gc.disable()
+        preferences.theme, preferences.text_size = "system", 100
+    gc.collect()
+    assert (during, len(gone), len(labels)) == (0, 20, 20)

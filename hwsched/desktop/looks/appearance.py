@@ -24,6 +24,7 @@ from hwsched.desktop.looks.tokens import (
     colour,
 )
 from hwsched.desktop.project.preferences import Preferences, Theme
+from hwsched.operations.collector import collector_paused
 
 _SCHEMES: Final[dict[Theme, Qt.ColorScheme]] = {
     "system": Qt.ColorScheme.Unknown,
@@ -295,7 +296,12 @@ class Look(QObject):
         if wanted == self._shown:
             return
         self._shown = wanted
-        dark, percent = wanted
+        # The toolkit goes through a list of all widgets, and calls on Python at each. What nobody holds any more is let
+        # go of afterwards: a window that went in the midst of it would still stand in that list.
+        with collector_paused():
+            self._put_on(*wanted)
+
+    def _put_on(self, dark: bool, percent: int) -> None:
         letters = QFont(self._application.font())
         letters.setPixelSize(at_percent(TYPE.normal, percent))
         self._application.setFont(letters)
@@ -308,7 +314,8 @@ class Look(QObject):
 
     def _on_chosen(self, name: str) -> None:
         if name == "theme":
-            self._application.styleHints().setColorScheme(_SCHEMES[self._preferences.theme])
+            with collector_paused():
+                self._application.styleHints().setColorScheme(_SCHEMES[self._preferences.theme])
         if name in ("theme", "text_size"):
             self.put_on()
 

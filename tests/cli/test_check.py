@@ -331,7 +331,7 @@ def test_a_waiver_of_a_supply_holds_there_until_what_it_was_given_for_changes(su
         empty = ["findings", "waive", supplied, "standby-capacity", *scope, "--about", "", "--reason", "ups"]
         assert run(empty) != 0
         assert "about: says nothing" in capsys.readouterr().err
-    for name, word in (("PS9", "no supply PS9"), ("PS1", "no open finding of coil-suppression")):
+    for name, word in (("PS9", "no supply PS9"), ("PS1", "no open finding of 'Suppression of coils'")):
         words = ["findings", "waive", supplied, "coil-suppression", "--supply", name, "--reason", "ups"]
         assert run(words) != 0
         assert word in capsys.readouterr().err

@@ -92,7 +92,10 @@ WRONG = {
         "1 has no open finding of 'Stair re-entry'",
     ),
     "no opening": (("findings", "waive", "stair-re-entry", "--reason", "r"), "given at an opening"),
-    "no waiver": (("findings", "waive", "stair-re-entry", "2", "--back"), "no waiver of 'Stair re-entry' was given here"),
+    "no waiver": (
+        ("findings", "waive", "stair-re-entry", "2", "--back"),
+        "no waiver of 'Stair re-entry' was given here",
+    ),
     "no such mark": (("findings", "why", "77"), "no opening has the mark 77"),
     "nothing to tell": (("findings", "why", "1", "hat"), "1 has no 'hat'; it has cylinder"),
     "no such set": (("parts", "set", "assign", "HS-9", "1"), "there is no hardware set HS-9"),

@@ -11,8 +11,8 @@ from hwsched.exchange.survey.facts import Question, SurveyOptions
 from hwsched.exchange.survey.outline import SheetOutline
 from hwsched.language import phrase, phrase_of_count
 
-_MEASURED: Final = 200
-"""Rows below the header by which the width of a column is measured."""
+_MEASURED: Final = 60
+"""Rows below the header by which the width of a column is measured: more than a screen shows, and no gap in its work."""
 _UNREAD: Final = 40
 """Rows by which it is measured where nothing is read in it."""
 _BESIDE_TEXT: Final = 24

@@ -12,7 +12,7 @@ from hwsched.exchange.survey.outline import SheetOutline
 from hwsched.language import phrase, phrase_of_count
 
 _MEASURED: Final = 60
-"""Rows below the header by which the width of a column is measured: more than a screen shows, and no gap in its work."""
+"""Rows below the header by which the width of a column is measured: more than a screen shows."""
 _UNREAD: Final = 40
 """Rows by which it is measured where nothing is read in it."""
 _BESIDE_TEXT: Final = 24

@@ -1,7 +1,7 @@
 """How rules put numbers and missing facts into words. What is wrong, and what helps, is said by each rule itself."""
 
 import re
-from collections.abc import Iterable
+from collections.abc import Collection, Iterable
 from functools import cache
 from math import ceil
 from typing import Final
@@ -129,7 +129,7 @@ def label_of(fact: str) -> str:
     return fact.replace("_", " ")
 
 
-def to_complete(needs: Iterable[str]) -> str:
+def to_complete(needs: Collection[str]) -> str:
     """Return the cure where facts are missing; of a fit, which nobody can tell, that it is to be worked out.
 
     Examples
